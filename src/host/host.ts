@@ -1,0 +1,33 @@
+/**
+ * The world outside: files, clock, environment, version control. Everything that is not a pure function of the text
+ * comes through this one interface, so that tests can move the clock or fill the disk.
+ */
+
+/** What reading a path gave; `reason` is a short phrase for a message ("no such file", "is a folder", …). */
+export type Reading<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly reason: string };
+
+export interface Host {
+  /** The bytes of a file. Never throws. */
+  read(path: string): Reading<Uint8Array>;
+  /** Names in a folder, sorted by code point. Never throws. */
+  list(folder: string): Reading<string[]>;
+  kind(path: string): 'file' | 'folder' | 'none';
+  /** The canonical path with links resolved, or the path itself where there is none. */
+  real(path: string): string;
+  /** Writes beside the final name and renames: the file is whole or as it was before. Never throws. */
+  write(path: string, bytes: Uint8Array): Reading<null>;
+  /** All of standard input. */
+  standardInput(): Promise<Uint8Array>;
+  out(text: string | Uint8Array): void;
+  error(text: string): void;
+  /** Now, or `SOURCE_DATE_EPOCH`; only for what is allowed to differ between runs. */
+  now(): Date;
+  env(name: string): string | undefined;
+  /** Whether standard error is a terminal that shows colour. */
+  readonly colour: boolean;
+  readonly cwd: string;
+  /** The short id of the commit that a folder's work tree stands on, if any. */
+  commit(folder: string): string | undefined;
+}

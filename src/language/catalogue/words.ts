@@ -1,0 +1,3 @@
+import { entries } from './entry.js';
+
+export const words = entries({});

@@ -1,0 +1,59 @@
+/**
+ * What an episode says once for all its cuts, and what holds without an episode. Only looks and standards: nothing here
+ * changes which drawing is seen when, but `fps`, `on` and `numbering`, which a cut may overrule.
+ */
+
+export type Convention = 'japan' | 'west';
+export type LabelLanguage = 'ja' | 'en';
+export const PAPERS = ['A4', 'A3', 'B4', 'B5', 'letter', 'legal', 'tabloid'] as const;
+export type Paper = (typeof PAPERS)[number];
+export type Numbering = 'sequence' | 'frame';
+
+export interface Settings {
+  readonly title: string;
+  readonly episode: string;
+  readonly convention: Convention;
+  readonly labels: LabelLanguage;
+  readonly paper: Paper;
+  /** Rows a page; null: as the convention has it (six seconds in Japan, six feet in the west). */
+  readonly rows: number | null;
+  readonly fps: number;
+  readonly on: number;
+  readonly numbering: Numbering;
+  /** Standard field in mm. */
+  readonly field: { readonly widthMm: number; readonly heightMm: number };
+  /** Lines of the field chart: 12 or 16. */
+  readonly fields: number;
+  /** Sheets that the levels are drawn on, mm. */
+  readonly artwork: { readonly widthMm: number; readonly heightMm: number };
+  /** Pixels of the finished picture. */
+  readonly output: { readonly width: number; readonly height: number };
+  readonly scanDpi: number;
+  readonly overlap: 'half' | 'full';
+  readonly pegs: 'acme' | 'none';
+}
+
+export const defaults: Settings = {
+  title: '',
+  episode: '',
+  convention: 'japan',
+  labels: 'en',
+  paper: 'A4',
+  rows: null,
+  fps: 24,
+  on: 2,
+  numbering: 'sequence',
+  field: { widthMm: 254, heightMm: 142.875 },
+  fields: 12,
+  artwork: { widthMm: 297, heightMm: 210 },
+  output: { width: 1920, height: 1080 },
+  scanDpi: 200,
+  overlap: 'half',
+  pegs: 'none',
+};
+
+/** Rows of one foot of 35 mm film, 4 perforations a frame. Source: 35 mm technical specifications (16 frames a foot). */
+export const FRAMES_A_FOOT = 16;
+
+/** The longest cut that is accepted, in seconds: ten minutes, some hundred pages. Longer ones are slips of the hand. */
+export const LONGEST_CUT_SECONDS = 600;

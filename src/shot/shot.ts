@@ -1,0 +1,149 @@
+/**
+ * One cut with its names bound and its units resolved: frames (counted from 1), millimetres, degrees.
+ * Nothing is computed yet: groups still stand as groups, keys have no numbers.
+ */
+
+import type { Span } from '../language/diagnostic.js';
+import type { Settings } from './settings.js';
+
+/** Frames from..to, both included, 1-based. */
+export interface Frames {
+  readonly from: number;
+  readonly to: number;
+}
+
+// ---- timelines
+
+export type Chart =
+  | { readonly form: 'even' | 'early' | 'late' | 'both' }
+  | { readonly form: 'fractions'; readonly fractions: readonly number[] };
+
+export type Repeat =
+  | { readonly form: 'times'; readonly times: number }
+  | { readonly form: 'frames'; readonly frames: number }
+  | { readonly form: 'open' };
+
+interface Shown {
+  readonly span: Span;
+  /** Frames that the item is exposed for: its own `:N` or what `on` says. */
+  readonly frames: number;
+  /** Whether `:N` was typed. */
+  readonly own: boolean;
+  /** `..`: goes on until the next `@` or the end. */
+  readonly open: boolean;
+}
+
+export type Item =
+  | (Shown & {
+      readonly kind: 'key';
+      readonly name: string;
+      readonly chart: (Chart & { readonly span: Span }) | null;
+    })
+  | (Shown & { readonly kind: 'between'; readonly breakdown: boolean })
+  | (Shown & { readonly kind: 'reference'; readonly name: BetweenName })
+  | (Shown & { readonly kind: 'empty' })
+  | { readonly kind: 'at'; readonly span: Span; readonly frame: number }
+  | {
+      readonly kind: 'group';
+      readonly span: Span;
+      readonly items: readonly Item[];
+      /** There and back. */
+      readonly bounce: boolean;
+      readonly repeat: Repeat;
+      /** The phrase that it came from, or null. */
+      readonly phrase: string | null;
+    };
+
+/** An in-between's name: the `index`-th of the passage from `key` (to `to` where it is said); letter '' or a-z. */
+export interface BetweenName {
+  readonly key: string;
+  readonly to: string | null;
+  readonly index: number;
+  readonly letter: string;
+}
+
+/** An entry of a `cels` line: number = place in the line, from 1. */
+export type Pinned = { readonly span: Span } & (
+  | { readonly form: 'key'; readonly name: string }
+  | { readonly form: 'between'; readonly name: BetweenName }
+  | { readonly form: 'unused' }
+);
+
+export interface Timeline {
+  readonly span: Span;
+  readonly items: readonly Item[];
+}
+
+export interface Level {
+  readonly name: string;
+  /** What it shows, as the timeline's title says, or ''. */
+  readonly title: string;
+  /** Where it was first named, for messages. */
+  readonly span: Span;
+  /** Null: a background or overlay that is simply there. */
+  readonly timeline: Timeline | null;
+  readonly pinned: { readonly span: Span; readonly names: readonly Pinned[] } | null;
+  readonly reuse: { readonly span: Span; readonly cut: string; readonly level: string } | null;
+  /** The artwork's size, or null: the episode's artwork paper. */
+  readonly sizeMm: { readonly widthMm: number; readonly heightMm: number } | null;
+  /** Where the artwork's centre lies, from the centre of the standard field. */
+  readonly homeMm: { readonly xMm: number; readonly yMm: number };
+  /** Its edges may show. */
+  readonly free: boolean;
+  /** Fixed to the camera throughout. */
+  readonly carry: boolean;
+}
+
+// ---- words on the sheet
+
+export interface SpokenPart {
+  readonly text: string;
+  /** The row that it is tied to, or null: spread between its neighbours. */
+  readonly frame: number | null;
+  readonly span: Span;
+}
+
+export interface Spoken {
+  readonly kind: 'voice' | 'sound' | 'music';
+  /** '' for sound and music. */
+  readonly speaker: string;
+  readonly manner: 'on' | 'off' | 'mono';
+  readonly frames: Frames;
+  readonly parts: readonly SpokenPart[];
+  readonly span: Span;
+}
+
+export interface RowNote {
+  readonly frame: number;
+  readonly text: string;
+  readonly span: Span;
+}
+
+export interface Shot {
+  /** The cut's number as written: `12`, `12A`. */
+  readonly cut: string;
+  readonly title: string;
+  readonly settings: Settings;
+  readonly fps: number;
+  /** Frames that an item with no length of its own is exposed for, where nothing else is said. */
+  readonly on: number;
+  readonly numbering: 'sequence' | 'frame';
+  /** The cut's time without handles, frames. */
+  readonly time: number;
+  /** Rows of the sheet: time and handles. */
+  readonly length: number;
+  readonly handles: { readonly head: number; readonly tail: number };
+  readonly scene: string;
+  readonly take: string;
+  readonly artists: readonly string[];
+  /** In the order of writing. */
+  readonly memos: readonly { readonly text: string; readonly span: Span }[];
+  /** In the order of their rows. */
+  readonly notes: readonly RowNote[];
+  /** In the order of their first rows. */
+  readonly spoken: readonly Spoken[];
+  /** The stack, bottom to top; every level of the cut is in it. */
+  readonly levels: readonly Level[];
+  /** Where the `cut` and `time` statements stand, for messages about the whole. */
+  readonly spans: { readonly cut: Span; readonly time: Span };
+}
