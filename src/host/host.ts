@@ -8,23 +8,31 @@ export type Reading<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly reason: string };
 
+/** The largest file that is read, in bytes: a cut is some hundred lines. */
+export const LARGEST_FILE = 8 * 1024 * 1024;
+
 export interface Host {
-  /** The bytes of a file. Never throws. */
+  /** The bytes of a file, of LARGEST_FILE at most. Never throws. */
   read(path: string): Reading<Uint8Array>;
   /** Names in a folder, sorted by code point. Never throws. */
   list(folder: string): Reading<string[]>;
   kind(path: string): 'file' | 'folder' | 'none';
   /** The canonical path with links resolved, or the path itself where there is none. */
   real(path: string): string;
-  /** Writes beside the final name and renames: the file is whole or as it was before. Never throws. */
+  /**
+   * Writes beside the final name and renames: the file is whole or as it was before. Makes the folders that are missing.
+   * Never throws.
+   */
   write(path: string, bytes: Uint8Array): Reading<null>;
-  /** All of standard input. */
+  /** All of standard input; reading stops soon after LARGEST_FILE. */
   standardInput(): Promise<Uint8Array>;
   out(text: string | Uint8Array): void;
   error(text: string): void;
   /** Now, or `SOURCE_DATE_EPOCH`; only for what is allowed to differ between runs. */
   now(): Date;
   env(name: string): string | undefined;
+  /** The shipped font, a TrueType file. Never throws. */
+  font(weight: 'regular' | 'bold'): Reading<Uint8Array>;
   /** Whether standard error is a terminal that shows colour. */
   readonly colour: boolean;
   readonly cwd: string;

@@ -1,0 +1,149 @@
+import type { Stats } from 'node:fs';
+import {
+  accessSync,
+  closeSync,
+  constants,
+  fstatSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  readdirSync,
+  readSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
+import { dirname, join } from 'node:path';
+import { commitOf } from './commit.js';
+import { shippedFont } from './fonts.js';
+import type { Host, Reading } from './host.js';
+import { LARGEST_FILE } from './host.js';
+import { reasonOf, TOO_LARGE } from './reasons.js';
+
+/** The real world. Of what is written to a closed pipe (`cutwright … | head`) the rest is dropped without a word. */
+export function nodeHost(): Host {
+  process.stdout.on('error', dropClosedPipe);
+  process.stderr.on('error', dropClosedPipe);
+  return {
+    read: (path) => attempt(() => read(path)),
+    list: (folder) => attempt(() => done(readdirSync(folder).sort(byCodePoint))),
+    kind: kindOf,
+    real(path) {
+      try {
+        return realpathSync(path);
+      } catch {
+        return path;
+      }
+    },
+    write: (path, bytes) => attempt(() => write(path, bytes)),
+    standardInput,
+    out: (text) => void process.stdout.write(text),
+    error: (text) => void process.stderr.write(text),
+    now() {
+      const epoch = process.env.SOURCE_DATE_EPOCH;
+      return epoch !== undefined && /^\d{1,12}$/.test(epoch) ? new Date(Number(epoch) * 1000) : new Date();
+    },
+    env: (name) => process.env[name],
+    font: shippedFont,
+    colour: Boolean(process.stderr.isTTY) && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
+    cwd: process.cwd(),
+    commit: commitOf,
+  };
+}
+
+const done = <T>(value: T): Reading<T> => ({ ok: true, value });
+const refuse = (reason: string): Reading<never> => ({ ok: false, reason });
+
+function attempt<T>(action: () => Reading<T>): Reading<T> {
+  try {
+    return action();
+  } catch (error) {
+    return refuse(reasonOf(error));
+  }
+}
+
+function dropClosedPipe(error: NodeJS.ErrnoException): void {
+  if (error.code !== 'EPIPE') throw error;
+}
+
+function byCodePoint(a: string, b: string): number {
+  return Buffer.compare(Buffer.from(a), Buffer.from(b));
+}
+
+function kindOf(path: string): 'file' | 'folder' | 'none' {
+  const stats = statsOf(path);
+  return stats === undefined ? 'none' : stats.isDirectory() ? 'folder' : 'file';
+}
+
+function statsOf(path: string): Stats | undefined {
+  try {
+    return statSync(path);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Pipes and devices (`<(…)`, `/dev/stdin`) say no size before they are read. */
+function read(path: string): Reading<Uint8Array> {
+  const file = openSync(path, 'r');
+  try {
+    const stats = fstatSync(file);
+    if (stats.isDirectory()) return refuse('is a folder');
+    if (stats.size > LARGEST_FILE) return refuse(TOO_LARGE);
+    const chunks: Uint8Array[] = [];
+    let length = 0;
+    for (;;) {
+      const chunk = Buffer.allocUnsafe(Math.max(stats.size - length, 0) + 4096);
+      const got = readSync(file, chunk);
+      if (got === 0) break;
+      chunks.push(chunk.subarray(0, got));
+      length += got;
+      if (length > LARGEST_FILE) return refuse(TOO_LARGE);
+    }
+    return done(Buffer.concat(chunks));
+  } finally {
+    closeSync(file);
+  }
+}
+
+async function standardInput(): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  let length = 0;
+  for await (const chunk of process.stdin) {
+    chunks.push(chunk);
+    length += chunk.length;
+    if (length > LARGEST_FILE) break;
+  }
+  return Buffer.concat(chunks);
+}
+
+let temporaries = 0;
+
+function write(path: string, bytes: Uint8Array): Reading<null> {
+  const known = statsOf(path);
+  if (known?.isDirectory()) return refuse('is a folder');
+  if (known && !known.isFile()) {
+    writeFileSync(path, bytes);
+    return done(null);
+  }
+  if (known) accessSync(path, constants.W_OK);
+  const target = known ? realpathSync(path) : path;
+  mkdirSync(dirname(target), { recursive: true });
+  const temporary = join(dirname(target), `.cutwright-${process.pid}-${++temporaries}.tmp`);
+  try {
+    const file = openSync(temporary, 'wx', known ? known.mode & 0o777 : 0o666);
+    try {
+      writeFileSync(file, bytes);
+      fsyncSync(file);
+    } finally {
+      closeSync(file);
+    }
+    renameSync(temporary, target);
+  } catch (error) {
+    rmSync(temporary, { force: true });
+    throw error;
+  }
+  return done(null);
+}
