@@ -1,4 +1,13 @@
-/** In-between charts: what an in-betweener reads beside the light table. One ladder a passage, level by level. */
+/**
+ * In-between charts: what an in-betweener reads beside the light table. One ladder a passage, level by level.
+ *
+ * What stands on paper: a level begins with its name (bold, 6 mm) over a rule across the page. A ladder has its title
+ * `from → to` (with `(1/3)` where it is cut into pieces), and below it an upright black line of 0.4 mm from the first key to
+ * the last. Each drawing is a level stroke across that line, at its share of the way, and a thin polyline leads from the
+ * stroke to the drawing's line of print: finished number (bold), name, way (not for keys), frames each time it is shown.
+ * Keys are ringed: their name in Japan, their number in the west. Breakdowns have a dot on the line, and their name in
+ * brackets in Japan, their number underlined in the west.
+ */
 
 import type { SolvedShot } from '../solve/solved.js';
 import {

@@ -11,7 +11,7 @@ import { exposureText, type Ladder, type Step, wayText } from './steps.js';
 
 /** From line to line of print where there is room, and where there is none to spare, mm. */
 const PITCH = 4.8;
-const LEAST_PITCH = 2.6;
+const LEAST_PITCH = 3.3;
 const LEAST_LENGTH = 34;
 /** A ladder grows up to this length so that its closest strokes stand a pencil's width apart. */
 const CROWDED_LENGTH = 64;
@@ -277,5 +277,5 @@ function celText(step: Step): string {
 }
 
 function wayOf(step: Step): string {
-  return step.kind === 'key' ? '' : wayText(step.way);
+  return step.kind === 'key' ? '' : wayText(step.way, step.parts);
 }

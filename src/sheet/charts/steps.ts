@@ -10,6 +10,8 @@ export interface Step {
   readonly kind: DrawingKind;
   /** The way from the first key, 0 to 1. */
   readonly way: number;
+  /** In how many parts evenly spaced in-betweens would divide the way. */
+  readonly parts: number;
   /** Frames that it is exposed for, each time that it is shown, in the order of the frames. */
   readonly exposed: readonly number[];
 }
@@ -35,23 +37,26 @@ export function ladders(solved: SolvedShot): LevelLadders[] {
 function laddersOf(level: SolvedLevel): Ladder[] {
   const drawings = new Map(level.drawings.map((drawing) => [drawing.drawing, drawing]));
   const runs = runsOf(level);
-  const step = (drawing: string, way: number, kind: DrawingKind): Step => ({
+  const step = (drawing: string, way: number, kind: DrawingKind, parts: number): Step => ({
     drawing,
     cel: drawings.get(drawing)?.cel ?? null,
     kind: drawings.get(drawing)?.kind ?? kind,
     way,
+    parts,
     exposed: runs.get(drawing) ?? [],
   });
   return level.passages
     .filter((passage) => passage.drawings.length > 0)
-    .map((passage) => ({
-      passage,
-      steps: [
-        step(passage.from, 0, 'key'),
-        ...passage.drawings.map((name, i) => step(name, passage.fractions[i] ?? 0, 'inbetween')),
-        step(passage.to, 1, 'key'),
-      ],
-    }));
+    .map((passage) => {
+      const parts = passage.drawings.length + 1;
+      const between = passage.drawings.map((name, i) =>
+        step(name, passage.fractions[i] ?? 0, 'inbetween', parts),
+      );
+      return {
+        passage,
+        steps: [step(passage.from, 0, 'key', parts), ...between, step(passage.to, 1, 'key', parts)],
+      };
+    });
 }
 
 /** How long each drawing stands, each time that it is shown. */
@@ -79,22 +84,12 @@ export function exposureText(exposed: readonly number[]): string {
   return exposed.length < 4 ? exposed.join(', ') : `${least}–${most} ×${exposed.length}`;
 }
 
-/** A way as a person measures it: halves of halves first, then other simple parts, else three decimals. */
-export function wayText(way: number): string {
-  for (const parts of [
-    2,
-    4,
-    8,
-    16,
-    32,
-    64,
-    128,
-    3,
-    5,
-    6,
-    7,
-    ...Array.from({ length: 56 }, (_, i) => i + 9),
-  ]) {
+/** Halves of halves first, then other simple parts. */
+const PARTS = [2, 4, 8, 16, 32, 64, 128, ...Array.from({ length: 62 }, (_, i) => i + 3)];
+
+/** A way as a person measures it: as a fraction where it is a simple one (or one of `ofParts`), else as three decimals. */
+export function wayText(way: number, ofParts = 2): string {
+  for (const parts of [...PARTS, ofParts]) {
     const count = Math.round(way * parts);
     if (count > 0 && count < parts && Math.abs(count / parts - way) < 1e-9) return `${count}/${parts}`;
   }
