@@ -1,0 +1,32 @@
+/** Text, files and folders to solved cuts, for tests that look at the language as a whole. */
+
+import { type Compiled, compile } from '../src/episode/compile.js';
+import { noEpisode } from '../src/episode/episode.js';
+import { findCuts } from '../src/episode/find.js';
+import { memoryHost } from '../src/host/memory.js';
+import { nodeHost } from '../src/host/node.js';
+import type { Diagnostic } from '../src/language/diagnostic.js';
+
+/** A cut outside any episode; `files` lie in its folder. */
+export function compileText(text: string, files: Readonly<Record<string, string>> = {}): Compiled {
+  const host = memoryHost({ ...files, 'this.cut': text });
+  return compile(host, '/work/this.cut', noEpisode, { name: 'this.cut' });
+}
+
+/** Every cut that is found in real files and folders, paths relative to the repository, by its file's name. */
+export async function compileFiles(...paths: readonly string[]): Promise<Map<string, Compiled>> {
+  const host = nodeHost();
+  const found = await findCuts(host, paths);
+  const problems = [...found.diagnostics, ...found.episodes.flatMap((one) => one.diagnostics)];
+  if (problems.length > 0) throw new Error(said(problems).join('\n'));
+  return new Map(
+    found.jobs.map((job) => [job.name, compile(host, job.path, job.episode, { name: job.name })]),
+  );
+}
+
+/** `error timeline-short: …`, for failures that explain themselves. */
+export function said(diagnostics: readonly Diagnostic[]): string[] {
+  return diagnostics.map(
+    ({ severity, code, message, span }) => `${severity} ${code}: ${message} (${span.file} ${span.start})`,
+  );
+}

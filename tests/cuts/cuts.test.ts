@@ -1,0 +1,73 @@
+/**
+ * Golden cuts: text in, numbers and pages out. This test only compares; with ACCEPT=1 (`npm run accept`) it writes what is
+ * there now and leaves the old pages beside the new ones in out/accept.
+ */
+
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Compiled } from '../../src/episode/compile.js';
+import { toJson } from '../../src/export/json.js';
+import { shippedFont } from '../../src/host/fonts.js';
+import { type Fonts, openFonts } from '../../src/print/fonts.js';
+import { chartPages } from '../../src/sheet/charts.js';
+import type { Page } from '../../src/sheet/marks.js';
+import { sheetPages } from '../../src/sheet/sheet.js';
+import { compileFiles, said } from '../compile.js';
+import { type Change, review } from './accept.js';
+import { dump } from './dump.js';
+
+const ROOT = 'tests/cuts';
+const REVIEW = 'out/accept';
+const accepting = process.env.ACCEPT === '1' && !process.env.CI;
+
+let fonts: Fonts;
+const changes: Change[] = [];
+const compiled = await compileFiles(`${ROOT}/japan`, `${ROOT}/japanese`, `${ROOT}/west`);
+
+beforeAll(() => {
+  const [regular, bold] = (['regular', 'bold'] as const).map((weight) => {
+    const read = shippedFont(weight);
+    if (!read.ok) throw new Error(read.reason);
+    return read.value;
+  });
+  fonts = openFonts(regular!, bold!);
+});
+
+afterAll(async () => {
+  if (!accepting) return;
+  await review(REVIEW, changes, fonts);
+  process.stdout.write(`${changes.length} changed; look at ${REVIEW}/index.html\n`);
+});
+
+describe.each([...compiled])('%s', (file, cut) => {
+  const base = file.replace(/\.cut$/, '');
+  const name = base.slice(ROOT.length + 1);
+
+  test('has no fault', () => {
+    expect(said(cut.diagnostics).filter((one) => !one.startsWith('hint'))).toEqual([]);
+  });
+
+  test('has the numbers that were accepted', () => {
+    const made = `${JSON.stringify(toJson(cut.solved!, cut.diagnostics), null, 1)}\n`;
+    if (accepting) writeFileSync(`${base}.json`, made);
+    expect(made).toBe(readFileSync(`${base}.json`, 'utf8'));
+  });
+
+  test('has the pages that were accepted', () => {
+    const pages = pagesOf(cut);
+    const made = dump(pages);
+    if (accepting) {
+      const old = existsSync(`${base}.page`) ? readFileSync(`${base}.page`, 'utf8') : null;
+      if (old !== made) changes.push({ name, old, pages });
+      writeFileSync(`${base}.page`, made);
+    }
+    const accepted = readFileSync(`${base}.page`, 'utf8').split('\n');
+    expect(made.split('\n').filter((one, index) => one !== accepted[index])).toEqual([]);
+    expect(made.split('\n')).toHaveLength(accepted.length);
+  });
+});
+
+function pagesOf(cut: Compiled): Page[] {
+  const look = { settings: cut.solved!.shot.settings, metrics: fonts.metrics, stamp: cut.digest };
+  return [...sheetPages(cut.solved!, look), ...chartPages(cut.solved!, look)];
+}

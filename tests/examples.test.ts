@@ -1,0 +1,182 @@
+import { readdirSync } from 'node:fs';
+import { basename } from 'node:path';
+import { beforeAll, describe, expect, test } from 'vitest';
+import type { Compiled } from '../src/episode/compile.js';
+import type { Item } from '../src/language/tree.js';
+import type { SolvedLevel } from '../src/solve/solved.js';
+import { compileFiles, said } from './compile.js';
+
+const cuts = new Map<string, Compiled>();
+
+beforeAll(async () => {
+  for (const [name, one] of await compileFiles('examples/saltmarsh', 'examples/west')) {
+    cuts.set(basename(name, '.cut'), one);
+  }
+});
+
+/** Counted from the text with a pencil: keys, breakdowns, in-betweens, reused. */
+const counted: [cut: string, keys: number, breakdowns: number, inbetweens: number, reused: number][] = [
+  // Heron 1 2 3 4; 4 to the strike's start, 2 down, 3 up. Reeds 1 2 and 3, back over the same.
+  ['c001', 4 + 2, 0, 9 + 3, 0],
+  // Walk 1 2, a passing position each, 4 others each. Lantern 1 2, its lowest point, 4. Breath 1 2 3 4, one between each.
+  ['c002', 2 + 2 + 4, 2 + 1, 8 + 4 + 3, 0],
+  // Head 1. Eyes open, shut, up; half shut is drawn once for four passes. Hair 1 2, two out, two back: a cycle, not there and back.
+  ['c003', 1 + 3 + 2, 0, 1 + 4, 0],
+  // Head 1. Three mouths. Eyes open, shut, half.
+  ['c004', 1 + 3 + 2, 0, 1, 0],
+  // 1-2; 1----2; 1-2-3 there and back; the hop 1 2 3 4 5 with 1, 0, 2, 2 and 1 home; 1--2.
+  ['c005', 2 + 2 + 3 + 5 + 2, 0, 1 + 4 + 2 + 6 + 2, 0],
+  // Oda 4 keys, 3 + 4 + 1. Mouth 3. Pim 3, 2 + 2. Eyes 2, 1. Fire 3, and 3 round. Mouth 3.
+  ['c006', 4 + 3 + 3 + 2 + 3 + 3, 0, 8 + 4 + 1 + 3, 0],
+  // Pim 6 keys, 2 + 1 and one each way in the pull. Bell 3, two each way. Mouth 3.
+  ['c007', 6 + 3 + 3, 0, 5 + 4, 0],
+  // Light 3 keys, 1 + 2. Heron 1.
+  ['c008', 3 + 1, 0, 3, 0],
+  // Pim 6 keys, 4 + 3 + 1 + 2 + 2. Rope 5 keys, 1, and one each way in the cycle.
+  ['c009', 6 + 5, 0, 12 + 3, 0],
+  // Back 2 keys and 4. Oars 4 keys, 2 + 3 + 2 + 1. Pim 2 and 3. The lantern's 7 drawings are cut 2's.
+  ['c010', 2 + 4 + 2, 0, 4 + 8 + 3, 7],
+  // Boat 1 2 3 3a 4, 2 + 1 + 1. Oda 3, 2 + 3. Lantern 3, 3 one way and 2 the other, back over the same. Ripples 3 and 3.
+  ['c011', 5 + 3 + 3 + 3, 0, 4 + 5 + 5 + 3, 0],
+  // Oda 5 keys, 4 + 1 + 3 + 5. Mouth 3. Moth 4, and 4 round.
+  ['sc01', 5 + 3 + 4, 0, 13 + 4, 0],
+  // Two heavy steps: 2 keys, a passing position each, 6 others each. Coat 2, two each way. Dust 3, 1 + 1.
+  ['sc02', 2 + 2 + 3, 2, 12 + 4 + 2, 0],
+];
+
+describe('the examples', () => {
+  test('all are found, and all are counted', () => {
+    const files = ['examples/saltmarsh/cuts', 'examples/west'].flatMap((folder) => readdirSync(folder));
+    const names = files.filter((one) => /^(c|sc)\d+\.cut$/.test(one)).map((one) => basename(one, '.cut'));
+    expect([...cuts.keys()].sort()).toEqual(names.sort());
+    expect(counted.map(([name]) => name).sort()).toEqual(names.sort());
+  });
+
+  test('give no error, no warning and no hint', () => {
+    expect([...cuts.values()].flatMap((one) => said(one.diagnostics))).toEqual([]);
+  });
+
+  test.each(counted)(
+    '%s has the drawings that an animator counts',
+    (name, keys, breakdowns, inbetweens, reused) => {
+      expect(solved(name).counts).toEqual({
+        keys,
+        breakdowns,
+        inbetweens,
+        drawings: keys + breakdowns + inbetweens,
+        reused,
+      });
+    },
+  );
+
+  test('the episode runs for 56 seconds and 12 frames', () => {
+    // 6 + 5 + 3 + 4 + 5 + 13 + 4+12 + 1 + 3+12 + 7+12 + 4
+    const frames = [...cuts.values()].filter(
+      (one) => /c\d+\.cut$/.test(one.file) && !/sc/.test(basename(one.file)),
+    );
+    expect(frames.reduce((sum, one) => sum + one.solved!.shot.time, 0)).toBe(56 * 24 + 12);
+  });
+});
+
+describe('frame by frame', () => {
+  test('c001: the beak is in the water on frame 87, and the splash is written there', () => {
+    // 48 frames still, 4 on twos to 56, held; two on ones on 85 and 86; key 3 for 8; three on twos; key 4.
+    expect(runs(level('c001', 'A'))).toEqual(
+      '1@1 1.1@49 1.2@51 1.3@53 1.4@55 2@57 2.1@85 2.2@86 3@87 3.1@95 3.2@97 3.3@99 4@101',
+    );
+    const splash = solved('c001').shot.spoken.find((one) => one.parts[0]!.text === 'plop');
+    expect(splash!.frames).toEqual({ from: 87, to: 96 });
+  });
+
+  test('c002: a foot comes down every 12 frames, and the walk is on twos', () => {
+    const { exposures } = level('c002', 'A');
+    const contacts = exposures.filter((one) => one.kind === 'key' && one.starts).map((one) => one.frame);
+    expect(contacts).toEqual([1, 13, 25, 37, 49, 61, 73, 85, 97, 109]);
+    expect(exposures.every((one) => one.starts === (one.frame % 2 === 1))).toBe(true);
+  });
+
+  test('c003: a blink is two frames half shut, three shut, two half open', () => {
+    expect(runs(level('c003', 'B'))).toBe('1@1 1.1@33 2@35 1.1@38 1@40 1.1@54 2@56 1.1@59 3@61');
+  });
+
+  test('c005: three hops of 36 frames, and the rest before a fourth', () => {
+    const crouch = level('c005', 'D').exposures.filter((one) => one.drawing === '2' && one.starts);
+    expect(crouch.map((one) => one.frame)).toEqual([15, 51, 87]);
+  });
+
+  test('c007: bell and pull are there on the row of the mark', () => {
+    for (const [name, drawing] of [
+      ['ア', '4'],
+      ['イ', '2'],
+    ] as const) {
+      const { exposures } = level('c007', name);
+      expect(exposures[45 - 1]).toMatchObject({ drawing, starts: true });
+      expect(exposures.findIndex((one) => one.drawing === drawing)).toBe(45 - 1);
+    }
+  });
+
+  test('c008: the sky lights up once', () => {
+    const lit = level('c008', 'A').exposures.map((one) => (one.kind === 'empty' ? ' ' : 'x'));
+    expect(lit.join('')).toBe(`      ${'x'.repeat(14)}    `);
+  });
+
+  test('c009: the new in-between is A19, and A18 is missing', () => {
+    const reach = level('c009', 'A')
+      .exposures.slice(0, 21)
+      .filter((one) => one.starts);
+    expect(reach.map((one) => one.cel)).toEqual([1, 2, 3, 4, 19, 5]);
+    expect(level('c009', 'A').missing).toEqual([{ cel: 18, drawing: '7' }]);
+  });
+
+  test('sc01: on twos and numbered by the frame, every number is odd', () => {
+    // 32 frames, then 33 35 37 39, key 41 for 8, 49, 51, 53 55 57, 59 held through frame 80; 81 … 89, 91.
+    expect(level('sc01', 'A').drawings.map((one) => one.cel)).toEqual([
+      1, 33, 35, 37, 39, 41, 49, 51, 53, 55, 57, 59, 81, 83, 85, 87, 89, 91,
+    ]);
+  });
+});
+
+test('between them they use the whole language of timelines and every statement but fps and numbering', () => {
+  const trees = [...cuts.values()].map((one) => one.tree!);
+  const statements = trees.flatMap((one) => one.statements);
+  expect(new Set(statements.map((one) => one.kind))).toEqual(
+    new Set(
+      'timeline cels cut time on mark stack level voice sound music note memo scene take artist use'.split(
+        ' ',
+      ),
+    ),
+  );
+  const items = statements.flatMap((one) => (one.kind === 'timeline' ? flat(one.items) : []));
+  expect(new Set(items.map((one) => one.kind))).toEqual(
+    new Set('key between reference empty on at group phrase'.split(' ')),
+  );
+  expect(new Set(items.flatMap((one) => ('repeat' in one ? [one.repeat.form] : [])))).toEqual(
+    new Set(['times', 'length', 'open', 'once']),
+  );
+  const charts = items.flatMap((one) => (one.kind === 'key' && one.chart ? [one.chart] : []));
+  expect(new Set(charts.map((one) => (one.form === 'named' ? one.name : one.form)))).toEqual(
+    new Set(['early', 'late', 'both', 'fractions']),
+  );
+});
+
+function solved(name: string) {
+  const found = cuts.get(name)?.solved;
+  if (!found) throw new Error(`${name} was not solved`);
+  return found;
+}
+
+function level(cut: string, name: string): SolvedLevel {
+  return solved(cut).levels.find((one) => one.name === name)!;
+}
+
+/** `1@1 1.1@49 …`: each drawing with the row on which it appears. */
+function runs({ exposures }: SolvedLevel): string {
+  return exposures
+    .filter((one) => one.starts)
+    .map((one) => `${one.drawing ?? 'x'}@${one.frame}`)
+    .join(' ');
+}
+
+function flat(items: readonly Item[]): Item[] {
+  return items.flatMap((one) => (one.kind === 'group' ? [one, ...flat(one.items)] : [one]));
+}
