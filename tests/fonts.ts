@@ -1,0 +1,21 @@
+import { shippedFont } from '../src/host/fonts.js';
+import type { Fonts } from '../src/print/fonts.js';
+import { openFonts } from '../src/print/fonts.js';
+
+let opened: Fonts | undefined;
+
+/** The shipped fonts, opened once for the tests of a file. */
+export function testFonts(): Fonts {
+  opened ??= freshFonts();
+  return opened;
+}
+
+export function freshFonts(): Fonts {
+  return openFonts(bytesOf('regular'), bytesOf('bold'));
+}
+
+export function bytesOf(weight: 'regular' | 'bold'): Uint8Array {
+  const reading = shippedFont(weight);
+  if (!reading.ok) throw new Error(`the ${weight} font ${reading.reason}`);
+  return reading.value;
+}
