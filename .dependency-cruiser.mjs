@@ -1,0 +1,70 @@
+/** The arrows between the stages: each folder, and what it may import besides itself and packages. */
+const STAGES = {
+  language: [],
+  shot: ['language'],
+  solve: ['language', 'shot'],
+  sheet: ['language', 'shot', 'solve'],
+  print: ['sheet/marks'],
+  export: ['language', 'shot', 'solve'],
+  host: [],
+  episode: ['language', 'shot', 'solve', 'host', 'print/coverage'],
+};
+
+/** Packages that one folder, or one file, has to itself: everything else goes through it. */
+const PACKAGES = {
+  chevrotain: 'language/',
+  yaml: 'episode/',
+  commander: 'command/',
+  picocolors: 'language/report/',
+  pdfkit: 'print/pdfkit',
+  fontkit: 'print/',
+};
+
+/** Stages that are functions of what they are given, and know nothing of the machine they run on. */
+const PURE = ['language', 'shot', 'solve', 'sheet', 'export'];
+
+export default {
+  forbidden: [
+    ...Object.entries(STAGES).map(([stage, allowed]) => ({
+      name: `arrows-of-${stage}`,
+      severity: 'error',
+      from: { path: `^src/${stage}/` },
+      to: { path: '^src/', pathNot: [stage, ...allowed].map((one) => `^src/${one}[/.]`) },
+    })),
+    ...Object.entries(PACKAGES).map(([name, owner]) => ({
+      name: `${name}-stands-behind-${owner}`,
+      severity: 'error',
+      from: { path: '^src/', pathNot: `^src/${owner}` },
+      to: { path: `node_modules/${name}/`, dependencyTypesNot: ['type-only'] },
+    })),
+    {
+      name: 'pure-stages-know-no-machine',
+      severity: 'error',
+      from: { path: `^src/(${PURE.join('|')})/` },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'no-circle',
+      severity: 'error',
+      from: {},
+      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+    },
+    { name: 'nothing-unresolved', severity: 'error', from: {}, to: { couldNotResolve: true } },
+    {
+      name: 'shipped-code-needs-shipped-packages',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown'], dependencyTypesNot: ['type-only'] },
+    },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'node', 'default'],
+      extensions: ['.ts', '.js', '.mjs'],
+    },
+  },
+};

@@ -1,0 +1,27 @@
+import { defineConfig } from 'vitest/config';
+import type { Reporter, TestModule } from 'vitest/node';
+
+/** Ends a run with a line of its own, `123 passed, 0 failed`. A file that could not be run at all counts as a failure. */
+const count: Reporter = {
+  onTestRunEnd(modules: readonly TestModule[], errors) {
+    let passed = 0;
+    let failed = errors.length;
+    for (const module of modules) {
+      if (module.errors().length > 0) failed++;
+      for (const test of module.children.allTests()) {
+        const { state } = test.result();
+        if (state === 'passed') passed++;
+        if (state === 'failed') failed++;
+      }
+    }
+    process.stdout.write(`${passed} passed, ${failed} failed\n`);
+  },
+};
+
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts'],
+    testTimeout: 60_000,
+    reporters: ['default', count],
+  },
+});
