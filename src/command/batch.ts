@@ -1,0 +1,99 @@
+/** The cuts of a run, compiled one after the other: what is wrong with one never stops the next. */
+
+import type { Compiled } from '../episode/compile.js';
+import { compile } from '../episode/compile.js';
+import { cutKey, type Episode } from '../episode/episode.js';
+import { type Found, findCuts, type Job } from '../episode/find.js';
+import type { Shelf } from '../episode/uses.js';
+import type { Host } from '../host/host.js';
+import { diagnose } from '../language/diagnostic.js';
+import type { Settings } from '../shot/settings.js';
+import type { Desk } from './desk.js';
+
+/** Finds the cuts that a command line means, and reports what is wrong with finding them. */
+export async function findAll(
+  host: Host,
+  desk: Desk,
+  files: readonly string[],
+  settings: Partial<Settings> = {},
+): Promise<Found> {
+  const found = await findCuts(host, files, settings);
+  const sources = manifests(found);
+  for (const episode of found.episodes) desk.report(episode.diagnostics, sources);
+  desk.report(found.diagnostics, sources);
+  return found;
+}
+
+/**
+ * Compiles each cut and hands it to `work` (house files too: `compiled.house`), which may report more. All that is wrong
+ * goes to the desk. Returns the number of cuts.
+ */
+export async function eachCut(
+  host: Host,
+  desk: Desk,
+  found: Found,
+  work: (compiled: Compiled, job: Job) => Promise<void> | void,
+): Promise<number> {
+  const shelf: Shelf = new Map();
+  const numbers = new Numbers();
+  let cuts = 0;
+  for (const job of found.jobs) {
+    let sources: ReadonlyMap<string, string> = new Map();
+    try {
+      const bytes = job.path === null ? { bytes: await host.standardInput() } : {};
+      const compiled = compile(host, job.path, job.episode, { name: job.name, shelf, ...bytes });
+      sources = compiled.sources;
+      desk.report(compiled.diagnostics, sources);
+      desk.report(numbers.meet(compiled, job.episode), sources);
+      if (!compiled.house) cuts += 1;
+      await work(compiled, job);
+    } catch (fault) {
+      const words = fault instanceof Error ? fault.message : String(fault);
+      const span = { file: job.name, start: 0, end: 0 };
+      desk.report([diagnose('internal-fault', span, `the program failed on this cut: ${words}`)], sources);
+    }
+  }
+  desk.report(numbers.idleArtists(found.whole), manifests(found));
+  return cuts;
+}
+
+function manifests(found: Found): Map<string, string> {
+  return new Map(found.episodes.map(({ file, text }) => [file!, text]));
+}
+
+/** The cut numbers of a run, episode by episode. */
+class Numbers {
+  private readonly byEpisode = new Map<string, Map<string, string>>();
+  /** Episodes with a cut whose number could not be read. */
+  private readonly uncertain = new Set<string>();
+
+  meet({ tree, file, house }: Compiled, episode: Episode) {
+    if (episode.file === null || house) return [];
+    const known = this.byEpisode.get(episode.file) ?? new Map<string, string>();
+    this.byEpisode.set(episode.file, known);
+    const statement = tree?.statements.find((one) => one.kind === 'cut');
+    if (statement?.kind !== 'cut') {
+      this.uncertain.add(episode.file);
+      return [];
+    }
+    const { text, span } = statement.number;
+    const before = known.get(cutKey(text));
+    known.set(cutKey(text), before ?? file);
+    return before === undefined
+      ? []
+      : [diagnose('cut-twice', span, `cut ${text} is already the number of ${before}`)];
+  }
+
+  /** Artists of whole episodes whose cuts are nowhere. */
+  idleArtists(episodes: readonly Episode[]) {
+    return episodes.flatMap(({ file, artists }) => {
+      if (this.uncertain.has(file!)) return [];
+      const known = this.byEpisode.get(file!) ?? new Map<string, string>();
+      return artists.flatMap(({ cuts }) =>
+        cuts
+          .filter((cut) => known.size > 0 && !known.has(cutKey(cut.text)))
+          .map((cut) => diagnose('artist-without-cut', cut.span, `the episode has no cut ${cut.text}`)),
+      );
+    });
+  }
+}

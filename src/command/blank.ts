@@ -1,0 +1,71 @@
+import { resolve } from 'node:path';
+import type { Command } from 'commander';
+import { episodeOf } from '../episode/find.js';
+import type { Host } from '../host/host.js';
+import { Desk, plural } from './desk.js';
+import { COMMAND_LINE, LineFault } from './line.js';
+import { checkRows, examples, type LookOptions, looks, withLooks } from './options.js';
+import { deliver, overwriting, STANDARD_OUTPUT } from './output.js';
+import type { Run } from './run.js';
+
+interface Options extends LookOptions {
+  readonly output: string;
+  readonly levels: string;
+  readonly pages: string;
+}
+
+const MOST_LEVELS = 26;
+const MOST_PAGES = 500;
+
+export function define(command: Command, run: Run): Command {
+  command
+    .option('-o, --output <file>', 'the file to write, or - for standard output', 'blank.pdf')
+    .option('--levels <number>', 'columns for levels, 1 to 26', '4')
+    .option('--pages <number>', 'how many copies of the form', '1');
+  return withLooks(command)
+    .addHelpText(
+      'after',
+      examples(
+        ['cutwright blank', 'the form of the episode that this folder belongs to'],
+        ['cutwright blank --convention west --paper legal', 'a western form'],
+        ['cutwright blank --levels 6 --pages 20 -o b.pdf', 'twenty copies with six levels'],
+      ),
+    )
+    .action(async (options: Options) => {
+      run.status = await blank(run.host, options);
+    });
+}
+
+async function blank(host: Host, options: Options): Promise<number> {
+  const levels = number('--levels', options.levels, MOST_LEVELS);
+  const copies = number('--pages', options.pages, MOST_PAGES);
+  const desk = new Desk(host, 'human', false);
+  const { settings, diagnostics, file, text } = await episodeOf(host, host.cwd, looks(options));
+  if (file !== null) desk.report(diagnostics, new Map([[file, text]]));
+  checkRows(options, settings);
+  const path = resolve(host.cwd, options.output);
+  const target = options.output === '-' ? STANDARD_OUTPUT : { path, name: options.output };
+  const refused =
+    target.path === null
+      ? null
+      : overwriting(host, path, options.output, { file: COMMAND_LINE, start: 0, end: 0 });
+  if (refused) throw new LineFault(refused.code, options.output, refused.message);
+  const [{ Press, blankDocument }, { blankPages }] = await Promise.all([
+    import('./press.js'),
+    import('../sheet/blank.js'),
+  ]);
+  const press = Press.open(host);
+  const set = blankPages({ settings, metrics: press.fonts.metrics, stamp: '' }, { levels });
+  const pages = Array.from({ length: copies }, () => set).flat();
+  const bytes = await press.print(blankDocument(pages, settings));
+  const fault = deliver(host, target, bytes, { file: COMMAND_LINE, start: 0, end: 0 });
+  if (fault) throw new LineFault(fault.code, options.output, fault.message);
+  desk.say(`wrote ${target.name}: ${plural(pages.length, 'page')}`);
+  return desk.finish();
+}
+
+function number(option: string, text: string, most: number): number {
+  const value = /^\d{1,6}$/.test(text) ? Number(text) : 0;
+  if (value >= 1 && value <= most) return value;
+  throw new LineFault('option-value', text, `${option} takes a number from 1 to ${most}`);
+}

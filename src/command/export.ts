@@ -1,0 +1,173 @@
+import { basename, resolve } from 'node:path';
+import type { Command } from 'commander';
+import type { Compiled } from '../episode/compile.js';
+import type { Found, Job } from '../episode/find.js';
+import { hasErrors } from '../episode/order.js';
+import { csvHeader, csvRows, TABLES, type TableName, toCsv } from '../export/csv.js';
+import { jsonText, toJson } from '../export/json.js';
+import type { Host } from '../host/host.js';
+import type { SolvedShot } from '../solve/solved.js';
+import { eachCut, findAll } from './batch.js';
+import { Desk, plural } from './desk.js';
+import { COMMAND_LINE, LineFault } from './line.js';
+import { choice, examples, type ReportOptions, withReport } from './options.js';
+import {
+  deliver,
+  inputsOf,
+  isFolder,
+  overwriting,
+  STANDARD_OUTPUT,
+  sharedFolder,
+  type Target,
+  Targets,
+} from './output.js';
+import type { Run } from './run.js';
+
+interface Options extends ReportOptions {
+  readonly output?: string;
+  readonly table?: TableName;
+}
+
+export function define(command: Command, run: Run): Command {
+  command
+    .argument('<files...>', 'cuts, folders or an episode.yaml; - is standard input')
+    .option('-o, --output <path>', 'a file or a folder; otherwise standard output')
+    .addOption(choice('-t, --table <name>', 'a table as CSV instead of JSON', TABLES));
+  return withReport(command)
+    .addHelpText(
+      'after',
+      examples(
+        ['cutwright export c012.cut', 'the whole cut as JSON'],
+        ['cutwright export c012.cut --table exposures', 'one row a level and frame, as CSV'],
+        [
+          'cutwright export episode.yaml -t drawings -o drawings.csv',
+          'all drawings of an episode in one table',
+        ],
+        ['cutwright export cuts/ --output json/', 'a JSON file for each cut'],
+      ),
+    )
+    .action(async (files: string[], options: Options) => {
+      run.status = await exportCuts(run.host, files, options);
+    });
+}
+
+async function exportCuts(host: Host, files: readonly string[], options: Options): Promise<number> {
+  const strict = options.strict === true;
+  const desk = new Desk(host, options.format, strict);
+  const found = await findAll(host, desk, files);
+  const { table, output = '-' } = options;
+  const joined = table !== undefined && (output === '-' || !isFolder(host, output));
+  const exporter = joined
+    ? new OneTable(host, desk, found, table, output)
+    : new FileEach(host, desk, found, table, options.output);
+  let failed = 0;
+  await eachCut(host, desk, found, (compiled, job) => {
+    if (compiled.house) return;
+    failed += 1;
+    const { solved, diagnostics } = compiled;
+    if (solved === null || hasErrors(diagnostics, strict)) return;
+    if (exporter.cut(solved, compiled, job)) failed -= 1;
+  });
+  exporter.finish();
+  if (failed > 0) desk.say(`${plural(failed, 'cut')} not exported: ${desk.tally()}`);
+  return desk.finish();
+}
+
+/** Takes one cut after the other; says whether it came out. */
+interface Exporter {
+  cut(solved: SolvedShot, compiled: Compiled, job: Job): boolean;
+  finish(): void;
+}
+
+/** A table of many cuts in one file: one header row, the cut in the first column. */
+class OneTable implements Exporter {
+  private readonly rows: string[] = [];
+  private readonly target: Target;
+
+  constructor(
+    private readonly host: Host,
+    private readonly desk: Desk,
+    found: Found,
+    private readonly table: TableName,
+    output: string,
+  ) {
+    this.target = output === '-' ? STANDARD_OUTPUT : { path: resolve(host.cwd, output), name: output };
+    if (this.target.path === null) return;
+    const inputs = inputsOf(host, found);
+    const span = { file: COMMAND_LINE, start: 0, end: 0 };
+    const refused = overwriting(host, this.target.path, output, span, (real) => inputs.has(real));
+    if (refused) throw new LineFault(refused.code, output, refused.message);
+  }
+
+  cut(solved: SolvedShot): boolean {
+    this.rows.push(csvRows(solved, this.table));
+    return true;
+  }
+
+  finish(): void {
+    const { host, desk, rows, target } = this;
+    if (rows.length === 0) return;
+    const bytes = Buffer.from(csvHeader(this.table) + rows.join(''), 'utf8');
+    const fault = deliver(host, target, bytes, { file: COMMAND_LINE, start: 0, end: 0 });
+    if (fault) throw new LineFault(fault.code, target.name, fault.message);
+    if (target.path !== null)
+      desk.say(`wrote ${target.name}: ${this.table} of ${plural(rows.length, 'cut')}`);
+  }
+}
+
+/** A file for each cut, or one cut on standard output. */
+class FileEach implements Exporter {
+  private readonly targets: Targets;
+  private readonly written: Target[] = [];
+
+  constructor(
+    private readonly host: Host,
+    private readonly desk: Desk,
+    found: Found,
+    private readonly table: TableName | undefined,
+    output: string | undefined,
+  ) {
+    if (found.jobs.length > 1 && output === undefined) {
+      const count = found.jobs.length;
+      throw new LineFault(
+        'wrong-arguments',
+        null,
+        `${count} cuts do not go into one JSON text; name a folder with --output`,
+      );
+    }
+    this.targets = new Targets(host, found, output, table ? `.${table}.csv` : '.json', 'standard');
+  }
+
+  cut(solved: SolvedShot, compiled: Compiled, job: Job): boolean {
+    const { host, desk, table, targets } = this;
+    const text = table ? toCsv(solved, table) : jsonOf(solved, compiled);
+    const span = { file: job.name, start: 0, end: 0 };
+    const fault =
+      targets.refusal(job, compiled.sources.keys()) ??
+      deliver(host, targets.of(job), Buffer.from(text, 'utf8'), span);
+    if (fault) desk.report([fault], compiled.sources);
+    else this.written.push(targets.of(job));
+    return !fault;
+  }
+
+  finish(): void {
+    const written = this.written.filter(({ path }) => path !== null);
+    if (written.length === 0) return;
+    const folder = sharedFolder(this.host, written);
+    const what =
+      written.length === 1 ? written[0]!.name : `${written.length} files${folder ? ` in ${folder}` : ''}`;
+    this.desk.say(`wrote ${what}`);
+  }
+}
+
+/** What is exported must not tell where on a disk it was made. */
+function jsonOf(solved: SolvedShot, { diagnostics, sources }: Compiled): string {
+  const name = (file: string) => basename(file);
+  return jsonText(
+    toJson(
+      solved,
+      diagnostics.map((one) => ({ ...one, span: { ...one.span, file: name(one.span.file) } })),
+      new Map([...sources].map(([file, source]) => [name(file), source])),
+    ),
+  );
+}

@@ -1,0 +1,165 @@
+/** The command line: which command is meant, what it leaves with. Each command is loaded only when it is called. */
+
+import { Command, CommanderError } from 'commander';
+import { version } from '../../package.json';
+import type { Host } from '../host/host.js';
+import { nearest } from '../language/suggest.js';
+import { COMMAND_LINE, LineFault } from './line.js';
+import type { Run } from './run.js';
+
+interface Entry {
+  readonly summary: string;
+  readonly load: () => Promise<{ define: (command: Command, run: Run) => Command }>;
+}
+
+const COMMANDS: Readonly<Record<string, Entry>> = {
+  check: { summary: 'say what is wrong with cuts', load: () => import('./check.js') },
+  build: { summary: 'print cuts to PDF: sheet and in-between charts', load: () => import('./build.js') },
+  export: { summary: 'give every exposure and drawing as JSON or CSV', load: () => import('./export.js') },
+  blank: { summary: 'print empty forms to write on by hand', load: () => import('./blank.js') },
+  explain: { summary: 'say what a problem means and how it is mended', load: () => import('./explain.js') },
+};
+
+/** Runs the command that `argv` (without node and script) says. The exit status: 0 fine, 1 errors in the text, 2 wrong use. Never throws. */
+export async function main(argv: readonly string[], host: Host): Promise<number> {
+  try {
+    return await run(argv, host);
+  } catch (fault) {
+    if (fault instanceof LineFault) return complain(fault, argv, host);
+    const words = fault instanceof Error ? fault.message : String(fault);
+    return complain(
+      new LineFault('internal-fault', argv[0] ?? null, `the program failed: ${words}`),
+      argv,
+      host,
+    );
+  }
+}
+
+async function run(argv: readonly string[], host: Host): Promise<number> {
+  const [first, ...rest] = argv;
+  if (first === undefined) {
+    host.error(help());
+    return 2;
+  }
+  if (first === '--version' || first === '-V') {
+    host.out(`cutwright ${version}\n`);
+    return 0;
+  }
+  if (first === '--help' || first === '-h' || (first === 'help' && rest.length === 0)) {
+    host.out(help());
+    return 0;
+  }
+  const [name, args] = first === 'help' ? [rest[0]!, ['--help']] : [first, rest];
+  const entry = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
+  if (!entry) throw unknownCommand(name, host);
+  const { define } = await entry.load();
+  const call: Run = { host, status: 0 };
+  await parse(define(newCommand(name, entry.summary, host), call), args);
+  return call.status;
+}
+
+function newCommand(name: string, summary: string, host: Host): Command {
+  return new Command(`cutwright ${name}`)
+    .description(`${summary.charAt(0).toUpperCase()}${summary.slice(1)}.`)
+    .helpOption('-h, --help', 'this text')
+    .exitOverride()
+    .configureOutput({ writeOut: (text) => host.out(text), writeErr: () => {}, getOutHelpWidth: () => 100 });
+}
+
+async function parse(command: Command, args: readonly string[]): Promise<void> {
+  try {
+    await command.parseAsync(args, { from: 'user' });
+  } catch (fault) {
+    if (!(fault instanceof CommanderError)) throw fault;
+    if (fault.exitCode === 0) return;
+    throw lineFault(fault, command);
+  }
+}
+
+/** What the library complains of, in our words and with a guess. */
+function lineFault(fault: CommanderError, command: Command): LineFault {
+  const quoted = /'([^']*)'/.exec(fault.message)?.[1] ?? '';
+  const flag = quoted.split(/[ ,]+/).find((word) => word.startsWith('--')) ?? quoted;
+  switch (fault.code) {
+    case 'commander.unknownOption': {
+      const known = command.options.flatMap(({ long, short }) => [long, short]).filter((one) => one != null);
+      const offer = nearest(flag, [...known, '--help']);
+      return new LineFault(
+        'unknown-option',
+        flag,
+        `${command.name()} has no option ${flag}${offer ? `; did you mean ${offer}?` : ''}`,
+        offer,
+      );
+    }
+    case 'commander.optionMissingArgument':
+      return new LineFault('option-value', null, `${flag} needs a value`);
+    case 'commander.missingArgument':
+      return new LineFault(
+        'wrong-arguments',
+        null,
+        `${command.name()} needs files; see ${command.name()} --help`,
+      );
+    case 'commander.excessArguments':
+      return new LineFault(
+        'wrong-arguments',
+        command.args.at(-1) ?? null,
+        `${command.name()} takes fewer words than these; see its --help`,
+      );
+    default:
+      return new LineFault('wrong-arguments', null, fault.message.replace(/^error: /, ''));
+  }
+}
+
+function unknownCommand(name: string, host: Host): LineFault {
+  if (name.startsWith('-') && name !== '-') {
+    return new LineFault(
+      'unknown-option',
+      name,
+      `the command stands first, then its options: cutwright build ${name} …`,
+    );
+  }
+  const offer = nearest(name, Object.keys(COMMANDS));
+  if (offer)
+    return new LineFault(
+      'unknown-command',
+      name,
+      `there is no command ${name}; did you mean ${offer}?`,
+      offer,
+    );
+  if (host.kind(name) !== 'none') {
+    return new LineFault(
+      'unknown-command',
+      name,
+      `${name} is no command; did you mean "cutwright build ${name}"?`,
+    );
+  }
+  const all = Object.keys(COMMANDS).join(', ');
+  return new LineFault('unknown-command', name, `there is no command ${name}; the commands are ${all}`);
+}
+
+async function complain(fault: LineFault, argv: readonly string[], host: Host): Promise<number> {
+  const { Desk } = await import('./desk.js');
+  const json = argv.some(
+    (word, i) => word === '--format=json' || (word === 'json' && argv[i - 1] === '--format'),
+  );
+  const desk = new Desk(host, json ? 'json' : 'human', false);
+  const { diagnostic, source } = fault.diagnostic(argv);
+  desk.report([diagnostic], new Map([[COMMAND_LINE, source]]));
+  desk.finish();
+  return 2;
+}
+
+function help(): string {
+  const rows = Object.entries(COMMANDS).map(([name, { summary }]) => `  ${name.padEnd(8)}  ${summary}`);
+  return `cutwright turns the text of a cut into its exposure sheet on paper.
+
+  cutwright check c012.cut      say what is wrong with it
+  cutwright build c012.cut      write c012.pdf, ready to print
+
+Commands:
+${rows.join('\n')}
+
+Each takes several files, folders, or an episode.yaml; - is standard input.
+"cutwright COMMAND --help" shows its options, with examples.
+`;
+}

@@ -1,0 +1,80 @@
+/** What several commands take, said once. */
+
+import { type Command, Option } from 'commander';
+import { rowsFault } from '../episode/rows.js';
+import { nearest } from '../language/suggest.js';
+import { PAPERS, type Settings } from '../shot/settings.js';
+import { FORMATS, type Format } from './desk.js';
+import { LineFault } from './line.js';
+
+export interface ReportOptions {
+  readonly format: Format;
+  readonly strict?: boolean;
+}
+
+/** `--format`, `--strict`. */
+export function withReport(command: Command): Command {
+  return command
+    .addOption(
+      choice('--format <form>', 'how problems are shown on standard error', FORMATS).default('human'),
+    )
+    .option('--strict', 'count warnings as errors');
+}
+
+export interface LookOptions {
+  readonly convention?: Settings['convention'];
+  readonly labels?: Settings['labels'];
+  readonly paper?: Settings['paper'];
+  readonly rows?: string;
+}
+
+/** `--convention`, `--labels`, `--paper`, `--rows`: they overrule the episode. */
+export function withLooks(command: Command): Command {
+  return command
+    .addOption(choice('-c, --convention <word>', 'whose form of sheet', ['japan', 'west']))
+    .addOption(choice('-l, --labels <language>', 'language of the printed form', ['ja', 'en']))
+    .addOption(choice('-p, --paper <size>', 'paper to print on; B4 and B5 are the JIS sizes', PAPERS))
+    .option('-r, --rows <number>', 'rows a page: whole seconds in Japan, whole feet in the west');
+}
+
+/** The settings that a command line says. `rows` is checked against the convention by `checkRows`. */
+export function looks(options: LookOptions): Partial<Settings> {
+  const { convention, labels, paper, rows } = options;
+  if (rows !== undefined && !/^\d{1,4}$/.test(rows)) {
+    throw new LineFault('option-value', rows, `--rows takes a number of rows, such as 144`);
+  }
+  return {
+    ...(convention ? { convention } : {}),
+    ...(labels ? { labels } : {}),
+    ...(paper ? { paper } : {}),
+    ...(rows ? { rows: Number(rows) } : {}),
+  };
+}
+
+/** Refuses `--rows` where it is no whole number of seconds or feet of the sheets that would be printed. */
+export function checkRows(options: LookOptions, { rows, convention, fps }: Settings): void {
+  if (options.rows === undefined || rows === null) return;
+  const fault = rowsFault(rows, convention, fps);
+  if (fault) throw new LineFault('option-value', options.rows, `--rows ${options.rows}: ${fault}`);
+}
+
+/** An option that takes one of a few words, with a guess for a misspelt one. */
+export function choice(flags: string, description: string, words: readonly string[]): Option {
+  const option = new Option(flags, `${description}: ${words.join(', ')}`);
+  return option.argParser((word: string) => {
+    if (words.includes(word)) return word;
+    const offer = words.find((one) => one.toLowerCase() === word.toLowerCase()) ?? nearest(word, words);
+    throw new LineFault(
+      'option-value',
+      word,
+      `${option.long} takes ${words.slice(0, -1).join(', ')} or ${words.at(-1)}${offer ? `; did you mean ${offer}?` : ''}`,
+      offer,
+    );
+  });
+}
+
+/** Lines of example under a command's help. */
+export function examples(...lines: readonly (readonly [string, string])[]): string {
+  const width = Math.max(...lines.map(([line]) => line.length));
+  return `\nExamples:\n${lines.map(([line, what]) => `  ${line.padEnd(width)}   ${what}`).join('\n')}\n`;
+}

@@ -1,0 +1,113 @@
+/** One cut from its bytes to its solved form, with everything that is wrong in it. */
+
+import { join } from 'node:path';
+import type { Host } from '../host/host.js';
+import type { Diagnostic } from '../language/diagnostic.js';
+import { parse } from '../language/parse.js';
+import type { Tree } from '../language/tree.js';
+import { bind } from '../shot/bind.js';
+import type { Shot } from '../shot/shot.js';
+import { solve } from '../solve/solve.js';
+import type { SolvedShot } from '../solve/solved.js';
+import { cutKey, type Episode } from './episode.js';
+import { STANDARD_INPUT } from './find.js';
+import { treeGlyphs } from './glyphs.js';
+import { inOrder } from './order.js';
+import { decode, readText } from './read.js';
+import { digest } from './stamp.js';
+import { findUses, type Shelf } from './uses.js';
+
+export interface Compiled {
+  /** What messages call the cut. */
+  readonly file: string;
+  /** Texts by the names that spans give, as far as they could be read: the cut, what it uses, the manifest. */
+  readonly sources: ReadonlyMap<string, string>;
+  readonly tree: Tree | null;
+  readonly shot: Shot | null;
+  /** Null where errors of the text leave nothing to solve. There may be errors beside it. */
+  readonly solved: SolvedShot | null;
+  /** Of all stages and of the manifest, sorted by place. */
+  readonly diagnostics: readonly Diagnostic[];
+  /** A short hash of all that the cut says. */
+  readonly digest: string;
+  /** Holds nothing but what other cuts use: there is nothing to print, and nothing wrong. */
+  readonly house: boolean;
+}
+
+/** Where a cut's text comes from, where it is not simply the file of that path; `shelf` is shared by a run. */
+export interface Source {
+  /** What messages call it. */
+  readonly name?: string;
+  /** Its bytes, for standard input. */
+  readonly bytes?: Uint8Array;
+  readonly shelf?: Shelf;
+}
+
+/** Compiles the cut at an absolute path. Never throws on any text. */
+export function compile(host: Host, path: string | null, episode: Episode, source: Source = {}): Compiled {
+  const file = source.name ?? path ?? STANDARD_INPUT;
+  const sources = new Map<string, string>();
+  if (episode.file) sources.set(episode.file, episode.text);
+  const place = path ?? join(host.cwd, '-');
+  const read = source.bytes ? decode(file, source.bytes) : readText(host, place, file);
+  sources.set(file, read.text);
+  if (!read.ok) {
+    return {
+      file,
+      sources,
+      tree: null,
+      shot: null,
+      solved: null,
+      diagnostics: inOrder([...episode.diagnostics, ...read.diagnostics], file),
+      digest: '',
+      house: false,
+    };
+  }
+  const parsed = parse(file, read.text);
+  const used = findUses(host, place, parsed.tree, episode.folder, source.shelf);
+  for (const [name, text] of used.sources) sources.set(name, text);
+  const house = isHouse(parsed.tree);
+  const diagnostics = [...episode.diagnostics, ...parsed.diagnostics, ...used.diagnostics];
+  for (const tree of [parsed.tree, ...used.trees])
+    diagnostics.push(...treeGlyphs(tree, sources.get(tree.file) ?? ''));
+  let shot: Shot | null = null;
+  let solved: SolvedShot | null = null;
+  if (!house) {
+    const bound = bind(parsed.tree, used.trees, episode.settings);
+    diagnostics.push(...bound.diagnostics);
+    shot = bound.shot && withArtists(bound.shot, episode);
+    solved = shot && solve(shot);
+    if (solved) diagnostics.push(...solved.diagnostics);
+  }
+  return {
+    file,
+    sources,
+    tree: parsed.tree,
+    shot,
+    solved,
+    diagnostics: inOrder(diagnostics, file),
+    digest: digest(
+      [read.text, ...used.trees.map((tree) => sources.get(tree.file) ?? '')],
+      episode.settings,
+      shot?.artists ?? [],
+    ),
+    house,
+  };
+}
+
+/** Who draws a cut: the cut's own word, or else the manifest's. */
+function withArtists(shot: Shot, episode: Episode): Shot {
+  if (shot.artists.length > 0) return shot;
+  const key = cutKey(shot.cut);
+  const artists = episode.artists
+    .filter(({ cuts }) => cuts.some((cut) => cutKey(cut.text) === key))
+    .map(({ name }) => name.text);
+  return artists.length > 0 ? { ...shot, artists } : shot;
+}
+
+/** Only statements that other cuts may use, and none that makes a cut. */
+function isHouse(tree: Tree): boolean {
+  const shared = new Set(['use', 'phrase', 'level', 'field']);
+  const broken = tree.broken.some(({ word }) => !shared.has(word));
+  return tree.statements.length > 0 && !broken && tree.statements.every(({ kind }) => shared.has(kind));
+}

@@ -1,0 +1,60 @@
+/** An episode as its manifest describes it, or what holds for a cut that has none. */
+
+import type { Diagnostic, Span } from '../language/diagnostic.js';
+import { defaults, type Settings } from '../shot/settings.js';
+
+/** A piece of the manifest's text with its place. */
+export interface Written {
+  readonly text: string;
+  readonly span: Span;
+}
+
+export interface Episode {
+  /** What messages call the manifest, or null: there is none. */
+  readonly file: string | null;
+  /** Absolute path of the folder in which the manifest stands, or null. */
+  readonly folder: string | null;
+  /** The manifest's text, '' without one. */
+  readonly text: string;
+  readonly settings: Settings;
+  /** Running time allowed, in frames. */
+  readonly budgetFrames: number | null;
+  /** Who draws which cuts, in the order of writing. */
+  readonly artists: readonly { readonly name: Written; readonly cuts: readonly Written[] }[];
+  /** Files and patterns in story order; null where the manifest names none. */
+  readonly cuts: readonly Written[] | null;
+  /** Texts of the manifest that are printed on every sheet. */
+  readonly printed: readonly Written[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** What holds for a cut outside any episode. */
+export const noEpisode: Episode = {
+  file: null,
+  folder: null,
+  text: '',
+  settings: defaults,
+  budgetFrames: null,
+  artists: [],
+  cuts: null,
+  printed: [],
+  diagnostics: [],
+};
+
+/** The same episode with some settings overruled (from the command line). */
+export function overrule(episode: Episode, settings: Partial<Settings>): Episode {
+  if (Object.keys(settings).length === 0) return episode;
+  const other = settings.convention !== undefined && settings.convention !== episode.settings.convention;
+  // A page's rows were chosen for the episode's own convention: feet are no use on a sheet in seconds.
+  const rows = other && settings.rows === undefined ? { rows: null } : {};
+  return { ...episode, settings: { ...episode.settings, ...rows, ...settings } };
+}
+
+/** A cut's number for comparing: full-width forms and leading zeros do not matter. */
+export function cutKey(number: string): string {
+  return number
+    .normalize('NFKC')
+    .trim()
+    .replace(/^0+(?=\d)/, '')
+    .toUpperCase();
+}

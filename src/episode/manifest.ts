@@ -1,0 +1,340 @@
+/** The episode manifest: YAML to `Episode`, every key checked, every fault with its place. */
+
+import { dirname } from 'node:path';
+import type { Document, Node } from 'yaml';
+import { isAlias, isCollection, isMap, isScalar, isSeq, LineCounter, type Pair, parseDocument } from 'yaml';
+import type { Host } from '../host/host.js';
+import type { Code } from '../language/catalogue/index.js';
+import { type Diagnostic, diagnose, type Fix, type Span } from '../language/diagnostic.js';
+import { nearest } from '../language/suggest.js';
+import { defaults, FRAMES_A_FOOT, PAPERS, type Settings } from '../shot/settings.js';
+import { type Episode, noEpisode, type Written } from './episode.js';
+import { writtenGlyphs } from './glyphs.js';
+import { readText } from './read.js';
+import { rowsFault } from './rows.js';
+import { dpi, pixels, runningTime, sizeMm, type Value, whole } from './values.js';
+
+export const LARGEST_MANIFEST_BYTES = 256 * 1024;
+
+/** Reads the manifest at an absolute path, which messages call `name`. What is wrong in it leaves the default standing. */
+export function openEpisode(host: Host, path: string, name: string): Episode {
+  const { text, ok, diagnostics } = readText(host, path, name, { largest: LARGEST_MANIFEST_BYTES });
+  const bare = { ...noEpisode, file: name, folder: dirname(path), text };
+  if (!ok) return { ...bare, diagnostics };
+  const read = parseManifest(name, text);
+  return { ...bare, ...read, diagnostics: [...read.diagnostics, ...writtenGlyphs(read.printed, text)] };
+}
+
+type Read = Pick<Episode, 'settings' | 'budgetFrames' | 'artists' | 'cuts' | 'printed' | 'diagnostics'>;
+
+/** Reads a manifest's text. Never throws. */
+export function parseManifest(file: string, text: string): Read {
+  const reader = new Reader(file, text);
+  try {
+    reader.read();
+  } catch (fault) {
+    // The YAML library gives up on absurd nesting by running out of stack.
+    if (!(fault instanceof RangeError)) throw fault;
+    reader.fail('episode-syntax', { file, start: 0, end: 0 }, 'the manifest is nested too deeply to be read');
+  }
+  return reader.result();
+}
+
+/** A value of the manifest with its place; aliases followed. */
+interface Cell {
+  readonly node: Node | null;
+  readonly span: Span;
+}
+
+type Draft = { -readonly [K in keyof Settings]: Settings[K] };
+
+class Reader {
+  private readonly draft: Draft = { ...defaults };
+  private readonly diagnostics: Diagnostic[] = [];
+  private readonly printed: Written[] = [];
+  private artists: Episode['artists'][number][] = [];
+  private cuts: Written[] | null = null;
+  private budget: Cell | null = null;
+  private rows: Cell | null = null;
+  private readonly document: Document.Parsed;
+
+  constructor(
+    private readonly file: string,
+    private readonly text: string,
+  ) {
+    // Equal keys are looked for here: the library's own check compares every key with every other.
+    this.document = parseDocument(text, {
+      version: '1.2',
+      schema: 'core',
+      uniqueKeys: false,
+      prettyErrors: false,
+      lineCounter: new LineCounter(),
+    });
+  }
+
+  read(): void {
+    for (const error of this.document.errors) {
+      const [start, end] = error.pos;
+      this.fail('episode-syntax', this.place(start, end), plainYaml(error.code, error.message));
+    }
+    if (this.document.errors.length > 0) return;
+    const top = this.document.contents;
+    if (top === null || (isScalar(top) && top.value === null)) return;
+    if (!isMap(top)) {
+      this.fail(
+        'episode-syntax',
+        this.spanOf(top),
+        'a manifest is a list of keys, one a line, such as "fps: 24"',
+      );
+      return;
+    }
+    const seen = new Map<string, Span>();
+    for (const pair of top.items as Pair<Node, Node | null>[]) this.pair(pair, seen);
+    this.dependent();
+  }
+
+  result(): Read {
+    let budgetFrames: number | null = null;
+    if (this.budget)
+      this.take(
+        this.budget,
+        (text) => runningTime(text, this.draft.fps, FRAMES_A_FOOT),
+        (frames) => {
+          budgetFrames = frames;
+        },
+      );
+    return {
+      settings: this.draft,
+      budgetFrames,
+      artists: this.artists,
+      cuts: this.cuts,
+      printed: this.printed,
+      diagnostics: this.diagnostics,
+    };
+  }
+
+  private pair(pair: Pair<Node, Node | null>, seen: Map<string, Span>): void {
+    const span = this.spanOf(pair.key);
+    const key = isScalar(pair.key) ? (pair.key.source ?? String(pair.key.value)) : '';
+    const handler = Object.hasOwn(this.keys, key) ? this.keys[key] : undefined;
+    if (!handler) {
+      const offer = nearest(key, Object.keys(this.keys));
+      const shown = key === '' ? 'this' : `"${key}"`;
+      this.fail(
+        'episode-key',
+        span,
+        `the manifest has no key ${shown}${offer ? `; did you mean "${offer}"?` : ''}`,
+        offer ? { title: `write ${offer}`, edits: [{ span, text: offer }] } : undefined,
+        offer ? [] : [{ message: `the keys are ${Object.keys(this.keys).join(', ')}` }],
+      );
+      return;
+    }
+    const before = seen.get(key);
+    if (before) {
+      this.fail('episode-key', span, `the key "${key}" stands twice`, undefined, [
+        { message: 'it stands here already', span: before },
+      ]);
+      return;
+    }
+    seen.set(key, span);
+    const cell = this.cell(pair.value, span);
+    if (
+      cell.node === null ||
+      (isScalar(cell.node) && cell.node.value === null && cell.node.source !== '""')
+    ) {
+      this.fail('episode-value', cell.span, `"${key}" has no value; give it one or leave the line out`);
+      return;
+    }
+    handler(cell);
+  }
+
+  /** One entry a key: this is the table of what a manifest may say. */
+  private readonly keys: Record<string, (cell: Cell) => void> = {
+    title: (cell) => this.words(cell, (text) => (this.draft.title = text)),
+    episode: (cell) => this.words(cell, (text) => (this.draft.episode = text)),
+    convention: (cell) => this.choice(cell, ['japan', 'west'], (word) => (this.draft.convention = word)),
+    labels: (cell) => this.choice(cell, ['ja', 'en'], (word) => (this.draft.labels = word)),
+    paper: (cell) => this.choice(cell, PAPERS, (word) => (this.draft.paper = word)),
+    rows: (cell) => {
+      this.rows = cell;
+    },
+    fps: (cell) =>
+      this.take(
+        cell,
+        (text) => whole(text, 1, 120),
+        (value) => (this.draft.fps = value),
+      ),
+    on: (cell) =>
+      this.take(
+        cell,
+        (text) => whole(text, 1, 120),
+        (value) => (this.draft.on = value),
+      ),
+    numbering: (cell) => this.choice(cell, ['sequence', 'frame'], (word) => (this.draft.numbering = word)),
+    field: (cell) =>
+      this.take(
+        cell,
+        (text) => sizeMm(text, 10, 2000),
+        (value) => (this.draft.field = value),
+      ),
+    fields: (cell) =>
+      this.choice(cell, ['12', '16'], (word) => {
+        this.draft.fields = Number(word);
+      }),
+    artwork: (cell) =>
+      this.take(
+        cell,
+        (text) => sizeMm(text, 10, 20000),
+        (value) => (this.draft.artwork = value),
+      ),
+    output: (cell) => this.take(cell, pixels, (value) => (this.draft.output = value)),
+    scan: (cell) => this.take(cell, dpi, (value) => (this.draft.scanDpi = value)),
+    overlap: (cell) => this.choice(cell, ['half', 'full'], (word) => (this.draft.overlap = word)),
+    pegs: (cell) => this.choice(cell, ['acme', 'none'], (word) => (this.draft.pegs = word)),
+    budget: (cell) => {
+      this.budget = cell;
+    },
+    artists: (cell) => this.readArtists(cell),
+    cuts: (cell) => {
+      this.cuts = this.list(cell, 'a file or a pattern such as "cuts/*.cut", or a list of them');
+    },
+  };
+
+  /** What can be judged only when the whole manifest has been read. */
+  private dependent(): void {
+    const { rows } = this;
+    if (!rows) return;
+    const { convention, fps } = this.draft;
+    this.take(
+      rows,
+      (text) => {
+        const count = whole(text, 1, 9999);
+        const fault = rowsFault(count.ok ? count.value : 0, convention, fps);
+        return fault === null ? count : { ok: false, takes: `a number of rows: ${fault}` };
+      },
+      (value) => (this.draft.rows = value),
+    );
+  }
+
+  private readArtists(cell: Cell): void {
+    if (!isMap(cell.node)) {
+      this.fail(
+        'episode-value',
+        cell.span,
+        '"artists" takes names with the cuts that they draw, such as { M. Arai: [12, 13] }',
+      );
+      return;
+    }
+    for (const pair of cell.node.items as Pair<Node, Node | null>[]) {
+      const span = this.spanOf(pair.key);
+      const name = isScalar(pair.key) ? (pair.key.source ?? '').trim() : '';
+      if (name === '') {
+        this.fail('episode-value', span, 'an artist needs a name');
+        continue;
+      }
+      const cuts = this.list(this.cell(pair.value, span), 'the cuts that the artist draws, such as [12, 13]');
+      this.artists.push({ name: { text: name, span }, cuts: cuts ?? [] });
+      this.printed.push({ text: name, span });
+    }
+  }
+
+  /** A single value or a list of them, as text. */
+  private list(cell: Cell, takes: string): Written[] | null {
+    const cells = isSeq(cell.node)
+      ? cell.node.items.map((item) => this.cell(item as Node | null, cell.span))
+      : [cell];
+    const found: Written[] = [];
+    for (const entry of cells) {
+      const text = this.scalar(entry);
+      if (text === null || text === '') this.fail('episode-value', entry.span, `here stands ${takes}`);
+      else found.push({ text, span: entry.span });
+    }
+    return found;
+  }
+
+  private words(cell: Cell, set: (text: string) => void): void {
+    const text = this.scalar(cell);
+    if (text === null) {
+      this.fail('episode-value', cell.span, 'this takes words; put them in quotes');
+      return;
+    }
+    set(text);
+    this.printed.push({ text, span: cell.span });
+  }
+
+  private choice<T extends string>(cell: Cell, words: readonly T[], set: (word: T) => void): void {
+    const text = this.scalar(cell);
+    const word = words.find((one) => one === text);
+    if (word !== undefined) {
+      set(word);
+      return;
+    }
+    const offer =
+      text === null
+        ? undefined
+        : (words.find((one) => one.toLowerCase() === text.normalize('NFKC').toLowerCase()) ??
+          nearest(text, words));
+    const all = `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
+    const found = text === null ? 'this' : `"${text}"`;
+    this.fail(
+      'episode-value',
+      cell.span,
+      offer ? `there is no ${found} here; did you mean "${offer}"?` : `${found} is not ${all}`,
+      offer ? { title: `write ${offer}`, edits: [{ span: cell.span, text: offer }] } : undefined,
+      offer ? [{ message: `it takes ${all}` }] : [],
+    );
+  }
+
+  private take<T>(cell: Cell, read: (text: string) => Value<T>, set: (value: T) => void): void {
+    const text = this.scalar(cell);
+    const value = read(text ?? '');
+    if (value.ok) set(value.value);
+    else
+      this.fail('episode-value', cell.span, `${text === null ? 'this' : `"${text}"`} is not ${value.takes}`);
+  }
+
+  /** The text of a scalar as it was typed (`007` stays so), or null for a list or a map. */
+  private scalar(cell: Cell): string | null {
+    if (!isScalar(cell.node)) return null;
+    const { value, source, type } = cell.node;
+    return type === 'PLAIN' ? (source ?? '') : String(value);
+  }
+
+  private cell(node: Node | null, fallback: Span): Cell {
+    if (node === null || node === undefined) return { node: null, span: fallback };
+    const span = this.spanOf(node, fallback);
+    // An alias stands for one value. Nothing is ever expanded further than that, so aliases cannot explode.
+    if (isAlias(node)) return { node: (node.resolve(this.document) as Node | undefined) ?? null, span };
+    return { node, span };
+  }
+
+  private spanOf(node: unknown, fallback: Span = this.place(0, 0)): Span {
+    const range = isScalar(node) || isCollection(node) || isAlias(node) ? node.range : null;
+    return range ? this.place(range[0], range[1]) : fallback;
+  }
+
+  private place(start: number, end: number): Span {
+    const from = Math.min(start, this.text.length);
+    return { file: this.file, start: from, end: Math.min(Math.max(end, from), this.text.length) };
+  }
+
+  fail(code: Code, span: Span, message: string, fix?: Fix, notes: Diagnostic['notes'] = []): void {
+    this.diagnostics.push(diagnose(code, span, message, { fix, notes }));
+  }
+}
+
+/** The YAML library's commonest errors in plain words; the others as it says them. */
+function plainYaml(code: string, message: string): string {
+  const words: Readonly<Record<string, string>> = {
+    BLOCK_AS_IMPLICIT_KEY: 'a value that holds a colon needs quotes, and a list of keys a line of its own',
+    TAB_AS_INDENT: 'a tab stands in the indentation; YAML takes blanks only',
+    MULTIPLE_DOCS: 'a manifest is one document; take this line of dashes out',
+    MISSING_CHAR: `something that was opened is not closed: ${lower(message)}`,
+    RESOURCE_EXHAUSTION: 'the manifest is nested too deeply to be read',
+  };
+  return words[code] ?? `this is no YAML: ${lower(message)}`;
+}
+
+function lower(message: string): string {
+  return message.charAt(0).toLowerCase() + message.slice(1);
+}

@@ -1,0 +1,61 @@
+/** Tables of a solved cut as CSV (RFC 4180: a header row, CR LF line ends, quotes where they are needed). */
+
+import type { SolvedShot } from '../solve/solved.js';
+
+type Cell = string | number | boolean | null;
+
+interface Table {
+  readonly header: readonly string[];
+  readonly rows: (solved: SolvedShot) => Iterable<readonly Cell[]>;
+}
+
+/** One entry a table. The cut stands first in each row, so that the tables of many cuts can be put together. */
+const tables = {
+  /** One row a level and frame. */
+  exposures: {
+    header: ['cut', 'level', 'frame', 'kind', 'drawing', 'cel', 'starts'],
+    *rows({ shot, levels }: SolvedShot) {
+      for (const { name, exposures } of levels) {
+        for (const { frame, kind, drawing, cel, starts } of exposures) {
+          yield [shot.cut, name, frame, kind, drawing, cel, starts];
+        }
+      }
+    },
+  },
+  /** One row a drawing. */
+  drawings: {
+    header: ['cut', 'level', 'cel', 'drawing', 'kind', 'firstFrame', 'exposedFrames'],
+    *rows({ shot, levels }: SolvedShot) {
+      for (const { name, drawings } of levels) {
+        for (const { cel, drawing, kind, firstFrame, exposedFrames } of drawings) {
+          yield [shot.cut, name, cel, drawing, kind, firstFrame, exposedFrames];
+        }
+      }
+    },
+  },
+} satisfies Record<string, Table>;
+
+export type TableName = keyof typeof tables;
+export const TABLES = Object.keys(tables) as readonly TableName[];
+
+export function csvHeader(table: TableName): string {
+  return line(tables[table].header);
+}
+
+export function csvRows(solved: SolvedShot, table: TableName): string {
+  return Array.from(tables[table].rows(solved), line).join('');
+}
+
+/** A whole table, header row first. */
+export function toCsv(solved: SolvedShot, table: TableName): string {
+  return csvHeader(table) + csvRows(solved, table);
+}
+
+function line(cells: readonly Cell[]): string {
+  return `${cells.map(field).join(',')}\r\n`;
+}
+
+function field(cell: Cell): string {
+  const text = cell === null ? '' : String(cell);
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}

@@ -1,0 +1,132 @@
+/** The public, versioned form of a solved cut. schema.json beside this file describes it. */
+
+import type { Diagnostic } from '../language/diagnostic.js';
+import { lines, placeAt } from '../language/source.js';
+import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
+
+/** Raised when something that is there changes its meaning or goes; additions leave it. */
+export const EXPORT_VERSION = 1;
+
+/** What was remarked on, with its place; line and column count from 1, columns in UTF-16 units. */
+export interface ExportedRemark {
+  readonly code: string;
+  readonly severity: string;
+  readonly message: string;
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+}
+
+export interface Exported {
+  readonly version: typeof EXPORT_VERSION;
+  readonly cut: string;
+  readonly title: string;
+  readonly fps: number;
+  /** Without handles, frames. */
+  readonly time: number;
+  /** Rows of the sheet. */
+  readonly length: number;
+  readonly handles: { readonly head: number; readonly tail: number };
+  /** Bottom to top; a level with no timeline has empty lists. */
+  readonly levels: readonly ExportedLevel[];
+  readonly counts: {
+    readonly keys: number;
+    readonly breakdowns: number;
+    readonly inbetweens: number;
+    readonly drawings: number;
+  };
+  readonly diagnostics: readonly ExportedRemark[];
+}
+
+export interface ExportedLevel {
+  readonly name: string;
+  readonly title: string;
+  /** One a frame. */
+  readonly exposures: readonly {
+    readonly frame: number;
+    readonly kind: 'key' | 'breakdown' | 'inbetween' | 'empty';
+    readonly drawing: string | null;
+    readonly cel: number | null;
+    readonly starts: boolean;
+  }[];
+  /** By number. */
+  readonly drawings: readonly {
+    readonly cel: number;
+    readonly drawing: string;
+    readonly kind: 'key' | 'breakdown' | 'inbetween';
+    readonly firstFrame: number;
+  }[];
+  readonly passages: readonly {
+    readonly from: string;
+    readonly to: string;
+    readonly fractions: readonly number[];
+  }[];
+}
+
+/** `sources`: the texts that the diagnostics point into, by name. */
+export function toJson(
+  solved: SolvedShot,
+  diagnostics: readonly Diagnostic[],
+  sources: ReadonlyMap<string, string> = new Map(),
+): Exported {
+  const { shot, counts } = solved;
+  return {
+    version: EXPORT_VERSION,
+    cut: shot.cut,
+    title: shot.title,
+    fps: shot.fps,
+    time: shot.time,
+    length: shot.length,
+    handles: { head: shot.handles.head, tail: shot.handles.tail },
+    levels: solved.levels.map(level),
+    counts: {
+      keys: counts.keys,
+      breakdowns: counts.breakdowns,
+      inbetweens: counts.inbetweens,
+      drawings: counts.drawings,
+    },
+    diagnostics: diagnostics.map((one) => remark(one, sources)),
+  };
+}
+
+function level({ name, title, exposures, drawings, passages }: SolvedLevel): ExportedLevel {
+  return {
+    name,
+    title,
+    exposures: exposures.map(({ frame, kind, drawing, cel, starts }) => ({
+      frame,
+      kind,
+      drawing,
+      cel,
+      starts,
+    })),
+    drawings: drawings.map(({ cel, drawing, kind, firstFrame }) => ({ cel, drawing, kind, firstFrame })),
+    passages: passages.map(({ from, to, fractions }) => ({ from, to, fractions: [...fractions] })),
+  };
+}
+
+function remark(
+  { code, severity, message, span }: Diagnostic,
+  sources: ReadonlyMap<string, string>,
+): ExportedRemark {
+  const place = placeAt(lines(sources.get(span.file) ?? ''), span.start);
+  return { code, severity, message, file: span.file, line: place.line, column: place.column };
+}
+
+/** JSON text: an object a line where there are hundreds of them, so that two exports can be compared line by line. */
+export function jsonText(exported: Exported): string {
+  return `${write(exported, '')}\n`;
+}
+
+function write(value: unknown, indent: string): string {
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
+  const flat = Object.values(value).every((one) => typeof one !== 'object' || one === null);
+  if (flat)
+    return JSON.stringify(value).replace(/("(?:[^"\\]|\\.)*")|([:,])/g, (part, text) => text ?? `${part} `);
+  const deeper = `${indent}  `;
+  const rows = Array.isArray(value)
+    ? value.map((one) => `${deeper}${write(one, deeper)}`)
+    : Object.entries(value).map(([key, one]) => `${deeper}${JSON.stringify(key)}: ${write(one, deeper)}`);
+  const [open, close] = Array.isArray(value) ? ['[', ']'] : ['{', '}'];
+  return `${open}\n${rows.join(',\n')}\n${indent}${close}`;
+}
