@@ -24,8 +24,8 @@ import { reasonOf, TOO_LARGE } from './reasons.js';
 
 /** The real world. Of what is written to a closed pipe (`cutwright … | head`) the rest is dropped without a word. */
 export function nodeHost(): Host {
-  process.stdout.on('error', dropClosedPipe);
-  process.stderr.on('error', dropClosedPipe);
+  for (const stream of [process.stdout, process.stderr])
+    stream.off('error', dropClosedPipe).on('error', dropClosedPipe);
   return {
     read: (path) => attempt(() => read(path)),
     list: (folder) => attempt(() => done(readdirSync(folder).sort(byCodePoint))),
