@@ -5,7 +5,8 @@
  */
 
 import type { Convention } from '../../shot/settings.js';
-import type { Mark, Metrics, Stroke, Weight } from '../marks.js';
+import { black, line, polyline, ring, textAt } from '../draw.js';
+import type { Mark, Metrics, Weight } from '../marks.js';
 import { spread } from './spread.js';
 import { exposureText, type Ladder, type Step, wayText } from './steps.js';
 
@@ -27,8 +28,8 @@ const PRINT = 13;
 const BETWEEN_COLUMNS = 2.4;
 const WIDEST_NAME = 26;
 
-const solid = (widthMm: number): Stroke => ({ ink: 'black', widthMm });
-const LEADER: Stroke = { ink: 'black', widthMm: 0.12 };
+const LEADER = black(0.12);
+const MARK = black(0.25);
 
 /** A whole ladder, or one of the pieces of a very long one: steps `first` to `last`, drawn to a scale of its own. */
 export interface Piece {
@@ -71,7 +72,7 @@ export function columnsFor(steps: readonly Step[], headings: Headings, metrics: 
   const name = Math.min(
     WIDEST_NAME,
     widest(
-      steps.map((step) => step.drawing),
+      steps.map((step) => (step.kind === 'breakdown' ? `(${step.drawing})` : step.drawing)),
       NAME_SIZE,
       'regular',
       headings.drawing,
@@ -128,37 +129,15 @@ export interface LadderWords {
 }
 
 export function ladderMarks(piece: Piece, place: LadderPlace, words: LadderWords, metrics: Metrics): Mark[] {
-  const marks: Mark[] = [];
   const { steps } = piece;
   const { x, columns, lengthMm } = place;
   const top = place.y + TITLE_HEIGHT;
   const axis = x + AXIS;
   const pitch = Math.min(PITCH, lengthMm / (steps.length - 1));
-  const scale = pitch / PITCH;
   const edges = columnEdges(x + PRINT, columns);
-  const put = (
-    text: string,
-    at: number,
-    y: number,
-    sizeMm: number,
-    anchor: 'start' | 'middle' | 'end',
-    more: { weight?: Weight; ink?: 'black' | 'grey'; room?: number } = {},
-  ) => {
-    const weight = more.weight ?? 'regular';
-    const width = metrics.width(text, sizeMm, weight);
-    const squeeze = more.room !== undefined && width > more.room ? { squeeze: more.room / width } : {};
-    const ink = more.ink ?? 'black';
-    marks.push({ kind: 'text', x: at, y, text, sizeMm, weight, ink, anchor, ...squeeze });
-  };
+  const marks = titleMarks(place, words, metrics, edges);
+  marks.push(line(axis, top, axis, top + lengthMm, black(0.4)));
 
-  put(words.title, x, place.y + 3.6, 4.2, 'start', { weight: 'bold', room: columns.width });
-  put(words.remark, x, place.y + 7.4, SMALL_SIZE, 'start', { room: columns.width });
-  for (const column of ['number', 'drawing', 'way', 'frames'] as const)
-    put(words.headings[column], edges[column], place.y + 11.2, 2.1, column === 'drawing' ? 'middle' : 'end', {
-      ink: 'grey',
-    });
-
-  marks.push({ kind: 'line', x1: axis, y1: top, x2: axis, y2: top + lengthMm, stroke: solid(0.4) });
   const first = steps[0]!.way;
   const way = steps.at(-1)!.way - first;
   const strokes = steps.map((step, i) =>
@@ -169,16 +148,9 @@ export function ladderMarks(piece: Piece, place: LadderPlace, words: LadderWords
 
   steps.forEach((step, i) => {
     const stroke = strokes[i]!;
-    const line = lines[i]!;
+    const y = lines[i]!;
     const half = step.kind === 'key' ? 4 : step.kind === 'breakdown' ? 3.2 : 2.3;
-    marks.push({
-      kind: 'line',
-      x1: axis - half,
-      y1: stroke,
-      x2: axis + half,
-      y2: stroke,
-      stroke: solid(step.kind === 'key' ? 0.4 : 0.22),
-    });
+    marks.push(line(axis - half, stroke, axis + half, stroke, black(step.kind === 'key' ? 0.4 : 0.22)));
     if (step.kind === 'breakdown')
       marks.push({
         kind: 'circle',
@@ -188,88 +160,99 @@ export function ladderMarks(piece: Piece, place: LadderPlace, words: LadderWords
         stroke: null,
         fill: 'black',
       });
-    marks.push({
-      kind: 'path',
-      points: [
-        [axis + half, stroke],
-        [axis + 4.4, stroke],
-        [x + PRINT - 1.6, line],
-        [x + PRINT - 0.4, line],
-      ],
-      closed: false,
-      stroke: LEADER,
-      fill: null,
-    });
-    const base = (sizeMm: number) => line + sizeMm * scale * 0.36;
-    const number = celText(step);
-    put(number, edges.number, base(NUMBER_SIZE), NUMBER_SIZE * scale, 'end', { weight: 'bold' });
-    put(step.drawing, edges.drawing, base(NAME_SIZE), NAME_SIZE * scale, 'middle', {
-      room: columns.name - 2,
-    });
-    if (step.kind !== 'key')
-      put(wayOf(step), edges.way, base(SMALL_SIZE), SMALL_SIZE * scale, 'end', { ink: 'grey' });
-    put(exposureText(step.exposed), edges.frames, base(NAME_SIZE), NAME_SIZE * scale, 'end');
-    const west = words.convention === 'west';
-    const marked = west ? number : step.drawing;
-    const markedSize = (west ? NUMBER_SIZE : NAME_SIZE) * scale;
-    const width = Math.min(metrics.width(marked, markedSize, west ? 'bold' : 'regular'), columns.name - 2);
-    const middle = west ? edges.number - width / 2 : edges.drawing;
-    if (step.kind === 'key') marks.push(ring(middle, line, width, pitch));
-    if (step.kind === 'breakdown') marks.push(...breakdown(middle, line, width, markedSize, west));
+    marks.push(
+      polyline(
+        [
+          [axis + half, stroke],
+          [axis + 4.4, stroke],
+          [x + PRINT - 1.6, y],
+          [x + PRINT - 0.4, y],
+        ],
+        LEADER,
+      ),
+      ...printMarks(step, y, pitch, edges, columns, words.convention, metrics),
+    );
   });
   return marks;
 }
 
+/** Title and headings above a ladder. */
+function titleMarks(place: LadderPlace, words: LadderWords, metrics: Metrics, edges: Edges): Mark[] {
+  const { x, y, columns } = place;
+  const setting = (text: string, sizeMm: number, weight: Weight) =>
+    ({
+      sizeMm,
+      weight,
+      anchor: 'start',
+      ...squeezed(metrics.width(text, sizeMm, weight), columns.width),
+    }) as const;
+  const heading = { sizeMm: 2.1, ink: 'grey' } as const;
+  return [
+    textAt(x, y + 2, words.title, setting(words.title, 4.2, 'bold')),
+    textAt(x, y + 6.4, words.remark, setting(words.remark, SMALL_SIZE, 'regular')),
+    textAt(edges.number, y + 10.4, words.headings.number, { ...heading, anchor: 'end' }),
+    textAt(edges.drawing, y + 10.4, words.headings.drawing, heading),
+    textAt(edges.way, y + 10.4, words.headings.way, { ...heading, anchor: 'end' }),
+    textAt(edges.frames, y + 10.4, words.headings.frames, { ...heading, anchor: 'end' }),
+  ];
+}
+
+/** A step's line of print, its middle at `y`. */
+function printMarks(
+  step: Step,
+  y: number,
+  pitch: number,
+  edges: Edges,
+  columns: Columns,
+  convention: Convention,
+  metrics: Metrics,
+): Mark[] {
+  const west = convention === 'west';
+  const scale = pitch / PITCH;
+  const small = SMALL_SIZE * scale;
+  const name = NAME_SIZE * scale;
+  const size = NUMBER_SIZE * scale;
+  const number = celText(step);
+  const drawing = step.kind === 'breakdown' && !west ? `(${step.drawing})` : step.drawing;
+  const nameWidth = Math.min(metrics.width(drawing, name, 'regular'), columns.name - 2);
+  const nameFit = squeezed(metrics.width(drawing, name, 'regular'), columns.name - 2);
+  const numberWidth = metrics.width(number, size, 'bold');
+  const marks = [
+    textAt(edges.number, y, number, { sizeMm: size, weight: 'bold', anchor: 'end' }),
+    textAt(edges.drawing, y, drawing, { sizeMm: name, ...nameFit }),
+    textAt(edges.frames, y, exposureText(step.exposed), { sizeMm: name, anchor: 'end' }),
+  ];
+  if (step.kind !== 'key')
+    marks.push(textAt(edges.way, y, wayOf(step), { sizeMm: small, ink: 'grey', anchor: 'end' }));
+  const middle = west ? edges.number - numberWidth / 2 : edges.drawing;
+  const width = west ? numberWidth : nameWidth;
+  if (step.kind === 'key') {
+    const r = pitch * 0.47;
+    marks.push(ring(middle, y, r, width > r * 1.3 ? width + r * 1.3 : 2 * r, MARK));
+  }
+  if (step.kind === 'breakdown' && west) {
+    const under = y + size * 0.36 + 0.5 * scale;
+    marks.push(line(middle - width / 2 - 0.3, under, middle + width / 2 + 0.3, under, MARK));
+  }
+  return marks;
+}
+
+const squeezed = (width: number, room: number): { squeeze?: number } =>
+  width > room ? { squeeze: room / width } : {};
+
+interface Edges {
+  readonly number: number;
+  readonly drawing: number;
+  readonly way: number;
+  readonly frames: number;
+}
+
 /** Where the columns' texts are anchored: ends, but the drawings' middles. */
-function columnEdges(left: number, columns: Columns) {
+function columnEdges(left: number, columns: Columns): Edges {
   const number = left + columns.number;
   const name = number + BETWEEN_COLUMNS;
   const way = name + columns.name + BETWEEN_COLUMNS + columns.way;
   return { number, drawing: name + columns.name / 2, way, frames: way + BETWEEN_COLUMNS + columns.frames };
-}
-
-/** A key's ring: round for short names, drawn out for long ones. */
-function ring(x: number, y: number, width: number, pitch: number): Mark {
-  const r = pitch * 0.47;
-  if (width <= r * 1.3) return { kind: 'circle', x, y, r, stroke: solid(0.25), fill: null };
-  const straight = (width - r * 0.7) / 2;
-  const points: [number, number][] = [];
-  for (let i = 0; i <= 8; i++) points.push(around(x + straight, y, r, -90 + i * 22.5));
-  for (let i = 0; i <= 8; i++) points.push(around(x - straight, y, r, 90 + i * 22.5));
-  return { kind: 'path', points, closed: true, stroke: solid(0.25), fill: null };
-}
-
-function around(x: number, y: number, r: number, degrees: number): [number, number] {
-  const angle = (degrees * Math.PI) / 180;
-  return [x + r * Math.cos(angle), y + r * Math.sin(angle)];
-}
-
-/** Brackets about the name in Japan, a stroke under the number in the west. */
-function breakdown(x: number, y: number, width: number, sizeMm: number, west: boolean): Mark[] {
-  const half = width / 2;
-  if (west) {
-    const under = y + sizeMm * 0.36 + 0.5;
-    return [
-      { kind: 'line', x1: x - half - 0.3, y1: under, x2: x + half + 0.3, y2: under, stroke: solid(0.25) },
-    ];
-  }
-  return [-1, 1].map((side): Mark => {
-    const out = x + side * (half + 0.8);
-    const back = out - side * 0.6;
-    const high = sizeMm * 0.5;
-    return {
-      kind: 'path',
-      points: [
-        [back, y - high],
-        [out, y - high],
-        [out, y + high],
-        [back, y + high],
-      ],
-      closed: false,
-      stroke: solid(0.25),
-      fill: null,
-    };
-  });
 }
 
 function celText(step: Step): string {

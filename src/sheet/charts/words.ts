@@ -4,39 +4,37 @@ import type { Headings } from './ladder.js';
 
 /** What the charts say beside their numbers. */
 export interface ChartWords {
+  /** What the page is. */
+  readonly title: string;
   readonly headings: Headings;
   readonly goesOn: string;
   count(inbetweens: number): string;
   /** The line under a ladder's title: how many, how they are spaced, where the passage is first seen. */
-  remark(passage: SolvedPassage, fps: number): string;
+  remark(passage: SolvedPassage, first: string): string;
 }
 
 const english: ChartWords = {
+  title: 'in-between charts',
   headings: { number: 'No.', drawing: 'drawing', way: 'way', frames: 'frames' },
   goesOn: '(continued)',
   count: (n) => `${n} in-between${n === 1 ? '' : 's'}`,
-  remark: (passage, fps) =>
+  remark: (passage, first) =>
     `${english.count(passage.drawings.length)}, ${
       { even: 'even', early: 'early', late: 'late', both: 'both', fractions: 'as marked' }[passage.chart]
-    }, from ${position(passage.firstFrame, fps)}`,
+    }, from ${first}`,
 };
 
 const japanese: ChartWords = {
+  title: '中割りチャート',
   headings: { number: '番号', drawing: '動画', way: '割り', frames: 'コマ' },
   goesOn: '（続き）',
   count: (n) => `中割 ${n}枚`,
-  remark: (passage, fps) =>
+  remark: (passage, first) =>
     `${japanese.count(passage.drawings.length)}　${
       { even: '均等', early: '先ヅメ', late: '後ヅメ', both: '両ヅメ', fractions: '指定' }[passage.chart]
-    }　${position(passage.firstFrame, fps)}から`,
+    }　${first}から`,
 };
 
 export function chartWords(labels: LabelLanguage): ChartWords {
   return labels === 'ja' ? japanese : english;
-}
-
-/** The row of a frame as the text of a cut writes it: seconds + frames. */
-function position(frame: number, fps: number): string {
-  const seconds = Math.floor((frame - 1) / fps);
-  return `${seconds}+${frame - seconds * fps}`;
 }
