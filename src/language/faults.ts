@@ -1,0 +1,298 @@
+/** What to say of a statement that could not be read, in the words of the trade, and what could be tried to mend it. */
+
+import type { IToken } from 'chevrotain';
+import { type Diagnostic, diagnose, type Note } from './diagnostic.js';
+import { type Fault, insert, placeOf, quoted, replace } from './fault.js';
+import type { Candidate, Mender } from './mend.js';
+import type { Range } from './normal.js';
+import { faultyToken } from './numbers.js';
+import { DEEPEST, type Failure, isName, startsTimeline } from './read.js';
+import { byWord, type StatementRule, timelineRule } from './statements/index.js';
+import { nearest } from './suggest.js';
+import {
+  Bounce,
+  Close,
+  Colon,
+  Comma,
+  Dash,
+  DotDot,
+  Greater,
+  Key,
+  Open,
+  OpenBrace,
+  Plus,
+  Seconds,
+  SizeText,
+  Star,
+  Text,
+  UnclosedText,
+  Word,
+} from './tokens.js';
+import { wordsOf } from './vocabulary.js';
+
+/** All that is known of a statement that could not be read. */
+export interface Unread {
+  readonly failure: Failure;
+  readonly tokens: readonly IToken[];
+  readonly piece: Range;
+  /** The statement before it, if any. */
+  readonly before: Range | null;
+  /** The text as typed. */
+  readonly typed: string;
+}
+
+/** Turns a failure into its one diagnostic. */
+export function explain(unread: Unread, mender: Mender): Diagnostic {
+  const fault = find(unread, mender);
+  const chosen = mender.choose(fault.candidates, fault.within ?? unread.piece, fault.place);
+  const notes: Note[] = fault.note ? [{ message: fault.note }] : [];
+  const span = { file: mender.source.file, ...fault.place };
+  const message = chosen && fault.mended ? fault.mended : fault.message;
+  return diagnose(fault.code, span, message, { notes, fix: mender.fix(chosen) });
+}
+
+function find(unread: Unread, mender: Mender): Fault {
+  const { failure, tokens, typed } = unread;
+  switch (failure.reason) {
+    case 'first-word':
+      return firstWord(unread);
+    case 'unknown-word':
+      return unknownWord(unread, mender);
+    case 'too-deep':
+      return {
+        code: 'nested-too-deep',
+        place: placeOf(tokens[failure.at]!),
+        message: `Groups stand in groups more than ${DEEPEST} deep here.`,
+        candidates: [],
+      };
+    case 'misfit': {
+      const token = tokens[failure.at];
+      const broken = tokens.find(({ tokenType }) => tokenType === UnclosedText);
+      if (broken) return unclosedText(broken, token === broken, typed);
+      const special = token && faultyToken(tokens, failure.at, typed);
+      if (special) return special;
+      return token ? misfit(unread, token, mender) : tooShort(unread);
+    }
+  }
+}
+
+function firstWord({ tokens, before, piece, typed }: Unread): Fault {
+  const token = tokens[0]!;
+  const candidates = before
+    ? [insert(piece.start, '    ', 'indent the line, so that it goes on with the one above')]
+    : [];
+  const within = before ? { start: before.start, end: piece.end } : piece;
+  const special = faultyToken(tokens, 0, typed);
+  return {
+    code: 'statement-start',
+    place: special?.place ?? placeOf(token),
+    message: `A line that starts at the left edge says something new and starts with a word, but this one starts with ${quoted(token, typed)}.`,
+    candidates,
+    within,
+  };
+}
+
+/** The word that was probably meant by an unknown first word. */
+export function meantWord(image: string): string | undefined {
+  return nearest(image, byWord.keys());
+}
+
+function unknownWord({ tokens, piece, typed }: Unread, mender: Mender): Fault {
+  const token = tokens[0]!;
+  const place = placeOf(token);
+  const meant = meantWord(token.image);
+  const found = quoted(token, typed);
+  if (meant) {
+    const message = `${found} is no word of the language; did you mean \`${meant}\`?`;
+    const candidates = [replace(place, meant, `write \`${meant}\``)];
+    // The rest of the statement may have faults of its own; the word is a good guess all the same where nothing else fits.
+    return { code: 'unknown-word', place, message, candidates, note: writtenSo(byWord.get(meant)!) };
+  }
+  const titled = tokens[1]?.tokenType === Text;
+  const colon = insert(placeOf(titled ? tokens[1]! : token).end, ':', 'put a colon after the level');
+  if (tokens.length > (titled ? 2 : 1) && mender.choose([colon], piece, { start: 0, end: 0 })) {
+    return {
+      code: 'missing-colon',
+      place,
+      message: `${found} is no word of the language; a timeline has a colon after its level.`,
+      candidates: [colon],
+    };
+  }
+  return {
+    code: 'unknown-word',
+    place,
+    message: `${found} is no word of the language.`,
+    candidates: [],
+    note: `a timeline has a colon after its level: ${timelineRule.example}`,
+  };
+}
+
+function unclosedText(token: IToken, first: boolean, typed: string): Fault {
+  const { start, end } = placeOf(token);
+  const text = typed.slice(start, end).trimEnd();
+  const closing = new Map([
+    ['「', '」'],
+    ['｢', '｣'],
+    ['“', '”'],
+  ]).get(text[0]!);
+  const place = { start, end: start + text.length };
+  const close = insert(place.end, closing ?? text[0]!, 'close the text');
+  return {
+    code: 'unclosed-text',
+    place,
+    message: first
+      ? 'This text has no closing quote on its line.'
+      : 'The quotes of this statement do not pair up: one is missing.',
+    candidates: first ? [close] : [],
+  };
+}
+
+function writtenSo(entry: StatementRule): string {
+  return `written like this: ${entry.example}`;
+}
+
+function subject(entry: StatementRule): string {
+  return entry.word === '' ? 'timeline' : `\`${entry.word}\` statement`;
+}
+
+function tooShort({ failure, tokens, typed }: Unread): Fault {
+  const entry = failure.entry!;
+  const end = placeOf(tokens.at(-1)!).end;
+  const open = unclosedGroup(tokens);
+  if (open && failure.wanted.includes('`)`')) {
+    return {
+      code: 'unclosed-group',
+      place: placeOf(open),
+      message: 'This group is never closed: its `)` is missing.',
+      candidates: [insert(end, ')', 'close the group')],
+    };
+  }
+  const wanted = failure.wanted.replace(/,$/, '');
+  const last = quoted(tokens.at(-1)!, typed);
+  return {
+    code: 'stops-short',
+    place: { start: end, end },
+    message: `The ${subject(entry)} stops too soon: ${wanted} should follow ${last}.`,
+    candidates: failure.wanted.includes('`}`') ? [insert(end, '}', 'close the chart')] : [],
+    note: writtenSo(entry),
+  };
+}
+
+function unclosedGroup(tokens: readonly IToken[]): IToken | undefined {
+  const open: IToken[] = [];
+  for (const token of tokens) {
+    if (token.tokenType === Open) open.push(token);
+    else if (token.tokenType === Close) open.pop();
+  }
+  return open[0];
+}
+
+function misfit(unread: Unread, token: IToken, mender: Mender): Fault {
+  return indented(unread, token, mender) ?? withoutQuotes(unread, token, mender) ?? general(unread, token);
+}
+
+/** A statement that was indented by mistake, and so was taken for more of the one above. */
+function indented({ failure, tokens, piece, typed }: Unread, token: IToken, mender: Mender): Fault | null {
+  const blanks = /[\r\n]([^\S\r\n]+)$/.exec(typed.slice(piece.start, token.startOffset))?.[1];
+  const starts = isName(token) && (byWord.has(token.image) || startsTimeline(tokens, failure.at));
+  if (!blanks || !starts) return null;
+  const place = { start: token.startOffset - blanks.length, end: token.startOffset };
+  const candidates = [replace(place, '', 'move it to the left edge')];
+  if (!mender.choose(candidates, piece, placeOf(token))) return null;
+  return {
+    code: 'indented-statement',
+    place: placeOf(token),
+    message: `${quoted(token, typed)} is indented, and so goes on with the ${subject(failure.entry!)} above, where it does not fit.`,
+    candidates,
+  };
+}
+
+function withoutQuotes(
+  { failure, tokens, piece, typed }: Unread,
+  token: IToken,
+  mender: Mender,
+): Fault | null {
+  if (!failure.wanted.includes('in quotes') && failure.entry !== byWord.get('cut')) return null;
+  const line = typed.slice(token.startOffset, piece.end).search(/[\r\n]/);
+  const whole = { start: token.startOffset, end: line < 0 ? piece.end : token.startOffset + line };
+  const last = tokens.findLast(({ startOffset }) => startOffset < whole.end)!;
+  whole.end = placeOf(last).end;
+  const candidates = [placeOf(token), whole].map((place) =>
+    replace(
+      place,
+      `"${typed.slice(place.start, place.end).replace(/["\\]/g, '\\$&')}"`,
+      'put the text in quotes',
+    ),
+  );
+  if (!mender.choose(candidates, piece, placeOf(token))) return null;
+  return {
+    code: 'missing-quotes',
+    place: placeOf(token),
+    message: `${quoted(token, typed)} is text, and text stands in quotes.`,
+    candidates,
+  };
+}
+
+/** Remarks on tokens that have a place in a timeline, but not here. */
+const OUT_OF_PLACE = new Map([
+  [Colon, 'a length such as `:8` comes once, after a drawing or a group, and before `..`'],
+  [Star, 'a repeat such as `*3` comes once, after the `)` of a group or the name of a phrase'],
+  [Bounce, '`<>` comes after the `)` of a group or the name of a phrase, and before `*3`'],
+  [OpenBrace, 'a chart such as {late} comes once, straight after a key drawing'],
+  [DotDot, '`..` comes once, after a drawing or a group'],
+  [Greater, '`>` stands between a key and an in-between, as in 1>3.2'],
+  [Plus, 'an offset stands straight after the name of a mark, as in hit+6'],
+  [Comma, 'drawings have blanks between them, no commas'],
+]);
+
+function general({ failure, tokens, typed }: Unread, token: IToken): Fault {
+  const entry = failure.entry!;
+  const place = placeOf(token);
+  const found = quoted(token, typed);
+  const drawings = entry === timelineRule || entry.word === 'phrase';
+  const candidates: Candidate[] = [];
+  let mended: string | undefined;
+  const words = wordsOf(entry);
+  for (const near of [token, tokens[failure.at - 1]]) {
+    const meant = near?.tokenType === Word ? nearest(near.image, words) : undefined;
+    if (!meant) continue;
+    candidates.push(replace(placeOf(near!), meant, `write \`${meant}\``));
+    mended ??= `${quoted(near!, typed)} does not fit here; did you mean \`${meant}\`?`;
+  }
+  if (token.tokenType === Comma) candidates.push(replace(place, ' ', 'leave a blank instead'));
+  if (token.tokenType === Close) candidates.push(replace(place, '', 'leave it out'));
+  if (drawings && token.tokenType === Seconds)
+    candidates.push(insert(place.start, ':', 'write it as a length'));
+  if (drawings && token.tokenType === SizeText) {
+    candidates.push(replace(place, token.image.replace('x', ' x '), 'put blanks around the `x`'));
+  }
+  const remark = drawings ? OUT_OF_PLACE.get(token.tokenType) : undefined;
+  return {
+    code: 'does-not-fit',
+    place,
+    message: sentence(found, token, failure.wanted, entry, drawings, remark),
+    ...(mended ? { mended } : {}),
+    candidates,
+    ...(remark ? {} : { note: writtenSo(entry) }),
+  };
+}
+
+function sentence(
+  found: string,
+  token: IToken,
+  wanted: string,
+  entry: StatementRule,
+  drawings: boolean,
+  remark: string | undefined,
+): string {
+  if (remark) return `${found} does not fit here: ${remark}.`;
+  if (drawings && token.tokenType === Close) return 'This `)` closes no group.';
+  if (drawings && token.tokenType === Dash)
+    return `${found} does not fit here, where ${wanted} should stand.`;
+  if (wanted === '' || (drawings && wanted === 'a drawing')) {
+    return drawings
+      ? `${found} is nothing that a timeline can show.`
+      : `${found} is too much: the ${subject(entry)} is complete before it.`;
+  }
+  return `${found} does not fit here, where ${wanted.replace(/,$/, '')} should stand.`;
+}

@@ -1,0 +1,132 @@
+/** Text → tree. Never throws: what cannot be read is left out of the tree and told. */
+
+import type { IToken } from 'chevrotain';
+import { type Diagnostic, diagnose, type Span } from './diagnostic.js';
+import { explain, meantWord, type Unread } from './faults.js';
+import { tokenize } from './lexer.js';
+import { Mender } from './mend.js';
+import { fold, type Range } from './normal.js';
+import { isName, readStatement, readsUpTo, startsTimeline } from './read.js';
+import { withoutMark } from './source.js';
+import { split } from './split.js';
+import { byWord } from './statements/index.js';
+import type { Statement, Tree } from './tree.js';
+
+/** A token for editors and the formatter; `kind` is its name in the grammar, words of the language stand in single quotes. */
+export interface Token {
+  readonly kind: string;
+  readonly span: Span;
+}
+
+export interface Parsed {
+  readonly tree: Tree;
+  readonly diagnostics: readonly Diagnostic[];
+  /** All tokens in order, those of unreadable statements too. */
+  readonly tokens: readonly Token[];
+  readonly comments: readonly Span[];
+}
+
+/** A text with more unreadable statements than this is no cut, and is not read to its end. */
+export const MOST_BROKEN = 1000;
+
+/** Reads one text. Every offset counts the text after its byte-order mark. */
+export function parse(file: string, text: string): Parsed {
+  const source = { file, text: withoutMark(text) };
+  const folded = fold(source.text);
+  const { statements: pieces, stray } = split(folded.text);
+  const span = ({ start, end }: Range): Span => ({ file, start, end });
+  const mender = new Mender(source);
+  const diagnostics: Diagnostic[] = controls(folded.controls, source.text, span);
+  const statements: Statement[] = [];
+  const broken: Tree['broken'][number][] = [];
+  const tokens: Token[] = [];
+
+  if (stray) diagnostics.push(strayLines(stray, mender));
+  for (const [index, piece] of pieces.entries()) {
+    if (broken.length >= MOST_BROKEN) {
+      diagnostics.push(
+        diagnose(
+          'reading-stopped',
+          span(piece),
+          `More than ${MOST_BROKEN} statements cannot be read; the rest was left out.`,
+        ),
+      );
+      break;
+    }
+    const own = tokenize(folded.text, piece.start, piece.end);
+    for (const token of own) tokens.push({ kind: token.tokenType.name, span: tokenSpan(file, token) });
+    const reading = readStatement(own, source);
+    if ('failure' in reading) {
+      const unread: Unread = {
+        failure: reading.failure,
+        tokens: own,
+        piece,
+        before: pieces[index - 1] ?? null,
+        typed: source.text,
+      };
+      diagnostics.push(explain(unread, mender));
+      broken.push({ ...begun(own), span: span(piece) });
+    } else {
+      statements.push(reading.statement);
+      diagnostics.push(...reading.problems);
+    }
+  }
+  diagnostics.sort((a, b) => a.span.start - b.span.start);
+  return { tree: { file, statements, broken }, diagnostics, tokens, comments: folded.comments.map(span) };
+}
+
+function tokenSpan(file: string, token: IToken): Span {
+  return { file, start: token.startOffset, end: token.endOffset! + 1 };
+}
+
+/** What an unreadable statement began to say. A first word with a slip in it counts as the word that was meant. */
+function begun(tokens: readonly IToken[]): { word: string; name: string | null } {
+  const [first, second] = tokens;
+  if (!isName(first)) return { word: '', name: null };
+  const typed = first.image.normalize('NFC');
+  if (startsTimeline(tokens, 0)) return { word: typed, name: typed };
+  const word = byWord.has(typed) ? typed : (meantWord(typed) ?? typed);
+  const entry = byWord.get(word);
+  if (!entry) return { word, name: typed };
+  return { word, name: entry.defines && isName(second) ? second.image.normalize('NFC') : null };
+}
+
+function strayLines(stray: Range, mender: Mender): Diagnostic {
+  const { file, text } = mender.source;
+  const lineStart = Math.max(text.lastIndexOf('\n', stray.start), text.lastIndexOf('\r', stray.start)) + 1;
+  const blanks = { start: lineStart, end: stray.start };
+  const alone = text.slice(stray.start, stray.end);
+  const title = 'move it to the left edge';
+  const fix =
+    readsUpTo(alone) >= alone.length ? mender.fix({ title, edits: [{ ...blanks, text: '' }] }) : undefined;
+  return diagnose(
+    'indented-start',
+    { file, start: stray.start, end: stray.end },
+    'This line is indented, but there is no statement above that it could go on with.',
+    { fix },
+  );
+}
+
+/** One error a line that holds characters of control, so that a file that is no text does not drown its reader. */
+function controls(found: readonly Range[], text: string, span: (range: Range) => Span): Diagnostic[] {
+  const told: Diagnostic[] = [];
+  let quietUntil = -1;
+  for (const run of found) {
+    if (run.start < quietUntil) continue;
+    if (told.length >= MOST_BROKEN) break;
+    const end = text.slice(run.start).search(/[\r\n]/);
+    quietUntil = end < 0 ? text.length : run.start + end;
+    const code = text.charCodeAt(run.start).toString(16).toUpperCase().padStart(4, '0');
+    told.push(
+      diagnose(
+        'control-character',
+        span(run),
+        `A character that cannot be seen or printed (U+${code}) stands in the text.`,
+        {
+          fix: { title: 'leave it out', edits: [{ span: span(run), text: '' }] },
+        },
+      ),
+    );
+  }
+  return told;
+}

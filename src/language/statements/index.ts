@@ -1,0 +1,23 @@
+/** The table of statements: everything that a text may say. */
+
+import { levelStatements } from './levels.js';
+import { sheetStatements } from './sheet.js';
+import type { StatementRule } from './statement.js';
+import { timeStatements } from './time.js';
+import { timelineStatements } from './timelines.js';
+
+export type { StatementRule } from './statement.js';
+
+export const statementTable: readonly StatementRule[] = [
+  ...timelineStatements,
+  ...timeStatements,
+  ...levelStatements,
+  ...sheetStatements,
+];
+
+/** The statements by their first word; timelines have none. */
+export const byWord: ReadonlyMap<string, StatementRule> = new Map(
+  statementTable.filter(({ word }) => word !== '').map((entry) => [entry.word, entry]),
+);
+
+export const timelineRule: StatementRule = statementTable.find(({ word }) => word === '')!;

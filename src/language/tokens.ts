@@ -1,0 +1,243 @@
+/**
+ * The kinds of token, in the order in which the lexer tries them; the first that matches wins. All patterns read folded text,
+ * and are functions, because the Unicode classes that they need do not survive the lexer's own handling of expressions.
+ */
+
+import { createToken, type TokenType } from 'chevrotain';
+
+const ORDER: TokenType[] = [];
+
+/** Source of an expression for what may go on a name. */
+const TAIL = '[\\p{L}\\p{M}\\p{Nd}_]';
+/** Nothing glued on, except the `x` of an empty level: `3x` is 3, then empty. */
+const END = `(?!(?!x(?!${TAIL}))${TAIL})`;
+/** Numbers stop before `.5` and `+5` as well: `1.2.3` and `1+2+3` are no numbers. */
+const STOP = `${END}(?!\\.\\d)(?!\\.{3})(?!\\+\\d)`;
+const WHOLE = '\\d{1,9}';
+const NUMBER = `${WHOLE}(?:\\.\\d{1,9})?`;
+const UNIT = '(?:mm|cm|in)';
+
+interface Kind {
+  readonly name: string;
+  /** The source of its expression. */
+  readonly pattern: string;
+  /** What it is called in a message. */
+  readonly label: string;
+  readonly categories?: TokenType[];
+}
+
+function kind({ name, pattern, label, categories = [] }: Kind): TokenType {
+  const expression = new RegExp(pattern, 'uy');
+  const exec = (text: string, offset: number): RegExpExecArray | null => {
+    expression.lastIndex = offset;
+    return expression.exec(text);
+  };
+  const made = createToken({ name, pattern: { exec }, line_breaks: false, label, categories });
+  ORDER.push(made);
+  return made;
+}
+
+function sign(name: string, text: string): TokenType {
+  const made = createToken({ name, pattern: text, label: `\`${text}\`` });
+  ORDER.push(made);
+  return made;
+}
+
+/** Any name, words of the language included. */
+export const Name = createToken({
+  name: 'Name',
+  pattern: { exec: () => null },
+  line_breaks: false,
+  label: 'a name',
+});
+/** A name that may stand for a phrase in a timeline: any but `x` and `on`. */
+export const PhraseName = createToken({
+  name: 'PhraseName',
+  pattern: { exec: () => null },
+  line_breaks: false,
+  label: 'the name of a phrase',
+});
+/** A key drawing's name. */
+export const Key = createToken({
+  name: 'Key',
+  pattern: { exec: () => null },
+  line_breaks: false,
+  label: 'a key drawing',
+});
+/** An in-between's own name. */
+export const Between = createToken({
+  name: 'Between',
+  pattern: { exec: () => null },
+  line_breaks: false,
+  label: "an in-between's name such as 1.2",
+});
+
+export const Blank = createToken({
+  name: 'Blank',
+  pattern: /\s+/,
+  line_breaks: true,
+  group: 'skipped',
+});
+
+export const Text = kind({
+  name: 'Text',
+  pattern: '"(?:[^"\\\\\\r\\n]|\\\\.)*"|「(?:[^」\\\\\\r\\n]|\\\\.)*」',
+  label: 'text in quotes',
+});
+export const UnclosedText = kind({
+  name: 'UnclosedText',
+  pattern: '["「][^\\r\\n]*',
+  label: 'text with no closing quote',
+});
+
+export const SizeText = kind({
+  name: 'Size',
+  pattern: `${NUMBER}${UNIT}?x${NUMBER}${UNIT}?${STOP}`,
+  label: 'a size such as 560x200mm',
+});
+export const Rate = kind({
+  name: 'Rate',
+  pattern: `${NUMBER}${UNIT}/f${STOP}`,
+  label: 'a rate such as 3mm/f',
+});
+export const Length = kind({
+  name: 'Length',
+  pattern: `${NUMBER}${UNIT}${STOP}`,
+  label: 'a length such as 120mm',
+});
+export const Degrees = kind({
+  name: 'Degrees',
+  pattern: `${NUMBER}deg${STOP}`,
+  label: 'an angle such as 30deg',
+});
+export const Percent = kind({ name: 'Percent', pattern: `${NUMBER}%${STOP}`, label: 'a share such as 60%' });
+/** Keys may be called 8F or 2N too. */
+export const FieldNumber = kind({
+  name: 'FieldNumber',
+  pattern: `${WHOLE}F${STOP}`,
+  label: 'a field such as 8F',
+  categories: [Key],
+});
+export const ChartStep = kind({
+  name: 'ChartStep',
+  pattern: `${WHOLE}[NSEW]${STOP}`,
+  label: 'a step on the field chart such as 2N',
+  categories: [Key],
+});
+export const FieldPart = kind({
+  name: 'FieldPart',
+  pattern: `${NUMBER}F${STOP}`,
+  label: 'a field such as 8.5F',
+});
+export const ChartPart = kind({
+  name: 'ChartPart',
+  pattern: `${NUMBER}[NSEW]${STOP}`,
+  label: 'a step on the field chart such as 2.5N',
+});
+export const Seconds = kind({
+  name: 'Seconds',
+  pattern: `${WHOLE}\\+${WHOLE}${STOP}`,
+  label: 'seconds and frames such as 5+12',
+});
+export const Feet = kind({
+  name: 'Feet',
+  pattern: `${WHOLE}'${WHOLE}${STOP}`,
+  label: "feet and frames such as 8'04",
+});
+export const Fraction = kind({
+  name: 'Fraction',
+  pattern: `${WHOLE}/${WHOLE}${STOP}`,
+  label: 'a fraction such as 1/2',
+});
+export const Decimal = kind({
+  name: 'Decimal',
+  pattern: `${WHOLE}\\.\\d{1,9}${STOP}`,
+  label: 'a number such as 1.5',
+  categories: [Between],
+});
+export const BetweenName = kind({
+  name: 'BetweenName',
+  pattern: `${WHOLE}(?![xX])\\p{L}?\\.\\d{1,9}[a-wyz]?${STOP}`,
+  label: "an in-between's name such as 1.1a",
+  categories: [Between],
+});
+export const KeyName = kind({
+  name: 'KeyName',
+  pattern: `${WHOLE}(?![xX])\\p{L}${STOP}`,
+  label: 'a key drawing such as 3a',
+  categories: [Key],
+});
+export const Integer = kind({
+  name: 'Integer',
+  pattern: `${WHOLE}${STOP}`,
+  label: 'a whole number',
+  categories: [Key],
+});
+
+/** What looks like a number and is none; the parser has no rule for it, and the message tells its forms apart. */
+export const Glued = kind({
+  name: 'Glued',
+  pattern: `(?:\\d+|\\.\\d+)(?:[\\p{L}\\p{M}\\p{N}_%']|/f(?!${TAIL})|\\+(?=\\d)|\\.(?=\\d)|\\.{3,})*`,
+  label: 'a number with something glued on',
+});
+/** Three dots or more. */
+export const Dots = kind({ name: 'Dots', pattern: '\\.{3,}', label: 'too many dots' });
+
+export const Word = kind({
+  name: 'Word',
+  pattern: `\\p{L}${TAIL}*`,
+  label: 'a name',
+  categories: [Name, PhraseName],
+});
+
+export const DotDot = sign('DotDot', '..');
+export const Bounce = sign('Bounce', '<>');
+export const Colon = sign('Colon', ':');
+export const Dash = sign('Dash', '-');
+export const Equals = sign('Equals', '=');
+export const Open = sign('Open', '(');
+export const Close = sign('Close', ')');
+export const OpenBrace = sign('OpenBrace', '{');
+export const CloseBrace = sign('CloseBrace', '}');
+export const Star = sign('Star', '*');
+export const Greater = sign('Greater', '>');
+export const At = sign('At', '@');
+export const Comma = sign('Comma', ',');
+export const Slash = sign('Slash', '/');
+export const Plus = sign('Plus', '+');
+export const Underscore = sign('Underscore', '_');
+/** Anything else: a character that the language has no use for. */
+export const Unknown = kind({ name: 'Unknown', pattern: '[^\\s]', label: 'a character of no use' });
+
+const WORDS = new Map<string, TokenType>();
+
+/** The token of a word of the language. It is a name as well: no word is reserved. */
+export function word(text: string): TokenType {
+  const known = WORDS.get(text);
+  if (known) return known;
+  const categories = text === 'x' || text === 'on' ? [Name] : [Name, PhraseName];
+  const made = createToken({
+    name: `'${text}'`,
+    pattern: { exec: () => null },
+    line_breaks: false,
+    label: `\`${text}\``,
+    categories,
+  });
+  WORDS.set(text, made);
+  return made;
+}
+
+/** Every word that the statements have asked for so far. */
+export function languageWords(): ReadonlyMap<string, TokenType> {
+  return WORDS;
+}
+
+/** The whole vocabulary: the lexer's kinds in their order, then the words. */
+export function vocabulary(): TokenType[] {
+  return [Blank, ...ORDER, Name, PhraseName, Key, Between, ...WORDS.values()];
+}
+
+/** What the lexer itself tries. */
+export function lexed(): TokenType[] {
+  return [Blank, ...ORDER];
+}
