@@ -1,0 +1,45 @@
+/** The forms with nothing in them, for people who write by hand. */
+
+import type { Wanted } from './columns.js';
+import { mostLevels } from './columns.js';
+import { footMarks } from './foot.js';
+import { form } from './form.js';
+import { blockWidth, geometry } from './geometry.js';
+import { words } from './labels.js';
+import type { Look } from './look.js';
+import type { Page } from './marks.js';
+import { cached } from './measure.js';
+import { sideLabel } from './sides.js';
+
+/** One blank page, with as many sides as `levels` columns take. */
+export function blankPages(look: Look, { levels }: { readonly levels: number }): Page[] {
+  const { settings } = look;
+  const metrics = cached(look.metrics);
+  const room = { bracketMm: 0, voices: 1, cameraLanes: 1 };
+  const width = blockWidth(settings, settings.fps);
+  const pages: Page[] = [];
+  for (let left = Math.max(1, Math.round(levels)); left > 0; ) {
+    const main = pages.length === 0;
+    const most = mostLevels({ ...room, main }, width);
+    const here = Math.min(left, most);
+    left -= here;
+    const wanted: Wanted = { ...room, main, levels: here };
+    const place = geometry(settings, settings.fps, wanted);
+    const label = sideLabel(1, pages.length);
+    pages.push({
+      widthMm: place.widthMm,
+      heightMm: place.heightMm,
+      label,
+      part: 'blank',
+      form: form(place, words(settings.labels), metrics, 0, settings.convention === 'west'),
+      marks: footMarks(place.foot, 1.9 * place.scale, place.leastTextMm, {
+        title: settings.title,
+        middle: '',
+        stamp: look.stamp,
+        metrics,
+      }),
+      rows: [],
+    });
+  }
+  return pages;
+}

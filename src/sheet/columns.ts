@@ -1,0 +1,172 @@
+/** How the width of a block of rows is shared out between its columns. */
+
+export interface Column {
+  readonly x: number;
+  readonly width: number;
+}
+
+/** The columns of one block, left to right. Key columns of levels come first among `keys`, spare ones after; so in `cels`. */
+export interface Columns {
+  /** Second (foot) and running frame number. */
+  readonly labels: Column;
+  /** The row's number within its second (foot). */
+  readonly numbers: Column;
+  readonly keys: readonly Column[];
+  /** Null on the further sides of a page. */
+  readonly dialogue: Column | null;
+  /** The same numbers again, beside the finished cels. */
+  readonly numbersAgain: Column;
+  readonly cels: readonly Column[];
+  readonly camera: Column | null;
+  readonly notes: Column;
+}
+
+export interface Wanted {
+  readonly levels: number;
+  /** The first side of a page, with dialogue and camera; the others have levels only. */
+  readonly main: boolean;
+  /** Room beside a key drawing's number for brackets about cycles, mm. */
+  readonly bracketMm: number;
+  /** Lines of dialogue and sound that run at the same time. */
+  readonly voices: number;
+  /** Lanes of camera moves that run at the same time. */
+  readonly cameraLanes: number;
+}
+
+/** A level's column is never narrower, mm. */
+export const NARROWEST_COLUMN = 3;
+
+interface Share {
+  readonly least: number;
+  readonly wish: number;
+  readonly most: number;
+  /** Of what is left when all wishes are met. */
+  readonly weight: number;
+}
+
+const LABELS: Share = { least: 4, wish: 4.4, most: 5.4, weight: 0.2 };
+const NUMBERS: Share = { least: 2.8, wish: 3.2, most: 4.2, weight: 0.2 };
+
+function shares(wanted: Wanted): { dialogue: Share; camera: Share; notes: Share; key: Share; cel: Share } {
+  const voices = Math.max(1, wanted.voices);
+  const lanes = Math.max(1, wanted.cameraLanes);
+  return {
+    dialogue: { least: 3.4 + 3.6 * voices, wish: 5.6 + 4 * voices, most: 12 + 12 * voices, weight: 2 },
+    camera: { least: 8 + 3 * lanes, wish: 11 + 3.5 * lanes, most: 30 + 6 * lanes, weight: 3 },
+    notes: { least: 10, wish: 14, most: 70, weight: 5 },
+    key: {
+      least: NARROWEST_COLUMN + wanted.bracketMm,
+      wish: 4 + wanted.bracketMm,
+      most: 7.5 + wanted.bracketMm,
+      weight: 0.5,
+    },
+    cel: { least: NARROWEST_COLUMN, wish: 4, most: 7.5, weight: 0.5 },
+  };
+}
+
+/** Columns that stay empty: for a key added later, and for the animation checker. */
+interface Spare {
+  readonly keys: number;
+  readonly cels: number;
+}
+
+function leastWidth(wanted: Wanted, spare: Spare): number {
+  const { dialogue, camera, notes, key, cel } = shares(wanted);
+  return (
+    LABELS.least +
+    2 * NUMBERS.least +
+    notes.least +
+    (wanted.main ? dialogue.least + camera.least : 0) +
+    (wanted.levels + spare.keys) * key.least +
+    (wanted.levels + spare.cels) * cel.least
+  );
+}
+
+/** Levels that fit side by side at the narrowest, with one empty cel column. */
+export function mostLevels(wanted: Omit<Wanted, 'levels'>, widthMm: number): number {
+  let levels = 1;
+  while (leastWidth({ ...wanted, levels: levels + 1 }, { keys: 0, cels: 1 }) <= widthMm) levels++;
+  return levels;
+}
+
+/** The usual number of columns of a form, so that most cuts share one. */
+const USUAL = { keys: 4, cels: 6 };
+
+function spareColumns(wanted: Wanted, widthMm: number): Spare {
+  const { key, cel } = shares(wanted);
+  const comfortable = (spare: Spare): boolean => {
+    const columns = (wanted.levels + spare.keys) * key.wish + (wanted.levels + spare.cels) * cel.wish;
+    const least = (wanted.levels + spare.keys) * key.least + (wanted.levels + spare.cels) * cel.least;
+    return leastWidth(wanted, spare) + (columns - least) * 0.6 <= widthMm;
+  };
+  const most = {
+    keys: Math.max(USUAL.keys - wanted.levels, 1),
+    cels: Math.max(USUAL.cels - wanted.levels, 2),
+  };
+  for (let cels = most.cels; cels > 1; cels--) {
+    const keys = Math.max(0, Math.min(most.keys, cels - 1));
+    if (comfortable({ keys, cels })) return { keys, cels };
+  }
+  return { keys: 0, cels: 1 };
+}
+
+export function columns(wanted: Wanted, x: number, widthMm: number): Columns {
+  const { dialogue, camera, notes, key, cel } = shares(wanted);
+  const spare = spareColumns(wanted, widthMm);
+  const keys = wanted.levels + spare.keys;
+  const cels = wanted.levels + spare.cels;
+  const all: Share[] = [
+    LABELS,
+    NUMBERS,
+    ...Array<Share>(keys).fill(key),
+    ...(wanted.main ? [dialogue] : []),
+    NUMBERS,
+    ...Array<Share>(cels).fill(cel),
+    ...(wanted.main ? [camera] : []),
+    notes,
+  ];
+  const widths = shareOut(all, widthMm);
+  let at = x;
+  const placed = widths.map((width): Column => {
+    const column = { x: at, width };
+    at += width;
+    return column;
+  });
+  const next = placed[Symbol.iterator]();
+  const take = (): Column => next.next().value!;
+  const several = (count: number): Column[] => Array.from({ length: count }, take);
+  return {
+    labels: take(),
+    numbers: take(),
+    keys: several(keys),
+    dialogue: wanted.main ? take() : null,
+    numbersAgain: take(),
+    cels: several(cels),
+    camera: wanted.main ? take() : null,
+    notes: take(),
+  };
+}
+
+/** Widths that add up to `total`: the least first, then all towards their wishes alike, then by weight up to the most. */
+function shareOut(all: readonly Share[], total: number): number[] {
+  const sum = (pick: (share: Share) => number): number => all.reduce((so, share) => so + pick(share), 0);
+  const least = sum((share) => share.least);
+  const towards = Math.max(0, Math.min(1, (total - least) / (sum((share) => share.wish) - least)));
+  const widths = all.map((share) => share.least + (share.wish - share.least) * towards);
+  let left = total - widths.reduce((so, width) => so + width, 0);
+  while (left > 1e-6) {
+    const growing = all.map((share, i) => (widths[i]! < share.most - 1e-9 ? share.weight : 0));
+    const weight = growing.reduce((so, one) => so + one, 0);
+    if (weight === 0) {
+      widths[widths.length - 1]! += left;
+      break;
+    }
+    const each = left / weight;
+    growing.forEach((one, i) => {
+      const more = Math.min(one * each, all[i]!.most - widths[i]!);
+      widths[i]! += more;
+      left -= more;
+    });
+  }
+  return widths;
+}

@@ -1,0 +1,157 @@
+/** Making text fit: smaller first, down to the paper's smallest print, then narrower; what does not fit comes back. */
+
+import type { Box } from './draw.js';
+import { textAt } from './draw.js';
+import type { Ink, Mark, Metrics, Weight } from './marks.js';
+
+/** The narrowest that text is set, as a share of its own width. */
+export const NARROWEST = 0.62;
+/** From line to line, ems. */
+const LEADING = 1.18;
+
+export interface Fitted {
+  readonly sizeMm: number;
+  readonly squeeze: number;
+  readonly fits: boolean;
+}
+
+/** One line in `width`: at most `most`, at least `least` high. */
+export function fitLine(
+  metrics: Metrics,
+  text: string,
+  width: number,
+  { most, least, weight = 'regular' }: { most: number; least: number; weight?: Weight },
+): Fitted {
+  const em = metrics.width(text, 1, weight);
+  if (em * most <= width) return { sizeMm: most, squeeze: 1, fits: true };
+  // A slight squeeze reads better than a much smaller size.
+  const sizeMm = Math.max(least, Math.min(most, width / em / 0.85));
+  const squeeze = Math.min(1, width / (em * sizeMm));
+  return { sizeMm, squeeze, fits: squeeze >= NARROWEST };
+}
+
+/** Characters that may not begin a line of Japanese. */
+const NOT_FIRST = new Set([
+  ...'、。，．・：；？！’”）〕］｝〉》」』】ーぁぃぅぇぉっゃゅょゎァィゥェォッャュョヮヵヶ々〜…‥,.!?)]}',
+]);
+/** Characters that may not end a line. */
+const NOT_LAST = new Set([...'（〔［｛〈《「『【([{‘“']);
+
+/** True for characters between which a line may break: kana, kanji and their signs. */
+export function isWide(character: string): boolean {
+  const code = character.codePointAt(0)!;
+  return (
+    (code >= 0x2e80 && code <= 0x9fff) ||
+    (code >= 0xf900 && code <= 0xfaff) ||
+    (code >= 0xff00 && code <= 0xff60) ||
+    (code >= 0x20000 && code <= 0x3ffff)
+  );
+}
+
+/** Splits a text into pieces between which lines may break; a piece keeps the blanks behind it. */
+function pieces(text: string): string[] {
+  const out: string[] = [];
+  let piece = '';
+  for (const character of text) {
+    const last = piece.at(-1) ?? '';
+    const breaks =
+      piece !== '' &&
+      ((last === ' ' && character !== ' ') ||
+        ((isWide(character) || isWide(last)) &&
+          !NOT_FIRST.has(character) &&
+          !NOT_LAST.has(last) &&
+          character !== ' '));
+    if (breaks) {
+      out.push(piece);
+      piece = '';
+    }
+    piece += character;
+  }
+  if (piece !== '') out.push(piece);
+  return out;
+}
+
+/** Breaks a text into lines no wider than `width`; words that are wider than a line are cut. Line breaks of the text are kept. */
+export function wrap(
+  metrics: Metrics,
+  text: string,
+  width: number,
+  sizeMm: number,
+  weight: Weight = 'regular',
+): string[] {
+  const lines: string[] = [];
+  for (const paragraph of text.split('\n')) {
+    let current = '';
+    for (const piece of pieces(paragraph)) {
+      if (metrics.width((current + piece).trimEnd(), sizeMm, weight) <= width) {
+        current += piece;
+        continue;
+      }
+      if (current.trimEnd() !== '') lines.push(current.trimEnd());
+      current = '';
+      for (const character of piece) {
+        if (current !== '' && metrics.width((current + character).trimEnd(), sizeMm, weight) > width) {
+          lines.push(current);
+          current = '';
+        }
+        current += character;
+      }
+    }
+    lines.push(current.trimEnd());
+  }
+  return lines;
+}
+
+export interface BoxSetting {
+  readonly most: number;
+  readonly least: number;
+  readonly weight?: Weight;
+  readonly ink?: Ink;
+  /** Where in the box the lines stand. */
+  readonly across?: 'start' | 'middle';
+  readonly down?: 'top' | 'middle';
+  /** Set reading upwards, lines from left to right. */
+  readonly upwards?: boolean;
+}
+
+export interface BoxSet {
+  readonly marks: Mark[];
+  /** False: some of the text is not in `marks`. */
+  readonly fits: boolean;
+}
+
+/** Sets a text in a box: in one line if it can be, in several, smaller. Where even the smallest does not fit, as much as fits. */
+export function setInBox(metrics: Metrics, text: string, box: Box, setting: BoxSetting): BoxSet {
+  const { most, least, weight = 'regular', ink = 'black', across = 'middle', down = 'middle' } = setting;
+  if (text === '') return { marks: [], fits: true };
+  const along = setting.upwards ? box.height : box.width;
+  const against = setting.upwards ? box.width : box.height;
+  let sizeMm = Math.min(most, Math.max(least, against / 0.95));
+  let lines = [text];
+  let squeeze = 1;
+  let fits = false;
+  for (; ; sizeMm = Math.max(least, sizeMm * 0.93)) {
+    squeeze = sizeMm === least ? 0.75 : 0.88;
+    lines = wrap(metrics, text, along / squeeze, sizeMm, weight);
+    const room = Math.max(1, Math.floor((against - sizeMm * 0.9) / (sizeMm * LEADING) + 1 + 1e-6));
+    fits = lines.length <= room;
+    if (fits || sizeMm === least) {
+      if (!fits) lines = lines.slice(0, room);
+      break;
+    }
+  }
+  const pitch = sizeMm * LEADING;
+  const block = (lines.length - 1) * pitch;
+  const first = down === 'top' ? sizeMm * 0.5 : (against - block) / 2;
+  const marks = lines.map((one, i): Mark => {
+    const width = metrics.width(one, sizeMm, weight);
+    const narrow = Math.min(1, along / width);
+    const at = first + i * pitch;
+    const set = { sizeMm, weight, ink, anchor: across, squeeze: narrow } as const;
+    if (!setting.upwards)
+      return textAt(box.x + (across === 'middle' ? box.width / 2 : 0), box.y + at, one, set);
+    const y = across === 'middle' ? box.y + box.height / 2 : box.y + box.height;
+    return textAt(box.x + at, y, one, { ...set, turn: -90 });
+  });
+  return { marks, fits };
+}

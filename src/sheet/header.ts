@@ -1,0 +1,140 @@
+/** The head of every page: which cut, how long, which page, who signs. */
+
+import type { Shot } from '../shot/shot.js';
+import type { Box } from './draw.js';
+import { setInBox } from './fit.js';
+import type { Geometry } from './geometry.js';
+import { captionMm } from './geometry.js';
+import type { Words } from './labels.js';
+import type { Mark, Metrics } from './marks.js';
+import { feetAndFrames, secondsAndFrames } from './times.js';
+
+export type Cell =
+  | 'title'
+  | 'episode'
+  | 'scene'
+  | 'cut'
+  | 'time'
+  | 'feet'
+  | 'take'
+  | 'page'
+  | 'artist'
+  | 'signature';
+
+export interface HeaderCell {
+  readonly cell: Cell;
+  readonly box: Box;
+  readonly caption: string;
+}
+
+type Place = Pick<Geometry, 'header' | 'scale' | 'leastTextMm'>;
+
+/** Shares of the width. */
+const FIRST: readonly (readonly [Cell, number])[] = [
+  ['title', 30],
+  ['episode', 9],
+  ['scene', 9],
+  ['cut', 18],
+  ['time', 16],
+  ['take', 6],
+  ['page', 12],
+];
+
+const FIRST_WITH_FEET: readonly (readonly [Cell, number])[] = [
+  ['title', 27],
+  ['episode', 8],
+  ['scene', 8],
+  ['cut', 17],
+  ['feet', 13],
+  ['time', 10],
+  ['take', 6],
+  ['page', 11],
+];
+
+export function headerCells({ header }: Pick<Geometry, 'header'>, words: Words, west: boolean): HeaderCell[] {
+  const upper = header.height * 0.6;
+  const first = west ? FIRST_WITH_FEET : FIRST;
+  const cells = inARow({ ...header, height: upper }, first).map(
+    ([cell, box]): HeaderCell => ({
+      cell,
+      box,
+      caption: words[cell as Exclude<Cell, 'signature'>],
+    }),
+  );
+  const signed = words.signatures.map((): readonly [Cell, number] => ['signature', 13]);
+  const second = inARow({ ...header, y: header.y + upper, height: header.height - upper }, [
+    ['artist', 22],
+    ...signed,
+  ]);
+  return [
+    ...cells,
+    ...second.map(
+      ([cell, box], i): HeaderCell => ({
+        cell,
+        box,
+        caption: cell === 'artist' ? words.artist : words.signatures[i - 1]!,
+      }),
+    ),
+  ];
+}
+
+function inARow(box: Box, shares: readonly (readonly [Cell, number])[]): [Cell, Box][] {
+  const all = shares.reduce((so, [, share]) => so + share, 0);
+  let x = box.x;
+  return shares.map(([cell, share]) => {
+    const width = (box.width * share) / all;
+    const one = { ...box, x, width };
+    x += width;
+    return [cell, one];
+  });
+}
+
+export interface Headed {
+  readonly shot: Shot;
+  readonly title: string;
+  readonly episode: string;
+  readonly words: Words;
+  readonly metrics: Metrics;
+  readonly west: boolean;
+  /** The page fraction. */
+  readonly page: string;
+  readonly leftOver: Set<string>;
+}
+
+export function headerMarks(place: Place, headed: Headed): Mark[] {
+  const { shot, words, metrics } = headed;
+  const { scale, leastTextMm } = place;
+  const time = secondsAndFrames(shot.time, shot.fps).replace('+', ' + ');
+  const values: Record<Cell, { text: string; most: number; bold?: boolean }> = {
+    title: {
+      text: [headed.title, shot.title && `“${shot.title}”`].filter((text) => text !== '').join(' '),
+      most: 3.6,
+    },
+    episode: { text: headed.episode, most: 4 },
+    scene: { text: shot.scene, most: 4 },
+    cut: { text: shot.cut, most: 7.6, bold: true },
+    time: { text: time, most: headed.west ? 4 : 5.2, bold: !headed.west },
+    feet: { text: feetAndFrames(shot.time), most: 5.2, bold: true },
+    take: { text: shot.take, most: 4 },
+    page: { text: headed.page, most: 4.4, bold: true },
+    artist: { text: shot.artists.join(', '), most: 3.2 },
+    signature: { text: '', most: 1 },
+  };
+  return headerCells(place, words, headed.west).flatMap(({ cell, box, caption }) => {
+    const { text, most, bold } = values[cell];
+    const under = captionMm(place) + 0.5;
+    const room = {
+      x: box.x + 0.8,
+      y: box.y + under,
+      width: box.width - 1.6,
+      height: box.height - under - 0.5,
+    };
+    const set = setInBox(metrics, text, room, {
+      most: most * scale,
+      least: leastTextMm,
+      weight: bold ? 'bold' : 'regular',
+    });
+    if (!set.fits) headed.leftOver.add(`${caption}: ${text}`);
+    return set.marks;
+  });
+}

@@ -1,0 +1,150 @@
+/** Over each level's columns: its name, and what there is of it. */
+
+import type { SolvedLevel } from '../solve/solved.js';
+import type { Column } from './columns.js';
+import type { Box } from './draw.js';
+import { setInBox } from './fit.js';
+import type { Geometry } from './geometry.js';
+import type { Mark } from './marks.js';
+import type { Run, Side } from './plan.js';
+
+/** The bands of the heads, top to bottom; `changes` is the rest. */
+export function headRows({
+  heads,
+  scale,
+}: Geometry): Record<'group' | 'name' | 'count' | 'last' | 'changes', { height: number }> {
+  const group = 2.8 * scale;
+  const name = 4.4 * scale;
+  const count = 2.6 * scale;
+  const last = 2.6 * scale;
+  return {
+    group: { height: group },
+    name: { height: name },
+    count: { height: count },
+    last: { height: last },
+    changes: { height: heads.height - group - name - count - last },
+  };
+}
+
+export function headMarks(side: Side, run: Run): Mark[] {
+  const { keys, cels } = run.block.columns;
+  return side.levels.flatMap((level, i) => [
+    ...overKeys(side, level, keys[i]!),
+    ...overCels(side, level, cels[i]!),
+  ]);
+}
+
+function overKeys(side: Side, level: SolvedLevel, column: Column): Mark[] {
+  const { heads } = side.geometry;
+  const rows = headRows(side.geometry);
+  const top = heads.y + rows.group.height;
+  const below = top + rows.name.height;
+  const rest = heads.y + heads.height - below;
+  const keys = level.drawings.filter((drawing) => drawing.kind === 'key' && !drawing.reused).length;
+  const said = [level.title, side.plan.words.keyCount(keys)].filter((text) => text !== '').join(' · ');
+  return [
+    ...name(side, level, column),
+    ...box(
+      side,
+      said,
+      { x: column.x + 0.25, y: below + 0.3, width: column.width - 0.5, height: rest - 0.6 },
+      {
+        most: 1.9 * side.geometry.scale,
+        upwards: true,
+        leftOver: `${level.name}: ${said}`,
+      },
+    ),
+  ];
+}
+
+function overCels(side: Side, level: SolvedLevel, column: Column): Mark[] {
+  const { words } = side.plan;
+  const { heads, scale } = side.geometry;
+  const rows = headRows(side.geometry);
+  const x = column.x + 0.25;
+  const width = column.width - 0.5;
+  let y = heads.y + rows.group.height + rows.name.height;
+  const drawn = level.drawings.filter((drawing) => !drawing.reused).length;
+  const count = { x, y, width, height: rows.count.height };
+  y += rows.count.height;
+  const last = { x, y, width, height: rows.last.height };
+  y += rows.last.height;
+  const changes = { x, y: y + 0.3, width, height: rows.changes.height - 0.6 };
+  const figures = { most: 2 * scale };
+  const said = changesOf(level, words);
+  return [
+    ...name(side, level, column),
+    ...box(side, String(drawn), count, { ...figures, leftOver: `${level.name}: ${words.drawings} ${drawn}` }),
+    ...box(side, String(level.lastCel), last, {
+      ...figures,
+      leftOver: `${level.name}: ${words.last} ${level.lastCel}`,
+    }),
+    ...box(side, said, changes, {
+      most: 1.7 * scale,
+      upwards: true,
+      leftOver: `${level.name}: ${said}`,
+      instead: words.inMemo,
+    }),
+  ];
+}
+
+function name(side: Side, level: SolvedLevel, column: Column): Mark[] {
+  const rows = headRows(side.geometry);
+  const place = {
+    x: column.x + 0.2,
+    y: side.geometry.heads.y + rows.group.height,
+    width: column.width - 0.4,
+    height: rows.name.height,
+  };
+  const set = { most: 3.2 * side.geometry.scale, weight: 'bold', leftOver: level.name } as const;
+  return box(side, level.name, place, set);
+}
+
+interface Said {
+  readonly most: number;
+  readonly weight?: 'bold';
+  readonly upwards?: boolean;
+  /** The line for the memo where there is no room. */
+  readonly leftOver: string;
+  /** What stands in the box then, if not the text's beginning. */
+  readonly instead?: string;
+}
+
+function box(side: Side, text: string, place: Box, said: Said): Mark[] {
+  const { plan, geometry } = side;
+  const setting = { ...said, least: geometry.leastTextMm };
+  const set = setInBox(plan.metrics, text, place, setting);
+  if (set.fits) return set.marks;
+  plan.leftOver.add(said.leftOver);
+  return said.instead === undefined ? set.marks : setInBox(plan.metrics, said.instead, place, setting).marks;
+}
+
+function changesOf(level: SolvedLevel, words: Side['plan']['words']): string {
+  const list = (word: string, numbers: readonly number[]): string[] =>
+    numbers.length === 0 ? [] : [`${word} ${ranges(numbers, level.name)}`];
+  return [
+    ...list(
+      words.added,
+      level.drawings.filter((drawing) => drawing.added).map((drawing) => drawing.cel),
+    ),
+    ...list(
+      words.reused,
+      level.drawings.filter((drawing) => drawing.reused).map((drawing) => drawing.cel),
+    ),
+    ...list(
+      words.missing,
+      level.missing.map((drawing) => drawing.cel),
+    ),
+  ].join(', ');
+}
+
+/** Rising numbers with their neighbours joined: `A4`, `A1–12 A14`. */
+export function ranges(numbers: readonly number[], name: string): string {
+  const runs: [number, number][] = [];
+  for (const number of numbers) {
+    const run = runs.at(-1);
+    if (run && run[1] === number - 1) run[1] = number;
+    else runs.push([number, number]);
+  }
+  return runs.map(([from, to]) => (from === to ? `${name}${from}` : `${name}${from}–${to}`)).join(' ');
+}

@@ -1,0 +1,59 @@
+/** Brackets beside cycles: how often they are played, or that they run on. */
+
+import type { SolvedCycle, SolvedLevel } from '../../solve/solved.js';
+import type { Column } from '../columns.js';
+import { black, line, polygon, textAt } from '../draw.js';
+import type { Mark } from '../marks.js';
+import type { Run, Side } from '../plan.js';
+import { topOf } from '../plan.js';
+
+const BRACKET = black(0.16);
+const TICK = 0.55;
+
+/** Room that the brackets of a level take beside its numbers, mm: one lane a depth. */
+export function bracketRoom(levels: readonly SolvedLevel[], leastTextMm: number): number {
+  const depths = levels.flatMap((level) => level.cycles.map((cycle) => cycle.depth + 1));
+  return Math.max(0, ...depths) * laneMm(leastTextMm);
+}
+
+const laneMm = (leastTextMm: number): number => leastTextMm * 1.15;
+
+export function cycleMarks(side: Side, run: Run, level: SolvedLevel, column: Column): Mark[] {
+  return level.cycles.flatMap((cycle) => bracket(side, run, cycle, column));
+}
+
+function bracket(side: Side, run: Run, cycle: SolvedCycle, column: Column): Mark[] {
+  const from = Math.max(cycle.firstFrame, run.first);
+  const to = Math.min(cycle.lastFrame, run.last);
+  if (from > to) return [];
+  const { leastTextMm, rowMm } = side.geometry;
+  const lane = laneMm(leastTextMm);
+  const x = column.x + column.width - (cycle.depth + 1) * lane + 0.1;
+  const gap = rowMm * 0.08;
+  const top = topOf(side, run, from) + gap;
+  const bottom = topOf(side, run, to + 1) - gap;
+  const marks = [line(x, top, x, bottom, BRACKET)];
+  if (from === cycle.firstFrame) marks.push(line(x - TICK, top, x, top, BRACKET));
+  if (to === cycle.lastFrame) {
+    if (cycle.times === null)
+      marks.push(
+        polygon(
+          [
+            [x - 0.6, bottom - 1.3],
+            [x + 0.6, bottom - 1.3],
+            [x, bottom],
+          ],
+          'black',
+        ),
+      );
+    else marks.push(line(x - TICK, bottom, x, bottom, BRACKET));
+  }
+  const text = cycle.times === null ? side.plan.words.runsOn : side.plan.words.passes(cycle.times);
+  const width = side.plan.metrics.width(text, leastTextMm, 'regular');
+  const room = bottom - top - 0.6;
+  const squeeze = Math.max(0.6, Math.min(1, room / width));
+  const middle = top + Math.max(room, width * squeeze) / 2 + 0.3;
+  const at = Math.min(middle, top + 0.6 + width * squeeze * 0.5 + 2 * rowMm);
+  marks.push(textAt(x + lane * 0.46, at, text, { sizeMm: leastTextMm, turn: 90, squeeze }));
+  return marks;
+}

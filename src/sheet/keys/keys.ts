@@ -1,0 +1,98 @@
+/** The key columns: what the key animator decided, in the marks of the trade. */
+
+import type { SolvedLevel } from '../../solve/solved.js';
+import type { Column } from '../columns.js';
+import { black, line, ring, textAt } from '../draw.js';
+import { fitLine } from '../fit.js';
+import type { Mark } from '../marks.js';
+import type { Run, Side } from '../plan.js';
+import { topOf } from '../plan.js';
+import { cycleMarks } from './cycles.js';
+import { holdMarks, inBrackets, numberSize } from './exposures.js';
+import type { Sign } from './signs.js';
+import { heldText } from './signs.js';
+
+export function keyMarks(side: Side, run: Run): Mark[] {
+  return side.levels.flatMap((level, i) => {
+    const column = run.block.columns.keys[i]!;
+    return [...levelMarks(side, run, level, column), ...cycleMarks(side, run, level, column)];
+  });
+}
+
+function levelMarks(side: Side, run: Run, level: SolvedLevel, column: Column): Mark[] {
+  const marks: Mark[] = [];
+  const signs = side.plan.signs.get(level)!;
+  const width = column.width - side.geometry.bracketMm;
+  const x = column.x + width / 2;
+  for (let frame = run.first; frame <= run.last; frame++) {
+    const y = topOf(side, run, frame) + side.geometry.rowMm / 2;
+    const sign = signs[frame - 1];
+    if (sign) marks.push(...signMarks(side, sign, x, y, width));
+    else if (frame === run.first) marks.push(inBrackets(side, heldText(signs, frame), x, y, width));
+  }
+  marks.push(...holdMarks(side, run, level, x));
+  return marks;
+}
+
+function signMarks(side: Side, sign: Sign, x: number, y: number, width: number): Mark[] {
+  const { rowMm } = side.geometry;
+  switch (sign.form) {
+    case 'key':
+      return ringed(side, sign.text, x, y, width);
+    case 'dash':
+      return [dash(x, y, Math.min(1.5, rowMm * 0.5))];
+    case 'breakdown': {
+      const half = Math.min(1.1, rowMm * 0.36, width * 0.36);
+      const sizeMm = Math.max(side.geometry.leastTextMm, rowMm * 0.66);
+      return [
+        dash(x, y, half * 1.1),
+        textAt(x - half, y, '(', { sizeMm }),
+        textAt(x + half, y, ')', { sizeMm }),
+      ];
+    }
+    case 'again':
+      return [{ kind: 'circle', x, y, r: Math.min(0.55, rowMm * 0.2), stroke: black(0.18), fill: null }];
+    case 'named':
+    case 'number':
+    case 'underlined':
+    case 'empty': {
+      const text = sign.form === 'empty' ? '×' : sign.text;
+      const { sizeMm, squeeze } = numberSize(side, text, width - 0.5);
+      const marks = [textAt(x, y, text, { sizeMm, squeeze })];
+      if (sign.form === 'underlined') {
+        const half = (side.plan.metrics.width(text, sizeMm, 'regular') * squeeze) / 2 + 0.15;
+        const under = y + Math.min(rowMm * 0.42, sizeMm * 0.37 + 0.35);
+        marks.push(line(x - half, under, x + half, under, black(0.2)));
+      }
+      return marks;
+    }
+  }
+}
+
+const dash = (x: number, y: number, length: number): Mark =>
+  line(x - length / 2, y, x + length / 2, y, black(0.28));
+
+/** A ring stays inside its row and column, so that no two ever touch. */
+function ringed(side: Side, text: string, x: number, y: number, width: number): Mark[] {
+  const { geometry, plan } = side;
+  const stroke = black(Math.min(0.22, geometry.rowMm * 0.07));
+  const r = Math.min(geometry.rowMm * 0.455, 2.1, (width - 0.3) / 2);
+  const widest = width - 0.3;
+  const most = Math.max(
+    geometry.leastTextMm,
+    Math.min(r * (text.length > 1 ? 1.28 : 1.45), geometry.rowMm * 0.74),
+  );
+  const fitted = fitLine(plan.metrics, text, widest - 0.5, {
+    most,
+    least: geometry.leastTextMm,
+    weight: 'bold',
+  });
+  const printed = plan.metrics.width(text, fitted.sizeMm, 'bold') * fitted.squeeze;
+  // The corners of the text need their distance from the ring.
+  const corner = Math.hypot(printed / 2, fitted.sizeMm * 0.37);
+  const needed = corner <= r - 0.12 ? 2 * r : Math.min(widest, printed + r * 0.75);
+  return [
+    ring(x, y, r, needed, stroke),
+    textAt(x, y, text, { sizeMm: fitted.sizeMm, weight: 'bold', squeeze: fitted.squeeze }),
+  ];
+}

@@ -1,0 +1,91 @@
+/** What the key column says on each row, before anything is drawn. */
+
+import type { Convention } from '../../shot/settings.js';
+import type { Exposure, SolvedLevel } from '../../solve/solved.js';
+
+export type Sign =
+  /** A number in a ring. */
+  | { readonly form: 'key'; readonly text: string }
+  /** A short stroke: an in-between, in its turn. */
+  | { readonly form: 'dash' }
+  /** The stroke in round brackets. */
+  | { readonly form: 'breakdown' }
+  /** A small open ring: an in-between of a cycle that has been seen before. */
+  | { readonly form: 'again' }
+  /** An in-between by its name, as it does not stand in its turn. */
+  | { readonly form: 'named'; readonly text: string }
+  /** A bare number. */
+  | { readonly form: 'number'; readonly text: string }
+  /** A number with a stroke under it. */
+  | { readonly form: 'underlined'; readonly text: string }
+  | { readonly form: 'empty' };
+
+/** One sign a frame; null where nothing changes. */
+export function keySigns(level: SolvedLevel, convention: Convention): (Sign | null)[] {
+  return convention === 'west' ? level.exposures.map(westernSign) : japaneseSigns(level);
+}
+
+function westernSign(exposure: Exposure): Sign | null {
+  if (!exposure.starts) return null;
+  if (exposure.kind === 'empty') return { form: 'empty' };
+  const text = String(exposure.cel);
+  if (exposure.kind === 'key') return { form: 'key', text };
+  return exposure.kind === 'breakdown' ? { form: 'underlined', text } : { form: 'number', text };
+}
+
+function japaneseSigns(level: SolvedLevel): (Sign | null)[] {
+  const before = predecessors(level);
+  const seen = new Map<string, number>();
+  /** The drawing that the next in-between has to follow to stand in its turn. */
+  let last: string | null = null;
+  return level.exposures.map((exposure): Sign | null => {
+    const { drawing, kind, frame } = exposure;
+    if (!exposure.starts) return null;
+    if (drawing === null) {
+      last = null;
+      return { form: 'empty' };
+    }
+    const first = seen.get(drawing);
+    if (first === undefined) seen.set(drawing, frame);
+    if (kind === 'key') {
+      last = drawing;
+      return { form: 'key', text: drawing };
+    }
+    const inTurn = last !== null && before.get(drawing) === last;
+    const onTheWayBack =
+      first !== undefined &&
+      level.cycles.some((cycle) => cycle.bounce && cycle.firstFrame <= first && frame <= cycle.lastFrame);
+    if (!inTurn && !onTheWayBack) return { form: 'named', text: drawing };
+    last = drawing;
+    if (exposure.again || onTheWayBack) return { form: 'again' };
+    return kind === 'breakdown' ? { form: 'breakdown' } : { form: 'dash' };
+  });
+}
+
+/** Of each in-between the drawing that it follows in its passage. */
+function predecessors(level: SolvedLevel): Map<string, string> {
+  const before = new Map<string, string>();
+  for (const { from, drawings } of level.passages)
+    drawings.forEach((drawing, i) => {
+      before.set(drawing, drawings[i - 1] ?? from);
+    });
+  return before;
+}
+
+/** What is held on a frame where nothing begins, as it is written after a break (without its square brackets). */
+export function heldText(signs: readonly (Sign | null)[], frame: number): string {
+  const sign = signs.slice(0, frame).findLast((one) => one !== null);
+  if (!sign) return '';
+  switch (sign.form) {
+    case 'dash':
+      return '–';
+    case 'again':
+      return '○';
+    case 'breakdown':
+      return '(–)';
+    case 'empty':
+      return '×';
+    default:
+      return sign.text;
+  }
+}

@@ -1,0 +1,81 @@
+/** What all pages of a cut have alike, whatever is on them: paper, head, foot. */
+
+import type { Shot } from '../shot/shot.js';
+import type { Box } from './draw.js';
+import { frame, pale } from './draw.js';
+import { footMarks } from './foot.js';
+import { caption } from './form.js';
+import type { Geometry } from './geometry.js';
+import { geometry as geometryOf } from './geometry.js';
+import { headerCells, headerMarks } from './header.js';
+import { words as wordsOf } from './labels.js';
+import type { Look } from './look.js';
+import type { Mark } from './marks.js';
+import { cached } from './measure.js';
+
+/** The page fraction: `page / pages` in the west, the total first in Japan. */
+export function pageFraction(west: boolean, page: string, pages: number): string {
+  return west ? `${page} / ${pages}` : `${pages} / ${page}`;
+}
+
+export interface Framed {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** What is left between head and foot. */
+  readonly body: Box;
+  readonly marks: Mark[];
+  /** What the head could not say in its boxes. */
+  readonly leftOver: readonly string[];
+}
+
+/** Head and foot of a page that is not a sheet: charts, tables. `page` is its label, and `pages` how many there are of its kind. */
+export function pageFrame(shot: Shot, look: Look, page: string, pages: number): Framed {
+  const words = wordsOf(look.settings.labels);
+  const metrics = cached(look.metrics);
+  const west = look.settings.convention === 'west';
+  const place = geometryOf(look.settings, shot.fps, {
+    levels: 1,
+    main: true,
+    bracketMm: 0,
+    voices: 1,
+    cameraLanes: 1,
+  });
+  const leftOver = new Set<string>();
+  const { title, episode } = look.settings;
+  const headed = {
+    shot,
+    title,
+    episode,
+    words,
+    metrics,
+    west,
+    page: pageFraction(west, page, pages),
+    leftOver,
+  };
+  const foot = { ...place.foot, y: place.heightMm - place.header.y - place.foot.height };
+  const top = place.header.y + place.header.height + 1.4;
+  return {
+    widthMm: place.widthMm,
+    heightMm: place.heightMm,
+    body: { ...place.header, y: top, height: foot.y - top },
+    marks: [
+      ...headerCells(place, words, west).flatMap((cell) => [
+        frame(cell.box, pale(0.18)),
+        caption(cell.box, cell.caption, place, metrics),
+      ]),
+      ...headerMarks(place, headed),
+      ...footOf(place, foot, shot, look, `${words.cutNumber(shot.cut)}  ${words.page} ${page}`),
+    ],
+    leftOver: [...leftOver],
+  };
+}
+
+export function footOf(place: Geometry, box: Box, shot: Shot, look: Look, middle: string): Mark[] {
+  const { title, episode } = look.settings;
+  return footMarks(box, 1.9 * place.scale, place.leastTextMm, {
+    title: [title, episode && `#${episode}`, shot.title].filter((text) => text !== '').join('  '),
+    middle,
+    stamp: look.stamp,
+    metrics: cached(look.metrics),
+  });
+}

@@ -1,0 +1,80 @@
+/** The stack drawn as a pile of sheets, bottom to top. */
+
+import type { Box } from './draw.js';
+import { black, textAt } from './draw.js';
+import { fitLine } from './fit.js';
+import type { Mark, Metrics } from './marks.js';
+
+export interface PiledLevel {
+  readonly name: string;
+  /** A background or overlay: no drawings change on it. */
+  readonly art: boolean;
+}
+
+/** Width of one pile with its names on A4, mm. */
+const PILE = 19;
+
+interface Piles {
+  /** Piles side by side; a long stack goes on at the foot of the next one. */
+  readonly piles: number;
+  readonly each: number;
+  readonly width: number;
+}
+
+function pilesOf(count: number, height: number, scale: number, leastTextMm: number): Piles {
+  const most = Math.max(1, Math.floor((height - 1) / (leastTextMm * 1.12)));
+  const piles = Math.max(1, Math.ceil(count / most));
+  return { piles, each: Math.ceil(count / piles), width: PILE * scale };
+}
+
+export function pileWidth(count: number, height: number, scale: number, leastTextMm: number): number {
+  const { piles, width } = pilesOf(count, height, scale, leastTextMm);
+  return piles * width + 2;
+}
+
+/** Levels from the bottom up. */
+export function pileMarks(
+  levels: readonly PiledLevel[],
+  box: Box,
+  scale: number,
+  leastTextMm: number,
+  metrics: Metrics,
+): Mark[] {
+  const { piles, each, width } = pilesOf(levels.length, box.height, scale, leastTextMm);
+  const pitch = Math.min(2.6 * scale, (box.height - 1) / Math.max(each, 3));
+  const marks: Mark[] = [];
+  for (let i = 0; i < piles; i++) {
+    const x = box.x + 1 + i * width;
+    const bottom = box.y + box.height - 0.5;
+    levels.slice(i * each, (i + 1) * each).forEach((level, n) => {
+      const y = bottom - n * pitch;
+      const high = Math.min(pitch * 0.8, 1.7 * scale);
+      const sheet = 7.5 * scale;
+      const lean = 2.2 * scale;
+      marks.push({
+        kind: 'path',
+        points: [
+          [x, y],
+          [x + sheet, y],
+          [x + sheet + lean, y - high],
+          [x + lean, y - high],
+        ],
+        closed: true,
+        stroke: black(level.art ? 0.4 : 0.15),
+        fill: 'paper',
+      });
+      const room = width - sheet - lean - 1.4;
+      const most = Math.max(leastTextMm, Math.min(pitch * 0.85, 2.4 * scale));
+      const { sizeMm, squeeze } = fitLine(metrics, level.name, room, { most, least: leastTextMm });
+      marks.push(
+        textAt(x + sheet + lean + 0.8, y - high / 2, level.name, {
+          sizeMm,
+          squeeze,
+          anchor: 'start',
+          weight: level.art ? 'regular' : 'bold',
+        }),
+      );
+    });
+  }
+  return marks;
+}

@@ -1,0 +1,220 @@
+/**
+ * The exposure sheet of a cut.
+ *
+ * How to read a sheet back. All in mm, y down; `Page.rows` gives each frame's row as a rectangle over the whole block.
+ * - Row r of a block (from 0) lies between y = top + r·h and top + (r + 1)·h; row rules are form lines at these y. The row
+ *   after a block's last frame is the first of the hatch.
+ * - A text of a row has the middle of its capitals on the middle of the row: baseline = middle + 0.37 em. It is anchored
+ *   at the middle of its column (key columns: of the part left of the brackets for cycles).
+ * - Cel column: a bare number where a drawing begins, `×` where the level becomes empty. The first row of every block
+ *   (and so of every page) always says something: what begins there, or in square brackets (`[12]`, `[×]`) what is
+ *   still held.
+ * - Hold line: black, on the column's middle, from the top edge of the row after the one with the number (or brackets) to
+ *   HOLD_GAP of a row above the bottom edge of the last held row of the block. A drawing of one frame has none; an empty
+ *   level has none: it stays empty until the next number.
+ * - Key column, Japan: a key is its name in a ring, an in-between a short level stroke on the row's middle, a breakdown
+ *   such a stroke between round brackets, an in-between that a cycle has already shown a small ring with nothing in it, an
+ *   in-between out of its turn its name. West: finished numbers, a key's in a ring, a breakdown's with a stroke under it.
+ *   Both: `×`, square brackets and hold lines as in the cel column; in brackets `–` stands for an in-between, `(–)` for a
+ *   breakdown, `○` for one seen before.
+ * - End: two black lines over the whole block at the bottom edge of the last row and DOUBLE_LINE below; one hatch from the
+ *   bottom edge of the last row to the bottom of the block, over its whole width; a block after the end is all hatch.
+ * - Dialogue: a bar BAR_GAP inside the first row's top edge and the last row's bottom edge of each line.
+ */
+
+import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
+import { endMarks, handleMarks, runningMarks } from './ends.js';
+import { form } from './form.js';
+import { blockWidth, geometry } from './geometry.js';
+import { headerMarks } from './header.js';
+import { headMarks } from './heads.js';
+import { celMarks } from './keys/cels.js';
+import { keyMarks } from './keys/keys.js';
+import { keySigns } from './keys/signs.js';
+import { words } from './labels.js';
+import type { Look } from './look.js';
+import type { Mark, Page, Row } from './marks.js';
+import { cached } from './measure.js';
+import { memoMarks, memoPointer, memoTexts, stackMarks } from './memo.js';
+import { noteMarks } from './notes.js';
+import { footOf, pageFraction, pageFrame } from './pages.js';
+import { smallestTextMm } from './papers.js';
+import type { Plan, Run, Side } from './plan.js';
+import { runsOf, topOf } from './plan.js';
+import { sideLabel, sidesOf } from './sides.js';
+import { speechMarks, spokenInMemo } from './speech/marks.js';
+import { speechOf } from './speech/plan.js';
+
+type Drawer = (side: Side, run: Run) => Mark[];
+
+/** What is drawn on the rows of every side. */
+const ON_EVERY_SIDE: readonly Drawer[] = [handleMarks, runningMarks, headMarks, keyMarks, celMarks, endMarks];
+/** What is drawn on the first side of a page only, in the columns that the further sides have not. */
+const ON_FIRST_SIDE: readonly Drawer[] = [speechMarks, noteMarks];
+
+export function sheetPages(solved: SolvedShot, look: Look): Page[] {
+  const { shot } = solved;
+  const plan = planOf(solved, look);
+  const least = smallestTextMm(look.settings.paper);
+  const levelSides = sidesOf(plan.levels, plan.speech.lanes, blockWidth(look.settings, shot.fps), least);
+  const geometries = levelSides.map(({ wanted }) => geometry(look.settings, shot.fps, wanted));
+  const rows = geometries[0]!.rowsAPage;
+  const pages = Math.max(1, Math.ceil(shot.length / rows));
+  const sides = Array.from({ length: pages }, (_, page) =>
+    levelSides.map(
+      ({ levels }, i): Side => ({
+        plan,
+        geometry: geometries[i]!,
+        levels,
+        firstFrame: page * rows + 1,
+        page: page + 1,
+        pages,
+        label: sideLabel(page + 1, i),
+      }),
+    ),
+  );
+  // The rows come before the memo: what finds no room on them is told there.
+  const bodies = new Map(sides.flat().map((side) => [side, bodyMarks(side)]));
+  for (const spoken of plan.speech.without)
+    plan.leftOver.add(spokenInMemo({ plan, geometry: geometries[0]! }, spoken));
+  const heads = new Map(sides.flat().map((side) => [side, headOf(side, look)]));
+  return sides.flatMap((ofPage, page) => {
+    const made = ofPage.map((side, i) => {
+      const memo = page === 0 && i === 0 ? null : laterMemo(side);
+      return sheetPage(side, look, [...heads.get(side)!, ...(memo ?? []), ...bodies.get(side)!]);
+    });
+    if (page > 0) return made;
+    const { marks, further } = firstMemo(ofPage[0]!, ofPage, look);
+    made[0] = { ...made[0]!, marks: [...made[0]!.marks, ...marks] };
+    return [...made, ...further];
+  });
+}
+
+function planOf(solved: SolvedShot, look: Look): Plan {
+  const { convention, labels } = look.settings;
+  const timed = solved.levels.filter((level) => level.timed);
+  const levels = convention === 'west' ? timed.toReversed() : timed;
+  const signs = new Map(
+    levels.map((level): [SolvedLevel, ReturnType<typeof keySigns>] => [level, keySigns(level, convention)]),
+  );
+  return {
+    solved,
+    convention,
+    metrics: cached(look.metrics),
+    words: words(labels),
+    stamp: look.stamp,
+    levels,
+    signs,
+    speech: speechOf(solved.shot),
+    leftOver: new Set(),
+  };
+}
+
+function bodyMarks(side: Side): Mark[] {
+  const drawers = side.geometry.blocks[0]!.columns.dialogue
+    ? [...ON_EVERY_SIDE, ...ON_FIRST_SIDE]
+    : ON_EVERY_SIDE;
+  return runsOf(side).flatMap((run) => drawers.flatMap((draw) => draw(side, run)));
+}
+
+function headOf(side: Side, look: Look): Mark[] {
+  const { plan, geometry } = side;
+  const west = plan.convention === 'west';
+  const { title, episode } = look.settings;
+  return headerMarks(geometry, {
+    shot: plan.solved.shot,
+    title,
+    episode,
+    words: plan.words,
+    metrics: plan.metrics,
+    west,
+    page: pageFraction(west, side.label, side.pages),
+    leftOver: plan.leftOver,
+  });
+}
+
+function sheetPage(side: Side, look: Look, marks: readonly Mark[]): Page {
+  const { plan, geometry } = side;
+  const { shot } = plan.solved;
+  const start = (side.firstFrame - 1) % geometry.unit;
+  const west = plan.convention === 'west';
+  const middle = `${plan.words.cutNumber(shot.cut)}  ${plan.words.page} ${pageFraction(west, side.label, side.pages)}`;
+  return {
+    widthMm: geometry.widthMm,
+    heightMm: geometry.heightMm,
+    label: side.label,
+    part: 'sheet',
+    form: form(geometry, plan.words, plan.metrics, start, west),
+    marks: [...marks, ...footOf(geometry, geometry.foot, shot, look, middle)],
+    rows: rowsOf(side),
+  };
+}
+
+function rowsOf(side: Side): Row[] {
+  return runsOf(side).flatMap((run) =>
+    Array.from(
+      { length: run.last - run.first + 1 },
+      (_, i): Row => ({
+        frame: run.first + i,
+        x: run.block.x,
+        y: topOf(side, run, run.first + i),
+        width: run.block.width,
+        height: side.geometry.rowMm,
+      }),
+    ),
+  );
+}
+
+/** Where the levels stand that are not on this side. */
+function otherSides(side: Side, ofPage: readonly Side[]): string[] {
+  return ofPage
+    .filter((other) => other !== side)
+    .map(({ levels, label }) => {
+      const names =
+        levels.length > 1
+          ? `${levels[0]!.name}–${levels.at(-1)!.name}`
+          : levels.map(({ name }) => name).join();
+      return side.plan.words.levelsOn(names, label);
+    });
+}
+
+/** The memo of the first page, and the further sides that it takes. */
+function firstMemo(side: Side, ofPage: readonly Side[], look: Look): { marks: Mark[]; further: Page[] } {
+  const { plan, geometry } = side;
+  const stack = stackMarks({ box: geometry.memo, geometry, plan });
+  const paragraphs = [...otherSides(side, ofPage), ...memoTexts(plan), ...plan.leftOver];
+  const place = { box: stack.left, geometry, plan };
+  const whole = memoMarks(place, paragraphs);
+  if (whole.rest.length === 0) return { marks: [...stack.marks, ...whole.marks], further: [] };
+  let next = ofPage.length;
+  // One line is kept free to say where it goes on.
+  const onNext = plan.words.memoGoesOn(sideLabel(1, next));
+  const shortened = { ...stack.left, height: stack.left.height - 2.2 * geometry.scale };
+  const set = memoMarks({ ...place, box: shortened }, paragraphs);
+  const pointer = memoPointer(stack.left, geometry, plan, onNext);
+  const further: Page[] = [];
+  let rest = set.rest;
+  while (rest.length > 0) {
+    const label = sideLabel(1, next++);
+    const page = pageFrame(plan.solved.shot, look, label, side.pages);
+    const more = memoMarks({ box: page.body, geometry, plan }, rest);
+    further.push({
+      widthMm: page.widthMm,
+      heightMm: page.heightMm,
+      label,
+      part: 'sheet',
+      form: null,
+      marks: [...page.marks, ...more.marks],
+      rows: [],
+    });
+    rest = more.rest;
+  }
+  return { marks: [...stack.marks, ...set.marks, pointer], further };
+}
+
+/** The memo of the other pages is left to the pencil; it says where the words are. */
+function laterMemo(side: Side): Mark[] {
+  const { plan, geometry } = side;
+  const stack = stackMarks({ box: geometry.memo, geometry, plan });
+  return [...stack.marks, memoPointer(stack.left, geometry, plan, plan.words.memoOn('1'))];
+}
