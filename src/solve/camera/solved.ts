@@ -63,8 +63,12 @@ export interface Graduation {
   readonly number: number;
   readonly x: number;
   readonly y: number;
-  /** Way from the graduation before, mm; 0 for the first. */
+  /** What the move drives besides the place: the field's width in mm, a level's scale or degrees; else null. */
+  readonly value: number | null;
+  /** Way from the graduation before, mm; 0 for the first, negative where it runs back along its leg. */
   readonly stepMm: number;
+  /** The same as a share of the field's width then. */
+  readonly stepShare: number;
   /** A field or mark that the text names stands here, or the fairing mark: its name, else ''. */
   readonly label: string;
 }
@@ -74,7 +78,10 @@ export interface SolvedMove {
   /** The frame from which it leaves and on which it has arrived (see shot/camera.ts). */
   readonly start: number;
   readonly end: number;
-  /** One a frame from `start` to `end`; positions of the camera's centre, or of the level's displacement. */
+  /**
+   * One a frame from `start` to `end` (or to the last row): the camera's centre, without shake, for camera moves; the place
+   * for slides, the way gone for pulls, the swing for shake and sway.
+   */
   readonly graduations: readonly Graduation[];
   /** Whole way along the path, mm. */
   readonly wayMm: number;

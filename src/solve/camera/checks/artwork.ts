@@ -1,0 +1,139 @@
+/** Edges of artwork that come into the picture, and loops that are too short or do not lie along the paper. */
+
+import { diagnose, type Report } from '../../../language/diagnostic.js';
+import type { MoveOf } from '../../../shot/camera.js';
+import type { CameraContext, CameraLevel } from '../context.js';
+import type { Loop } from '../coverage.js';
+import { clockwise, counterClockwise, turnOf } from '../matrix.js';
+import type { Artwork, Side } from '../solved.js';
+import type { LevelTracks, Stage } from '../tracks.js';
+import { clampFrame } from '../tracks.js';
+import { millimetres } from '../words.js';
+
+const SIDES: { readonly [S in Side]: string } = {
+  left: 'left',
+  right: 'right',
+  top: 'top',
+  bottom: 'bottom',
+};
+
+export function checkArtwork(level: CameraLevel, artwork: Artwork, report: Report): void {
+  const { needed, edge, loop } = artwork;
+  if (!needed) return;
+  if (edge && artwork.width !== null && artwork.height !== null) {
+    const worst =
+      edge.worstFrame === edge.frame
+        ? ''
+        : ` (at worst ${paper(edge.worstMm)} mm, on frame ${edge.worstFrame})`;
+    report(
+      diagnose(
+        'artwork-edge',
+        level.span,
+        `The ${SIDES[edge.side]} edge of ${level.name} comes into the picture on frame ${edge.frame}, by ${paper(edge.byMm)} mm${worst}; ${enough(needed)} would do.`,
+        {
+          notes: [
+            {
+              message: `Its artwork is ${millimetres(artwork.width)} x ${millimetres(artwork.height)} mm with its centre at ${millimetres(artwork.homeX)}, ${millimetres(artwork.homeY)}; \`level ${level.name} free\` says that its edges may show.`,
+            },
+          ],
+        },
+      ),
+    );
+  }
+  if (Math.max(needed.width, needed.height) > LONG_MM) {
+    report(
+      diagnose(
+        'artwork-long',
+        level.span,
+        `${level.name} would have to be painted ${millimetres(Math.max(needed.width, needed.height) / 1000)} m long; is a \`loop\` missing, or a speed mistyped?`,
+      ),
+    );
+  }
+  if (!loop) return;
+  const along = loop.axis === 'x' ? needed.width : needed.height;
+  const painted = loop.axis === 'x' ? artwork.width : artwork.height;
+  if (loop.lengthMm < along - 1e-6) {
+    report(
+      diagnose(
+        'loop-short',
+        level.span,
+        `The loop of ${level.name} is ${millimetres(loop.lengthMm)} mm long, but the field takes ${paper(along)} mm of it: the same drawing would be seen twice at once.`,
+      ),
+    );
+  }
+  if (level.sizeMm && painted !== null && painted < loop.lengthMm - 1e-6) {
+    report(
+      diagnose(
+        'loop-short',
+        level.span,
+        `The loop of ${level.name} is ${millimetres(loop.lengthMm)} mm long, but its artwork only ${millimetres(painted)} mm: there would be gaps.`,
+      ),
+    );
+  }
+}
+
+/** Five metres: more than any background that is painted in one piece (our own measure). */
+const LONG_MM = 5000;
+
+/** Rounded up, so that a piece of paper cut to it is never too small, and an edge never shows by 0 mm. */
+const paper = (mm: number) => millimetres(Math.ceil(mm * 100 - 1e-6) / 100);
+
+function enough(needed: NonNullable<Artwork['needed']>): string {
+  return `${paper(needed.width)} x ${paper(needed.height)} mm with its centre at ${millimetres(needed.x)}, ${millimetres(needed.y)}`;
+}
+
+/** The loop that a level is painted as; one whose pulls disagree or run askew is reported, and tiled along none. */
+export function loopOf(
+  tracks: LevelTracks,
+  pulls: readonly MoveOf<'pull'>[],
+  stage: Stage,
+  report: Report,
+): Loop | null {
+  const { level } = tracks;
+  let loop: Loop | null = null;
+  let first: MoveOf<'pull'> | null = null;
+  for (const pull of pulls) {
+    if (pull.loopMm === null || !pull.levels.includes(level.name)) continue;
+    const axis = axisOf(pull, tracks, stage);
+    if (!axis) {
+      report(
+        diagnose(
+          'loop-askew',
+          pull.span,
+          `A loop runs along the length or the height of its artwork, but this pull moves ${level.name} askew to both.`,
+        ),
+      );
+      return null;
+    }
+    if (loop && first && (loop.lengthMm !== pull.loopMm || loop.axis !== axis)) {
+      report(
+        diagnose(
+          'loop-two',
+          pull.span,
+          `${level.name} is painted as one loop, but this pull says ${millimetres(pull.loopMm)} mm along its ${axis === 'x' ? 'length' : 'height'} where another says ${millimetres(loop.lengthMm)} mm along its ${loop.axis === 'x' ? 'length' : 'height'}.`,
+          { notes: [{ message: 'The other pull.', span: first.span }] },
+        ),
+      );
+      return loop;
+    }
+    loop = { lengthMm: pull.loopMm, axis };
+    first = pull;
+  }
+  return loop;
+}
+
+/** Along which of the level's own axes a pull runs, throughout; null: along neither. */
+function axisOf(pull: MoveOf<'pull'>, tracks: LevelTracks, stage: Stage): 'x' | 'y' | null {
+  const cameraTurn = tracks.level.carry ? 0 : stage.camera.turn[clampFrame(stage, pull.start + 1)]!;
+  const unit = clockwise(turnOf(-pull.direction.degrees), 1, 0);
+  const way = clockwise(turnOf(cameraTurn), unit.x, unit.y);
+  let axis: 'x' | 'y' | null = null;
+  const last = clampFrame(stage, pull.end);
+  for (let frame = clampFrame(stage, pull.start + 1); frame <= last; frame++) {
+    const own = counterClockwise(turnOf(tracks.turn[frame]!), way.x, way.y);
+    const now = Math.abs(own.y) < 1e-9 ? 'x' : Math.abs(own.x) < 1e-9 ? 'y' : null;
+    if (!now || (axis && now !== axis)) return null;
+    axis = now;
+  }
+  return axis;
+}

@@ -1,0 +1,66 @@
+/** What levels can and cannot do at once: fixed to the camera and moved with it, pulled twice, swayed and left askew. */
+
+import { diagnose, type Report } from '../../../language/diagnostic.js';
+import type { Move, MoveOf } from '../../../shot/camera.js';
+import type { CameraContext } from '../context.js';
+import { endOf, startOf } from '../moves.js';
+import { sway } from '../shake.js';
+import { SAME_MM } from '../tracks.js';
+import { millimetres } from '../words.js';
+
+export function checkLevels(moves: readonly Move[], context: CameraContext, report: Report): void {
+  const pulls: MoveOf<'pull'>[] = [];
+  for (const move of moves) {
+    carried(move, context, report);
+    if (move.kind === 'roll') unrest(move, report);
+    if (move.kind !== 'pull') continue;
+    for (const before of pulls) alongEachOther(move, before, report);
+    pulls.push(move);
+  }
+}
+
+function carried(move: Move, { levels }: CameraContext, report: Report): void {
+  const names = move.kind === 'follow' ? move.levels : 'carry' in move ? move.carry : [];
+  for (const name of new Set(names)) {
+    const level = levels.find((each) => each.name === name);
+    if (!level?.carry) continue;
+    report(
+      diagnose(
+        'carried-level',
+        move.span,
+        `${name} is fixed to the camera throughout (\`level ${name} carry\`), so it cannot go along with this move as well.`,
+        { notes: [{ message: `${name} is first named here.`, span: level.span }] },
+      ),
+    );
+  }
+}
+
+function alongEachOther(move: MoveOf<'pull'>, before: MoveOf<'pull'>, report: Report): void {
+  const shared = move.levels.find((name) => before.levels.includes(name));
+  if (!shared || startOf(move) >= endOf(before) || startOf(before) >= endOf(move)) return;
+  const apart = Math.abs(move.direction.degrees - before.direction.degrees) % 180;
+  if (Math.min(apart, 180 - apart) > 1e-6) return;
+  report(
+    diagnose(
+      'pulls-along',
+      move.span,
+      `${shared} is pulled twice at once along one line, so both speeds add up; one pull would say it in one number.`,
+      { notes: [{ message: 'The other pull.', span: before.span }] },
+    ),
+  );
+}
+
+function unrest(move: MoveOf<'roll'>, report: Report): void {
+  const off = sway(move, move.frames.to);
+  if (Math.abs(off) <= SAME_MM) return;
+  const frames = move.frames.to - move.frames.from + 1;
+  const whole = (2 * frames) / move.periodFrames;
+  const nearest = Math.max(1, Math.round(whole)) * (move.periodFrames / 2);
+  report(
+    diagnose(
+      'sway-unrest',
+      move.span,
+      `The sway is ${millimetres(Math.abs(off))} mm from rest on its last frame ${move.frames.to}, so ${move.levels.join(', ')} would jump back; ${millimetres(nearest)} frames, a whole number of half sways, would end at rest.`,
+    ),
+  );
+}

@@ -1,0 +1,75 @@
+/** When moves run: not two of a kind at once, none past the end of the sheet, quick ones quick. */
+
+import { diagnose, type Report } from '../../../language/diagnostic.js';
+import type { Move } from '../../../shot/camera.js';
+import type { CameraContext } from '../context.js';
+import { drives, endOf, kindOf, startOf } from '../moves.js';
+import { plural } from '../words.js';
+
+/** `moves`: in the order of their starts. A move takes frames start+1 … end. */
+export function checkTiming(moves: readonly Move[], context: CameraContext, report: Report): void {
+  overlaps(moves, report);
+  for (const move of moves) {
+    pastEnd(move, context, report);
+    quickness(move, context, report);
+  }
+}
+
+const WHAT = {
+  field: 'move of the camera',
+  shake: 'shake',
+  slide: 'slide',
+  pull: 'pull',
+  scale: 'truck',
+  turn: 'turn',
+  sway: 'sway',
+} as const;
+
+function overlaps(moves: readonly Move[], report: Report): void {
+  const busy = new Map<string, Move>();
+  for (const move of moves) {
+    const kind = kindOf(move);
+    for (const key of new Set(drives(move))) {
+      const before = busy.get(key);
+      if (kind.alone && before && startOf(move) < endOf(before)) {
+        const target = kind.target === 'camera' ? '' : ` of ${key.slice(0, key.indexOf(' '))}`;
+        const last = Math.min(endOf(before), endOf(move));
+        report(
+          diagnose(
+            'moves-overlap',
+            move.span,
+            `Two ${WHAT[kind.quantity].replace(/^(\w+)/, '$1s')}${target} run at once, from frame ${startOf(move) + 1} to frame ${last}.`,
+            { notes: [{ message: 'The other one.', span: before.span }] },
+          ),
+        );
+      }
+      if (!before || endOf(move) > endOf(before)) busy.set(key, move);
+    }
+  }
+}
+
+function pastEnd(move: Move, { length }: CameraContext, report: Report): void {
+  const end = endOf(move);
+  if (end <= length) return;
+  report(
+    diagnose(
+      'move-past-end',
+      move.span,
+      `This move ends on frame ${end}, past the end of the sheet, which has ${plural(length, 'row')}.`,
+    ),
+  );
+}
+
+/** Quick trucks last around a second (common practice); longer than two is a slip or no quick truck. */
+function quickness(move: Move, { fps }: CameraContext, report: Report): void {
+  if (move.kind !== 'truck' || !move.quick) return;
+  const frames = endOf(move) - startOf(move);
+  if (frames <= 2 * fps) return;
+  report(
+    diagnose(
+      'quick-long',
+      move.span,
+      `This quick truck takes ${plural(frames, 'frame')}; quick ones last around a second, two (${2 * fps} frames) at most (common practice).`,
+    ),
+  );
+}

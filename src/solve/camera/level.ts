@@ -1,0 +1,135 @@
+/**
+ * Scale and turn of a level about points of it. A level is first scaled, then turned, then moved; each of both keeps an offset
+ * of its own, written so that a move's own point stays still while the move runs and the offsets of earlier ones are kept.
+ * Points are given as they lie at home; q is such a point seen from the artwork's centre.
+ */
+
+import { diagnose } from '../../language/diagnostic.js';
+import type { Leg, MoveOf } from '../../shot/camera.js';
+import { sameTurn } from './field.js';
+import { clockwise, turnOf, type Vector } from './matrix.js';
+import { type Path, pathOf } from './path.js';
+import { between, byRatio } from './spacing.js';
+import { clampFrame, type LevelTracks, named, SAME_SHARE, type Stage, write } from './tracks.js';
+import { degrees, percent } from './words.js';
+
+export function driveScale(move: MoveOf<'levelTruck'>, stage: Stage): Path {
+  const path = valuePath(move.legs, move.on, move.log ? byRatio : between);
+  const first = path.at(path.start).value ?? 1;
+  for (const tracks of named(stage, move.levels)) {
+    const { scale, scaleOffsetX, scaleOffsetY, level } = tracks;
+    const q = pivot(move.about, tracks);
+    const last = stage.last.get(`${level.name} scale`);
+    if (!last) {
+      scale.fill(first);
+      scaleOffsetX.fill(q.x * (1 - first));
+      scaleOffsetY.fill(q.y * (1 - first));
+    }
+    const start = clampFrame(stage, path.start);
+    const begun = scale[start]!;
+    if (Math.abs(begun - first) > SAME_SHARE) {
+      jump(move, level.name, path.start, percent(first), percent(begun), last, stage);
+    }
+    const stillX = scaleOffsetX[start]! + begun * q.x;
+    const stillY = scaleOffsetY[start]! + begun * q.y;
+    write(path, stage.context.length, (frame, sample) => {
+      const s = sample.value ?? 1;
+      scale[frame] = s;
+      scaleOffsetX[frame] = stillX - s * q.x;
+      scaleOffsetY[frame] = stillY - s * q.y;
+    });
+  }
+  return path;
+}
+
+/** Runs after the scale moves: the point of a turn lies where scaling has taken it. */
+export function driveTurn(move: MoveOf<'turn'>, stage: Stage): Path {
+  const path = valuePath(move.legs, move.on, between);
+  const first = path.at(path.start).value ?? 0;
+  for (const tracks of named(stage, move.levels)) {
+    const { turn, turnOffsetX, turnOffsetY, level } = tracks;
+    const q = pivot(move.about, tracks);
+    const last = stage.last.get(`${level.name} turn`);
+    if (!last && first !== 0) {
+      const m = scaledPoint(tracks, q, 0);
+      const r = clockwise(turnOf(first), m.x, m.y);
+      turn.fill(first);
+      turnOffsetX.fill(m.x - r.x);
+      turnOffsetY.fill(m.y - r.y);
+    }
+    const start = clampFrame(stage, path.start);
+    const begun = turn[start]!;
+    if (!sameTurn(begun, first)) {
+      jump(move, level.name, path.start, degrees(first), degrees(begun), last, stage);
+    }
+    const baseX = turnOffsetX[start]!;
+    const baseY = turnOffsetY[start]!;
+    const from = turnOf(begun);
+    const put = (frame: number, value: number) => {
+      const m = scaledPoint(tracks, q, frame);
+      const was = clockwise(from, m.x, m.y);
+      const now = clockwise(turnOf(value), m.x, m.y);
+      turn[frame] = value;
+      turnOffsetX[frame] = baseX + was.x - now.x;
+      turnOffsetY[frame] = baseY + was.y - now.y;
+    };
+    const end = clampFrame(stage, path.end);
+    write(path, stage.context.length, (frame, sample) => {
+      if (frame <= end) put(frame, sample.value ?? 0);
+      else {
+        turn[frame] = turn[end]!;
+        turnOffsetX[frame] = turnOffsetX[end]!;
+        turnOffsetY[frame] = turnOffsetY[end]!;
+      }
+    });
+  }
+  return path;
+}
+
+function valuePath(
+  legs: readonly Leg<number>[],
+  on: number,
+  spread: (a: number, b: number, p: number) => number,
+): Path {
+  return pathOf(
+    legs.map((leg) => ({
+      start: leg.start,
+      end: leg.end,
+      spacing: leg.spacing,
+      place: (p: number) => ({ x: 0, y: 0, value: spread(leg.from, leg.to, p), turn: 0 }),
+      fromLabel: '',
+      toLabel: '',
+    })),
+    on,
+    'rests',
+  );
+}
+
+function pivot(about: { xMm: number; yMm: number } | null, { level }: LevelTracks): Vector {
+  if (!about) return { x: 0, y: 0 };
+  return { x: about.xMm - level.homeMm.xMm, y: about.yMm - level.homeMm.yMm };
+}
+
+function scaledPoint(tracks: LevelTracks, q: Vector, frame: number): Vector {
+  const s = tracks.scale[frame]!;
+  return { x: tracks.scaleOffsetX[frame]! + s * q.x, y: tracks.scaleOffsetY[frame]! + s * q.y };
+}
+
+function jump(
+  move: MoveOf<'levelTruck' | 'turn'>,
+  level: string,
+  frame: number,
+  starts: string,
+  is: string,
+  last: { span: MoveOf<'turn'>['span'] } | undefined,
+  stage: Stage,
+): void {
+  stage.report(
+    diagnose(
+      'move-jumps',
+      move.legs[0]!.span,
+      `${level} would jump on frame ${frame}: this move starts from ${starts}, but ${level} is at ${is}.`,
+      { notes: last ? [{ message: 'The move before ends there.', span: last.span }] : [] },
+    ),
+  );
+}

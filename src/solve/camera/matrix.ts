@@ -1,0 +1,68 @@
+/** Similarities of the plane (scale, turn, shift) and turns whose right angles are exact. Degrees clockwise, y up. */
+
+export interface Vector {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Cosine and sine of an angle in degrees. Multiples of 90 are exact, and d + 180 has exactly the opposite signs of d. */
+export interface Turn {
+  readonly cos: number;
+  readonly sin: number;
+}
+
+export function turnOf(degrees: number): Turn {
+  if (degrees === 0) return STILL;
+  const whole = degrees % 360;
+  const positive = whole < 0 ? whole + 360 : whole;
+  const quarter = Math.floor(positive / 90) % 4;
+  const rest = ((positive - quarter * 90) * Math.PI) / 180;
+  const cos = rest === 0 ? 1 : Math.cos(rest);
+  const sin = rest === 0 ? 0 : Math.sin(rest);
+  if (quarter === 0) return { cos, sin };
+  if (quarter === 1) return { cos: 0 - sin, sin: cos };
+  if (quarter === 2) return { cos: 0 - cos, sin: 0 - sin };
+  return { cos: sin, sin: 0 - cos };
+}
+
+const STILL: Turn = { cos: 1, sin: 0 };
+
+/** The vector turned clockwise. */
+export function clockwise(t: Turn, x: number, y: number): Vector {
+  return { x: t.cos * x + t.sin * y, y: t.cos * y - t.sin * x };
+}
+
+/** The vector turned back. */
+export function counterClockwise(t: Turn, x: number, y: number): Vector {
+  return { x: t.cos * x - t.sin * y, y: t.sin * x + t.cos * y };
+}
+
+/** Points go to shift + scale · R(degrees) · point. */
+export interface Similarity {
+  readonly x: number;
+  readonly y: number;
+  readonly scale: number;
+  readonly degrees: number;
+}
+
+export function apply(m: Similarity, p: Vector): Vector {
+  const r = clockwise(turnOf(m.degrees), p.x, p.y);
+  return { x: m.x + m.scale * r.x, y: m.y + m.scale * r.y };
+}
+
+/** First `inner`, then `outer`. */
+export function after(outer: Similarity, inner: Similarity): Similarity {
+  const shift = apply(outer, inner);
+  return {
+    x: shift.x,
+    y: shift.y,
+    scale: outer.scale * inner.scale,
+    degrees: outer.degrees + inner.degrees,
+  };
+}
+
+/** `scale` must not be 0. */
+export function inverse(m: Similarity): Similarity {
+  const back = counterClockwise(turnOf(m.degrees), -m.x, -m.y);
+  return { x: back.x / m.scale, y: back.y / m.scale, scale: 1 / m.scale, degrees: -m.degrees };
+}

@@ -1,0 +1,171 @@
+/** Camera → where everything is on every frame, how large the artwork must be, and what is wrong with it. */
+
+import type { Diagnostic, Report, Span } from '../../language/diagnostic.js';
+import { diagnose } from '../../language/diagnostic.js';
+import type { Camera, Field, Move, MoveOf } from '../../shot/camera.js';
+import { checkArtwork, loopOf } from './checks/artwork.js';
+import { checkChart, checkScan } from './checks/chart.js';
+import { checkLevels } from './checks/levels.js';
+import { checkLight } from './checks/light.js';
+import { checkFieldNumbers, checkMoveNumbers } from './checks/numbers.js';
+import { checkSizes, checkSpeed } from './checks/sizes.js';
+import { checkSpacing } from './checks/spacing.js';
+import { checkStrobing } from './checks/strobe.js';
+import { checkTiming } from './checks/timing.js';
+import type { CameraContext } from './context.js';
+import { artworkOf } from './coverage.js';
+import { solveMove } from './graduations.js';
+import { solveLight } from './light.js';
+import { drives, endOf, kindOf, startOf } from './moves.js';
+import { cameraFrames, placementFrames } from './placement.js';
+import type { Artwork, PlacementFrame, SolvedCamera, SolvedMove } from './solved.js';
+import { type Stage, stageOf } from './tracks.js';
+
+/**
+ * Pure. The result is complete whatever was reported: moves whose numbers make no sense are left out, other faults are solved
+ * as well as can be. No number in it is ever NaN or infinite.
+ */
+export function solveCamera(
+  camera: Camera,
+  context: CameraContext,
+): { solved: SolvedCamera; diagnostics: Diagnostic[] } {
+  const diagnostics: Diagnostic[] = [];
+  const report: Report = (diagnostic) => diagnostics.push(diagnostic);
+  const { settings, length } = context;
+
+  const broken = new Set<Field>();
+  for (const field of fieldsOf(camera)) if (!checkFieldNumbers(field, report)) broken.add(field);
+  const moves = camera.moves
+    .filter((move) => checkMoveNumbers(move, broken, report))
+    .sort((a, b) => startOf(a) - startOf(b));
+  checkTiming(moves, context, report);
+  checkLevels(moves, context, report);
+  for (const move of moves) checkSizes(move, report);
+
+  const rest = broken.has(camera.rest) ? standardField(camera, context) : camera.rest;
+  const stage = stageOf(context, rest, report);
+  drive(moves, stage);
+  keepPositive(stage, moves, report);
+
+  const frames = cameraFrames(stage.camera, length, settings);
+  const solvedMoves = moves.map((move): SolvedMove => {
+    const path = stage.paths.get(move)!;
+    checkSpacing(move, path, report);
+    checkSpeed(move, path, report);
+    const solved = solveMove(move, path, frames, settings.output.width);
+    checkStrobing(solved, context, report);
+    return solved;
+  });
+
+  const placement = new Map<string, readonly PlacementFrame[]>();
+  const artwork = new Map<string, Artwork>();
+  const pulls = moves.filter((move): move is MoveOf<'pull'> => move.kind === 'pull');
+  for (const [name, tracks] of stage.levels) {
+    const placed = placementFrames(tracks, stage.camera, frames, settings.field.widthMm);
+    const made = artworkOf(tracks.level, frames, placed, loopOf(tracks, pulls, stage, report), settings);
+    checkArtwork(tracks.level, made, report);
+    placement.set(name, placed);
+    artwork.set(name, made);
+  }
+
+  checkChart(camera.fields, settings, report);
+  const places = {
+    field: (frame: number) => fieldAt(moves, frame) ?? rest,
+    level: (name: string): Span => scaledBy(moves, name) ?? context.levels.find((l) => l.name === name)!.span,
+  };
+  checkScan(context, frames, placement, places, report);
+  checkLight(camera.light, camera.flashing, context, report);
+
+  const used = usedFields(camera, moves);
+  return {
+    solved: {
+      frames,
+      placement,
+      artwork,
+      moves: solvedMoves,
+      light: camera.light.map((light) => solveLight(light, length)),
+      fields: camera.fields.map((field) => ({ field, used: used.has(field.name) })),
+      fixed: moves.every((move) => kindOf(move).target !== 'camera'),
+    },
+    diagnostics,
+  };
+}
+
+function drive(moves: readonly Move[], stage: Stage): void {
+  const ordered = [...moves].sort((a, b) => kindOf(a).phase - kindOf(b).phase || startOf(a) - startOf(b));
+  for (const move of ordered) {
+    stage.paths.set(move, kindOf(move).drive(move, stage));
+    for (const key of drives(move)) stage.last.set(key, move);
+  }
+}
+
+/** A curve that swings past its end can take a small size through nothing. */
+function keepPositive(stage: Stage, moves: readonly Move[], report: Report): void {
+  const least = 0.01;
+  const hold = (track: Float64Array, what: string, span: (frame: number) => Span) => {
+    const frame = track.findIndex((value) => !(value >= least));
+    if (frame < 0) return;
+    report(
+      diagnose(
+        'size-vanishes',
+        span(frame),
+        `${what} shrinks to nothing on frame ${Math.max(1, frame)}; the curve swings too far past its end.`,
+      ),
+    );
+    for (let i = 0; i < track.length; i++) if (!(track[i]! >= least)) track[i] = least;
+  };
+  const of = (quantity: string) => (frame: number) =>
+    (moves.findLast((m) => drives(m).includes(quantity) && frame > startOf(m)) ?? moves[0])!.span;
+  if (moves.length === 0) return;
+  hold(stage.camera.width, 'The field', of('camera field'));
+  for (const [name, tracks] of stage.levels) hold(tracks.scale, name, of(`${name} scale`));
+}
+
+/** All fields that matter, each once: those of the cut, where the camera rests, and those that moves name. */
+function fieldsOf(camera: Camera): Set<Field> {
+  const all = new Set([...camera.fields, camera.rest]);
+  for (const move of camera.moves) {
+    if (move.kind !== 'pan' && move.kind !== 'truck') continue;
+    for (const leg of move.legs) all.add(leg.from).add(leg.to);
+  }
+  return all;
+}
+
+function usedFields(camera: Camera, moves: readonly Move[]): Set<string> {
+  const used = new Set<string>([camera.rest.name]);
+  for (const move of moves) {
+    if (move.kind !== 'pan' && move.kind !== 'truck') continue;
+    for (const leg of move.legs) used.add(leg.from.name).add(leg.to.name);
+  }
+  return used;
+}
+
+/** The field that a camera move goes to, or has gone to, on a frame. */
+function fieldAt(moves: readonly Move[], frame: number): Field | null {
+  let found: Field | null = null;
+  for (const move of moves) {
+    if (move.kind !== 'pan' && move.kind !== 'truck') continue;
+    for (const leg of move.legs) {
+      if (frame > leg.start) found = leg.to;
+      else if (frame === leg.start) found = leg.from;
+    }
+  }
+  return found;
+}
+
+function scaledBy(moves: readonly Move[], level: string): Span | null {
+  const move = moves.find((each) => each.kind === 'levelTruck' && each.levels.includes(level));
+  return move?.span ?? null;
+}
+
+function standardField(camera: Camera, { settings }: CameraContext): Field {
+  return {
+    name: 'full',
+    xMm: 0,
+    yMm: 0,
+    widthMm: settings.field.widthMm,
+    turnDeg: 0,
+    notation: 'full',
+    span: camera.rest.span,
+  };
+}
