@@ -14,10 +14,8 @@ import {
   Close,
   Colon,
   Comma,
-  Dash,
   DotDot,
   Greater,
-  Key,
   Open,
   OpenBrace,
   Plus,
@@ -100,30 +98,36 @@ export function meantWord(image: string): string | undefined {
 function unknownWord({ tokens, piece, typed }: Unread, mender: Mender): Fault {
   const token = tokens[0]!;
   const place = placeOf(token);
-  const meant = meantWord(token.image);
   const found = quoted(token, typed);
-  if (meant) {
-    const message = `${found} is no word of the language; did you mean \`${meant}\`?`;
-    const candidates = [replace(place, meant, `write \`${meant}\``)];
-    // The rest of the statement may have faults of its own; the word is a good guess all the same where nothing else fits.
-    return { code: 'unknown-word', place, message, candidates, note: writtenSo(byWord.get(meant)!) };
-  }
+  const meant = meantWord(token.image);
+  const words = meant ? [replace(place, meant, `write \`${meant}\``)] : [];
+  const reads = (candidates: readonly Candidate[]): boolean =>
+    mender.choose(candidates, piece, { start: 0, end: 0 }) !== undefined;
   const titled = tokens[1]?.tokenType === Text;
-  const colon = insert(placeOf(titled ? tokens[1]! : token).end, ':', 'put a colon after the level');
-  if (tokens.length > (titled ? 2 : 1) && mender.choose([colon], piece, { start: 0, end: 0 })) {
+  const colon = [insert(placeOf(titled ? tokens[1]! : token).end, ':', 'put a colon after the level')];
+  if (!reads(words) && tokens.length > 1 && reads(colon)) {
     return {
       code: 'missing-colon',
       place,
       message: `${found} is no word of the language; a timeline has a colon after its level.`,
-      candidates: [colon],
+      candidates: colon,
+    };
+  }
+  if (!meant) {
+    return {
+      code: 'unknown-word',
+      place,
+      message: `${found} is no word of the language.`,
+      candidates: [],
+      note: `a timeline has a colon after its level: ${timelineRule.example}`,
     };
   }
   return {
     code: 'unknown-word',
     place,
-    message: `${found} is no word of the language.`,
-    candidates: [],
-    note: `a timeline has a colon after its level: ${timelineRule.example}`,
+    message: `${found} is no word of the language; did you mean \`${meant}\`?`,
+    candidates: words,
+    note: writtenSo(byWord.get(meant)!),
   };
 }
 
@@ -167,12 +171,11 @@ function tooShort({ failure, tokens, typed }: Unread): Fault {
       candidates: [insert(end, ')', 'close the group')],
     };
   }
-  const wanted = failure.wanted.replace(/,$/, '');
   const last = quoted(tokens.at(-1)!, typed);
   return {
     code: 'stops-short',
     place: { start: end, end },
-    message: `The ${subject(entry)} stops too soon: ${wanted} should follow ${last}.`,
+    message: `The ${subject(entry)} stops too soon: ${failure.wanted} should follow ${last}.`,
     candidates: failure.wanted.includes('`}`') ? [insert(end, '}', 'close the chart')] : [],
     note: writtenSo(entry),
   };
@@ -188,7 +191,12 @@ function unclosedGroup(tokens: readonly IToken[]): IToken | undefined {
 }
 
 function misfit(unread: Unread, token: IToken, mender: Mender): Fault {
-  return indented(unread, token, mender) ?? withoutQuotes(unread, token, mender) ?? general(unread, token);
+  return (
+    indented(unread, token, mender) ??
+    withoutQuotes(unread, token, mender) ??
+    withColon(unread, mender) ??
+    general(unread, token)
+  );
 }
 
 /** A statement that was indented by mistake, and so was taken for more of the one above. */
@@ -228,7 +236,22 @@ function withoutQuotes(
   return {
     code: 'missing-quotes',
     place: placeOf(token),
-    message: `${quoted(token, typed)} is text, and text stands in quotes.`,
+    message: `Text stands in quotes, but ${quoted(token, typed)} has none.`,
+    candidates,
+  };
+}
+
+/** `time: 5+0`: a word of the language with a colon is taken for a level. */
+function withColon({ failure, tokens, piece, typed }: Unread, mender: Mender): Fault | null {
+  const [word, colon] = tokens;
+  if (failure.entry !== timelineRule || !byWord.has(word!.image) || colon?.tokenType !== Colon) return null;
+  const candidates = [replace(placeOf(colon), '', 'leave the colon out')];
+  const place = placeOf(colon);
+  if (!mender.choose(candidates, piece, { start: 0, end: 0 })) return null;
+  return {
+    code: 'does-not-fit',
+    place,
+    message: `With its colon this is the timeline of a level called ${quoted(word!, typed)}; the ${subject(byWord.get(word!.image)!)} has none.`,
     candidates,
   };
 }
@@ -243,13 +266,17 @@ const OUT_OF_PLACE = new Map([
   [Greater, '`>` stands between a key and an in-between, as in 1>3.2'],
   [Plus, 'an offset stands straight after the name of a mark, as in hit+6'],
   [Comma, 'drawings have blanks between them, no commas'],
+  [Close, 'it closes no group'],
+  [Seconds, 'how long a drawing stays is written with a colon, as in 3:1+0'],
 ]);
 
 function general({ failure, tokens, typed }: Unread, token: IToken): Fault {
   const entry = failure.entry!;
+  const { wanted } = failure;
   const place = placeOf(token);
   const found = quoted(token, typed);
   const drawings = entry === timelineRule || entry.word === 'phrase';
+  const anyDrawing = drawings && (wanted === '' || wanted.startsWith('a drawing'));
   const candidates: Candidate[] = [];
   let mended: string | undefined;
   const words = wordsOf(entry);
@@ -259,40 +286,24 @@ function general({ failure, tokens, typed }: Unread, token: IToken): Fault {
     candidates.push(replace(placeOf(near!), meant, `write \`${meant}\``));
     mended ??= `${quoted(near!, typed)} does not fit here; did you mean \`${meant}\`?`;
   }
+  if (wanted.includes('`=`')) {
+    const colon = token.tokenType === Colon;
+    candidates.push(colon ? replace(place, ' =', 'write `=`') : insert(place.start, '= ', 'put `=` between'));
+  }
   if (token.tokenType === Comma) candidates.push(replace(place, ' ', 'leave a blank instead'));
   if (token.tokenType === Close) candidates.push(replace(place, '', 'leave it out'));
-  if (drawings && token.tokenType === Seconds)
+  if (anyDrawing && token.tokenType === Seconds)
     candidates.push(insert(place.start, ':', 'write it as a length'));
-  if (drawings && token.tokenType === SizeText) {
+  if (anyDrawing && token.tokenType === SizeText) {
     candidates.push(replace(place, token.image.replace('x', ' x '), 'put blanks around the `x`'));
   }
-  const remark = drawings ? OUT_OF_PLACE.get(token.tokenType) : undefined;
-  return {
-    code: 'does-not-fit',
-    place,
-    message: sentence(found, token, failure.wanted, entry, drawings, remark),
-    ...(mended ? { mended } : {}),
-    candidates,
-    ...(remark ? {} : { note: writtenSo(entry) }),
-  };
-}
-
-function sentence(
-  found: string,
-  token: IToken,
-  wanted: string,
-  entry: StatementRule,
-  drawings: boolean,
-  remark: string | undefined,
-): string {
-  if (remark) return `${found} does not fit here: ${remark}.`;
-  if (drawings && token.tokenType === Close) return 'This `)` closes no group.';
-  if (drawings && token.tokenType === Dash)
-    return `${found} does not fit here, where ${wanted} should stand.`;
-  if (wanted === '' || (drawings && wanted === 'a drawing')) {
-    return drawings
-      ? `${found} is nothing that a timeline can show.`
-      : `${found} is too much: the ${subject(entry)} is complete before it.`;
-  }
-  return `${found} does not fit here, where ${wanted.replace(/,$/, '')} should stand.`;
+  let remark: string | undefined;
+  if (anyDrawing) remark = OUT_OF_PLACE.get(token.tokenType);
+  else if (token.tokenType === Comma && wanted === '') remark = 'names have blanks between them, no commas';
+  let message = `${found} does not fit here, where ${wanted} should stand.`;
+  if (remark) message = `${found} does not fit here: ${remark}.`;
+  else if (anyDrawing) message = `${found} is nothing that a timeline can show.`;
+  else if (wanted === '') message = `${found} is too much: the ${subject(entry)} is complete before it.`;
+  const note = remark ? {} : { note: writtenSo(entry) };
+  return { code: 'does-not-fit', place, message, ...(mended ? { mended } : {}), candidates, ...note };
 }

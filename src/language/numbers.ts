@@ -2,10 +2,23 @@
 
 import type { IToken } from 'chevrotain';
 import { type Fault, insert, placeOf, quoted, replace } from './fault.js';
+import { tokenize } from './lexer.js';
 import type { Candidate } from './mend.js';
 import type { Range } from './normal.js';
 import { nearest } from './suggest.js';
-import { Dots, Glued, Integer, Plus, Unknown } from './tokens.js';
+import {
+  Degrees,
+  Dots,
+  Feet,
+  Glued,
+  Integer,
+  Length,
+  Percent,
+  Rate,
+  Seconds,
+  SizeText,
+  Unknown,
+} from './tokens.js';
 
 const UNITS = ['mm', 'cm', 'in', 'deg'];
 
@@ -42,11 +55,10 @@ export function faultyToken(tokens: readonly IToken[], at: number, typed: string
       return glued(token, tokens[at + 1], typed);
     case Dots:
       return dots(placeOf(token), '..');
-    case Plus:
     case Unknown:
-      return spaced(tokens, at) ?? (token.tokenType === Unknown ? unknown(tokens, at, typed) : null);
+      return spaced(tokens, at) ?? unknown(token, typed);
     default:
-      return null;
+      return spaced(tokens, at);
   }
 }
 
@@ -59,22 +71,34 @@ function dots(place: Range, instead: string): Fault {
   };
 }
 
-/** `5 + 0` and `8 '04`, as the sheet prints them. */
+const UNITED = new Map([
+  [Seconds, 'Seconds and frames'],
+  [Feet, 'Feet and frames'],
+  ...[SizeText, Rate, Length, Degrees, Percent].map((kind) => [kind, 'A number and its unit'] as const),
+]);
+
+/** `5 + 0` as the sheet prints it, `8 '04`, `560 x 200 mm`: one number once the blanks are gone. */
 function spaced(tokens: readonly IToken[], at: number): Fault | null {
-  const [before, sign, after] = [tokens[at - 1], tokens[at]!, tokens[at + 1]];
-  if (sign.image !== '+' && sign.image !== "'") return null;
-  if (before?.tokenType !== Integer || after?.tokenType !== Integer) return null;
-  return together(before, after, `${before.image}${sign.image}${after.image}`);
+  for (const first of [at - 1, at]) {
+    for (let last = Math.min(first + 3, tokens.length - 1); first >= 0 && last > first; last--) {
+      const images = tokens.slice(first, last + 1).map(({ image }) => image);
+      if (/\d \d/.test(images.join(' '))) continue;
+      const joined = images.join('');
+      const whole = tokenize(joined, 0, joined.length);
+      const what = whole.length === 1 ? UNITED.get(whole[0]!.tokenType) : undefined;
+      if (what) return together(tokens[first]!, tokens[last]!, joined, what);
+    }
+  }
+  return null;
 }
 
-function together(first: IToken, last: IToken, time: string): Fault {
+function together(first: IToken, last: IToken, joined: string, what: string): Fault {
   const place = { start: first.startOffset, end: placeOf(last).end };
-  const units = time.includes('+') ? 'Seconds and frames' : 'Feet and frames';
   return {
-    code: 'spaced-time',
+    code: 'spaced-number',
     place,
-    message: `${units} are written with no blanks between: ${time}.`,
-    candidates: [replace(place, time, 'leave the blanks out')],
+    message: `${what} are written with no blanks between: ${joined}.`,
+    candidates: [replace(place, joined, 'leave the blanks out')],
   };
 }
 
@@ -98,7 +122,7 @@ function glued(token: IToken, next: IToken | undefined, typed: string): Fault {
     };
   }
   if (/^\d+'$/.test(image)) {
-    if (next?.tokenType === Integer) return together(token, next, `${image}${next.image}`);
+    if (next?.tokenType === Integer) return together(token, next, `${image}${next.image}`, 'Feet and frames');
     return {
       code: 'glued-number',
       place,
@@ -124,7 +148,7 @@ function glued(token: IToken, next: IToken | undefined, typed: string): Fault {
 }
 
 function ungluing(image: string, place: Range): Candidate[] {
-  const [, number = '', rest = ''] = /^([\d.+']*\d)(.*)$/su.exec(image) ?? [];
+  const [, number = '', rest = ''] = /^(.*\d)(\D*)$/su.exec(image) ?? [];
   const unit = nearest(rest, UNITS);
   const found: Candidate[] = [];
   if (unit) found.push(replace(place, number + unit, `write ${number}${unit}`));
@@ -133,8 +157,7 @@ function ungluing(image: string, place: Range): Candidate[] {
   return found;
 }
 
-function unknown(tokens: readonly IToken[], at: number, typed: string): Fault {
-  const token = tokens[at]!;
+function unknown(token: IToken, typed: string): Fault {
   const place = placeOf(token);
   if (token.image === '.') {
     return {
@@ -151,7 +174,9 @@ function unknown(tokens: readonly IToken[], at: number, typed: string): Fault {
     code: 'unknown-character',
     place,
     message: `${quoted(token, typed)} means nothing outside a text.`,
-    mended: `${quoted(token, typed)} means nothing outside a text${meant ? `; did you mean \`${meant}\`?` : ''}`,
+    ...(meant
+      ? { mended: `${quoted(token, typed)} means nothing outside a text; did you mean \`${meant}\`?` }
+      : {}),
     candidates: [...candidates, replace(place, '', 'leave it out')],
   };
 }

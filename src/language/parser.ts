@@ -45,7 +45,7 @@ export class Grammar extends EmbeddedActionsParser {
       errorMessageProvider: wanted,
       skipValidations: !validate,
       recoveryEnabled: false,
-      maxLookahead: 2,
+      maxLookahead: 1,
     });
     const place = (token: IToken): Span => ({
       file: this.#file,

@@ -76,9 +76,9 @@ export const words = entries({
     explanation: 'A timeline is the name of a level, its title if it has one, a colon, and the drawings.',
     example: { kind: 'text', failing: `${HEAD}A 1--2..\n`, mended: `${HEAD}${BODY}` },
   },
-  'spaced-time': {
+  'spaced-number': {
     severity: 'error',
-    title: 'blanks inside a time',
+    title: 'blanks inside a number',
     explanation:
       "The sheet prints 5 + 0, but in the text seconds and frames stand together, and so do feet and frames: 5+0 and 8'04. With blanks between, a list of times could not be told from a sum.",
     example: { kind: 'text', failing: `cut 1\ntime 1 + 0\n${BODY}`, mended: `${HEAD}${BODY}` },

@@ -139,7 +139,7 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
 
   const onItem = kit.RULE('onItem', (): Item => {
     const token = kit.CONSUME(ON);
-    const frames = kit.CONSUME(Integer, { ERR_MSG: 'a number of frames, as in `on 2`,' });
+    const frames = kit.CONSUME(Integer, { ERR_MSG: 'a number of frames' });
     return { kind: 'on', span: kit.since(token), frames: Number(frames.image) };
   });
 
@@ -157,7 +157,7 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
         {
           ALT: () => {
             kit.CONSUME(Star);
-            const times = kit.CONSUME(Integer, { ERR_MSG: 'how many times, as in `*3`,' });
+            const times = kit.CONSUME(Integer, { ERR_MSG: 'a number of times' });
             return { form: 'times', times: Number(times.image), span: kit.since(first) };
           },
         },

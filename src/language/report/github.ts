@@ -1,0 +1,36 @@
+/** Diagnostics as workflow commands, which a GitHub job shows beside the changed lines. */
+
+import type { Diagnostic, Severity } from '../diagnostic.js';
+import { lines, placeAt, withoutMark } from '../source.js';
+import { limited, type Sources, saidOfLeftOut, tableOf } from './order.js';
+
+const COMMANDS: Readonly<Record<Severity, string>> = { error: 'error', warning: 'warning', hint: 'notice' };
+
+/** Escaping as GitHub's documentation of workflow commands has it, from memory. */
+const data = (text: string): string =>
+  text.replaceAll('%', '%25').replaceAll('\r', '%0D').replaceAll('\n', '%0A');
+const property = (text: string): string => data(text).replaceAll(':', '%3A').replaceAll(',', '%2C');
+
+/** One line a diagnostic. */
+export function github(diagnostics: readonly Diagnostic[], sources: Sources): string {
+  const table = tableOf(sources, (text) => lines(withoutMark(text)));
+  const { shown, leftOut } = limited(diagnostics, sources);
+  const told = shown.map(({ code, severity, message, span, notes, fix }) => {
+    const source = table(span.file);
+    const properties = [`file=${property(span.file)}`];
+    if (source) {
+      const start = placeAt(source, span.start);
+      const end = placeAt(source, Math.max(span.start, span.end));
+      properties.push(`line=${start.line}`, `endLine=${end.line}`);
+      if (start.line === end.line) properties.push(`col=${start.column}`, `endColumn=${end.column}`);
+    }
+    properties.push(`title=${property(code)}`);
+    const sentences = [message, ...notes.map((note) => `note: ${note.message}`)];
+    if (fix) sentences.push(`try: ${fix.title}`);
+    return `::${COMMANDS[severity]} ${properties.join(',')}::${data(sentences.join('\n'))}\n`;
+  });
+  const rest = leftOut.map(
+    (one) => `::${COMMANDS[one.severity]} file=${property(one.file)}::${data(saidOfLeftOut(one))}\n`,
+  );
+  return [...told, ...rest].join('');
+}
