@@ -7,7 +7,7 @@ const STAGES = {
   print: ['sheet/marks'],
   export: ['language', 'shot', 'solve'],
   host: [],
-  episode: ['language', 'shot', 'solve', 'host', 'print/coverage'],
+  episode: ['language', 'shot', 'solve', 'host', 'print/coverage', 'sheet/geometry'],
 };
 
 /** Packages that one folder, or one file, has to itself: everything else goes through it. */

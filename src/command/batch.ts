@@ -8,7 +8,7 @@ import type { Shelf } from '../episode/uses.js';
 import type { Host } from '../host/host.js';
 import { diagnose } from '../language/diagnostic.js';
 import type { Settings } from '../shot/settings.js';
-import type { Desk } from './desk.js';
+import { type Desk, NO_SOURCES } from './desk.js';
 
 /** Finds the cuts that a command line means, and reports what is wrong with finding them. */
 export async function findAll(
@@ -38,11 +38,10 @@ export async function eachCut(
   const numbers = new Numbers();
   let cuts = 0;
   for (const job of found.jobs) {
-    let sources: ReadonlyMap<string, string> = new Map();
     try {
       const bytes = job.path === null ? { bytes: await host.standardInput() } : {};
       const compiled = compile(host, job.path, job.episode, { name: job.name, shelf, ...bytes });
-      sources = compiled.sources;
+      const { sources } = compiled;
       desk.report(compiled.diagnostics, sources);
       desk.report(numbers.meet(compiled, job.episode), sources);
       if (!compiled.house) cuts += 1;
@@ -50,7 +49,7 @@ export async function eachCut(
     } catch (fault) {
       const words = fault instanceof Error ? fault.message : String(fault);
       const span = { file: job.name, start: 0, end: 0 };
-      desk.report([diagnose('internal-fault', span, `the program failed on this cut: ${words}`)], sources);
+      desk.report([diagnose('internal-fault', span, `the program failed on this cut: ${words}`)], NO_SOURCES);
     }
   }
   desk.report(numbers.idleArtists(found.whole), manifests(found));

@@ -3,7 +3,7 @@ import { hasErrors } from '../episode/order.js';
 import type { Host } from '../host/host.js';
 import { diagnose } from '../language/diagnostic.js';
 import { eachCut, findAll } from './batch.js';
-import { Desk, plural } from './desk.js';
+import { Desk, NO_SOURCES, plural } from './desk.js';
 import { LineFault } from './line.js';
 import {
   checkRows,
@@ -73,7 +73,7 @@ async function build(host: Host, files: readonly string[], options: Options): Pr
     if (solved === null || hasErrors(diagnostics, strict)) return;
     const refusal = targets.refusal(job, sources.keys());
     if (refusal) {
-      desk.report([refusal], sources);
+      desk.report([refusal], NO_SOURCES);
       return;
     }
     press ??= (await import('./press.js')).Press.open(host);
@@ -86,7 +86,7 @@ async function build(host: Host, files: readonly string[], options: Options): Pr
     const target = targets.of(job);
     const fault = deliver(host, target, pdf.bytes, { file: job.name, start: 0, end: 0 });
     if (fault) {
-      desk.report([fault], sources);
+      desk.report([fault], NO_SOURCES);
       return;
     }
     failed -= 1;
@@ -107,7 +107,7 @@ async function build(host: Host, files: readonly string[], options: Options): Pr
     const span = { file: found.jobs[0]!.name, start: 0, end: 0 };
     desk.report(
       [diagnose('no-cuts', span, 'this file only holds what other cuts use; there is nothing to print')],
-      new Map(),
+      NO_SOURCES,
     );
   }
   return desk.finish();

@@ -24,6 +24,9 @@ const WRONG_USE: ReadonlySet<Code> = new Set<Code>([
   'internal-fault',
 ]);
 
+/** For what is said of a file as a whole: no line of it is shown. */
+export const NO_SOURCES: ReadonlyMap<string, string> = new Map();
+
 export class Desk {
   private readonly seen = new Set<string>();
   private readonly kept: Diagnostic[] = [];

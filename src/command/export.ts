@@ -8,7 +8,7 @@ import { jsonText, toJson } from '../export/json.js';
 import type { Host } from '../host/host.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { eachCut, findAll } from './batch.js';
-import { Desk, plural } from './desk.js';
+import { Desk, NO_SOURCES, plural } from './desk.js';
 import { COMMAND_LINE, LineFault } from './line.js';
 import { choice, examples, type ReportOptions, withReport } from './options.js';
 import {
@@ -145,7 +145,7 @@ class FileEach implements Exporter {
     const fault =
       targets.refusal(job, compiled.sources.keys()) ??
       deliver(host, targets.of(job), Buffer.from(text, 'utf8'), span);
-    if (fault) desk.report([fault], compiled.sources);
+    if (fault) desk.report([fault], NO_SOURCES);
     else this.written.push(targets.of(job));
     return !fault;
   }

@@ -52,9 +52,9 @@ export function looks(options: LookOptions): Partial<Settings> {
 }
 
 /** Refuses `--rows` where it is no whole number of seconds or feet of the sheets that would be printed. */
-export function checkRows(options: LookOptions, { rows, convention, fps }: Settings): void {
-  if (options.rows === undefined || rows === null) return;
-  const fault = rowsFault(rows, convention, fps);
+export function checkRows(options: LookOptions, settings: Settings): void {
+  if (options.rows === undefined || settings.rows === null) return;
+  const fault = rowsFault(settings.rows, settings);
   if (fault) throw new LineFault('option-value', options.rows, `--rows ${options.rows}: ${fault}`);
 }
 

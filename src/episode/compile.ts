@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Host } from '../host/host.js';
 import type { Diagnostic } from '../language/diagnostic.js';
 import { parse } from '../language/parse.js';
+import { inOrder } from '../language/report/order.js';
 import type { Tree } from '../language/tree.js';
 import { bind } from '../shot/bind.js';
 import type { Shot } from '../shot/shot.js';
@@ -12,7 +13,6 @@ import type { SolvedShot } from '../solve/solved.js';
 import { cutKey, type Episode } from './episode.js';
 import { STANDARD_INPUT } from './find.js';
 import { treeGlyphs } from './glyphs.js';
-import { inOrder } from './order.js';
 import { decode, readText } from './read.js';
 import { digest } from './stamp.js';
 import { findUses, type Shelf } from './uses.js';
@@ -26,7 +26,7 @@ export interface Compiled {
   readonly shot: Shot | null;
   /** Null where errors of the text leave nothing to solve. There may be errors beside it. */
   readonly solved: SolvedShot | null;
-  /** Of all stages and of the manifest, sorted by place. */
+  /** Of all stages and of the manifest, in order: the manifest's, the cut's, those of used files. */
   readonly diagnostics: readonly Diagnostic[];
   /** A short hash of all that the cut says. */
   readonly digest: string;
@@ -50,7 +50,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
   if (episode.file) sources.set(episode.file, episode.text);
   const place = path ?? join(host.cwd, '-');
   const read = source.bytes ? decode(file, source.bytes) : readText(host, place, file);
-  sources.set(file, read.text);
+  if (read.ok || read.text !== '') sources.set(file, read.text);
   if (!read.ok) {
     return {
       file,
@@ -58,7 +58,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
       tree: null,
       shot: null,
       solved: null,
-      diagnostics: inOrder([...episode.diagnostics, ...read.diagnostics], file),
+      diagnostics: inOrder([...episode.diagnostics, ...read.diagnostics], sources),
       digest: '',
       house: false,
     };
@@ -85,7 +85,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     tree: parsed.tree,
     shot,
     solved,
-    diagnostics: inOrder(diagnostics, file),
+    diagnostics: inOrder(diagnostics, sources),
     digest: digest(
       [read.text, ...used.trees.map((tree) => sources.get(tree.file) ?? '')],
       episode.settings,

@@ -41,15 +41,6 @@ export const noEpisode: Episode = {
   diagnostics: [],
 };
 
-/** The same episode with some settings overruled (from the command line). */
-export function overrule(episode: Episode, settings: Partial<Settings>): Episode {
-  if (Object.keys(settings).length === 0) return episode;
-  const other = settings.convention !== undefined && settings.convention !== episode.settings.convention;
-  // A page's rows were chosen for the episode's own convention: feet are no use on a sheet in seconds.
-  const rows = other && settings.rows === undefined ? { rows: null } : {};
-  return { ...episode, settings: { ...episode.settings, ...rows, ...settings } };
-}
-
 /** A cut's number for comparing: full-width forms and leading zeros do not matter. */
 export function cutKey(number: string): string {
   return number

@@ -5,8 +5,9 @@ import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import type { Settings } from '../shot/settings.js';
-import { type Episode, noEpisode, overrule, type Written } from './episode.js';
+import { type Episode, noEpisode, type Written } from './episode.js';
 import { byNumber } from './natural.js';
+import { overrule } from './overrule.js';
 import { isPattern, leadsOut, match } from './patterns.js';
 import { neighbours } from './read.js';
 

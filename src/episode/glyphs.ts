@@ -2,14 +2,11 @@
 
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import type { Tree } from '../language/tree.js';
-import { covers } from '../print/coverage.js';
+import { uncovered } from '../print/coverage.js';
 import type { Written } from './episode.js';
 
 /** Statements whose names stay in the text: they are never printed. */
 const SILENT = new Set(['use', 'mark', 'phrase']);
-
-/** Printed in any case: what a text says apart from its characters. */
-const LAYOUT = new Set([0x0a]);
 
 /** Errors for the characters of a tree that cannot be printed, each with its own place. */
 export function treeGlyphs(tree: Tree, source: string): Diagnostic[] {
@@ -37,21 +34,24 @@ function visit(node: object, meet: (text: string, span: Span) => void): void {
 }
 
 function missing(text: string, span: Span, source: string): Diagnostic[] {
-  const found: Diagnostic[] = [];
   const typed = source.slice(span.start, span.end);
   let from = 0;
-  for (const character of text) {
-    const point = character.codePointAt(0)!;
-    if (LAYOUT.has(point) || covers(point)) continue;
-    const at = typed.indexOf(character, from);
-    if (at >= 0) from = at + character.length;
-    const place =
-      at >= 0 ? { file: span.file, start: span.start + at, end: span.start + at + character.length } : span;
-    const name = `U+${point.toString(16).toUpperCase().padStart(4, '0')}`;
-    const shown = /\p{C}|\p{M}|\p{Z}/u.test(character) ? 'the character' : `"${character}"`;
-    found.push(
-      diagnose('missing-glyph', place, `${shown} (${name}) is not in the font and cannot be printed`),
-    );
-  }
-  return found;
+  return uncovered(text)
+    .filter(({ character }) => character !== '\n')
+    .map(({ character, index }) => {
+      // The text stands in the source as it is, but for escapes; a name in NFC may be typed in other code points.
+      const letter = String.fromCodePoint(text.codePointAt(index)!);
+      const at = typed.indexOf(letter, from);
+      if (at >= 0) from = at + letter.length;
+      const start = span.start + at;
+      const place = at >= 0 ? { file: span.file, start, end: start + letter.length } : span;
+      return diagnose('missing-glyph', place, `${name(character)} is not in the font and cannot be printed`);
+    });
+}
+
+/** A character with its code point; one that would not show, or would spoil the line, by its code point alone. */
+function name(character: string): string {
+  const code = `U+${character.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}`;
+  if (character === '\t') return `a tab (${code})`;
+  return /[\p{C}\p{M}\p{Z}]/u.test(character) ? `the character ${code}` : `"${character}" (${code})`;
 }

@@ -2,7 +2,17 @@
 
 import { dirname } from 'node:path';
 import type { Document, Node } from 'yaml';
-import { isAlias, isCollection, isMap, isScalar, isSeq, LineCounter, type Pair, parseDocument } from 'yaml';
+import {
+  isAlias,
+  isCollection,
+  isMap,
+  isScalar,
+  isSeq,
+  LineCounter,
+  type Pair,
+  parseDocument,
+  visit,
+} from 'yaml';
 import type { Host } from '../host/host.js';
 import type { Code } from '../language/catalogue/index.js';
 import { type Diagnostic, diagnose, type Fix, type Span } from '../language/diagnostic.js';
@@ -57,6 +67,7 @@ class Reader {
   private budget: Cell | null = null;
   private rows: Cell | null = null;
   private readonly document: Document.Parsed;
+  private readonly meant = new Map<Node, Node>();
 
   constructor(
     private readonly file: string,
@@ -88,6 +99,7 @@ class Reader {
       );
       return;
     }
+    this.follow();
     const seen = new Map<string, Span>();
     for (const pair of top.items as Pair<Node, Node | null>[]) this.pair(pair, seen);
     this.dependent();
@@ -111,6 +123,21 @@ class Reader {
       printed: this.printed,
       diagnostics: this.diagnostics,
     };
+  }
+
+  /** Finds what each alias means, in one walk: the last value before it that bears its name. */
+  private follow(): void {
+    const named = new Map<string, Node>();
+    visit(this.document, {
+      Node: (_, node) => {
+        if (isAlias(node)) {
+          const value = named.get(node.source);
+          if (value) this.meant.set(node, value);
+          else
+            this.fail('episode-syntax', this.spanOf(node), `no value before this is called &${node.source}`);
+        } else if ('anchor' in node && node.anchor) named.set(node.anchor, node as Node);
+      },
+    });
   }
 
   private pair(pair: Pair<Node, Node | null>, seen: Map<string, Span>): void {
@@ -138,6 +165,7 @@ class Reader {
     }
     seen.set(key, span);
     const cell = this.cell(pair.value, span);
+    if (isAlias(pair.value) && cell.node === null) return;
     if (
       cell.node === null ||
       (isScalar(cell.node) && cell.node.value === null && cell.node.source !== '""')
@@ -204,12 +232,11 @@ class Reader {
   private dependent(): void {
     const { rows } = this;
     if (!rows) return;
-    const { convention, fps } = this.draft;
     this.take(
       rows,
       (text) => {
         const count = whole(text, 1, 9999);
-        const fault = rowsFault(count.ok ? count.value : 0, convention, fps);
+        const fault = rowsFault(count.ok ? count.value : 0, this.draft);
         return fault === null ? count : { ok: false, takes: `a number of rows: ${fault}` };
       },
       (value) => (this.draft.rows = value),
@@ -246,7 +273,7 @@ class Reader {
     const found: Written[] = [];
     for (const entry of cells) {
       const text = this.scalar(entry);
-      if (text === null || text === '') this.fail('episode-value', entry.span, `here stands ${takes}`);
+      if (text === null || text === '') this.fail('episode-value', entry.span, `this is not ${takes}`);
       else found.push({ text, span: entry.span });
     }
     return found;
@@ -304,8 +331,7 @@ class Reader {
     if (node === null || node === undefined) return { node: null, span: fallback };
     const span = this.spanOf(node, fallback);
     // An alias stands for one value. Nothing is ever expanded further than that, so aliases cannot explode.
-    if (isAlias(node)) return { node: (node.resolve(this.document) as Node | undefined) ?? null, span };
-    return { node, span };
+    return isAlias(node) ? { node: this.meant.get(node) ?? null, span } : { node, span };
   }
 
   private spanOf(node: unknown, fallback: Span = this.place(0, 0)): Span {
