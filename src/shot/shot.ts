@@ -29,6 +29,8 @@ interface Shown {
   readonly frames: number;
   /** Whether `:N` was typed. */
   readonly own: boolean;
+  /** The place of the length behind the `:`, or null. */
+  readonly lengthSpan: Span | null;
   /** `..`: goes on until the next `@` or the end. */
   readonly open: boolean;
 }
@@ -50,6 +52,8 @@ export type Item =
       /** There and back. */
       readonly bounce: boolean;
       readonly repeat: Repeat;
+      /** The place of `*3`, `:2+0` or `..`, or null: played once. */
+      readonly repeatSpan: Span | null;
       /** The phrase that it came from, or null. */
       readonly phrase: string | null;
     };
@@ -69,9 +73,20 @@ export type Pinned = { readonly span: Span } & (
   | { readonly form: 'unused' }
 );
 
+export type Group = Extract<Item, { kind: 'group' }>;
+export type At = Extract<Item, { kind: 'at' }>;
+/** An item that shows one thing. */
+export type Leaf = Exclude<Item, Group | At>;
+
+/**
+ * A phrase is bound once for each exposure that it is played on, and its items are shared by all groups that play it: the
+ * items are a graph without circles, small however often phrases play phrases.
+ */
 export interface Timeline {
   readonly span: Span;
   readonly items: readonly Item[];
+  /** False: some items could not be bound (an error says which), so that its length is not known. */
+  readonly whole: boolean;
 }
 
 export interface Level {

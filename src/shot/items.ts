@@ -1,0 +1,309 @@
+/** Items of timelines and phrases: lengths resolved, `on` given to each item, phrases put in as groups. */
+
+import type { Report, Span } from '../language/diagnostic.js';
+import { diagnose } from '../language/diagnostic.js';
+import { nearest } from '../language/suggest.js';
+import type { StatementOf, Item as TreeItem } from '../language/tree.js';
+import { bindChart } from './chart.js';
+import type { Clock } from './clock.js';
+import type { Group, Item, Leaf, Repeat } from './shot.js';
+
+/** Groups and phrases within each other; deeper ones are a slip or a trap, and nobody could read them. */
+export const DEEPEST = 50;
+
+export interface BoundItems {
+  readonly items: readonly Item[];
+  /** False: something could not be bound and was left out. */
+  readonly whole: boolean;
+}
+
+export interface Phrases {
+  /** Items of a timeline. `on`: frames for an item that says nothing. */
+  timeline(items: readonly TreeItem[], on: number): BoundItems;
+  /** Binds a phrase for its messages only. */
+  check(name: string, on: number): void;
+  /** Phrases that some timeline or phrase plays. */
+  readonly played: ReadonlySet<string>;
+}
+
+export interface PhrasesParts {
+  readonly phrases: ReadonlyMap<string, StatementOf<'phrase'>>;
+  readonly broken: ReadonlySet<string>;
+  /** A used file could not be read, which has been reported: unknown phrases are its fault. */
+  readonly unread: boolean;
+  readonly clock: Clock;
+  readonly report: Report;
+}
+
+/** Whether what it shows last goes on until the next `@` or the end. */
+export function endsOpen(item: Item | undefined): boolean {
+  if (!item || item.kind === 'at') return false;
+  if (item.kind !== 'group') return item.open;
+  if (item.repeat.form === 'open') return true;
+  return playedOnce(item) && endsOpen(item.items.at(-1));
+}
+
+export function playedOnce(group: Group): boolean {
+  return !group.bounce && group.repeat.form === 'times' && group.repeat.times === 1;
+}
+
+type Shown = Extract<TreeItem, { length: unknown }>;
+type Repeated = Extract<TreeItem, { repeat: unknown }>;
+
+export function makePhrases({ phrases, broken, unread, clock, report }: PhrasesParts): Phrases {
+  const played = new Set<string>();
+  const done = new Map<string, BoundItems>();
+  const trail: string[] = [];
+  const circular = new Set<string>();
+
+  function bindItems(source: readonly TreeItem[], startOn: number, depth: number): BoundItems {
+    const items: Item[] = [];
+    let on = startOn;
+    let whole = true;
+    let open = false;
+    const add = (item: Item | null) => {
+      if (!item) {
+        whole = false;
+        return;
+      }
+      if (item.kind === 'at') {
+        open = false;
+      } else {
+        if (open) {
+          whole = false;
+          report(
+            diagnose(
+              'after-open',
+              item.span,
+              'After `..` only an `@` may follow, which says until when it goes on.',
+            ),
+          );
+        }
+        open = endsOpen(item);
+      }
+      items.push(item);
+    };
+    for (const item of source) {
+      switch (item.kind) {
+        case 'on':
+          on = bindOn(item.frames, item.span, report) ?? on;
+          break;
+        case 'at': {
+          if (depth > 0) {
+            report(
+              diagnose(
+                'at-in-group',
+                item.span,
+                'An `@` stands for a row of the sheet, so it cannot stand in a group or a phrase.',
+              ),
+            );
+            whole = false;
+            break;
+          }
+          const frame = clock.position(item.position);
+          add(frame === null ? null : { kind: 'at', span: item.span, frame });
+          break;
+        }
+        case 'group': {
+          const inner = depth < DEEPEST ? bindItems(item.items, on, depth + 1) : tooDeep(item.span);
+          add(grouped(item, inner, null));
+          if (!inner.whole) whole = false;
+          break;
+        }
+        case 'phrase': {
+          const inner = phrase(item.name, item.span, on, depth + 1);
+          add(inner && grouped(item, inner, item.name));
+          if (!inner?.whole) whole = false;
+          break;
+        }
+        default: {
+          const shown = leaf(item, on);
+          if (shown.frames === 0) whole = false;
+          else add(shown);
+        }
+      }
+    }
+    return { items, whole };
+  }
+
+  function tooDeep(span: Span): BoundItems {
+    report(
+      diagnose(
+        'too-deep',
+        span,
+        `Groups and phrases stand here in each other more than ${DEEPEST} deep; write it flatter.`,
+      ),
+    );
+    return { items: [], whole: false };
+  }
+
+  /** The items of a phrase, or null where there is none of that name or it plays itself. */
+  function phrase(name: string, span: Span, on: number, depth: number): BoundItems | null {
+    played.add(name);
+    if (circular.has(name)) return null;
+    const statement = phrases.get(name);
+    if (!statement) {
+      if (!broken.has(name) && !unread) unknownPhrase(name, span);
+      return null;
+    }
+    const at = trail.indexOf(name);
+    if (at >= 0) {
+      const circle = trail.slice(at);
+      for (const each of circle) circular.add(each);
+      const shown = [...circle, name].map((each) => `\`${each}\``).join(' → ');
+      report(
+        diagnose('phrase-circle', span, `A phrase cannot play itself: ${shown}.`, {
+          notes: circle.map((each) => ({
+            message: `phrase \`${each}\` is here`,
+            span: phrases.get(each)!.name.span,
+          })),
+        }),
+      );
+      return null;
+    }
+    const key = `${on} ${name}`;
+    const before = done.get(key);
+    if (before) return before;
+    if (depth > DEEPEST) return tooDeep(span);
+    trail.push(name);
+    const bound = bindItems(statement.items, on, depth);
+    trail.pop();
+    done.set(key, bound);
+    return bound;
+  }
+
+  function unknownPhrase(name: string, span: Span): void {
+    const guess = nearest(name, phrases.keys());
+    report(
+      diagnose(
+        'unknown-phrase',
+        span,
+        `There is no phrase \`${name}\`${guess ? `; did you mean \`${guess}\`?` : '.'}`,
+        guess
+          ? {
+              fix: {
+                title: `write \`${guess}\``,
+                edits: [{ span: { ...span, end: span.start + name.length }, text: guess }],
+              },
+            }
+          : {},
+      ),
+    );
+  }
+
+  function grouped(item: Repeated, inner: BoundItems, name: string | null): Group | null {
+    if (inner.items.length === 0) {
+      if (inner.whole) {
+        report(
+          diagnose(
+            'group-empty',
+            item.span,
+            name ? `Phrase \`${name}\` shows nothing.` : 'This group shows nothing.',
+          ),
+        );
+      }
+      return null;
+    }
+    const repeat = bindRepeat(item);
+    if (!repeat) return null;
+    const group: Group = {
+      kind: 'group',
+      span: item.span,
+      items: inner.items,
+      bounce: item.bounce,
+      repeat,
+      repeatSpan: item.repeat.form === 'once' ? null : item.repeat.span,
+      phrase: name,
+    };
+    if (!playedOnce(group) && endsOpen(inner.items.at(-1))) {
+      report(
+        diagnose(
+          'open-in-group',
+          item.span,
+          'What this repeats ends in `..`, which goes on to the end; give its last item a length instead.',
+        ),
+      );
+      return null;
+    }
+    return group;
+  }
+
+  function bindRepeat(item: Repeated): Repeat | null {
+    const repeat = item.repeat;
+    if (repeat.form === 'once') return { form: 'times', times: 1 };
+    if (repeat.form === 'open') return { form: 'open' };
+    if (repeat.form === 'length') {
+      const frames = positive(clock.length(repeat.length), repeat.span);
+      return frames === null ? null : { form: 'frames', frames };
+    }
+    if (repeat.times >= 1) return { form: 'times', times: Math.min(repeat.times, 1e12) };
+    report(
+      diagnose('repeat-zero', repeat.span, 'Zero times shows nothing; take it out or say how many times.'),
+    );
+    return null;
+  }
+
+  function positive(frames: number | null, span: Span): number | null {
+    if (frames !== 0) return frames;
+    report(diagnose('length-zero', span, 'Nothing can be shown for no frames; the shortest is 1.'));
+    return null;
+  }
+
+  /** `frames` is 0 where the item's length could not be bound. */
+  function leaf(item: Shown, on: number): Leaf {
+    const own = item.length !== null;
+    const frames = item.length === null ? on : (positive(clock.length(item.length), item.length.span) ?? 0);
+    if (item.length && item.open) {
+      report(
+        diagnose(
+          'length-and-open',
+          item.open,
+          'A length and `..` say two different things; keep one of them.',
+          {
+            fix: { title: 'take out `..`', edits: [{ span: item.open, text: '' }] },
+          },
+        ),
+      );
+    }
+    const shown = {
+      span: item.span,
+      frames,
+      own,
+      lengthSpan: item.length?.span ?? null,
+      open: item.open !== null && !own,
+    };
+    switch (item.kind) {
+      case 'key':
+        return { ...shown, kind: 'key', name: item.name, chart: item.chart && bindChart(item.chart, report) };
+      case 'between':
+        return { ...shown, kind: 'between', breakdown: item.breakdown };
+      case 'empty':
+        return { ...shown, kind: 'empty' };
+      case 'reference': {
+        const { key, to, index, letter } = item;
+        return { ...shown, kind: 'reference', name: { key, to, index, letter } };
+      }
+    }
+  }
+
+  return {
+    played,
+    timeline: (items, on) => bindItems(items, on, 0),
+    check(name, on) {
+      const statement = phrases.get(name);
+      const before = played.has(name);
+      if (statement) phrase(name, statement.name.span, on, 1);
+      if (!before) played.delete(name);
+    },
+  };
+}
+
+/** Most frames that `on` may say; more is a hold, and is written as a length. */
+const LONGEST_ON = 240;
+
+/** A number behind `on`, or null after a report. */
+export function bindOn(frames: number, span: Span, report: Report): number | null {
+  if (Number.isInteger(frames) && frames >= 1 && frames <= LONGEST_ON) return frames;
+  report(diagnose('on-range', span, `\`on\` takes a whole number of frames from 1 to ${LONGEST_ON}.`));
+  return null;
+}

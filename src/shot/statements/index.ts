@@ -1,0 +1,15 @@
+/** The table of binders: one entry for each kind of statement. */
+
+import type { Statement } from '../../language/tree.js';
+import type { Binder, Binders } from '../binding.js';
+import { levelBinders } from './levels.js';
+import { sheetBinders } from './sheet.js';
+import { timelineBinders } from './timelines.js';
+import { wordBinders } from './words.js';
+
+const binders: Binders = { ...sheetBinders, ...levelBinders, ...timelineBinders, ...wordBinders };
+
+/** The binder of a statement, with its own type forgotten: the table holds the right one for each kind. */
+export function binderOf(statement: Statement): Binder<Statement> {
+  return binders[statement.kind] as Binder<Statement>;
+}

@@ -1,0 +1,62 @@
+/** The drawings of a level while it is solved. */
+
+import type { Span } from '../language/diagnostic.js';
+import type { Chart, Leaf } from '../shot/shot.js';
+import type { DrawingKind } from './solved.js';
+
+export interface Drawing {
+  kind: DrawingKind;
+  /** Canonical; '' until it is named. */
+  name: string;
+  /** Finished number, 0 until it has one. */
+  cel: number;
+  /** The key itself, or the key that its passage starts from. */
+  readonly key: string;
+  /** Null for a key, and for a pinned in-between whose passage stands nowhere. */
+  to: string | null;
+  /** Of an in-between: `1.2` has 2, `1.2a` has a as well. 0 and '' for a key. */
+  index: number;
+  letter: string;
+  reused: boolean;
+  /** Its number is given by a `cels` line or by the cut that it comes from. */
+  pinned: boolean;
+  /** Where it is first written. */
+  readonly span: Span;
+  /** 0: never seen. */
+  firstFrame: number;
+  exposedFrames: number;
+}
+
+/** The way between two keys: the same keys in the same order with the same count are one passage, wherever they stand. */
+export interface Passage {
+  readonly from: string;
+  readonly to: string;
+  /** In order; at least one. */
+  readonly drawings: readonly Drawing[];
+  /** The chart that is written for it, somewhere. */
+  chart: { readonly form: Chart['form']; readonly fractions: readonly number[]; readonly span: Span } | null;
+  /** The in-betweens of its first writing. */
+  readonly written: readonly Leaf[];
+  /** First written at the end of a group, leading back to the group's first key. */
+  readonly wrapped: boolean;
+}
+
+export function makeDrawing(
+  kind: DrawingKind,
+  key: string,
+  span: Span,
+  between: { to: string | null; index: number; letter: string } = { to: null, index: 0, letter: '' },
+): Drawing {
+  return {
+    kind,
+    name: kind === 'key' ? key : '',
+    cel: 0,
+    key,
+    ...between,
+    reused: false,
+    pinned: false,
+    span,
+    firstFrame: 0,
+    exposedFrames: 0,
+  };
+}

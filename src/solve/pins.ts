@@ -1,0 +1,170 @@
+/** `cels` lines → numbers and names of drawings. */
+
+import type { Fix, Report } from '../language/diagnostic.js';
+import { diagnose } from '../language/diagnostic.js';
+import type { BetweenName, Level, Pinned } from '../shot/shot.js';
+import type { Drawing, Passage } from './drawing.js';
+import { makeDrawing } from './drawing.js';
+import type { Passages } from './passages.js';
+
+type PinnedBetween = Extract<Pinned, { form: 'between' }> & { readonly cel: number };
+
+export function betweenText({ key, to, index, letter }: BetweenName): string {
+  return `${key}${to === null ? '' : `>${to}`}.${index}${letter}`;
+}
+
+/** In the order of the way: 1.0a 1.1 1.1a 1.2. */
+function byPlace(a: PinnedBetween, b: PinnedBetween): number {
+  return a.name.index - b.name.index || (a.name.letter < b.name.letter ? -1 : 1);
+}
+
+/** `taken`: loose drawings that another source has given already; entries of theirs are passed over. */
+export function unpin(
+  line: NonNullable<Level['pinned']>,
+  passages: Passages,
+  taken: ReadonlySet<string>,
+  report: Report,
+): { readonly loose: Drawing[]; readonly unused: number[] } {
+  const loose: Drawing[] = [];
+  const unused: number[] = [];
+  const betweens = new Map<string, PinnedBetween[]>();
+  for (const [i, entry] of line.names.entries()) {
+    const cel = i + 1;
+    if (entry.form === 'unused') unused.push(cel);
+    else if (entry.form === 'between') {
+      const list = betweens.get(entry.name.key);
+      if (list) list.push({ ...entry, cel });
+      else betweens.set(entry.name.key, [{ ...entry, cel }]);
+    } else {
+      const drawing = passages.keys.get(entry.name) ?? makeDrawing('key', entry.name, entry.span);
+      if (!passages.keys.has(entry.name)) loose.push(drawing);
+      pin(drawing, cel, entry.name);
+    }
+  }
+  const from = new Map<string, Passage[]>();
+  for (const passage of passages.passages) {
+    const list = from.get(passage.from);
+    if (list) list.push(passage);
+    else from.set(passage.from, [passage]);
+  }
+  for (const [key, names] of betweens) {
+    const ways = from.get(key) ?? [];
+    const assumed = soleWay(key, names, ways, report);
+    const left = new Set(names);
+    for (const passage of ways) {
+      const here = names.filter(({ name }) => (name.to ?? assumed) === passage.to).sort(byPlace);
+      if (here.length === 0) continue;
+      for (const each of here) left.delete(each);
+      if (here.length !== passage.drawings.length) {
+        otherCount(line, passage, here, report);
+        continue;
+      }
+      for (const [i, drawing] of passage.drawings.entries()) {
+        const { cel, name } = here[i]!;
+        if (drawing.reused) continue;
+        pin(drawing, cel, betweenText(name));
+        drawing.index = name.index;
+        drawing.letter = name.letter;
+      }
+    }
+    for (const { name, cel, span } of left) {
+      if (taken.has(betweenText(name))) continue;
+      const drawing = makeDrawing('inbetween', key, span, { ...name, to: name.to ?? assumed });
+      pin(drawing, cel, betweenText(name));
+      loose.push(drawing);
+    }
+  }
+  return { loose, unused };
+}
+
+function pin(drawing: Drawing, cel: number, name: string): void {
+  if (drawing.reused) return;
+  drawing.cel = cel;
+  drawing.name = name;
+  drawing.pinned = true;
+}
+
+/** Where a name with no second key belongs. Null: nowhere. Several: an error, and then one of them, so that the rest can go on. */
+function soleWay(
+  key: string,
+  names: readonly PinnedBetween[],
+  ways: readonly Passage[],
+  report: Report,
+): string | null {
+  const targets = [...new Set(ways.map((passage) => passage.to))];
+  const bare = names.filter(({ name }) => name.to === null);
+  if (targets.length < 2 || bare.length === 0) return targets[0] ?? null;
+  const fitting = ways.find((passage) => passage.drawings.length === bare.length) ?? ways[0]!;
+  report(
+    diagnose(
+      'cels-ambiguous',
+      bare[0]!.span,
+      `Key ${key} leads to several keys (${targets.join(', ')}); name its in-betweens with the key that they lead to.`,
+      {
+        fix: {
+          title: `name them \`${key}>${fitting.to}.1\` and so on`,
+          edits: bare.map(({ span, name }) => ({ span, text: betweenText({ ...name, to: fitting.to }) })),
+        },
+      },
+    ),
+  );
+  return fitting.to;
+}
+
+function otherCount(
+  line: NonNullable<Level['pinned']>,
+  passage: Passage,
+  names: readonly PinnedBetween[],
+  report: Report,
+): void {
+  const { from, to, drawings, written } = passage;
+  const fix = drawings.length > names.length ? addNames(line, passage, names) : dropNames(passage, names);
+  const listed = names.map(({ name }) => betweenText(name)).join(' ');
+  report(
+    diagnose(
+      'cels-count',
+      written[0]!.span,
+      `From key ${from} to key ${to} there are ${drawings.length} in-betweens here, but ${names.length} on paper (${listed}).`,
+      {
+        notes: [
+          { message: 'numbers are pinned here', span: line.span },
+          {
+            message:
+              drawings.length > names.length
+                ? 'a new in-between is named by its place, as 1.1a comes after 1.1, and stands at the end of that line'
+                : 'a drawing that is dropped leaves `_` in that line, so that the other numbers stay',
+          },
+        ],
+        ...(fix ? { fix } : {}),
+      },
+    ),
+  );
+}
+
+/** New ones go behind the last one of the passage, which is a guess; there are no more than 26 places for them. */
+function addNames(
+  line: NonNullable<Level['pinned']>,
+  passage: Passage,
+  names: readonly PinnedBetween[],
+): Fix | null {
+  const last = names.at(-1)!.name;
+  const first = last.letter === '' ? 0 : last.letter.charCodeAt(0) - 96;
+  const count = passage.drawings.length - names.length;
+  if (first + count > 26) return null;
+  const added = Array.from({ length: count }, (_, i) =>
+    betweenText({ ...last, letter: String.fromCharCode(97 + first + i) }),
+  );
+  const end = line.span.end;
+  return {
+    title: `add ${added.join(' ')} to the pinned numbers`,
+    edits: [{ span: { ...line.span, start: end }, text: ` ${added.join(' ')}` }],
+  };
+}
+
+function dropNames(passage: Passage, names: readonly PinnedBetween[]): Fix {
+  const surplus = names.slice(passage.drawings.length);
+  return {
+    title: `leave the number${surplus.length === 1 ? '' : 's'} of ${surplus.map(({ name }) => betweenText(name)).join(' ')} unused`,
+    edits: surplus.map(({ span }) => ({ span, text: '_' })),
+  };
+}
