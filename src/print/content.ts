@@ -1,41 +1,35 @@
 import type { Ink, Mark, Pt, Stroke, Weight } from '../sheet/marks.js';
 import type { Codes } from './codes.js';
-import type { Colour } from './inks.js';
 import { INKS } from './inks.js';
+import { Writer } from './writer.js';
 
 /** Control points of a quarter circle made of a cubic Bézier: 4/3 (√2 − 1) of the radius. */
 const QUARTER = (4 / 3) * (Math.SQRT2 - 1);
 
-/** A number of a content stream, to a thousandth of a millimetre. */
-function num(value: number): string {
-  const rounded = Math.round(value * 1000) / 1000;
-  if (!Number.isFinite(rounded)) throw new RangeError(`a mark has the coordinate ${value}`);
-  return String(rounded);
-}
-
-const pair = (x: number, y: number): string => `${num(x)} ${num(y)} `;
+type InkName = keyof typeof INKS;
 
 /**
- * Writes marks as the operators of a PDF content stream, in a space of millimetres with y down (the caller sets it up).
- * What is set once (ink, width, font) is not set again, lines of one stroke become one path, texts in a row one text object.
- * Nothing is assumed of the state that holds at the start.
+ * Writes marks as the operators of PDF content streams (ISO 32000-1, annex A), in a space of millimetres with y down (the
+ * caller sets it up). What is set once in a stream (ink, width, font) is not set again, lines of one stroke become one path,
+ * texts in a row one text object. Nothing is assumed of the state that holds at a stream's start.
  */
 export class Content {
-  private out = '';
+  private readonly out = new Writer();
   private strokeInk: Ink | undefined;
-  private strokeWidth = '';
-  private strokeDash: string | undefined;
-  private fillInk: keyof typeof INKS | undefined;
+  private strokeWidth: number | undefined;
+  private strokeDash: Stroke['dash'] | null = null;
+  private fillInk: InkName | undefined;
   private font = '';
+  private fontSize = 0;
   private pathOpen = false;
   private textOpen = false;
 
   constructor(private readonly codes: Readonly<Record<Weight, Codes>>) {}
 
-  /** An operator as it stands, outside paths and texts. */
+  /** Operators as they stand, outside paths and texts. */
   raw(operators: string): void {
     this.close();
-    this.out += `${operators}\n`;
+    this.out.ascii(`${operators}\n`);
   }
 
   tints(marks: readonly Mark[]): void {
@@ -43,17 +37,19 @@ export class Content {
       if (mark.kind !== 'tint') continue;
       this.close();
       this.fill('tint');
-      this.out += `${pair(mark.x, mark.y)}${pair(mark.width, mark.height)}re f\n`;
+      this.pair(mark.x, mark.y);
+      this.pair(mark.width, mark.height);
+      this.out.ascii('re f\n');
     }
   }
 
-  /** Everything but the tints, in the order given. */
+  /** Everything but the tints, in the order given. Throws MissingGlyph. */
   marks(marks: readonly Mark[]): void {
     for (const mark of marks) {
       switch (mark.kind) {
         case 'line':
           this.stroke(mark.stroke);
-          this.out += `${pair(mark.x1, mark.y1)}m ${pair(mark.x2, mark.y2)}l\n`;
+          this.segment(mark.x1, mark.y1, mark.x2, mark.y2);
           this.pathOpen = true;
           break;
         case 'text':
@@ -67,7 +63,9 @@ export class Content {
           break;
         case 'curve':
           this.stroke(mark.stroke);
-          this.out += `${pair(...mark.points[0])}m ${bezier(mark.points[1], mark.points[2], mark.points[3])}\n`;
+          this.pair(...mark.points[0]);
+          this.out.ascii('m ');
+          this.bezier(...mark.points[1], ...mark.points[2], mark.points[3]);
           this.pathOpen = true;
           break;
         case 'hatch':
@@ -79,36 +77,47 @@ export class Content {
     }
   }
 
-  /** The stream, in one byte a character. */
-  finish(): Uint8Array {
+  /** The stream that was written. The next one starts afresh. */
+  take(): Uint8Array {
     this.close();
-    return Buffer.from(this.out, 'latin1');
+    this.strokeInk = undefined;
+    this.strokeWidth = undefined;
+    this.strokeDash = null;
+    this.fillInk = undefined;
+    this.font = '';
+    return this.out.take();
   }
 
   private close(): void {
-    if (this.pathOpen) this.out += 'S\n';
-    if (this.textOpen) this.out += 'ET\n';
+    if (this.pathOpen) this.out.ascii('S\n');
+    if (this.textOpen) this.out.ascii('ET\n');
     this.pathOpen = false;
     this.textOpen = false;
   }
 
   private stroke(stroke: Stroke): void {
     if (this.textOpen) this.close();
-    const width = num(stroke.widthMm);
-    const dash = stroke.dash ? `[${num(stroke.dash[0])} ${num(stroke.dash[1])}]` : '[]';
-    if (stroke.ink === this.strokeInk && width === this.strokeWidth && dash === this.strokeDash) return;
+    const { ink, widthMm, dash } = stroke;
+    if (ink === this.strokeInk && widthMm === this.strokeWidth && sameDash(dash, this.strokeDash)) return;
     this.close();
-    if (stroke.ink !== this.strokeInk) this.out += `${colour(INKS[stroke.ink], 'G', 'RG')}\n`;
-    if (width !== this.strokeWidth) this.out += `${width} w\n`;
-    if (dash !== this.strokeDash) this.out += `${dash} 0 d\n`;
-    this.strokeInk = stroke.ink;
-    this.strokeWidth = width;
+    if (ink !== this.strokeInk) this.out.ascii(STROKE_INKS[ink]);
+    if (widthMm !== this.strokeWidth) {
+      this.out.number(widthMm);
+      this.out.ascii('w\n');
+    }
+    if (!sameDash(dash, this.strokeDash)) {
+      this.out.ascii('[');
+      if (dash) this.pair(...dash);
+      this.out.ascii('] 0 d\n');
+    }
+    this.strokeInk = ink;
+    this.strokeWidth = widthMm;
     this.strokeDash = dash;
   }
 
-  private fill(ink: keyof typeof INKS): void {
+  private fill(ink: InkName): void {
     if (ink === this.fillInk) return;
-    this.out += `${colour(INKS[ink], 'g', 'rg')}\n`;
+    this.out.ascii(FILL_INKS[ink]);
     this.fillInk = ink;
   }
 
@@ -116,45 +125,62 @@ export class Content {
     if (mark.text === '') return;
     const codes = this.codes[mark.weight];
     const { hex, ems } = codes.run(mark.text);
+    const { out } = this;
     if (this.pathOpen) this.close();
     this.fill(mark.ink);
-    if (!this.textOpen) this.out += 'BT\n';
+    if (!this.textOpen) out.ascii('BT\n');
     this.textOpen = true;
-    const font = `/${codes.resource} ${num(mark.sizeMm)} Tf`;
-    if (font !== this.font) this.out += `${font}\n`;
-    this.font = font;
+    if (codes.resource !== this.font || mark.sizeMm !== this.fontSize) {
+      out.ascii(`/${codes.resource} `);
+      out.number(mark.sizeMm);
+      out.ascii('Tf\n');
+      this.font = codes.resource;
+      this.fontSize = mark.sizeMm;
+    }
     const squeeze = mark.squeeze ?? 1;
-    const back =
-      ems * mark.sizeMm * squeeze * (mark.anchor === 'middle' ? 0.5 : mark.anchor === 'end' ? 1 : 0);
-    const angle = ((mark.turn ?? 0) * Math.PI) / 180;
-    const cos = Math.cos(angle);
-    const sin = Math.sin(angle);
-    const matrix = mark.turn
-      ? `${fine(cos * squeeze)} ${fine(sin * squeeze)} ${fine(sin)} ${fine(-cos)}`
-      : `${fine(squeeze)} 0 0 -1`;
-    this.out += `${matrix} ${pair(mark.x - back * cos, mark.y - back * sin)}Tm <${hex}> Tj\n`;
+    const back = ems * mark.sizeMm * squeeze * ANCHORS[mark.anchor];
+    if (mark.turn) {
+      const angle = (mark.turn * Math.PI) / 180;
+      const cos = Math.cos(angle);
+      const sin = Math.sin(angle);
+      out.factor(cos * squeeze);
+      out.factor(sin * squeeze);
+      out.factor(sin);
+      out.factor(-cos);
+      this.pair(mark.x - back * cos, mark.y - back * sin);
+    } else {
+      out.factor(squeeze);
+      out.ascii('0 0 -1 ');
+      this.pair(mark.x - back, mark.y);
+    }
+    out.ascii('Tm <');
+    out.ascii(hex);
+    out.ascii('> Tj\n');
   }
 
   private circle({ x, y, r, stroke, fill }: Extract<Mark, { kind: 'circle' }>): void {
     if (!this.paint(stroke, fill)) return;
     const k = r * QUARTER;
-    this.out +=
-      `${pair(x + r, y)}m ` +
-      `${bezier([x + r, y + k], [x + k, y + r], [x, y + r])} ` +
-      `${bezier([x - k, y + r], [x - r, y + k], [x - r, y])} ` +
-      `${bezier([x - r, y - k], [x - k, y - r], [x, y - r])} ` +
-      `${bezier([x + k, y - r], [x + r, y - k], [x + r, y])} ` +
-      `h ${painter(stroke, fill)}\n`;
+    this.pair(x + r, y);
+    this.out.ascii('m ');
+    this.bezier(x + r, y + k, x + k, y + r, [x, y + r]);
+    this.bezier(x - k, y + r, x - r, y + k, [x - r, y]);
+    this.bezier(x - r, y - k, x - k, y - r, [x, y - r]);
+    this.bezier(x + k, y - r, x + r, y - k, [x + r, y]);
+    this.out.ascii('h ');
+    this.out.ascii(painter(stroke, fill));
   }
 
   private path({ points, closed, stroke, fill }: Extract<Mark, { kind: 'path' }>): void {
     if (points.length < 2 || !this.paint(stroke, fill)) return;
-    let operator = 'm';
+    let operator = 'm ';
     for (const [x, y] of points) {
-      this.out += `${pair(x, y)}${operator} `;
-      operator = 'l';
+      this.pair(x, y);
+      this.out.ascii(operator);
+      operator = 'l ';
     }
-    this.out += `${closed ? 'h ' : ''}${painter(stroke, fill)}\n`;
+    if (closed) this.out.ascii('h ');
+    this.out.ascii(painter(stroke, fill));
   }
 
   /** Sets up what a shape is painted with; false when with nothing. */
@@ -170,29 +196,59 @@ export class Content {
     if (!(gapMm > 0) || !(width > 0) || !(height > 0)) return;
     this.close();
     this.stroke(stroke);
-    this.out += `q ${pair(x, y)}${pair(width, height)}re W n\n`;
+    this.out.ascii('q ');
+    this.pair(x, y);
+    this.pair(width, height);
+    this.out.ascii('re W n\n');
     const step = gapMm * Math.SQRT2;
     const last = x + width + y + height;
     for (let i = Math.ceil((x + y) / step); i * step < last; i++) {
       const sum = i * step;
       const left = Math.max(x, sum - y - height);
       const right = Math.min(x + width, sum - y);
-      this.out += `${pair(left, sum - left)}m ${pair(right, sum - right)}l\n`;
+      this.segment(left, sum - left, right, sum - right);
     }
-    this.out += 'S Q\n';
+    this.out.ascii('S Q\n');
+  }
+
+  private pair(x: number, y: number): void {
+    this.out.number(x);
+    this.out.number(y);
+  }
+
+  private segment(x1: number, y1: number, x2: number, y2: number): void {
+    this.pair(x1, y1);
+    this.out.ascii('m ');
+    this.pair(x2, y2);
+    this.out.ascii('l\n');
+  }
+
+  private bezier(ax: number, ay: number, bx: number, by: number, [x, y]: Pt): void {
+    this.pair(ax, ay);
+    this.pair(bx, by);
+    this.pair(x, y);
+    this.out.ascii('c\n');
   }
 }
 
-function bezier(a: Pt, b: Pt, c: Pt): string {
-  return `${pair(...a)}${pair(...b)}${pair(...c)}c`;
+const ANCHORS = { start: 0, middle: 0.5, end: 1 } as const;
+
+/** Undefined is a full line, null not known. */
+function sameDash(a: Stroke['dash'], b: Stroke['dash'] | null): boolean {
+  return a === b || (a !== undefined && b !== undefined && b !== null && a[0] === b[0] && a[1] === b[1]);
 }
 
 const painter = (stroke: Stroke | null, fill: Ink | 'paper' | null): string =>
-  stroke && fill ? 'B' : stroke ? 'S' : 'f';
+  stroke && fill ? 'B\n' : stroke ? 'S\n' : 'f\n';
 
-/** A number of a text matrix: finer than a place, as it is multiplied by the length of the text. */
-const fine = (value: number): string => String(Math.round(value * 1e5) / 1e5);
-
-function colour([r, g, b]: Colour, grey: string, rgb: string): string {
-  return r === g && g === b ? `${r} ${grey}` : `${r} ${g} ${b} ${rgb}`;
+/** The operators that set each ink. */
+function operators(grey: string, rgb: string): Readonly<Record<InkName, string>> {
+  const entries = Object.entries(INKS).map(([name, [r, g, b]]) => [
+    name,
+    r === g && g === b ? `${r} ${grey}\n` : `${r} ${g} ${b} ${rgb}\n`,
+  ]);
+  return Object.fromEntries(entries) as Record<InkName, string>;
 }
+
+const STROKE_INKS = operators('G', 'RG');
+const FILL_INKS = operators('g', 'rg');

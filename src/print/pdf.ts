@@ -1,6 +1,8 @@
 import { createHash } from 'node:crypto';
+import { promisify } from 'node:util';
+import { deflate } from 'node:zlib';
 import type { Bookmark, Document, Form, Page } from '../sheet/marks.js';
-import { type Codes, openCodes } from './codes.js';
+import { openCodes } from './codes.js';
 import { Content } from './content.js';
 import type { Fonts } from './fonts.js';
 import type { PdfDocument, PdfOutline, PdfReference } from './pdfkit.js';
@@ -9,8 +11,7 @@ import { openPdf } from './pdfkit.js';
 /** Points in a millimetre (a point is 1/72 inch, an inch 25.4 mm: ISO 32000-1, 8.3.2.3). */
 const POINTS = 72 / 25.4;
 
-/** From pdfkit's space (points, y down) to that of the marks. */
-const TO_MILLIMETRES = `${POINTS.toFixed(6)} 0 0 ${POINTS.toFixed(6)} 0 0 cm`;
+const deflated = promisify(deflate);
 
 /**
  * Prints pages into the bytes of a PDF 1.7 file. The same document gives the same bytes: no date is written, and the
@@ -33,7 +34,8 @@ export async function printPdf(document: Document, fonts: Fonts): Promise<Uint8A
   delete pdf.info.CreationDate;
 
   const printer = new Printer(pdf, fonts);
-  for (const page of document.pages) printer.page(page);
+  const streams = document.pages.map((page) => printer.stream(page));
+  for (const [index, page] of document.pages.entries()) printer.place(page, await streams[index]!);
   for (const bookmark of document.bookmarks) outline(pdf.outline, bookmark, document.pages.length);
   catalog(pdf, document);
   pdf._id = printer.identifier(document);
@@ -41,11 +43,20 @@ export async function printPdf(document: Document, fonts: Fonts): Promise<Uint8A
   return Buffer.concat(chunks);
 }
 
-/** Pages of one document as they are written: the forms and fonts that they share. */
+/** A form in the file. */
+interface Placed {
+  readonly name: string;
+  readonly ref: PdfReference;
+}
+
+/**
+ * Pages of one document as they are written: the forms and fonts that they share. Streams are compressed in the background
+ * while the next ones are written, which on more than one core takes printing to the speed of zlib.
+ */
 class Printer {
-  private readonly codes: { readonly regular: Codes; readonly bold: Codes };
+  private readonly content: Content;
   private readonly fonts: Readonly<Record<string, PdfReference>>;
-  private readonly forms = new Map<string, { name: string; ref: PdfReference }>();
+  private readonly forms = new Map<string, Placed>();
   private readonly hash = createHash('sha256');
 
   constructor(
@@ -54,48 +65,39 @@ class Printer {
   ) {
     const regular = pdf.font(fonts.regular.font)._font;
     const bold = pdf.font(fonts.bold.font)._font;
-    this.codes = {
+    this.content = new Content({
       regular: openCodes(fonts.regular, 'regular', regular),
       bold: openCodes(fonts.bold, 'bold', bold),
-    };
+    });
     this.fonts = { [regular.id]: regular.ref(), [bold.id]: bold.ref() };
   }
 
-  page(page: Page): void {
-    this.pdf.addPage({ size: [page.widthMm * POINTS, page.heightMm * POINTS], margin: 0 });
-    Object.assign(this.pdf.page.fonts, this.fonts);
-    const content = new Content(this.codes);
-    content.raw(TO_MILLIMETRES);
+  /** The compressed stream of a page. Throws MissingGlyph before it compresses anything. */
+  stream(page: Page): Promise<Uint8Array> {
+    const form = page.form && this.form(page.form, page);
+    const { content } = this;
+    const scale = POINTS.toFixed(6);
+    content.raw(`${scale} 0 0 -${scale} 0 ${(page.heightMm * POINTS).toFixed(6)} cm`);
     content.tints(page.marks);
-    if (page.form) {
-      const { name, ref } = this.form(page.form, page);
-      this.pdf.page.xobjects[name] = ref;
-      content.raw(`/${name} Do`);
-    }
+    if (form) content.raw(`/${form.name} Do`);
     content.marks(page.marks);
-    const bytes = content.finish();
-    this.hash.update(bytes);
-    this.pdf.addContent(bytes);
+    return this.taken();
   }
 
-  private form(form: Form, page: Page): { name: string; ref: PdfReference } {
-    const known = this.forms.get(form.id);
-    if (known) return known;
-    const content = new Content(this.codes);
-    content.tints(form.marks);
-    content.marks(form.marks);
-    const bytes = content.finish();
-    this.hash.update(bytes);
-    const ref = this.pdf.ref({
-      Type: 'XObject',
-      Subtype: 'Form',
-      BBox: [0, 0, page.widthMm, page.heightMm],
-      Resources: { Font: { ...this.fonts } },
-    });
-    ref.end(bytes);
-    const made = { name: `X${this.forms.size + 1}`, ref };
-    this.forms.set(form.id, made);
-    return made;
+  /** Puts a page with its stream into the file, after those before it. */
+  place(page: Page, stream: Uint8Array): void {
+    this.pdf.addPage({ size: [page.widthMm * POINTS, page.heightMm * POINTS], margin: 0 });
+    const { fonts, xobjects, content } = this.pdf.page;
+    Object.assign(fonts, this.fonts);
+    if (page.form) {
+      const { name, ref } = this.forms.get(page.form.id)!;
+      xobjects[name] = ref;
+    }
+    // In place of what pdfkit has begun the stream with.
+    content.buffer = [];
+    content.compress = false;
+    content.data = { Filter: 'FlateDecode' };
+    content.write(stream);
   }
 
   /** 16 bytes that differ where the pages, their order, labels or the title differ. */
@@ -105,6 +107,31 @@ class Printer {
       JSON.stringify([document.title, document.author, document.language, labels, document.bookmarks]),
     );
     return this.hash.digest().subarray(0, 16);
+  }
+
+  private form(form: Form, page: Page): Placed {
+    const known = this.forms.get(form.id);
+    if (known) return known;
+    this.content.tints(form.marks);
+    this.content.marks(form.marks);
+    const ref = this.pdf.ref({
+      Type: 'XObject',
+      Subtype: 'Form',
+      BBox: [0, 0, page.widthMm, page.heightMm],
+      Resources: { Font: { ...this.fonts } },
+    });
+    const bytes = this.content.take();
+    this.hash.update(bytes);
+    ref.end(bytes);
+    const made = { name: `X${this.forms.size + 1}`, ref };
+    this.forms.set(form.id, made);
+    return made;
+  }
+
+  private taken(): Promise<Uint8Array> {
+    const bytes = this.content.take();
+    this.hash.update(bytes);
+    return deflated(bytes);
   }
 }
 

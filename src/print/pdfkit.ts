@@ -9,6 +9,8 @@ import type { Font } from 'fontkit';
 export interface PdfReference {
   readonly id: number;
   data: Record<string, unknown>;
+  buffer: Uint8Array[];
+  compress: boolean;
   write(chunk: Uint8Array): void;
   end(chunk?: Uint8Array): void;
 }
@@ -25,7 +27,7 @@ export interface EmbeddedFont {
 export interface PdfPage {
   readonly fonts: Record<string, PdfReference>;
   readonly xobjects: Record<string, PdfReference>;
-  readonly dictionary: PdfReference;
+  readonly content: PdfReference;
 }
 
 export interface PdfOutline {
@@ -42,7 +44,6 @@ export interface PdfDocument {
   ref(data: Record<string, unknown>): PdfReference;
   font(font: Font): PdfDocument;
   addPage(options: { size: readonly [number, number]; margin: number }): PdfDocument;
-  addContent(chunk: Uint8Array): PdfDocument;
   end(): void;
   read(): Uint8Array;
   push(chunk: Uint8Array | null): boolean;
