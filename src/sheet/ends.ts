@@ -24,8 +24,9 @@ export function runningMarks(side: Side, run: Run): Mark[] {
   for (let frame = run.first; frame <= run.last; frame++) {
     if ((frame - 1) % unit !== 0 && frame !== run.first) continue;
     const whole = Math.floor((frame - 1) / unit);
-    put(feet ? `${whole}'` : `${whole}+`, frame, 2.7 * scale, 'bold');
-    if (frame < run.last) put(String(frame), frame + 1, 1.8 * scale, 'regular');
+    // The frame number names its own row; the second goes for all its rows and can stand one lower.
+    put(String(frame), frame, 1.8 * scale, 'regular');
+    if (frame < run.last) put(feet ? `${whole}'` : `${whole}+`, frame + 1, 2.7 * scale, 'bold');
   }
   return marks;
 }
@@ -36,7 +37,7 @@ export function endMarks(side: Side, run: Run): Mark[] {
   const right = block.x + block.width;
   const { length } = side.plan.solved.shot;
   const marks: Mark[] = [];
-  if (run.last === length)
+  if (run.last === length && run.first <= length)
     for (const down of [0, DOUBLE_LINE]) {
       const y = topOf(side, run, length + 1) + down;
       marks.push(line(block.x, y, right, y, black(0.35)));
