@@ -1,0 +1,238 @@
+/** Reads the cells of a column: one short word a row, written the same way by the reader and by what is expected. */
+
+import type { Paper, PaperLine, PaperText } from '../pdf.js';
+import { type Band, type Grid, inside, middleOf, Unreadable } from './grid.js';
+
+/**
+ * What stands in a row of a column:
+ * `''` nothing; `|` the line of a hold; `12` a number; `×`; `[12]` held over a break; `(1a)` a number in a ring;
+ * `-` a dash; `(-)` a dash in round brackets; `o` a small open ring; `12_` a number with a stroke under it.
+ * Where things meet that must not, all are there, joined by `&`.
+ */
+export type Cell = string;
+
+/** A mark on the paper that gave a word of a cell, for whoever wants to meddle with it. */
+export interface Source {
+  readonly row: number;
+  readonly cell: Cell;
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface HoldLine {
+  readonly firstRow: number;
+  readonly lastRow: number;
+  readonly line: PaperLine;
+}
+
+/** A bracket beside a cycle, as far as it stands in this block. */
+export interface Bracket {
+  readonly firstRow: number;
+  readonly lastRow: number;
+  /** A stroke at its top: the cycle begins here. */
+  readonly begins: boolean;
+  /** A stroke at its bottom: it ends here. */
+  readonly ends: boolean;
+  /** An arrow at its bottom: it runs on. */
+  readonly arrow: boolean;
+  readonly words: string;
+}
+
+export interface ReadColumn {
+  readonly cells: readonly Cell[];
+  readonly sources: readonly Source[];
+  readonly holds: readonly HoldLine[];
+  readonly brackets: readonly Bracket[];
+}
+
+const BLACK = '#000000';
+
+/** The row whose band holds `y`. */
+export function rowAt(grid: Grid, y: number): number | null {
+  const row = grid.rows.findIndex((band) => inside(y, band));
+  return row < 0 ? null : row;
+}
+
+/** The number of the edge that is nearest to `y`; Unreadable when it is half a row away or more. */
+export function edgeAt(grid: Grid, y: number): number {
+  let nearest = 0;
+  grid.edges.forEach((edge, i) => {
+    if (Math.abs(edge - y) < Math.abs(grid.edges[nearest]! - y)) nearest = i;
+  });
+  const rowMm = grid.edges[1]! - grid.edges[0]!;
+  if (Math.abs(grid.edges[nearest]! - y) >= rowMm / 2) throw new Unreadable('a line ends outside the rows');
+  return nearest;
+}
+
+export function readColumn(paper: Paper, grid: Grid, column: Band): ReadColumn {
+  const rowsBand = { from: grid.edges[0]!, to: grid.edges.at(-1)! };
+  const here = (x: number, y: number) => inside(x, column) && inside(y, rowsBand);
+  const texts = paper.texts
+    .filter((text) => !text.form && text.ink === BLACK)
+    .map((text) => ({ text, middle: middleOf(text) }))
+    .filter(({ middle }) => here(...middle));
+  const level = texts.filter(({ text }) => text.angle === 0);
+  const turned = texts.filter(({ text }) => text.angle !== 0);
+  const lines = paper.lines.filter(
+    (line) => !line.form && line.pen.ink === BLACK && here((line.x1 + line.x2) / 2, (line.y1 + line.y2) / 2),
+  );
+  const upright = lines.filter((line) => Math.abs(line.x1 - line.x2) < 0.01);
+  const flat = lines.filter((line) => Math.abs(line.y1 - line.y2) < 0.01);
+  if (upright.length + flat.length !== lines.length)
+    throw new Unreadable('a slanting line in a column of levels');
+  const rings = ringsOf(paper, here);
+  const rowMm = grid.edges[1]! - grid.edges[0]!;
+
+  const axis = axisOf(level);
+  const words = new Map<number, Source[]>();
+  const say = (cell: Cell, x: number, y: number): void => {
+    const row = rowAt(grid, y);
+    if (row === null) throw new Unreadable(`“${cell}” stands outside the rows`);
+    words.set(row, [...(words.get(row) ?? []), { row, cell, x, y }]);
+  };
+  const used = new Set<unknown>();
+  const strokes = flat.filter((line) => axis !== null && Math.abs((line.x1 + line.x2) / 2 - axis) < 0.25);
+
+  for (const { text, middle } of level) {
+    if (text.text === '(' || text.text === ')') continue;
+    const [x, y] = middle;
+    const ring = rings.find((one) => Math.hypot(one.x - x, one.y - y) < Math.min(0.3, rowMm / 4));
+    if (ring) {
+      used.add(ring);
+      say(`(${text.text})`, x, y);
+      continue;
+    }
+    const under = strokes.find((line) => line.y1 > y && line.y1 - y < rowMm * 0.5 && longerThan(line, text));
+    if (under) used.add(under);
+    say(under ? `${text.text}_` : text.text, x, y);
+  }
+  for (const stroke of strokes) {
+    if (used.has(stroke)) continue;
+    const y = stroke.y1;
+    const brackets = level.filter(
+      ({ text, middle }) => /^[()]$/.test(text.text) && Math.abs(middle[1] - y) < rowMm / 4,
+    );
+    if (
+      brackets.length !== 0 &&
+      brackets
+        .map(({ text }) => text.text)
+        .sort()
+        .join('') !== '()'
+    )
+      throw new Unreadable('a bracket without its other half');
+    for (const bracket of brackets) used.add(bracket);
+    say(brackets.length > 0 ? '(-)' : '-', (stroke.x1 + stroke.x2) / 2, y);
+  }
+  for (const bracket of level)
+    if (/^[()]$/.test(bracket.text.text) && !used.has(bracket))
+      throw new Unreadable('a bracket about nothing');
+  for (const ring of rings) {
+    if (used.has(ring)) continue;
+    if (ring.width > 1.3) throw new Unreadable('a ring with nothing in it');
+    say('o', ring.x, ring.y);
+  }
+
+  const holds: HoldLine[] = [];
+  const beside: PaperLine[] = [];
+  for (const line of upright) {
+    if (axis === null) throw new Unreadable('a line in a column where nothing stands');
+    if (Math.abs(line.x1 - axis) > 0.2) beside.push(line);
+    else
+      holds.push({
+        firstRow: edgeAt(grid, Math.min(line.y1, line.y2)),
+        lastRow: edgeAt(grid, Math.max(line.y1, line.y2)) - 1,
+        line,
+      });
+  }
+  for (const { firstRow, lastRow, line } of holds)
+    for (let row = firstRow; row <= lastRow; row++)
+      words.set(row, [...(words.get(row) ?? []), { row, cell: '|', x: line.x1, y: line.y1 }]);
+
+  return {
+    cells: grid.rows.map((_, row) =>
+      (words.get(row) ?? [])
+        .map((word) => word.cell)
+        .sort()
+        .join('&'),
+    ),
+    sources: [...words.values()].flat().filter((word) => word.cell !== '|'),
+    holds,
+    brackets: beside.map((line) =>
+      bracketOf(
+        line,
+        grid,
+        flat.filter((one) => !strokes.includes(one)),
+        turned,
+        paper,
+      ),
+    ),
+  };
+}
+
+interface Ring {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+}
+
+/** Circles, and rings that are drawn out for long numbers. */
+function ringsOf(paper: Paper, here: (x: number, y: number) => boolean): Ring[] {
+  const circles = paper.circles
+    .filter((circle) => !circle.form && circle.pen?.ink === BLACK && circle.fill === null)
+    .map(({ x, y, r }): Ring => ({ x, y, width: 2 * r }));
+  const pills = paper.shapes
+    .filter((shape) => !shape.form && shape.closed && shape.pen?.ink === BLACK && shape.fill === null)
+    .filter((shape) => shape.points.length > 8)
+    .map((shape): Ring => {
+      const xs = shape.points.map(([x]) => x);
+      const ys = shape.points.map(([, y]) => y);
+      const [left, right] = [Math.min(...xs), Math.max(...xs)];
+      return { x: (left + right) / 2, y: (Math.min(...ys) + Math.max(...ys)) / 2, width: right - left };
+    });
+  return [...circles, ...pills].filter((ring) => here(ring.x, ring.y));
+}
+
+/** The line down the middle of a column on which all its signs stand; null in a column without any. */
+function axisOf(level: readonly { text: PaperText; middle: readonly [number, number] }[]): number | null {
+  const xs = level
+    .filter(({ text }) => text.text !== '(' && text.text !== ')')
+    .map(({ middle }) => middle[0])
+    .sort((a, b) => a - b);
+  if (xs.length === 0) return null;
+  const axis = xs[xs.length >> 1]!;
+  if (xs.some((x) => Math.abs(x - axis) > 0.15))
+    throw new Unreadable('numbers of one column do not stand in line');
+  return axis;
+}
+
+const longerThan = (line: PaperLine, text: PaperText): boolean =>
+  Math.abs(line.x2 - line.x1) > Math.abs(text.endX - text.x);
+
+function bracketOf(
+  line: PaperLine,
+  grid: Grid,
+  flat: readonly PaperLine[],
+  turned: readonly { text: PaperText; middle: readonly [number, number] }[],
+  paper: Paper,
+): Bracket {
+  const [top, bottom] = [Math.min(line.y1, line.y2), Math.max(line.y1, line.y2)];
+  const touches = (y: number) =>
+    flat.some((one) => Math.abs(one.y1 - y) < 0.02 && Math.abs(Math.max(one.x1, one.x2) - line.x1) < 0.02);
+  const arrow = paper.shapes.some(
+    (shape) =>
+      !shape.form &&
+      shape.fill === BLACK &&
+      shape.points.some(([x, y]) => Math.hypot(x - line.x1, y - bottom) < 0.02),
+  );
+  const beside = turned
+    .filter(({ middle: [x, y] }) => x > line.x1 && x - line.x1 < 1.6 && y > top - 0.5 && y < bottom + 3)
+    .sort((a, b) => a.middle[0] - b.middle[0] || Math.abs(a.middle[1] - top) - Math.abs(b.middle[1] - top));
+  return {
+    firstRow: edgeAt(grid, top),
+    lastRow: edgeAt(grid, bottom) - 1,
+    begins: touches(top),
+    ends: touches(bottom),
+    arrow,
+    words: beside[0]?.text.text ?? '',
+  };
+}

@@ -1,0 +1,141 @@
+/** Paper against solver, row by row. */
+
+import type { Convention, LabelLanguage } from '../../src/shot/settings.js';
+import type { SolvedShot } from '../../src/solve/solved.js';
+import type { Bracket } from './cells.js';
+import { type ExpectedLevel, expectedBrackets, expectedLevel } from './expected.js';
+import type { ReadBlock, ReadLevel, ReadPage } from './sheet.js';
+
+/** Everything in which the pages of a cut differ from its table, as lines to read; empty when they agree. */
+export function differences(
+  pages: readonly ReadPage[],
+  solved: SolvedShot,
+  convention: Convention,
+  labels: LabelLanguage,
+): string[] {
+  const { shot } = solved;
+  const found: string[] = [];
+  const timed = solved.levels.filter((level) => level.timed);
+  const order = (convention === 'west' ? timed.toReversed() : timed).map((level) => level.name);
+  const levels = new Map(
+    timed.map((level) => [level.name, { level, expected: expectedLevel(level, convention) }]),
+  );
+  const unit = convention === 'west' ? 16 : shot.fps;
+  const time = `${Math.floor(shot.time / shot.fps)} + ${shot.time % shot.fps}`;
+  /** How often each frame of each level was found in each group of columns. */
+  const seen = new Map<string, number>();
+  const orders = new Map<string, string[]>();
+
+  for (const page of pages) {
+    const at = `page ${page.label}`;
+    if (page.cut !== shot.cut) found.push(`${at}: the header says cut ${page.cut}`);
+    if (page.time !== time) found.push(`${at}: the header says ${page.time} for ${time}`);
+    const [, number] = /^(\d+)/.exec(page.label) ?? [];
+    const here = orders.get(number!) ?? [];
+    orders.set(number!, here);
+    page.blocks.forEach((block, i) => {
+      const where = `${at}, block ${i + 1}`;
+      found.push(...ends(block, shot.length).map((text) => `${where}: ${text}`));
+      found.push(...numbers(block, unit, convention).map((text) => `${where}: ${text}`));
+      const names = block.cels.map((level) => level.name);
+      if (names.join() !== block.keys.map((level) => level.name).join())
+        found.push(`${where}: key and cel columns name other levels`);
+      if (i === 0) here.push(...names);
+      for (const group of ['cels', 'keys'] as const)
+        for (const read of block[group]) {
+          const known = levels.get(read.name);
+          if (!known) {
+            found.push(`${where}: there is no level ${read.name}`);
+            continue;
+          }
+          found.push(
+            ...cells(block, read, group, known.expected, shot.length, seen).map((text) => `${at} ${text}`),
+          );
+          const brackets =
+            block.firstFrame === null ? [] : bracketsFor(block, known.level.cycles, shot.length, labels);
+          const expected = group === 'keys' ? brackets : [];
+          found.push(...bracketDifferences(read, expected).map((text) => `${where} ${read.name}: ${text}`));
+        }
+    });
+  }
+  for (const [page, names] of orders)
+    if (names.join() !== order.join())
+      found.push(`page ${page}: the columns stand ${names.join(' ')} instead of ${order.join(' ')}`);
+  for (const name of order)
+    for (const group of ['cels', 'keys'])
+      for (let frame = 1; frame <= shot.length; frame++) {
+        const times = seen.get(`${name} ${group} ${frame}`) ?? 0;
+        if (times !== 1) found.push(`${name} ${group}: frame ${frame} is printed ${times} times`);
+      }
+  return found;
+}
+
+function ends(block: ReadBlock, length: number): string[] {
+  const rows = block.grid.rows.length;
+  if (block.firstFrame === null)
+    return block.hatched === 0 && block.end === null ? [] : ['a block with no frame is not hatched out'];
+  const last = length - block.firstFrame + 1;
+  const end = last <= rows ? last : null;
+  const hatched = last < rows ? last : null;
+  const found: string[] = [];
+  if (block.end !== end) found.push(`the double line is at edge ${block.end} instead of ${end}`);
+  if (block.hatched !== hatched)
+    found.push(`the hatch begins at edge ${block.hatched} instead of ${hatched}`);
+  return found;
+}
+
+/** Row numbers and whole seconds (feet) against the running frame numbers. */
+function numbers(block: ReadBlock, unit: number, convention: Convention): string[] {
+  const { firstFrame } = block;
+  if (firstFrame === null) return [];
+  const found: string[] = [];
+  block.grid.rows.forEach((row, i) => {
+    const frame = firstFrame + i;
+    const number = ((frame - 1) % unit) + 1;
+    if (row.number !== number) found.push(`frame ${frame} stands on the row numbered ${row.number}`);
+  });
+  for (const { row, whole, feet } of block.wholes) {
+    if (Math.floor((firstFrame + row - 1) / unit) !== whole || feet !== (convention === 'west'))
+      found.push(`${whole} is printed beside frame ${firstFrame + row}`);
+  }
+  if (block.wholes.length === 0 && block.grid.rows.length > 1) found.push('no second or foot is named');
+  return found;
+}
+
+function cells(
+  block: ReadBlock,
+  read: ReadLevel,
+  group: 'cels' | 'keys',
+  expected: ExpectedLevel,
+  length: number,
+  seen: Map<string, number>,
+): string[] {
+  const found: string[] = [];
+  read.column.cells.forEach((cell, row) => {
+    const frame = block.firstFrame === null ? null : block.firstFrame + row;
+    let wanted = '';
+    if (frame !== null && frame <= length) {
+      wanted = expected[group === 'cels' ? 'cel' : 'key'](frame, row === 0);
+      const id = `${read.name} ${group} ${frame}`;
+      seen.set(id, (seen.get(id) ?? 0) + 1);
+    }
+    if (cell !== wanted) found.push(`${read.name} ${group} frame ${frame}: “${cell}” instead of “${wanted}”`);
+  });
+  return found;
+}
+
+function bracketsFor(
+  block: ReadBlock,
+  cycles: Parameters<typeof expectedBrackets>[0],
+  length: number,
+  labels: LabelLanguage,
+): Bracket[] {
+  const first = block.firstFrame!;
+  return expectedBrackets(cycles, first, Math.min(length, first + block.grid.rows.length - 1), labels);
+}
+
+function bracketDifferences(read: ReadLevel, expected: readonly Bracket[]): string[] {
+  const told = (brackets: readonly Bracket[]) => brackets.map((one) => JSON.stringify(one)).sort();
+  const [have, want] = [told(read.column.brackets), told(expected)];
+  return have.join() === want.join() ? [] : [`brackets ${have.join(' ')} instead of ${want.join(' ')}`];
+}

@@ -1,0 +1,103 @@
+/** What a sheet must say, told from the solver's table and the rules of the form alone. */
+
+import type { Convention, LabelLanguage } from '../../src/shot/settings.js';
+import type { SolvedCycle, SolvedLevel } from '../../src/solve/solved.js';
+import type { Bracket, Cell } from './cells.js';
+
+/** The words of a level's two columns on frame `f`, `breaks` saying on which frames a block of rows begins. */
+export interface ExpectedLevel {
+  cel(frame: number, breaks: boolean): Cell;
+  key(frame: number, breaks: boolean): Cell;
+}
+
+export function expectedLevel(level: SolvedLevel, convention: Convention): ExpectedLevel {
+  const cels = level.exposures.map((exposure) => (exposure.cel === null ? '×' : String(exposure.cel)));
+  const begins = level.exposures.map(
+    (exposure, i) => exposure.drawing !== level.exposures[i - 1]?.drawing || i === 0,
+  );
+  const signs = convention === 'west' ? western(level) : japanese(level, begins);
+  const cell = (sign: Cell, held: string, starts: boolean, breaks: boolean, empty: boolean): Cell => {
+    if (starts) return sign;
+    if (breaks) return `[${held}]`;
+    return empty ? '' : '|';
+  };
+  return {
+    cel: (f, breaks) => cell(cels[f - 1]!, cels[f - 1]!, begins[f - 1]!, breaks, cels[f - 1] === '×'),
+    key: (f, breaks) =>
+      cell(
+        signs[f - 1]!,
+        heldSign(signs[f - 1]!),
+        begins[f - 1]!,
+        breaks,
+        level.exposures[f - 1]!.drawing === null,
+      ),
+  };
+}
+
+/** The sign of the drawing of each frame, also where it is only held. */
+function western(level: SolvedLevel): Cell[] {
+  return level.exposures.map(({ kind, cel }) => {
+    if (kind === 'empty') return '×';
+    return kind === 'key' ? `(${cel})` : kind === 'breakdown' ? `${cel}_` : `${cel}`;
+  });
+}
+
+function japanese(level: SolvedLevel, begins: readonly boolean[]): Cell[] {
+  const before = new Map<string, string>();
+  for (const passage of level.passages)
+    passage.drawings.forEach((drawing, i) => {
+      before.set(drawing, i === 0 ? passage.from : passage.drawings[i - 1]!);
+    });
+  const firstSeen = new Map<string, number>();
+  let turn: string | null = null;
+  let sign: Cell = '';
+  return level.exposures.map((exposure, i) => {
+    const { drawing, kind, frame } = exposure;
+    if (!begins[i]) return sign;
+    const seen = drawing === null ? undefined : firstSeen.get(drawing);
+    if (drawing !== null && seen === undefined) firstSeen.set(drawing, frame);
+    const inTurn = drawing !== null && turn !== null && before.get(drawing) === turn;
+    const inCycle =
+      seen !== undefined &&
+      level.cycles.some((cycle) => cycle.firstFrame <= seen && frame <= cycle.lastFrame);
+    if (kind === 'empty') sign = '×';
+    else if (kind === 'key') sign = `(${drawing})`;
+    else if (exposure.again || (inCycle && !inTurn)) sign = 'o';
+    else if (inTurn) sign = kind === 'breakdown' ? '(-)' : '-';
+    else sign = `${drawing}`;
+    const outOfTurn = kind !== 'key' && kind !== 'empty' && sign === drawing;
+    if (!outOfTurn) turn = drawing;
+    return sign;
+  });
+}
+
+/** A sign as it stands in square brackets. */
+function heldSign(sign: Cell): string {
+  if (sign === '-') return '–';
+  if (sign === '(-)') return '(–)';
+  if (sign === 'o') return '○';
+  return sign.replace(/^\((.*)\)$/, '$1').replace(/_$/, '');
+}
+
+/** The brackets beside the cycles of a level on the rows of frames `first` to `last`. */
+export function expectedBrackets(
+  cycles: readonly SolvedCycle[],
+  first: number,
+  last: number,
+  labels: LabelLanguage,
+): Bracket[] {
+  const words = (times: number | null) => {
+    if (labels === 'ja') return times === null ? 'リピート' : `${times}回`;
+    return times === null ? 'cycle' : `${times} times`;
+  };
+  return cycles
+    .filter((cycle) => cycle.firstFrame <= last && cycle.lastFrame >= first)
+    .map((cycle) => ({
+      firstRow: Math.max(cycle.firstFrame, first) - first,
+      lastRow: Math.min(cycle.lastFrame, last) - first,
+      begins: cycle.firstFrame >= first,
+      ends: cycle.lastFrame <= last && cycle.times !== null,
+      arrow: cycle.lastFrame <= last && cycle.times === null,
+      words: words(cycle.times),
+    }));
+}
