@@ -14,14 +14,12 @@ import { arrange, type Body, type Heading, type Sheet } from './charts/arrange.j
 import { columnsFor, type LadderWords, ladderMarks, type Piece } from './charts/ladder.js';
 import { ladders } from './charts/steps.js';
 import { chartWords } from './charts/words.js';
-import { frame, line, pale, textAt } from './draw.js';
-import { caption } from './form.js';
-import { type Geometry, geometry, unitOf } from './geometry.js';
-import { headerCells, headerMarks } from './header.js';
-import { words as formWords } from './labels.js';
+import { type Box, line, pale, textAt } from './draw.js';
+import { unitOf } from './geometry.js';
 import type { Look } from './look.js';
-import type { Form, Mark, Page } from './marks.js';
+import type { Mark, Page } from './marks.js';
 import { cached } from './measure.js';
+import { pageFrame } from './pages.js';
 import { rowName } from './times.js';
 
 /** Pages of ladders; none where no passage has an in-between. */
@@ -31,75 +29,32 @@ export function chartPages(solved: SolvedShot, given: Look): Page[] {
   const look = { ...given, metrics: cached(given.metrics) };
   if (look.settings.convention === 'west') entries.reverse();
   const words = chartWords(look.settings.labels);
-  const paper = geometry(look.settings, solved.shot.fps, LIKE_A_SHEET);
-  const body = bodyOf(paper);
+  const framed = (page: number, pages: number) => pageFrame(solved.shot, look, words.page(page), pages);
+  const body = inset(framed(1, 1).body);
   const sheets = arrange(entries, body, (entry) => {
     const steps = entry.ladders.flatMap((ladder) => ladder.steps);
     return columnsFor(steps, words.headings, look.metrics);
   });
-  const form = formOf(paper, look);
-  return sheets.map(
-    (sheet, i): Page => ({
-      widthMm: paper.widthMm,
-      heightMm: paper.heightMm,
+  return sheets.map((sheet, i): Page => {
+    const { widthMm, heightMm, marks } = framed(i + 1, sheets.length);
+    return {
+      widthMm,
+      heightMm,
       label: `charts ${i + 1}`,
       part: 'charts',
-      form,
+      form: null,
       marks: [
-        ...headMarks(paper, solved, look, i + 1, sheets.length),
+        ...marks,
         ...sheet.headings.flatMap((heading) => headingMarks(heading, body, look)),
         ...bodyMarks(sheet, solved, look),
       ],
       rows: [],
-    }),
-  );
+    };
+  });
 }
 
-/** Header and foot stand where they stand on a sheet. */
-const LIKE_A_SHEET = { levels: 1, main: true, bracketMm: 0, voices: 1, cameraLanes: 1 };
-
-function bodyOf({ header, foot, scale }: Geometry): Body {
-  return {
-    left: header.x + 4,
-    right: header.x + header.width - 4,
-    top: header.y + header.height + 8 * scale,
-    bottom: foot.y - 1,
-  };
-}
-
-function formOf(paper: Geometry, { settings, metrics }: Look): Form {
-  const west = settings.convention === 'west';
-  const words = formWords(settings.labels);
-  return {
-    id: `charts-${west ? 'west' : 'japan'}-${settings.labels}-${paper.widthMm}x${paper.heightMm}`,
-    marks: headerCells(paper, words, west).flatMap((cell) => [
-      frame(cell.box, pale(0.18)),
-      caption(cell.box, cell.caption, paper, metrics),
-    ]),
-  };
-}
-
-function headMarks(paper: Geometry, { shot }: SolvedShot, look: Look, page: number, pages: number): Mark[] {
-  const { settings, metrics } = look;
-  const west = settings.convention === 'west';
-  const { header, scale } = paper;
-  return [
-    ...headerMarks(paper, {
-      shot,
-      title: settings.title,
-      episode: settings.episode,
-      words: formWords(settings.labels),
-      metrics,
-      west,
-      page: west ? `${page} / ${pages}` : `${pages} / ${page}`,
-      leftOver: new Set(),
-    }),
-    textAt(header.x + 4, header.y + header.height + 4 * scale, chartWords(settings.labels).title, {
-      sizeMm: 2.6 * scale,
-      ink: 'grey',
-      anchor: 'start',
-    }),
-  ];
+function inset({ x, y, width, height }: Box): Body {
+  return { left: x + 4, right: x + width - 4, top: y + 4, bottom: y + height - 1 };
 }
 
 function bodyMarks(sheet: Sheet, solved: SolvedShot, look: Look): Mark[] {

@@ -4,19 +4,19 @@ import type { Headings } from './ladder.js';
 
 /** What the charts say beside their numbers. */
 export interface ChartWords {
-  /** What the page is. */
-  readonly title: string;
   readonly headings: Headings;
   readonly goesOn: string;
+  /** What the n-th page of charts is called in head and foot. */
+  page(n: number): string;
   count(inbetweens: number): string;
   /** The line under a ladder's title: how many, how they are spaced, where the passage is first seen. */
   remark(passage: SolvedPassage, first: string): string;
 }
 
 const english: ChartWords = {
-  title: 'in-between charts',
   headings: { number: 'No.', drawing: 'drawing', way: 'way', frames: 'frames' },
   goesOn: '(continued)',
+  page: (n) => `charts ${n}`,
   count: (n) => `${n} in-between${n === 1 ? '' : 's'}`,
   remark: (passage, first) =>
     `${english.count(passage.drawings.length)}, ${
@@ -25,9 +25,9 @@ const english: ChartWords = {
 };
 
 const japanese: ChartWords = {
-  title: '中割りチャート',
   headings: { number: '番号', drawing: '動画', way: '割り', frames: 'コマ' },
   goesOn: '（続き）',
+  page: (n) => `チャート ${n}`,
   count: (n) => `中割 ${n}枚`,
   remark: (passage, first) =>
     `${japanese.count(passage.drawings.length)}　${
