@@ -27,8 +27,10 @@ export interface Wanted {
   readonly main: boolean;
   /** Room beside a key drawing's number for brackets about cycles, mm. */
   readonly bracketMm: number;
-  /** Lines of dialogue and sound that run at the same time. */
+  /** Lines of dialogue that are spoken at the same time, at least 1. */
   readonly voices: number;
+  /** Sounds and musics that are heard at the same time. */
+  readonly sounds: number;
   /** Lanes of camera moves that run at the same time. */
   readonly cameraLanes: number;
 }
@@ -48,10 +50,15 @@ const LABELS: Share = { least: 4, wish: 4.4, most: 5.4, weight: 0.2 };
 const NUMBERS: Share = { least: 2.8, wish: 3.2, most: 4.2, weight: 0.2 };
 
 function shares(wanted: Wanted): { dialogue: Share; camera: Share; notes: Share; key: Share; cel: Share } {
-  const voices = Math.max(1, wanted.voices);
+  const { voices, sounds } = wanted;
   const lanes = Math.max(1, wanted.cameraLanes);
   return {
-    dialogue: { least: 3.4 + 3.6 * voices, wish: 5.6 + 4 * voices, most: 12 + 12 * voices, weight: 2 },
+    dialogue: {
+      least: 5.6 * voices + 2.2 * sounds,
+      wish: 9 * voices + 3 * sounds,
+      most: 18 * voices + 6 * sounds,
+      weight: 2,
+    },
     camera: { least: 8 + 3 * lanes, wish: 11 + 3.5 * lanes, most: 30 + 6 * lanes, weight: 3 },
     notes: { least: 10, wish: 14, most: 70, weight: 5 },
     key: {

@@ -16,17 +16,21 @@ export function runningMarks(side: Side, run: Run): Mark[] {
   const marks: Mark[] = [];
   const feet = side.plan.convention === 'west';
   const width = column.width - 0.4;
-  const put = (text: string, frame: number, most: number, weight: 'bold' | 'regular'): void => {
+  const put = (text: string, frame: number, most: number, weight: 'bold' | 'regular', half = 0): void => {
     const sizeMm = Math.max(leastTextMm, Math.min(most, rowMm * 0.82));
-    const squeeze = Math.min(1, width / side.plan.metrics.width(text, sizeMm, weight));
-    marks.push(textAt(x, topOf(side, run, frame) + rowMm / 2, text, { sizeMm, weight, squeeze }));
+    const room = half === 0 ? width : width / 2 - 0.2;
+    const squeeze = Math.min(1, room / side.plan.metrics.width(text, sizeMm, weight));
+    const y = topOf(side, run, frame) + rowMm / 2;
+    marks.push(textAt(x + (half * column.width) / 4, y, text, { sizeMm, weight, squeeze }));
   };
   for (let frame = run.first; frame <= run.last; frame++) {
     if ((frame - 1) % unit !== 0 && frame !== run.first) continue;
     const whole = Math.floor((frame - 1) / unit);
+    const second = feet ? `${whole}'` : `${whole}+`;
     // The frame number names its own row; the second goes for all its rows and can stand one lower.
-    put(String(frame), frame, 1.8 * scale, 'regular');
-    if (frame < run.last) put(feet ? `${whole}'` : `${whole}+`, frame + 1, 2.7 * scale, 'bold');
+    const alone = frame === run.last;
+    put(String(frame), frame, 1.8 * scale, 'regular', alone ? 1 : 0);
+    put(second, alone ? frame : frame + 1, 2.7 * scale, 'bold', alone ? -1 : 0);
   }
   return marks;
 }
@@ -51,7 +55,7 @@ export function endMarks(side: Side, run: Run): Mark[] {
       y: after,
       width: block.width,
       height: bottom - after,
-      gapMm: 2.4,
+      gapMm: 3,
       stroke: black(0.14),
     });
   return marks;

@@ -10,10 +10,10 @@ import { headRows } from './heads.js';
 import type { Words } from './labels.js';
 import type { Form, Mark, Metrics, Stroke } from './marks.js';
 
-const HAIR = pale(0.1);
-const LIGHT = pale(0.18);
-const MEDIUM = pale(0.3);
-const HEAVY = pale(0.5);
+const HAIR = pale(0.09);
+const LIGHT = pale(0.2);
+const MEDIUM = pale(0.36);
+const HEAVY = pale(0.62);
 
 /** Rows of a light rule: six, or the largest part of half a unit (of a unit that has no half) that is no more. */
 export function lightRule(unit: number): number {
@@ -26,7 +26,6 @@ export function lightRule(unit: number): number {
 export function ruleAbove(place: number, unit: number): Stroke {
   if (place % unit === 0) return HEAVY;
   if (unit % 2 === 0 && place % (unit / 2) === 0) return MEDIUM;
-  // A foot is ruled at its quarters as well.
   return place % lightRule(unit) === 0 ? LIGHT : HAIR;
 }
 

@@ -105,36 +105,40 @@ export function headerMarks(place: Place, headed: Headed): Mark[] {
   const { shot, words, metrics } = headed;
   const { scale, leastTextMm } = place;
   const time = secondsAndFrames(shot.time, shot.fps).replace('+', ' + ');
-  const values: Record<Cell, { text: string; most: number; bold?: boolean }> = {
-    title: {
-      text: [headed.title, shot.title && `“${shot.title}”`].filter((text) => text !== '').join(' '),
-      most: 3.6,
-    },
-    episode: { text: headed.episode, most: 4 },
-    scene: { text: shot.scene, most: 4 },
-    cut: { text: shot.cut, most: 7.6, bold: true },
-    time: { text: time, most: headed.west ? 4 : 5.2, bold: !headed.west },
-    feet: { text: feetAndFrames(shot.time), most: 5.2, bold: true },
-    take: { text: shot.take, most: 4 },
-    page: { text: headed.page, most: 4.4, bold: true },
-    artist: { text: shot.artists.join(', '), most: 3.2 },
-    signature: { text: '', most: 1 },
+  const values: Record<Cell, readonly Value[]> = {
+    title: [
+      { text: headed.title, most: 3.4 },
+      { text: shot.title && `“${shot.title}”`, most: 2.7 },
+    ],
+    episode: [{ text: headed.episode, most: 4 }],
+    scene: [{ text: shot.scene, most: 4 }],
+    cut: [{ text: shot.cut, most: 7.6, bold: true }],
+    time: [{ text: time, most: headed.west ? 4 : 5.2, bold: !headed.west }],
+    feet: [{ text: feetAndFrames(shot.time), most: 5.2, bold: true }],
+    take: [{ text: shot.take, most: 4 }],
+    page: [{ text: headed.page, most: 4.4, bold: true }],
+    artist: [{ text: shot.artists.join(', '), most: 3.2 }],
+    signature: [],
   };
   return headerCells(place, words, headed.west).flatMap(({ cell, box, caption }) => {
-    const { text, most, bold } = values[cell];
+    const lines = values[cell].filter(({ text }) => text !== '');
     const under = captionMm(place) + 0.5;
-    const room = {
-      x: box.x + 0.8,
-      y: box.y + under,
-      width: box.width - 1.6,
-      height: box.height - under - 0.5,
-    };
-    const set = setInBox(metrics, text, room, {
-      most: most * scale,
-      least: leastTextMm,
-      weight: bold ? 'bold' : 'regular',
+    const height = (box.height - under - 0.5) / lines.length;
+    return lines.flatMap(({ text, most, bold }, i) => {
+      const room = { x: box.x + 0.8, y: box.y + under + i * height, width: box.width - 1.6, height };
+      const set = setInBox(metrics, text, room, {
+        most: most * scale,
+        least: leastTextMm,
+        weight: bold ? 'bold' : 'regular',
+      });
+      if (!set.fits) headed.leftOver.add(`${caption}: ${text}`);
+      return set.marks;
     });
-    if (!set.fits) headed.leftOver.add(`${caption}: ${text}`);
-    return set.marks;
   });
+}
+
+interface Value {
+  readonly text: string;
+  readonly most: number;
+  readonly bold?: boolean;
 }

@@ -3,10 +3,11 @@
 import type { SolvedLevel } from '../solve/solved.js';
 import type { Column } from './columns.js';
 import type { Box } from './draw.js';
-import { setInBox } from './fit.js';
+import { isWide, setInBox } from './fit.js';
 import type { Geometry } from './geometry.js';
 import type { Mark } from './marks.js';
 import type { Run, Side } from './plan.js';
+import { setDownwards } from './speech/vertical.js';
 
 /** The bands of the heads, top to bottom; `changes` is the rest. */
 export function headRows({
@@ -113,10 +114,24 @@ interface Said {
 function box(side: Side, text: string, place: Box, said: Said): Mark[] {
   const { plan, geometry } = side;
   const setting = { ...said, least: geometry.leastTextMm };
-  const set = setInBox(plan.metrics, text, place, setting);
+  const set =
+    said.upwards && [...text].some(isWide)
+      ? downInBox(side, text, place, said.most)
+      : setInBox(plan.metrics, text, place, setting);
   if (set.fits) return set.marks;
   plan.leftOver.add(said.leftOver);
   return said.instead === undefined ? set.marks : setInBox(plan.metrics, said.instead, place, setting).marks;
+}
+
+/** Japanese stands upright in a tall box. */
+function downInBox(side: Side, text: string, place: Box, most: number): { marks: Mark[]; fits: boolean } {
+  const strip = { x: place.x, width: place.width, top: place.y, room: place.height };
+  const size = {
+    most: Math.min(most, place.width),
+    least: side.geometry.leastTextMm,
+    weight: 'regular',
+  } as const;
+  return setDownwards(text, strip, size, side.plan.metrics);
 }
 
 function changesOf(level: SolvedLevel, words: Side['plan']['words']): string {

@@ -130,7 +130,7 @@ const ja: Words = {
   reuse: (level, cut, other) => `${level}：兼用　カット${cut} の ${other}`,
   handles: (head, tail, length) =>
     `のりしろ（網かけ）：${[head && `頭 ${head}`, tail && `尻 ${tail}`].filter(Boolean).join('、')}。シート全体 ${length}`,
-  keyCount: (keys) => `原画 ${keys}枚`,
+  keyCount: (keys) => `原画${keys}枚`,
   cutNumber: (cut) => `カット ${cut}`,
 };
 

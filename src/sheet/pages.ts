@@ -38,6 +38,7 @@ export function pageFrame(shot: Shot, look: Look, page: string, pages: number): 
     main: true,
     bracketMm: 0,
     voices: 1,
+    sounds: 1,
     cameraLanes: 1,
   });
   const leftOver = new Set<string>();

@@ -56,7 +56,12 @@ export function sheetPages(solved: SolvedShot, look: Look): Page[] {
   const { shot } = solved;
   const plan = planOf(solved, look);
   const least = smallestTextMm(look.settings.paper);
-  const levelSides = sidesOf(plan.levels, plan.speech.lanes, blockWidth(look.settings, shot.fps), least);
+  const levelSides = sidesOf(
+    plan.levels,
+    { voices: plan.speech.voices, sounds: plan.speech.sounds },
+    blockWidth(look.settings, shot.fps),
+    least,
+  );
   const geometries = levelSides.map(({ wanted }) => geometry(look.settings, shot.fps, wanted));
   const rows = geometries[0]!.rowsAPage;
   const pages = Math.max(1, Math.ceil(shot.length / rows));

@@ -13,12 +13,12 @@ export interface LevelsOfSide {
 /** At least one side; no more levels a side than its narrowest columns hold, and about as many on each. */
 export function sidesOf(
   levels: readonly SolvedLevel[],
-  voices: number,
+  heard: Pick<Wanted, 'voices' | 'sounds'>,
   widthMm: number,
   leastTextMm: number,
 ): LevelsOfSide[] {
   const bracketMm = bracketRoom(levels, leastTextMm);
-  const room = { bracketMm, voices, cameraLanes: 1 };
+  const room = { bracketMm, ...heard, cameraLanes: 1 };
   const first = mostLevels({ ...room, main: true }, widthMm);
   const further = mostLevels({ ...room, main: false }, widthMm);
   const sides = levels.length <= first ? 1 : 1 + Math.ceil((levels.length - first) / further);

@@ -2,32 +2,19 @@
 
 import type { Spoken } from '../../shot/shot.js';
 import { black, line, polyline, textAt } from '../draw.js';
-import { fitLine, isWide, wrap } from '../fit.js';
+import { isWide } from '../fit.js';
 import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
 import { rowName } from '../times.js';
-import { beats, spreadWords } from './latin.js';
-import type { PlacedSpoken, Stretch } from './plan.js';
+import { BAR_GAP, type Lane } from './lane.js';
+import { levelStretches } from './latin-marks.js';
+import type { PlacedSpoken } from './plan.js';
 import { stretches, wholeText } from './plan.js';
-import type { CellSetting, VerticalCell } from './vertical.js';
-import { cellMark, columnMarks, emsOf, verticalCells } from './vertical.js';
-
-/** Where a line of dialogue stands in its column. */
-interface Lane {
-  readonly x: number;
-  readonly width: number;
-  /** Left part, for who speaks. */
-  readonly stripX: number;
-  readonly stripWidth: number;
-  /** Right part, for the words. */
-  readonly wordsX: number;
-  readonly wordsWidth: number;
-}
+import { setDownwards } from './vertical.js';
+import { verticalStretch } from './vertical-marks.js';
 
 const BAR = black(0.38);
-/** Bars stand off their row's edge, so that one line's end and the next one's start are two bars. */
-const BAR_GAP = 0.22;
 
 export function speechMarks(side: Side, run: Run): Mark[] {
   if (run.last < run.first) return [];
@@ -52,17 +39,22 @@ function speakerText(spoken: Spoken, words: Side['plan']['words']): string {
   return [spoken.speaker, manner].filter((text) => text !== '').join(' ');
 }
 
+/** A lane for sounds is this much of one for voices. */
+const NARROW = 0.34;
+
 function laneOf(side: Side, run: Run, lane: number): Lane {
   const column = run.block.columns.dialogue!;
-  const width = column.width / side.plan.speech.lanes;
-  const x = column.x + lane * width;
-  const stripWidth = Math.max(
-    side.geometry.leastTextMm * 1.2,
-    Math.min(width * 0.3, 2.5 * side.geometry.scale),
-  );
+  const { voices, sounds } = side.plan.speech;
+  const unit = column.width / (voices + sounds * NARROW);
+  const sound = lane >= voices;
+  const width = sound ? unit * NARROW : unit;
+  const x = column.x + (sound ? voices * unit + (lane - voices) * width : lane * unit);
+  const stripWidth = sound
+    ? 0
+    : Math.max(side.geometry.leastTextMm * 1.2, Math.min(width * 0.27, 2.7 * side.geometry.scale));
   const stripX = x + 0.55;
-  const wordsX = stripX + stripWidth;
-  return { x, width, stripX, stripWidth, wordsX, wordsWidth: x + width - 0.35 - wordsX };
+  const wordsX = stripX + stripWidth + (sound ? 0.3 : 0);
+  return { x, width, stripX, stripWidth, wordsX, wordsWidth: x + width - 0.25 - wordsX };
 }
 
 function lineMarks(side: Side, run: Run, { spoken, lane: index }: PlacedSpoken): Mark[] {
@@ -73,14 +65,19 @@ function lineMarks(side: Side, run: Run, { spoken, lane: index }: PlacedSpoken):
   const bottom = topOf(side, run, to + 1);
   const starts = from === spoken.frames.from;
   const ends = to === spoken.frames.to;
-  const left = lane.x + 0.35;
-  const right = lane.x + lane.width - 0.35;
+  const left = lane.x + 0.3;
+  const right = lane.x + lane.width - 0.3;
   const marks: Mark[] = [];
   if (starts) marks.push(line(left, top + BAR_GAP, right, top + BAR_GAP, BAR));
   if (ends) marks.push(line(left, bottom - BAR_GAP, right, bottom - BAR_GAP, BAR));
   marks.push(...edge(spoken, left, top + (starts ? BAR_GAP : 0), bottom - (ends ? BAR_GAP : 0)));
-  marks.push(...speaker(side, run, spoken, index, lane, from, starts));
-  marks.push(...wordMarks(side, run, spoken, lane));
+  const next = side.plan.speech.placed
+    .filter((other) => other.lane === index && other.spoken.frames.from > spoken.frames.from)
+    .reduce((least, other) => Math.min(least, other.spoken.frames.from), run.last + 1);
+  if (spoken.kind === 'voice') {
+    marks.push(...speaker(side, run, spoken, lane, from, starts, next));
+    marks.push(...wordMarks(side, run, spoken, lane));
+  } else marks.push(...soundMarks(side, run, spoken, lane, from, starts, next));
   return marks;
 }
 
@@ -96,39 +93,60 @@ function edge(spoken: Spoken, x: number, top: number, bottom: number): Mark[] {
   return [polyline(points, thin)];
 }
 
-/** Who speaks, down the left of the lane; in brackets where the line began before. */
+/** Who speaks, down the left of the lane; in brackets where the line began before. `next`: the lane's next line. */
 function speaker(
   side: Side,
   run: Run,
   spoken: Spoken,
-  index: number,
   lane: Lane,
   from: number,
   starts: boolean,
+  next: number,
 ): Mark[] {
   const { plan, geometry } = side;
   const said = speakerText(spoken, plan.words);
   if (said === '') return [];
-  const text = starts ? said : `(${said})`;
-  const next = plan.speech.placed
-    .filter((other) => other.lane === index && other.spoken.frames.from > spoken.frames.from)
-    .reduce((least, other) => Math.min(least, other.spoken.frames.from), run.last + 1);
   const top = topOf(side, run, from) + 0.7;
   const room = topOf(side, run, Math.min(next, run.last + 1)) - top - 0.4;
-  const x = lane.stripX + lane.stripWidth / 2;
-  const most = Math.max(geometry.leastTextMm, Math.min(lane.stripWidth * 0.8, 2.2 * geometry.scale));
-  const least = geometry.leastTextMm;
-  if ([...text].some(isWide)) {
-    const cells = verticalCells(text, (one) => plan.metrics.width(one, 1, 'bold'));
-    const sizeMm = Math.max(least, Math.min(most, room / emsOf(cells)));
-    if (sizeMm * emsOf(cells) > room * 1.02) plan.leftOver.add(spokenInMemo(side, spoken));
-    const pitch = Math.min(sizeMm * 1.02, room / emsOf(cells));
-    return columnMarks(cells, x, top, pitch, { sizeMm, weight: 'bold', ink: 'black' }, plan.metrics);
-  }
-  const { sizeMm, squeeze, fits } = fitLine(plan.metrics, text, room, { most, least, weight: 'bold' });
-  if (!fits) plan.leftOver.add(spokenInMemo(side, spoken));
-  const length = plan.metrics.width(text, sizeMm, 'bold') * squeeze;
-  return [textAt(x, top + length / 2, text, { sizeMm, weight: 'bold', turn: 90, squeeze })];
+  const most = Math.max(geometry.leastTextMm, Math.min(lane.stripWidth * 0.85, 2.4 * geometry.scale));
+  const strip = { x: lane.stripX, width: lane.stripWidth, top, room };
+  const size = { most, least: geometry.leastTextMm, weight: 'bold' } as const;
+  const set = setDownwards(starts ? said : `(${said})`, strip, size, plan.metrics);
+  if (!set.fits) plan.leftOver.add(spokenInMemo(side, spoken));
+  return set.marks;
+}
+
+/** What is heard, down its lane; a sound that began before stands in brackets. */
+function soundMarks(
+  side: Side,
+  run: Run,
+  spoken: Spoken,
+  lane: Lane,
+  from: number,
+  starts: boolean,
+  next: number,
+): Mark[] {
+  const { plan, geometry } = side;
+  const what = speakerText(spoken, plan.words);
+  const all = stretches(spoken);
+  const before = all.findLast((stretch) => stretch.from < from);
+  const here = all.filter((stretch) => stretch.from >= from && stretch.from <= run.last);
+  const texts = here.map((stretch, i) => ({
+    from: stretch.from,
+    text: starts && i === 0 ? `${what} ${stretch.text}` : stretch.text,
+  }));
+  if (!starts && before && before !== here[0]) texts.unshift({ from, text: `(${what} ${before.text})` });
+  const most = Math.max(geometry.leastTextMm, Math.min(lane.wordsWidth * 0.9, 2.2 * geometry.scale));
+  return texts.flatMap(({ from: at, text }, i) => {
+    const top = topOf(side, run, at) + 0.7;
+    const end = Math.min(texts[i + 1]?.from ?? next, run.last + 1);
+    const room = topOf(side, run, end) - top - 0.4;
+    const strip = { x: lane.wordsX, width: lane.wordsWidth, top, room };
+    const size = { most, least: geometry.leastTextMm, weight: 'regular' } as const;
+    const set = setDownwards(text, strip, size, plan.metrics);
+    if (!set.fits) plan.leftOver.add(spokenInMemo(side, spoken));
+    return set.marks;
+  });
 }
 
 function wordMarks(side: Side, run: Run, spoken: Spoken, lane: Lane): Mark[] {
@@ -148,151 +166,4 @@ function wordMarks(side: Side, run: Run, spoken: Spoken, lane: Lane): Mark[] {
   const squeeze = Math.max(0.62, Math.min(1, room / side.plan.metrics.width(text, sizeMm, 'regular')));
   const x = lane.wordsX + lane.wordsWidth / 2;
   return [textAt(x, top + Math.max(room / 2, 1), text, { sizeMm, turn: 90, squeeze })];
-}
-
-// ---- level scripts
-
-function levelStretches(side: Side, run: Run, all: readonly Stretch[], lane: Lane): (Mark[] | null)[] {
-  const { plan, geometry } = side;
-  const most = Math.max(geometry.leastTextMm, Math.min(geometry.rowMm * 0.72, 2.5 * geometry.scale));
-  const least = geometry.leastTextMm;
-  const spread = all.map((stretch) =>
-    spreadWords(stretch.text, stretch.to - stretch.from + 1, lane.wordsWidth, { most, least }, plan.metrics),
-  );
-  const fitting = spread.filter((one) => one !== null);
-  const sizeMm = Math.min(most, ...fitting.map((one) => one.sizeMm));
-  return all.map((stretch, i) => {
-    const words = spread[i];
-    if (!words) return turnedStretch(side, run, stretch, lane, { most, least });
-    return words.rows.flatMap(({ row, text }): Mark[] => {
-      const frame = stretch.from + row;
-      if (frame < run.first || frame > run.last) return [];
-      const squeeze = Math.min(1, lane.wordsWidth / plan.metrics.width(text, sizeMm, 'regular'));
-      const y = topOf(side, run, frame) + geometry.rowMm / 2;
-      return [textAt(lane.wordsX + lane.wordsWidth / 2, y, text, { sizeMm, squeeze })];
-    });
-  });
-}
-
-/** More words than rows: set on their side, in as many lines as the lane holds. */
-function turnedStretch(
-  side: Side,
-  run: Run,
-  stretch: Stretch,
-  lane: Lane,
-  { most, least }: { most: number; least: number },
-): Mark[] | null {
-  const { plan } = side;
-  const text = partOn(run, stretch);
-  if (text === '') return [];
-  const top = topOf(side, run, Math.max(stretch.from, run.first)) + 0.5;
-  const room = topOf(side, run, Math.min(stretch.to, run.last) + 1) - 0.5 - top;
-  for (let sizeMm = most; ; sizeMm = Math.max(least, sizeMm * 0.92)) {
-    const pitch = sizeMm * 1.12;
-    const lines = wrap(plan.metrics, text, room / 0.85, sizeMm);
-    if ((lines.length - 1) * pitch + sizeMm <= lane.wordsWidth) {
-      const middle = lane.wordsX + lane.wordsWidth / 2 + ((lines.length - 1) * pitch) / 2;
-      return lines.map((one, i) => {
-        const squeeze = Math.min(1, room / plan.metrics.width(one, sizeMm, 'regular'));
-        return textAt(middle - i * pitch, top, one, { sizeMm, turn: 90, anchor: 'start', squeeze });
-      });
-    }
-    if (sizeMm === least) return null;
-  }
-}
-
-/** The words of a stretch whose beats fall on the rows of a run. */
-function partOn(run: Run, stretch: Stretch): string {
-  const words = stretch.text.split(' ');
-  const all = words.reduce((so, word) => so + beats(word), 0);
-  const rows = stretch.to - stretch.from + 1;
-  let before = 0;
-  return words
-    .filter((word) => {
-      const frame = stretch.from + Math.floor((rows * before) / all);
-      before += beats(word);
-      return frame >= run.first && frame <= run.last;
-    })
-    .join(' ');
-}
-
-// ---- Japanese
-
-/** One character a row where there are rows enough; else closer, then in several columns from right to left. */
-function verticalStretch(side: Side, run: Run, stretch: Stretch, lane: Lane): Mark[] | null {
-  const { plan, geometry } = side;
-  const { metrics } = plan;
-  const cells = verticalCells(stretch.text, (text) => metrics.width(text, 1, 'regular'));
-  const rows = stretch.to - stretch.from + 1;
-  const ems = emsOf(cells);
-  const most = Math.max(
-    geometry.leastTextMm,
-    Math.min(geometry.rowMm * 0.9, lane.wordsWidth * 0.85, 3 * geometry.scale),
-  );
-  const setting: CellSetting = { sizeMm: most, weight: 'regular', ink: 'black' };
-  const placed = framed(cells, stretch, rows, ems).filter(
-    ({ frame }) => frame >= run.first && frame <= run.last,
-  );
-  if (placed.length === 0) return [];
-  const middle = lane.wordsX + lane.wordsWidth / 2;
-  if (ems <= rows && cells.every((cell) => cell.ems <= 1))
-    return placed.flatMap(({ cell, frame }) => {
-      const y = topOf(side, run, frame) + geometry.rowMm / 2;
-      const mark = cellMark(cell, middle, y, setting, metrics);
-      return mark ? [mark] : [];
-    });
-  const top = topOf(side, run, Math.max(stretch.from, run.first)) + BAR_GAP * 2;
-  const room = topOf(side, run, Math.min(stretch.to, run.last) + 1) - BAR_GAP * 2 - top;
-  const here = placed.map(({ cell }) => cell);
-  for (let columns = 1; columns * geometry.leastTextMm <= lane.wordsWidth; columns++) {
-    const widest = Math.min(most, lane.wordsWidth / columns / 1.08);
-    const broken = intoColumns(here, columns, room, widest, geometry.leastTextMm);
-    if (!broken) continue;
-    const { sizeMm, parts } = broken;
-    const pitchX = Math.min(sizeMm * 1.25, lane.wordsWidth / columns);
-    const right = middle + ((parts.length - 1) * pitchX) / 2;
-    return parts.flatMap((part, i) => {
-      const pitch = parts.length === 1 ? Math.min(room / emsOf(part), geometry.rowMm) : sizeMm * 1.02;
-      return columnMarks(part, right - i * pitchX, top, pitch, { ...setting, sizeMm }, metrics);
-    });
-  }
-  return null;
-}
-
-function framed(
-  cells: readonly VerticalCell[],
-  stretch: Stretch,
-  rows: number,
-  ems: number,
-): { cell: VerticalCell; frame: number }[] {
-  let before = 0;
-  return cells.map((cell) => {
-    const frame = stretch.from + Math.min(rows - 1, Math.floor((before * rows) / Math.max(ems, 1)));
-    before += cell.ems;
-    return { cell, frame };
-  });
-}
-
-function intoColumns(
-  cells: readonly VerticalCell[],
-  columns: number,
-  room: number,
-  most: number,
-  least: number,
-): { sizeMm: number; parts: VerticalCell[][] } | null {
-  const ems = emsOf(cells);
-  for (let sizeMm = Math.min(most, (room * columns) / ems); sizeMm >= least - 1e-9; sizeMm *= 0.96) {
-    const parts: VerticalCell[][] = [[]];
-    let used = 0;
-    for (const cell of cells) {
-      if (used + cell.ems * sizeMm > room + 1e-6 && used > 0) {
-        parts.push([]);
-        used = 0;
-      }
-      parts.at(-1)!.push(cell);
-      used += cell.ems * sizeMm;
-    }
-    if (parts.length <= columns) return { sizeMm, parts };
-  }
-  return null;
 }

@@ -8,37 +8,61 @@ export interface PlacedSpoken {
 }
 
 export interface Speech {
-  /** Lanes side by side, at least 1. */
-  readonly lanes: number;
+  /** Lanes for voices, at the left, at least 1. */
+  readonly voices: number;
+  /** Narrower lanes for sounds and music, at least 1; numbered on from the voices. */
+  readonly sounds: number;
   readonly placed: readonly PlacedSpoken[];
   /** What found no lane: it is told in the memo. */
   readonly without: readonly Spoken[];
 }
 
-const MOST_LANES = 4;
+/** More at the same time than this are told in the memo. */
+const MOST_LANES = { voices: 3, sounds: 4 };
 
-/** Voices take the lanes first, then sounds, then music, so that a long music never pushes a voice aside. */
 export function speechOf(shot: Shot): Speech {
-  const order = { voice: 0, sound: 1, music: 2 };
-  const lanes: Spoken[][] = [];
+  const voices = intoLanes(
+    shot.spoken.filter(({ kind }) => kind === 'voice'),
+    MOST_LANES.voices,
+  );
+  const sounds = intoLanes(
+    // Sounds first, so that a music under the whole cut stands outside of them.
+    [
+      ...shot.spoken.filter(({ kind }) => kind === 'sound'),
+      ...shot.spoken.filter(({ kind }) => kind === 'music'),
+    ],
+    MOST_LANES.sounds,
+  );
+  return {
+    voices: voices.lanes,
+    sounds: sounds.lanes,
+    placed: [
+      ...voices.placed,
+      ...sounds.placed.map(({ spoken, lane }) => ({ spoken, lane: voices.lanes + lane })),
+    ],
+    without: [...voices.without, ...sounds.without],
+  };
+}
+
+function intoLanes(
+  all: readonly Spoken[],
+  most: number,
+): { lanes: number; placed: PlacedSpoken[]; without: Spoken[] } {
+  const lanes: Spoken[][] = [[]];
   const placed: PlacedSpoken[] = [];
   const without: Spoken[] = [];
-  const sorted = [...shot.spoken].sort(
-    (a, b) => order[a.kind] - order[b.kind] || a.frames.from - b.frames.from,
-  );
-  for (const spoken of sorted) {
+  for (const spoken of all) {
     const free = (lane: readonly Spoken[]): boolean =>
       lane.every((other) => other.frames.to < spoken.frames.from || other.frames.from > spoken.frames.to);
     let lane = lanes.findIndex(free);
-    if (lane < 0 && lanes.length < MOST_LANES) lane = lanes.push([]) - 1;
-    if (lane < 0) {
-      without.push(spoken);
-      continue;
+    if (lane < 0 && lanes.length < most) lane = lanes.push([]) - 1;
+    if (lane < 0) without.push(spoken);
+    else {
+      lanes[lane]!.push(spoken);
+      placed.push({ spoken, lane });
     }
-    lanes[lane]!.push(spoken);
-    placed.push({ spoken, lane });
   }
-  return { lanes: Math.max(1, lanes.length), placed, without };
+  return { lanes: lanes.length, placed, without };
 }
 
 /** Words and the rows that they are spread over, both ends included. */

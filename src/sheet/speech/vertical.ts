@@ -1,7 +1,7 @@
 /** Setting Japanese from top to bottom. */
 
 import { textAt } from '../draw.js';
-import { isWide } from '../fit.js';
+import { fitLine, isWide, wrap } from '../fit.js';
 import type { Ink, Mark, Metrics, Weight } from '../marks.js';
 
 /** One place in a column of characters. */
@@ -10,6 +10,8 @@ export interface VerticalCell {
   /** Height, ems. */
   readonly ems: number;
   readonly form: 'upright' | 'turned' | 'raised' | 'small';
+  /** Whether it is spoken for a beat of its own, or goes with what stands before or after it. */
+  readonly beat: 'own' | 'before' | 'after';
 }
 
 /** Signs that lie down when the line stands: long vowels, dashes, brackets, arrows. */
@@ -19,6 +21,10 @@ const RAISED = new Set([...'、。，．,.']);
 /** Small kana move a little that way. */
 const SMALL = new Set([...'ぁぃぅぇぉっゃゅょゎゕゖァィゥェォッャュョヮヵヶ']);
 
+/** Signs that are not heard: they stay with the character before or after them. */
+const AFTER = new Set([...'（(「『【〔［[｛{〈《“']);
+const BEFORE = new Set([...'、。，．,.!?！？）)」』】〕］]｝}〉》”']);
+
 /** Up to this many figures or letters in a row stand side by side in one place. */
 const SIDE_BY_SIDE = 2;
 
@@ -27,22 +33,22 @@ export function verticalCells(text: string, width: (text: string) => number): Ve
   const cells: VerticalCell[] = [];
   for (const [run] of text.matchAll(/[\p{Script=Latin}\p{N}'’]+|[!?！？]{2}|\s+|./gsu)) {
     const characters = [...run];
-    if (/^\s/u.test(run)) cells.push({ text: '', ems: 0.5, form: 'upright' });
-    else if (characters.length === 1) {
-      const form = TURNED.has(run)
-        ? 'turned'
-        : RAISED.has(run)
-          ? 'raised'
-          : SMALL.has(run)
-            ? 'small'
-            : 'upright';
-      cells.push({ text: run, ems: 1, form });
-    } else if (characters.length <= SIDE_BY_SIDE) cells.push({ text: run, ems: 1, form: 'upright' });
-    else if (characters.every(isWide))
-      for (const one of characters) cells.push({ text: one, ems: 1, form: 'upright' });
-    else cells.push({ text: run, ems: width(run) + 0.2, form: 'turned' });
+    if (/^\s/u.test(run)) cells.push({ text: '', ems: 0.5, form: 'upright', beat: 'own' });
+    else if (characters.length === 1 || characters.every(isWide)) cells.push(...characters.map(oneCell));
+    else if (characters.length <= SIDE_BY_SIDE)
+      cells.push({ text: run, ems: 1, form: 'upright', beat: /[!?]/u.test(run) ? 'before' : 'own' });
+    else cells.push({ text: run, ems: width(run) + 0.2, form: 'turned', beat: 'own' });
   }
   return cells;
+}
+
+/** Small kana are heard with the one before, but for the small tsu. */
+function oneCell(text: string): VerticalCell {
+  const small = SMALL.has(text);
+  const beat =
+    BEFORE.has(text) || (small && !'っッ'.includes(text)) ? 'before' : AFTER.has(text) ? 'after' : 'own';
+  const form = TURNED.has(text) ? 'turned' : RAISED.has(text) ? 'raised' : small ? 'small' : 'upright';
+  return { text, ems: 1, form, beat };
 }
 
 export interface CellSetting {
@@ -94,3 +100,59 @@ export function columnMarks(
 }
 
 export const emsOf = (cells: readonly VerticalCell[]): number => cells.reduce((so, cell) => so + cell.ems, 0);
+
+/** A place to set text downwards in. */
+export interface Strip {
+  readonly x: number;
+  readonly width: number;
+  readonly top: number;
+  readonly room: number;
+}
+
+export interface Downwards {
+  readonly most: number;
+  readonly least: number;
+  readonly weight: Weight;
+}
+
+/** A text down a strip: Japanese upright, other scripts on their side. As much of it as there is room for. */
+export function setDownwards(
+  text: string,
+  strip: Strip,
+  { most, least, weight }: Downwards,
+  metrics: Metrics,
+): { marks: Mark[]; fits: boolean } {
+  const x = strip.x + strip.width / 2;
+  if ([...text].some(isWide)) {
+    const cells = verticalCells(text, (one) => metrics.width(one, 1, weight));
+    const ems = emsOf(cells);
+    const sizeMm = Math.max(least, Math.min(most, strip.room / ems));
+    const pitch = Math.min(sizeMm * 1.02, strip.room / ems);
+    const fits = pitch >= sizeMm * 0.9;
+    const some = fits ? cells : whileFitting(cells, strip.room / sizeMm);
+    const setting: CellSetting = { sizeMm, weight, ink: 'black' };
+    return { marks: columnMarks(some, x, strip.top, fits ? pitch : sizeMm, setting, metrics), fits };
+  }
+  const fitted = fitLine(metrics, text, strip.room, { most, least, weight });
+  if (fitted.fits) {
+    const { sizeMm, squeeze } = fitted;
+    const mark = textAt(x, strip.top, text, { sizeMm, weight, turn: 90, squeeze, anchor: 'start' });
+    return { marks: [mark], fits: true };
+  }
+  const lines = wrap(metrics, text, strip.room / 0.8, least, weight);
+  const room = Math.max(1, Math.floor(strip.width / (least * 1.05)));
+  const marks = lines.slice(0, room).map((one, i, all) => {
+    const at = x + ((all.length - 1) / 2 - i) * least * 1.05;
+    const squeeze = Math.min(1, strip.room / metrics.width(one, least, weight));
+    return textAt(at, strip.top, one, { sizeMm: least, weight, turn: 90, squeeze, anchor: 'start' });
+  });
+  return { marks, fits: lines.length <= room };
+}
+
+function whileFitting(cells: readonly VerticalCell[], ems: number): VerticalCell[] {
+  let used = 0;
+  return cells.filter((cell) => {
+    used += cell.ems;
+    return used <= ems;
+  });
+}

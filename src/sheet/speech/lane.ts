@@ -1,0 +1,14 @@
+/** Where a line of dialogue stands in its column. */
+export interface Lane {
+  readonly x: number;
+  readonly width: number;
+  /** Left part, for who speaks. */
+  readonly stripX: number;
+  readonly stripWidth: number;
+  /** Right part, for the words. */
+  readonly wordsX: number;
+  readonly wordsWidth: number;
+}
+
+/** Bars stand off their row's edge, so that one line's end and the next one's start are two bars. */
+export const BAR_GAP = 0.22;

@@ -1,0 +1,98 @@
+import type { Mark } from '../marks.js';
+import type { Run, Side } from '../plan.js';
+import { topOf } from '../plan.js';
+import { BAR_GAP, type Lane } from './lane.js';
+import type { Stretch } from './plan.js';
+import type { CellSetting, VerticalCell } from './vertical.js';
+import { cellMark, columnMarks, emsOf, verticalCells } from './vertical.js';
+
+/** One character a row where there are rows enough; else closer, then in several columns from right to left. */
+export function verticalStretch(side: Side, run: Run, stretch: Stretch, lane: Lane): Mark[] | null {
+  const { plan, geometry } = side;
+  const { metrics } = plan;
+  const cells = verticalCells(stretch.text, (text) => metrics.width(text, 1, 'regular'));
+  const rows = stretch.to - stretch.from + 1;
+  const most = Math.max(
+    geometry.leastTextMm,
+    Math.min(geometry.rowMm * 0.9, lane.wordsWidth * 0.85, 3 * geometry.scale),
+  );
+  const setting: CellSetting = { sizeMm: most, weight: 'regular', ink: 'black' };
+  const placed = framed(cells, stretch).filter(({ frame }) => frame >= run.first && frame <= run.last);
+  if (placed.length === 0) return [];
+  const middle = lane.wordsX + lane.wordsWidth / 2;
+  if (cells.length <= rows && cells.every((cell) => cell.ems <= 1))
+    return placed.flatMap(({ cell, frame }) => {
+      const y = topOf(side, run, frame) + geometry.rowMm / 2;
+      const mark = cellMark(cell, middle, y, setting, metrics);
+      return mark ? [mark] : [];
+    });
+  const top = topOf(side, run, Math.max(stretch.from, run.first)) + BAR_GAP * 2;
+  const room = topOf(side, run, Math.min(stretch.to, run.last) + 1) - BAR_GAP * 2 - top;
+  const here = placed.map(({ cell }) => cell);
+  for (let columns = 1; columns * geometry.leastTextMm <= lane.wordsWidth; columns++) {
+    const widest = Math.min(most, lane.wordsWidth / columns / 1.08);
+    const broken = intoColumns(here, columns, room, widest, geometry.leastTextMm);
+    if (!broken) continue;
+    const { sizeMm, parts } = broken;
+    const pitchX = Math.min(sizeMm * 1.25, lane.wordsWidth / columns);
+    const right = middle + ((parts.length - 1) * pitchX) / 2;
+    return parts.flatMap((part, i) => {
+      const pitch = parts.length === 1 ? Math.min(room / emsOf(part), geometry.rowMm) : sizeMm * 1.02;
+      return columnMarks(part, right - i * pitchX, top, pitch, { ...setting, sizeMm }, metrics);
+    });
+  }
+  return null;
+}
+
+interface Framed {
+  readonly cell: VerticalCell;
+  readonly frame: number;
+}
+
+/**
+ * The row of each cell: beats are spread evenly, what is not heard stands beside its character. Where there are rows enough,
+ * no two cells are on one row.
+ */
+export function framed(cells: readonly VerticalCell[], stretch: Stretch): Framed[] {
+  const rows = stretch.to - stretch.from + 1;
+  const all = cells.filter(({ beat }) => beat === 'own').reduce((so, { ems }) => so + ems, 0);
+  const at: number[] = [];
+  let before = 0;
+  for (const { beat, ems } of cells) {
+    const even = Math.floor((before * rows) / Math.max(all, 1));
+    at.push(beat === 'before' && at.length > 0 ? at.at(-1)! + 1 : beat === 'after' ? even - 1 : even);
+    if (beat === 'own') before += ems;
+  }
+  const roomy = cells.length <= rows;
+  const apart = roomy ? 1 : 0;
+  for (let i = 0; i < at.length; i++) at[i] = Math.max(at[i]!, i === 0 ? 0 : at[i - 1]! + apart);
+  for (let i = at.length - 1; i >= 0; i--)
+    at[i] = Math.min(at[i]!, i === at.length - 1 ? rows - 1 : at[i + 1]! - apart);
+  return cells.map((cell, i) => ({ cell, frame: stretch.from + at[i]! }));
+}
+
+function intoColumns(
+  cells: readonly VerticalCell[],
+  columns: number,
+  room: number,
+  most: number,
+  least: number,
+): { sizeMm: number; parts: VerticalCell[][] } | null {
+  const ems = emsOf(cells);
+  for (let sizeMm = Math.min(most, (room * columns) / ems); sizeMm >= least - 1e-9; sizeMm *= 0.96) {
+    const parts: VerticalCell[][] = [[]];
+    let used = 0;
+    for (const cell of cells) {
+      // A full stop may hang below the column's end.
+      const hangs = cell.form === 'raised' && used <= room + 1e-6;
+      if (used + cell.ems * sizeMm > room + 1e-6 && used > 0 && !hangs) {
+        parts.push([]);
+        used = 0;
+      }
+      parts.at(-1)!.push(cell);
+      used += cell.ems * sizeMm;
+    }
+    if (parts.length <= columns) return { sizeMm, parts };
+  }
+  return null;
+}
