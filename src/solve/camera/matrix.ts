@@ -1,4 +1,4 @@
-/** Similarities of the plane (scale, turn, shift) and turns whose right angles are exact. Degrees clockwise, y up. */
+/** Turns of the plane whose right angles are exact. Degrees clockwise, y up. */
 
 export interface Vector {
   readonly x: number;
@@ -35,34 +35,4 @@ export function clockwise(t: Turn, x: number, y: number): Vector {
 /** The vector turned back. */
 export function counterClockwise(t: Turn, x: number, y: number): Vector {
   return { x: t.cos * x - t.sin * y, y: t.sin * x + t.cos * y };
-}
-
-/** Points go to shift + scale · R(degrees) · point. */
-export interface Similarity {
-  readonly x: number;
-  readonly y: number;
-  readonly scale: number;
-  readonly degrees: number;
-}
-
-export function apply(m: Similarity, p: Vector): Vector {
-  const r = clockwise(turnOf(m.degrees), p.x, p.y);
-  return { x: m.x + m.scale * r.x, y: m.y + m.scale * r.y };
-}
-
-/** First `inner`, then `outer`. */
-export function after(outer: Similarity, inner: Similarity): Similarity {
-  const shift = apply(outer, inner);
-  return {
-    x: shift.x,
-    y: shift.y,
-    scale: outer.scale * inner.scale,
-    degrees: outer.degrees + inner.degrees,
-  };
-}
-
-/** `scale` must not be 0. */
-export function inverse(m: Similarity): Similarity {
-  const back = counterClockwise(turnOf(m.degrees), -m.x, -m.y);
-  return { x: back.x / m.scale, y: back.y / m.scale, scale: 1 / m.scale, degrees: -m.degrees };
 }

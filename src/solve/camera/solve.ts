@@ -16,7 +16,7 @@ import type { CameraContext } from './context.js';
 import { artworkOf } from './coverage.js';
 import { solveMove } from './graduations.js';
 import { solveLight } from './light.js';
-import { drives, endOf, kindOf, startOf } from './moves.js';
+import { drives, kindOf, startOf } from './moves.js';
 import { cameraFrames, placementFrames } from './placement.js';
 import type { Artwork, PlacementFrame, SolvedCamera, SolvedMove } from './solved.js';
 import { type Stage, stageOf } from './tracks.js';

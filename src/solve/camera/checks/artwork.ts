@@ -2,7 +2,7 @@
 
 import { diagnose, type Report } from '../../../language/diagnostic.js';
 import type { MoveOf } from '../../../shot/camera.js';
-import type { CameraContext, CameraLevel } from '../context.js';
+import type { CameraLevel } from '../context.js';
 import type { Loop } from '../coverage.js';
 import { clockwise, counterClockwise, turnOf } from '../matrix.js';
 import type { Artwork, Side } from '../solved.js';

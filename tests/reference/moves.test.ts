@@ -1,0 +1,224 @@
+import fc from 'fast-check';
+import {
+  applyToPoint,
+  compose,
+  inverse,
+  type Matrix,
+  rotateDEG,
+  scale as scaling,
+  translate,
+} from 'transformation-matrix';
+import { describe, expect, it } from 'vitest';
+import { SAFE_FROM, STROBES_OVER } from '../../src/solve/camera/checks/strobe.js';
+import * as build from '../solve/camera/build.js';
+
+const { field, leg, pan, truck, pull, scale, turn, slide, solved, level, at, W } = build;
+const SMALL = { settings: { field: { widthMm: 12, heightMm: 6.75 }, scanDpi: 10000 } };
+/** Of a chart in inches. */
+const inches = (name: string, width: number, x = 0) => field(name, { widthMm: width, xMm: x });
+
+describe('steps of a move', () => {
+  it('are 48 mm over 24 frames: 2 mm on the first frame, 48 on the last', () => {
+    // B. Salt, Movements in Animation (1976) ch. V; 48 mm a second = 2 mm a frame: S. Frazier, Japanese Animation Camera Work.
+    const { solved: s } = solved({ length: 24, moves: [pull(['BG'], 'right', 48, 1, 24)] });
+    const x = s.placement.get('BG')!.map((p) => p.x);
+    expect(x[0]).toBeCloseTo(2, 12);
+    expect(x[23]).toBe(48);
+  });
+});
+
+describe('trucks', () => {
+  it('linear from 12F to 6F in 24 grow the picture 2.128 % on the first step and 4.167 % on the last', () => {
+    // B. Salt, as above; computed.
+    const move = truck([leg(inches('A', 12), 1, inches('B', 6), 25)]);
+    const { solved: s } = solved({ ...SMALL, length: 25, moves: [move] });
+    const w = s.frames.map((f) => f.width);
+    expect((w[0]! / w[1]! - 1) * 100).toBeCloseTo(2.128, 3);
+    expect((w[23]! / w[24]! - 1) * 100).toBeCloseTo(4.167, 3);
+  });
+
+  it('by equal ratios pass the computed widths', () => {
+    // Computed two ways.
+    const move = truck([leg(inches('A', 12), 1, inches('B', 6), 25)], { log: true });
+    const w = solved({ ...SMALL, length: 25, moves: [move] }).solved.frames.map((f) => f.width);
+    expect(w[6]).toBeCloseTo(10.090757, 6);
+    expect(w[12]).toBeCloseTo(8.485281, 6);
+    expect(w[18]).toBeCloseTo(7.135243, 6);
+    expect(w[11]! / w[10]!).toBeCloseTo(0.97153194, 8);
+    const deep = truck([leg(inches('A', 12), 1, inches('B', 4), 49)], { log: true });
+    const frames = solved({ ...SMALL, length: 49, moves: [deep] }).solved.frames;
+    expect(frames[24]!.width).toBeCloseTo(6.928203, 6);
+  });
+
+  it('with a pan keep the point (c₁w₀ - c₀w₁)/(w₀ - w₁) still: centre 0 to 3 E, 12F to 6F: 6', () => {
+    // Computed two ways; on a chart an E step is half a line, so 3 E lie 1.5 in from the centre and 6 E at 3 in.
+    const move = truck([leg(inches('A', 12), 1, inches('B', 6, 1.5), 25)], { log: true });
+    const frames = solved({ ...SMALL, length: 25, moves: [move] }).solved.frames;
+    const steps = frames.map((f) => f.x * 2);
+    expect(steps[12]).toBeCloseTo(1.757359, 6);
+    for (const f of frames) expect((3 - f.x) / f.width).toBeCloseTo(3 / 12, 12);
+  });
+});
+
+describe('speed', () => {
+  it('strobes over 0.1 in a frame on a 12 in field and is a zip pan from 0.25 in', () => {
+    // Drawn-animation rule attributed to T. White.
+    expect(STROBES_OVER).toBeCloseTo(0.1 / 12, 15);
+    expect(SAFE_FROM).toBeCloseTo(0.25 / 12, 15);
+    const codes = (mm: number) =>
+      build
+        .codes({ length: 10, moves: [pull(['BG'], 'right', mm * 10, 1, 10)] })
+        .filter((c) => c !== 'artwork-edge');
+    expect(codes(W / 120)).toEqual(['judder']);
+    expect(codes(W / 119.9)).toEqual(['strobing']);
+    expect(codes(W / 48.1)).toEqual(['strobing']);
+    expect(codes(W / 48)).toEqual([]);
+  });
+
+  it('judders over 1.5119 mm a frame on the 254 mm field at 24: a full width in under seven seconds', () => {
+    // red.com panning speed; the figure computed.
+    const codes = (mm: number) => build.codes({ length: 10, moves: [pull(['BG'], 'right', mm * 10, 1, 10)] });
+    expect(codes(1.5119)).toEqual([]);
+    expect(codes(1.512)).toEqual(['judder']);
+  });
+});
+
+describe('placement', () => {
+  // Reference: npm transformation-matrix. Its angles are counter-clockwise, ours clockwise.
+  const number = (most: number) => fc.double({ min: -most, max: most, noNaN: true });
+  const size = fc.double({ min: 0.2, max: 3, noNaN: true });
+
+  const cases = fc.record({
+    home: fc.tuple(number(200), number(200)),
+    about: fc.tuple(number(200), number(200)),
+    hinge: fc.tuple(number(200), number(200)),
+    to: fc.tuple(number(300), number(300)),
+    scale: fc.tuple(size, size),
+    degrees: fc.tuple(number(400), number(400)),
+    camera: fc.record({
+      x: number(200),
+      y: number(200),
+      width: fc.double({ min: 40, max: 400, noNaN: true }),
+      turn: number(400),
+    }),
+    q: fc.tuple(number(200), number(200)),
+    frame: fc.integer({ min: 1, max: 25 }),
+  });
+
+  it('of a level that is scaled, turned and slid at once is that of the same affine matrices', () => {
+    fc.assert(
+      fc.property(cases, (c) => {
+        const [homeX, homeY] = c.home;
+        const A = level('A', { homeMm: { xMm: homeX, yMm: homeY }, free: true });
+        const view = field('V', {
+          xMm: c.camera.x,
+          yMm: c.camera.y,
+          widthMm: c.camera.width,
+          turnDeg: c.camera.turn,
+        });
+        const { solved: s } = solved({
+          length: 25,
+          levels: [A],
+          rest: view,
+          moves: [
+            scale(['A'], [leg(c.scale[0], 1, c.scale[1], 25)], { xMm: c.about[0], yMm: c.about[1] }),
+            turn(['A'], [leg(c.degrees[0], 1, c.degrees[1], 25)], { xMm: c.hinge[0], yMm: c.hinge[1] }),
+            slide(['A'], [leg(at(0, 0), 1, at(c.to[0], c.to[1]), 25)]),
+          ],
+        });
+        const p = (c.frame - 1) / 24;
+        const k = c.scale[0] + (c.scale[1] - c.scale[0]) * p;
+        const degrees = c.degrees[0] + (c.degrees[1] - c.degrees[0]) * p;
+        // A turn that has not begun turns about where the scale at rest has put its point: the pivot of the start is frozen.
+        const scaled = (s0: number) =>
+          compose(translate(...c.about), scaling(s0), translate(-c.about[0], -c.about[1]));
+        const hingeAt = applyToPoint(scaled(k), c.hinge);
+        const hingeFirst = applyToPoint(scaled(c.scale[0]), c.hinge);
+        const rotation = (d: number, [x, y]: readonly [number, number]) =>
+          compose(translate(x, y), rotateDEG(-d), translate(-x, -y));
+        // From the angle at rest about the first pivot, on to the angle now about the pivot now.
+        const first = rotation(c.degrees[0], hingeFirst as [number, number]);
+        const carried = applyToPoint(first, hingeAt) as [number, number];
+        const turned = compose(rotation(degrees - c.degrees[0], carried), first);
+        const whole: Matrix = compose(translate(c.to[0] * p, c.to[1] * p), turned, scaled(k));
+        const expected = applyToPoint(whole, [homeX + c.q[0], homeY + c.q[1]]) as number[];
+
+        const place = s.placement.get('A')![c.frame - 1]!;
+        const own = compose(
+          translate(homeX + place.x, homeY + place.y),
+          rotateDEG(-place.rotation),
+          scaling(place.scale),
+        );
+        const got = applyToPoint(own, c.q as [number, number]) as number[];
+        expect(got[0]).toBeCloseTo(expected[0]!, 7);
+        expect(got[1]).toBeCloseTo(expected[1]!, 7);
+
+        const seen = inverse(
+          compose(translate(c.camera.x, c.camera.y), rotateDEG(-c.camera.turn), scaling(c.camera.width / W)),
+        );
+        const screen = applyToPoint(seen, [place.x, place.y]) as number[];
+        expect(place.screenX).toBeCloseTo(screen[0]!, 7);
+        expect(place.screenY).toBeCloseTo(screen[1]!, 7);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it('of a level fixed to the camera leaves it at its place in the picture', () => {
+    fc.assert(
+      fc.property(cases, (c) => {
+        const [homeX, homeY] = c.home;
+        const from = field('P', { widthMm: 300 });
+        const to = field('Q', {
+          xMm: c.camera.x,
+          yMm: c.camera.y,
+          widthMm: c.camera.width,
+          turnDeg: c.camera.turn,
+        });
+        const { solved: s } = solved({
+          length: 25,
+          levels: [level('A', { homeMm: { xMm: homeX, yMm: homeY }, carry: true })],
+          moves: [truck([leg(from, 1, to, 25)])],
+        });
+        const f = s.frames[c.frame - 1]!;
+        const place = s.placement.get('A')![c.frame - 1]!;
+        const seen = inverse(compose(translate(f.x, f.y), rotateDEG(-f.rotation), scaling(f.width / W)));
+        const own = compose(
+          translate(homeX + place.x, homeY + place.y),
+          rotateDEG(-place.rotation),
+          scaling(place.scale),
+        );
+        const got = applyToPoint(compose(seen, own), c.q as [number, number]) as number[];
+        expect(got[0]).toBeCloseTo(homeX + c.q[0], 7);
+        expect(got[1]).toBeCloseTo(homeY + c.q[1], 7);
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+describe('a truck past a turned field', () => {
+  it('turns the camera clockwise on the artwork, so that the picture turns the other way', () => {
+    const { solved: s } = solved({
+      rest: field('A', { turnDeg: 90 }),
+      levels: [level('A', { free: true })],
+      moves: [slide(['A'], [leg(at(10, 0), 1, at(10, 0), 2)])],
+    });
+    // What lies to the right on the artwork lies upwards of a camera that is turned to look with its right side down.
+    expect(s.placement.get('A')![0]).toMatchObject({ screenX: 0, screenY: 10 });
+  });
+});
+
+describe('pans', () => {
+  it('stand exactly on their fields on the frames that the text names', () => {
+    const A = field('A', { xMm: 0.1, yMm: -7.3 });
+    const B = field('B', { xMm: 180.7, yMm: 33.1 });
+    const { solved: s } = solved({
+      length: 120,
+      moves: [pan([leg(A, 25, B, 120, { form: 'ease', leave: 6, arrive: 12 })])],
+    });
+    expect(s.frames[0]).toMatchObject({ x: 0.1, y: -7.3 });
+    expect(s.frames[24]).toMatchObject({ x: 0.1, y: -7.3 });
+    expect(s.frames[119]).toMatchObject({ x: 180.7, y: 33.1 });
+  });
+});
