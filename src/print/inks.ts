@@ -4,11 +4,11 @@ import type { Ink } from '../sheet/marks.js';
 export type Colour = readonly [number, number, number];
 
 /**
- * The colours on paper. The form is a slate blue: pale enough to write over with a pencil, dark enough (luminance about
- * 0.6) to come through a copier as a grey line.
+ * The colours on paper. The form is a warm grey-brown: pale enough to write over with a pencil, dark enough
+ * to come through a copier, which is blind to pale blue rather than to brown, as a grey line.
  */
 export const INKS: Readonly<Record<Ink | 'paper' | 'tint', Colour>> = {
-  form: [0.49, 0.63, 0.72],
+  form: [0.66, 0.56, 0.46],
   black: [0, 0, 0],
   grey: [0.42, 0.42, 0.42],
   paper: [1, 1, 1],

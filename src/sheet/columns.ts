@@ -54,8 +54,8 @@ function shares(wanted: Wanted): { dialogue: Share; camera: Share; notes: Share;
   const lanes = Math.max(1, wanted.cameraLanes);
   return {
     dialogue: {
-      least: 5.6 * voices + 2.2 * sounds,
-      wish: 9 * voices + 3 * sounds,
+      least: 7 * voices + 2.2 * sounds,
+      wish: 9.5 * voices + 2.8 * sounds,
       most: 18 * voices + 6 * sounds,
       weight: 2,
     },
@@ -77,17 +77,19 @@ interface Spare {
   readonly cels: number;
 }
 
-function leastWidth(wanted: Wanted, spare: Spare): number {
+function totalWidth(wanted: Wanted, spare: Spare, pick: (share: Share) => number): number {
   const { dialogue, camera, notes, key, cel } = shares(wanted);
   return (
-    LABELS.least +
-    2 * NUMBERS.least +
-    notes.least +
-    (wanted.main ? dialogue.least + camera.least : 0) +
-    (wanted.levels + spare.keys) * key.least +
-    (wanted.levels + spare.cels) * cel.least
+    pick(LABELS) +
+    2 * pick(NUMBERS) +
+    pick(notes) +
+    (wanted.main ? pick(dialogue) + pick(camera) : 0) +
+    (wanted.levels + spare.keys) * pick(key) +
+    (wanted.levels + spare.cels) * pick(cel)
   );
 }
+
+const leastWidth = (wanted: Wanted, spare: Spare): number => totalWidth(wanted, spare, ({ least }) => least);
 
 /** Levels that fit side by side at the narrowest, with one empty cel column. */
 export function mostLevels(wanted: Omit<Wanted, 'levels'>, widthMm: number): number {
@@ -100,11 +102,9 @@ export function mostLevels(wanted: Omit<Wanted, 'levels'>, widthMm: number): num
 const USUAL = { keys: 4, cels: 6 };
 
 function spareColumns(wanted: Wanted, widthMm: number): Spare {
-  const { key, cel } = shares(wanted);
   const comfortable = (spare: Spare): boolean => {
-    const columns = (wanted.levels + spare.keys) * key.wish + (wanted.levels + spare.cels) * cel.wish;
-    const least = (wanted.levels + spare.keys) * key.least + (wanted.levels + spare.cels) * cel.least;
-    return leastWidth(wanted, spare) + (columns - least) * 0.6 <= widthMm;
+    const least = leastWidth(wanted, spare);
+    return least + (totalWidth(wanted, spare, ({ wish }) => wish) - least) * 0.6 <= widthMm;
   };
   const most = {
     keys: Math.max(USUAL.keys - wanted.levels, 1),

@@ -108,7 +108,7 @@ export interface BoxSetting {
   readonly weight?: Weight;
   readonly ink?: Ink;
   /** Where in the box the lines stand. */
-  readonly across?: 'start' | 'middle';
+  readonly across?: 'start' | 'middle' | 'end';
   readonly down?: 'top' | 'middle';
   /** Set reading upwards, lines from left to right. */
   readonly upwards?: boolean;
@@ -148,10 +148,10 @@ export function setInBox(metrics: Metrics, text: string, box: Box, setting: BoxS
     const narrow = Math.min(1, along / width);
     const at = first + i * pitch;
     const set = { sizeMm, weight, ink, anchor: across, squeeze: narrow } as const;
-    if (!setting.upwards)
-      return textAt(box.x + (across === 'middle' ? box.width / 2 : 0), box.y + at, one, set);
-    const y = across === 'middle' ? box.y + box.height / 2 : box.y + box.height;
-    return textAt(box.x + at, y, one, { ...set, turn: -90 });
+    const from = { start: 0, middle: along / 2, end: along }[across];
+    return setting.upwards
+      ? textAt(box.x + at, box.y + box.height - from, one, { ...set, turn: -90 })
+      : textAt(box.x + from, box.y + at, one, set);
   });
   return { marks, fits };
 }

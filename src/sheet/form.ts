@@ -141,7 +141,7 @@ function blockMarks(block: Block, geometry: Geometry, words: Words, metrics: Met
   const upright = (x: number, from: number, stroke: Stroke): Mark => line(x, from, x, bottom, stroke);
   for (const column of columns.keys.slice(1)) marks.push(upright(column.x, inner, LIGHT));
   for (const column of columns.cels.slice(1)) marks.push(upright(column.x, inner, LIGHT));
-  marks.push(upright(columns.numbers.x, top, HAIR));
+  marks.push(upright(columns.numbers.x, top, HAIR), upright(columns.numbersAgain.x, top, MEDIUM));
   for (const x of groupEdges(block)) marks.push(upright(x, heads.y, MEDIUM));
   marks.push(upright(block.x, heads.y, HEAVY), upright(right, heads.y, HEAVY));
   marks.push(line(block.x, heads.y, right, heads.y, HEAVY), line(block.x, inner, right, inner, LIGHT));
@@ -155,7 +155,6 @@ function groupEdges({ columns }: Block): number[] {
   return [
     columns.keys[0]?.x,
     columns.dialogue?.x,
-    columns.numbersAgain.x,
     columns.cels[0]?.x,
     columns.camera?.x,
     columns.notes.x,
@@ -204,12 +203,14 @@ function groupNames(block: Block, geometry: Geometry, words: Words, metrics: Met
   return [...marks, ...headCaptions(block, geometry, words, metrics)];
 }
 
-/** What the figures over the cel columns count, to their left. */
+/** What the figures over the cel columns count. */
 function headCaptions(block: Block, geometry: Geometry, words: Words, metrics: Metrics): Mark[] {
   const { columns } = block;
   const rows = headRows(geometry);
-  const right = columns.numbersAgain.x + columns.numbersAgain.width - 0.5;
-  const left = (columns.dialogue ?? columns.numbersAgain).x + 0.4;
+  // Left of the figures where there is room, else right of them.
+  const { dialogue, numbersAgain, notes } = columns;
+  const x = dialogue ? dialogue.x + 0.4 : notes.x + 0.6;
+  const width = dialogue ? numbersAgain.x + numbersAgain.width - 0.5 - x : notes.width - 1.2;
   let y = geometry.heads.y + rows.group.height + rows.name.height;
   const texts: [string, number][] = [
     [words.drawings, rows.count.height],
@@ -217,13 +218,13 @@ function headCaptions(block: Block, geometry: Geometry, words: Words, metrics: M
     [words.changes, rows.changes.height],
   ];
   return texts.flatMap(([text, height]) => {
-    const box = { x: left, y, width: right - left, height };
+    const box = { x, y, width, height };
     y += height;
-    if (!columns.dialogue) return [];
     const set = setInBox(metrics, text, box, {
       most: captionMm(geometry),
       least: geometry.leastTextMm,
       ink: 'grey',
+      across: dialogue ? 'end' : 'start',
     });
     return set.marks;
   });

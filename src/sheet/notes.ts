@@ -1,6 +1,6 @@
-/** The notes column: texts beside their rows, pushed apart where they crowd and led back to their rows. */
+/** The notes column: texts beside their rows, pushed apart where they crowd, each with a pointer to its row. */
 
-import { black, polygon, polyline, textAt } from './draw.js';
+import { polygon, textAt } from './draw.js';
 import { wrap } from './fit.js';
 import type { Mark } from './marks.js';
 import type { Run, Side } from './plan.js';
@@ -14,48 +14,133 @@ interface Note {
 
 interface SetNote extends Note {
   readonly lines: readonly string[];
+  /** The row's name at the head of the first line, or ''. */
+  readonly named: string;
+}
+
+/** How the notes of a block are set. */
+interface Setting {
+  readonly sizeMm: number;
+  /** From line to line. */
+  readonly pitch: number;
 }
 
 const LEADING = 1.16;
-const BETWEEN = 0.5;
-/** Left part of the column: arrowheads and leaders. */
-const LEADERS = 2;
+/** What a bold character is wider than a regular one, ems, at most. */
+const NAMED = 0.05;
+/** Left part of the column: pointers to the rows. */
+const POINTERS = 1.7;
 
 export function noteMarks(side: Side, run: Run): Mark[] {
   const notes = notesOf(side, run);
   if (notes.length === 0) return [];
-  const { plan, geometry } = side;
-  const column = run.block.columns.notes;
-  const width = column.width - LEADERS - 0.6;
-  const room = geometry.rowMm * run.block.rows;
-  const most = Math.max(geometry.leastTextMm, Math.min(2.1 * geometry.scale, geometry.rowMm * 0.85));
-  let sizeMm = most;
-  let set = setNotes(notes);
-  while (heightOf(set, sizeMm) > room && sizeMm > geometry.leastTextMm) {
-    sizeMm = Math.max(geometry.leastTextMm, sizeMm * 0.93);
-    set = setNotes(notes);
+  const { geometry } = side;
+  const most = Math.max(geometry.leastTextMm, Math.min(2.1 * geometry.scale, geometry.rowMm * 0.84));
+  // A line of a note stands on a row where there is room for that; else closer, else smaller.
+  let setting: Setting = { sizeMm: most, pitch: Math.max(geometry.rowMm, most * LEADING) };
+  let placed = placeNotes(side, run, notes, setting);
+  while (!placed && setting.sizeMm > geometry.leastTextMm) {
+    const sizeMm = Math.max(geometry.leastTextMm, setting.sizeMm * 0.93);
+    setting = { sizeMm, pitch: sizeMm * LEADING };
+    placed = placeNotes(side, run, notes, setting);
   }
+  let left = notes;
   // Too much for the column: the longest are told in the memo, each with a pointer on its row.
-  while (heightOf(set, sizeMm) > room) {
-    const longest = set.reduce((so, note) => (note.lines.length > so.lines.length ? note : so));
-    if (longest.lines.length <= 1) {
-      plan.leftOver.add(inMemo(side, longest));
-      set = set.filter((note) => note !== longest);
-      continue;
+  while (!placed) {
+    const longest = left.reduce((so, note) => (note.text.length > so.text.length ? note : so));
+    const pointer = `→ ${side.plan.words.memo}`;
+    side.plan.leftOver.add(inMemo(side, longest));
+    left = left.flatMap((note) =>
+      note !== longest ? [note] : note.text.length > pointer.length ? [{ ...note, text: pointer }] : [],
+    );
+    placed = placeNotes(side, run, left, setting);
+  }
+  return placed.flatMap(({ note, top }) => drawn(side, run, note, top, setting));
+}
+
+interface PlacedNote {
+  readonly note: SetNote;
+  readonly top: number;
+}
+
+/**
+ * Notes in order, as near to their rows as they can stand. One that does not begin on its row names it. Null where there is
+ * not room for all.
+ */
+function placeNotes(
+  side: Side,
+  run: Run,
+  notes: readonly Note[],
+  { sizeMm, pitch }: Setting,
+): PlacedNote[] | null {
+  const { geometry, plan } = side;
+  const width = run.block.columns.notes.width - POINTERS - 0.5;
+  const top = geometry.top;
+  const bottom = top + geometry.rowMm * run.block.rows;
+  const wish = (note: Note): number => topOf(side, run, note.frame) + (geometry.rowMm - pitch) / 2;
+  const apart = new Set<Note>();
+  for (;;) {
+    const set = notes.map((note): SetNote => {
+      const named = apart.has(note) ? rowOf(side, note) : '';
+      const text = `${named} ${note.text}`.trim();
+      return {
+        ...note,
+        named,
+        lines: wrap(plan.metrics, text, width - NAMED * named.length * sizeMm, sizeMm),
+      };
+    });
+    if (set.reduce((so, note) => so + note.lines.length * pitch, 0) > bottom - top + 1e-6) return null;
+    const tops: number[] = [];
+    let free = -Infinity;
+    for (const note of set) {
+      tops.push(Math.max(wish(note), free));
+      free = tops.at(-1)! + note.lines.length * pitch;
     }
-    plan.leftOver.add(inMemo(side, longest));
-    set = set.map((note) => (note === longest ? { ...note, lines: [`→ ${plan.words.memo}`] } : note));
-  }
-  return place(side, run, set, sizeMm);
-
-  function setNotes(all: readonly Note[]): SetNote[] {
-    return all.map((note) => ({ ...note, lines: wrap(plan.metrics, note.text, width, sizeMm) }));
+    let floor = bottom + (pitch > geometry.rowMm ? (pitch - geometry.rowMm) / 2 : 0);
+    for (let i = set.length - 1; i >= 0; i--) {
+      tops[i] = Math.min(tops[i]!, floor - set[i]!.lines.length * pitch);
+      floor = tops[i]!;
+    }
+    const before = apart.size;
+    set.forEach((note, i) => {
+      if (Math.abs(tops[i]! - wish(note)) > geometry.rowMm * 0.4) apart.add(notes[i]!);
+    });
+    if (apart.size === before) return set.map((note, i) => ({ note, top: tops[i]! }));
   }
 }
 
-function inMemo(side: Side, note: Note): string {
-  return `${rowName(note.frame, side.geometry.unit, side.plan.convention === 'west')}: ${note.text}`;
+const rowOf = (side: Side, note: Note): string =>
+  rowName(note.frame, side.geometry.unit, side.plan.convention === 'west');
+
+function drawn(side: Side, run: Run, note: SetNote, top: number, { sizeMm, pitch }: Setting): Mark[] {
+  const { x } = run.block.columns.notes;
+  const row = topOf(side, run, note.frame) + side.geometry.rowMm / 2;
+  return [
+    polygon(
+      [
+        [x + 1.1, row - 0.5],
+        [x + 1.1, row + 0.5],
+        [x + 0.25, row],
+      ],
+      'black',
+    ),
+    ...note.lines.flatMap((text, i): Mark[] => {
+      const y = top + (i + 0.5) * pitch;
+      const setting = { sizeMm, anchor: 'start' } as const;
+      if (i > 0 || note.named === '') return [textAt(x + POINTERS, y, text, setting)];
+      const { metrics } = side.plan;
+      const after =
+        x + POINTERS + metrics.width(note.named, sizeMm, 'bold') + metrics.width(' ', sizeMm, 'regular');
+      const rest = text.slice(note.named.length).trimStart();
+      return [
+        textAt(x + POINTERS, y, note.named, { ...setting, weight: 'bold' }),
+        ...(rest === '' ? [] : [textAt(after, y, rest, setting)]),
+      ];
+    }),
+  ];
 }
+
+const inMemo = (side: Side, note: Note): string => `${rowOf(side, note)}: ${note.text}`;
 
 /** The cut's notes on these rows, and the words beside its cut points; several on one row are one. */
 function notesOf(side: Side, run: Run): Note[] {
@@ -68,55 +153,4 @@ function notesOf(side: Side, run: Run): Note[] {
   for (const { frame, text } of all)
     if (frame >= run.first && frame <= run.last) byFrame.set(frame, [...(byFrame.get(frame) ?? []), text]);
   return [...byFrame].sort(([a], [b]) => a - b).map(([frame, texts]) => ({ frame, text: texts.join(' / ') }));
-}
-
-function heightOf(notes: readonly SetNote[], sizeMm: number): number {
-  return notes.reduce((so, note) => so + note.lines.length * sizeMm * LEADING + BETWEEN, -BETWEEN);
-}
-
-function place(side: Side, run: Run, notes: readonly SetNote[], sizeMm: number): Mark[] {
-  const { geometry } = side;
-  const column = run.block.columns.notes;
-  const heights = notes.map((note) => note.lines.length * sizeMm * LEADING);
-  const middle = (note: Note): number => topOf(side, run, note.frame) + geometry.rowMm / 2;
-  const tops: number[] = [];
-  notes.forEach((note, i) => {
-    const wish = middle(note) - (sizeMm * LEADING) / 2;
-    tops.push(i === 0 ? wish : Math.max(wish, tops[i - 1]! + heights[i - 1]! + BETWEEN));
-  });
-  let floor = geometry.top + geometry.rowMm * run.block.rows;
-  for (let i = notes.length - 1; i >= 0; i--) {
-    tops[i] = Math.min(tops[i]!, floor - heights[i]!);
-    floor = tops[i]! - BETWEEN;
-  }
-  const x = column.x + LEADERS;
-  return notes.flatMap((note, i): Mark[] => {
-    const row = middle(note);
-    const first = tops[i]! + (sizeMm * LEADING) / 2;
-    const marks: Mark[] = [
-      polygon(
-        [
-          [column.x + 1.1, row - 0.5],
-          [column.x + 1.1, row + 0.5],
-          [column.x + 0.2, row],
-        ],
-        'black',
-      ),
-    ];
-    if (Math.abs(first - row) > 0.35)
-      marks.push(
-        polyline(
-          [
-            [column.x + 1.1, row],
-            [column.x + 1.45, row],
-            [x - 0.3, first],
-          ],
-          black(0.12),
-        ),
-      );
-    note.lines.forEach((text, n) => {
-      marks.push(textAt(x, first + n * sizeMm * LEADING, text, { sizeMm, anchor: 'start' }));
-    });
-    return marks;
-  });
 }

@@ -1,7 +1,7 @@
 /** The stack drawn as a pile of sheets, bottom to top. */
 
 import type { Box } from './draw.js';
-import { black, textAt } from './draw.js';
+import { black, line, polygon, textAt } from './draw.js';
 import { fitLine } from './fit.js';
 import type { Mark, Metrics } from './marks.js';
 
@@ -12,7 +12,7 @@ export interface PiledLevel {
 }
 
 /** Width of one pile with its names on A4, mm. */
-const PILE = 19;
+const PILE = 15.5;
 
 interface Piles {
   /** Piles side by side; a long stack goes on at the foot of the next one. */
@@ -29,7 +29,7 @@ function pilesOf(count: number, height: number, scale: number, leastTextMm: numb
 
 export function pileWidth(count: number, height: number, scale: number, leastTextMm: number): number {
   const { piles, width } = pilesOf(count, height, scale, leastTextMm);
-  return piles * width + 2;
+  return piles * width + (piles - 1) * 1.6 + 2;
 }
 
 /** Levels from the bottom up. */
@@ -44,13 +44,14 @@ export function pileMarks(
   const pitch = Math.min(2.6 * scale, (box.height - 1) / Math.max(each, 3));
   const marks: Mark[] = [];
   for (let i = 0; i < piles; i++) {
-    const x = box.x + 1 + i * width;
+    const x = box.x + 1 + i * (width + 1.6);
     const bottom = box.y + box.height - 0.5;
+    if (i > 0) marks.push(...fromPileToPile(x - 1.3, box.y + 0.8, bottom - 0.4));
     levels.slice(i * each, (i + 1) * each).forEach((level, n) => {
       const y = bottom - n * pitch;
       const high = Math.min(pitch * 0.8, 1.7 * scale);
-      const sheet = 7.5 * scale;
-      const lean = 2.2 * scale;
+      const sheet = 5.6 * scale;
+      const lean = 1.8 * scale;
       marks.push({
         kind: 'path',
         points: [
@@ -77,4 +78,19 @@ export function pileMarks(
     });
   }
   return marks;
+}
+
+/** An arrow down the gap between two piles: the stack goes on at the foot. */
+function fromPileToPile(x: number, top: number, bottom: number): Mark[] {
+  return [
+    line(x, top, x, bottom - 1, black(0.15)),
+    polygon(
+      [
+        [x - 0.5, bottom - 1.2],
+        [x + 0.5, bottom - 1.2],
+        [x, bottom],
+      ],
+      'black',
+    ),
+  ];
 }

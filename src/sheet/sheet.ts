@@ -23,8 +23,9 @@
  */
 
 import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
+import { frame, pale } from './draw.js';
 import { endMarks, handleMarks, runningMarks } from './ends.js';
-import { form } from './form.js';
+import { caption, form } from './form.js';
 import { blockWidth, geometry } from './geometry.js';
 import { headerMarks } from './header.js';
 import { headMarks } from './heads.js';
@@ -209,7 +210,12 @@ function firstMemo(side: Side, ofPage: readonly Side[], look: Look): { marks: Ma
       label,
       part: 'sheet',
       form: null,
-      marks: [...page.marks, ...more.marks],
+      marks: [
+        frame(page.body, pale(0.36)),
+        ...page.marks,
+        ...more.marks,
+        caption(page.body, plan.words.memo, geometry, plan.metrics),
+      ],
       rows: [],
     });
     rest = more.rest;

@@ -40,6 +40,6 @@ export function holdMarks(side: Side, run: Run, level: SolvedLevel, x: number): 
 /** What is still held, on the first row after a break: in square brackets. */
 export function inBrackets(side: Side, text: string, x: number, y: number, width: number): Mark {
   const bracketed = `[${text}]`;
-  const { sizeMm, squeeze } = numberSize(side, bracketed, width - 0.2);
+  const { sizeMm, squeeze } = numberSize(side, bracketed, width - 0.5);
   return textAt(x, y, bracketed, { sizeMm, squeeze });
 }

@@ -3,7 +3,7 @@
 import type { Metrics } from '../marks.js';
 
 /** The narrowest that a word is set. */
-const SQUEEZE = 0.72;
+const SQUEEZE = 0.66;
 
 /** Groups of vowels: near enough to the beats of a word to share out rows by. */
 export function beats(word: string): number {
@@ -14,7 +14,10 @@ export function beats(word: string): number {
 export function syllables(word: string): string[] {
   const parts = word.match(/[^aeiouy]*[aeiouy]+(?:[^aeiouy]+$|[^aeiouy](?=[^aeiouy]))?/giu) ?? [word];
   const left = word.slice(parts.join('').length);
-  const all = left === '' ? parts : [...parts.slice(0, -1), parts.at(-1)! + left];
+  const all = left === '' ? [...parts] : [...parts.slice(0, -1), parts.at(-1)! + left];
+  // A last syllable of a consonant and e is silent.
+  if (all.length > 1 && /^[^aeiouy]+e[^a-z]*$/iu.test(all.at(-1)!))
+    all.splice(-2, 2, all.at(-2)! + all.at(-1)!);
   return all.map((part, i) => (i < all.length - 1 ? `${part}-` : part));
 }
 

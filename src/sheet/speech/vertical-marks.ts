@@ -37,7 +37,7 @@ export function verticalStretch(side: Side, run: Run, stretch: Stretch, lane: La
     const pitchX = Math.min(sizeMm * 1.25, lane.wordsWidth / columns);
     const right = middle + ((parts.length - 1) * pitchX) / 2;
     return parts.flatMap((part, i) => {
-      const pitch = parts.length === 1 ? Math.min(room / emsOf(part), geometry.rowMm) : sizeMm * 1.02;
+      const pitch = parts.length === 1 ? Math.min(room / emsOf(part), geometry.rowMm) : sizeMm;
       return columnMarks(part, right - i * pitchX, top, pitch, { ...setting, sizeMm }, metrics);
     });
   }
@@ -84,7 +84,7 @@ function intoColumns(
     let used = 0;
     for (const cell of cells) {
       // A full stop may hang below the column's end.
-      const hangs = cell.form === 'raised' && used <= room + 1e-6;
+      const hangs = cell.form === 'raised' && used + 0.5 * sizeMm <= room;
       if (used + cell.ems * sizeMm > room + 1e-6 && used > 0 && !hangs) {
         parts.push([]);
         used = 0;
