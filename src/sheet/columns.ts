@@ -31,7 +31,7 @@ export interface Wanted {
   readonly voices: number;
   /** Sounds and musics that are heard at the same time. */
   readonly sounds: number;
-  /** Lanes of camera moves that run at the same time. */
+  /** Lanes of camera moves that run at the same time, at least 1. */
   readonly cameraLanes: number;
 }
 
@@ -50,8 +50,7 @@ const LABELS: Share = { least: 4, wish: 4.4, most: 5.4, weight: 0.2 };
 const NUMBERS: Share = { least: 2.8, wish: 3.2, most: 4.2, weight: 0.2 };
 
 function shares(wanted: Wanted): { dialogue: Share; camera: Share; notes: Share; key: Share; cel: Share } {
-  const { voices, sounds } = wanted;
-  const lanes = Math.max(1, wanted.cameraLanes);
+  const { voices, sounds, cameraLanes: lanes } = wanted;
   return {
     dialogue: {
       least: 7 * voices + 2.2 * sounds,

@@ -108,7 +108,7 @@ export function headerMarks(place: Place, headed: Headed): Mark[] {
   const values: Record<Cell, readonly Value[]> = {
     title: [
       { text: headed.title, most: 3.4 },
-      { text: shot.title && `“${shot.title}”`, most: 2.7 },
+      { text: shot.title && words.quoted(shot.title), most: 2.7 },
     ],
     episode: [{ text: headed.episode, most: 4 }],
     scene: [{ text: shot.scene, most: 4 }],

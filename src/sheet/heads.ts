@@ -7,7 +7,7 @@ import { isWide, setInBox } from './fit.js';
 import type { Geometry } from './geometry.js';
 import type { Mark } from './marks.js';
 import type { Run, Side } from './plan.js';
-import { setDownwards } from './speech/vertical.js';
+import { setDownwards } from './vertical.js';
 
 /** The bands of the heads, top to bottom; `changes` is the rest. */
 export function headRows({
@@ -42,7 +42,9 @@ function overKeys(side: Side, level: SolvedLevel, column: Column): Mark[] {
   const below = top + rows.name.height;
   const rest = heads.y + heads.height - below;
   const keys = level.drawings.filter((drawing) => drawing.kind === 'key' && !drawing.reused).length;
-  const said = [level.title, side.plan.words.keyCount(keys)].filter((text) => text !== '').join(' · ');
+  const said = [level.title, side.plan.words.keyCount(keys)]
+    .filter((text) => text !== '')
+    .join(side.plan.words.language === 'ja' ? ' ' : ' · ');
   return [
     ...name(side, level, column),
     ...box(

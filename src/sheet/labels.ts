@@ -37,6 +37,8 @@ export interface Words {
   readonly runsOn: string;
   /** `ja`: wide brackets and signs. */
   readonly language: LabelLanguage;
+  /** A cut's own title. */
+  quoted(title: string): string;
   passes(times: number): string;
   memoOn(page: string): string;
   memoGoesOn(page: string): string;
@@ -80,6 +82,7 @@ const en: Words = {
   music: 'music',
   cutPoint: 'cut point',
   runsOn: 'cycle',
+  quoted: (title) => `“${title}”`,
   passes: (times) => `${times} times`,
   memoOn: (page) => `Memo: page ${page}`,
   memoGoesOn: (page) => `goes on on page ${page}`,
@@ -123,6 +126,7 @@ const ja: Words = {
   music: '音楽',
   cutPoint: 'カット点',
   runsOn: 'リピート',
+  quoted: (title) => `「${title}」`,
   passes: (times) => `${times}回`,
   memoOn: (page) => `メモは${page}枚目`,
   memoGoesOn: (page) => `${page}枚目へ続く`,

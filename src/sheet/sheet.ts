@@ -50,7 +50,10 @@ type Drawer = (side: Side, run: Run) => Mark[];
 
 /** What is drawn on the rows of every side. */
 const ON_EVERY_SIDE: readonly Drawer[] = [handleMarks, runningMarks, headMarks, keyMarks, celMarks, endMarks];
-/** What is drawn on the first side of a page only, in the columns that the further sides have not. */
+/**
+ * What is drawn on the first side of a page only. A drawer gets one block of rows at a time; whatever stands on rows (moves
+ * in the camera column, `run.block.columns.camera`) is one more entry here.
+ */
 const ON_FIRST_SIDE: readonly Drawer[] = [speechMarks, noteMarks];
 
 export function sheetPages(solved: SolvedShot, look: Look): Page[] {

@@ -2,10 +2,11 @@
 
 import type { SolvedCycle, SolvedLevel } from '../../solve/solved.js';
 import type { Column } from '../columns.js';
-import { black, line, polygon, textAt } from '../draw.js';
+import { black, line, polygon } from '../draw.js';
 import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
+import { setDownwards } from '../vertical.js';
 
 const BRACKET = black(0.16);
 const TICK = 0.55;
@@ -49,11 +50,14 @@ function bracket(side: Side, run: Run, cycle: SolvedCycle, column: Column): Mark
     else marks.push(line(x - TICK, bottom, x, bottom, BRACKET));
   }
   const text = cycle.times === null ? side.plan.words.runsOn : side.plan.words.passes(cycle.times);
-  const width = side.plan.metrics.width(text, leastTextMm, 'regular');
-  const room = bottom - top - 0.6;
-  const squeeze = Math.max(0.6, Math.min(1, room / width));
-  const middle = top + Math.max(room, width * squeeze) / 2 + 0.3;
-  const at = Math.min(middle, top + 0.6 + width * squeeze * 0.5 + 2 * rowMm);
-  marks.push(textAt(x + lane * 0.46, at, text, { sizeMm: leastTextMm, turn: 90, squeeze }));
+  // At the head of the bracket; a short one's word goes on below its end.
+  const strip = {
+    x: x + 0.12,
+    width: lane - 0.2,
+    top: top + 0.5,
+    room: Math.max(bottom - top - 0.8, 2 * rowMm),
+  };
+  const size = { most: leastTextMm, least: leastTextMm, weight: 'regular' } as const;
+  marks.push(...setDownwards(text, strip, size, side.plan.metrics).marks);
   return marks;
 }

@@ -41,15 +41,16 @@ export function spreadWords(
   metrics: Metrics,
 ): SpreadWords | null {
   const words = text.split(' ');
-  for (let sizeMm = most; ; sizeMm = Math.max(least, sizeMm * 0.92)) {
-    const fits = (one: string): boolean => metrics.width(one, sizeMm, 'regular') * SQUEEZE <= width;
-    const pieces = words.flatMap((word) => (fits(word) ? [word] : syllables(word)));
-    if (pieces.every(fits)) {
-      const set = inStep(pieces, rows, fits) ?? packed(pieces, rows, fits);
+  // Whole words, even if small, read better than large syllables.
+  for (const split of [false, true])
+    for (let sizeMm = most; ; sizeMm = Math.max(least, sizeMm * 0.92)) {
+      const fits = (one: string): boolean => metrics.width(one, sizeMm, 'regular') * SQUEEZE <= width;
+      const pieces = split ? words.flatMap((word) => (fits(word) ? [word] : syllables(word))) : words;
+      const set = pieces.every(fits) ? (inStep(pieces, rows, fits) ?? packed(pieces, rows, fits)) : null;
       if (set) return { sizeMm, rows: set };
+      if (sizeMm === least) break;
     }
-    if (sizeMm === least) return null;
-  }
+  return null;
 }
 
 const join = (text: string, piece: string): string =>

@@ -7,11 +7,11 @@ import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
 import { rowName } from '../times.js';
+import { setDownwards } from '../vertical.js';
 import { BAR_GAP, type Lane } from './lane.js';
 import { levelStretches } from './latin-marks.js';
 import type { PlacedSpoken } from './plan.js';
 import { stretches, wholeText } from './plan.js';
-import { setDownwards } from './vertical.js';
 import { verticalStretch } from './vertical-marks.js';
 
 const BAR = black(0.38);

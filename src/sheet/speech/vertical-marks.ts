@@ -1,10 +1,10 @@
 import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
+import type { CellSetting, VerticalCell } from '../vertical.js';
+import { cellMark, columnMarks, emsOf, verticalCells } from '../vertical.js';
 import { BAR_GAP, type Lane } from './lane.js';
 import type { Stretch } from './plan.js';
-import type { CellSetting, VerticalCell } from './vertical.js';
-import { cellMark, columnMarks, emsOf, verticalCells } from './vertical.js';
 
 /** One character a row where there are rows enough; else closer, then in several columns from right to left. */
 export function verticalStretch(side: Side, run: Run, stretch: Stretch, lane: Lane): Mark[] | null {
