@@ -6,6 +6,7 @@ import { black, line, polygon } from '../draw.js';
 import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
+import { rowName } from '../times.js';
 import { setDownwards } from '../vertical.js';
 
 const BRACKET = black(0.16);
@@ -20,10 +21,10 @@ export function bracketRoom(levels: readonly SolvedLevel[], leastTextMm: number)
 const laneMm = (leastTextMm: number): number => leastTextMm * 1.15;
 
 export function cycleMarks(side: Side, run: Run, level: SolvedLevel, column: Column): Mark[] {
-  return level.cycles.flatMap((cycle) => bracket(side, run, cycle, column));
+  return level.cycles.flatMap((cycle) => bracket(side, run, level, cycle, column));
 }
 
-function bracket(side: Side, run: Run, cycle: SolvedCycle, column: Column): Mark[] {
+function bracket(side: Side, run: Run, level: SolvedLevel, cycle: SolvedCycle, column: Column): Mark[] {
   const from = Math.max(cycle.firstFrame, run.first);
   const to = Math.min(cycle.lastFrame, run.last);
   if (from > to) return [];
@@ -31,6 +32,7 @@ function bracket(side: Side, run: Run, cycle: SolvedCycle, column: Column): Mark
   const lane = laneMm(leastTextMm);
   const x = column.x + column.width - (cycle.depth + 1) * lane + 0.1;
   const gap = rowMm * 0.08;
+  const feet = side.plan.convention === 'west';
   const top = topOf(side, run, from) + gap;
   const bottom = topOf(side, run, to + 1) - gap;
   const marks = [line(x, top, x, bottom, BRACKET)];
@@ -50,14 +52,15 @@ function bracket(side: Side, run: Run, cycle: SolvedCycle, column: Column): Mark
     else marks.push(line(x - TICK, bottom, x, bottom, BRACKET));
   }
   const text = cycle.times === null ? side.plan.words.runsOn : side.plan.words.passes(cycle.times);
-  // At the head of the bracket; a short one's word goes on below its end.
-  const strip = {
-    x: x + 0.12,
-    width: lane - 0.2,
-    top: top + 0.5,
-    room: Math.max(bottom - top - 0.8, 2 * rowMm),
-  };
+  // At the head of the bracket, and again after a break where there is room; a short one's word goes on beside the next rows.
+  const begins = from === cycle.firstFrame;
+  const free = topOf(side, run, run.last + 1) - gap - top - 0.4;
+  const room = begins ? Math.min(free, Math.max(bottom - top - 0.4, 3 * rowMm)) : bottom - top - 0.4;
+  const strip = { x: x + 0.12, width: lane - 0.2, top: top + 0.3, room };
   const size = { most: leastTextMm, least: leastTextMm, weight: 'regular' } as const;
-  marks.push(...setDownwards(text, strip, size, side.plan.metrics).marks);
+  const word = setDownwards(text, strip, size, side.plan.metrics);
+  if (word.fits) marks.push(...word.marks);
+  else if (begins)
+    side.plan.leftOver.add(`${level.name} ${rowName(from, side.geometry.unit, feet)}: ${text}`);
   return marks;
 }

@@ -11,4 +11,4 @@ export interface Lane {
 }
 
 /** Bars stand off their row's edge, so that one line's end and the next one's start are two bars. */
-export const BAR_GAP = 0.22;
+export const BAR_GAP = 0.18;

@@ -14,7 +14,7 @@ import type { PlacedSpoken } from './plan.js';
 import { stretches, wholeText } from './plan.js';
 import { verticalStretch } from './vertical-marks.js';
 
-const BAR = black(0.38);
+const BAR = black(0.3);
 
 export function speechMarks(side: Side, run: Run): Mark[] {
   if (run.last < run.first) return [];

@@ -14,7 +14,7 @@ export function verticalStretch(side: Side, run: Run, stretch: Stretch, lane: La
   const rows = stretch.to - stretch.from + 1;
   const most = Math.max(
     geometry.leastTextMm,
-    Math.min(geometry.rowMm * 0.9, lane.wordsWidth * 0.85, 3 * geometry.scale),
+    Math.min((geometry.rowMm - 0.8) / 0.92, lane.wordsWidth * 0.85, 3 * geometry.scale),
   );
   const setting: CellSetting = { sizeMm: most, weight: 'regular', ink: 'black' };
   const placed = framed(cells, stretch).filter(({ frame }) => frame >= run.first && frame <= run.last);
