@@ -4,7 +4,7 @@ import type { MoveOf } from '../../shot/camera.js';
 import { clockwise, turnOf, type Vector } from './matrix.js';
 import type { Path, Sample } from './path.js';
 import { sampled } from './spacing.js';
-import { named, type Stage } from './tracks.js';
+import { clampFrame, named, type Stage } from './tracks.js';
 
 /**
  * Swing i = 0 … n−1 is ± (s₀ + (s₁ − s₀) i/n), one swing a frame or every `on` frames. The picture goes up first (to the
@@ -25,7 +25,7 @@ export function driveShake(move: MoveOf<'shake'>, stage: Stage): Path {
   const { camera, context } = stage;
   const offset = (frame: number): Sample => {
     const s = swing(move, frame);
-    const turned = clockwise(turnOf(camera.turn[Math.min(frame, context.length)]!), s.x, s.y);
+    const turned = clockwise(turnOf(camera.turn[clampFrame(stage, frame)]!), s.x, s.y);
     return { x: turned.x, y: turned.y, value: null, turn: 0 };
   };
   each(move.frames, context.length, (frame) => {
@@ -50,7 +50,7 @@ export function driveRoll(move: MoveOf<'roll'>, stage: Stage): Path {
   const { camera, context } = stage;
   const offset = (frame: number, inPicture: boolean): Sample => {
     const size = sway(move, frame);
-    const turn = turnOf(inPicture ? 0 : camera.turn[Math.min(frame, context.length)]!);
+    const turn = turnOf(inPicture ? 0 : camera.turn[clampFrame(stage, frame)]!);
     const v = move.sideways ? clockwise(turn, size, 0) : clockwise(turn, 0, size);
     return { x: v.x, y: v.y, value: null, turn: 0 };
   };

@@ -48,32 +48,40 @@ function word(move: Move, text: 'pan' | 'truck'): Fix {
 const SEEN_SHARE = 0.25;
 const SEEN_MM = 0.1;
 
-/** Compares the last step of each leg with the first of the next: the way in mm, and the growth of the field at its edge. */
+/** Compares the speeds on both sides of each field passed through: the way in mm, and the growth of the field at its edge. */
 export function checkSpeed(move: Move, path: Path, report: Report): void {
   if (move.kind !== 'pan' && move.kind !== 'truck' && move.kind !== 'slide') return;
   for (let i = 1; i < path.legs.length; i++) {
-    const leg = path.legs[i]!;
-    const n = Math.max(1, move.on);
-    const at = path.at(leg.start);
-    const into = speed(path.at(leg.start - n), at, n);
-    const out = speed(at, path.at(leg.start + n), n);
+    const { start, end, fromLabel } = path.legs[i]!;
+    const into = speedAt(path, start, -move.on, start - path.legs[i - 1]!.start);
+    const out = speedAt(path, start, move.on, end - start);
     const jump = Math.hypot(...into.map((v, axis) => out[axis]! - v));
-    const faster = Math.max(Math.hypot(...into), Math.hypot(...out));
-    if (jump <= Math.max(SEEN_MM, SEEN_SHARE * faster)) continue;
-    const label = leg.fromLabel || `frame ${leg.start}`;
+    const [before, after] = [Math.hypot(...into), Math.hypot(...out)];
+    if (jump <= Math.max(SEEN_MM, SEEN_SHARE * Math.max(before, after))) continue;
     report(
       diagnose(
         'speed-jumps',
         move.legs[i]!.span,
-        `The speed jumps on frame ${leg.start}, where the move passes ${label}: ${millimetres(Math.hypot(...into))} mm a frame before, ${millimetres(Math.hypot(...out))} after.`,
+        `The speed jumps on frame ${start}, where the move passes ${fromLabel || 'a mark'}: ${millimetres(before)} mm a frame before, ${millimetres(after)} after.`,
         { notes: [{ message: 'Ramps (`ease`) on both legs, or other frames, would make it even.' }] },
       ),
     );
   }
 }
 
-const speed = (a: Sample, b: Sample, frames: number): number[] => [
-  (b.x - a.x) / frames,
-  (b.y - a.y) / frames,
-  ((b.value ?? 0) - (a.value ?? 0)) / 2 / frames,
-];
+/**
+ * Mm a frame at a frame, from the two steps on one side of it; exact where the speed grows or falls evenly, as on ramps.
+ * A leg with no room for two gives the mean of its one.
+ */
+function speedAt(path: Path, frame: number, step: number, steps: number): number[] {
+  const reach = Math.abs(step);
+  const side = Math.sign(step);
+  const at = path.at(frame);
+  const near = path.at(frame + side * Math.min(reach, steps));
+  const far = steps < 2 * reach ? null : path.at(frame + 2 * step);
+  const along = (pick: (s: Sample) => number) => {
+    const one = (pick(near) - pick(at)) / (side * Math.min(reach, steps));
+    return far ? 2 * one - (pick(far) - pick(at)) / (2 * step) : one;
+  };
+  return [along((s) => s.x), along((s) => s.y), along((s) => (s.value ?? 0) / 2)];
+}

@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import type { Light } from '../../../src/shot/camera.js';
+import { codes, level, said, solved, span } from './build.js';
+
+const fade = (way: 'in' | 'out', from: number, to: number, white = false): Light => ({
+  kind: 'fade',
+  way,
+  white,
+  frames: { from, to },
+  span: span(),
+});
+const glow = (from: number, to: number): Light => ({
+  kind: 'glow',
+  levels: ['BG'],
+  frames: { from, to },
+  span: span(),
+});
+const expose = (from: number, to: number, a: number, b: number): Light => ({
+  kind: 'expose',
+  levels: ['BG'],
+  from,
+  to,
+  frames: { from: a, to: b },
+  span: span(),
+});
+
+const shares = (light: Light) => solved({ light: [light] }).solved.light[0]!.shares.map(({ share }) => share);
+
+describe('light', () => {
+  it('fades over five frames by 0, .25, .5, .75, 1', () => {
+    // flylib 2.98.1.85: first frame 0/100, last 100/0.
+    expect(shares(fade('in', 1, 5))).toEqual([0, 0.25, 0.5, 0.75, 1]);
+    expect(shares(fade('out', 44, 48))).toEqual([1, 0.75, 0.5, 0.25, 0]);
+  });
+
+  it('dissolves the same way', () => {
+    const out: Light = { kind: 'overlap', way: 'out', length: 3, frames: { from: 46, to: 48 }, span: span() };
+    expect(shares(out)).toEqual([1, 0.5, 0]);
+  });
+
+  it('exposes by shares that run from the first frame to the last', () => {
+    expect(shares(expose(0, 1, 1, 5))).toEqual([0, 0.25, 0.5, 0.75, 1]);
+    expect(shares(expose(0.5, 0.5, 1, 2))).toEqual([0.5, 0.5]);
+  });
+
+  it('may not fade twice at once, nor over one frame, nor past the end', () => {
+    expect(codes({ light: [fade('in', 1, 24), fade('out', 20, 48)] })).toContain('light-overlaps');
+    expect(codes({ light: [fade('in', 1, 24), fade('out', 25, 48)] })).not.toContain('light-overlaps');
+    expect(codes({ light: [expose(0, 1, 1, 9), expose(1, 0, 9, 12)] })).toContain('light-overlaps');
+    expect(codes({ light: [fade('in', 3, 3)] })).toContain('fade-short');
+    expect(shares(fade('in', 3, 3))).toEqual([1]);
+    expect(codes({ light: [fade('in', 40, 60)] })).toContain('move-past-end');
+  });
+});
+
+describe('flashes', () => {
+  it('more than three in any second are a caution that names its standards and is no measurement', () => {
+    const four = [glow(5, 6), glow(11, 12), glow(17, 18), glow(28, 29)];
+    expect(codes({ light: four.slice(0, 3) })).not.toContain('flashes');
+    const { diagnostics } = solved({ light: four });
+    const found = diagnostics.find(({ code }) => code === 'flashes')!;
+    expect(found.severity).toBe('warning');
+    expect(found.message).toMatch(/4 times within a second, on frames 5 to 28.*WCAG 2\.3\.1, ITU-R BT\.1702/);
+    expect(found.notes[0]!.message).toMatch(/no measurement.*broadcaster/);
+  });
+
+  it('a second apart are none too many', () => {
+    expect(codes({ light: [glow(5, 6), glow(11, 12), glow(17, 18), glow(29, 30)] })).not.toContain('flashes');
+  });
+
+  it('count white out and in again once, black fades never, and what flashes together once', () => {
+    const white = (at: number) => [fade('out', at, at + 1, true), fade('in', at + 2, at + 3, true)];
+    expect(codes({ light: [...white(1), ...white(5), ...white(9)] })).not.toContain('flashes');
+    expect(said({ light: [...white(1), ...white(5), ...white(9), ...white(13)] }, 'flashes')[0]).toContain(
+      '4 times',
+    );
+    expect(codes({ light: [1, 5, 9, 13].map((f) => fade('in', f, f + 2)) })).not.toContain('flashes');
+    const C = level('C', { appears: (frame) => [5, 11, 17].includes(frame) });
+    const both = { levels: [level('BG'), C], flashing: ['C'], light: [glow(5, 6), glow(11, 12)] };
+    expect(codes(both)).not.toContain('flashes');
+    expect(said({ ...both, light: [glow(5, 6), glow(12, 13)] }, 'flashes')[0]).toContain('4 times');
+  });
+
+  it('count each drawing of a flashing level that appears', () => {
+    const C = level('C', { timed: true, appears: (frame) => frame % 6 === 1 });
+    expect(codes({ levels: [C], flashing: ['C'] })).toContain('flashes');
+    expect(codes({ levels: [C], flashing: [] })).not.toContain('flashes');
+  });
+});
