@@ -12,7 +12,8 @@ export interface Entry {
   readonly explanation: string;
   readonly example:
     | {
-        readonly kind: 'text';
+        /** `unread`: a text with statements that the parser does not know yet, and the tests leave alone. */
+        readonly kind: 'text' | 'unread';
         readonly failing: string;
         readonly mended: string;
         /** Other files of the cut's folder, by name. */
