@@ -19,7 +19,7 @@
  *   breakdown, `○` for one seen before.
  * - End: two black lines over the whole block at the bottom edge of the last row and DOUBLE_LINE below; one hatch from the
  *   bottom edge of the last row to the bottom of the block, over its whole width; a block after the end is all hatch.
- * - Dialogue: a bar BAR_GAP inside the first row's top edge and the last row's bottom edge of each line.
+ * - Dialogue: a bar barGap inside the first row's top edge and the last row's bottom edge of each line.
  */
 
 import type { SolvedLevel, SolvedShot } from '../solve/solved.js';

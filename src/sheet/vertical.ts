@@ -115,13 +115,20 @@ export interface Downwards {
   readonly weight: Weight;
 }
 
+export interface SetDownwards {
+  readonly marks: Mark[];
+  readonly fits: boolean;
+  /** How far down the text goes. */
+  readonly end: number;
+}
+
 /** A text down a strip: Japanese upright, other scripts on their side. As much of it as there is room for. */
 export function setDownwards(
   text: string,
   strip: Strip,
   { most, least, weight }: Downwards,
   metrics: Metrics,
-): { marks: Mark[]; fits: boolean } {
+): SetDownwards {
   const x = strip.x + strip.width / 2;
   if ([...text].some(isWide)) {
     const cells = verticalCells(text, (one) => metrics.width(one, 1, weight));
@@ -131,13 +138,16 @@ export function setDownwards(
     const fits = pitch >= sizeMm * 0.9;
     const some = fits ? cells : whileFitting(cells, strip.room / sizeMm);
     const setting: CellSetting = { sizeMm, weight, ink: 'black' };
-    return { marks: columnMarks(some, x, strip.top, fits ? pitch : sizeMm, setting, metrics), fits };
+    const each = fits ? pitch : sizeMm;
+    const marks = columnMarks(some, x, strip.top, each, setting, metrics);
+    return { marks, fits, end: strip.top + emsOf(some) * each };
   }
   const fitted = fitLine(metrics, text, strip.room, { most, least, weight });
   if (fitted.fits) {
     const { sizeMm, squeeze } = fitted;
     const mark = textAt(x, strip.top, text, { sizeMm, weight, turn: 90, squeeze, anchor: 'start' });
-    return { marks: [mark], fits: true };
+    const end = strip.top + metrics.width(text, sizeMm, weight) * squeeze;
+    return { marks: [mark], fits: true, end };
   }
   const lines = wrap(metrics, text, strip.room / 0.8, least, weight);
   const room = Math.max(1, Math.floor(strip.width / (least * 1.05)));
@@ -146,7 +156,7 @@ export function setDownwards(
     const squeeze = Math.min(1, strip.room / metrics.width(one, least, weight));
     return textAt(at, strip.top, one, { sizeMm: least, weight, turn: 90, squeeze, anchor: 'start' });
   });
-  return { marks, fits: lines.length <= room };
+  return { marks, fits: lines.length <= room, end: strip.top + strip.room };
 }
 
 function whileFitting(cells: readonly VerticalCell[], ems: number): VerticalCell[] {

@@ -43,7 +43,7 @@ function signMarks(side: Side, sign: Sign, x: number, y: number, width: number):
       return [dash(x, y, Math.min(1.5, rowMm * 0.5))];
     case 'breakdown': {
       const half = Math.min(1.5, rowMm * 0.38, width * 0.38);
-      const sizeMm = Math.max(side.geometry.leastTextMm, Math.min(rowMm * 0.66, 2.6));
+      const sizeMm = Math.max(side.geometry.leastTextMm, Math.min(rowMm * 0.66, width * 0.62, 2.6));
       return [
         dash(x, y, 2 * (half - 0.17 * sizeMm - 0.18)),
         textAt(x - half, y, '(', { sizeMm }),

@@ -1,3 +1,5 @@
+import type { Geometry } from '../geometry.js';
+
 /** Where a line of dialogue stands in its column. */
 export interface Lane {
   readonly x: number;
@@ -11,4 +13,4 @@ export interface Lane {
 }
 
 /** Bars stand off their row's edge, so that one line's end and the next one's start are two bars. */
-export const BAR_GAP = 0.18;
+export const barGap = ({ rowMm }: Geometry): number => Math.min(0.18, rowMm * 0.07);

@@ -8,13 +8,11 @@ import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
 import { rowName } from '../times.js';
 import { setDownwards } from '../vertical.js';
-import { BAR_GAP, type Lane } from './lane.js';
+import { barGap, type Lane } from './lane.js';
 import { levelStretches } from './latin-marks.js';
 import type { PlacedSpoken } from './plan.js';
 import { stretches, wholeText } from './plan.js';
 import { verticalStretch } from './vertical-marks.js';
-
-const BAR = black(0.3);
 
 export function speechMarks(side: Side, run: Run): Mark[] {
   if (run.last < run.first) return [];
@@ -65,20 +63,34 @@ function lineMarks(side: Side, run: Run, { spoken, lane: index }: PlacedSpoken):
   const bottom = topOf(side, run, to + 1);
   const starts = from === spoken.frames.from;
   const ends = to === spoken.frames.to;
+  const gap = barGap(side.geometry);
+  const bar = black(Math.min(0.3, side.geometry.rowMm * 0.1));
   const left = lane.x + 0.3;
   const right = lane.x + lane.width - 0.3;
   const marks: Mark[] = [];
-  if (starts) marks.push(line(left, top + BAR_GAP, right, top + BAR_GAP, BAR));
-  if (ends) marks.push(line(left, bottom - BAR_GAP, right, bottom - BAR_GAP, BAR));
-  marks.push(...edge(spoken, left, top + (starts ? BAR_GAP : 0), bottom - (ends ? BAR_GAP : 0)));
+  if (starts) marks.push(line(left, top + gap, right, top + gap, bar));
+  marks.push(...edge(spoken, left, top + (starts ? gap : 0), bottom - (ends ? gap : 0)));
   const next = side.plan.speech.placed
     .filter((other) => other.lane === index && other.spoken.frames.from > spoken.frames.from)
     .reduce((least, other) => Math.min(least, other.spoken.frames.from), run.last + 1);
-  if (spoken.kind === 'voice') {
-    marks.push(...speaker(side, run, spoken, lane, from, starts, next));
-    marks.push(...wordMarks(side, run, spoken, lane));
-  } else marks.push(...soundMarks(side, run, spoken, lane, from, starts, next));
+  const voice = spoken.kind === 'voice';
+  const told = (voice ? speaker : soundMarks)(side, run, spoken, lane, from, starts, next);
+  marks.push(...told.marks);
+  if (voice) marks.push(...wordMarks(side, run, spoken, lane));
+  if (ends) {
+    // A name that is longer than its line runs down past the end; the bar leaves it room.
+    const y = bottom - gap;
+    const passes = told.end > y - 0.2;
+    const [from, to] = !passes ? [left, right] : voice ? [lane.wordsX, right] : [left, lane.wordsX - 0.05];
+    marks.push(line(from, y, to, y, bar));
+  }
   return marks;
+}
+
+interface Told {
+  readonly marks: Mark[];
+  /** How far down it goes. */
+  readonly end: number;
 }
 
 /** The line down the rows: plain for a voice, a zigzag for a sound, double for music. */
@@ -102,10 +114,10 @@ function speaker(
   from: number,
   starts: boolean,
   next: number,
-): Mark[] {
+): Told {
   const { plan, geometry } = side;
   const said = speakerText(spoken, plan.words);
-  if (said === '') return [];
+  if (said === '') return { marks: [], end: 0 };
   const top = topOf(side, run, from) + 0.7;
   const room = topOf(side, run, Math.min(next, run.last + 1)) - top - 0.4;
   const most = Math.max(geometry.leastTextMm, Math.min(lane.stripWidth * 0.85, 2.4 * geometry.scale));
@@ -113,7 +125,7 @@ function speaker(
   const size = { most, least: geometry.leastTextMm, weight: 'bold' } as const;
   const set = setDownwards(starts ? said : `(${said})`, strip, size, plan.metrics);
   if (!set.fits) plan.leftOver.add(spokenInMemo(side, spoken));
-  return set.marks;
+  return set;
 }
 
 /** What is heard, down its lane; a sound that began before stands in brackets. */
@@ -125,7 +137,7 @@ function soundMarks(
   from: number,
   starts: boolean,
   next: number,
-): Mark[] {
+): Told {
   const { plan, geometry } = side;
   const what = speakerText(spoken, plan.words);
   const all = stretches(spoken);
@@ -137,7 +149,7 @@ function soundMarks(
   }));
   if (!starts && before && before !== here[0]) texts.unshift({ from, text: `(${what} ${before.text})` });
   const most = Math.max(geometry.leastTextMm, Math.min(lane.wordsWidth * 0.9, 2.2 * geometry.scale));
-  return texts.flatMap(({ from: at, text }, i) => {
+  const sets = texts.map(({ from: at, text }, i): Told => {
     const top = topOf(side, run, at) + 0.7;
     const end = Math.min(texts[i + 1]?.from ?? next, run.last + 1);
     const room = topOf(side, run, end) - top - 0.4;
@@ -145,8 +157,9 @@ function soundMarks(
     const size = { most, least: geometry.leastTextMm, weight: 'regular' } as const;
     const set = setDownwards(text, strip, size, plan.metrics);
     if (!set.fits) plan.leftOver.add(spokenInMemo(side, spoken));
-    return set.marks;
+    return set;
   });
+  return { marks: sets.flatMap(({ marks }) => marks), end: Math.max(0, ...sets.map(({ end }) => end)) };
 }
 
 function wordMarks(side: Side, run: Run, spoken: Spoken, lane: Lane): Mark[] {

@@ -3,7 +3,7 @@ import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
 import type { CellSetting, VerticalCell } from '../vertical.js';
 import { cellMark, columnMarks, emsOf, verticalCells } from '../vertical.js';
-import { BAR_GAP, type Lane } from './lane.js';
+import { barGap, type Lane } from './lane.js';
 import type { Stretch } from './plan.js';
 
 /** One character a row where there are rows enough; else closer, then in several columns from right to left. */
@@ -26,8 +26,8 @@ export function verticalStretch(side: Side, run: Run, stretch: Stretch, lane: La
       const mark = cellMark(cell, middle, y, setting, metrics);
       return mark ? [mark] : [];
     });
-  const top = topOf(side, run, Math.max(stretch.from, run.first)) + BAR_GAP * 2;
-  const room = topOf(side, run, Math.min(stretch.to, run.last) + 1) - BAR_GAP * 2 - top;
+  const top = topOf(side, run, Math.max(stretch.from, run.first)) + barGap(geometry) * 2;
+  const room = topOf(side, run, Math.min(stretch.to, run.last) + 1) - barGap(geometry) * 2 - top;
   const here = placed.map(({ cell }) => cell);
   for (let columns = 1; columns * geometry.leastTextMm <= lane.wordsWidth; columns++) {
     const widest = Math.min(most, lane.wordsWidth / columns / 1.08);
