@@ -8,9 +8,9 @@ export type Colour = readonly [number, number, number];
  * to come through a copier, which is blind to pale blue rather than to brown, as a grey line.
  */
 export const INKS: Readonly<Record<Ink | 'paper' | 'tint', Colour>> = {
-  form: [0.66, 0.56, 0.46],
+  form: [0.62, 0.52, 0.42],
   black: [0, 0, 0],
-  grey: [0.42, 0.42, 0.42],
+  grey: [0.3, 0.3, 0.3],
   paper: [1, 1, 1],
   tint: [0.9, 0.9, 0.9],
 };

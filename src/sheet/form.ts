@@ -10,10 +10,10 @@ import { headRows } from './heads.js';
 import type { Words } from './labels.js';
 import type { Form, Mark, Metrics, Stroke } from './marks.js';
 
-const HAIR = pale(0.09);
-const LIGHT = pale(0.2);
-const MEDIUM = pale(0.36);
-const HEAVY = pale(0.62);
+const HAIR = pale(0.12);
+const LIGHT = pale(0.24);
+const MEDIUM = pale(0.4);
+const HEAVY = pale(0.65);
 
 /** Rows of a light rule: six, or the largest part of half a unit (of a unit that has no half) that is no more. */
 export function lightRule(unit: number): number {

@@ -117,13 +117,15 @@ function box(side: Side, text: string, place: Box, said: Said): Mark[] {
   const { plan, geometry } = side;
   const setting = { ...said, least: geometry.leastTextMm };
   const set =
-    said.upwards && [...text].some(isWide)
+    said.upwards && mostlyWide(text)
       ? downInBox(side, text, place, said.most)
       : setInBox(plan.metrics, text, place, setting);
   if (set.fits) return set.marks;
   plan.leftOver.add(said.leftOver);
   return said.instead === undefined ? set.marks : setInBox(plan.metrics, said.instead, place, setting).marks;
 }
+
+const mostlyWide = (text: string): boolean => [...text].filter(isWide).length > text.length / 2;
 
 /** Japanese stands upright in a tall box. */
 function downInBox(side: Side, text: string, place: Box, most: number): { marks: Mark[]; fits: boolean } {

@@ -9,7 +9,7 @@ import { topOf } from '../plan.js';
 import { rowName } from '../times.js';
 import { setDownwards } from '../vertical.js';
 
-const BRACKET = black(0.16);
+const BRACKET = black(0.2);
 const TICK = 0.55;
 
 /** Room that the brackets of a level take beside its numbers, mm: one lane a depth. */

@@ -8,7 +8,7 @@ import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
 
-export const HOLD = black(0.16);
+export const HOLD = black(0.24);
 /** A hold line ends above the bottom edge of its last row by this share of a row. */
 export const HOLD_GAP = 0.18;
 

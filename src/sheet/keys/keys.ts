@@ -51,7 +51,7 @@ function signMarks(side: Side, sign: Sign, x: number, y: number, width: number):
       ];
     }
     case 'again':
-      return [{ kind: 'circle', x, y, r: Math.min(0.55, rowMm * 0.2), stroke: black(0.18), fill: null }];
+      return [{ kind: 'circle', x, y, r: Math.min(0.55, rowMm * 0.2), stroke: black(0.22), fill: null }];
     case 'named':
     case 'number':
     case 'underlined':
@@ -62,7 +62,7 @@ function signMarks(side: Side, sign: Sign, x: number, y: number, width: number):
       if (sign.form === 'underlined') {
         const half = (side.plan.metrics.width(text, sizeMm, 'regular') * squeeze) / 2 + 0.15;
         const under = y + Math.min(rowMm * 0.42, sizeMm * 0.37 + 0.35);
-        marks.push(line(x - half, under, x + half, under, black(0.2)));
+        marks.push(line(x - half, under, x + half, under, black(0.24)));
       }
       return marks;
     }
@@ -70,12 +70,12 @@ function signMarks(side: Side, sign: Sign, x: number, y: number, width: number):
 }
 
 const dash = (x: number, y: number, length: number): Mark =>
-  line(x - length / 2, y, x + length / 2, y, black(0.28));
+  line(x - length / 2, y, x + length / 2, y, black(0.34));
 
 /** A ring stays inside its row and column, so that no two ever touch. */
 function ringed(side: Side, text: string, x: number, y: number, width: number): Mark[] {
   const { geometry, plan } = side;
-  const stroke = black(Math.min(0.22, geometry.rowMm * 0.07));
+  const stroke = black(Math.min(0.25, geometry.rowMm * 0.08));
   const r = Math.min(geometry.rowMm * 0.455, 2.1, (width - 0.3) / 2);
   const widest = width - 0.3;
   const most = Math.max(

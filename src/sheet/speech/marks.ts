@@ -95,7 +95,7 @@ interface Told {
 
 /** The line down the rows: plain for a voice, a zigzag for a sound, double for music. */
 function edge(spoken: Spoken, x: number, top: number, bottom: number): Mark[] {
-  const thin = black(0.16);
+  const thin = black(0.2);
   if (spoken.kind === 'voice') return [line(x, top, x, bottom, thin)];
   if (spoken.kind === 'music')
     return [line(x, top, x, bottom, thin), line(x + 0.4, top, x + 0.4, bottom, thin)];
