@@ -4,6 +4,7 @@
  */
 
 import type { Span } from './diagnostic.js';
+import type { CameraStatement } from './tree-camera.js';
 
 export interface Node {
   readonly span: Span;
@@ -132,46 +133,50 @@ interface Stated extends Node {
   readonly word: Span;
 }
 
-export type Statement = Stated &
-  (
-    | {
-        readonly kind: 'timeline';
-        readonly level: Word;
-        readonly title: Quote | null;
-        readonly items: readonly Item[];
-      }
-    | { readonly kind: 'phrase'; readonly name: Word; readonly items: readonly Item[] }
-    | { readonly kind: 'cels'; readonly level: Word; readonly names: readonly CelName[] }
-    | { readonly kind: 'cut'; readonly number: Word; readonly title: Quote | null }
-    | { readonly kind: 'time'; readonly time: Time }
-    | { readonly kind: 'fps'; readonly value: Numeral }
-    | { readonly kind: 'on'; readonly value: Numeral }
-    | { readonly kind: 'numbering'; readonly value: Word }
-    | { readonly kind: 'mark'; readonly name: Word; readonly position: Time }
-    | { readonly kind: 'stack'; readonly levels: readonly Word[] }
-    | {
-        readonly kind: 'level';
-        readonly level: Word;
-        readonly size: Size | null;
-        readonly at: Point | null;
-        readonly free: Span | null;
-        readonly carry: Span | null;
-        readonly reuse: CutLevel | null;
-      }
-    | {
-        readonly kind: 'voice';
-        readonly speaker: Quote;
-        readonly manner: 'on' | 'off' | 'mono';
-        readonly range: Range;
-        readonly words: readonly Said[];
-      }
-    | { readonly kind: 'sound' | 'music'; readonly range: Range; readonly words: readonly Said[] }
-    | { readonly kind: 'note'; readonly position: Time; readonly text: Quote }
-    | { readonly kind: 'memo'; readonly text: Quote }
-    | { readonly kind: 'scene' | 'take'; readonly value: Word | Quote }
-    | { readonly kind: 'artist'; readonly name: Quote }
-    | { readonly kind: 'use'; readonly path: Quote }
-  );
+export type Statement =
+  | CameraStatement
+  | (Stated &
+      (
+        | {
+            readonly kind: 'timeline';
+            readonly level: Word;
+            readonly title: Quote | null;
+            readonly items: readonly Item[];
+          }
+        | { readonly kind: 'phrase'; readonly name: Word; readonly items: readonly Item[] }
+        | { readonly kind: 'cels'; readonly level: Word; readonly names: readonly CelName[] }
+        | { readonly kind: 'cut'; readonly number: Word; readonly title: Quote | null }
+        | { readonly kind: 'time'; readonly time: Time }
+        | { readonly kind: 'fps'; readonly value: Numeral }
+        | { readonly kind: 'on'; readonly value: Numeral }
+        | { readonly kind: 'numbering'; readonly value: Word }
+        | { readonly kind: 'mark'; readonly name: Word; readonly position: Time }
+        | { readonly kind: 'stack'; readonly levels: readonly Word[] }
+        | {
+            readonly kind: 'level';
+            readonly level: Word;
+            readonly size: Size | null;
+            readonly at: Point | null;
+            readonly free: Span | null;
+            readonly carry: Span | null;
+            /** Its appearing is a flash of light. */
+            readonly flash?: Span | null;
+            readonly reuse: CutLevel | null;
+          }
+        | {
+            readonly kind: 'voice';
+            readonly speaker: Quote;
+            readonly manner: 'on' | 'off' | 'mono';
+            readonly range: Range;
+            readonly words: readonly Said[];
+          }
+        | { readonly kind: 'sound' | 'music'; readonly range: Range; readonly words: readonly Said[] }
+        | { readonly kind: 'note'; readonly position: Time; readonly text: Quote }
+        | { readonly kind: 'memo'; readonly text: Quote }
+        | { readonly kind: 'scene' | 'take'; readonly value: Word | Quote }
+        | { readonly kind: 'artist'; readonly name: Quote }
+        | { readonly kind: 'use'; readonly path: Quote }
+      ));
 
 export type StatementOf<K extends Statement['kind']> = Extract<Statement, { kind: K }>;
 

@@ -5,6 +5,7 @@ import { diagnose } from '../language/diagnostic.js';
 import type { Statement, StatementOf, Tree } from '../language/tree.js';
 import type { Binding, Draft, LevelDraft, Once } from './binding.js';
 import { startDraft } from './binding.js';
+import { finishCamera } from './camera/finish.js';
 import { makeClock } from './clock.js';
 import { makePhrases } from './items.js';
 import type { Settings } from './settings.js';
@@ -135,7 +136,6 @@ function missing(main: Tree, draft: Draft, report: (diagnostic: Diagnostic) => v
         'time-missing',
         draft.cut?.span ?? start,
         'The cut has no time; say how long it is, as in `time 5+0`.',
-        fix ? { fix } : {},
       ),
     );
   }
@@ -145,6 +145,9 @@ function finish(draft: Draft, settings: Settings, main: Tree): Shot | null {
   if (!draft.time) return null;
   const { frames, span } = draft.time;
   const { cut, handles } = draft;
+  const levels = stacked(draft);
+  const flashing = levels.flatMap(({ name }) => (statedOf(draft, name)?.flash ? [name] : []));
+  const whole = cut?.span ?? { file: main.file, start: 0, end: 0 };
   return {
     cut: cut?.number ?? '',
     title: cut?.title ?? '',
@@ -161,8 +164,9 @@ function finish(draft: Draft, settings: Settings, main: Tree): Shot | null {
     memos: draft.memos,
     notes: [...draft.notes].sort((a, b) => a.frame - b.frame || byCodePoint(a.text, b.text)),
     spoken: [...draft.spoken].sort(bySpoken),
-    levels: stacked(draft),
-    spans: { cut: cut?.span ?? { file: main.file, start: 0, end: 0 }, time: span },
+    levels,
+    camera: finishCamera(draft.camera, flashing, settings, whole),
+    spans: { cut: whole, time: span },
   };
 }
 
@@ -189,9 +193,12 @@ function stacked(draft: Draft): Level[] {
     );
   }
   for (const level of draft.levels.values()) levels.set(level.name, level);
-  return [...levels.values()].map((level) =>
-    finishLevel(level, level.stated ?? draft.shared.get(level.name) ?? null),
-  );
+  return [...levels.values()].map((level) => finishLevel(level, statedOf(draft, level.name)));
+}
+
+/** The cut's own `level` statement, or that of a used file. */
+function statedOf(draft: Draft, name: string): StatementOf<'level'> | null {
+  return draft.levels.get(name)?.stated ?? draft.shared.get(name) ?? null;
 }
 
 function finishLevel(level: LevelDraft, stated: StatementOf<'level'> | null): Level {

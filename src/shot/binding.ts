@@ -2,6 +2,7 @@
 
 import type { Report, Span } from '../language/diagnostic.js';
 import type { Statement, StatementOf, Word } from '../language/tree.js';
+import { type CameraDraft, startCamera } from './camera/draft.js';
 import type { Clock } from './clock.js';
 import type { Phrases } from './items.js';
 import type { Settings } from './settings.js';
@@ -21,7 +22,11 @@ export interface LevelDraft {
 export interface Draft {
   cut: { readonly number: string; readonly title: string; readonly span: Span } | null;
   time: { readonly frames: number; readonly span: Span } | null;
-  handles: { readonly head: number; readonly tail: number };
+  readonly handles: { head: number; tail: number };
+  /** Whose time a dissolve belongs to. */
+  readonly overlap: Settings['overlap'];
+  /** Lengths of the dissolves, frames. */
+  readonly overlaps: { in: number | null; out: number | null };
   fps: number;
   on: number;
   numbering: 'sequence' | 'frame';
@@ -36,6 +41,7 @@ export interface Draft {
   readonly levels: Map<string, LevelDraft>;
   readonly phrases: Map<string, StatementOf<'phrase'>>;
   readonly marks: Map<string, StatementOf<'mark'>>;
+  readonly camera: CameraDraft;
   /** `level` statements of used files, by name. */
   readonly shared: Map<string, StatementOf<'level'>>;
 }
@@ -45,6 +51,8 @@ export function startDraft(settings: Settings): Draft {
     cut: null,
     time: null,
     handles: { head: 0, tail: 0 },
+    overlap: settings.overlap,
+    overlaps: { in: null, out: null },
     fps: settings.fps,
     on: settings.on,
     numbering: settings.numbering,
@@ -58,6 +66,7 @@ export function startDraft(settings: Settings): Draft {
     levels: new Map(),
     phrases: new Map(),
     marks: new Map(),
+    camera: startCamera(),
     shared: new Map(),
   };
 }

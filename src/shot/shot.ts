@@ -4,6 +4,7 @@
  */
 
 import type { Span } from '../language/diagnostic.js';
+import type { Camera } from './camera.js';
 import type { Settings } from './settings.js';
 
 /** Frames from..to, both included, 1-based. */
@@ -159,6 +160,7 @@ export interface Shot {
   readonly spoken: readonly Spoken[];
   /** The stack, bottom to top; every level of the cut is in it. */
   readonly levels: readonly Level[];
+  readonly camera: Camera;
   /** Where the `cut` and `time` statements stand, for messages about the whole. */
   readonly spans: { readonly cut: Span; readonly time: Span };
 }

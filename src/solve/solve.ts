@@ -1,7 +1,9 @@
 /** `Shot` → `SolvedShot`. Pure. */
 
 import type { Diagnostic } from '../language/diagnostic.js';
-import type { Shot } from '../shot/shot.js';
+import type { Level, Shot } from '../shot/shot.js';
+import type { CameraLevel } from './camera/context.js';
+import { solveCamera } from './camera/solve.js';
 import { solveLevel } from './level.js';
 import type { Counts, SolvedLevel, SolvedShot } from './solved.js';
 
@@ -28,7 +30,24 @@ export function solve(shot: Shot, { reused }: Given = {}): SolvedShot {
   const levels = shot.levels.map((level) =>
     solveLevel(level, shot, (level.reuse && reused?.get(level.name)) ?? null, report),
   );
-  return { shot, levels, counts: count(levels), diagnostics };
+  const camera = solveCamera(shot.camera, {
+    length: shot.length,
+    fps: shot.fps,
+    levels: shot.levels.map((level, i) => seenByCamera(level, levels[i]!)),
+    settings: shot.settings,
+  });
+  for (const diagnostic of camera.diagnostics) report(diagnostic);
+  return { shot, levels, counts: count(levels), camera: camera.solved, diagnostics };
+}
+
+/** A level that is simply there shows throughout, and appears on the first frame. */
+function seenByCamera(
+  { name, span, homeMm, sizeMm, free, carry }: Level,
+  { timed, exposures }: SolvedLevel,
+): CameraLevel {
+  const shown = (frame: number) => !timed || exposures[frame - 1]?.kind !== 'empty';
+  const appears = (frame: number) => (timed ? shown(frame) && exposures[frame - 1]!.starts : frame === 1);
+  return { name, span, homeMm, sizeMm, timed, free, carry, shown, appears };
 }
 
 /** New drawings by kind, and the reused ones by themselves. */

@@ -2,6 +2,7 @@
 
 import type { Diagnostic } from '../language/diagnostic.js';
 import type { Shot } from '../shot/shot.js';
+import type { SolvedCamera } from './camera/solved.js';
 
 export type DrawingKind = 'key' | 'breakdown' | 'inbetween';
 
@@ -92,6 +93,7 @@ export interface SolvedShot {
   /** In the order of the stack, bottom to top. */
   readonly levels: readonly SolvedLevel[];
   readonly counts: Counts;
+  readonly camera: SolvedCamera;
   /** Those of the solver; the caller joins them to the earlier stages' ones. */
   readonly diagnostics: readonly Diagnostic[];
 }

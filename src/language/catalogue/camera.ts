@@ -9,6 +9,100 @@ const cut = (failing: string, mended: string): Entry['example'] => ({
 
 /** Camera, level moves and light. */
 export const camera = entries({
+  'unknown-field': {
+    severity: 'error',
+    title: 'a field that is not there',
+    explanation:
+      'A move or `fix` names a field that no `field` statement defines, here or in a used file. `full`, the standard field, is always there.',
+    example: cut('field A 60%\nfix B', 'field A 60%\nfix A'),
+  },
+  'field-full': {
+    severity: 'error',
+    title: 'the standard field given another meaning',
+    explanation: '`full` means the standard field in every cut, so no field of a cut can have that name.',
+    example: cut('field full 60%\nfix full', 'field A 60%\nfix A'),
+  },
+  'field-measures': {
+    severity: 'hint',
+    title: 'fields in percent and in lines of the chart',
+    explanation:
+      'Some houses give field sizes in percent of the standard field, others in lines of the field chart: 8F is no 8 %. A cut that mixes both is easily misread.',
+    example: cut('field A 60%\nfield B 8F\ntruck A@1 > B@24', 'field A 7F\nfield B 8F\ntruck A@1 > B@24'),
+  },
+  'level-repeated': {
+    severity: 'warning',
+    title: 'a level named twice in one list',
+    explanation:
+      'A move takes each of its levels once, however often it is named. Perhaps another level was meant.',
+    example: cut('A: 1..\nB: 1..\nglow A,A 1..12', 'A: 1..\nB: 1..\nglow A,B 1..12'),
+  },
+  'option-misplaced': {
+    severity: 'error',
+    title: 'a word that has no meaning for this move',
+    explanation:
+      'Each kind of move has its own words: `carry` goes with pans and trucks, `loop` with pulls, `log` with trucks, `about` with trucks and turns of levels, `sideways` with shake and sway. Take the word out, or look whether another move was meant.',
+    example: cut(
+      'field A full at 10,0\npan full@1 > A@24 loop 300mm',
+      'field A full at 10,0\npan full@1 > A@24',
+    ),
+  },
+  'spacing-twice': {
+    severity: 'error',
+    title: 'a leg that is spread twice',
+    explanation:
+      'Ramps, a curve, graduations by hand or a fairing mark say how the way of a leg is spread; a leg has one of them.',
+    example: cut(
+      'field A full at 10,0\npan full@1 > A@24 ease 4 curve .4 0 .6 1',
+      'field A full at 10,0\npan full@1 > A@24 ease 4',
+    ),
+  },
+  'fairing-misplaced': {
+    severity: 'error',
+    title: 'a fairing mark without a quick truck',
+    explanation:
+      'The fairing mark says where the cushion of a quick truck begins. Other moves gather and lose speed with `ease`.',
+    example: cut(
+      'field A 60%\ntruck full@1 > A@24 fair ア@10 60%',
+      'field A 60%\ntruck quick full@1 > A@24 fair ア@10 60%',
+    ),
+  },
+  'quick-without-fairing': {
+    severity: 'error',
+    title: 'a quick truck without its fairing mark',
+    explanation:
+      'A quick truck does most of its way at one speed and then cushions to a stop. Nobody can shoot it without knowing on which frame the cushion begins, and how much of the way is done by then.',
+    example: cut(
+      'field A 60%\ntruck quick full@1 > A@24',
+      'field A 60%\ntruck quick full@1 > A@24 fair ア@10 60%',
+    ),
+  },
+  'turn-sense': {
+    severity: 'error',
+    title: 'a turn that does not say which way',
+    explanation:
+      'From 0 to 90 degrees can be to the left or to the right: `cw` (clockwise) or `ccw` must be said.',
+    example: cut('A: 1..\nturn level A 0@1 > 90@24', 'A: 1..\nturn level A 0@1 > 90@24 cw'),
+  },
+  'exposure-range': {
+    severity: 'error',
+    title: 'more light than all',
+    explanation: 'An exposure is a share of the light, from 0 % to 100 %.',
+    example: cut('A: 1..\nexpose A 120% 1..24', 'A: 1..\nexpose A 100% 1..24'),
+  },
+  'overlap-short': {
+    severity: 'error',
+    title: 'a dissolve of one frame',
+    explanation:
+      'A dissolve begins with one cut alone and ends with the other, so it needs two frames at least.',
+    example: cut('A: 1..\noverlap out 1', 'A: 1..\noverlap out 12'),
+  },
+  'overlap-long': {
+    severity: 'error',
+    title: 'a dissolve longer than its sheet',
+    explanation:
+      'A dissolve runs over the last or the first rows of the sheet, and the sheet has fewer. Make the cut longer, or the dissolve shorter.',
+    example: cut('A: 1..\noverlap out 5+0', 'A: 1..\noverlap out 1+0'),
+  },
   'number-senseless': {
     severity: 'error',
     title: 'a number of the camera that cannot be',

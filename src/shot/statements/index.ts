@@ -2,12 +2,19 @@
 
 import type { Statement } from '../../language/tree.js';
 import type { Binder, Binders } from '../binding.js';
+import { cameraBinders } from '../camera/index.js';
 import { levelBinders } from './levels.js';
 import { sheetBinders } from './sheet.js';
 import { timelineBinders } from './timelines.js';
 import { wordBinders } from './words.js';
 
-const binders: Binders = { ...sheetBinders, ...levelBinders, ...timelineBinders, ...wordBinders };
+const binders: Binders = {
+  ...sheetBinders,
+  ...levelBinders,
+  ...timelineBinders,
+  ...wordBinders,
+  ...cameraBinders,
+};
 
 /** The binder of a statement, with its own type forgotten: the table holds the right one for each kind. */
 export function binderOf(statement: Statement): Binder<Statement> {
