@@ -73,7 +73,7 @@ export function cellMark(
     case 'raised':
       return textAt(x + 0.6 * sizeMm, y - 0.55 * sizeMm, cell.text, setting);
     case 'small':
-      return textAt(x + 0.1 * sizeMm, y - 0.1 * sizeMm, cell.text, setting);
+      return textAt(x + 0.1 * sizeMm, y - 0.06 * sizeMm, cell.text, setting);
     case 'upright': {
       const squeeze = Math.min(1, sizeMm / metrics.width(cell.text, sizeMm, setting.weight));
       return textAt(x, y, cell.text, { ...setting, squeeze });

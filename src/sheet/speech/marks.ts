@@ -170,13 +170,9 @@ function wordMarks(side: Side, run: Run, spoken: Spoken, lane: Lane): Mark[] {
     : levelStretches(side, run, all, lane);
   if (set.every((marks) => marks !== null)) return set.flat();
   side.plan.leftOver.add(spokenInMemo(side, spoken));
-  const from = Math.max(spoken.frames.from, run.first);
-  const to = Math.min(spoken.frames.to, run.last);
-  const top = topOf(side, run, from);
-  const room = topOf(side, run, to + 1) - top - 1;
   const text = side.plan.words.inMemo;
-  const { leastTextMm: sizeMm } = side.geometry;
-  const squeeze = Math.max(0.62, Math.min(1, room / side.plan.metrics.width(text, sizeMm, 'regular')));
-  const x = lane.wordsX + lane.wordsWidth / 2;
-  return [textAt(x, top + Math.max(room / 2, 1), text, { sizeMm, turn: 90, squeeze })];
+  const { leastTextMm: sizeMm, rowMm } = side.geometry;
+  const squeeze = Math.min(1, lane.wordsWidth / side.plan.metrics.width(text, sizeMm, 'regular'));
+  const y = topOf(side, run, Math.max(spoken.frames.from, run.first)) + rowMm / 2;
+  return [textAt(lane.wordsX + lane.wordsWidth / 2, y, text, { sizeMm, squeeze })];
 }

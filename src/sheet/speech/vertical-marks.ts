@@ -26,7 +26,7 @@ export function verticalStretch(side: Side, run: Run, stretch: Stretch, lane: La
       const mark = cellMark(cell, middle, y, setting, metrics);
       return mark ? [mark] : [];
     });
-  const top = topOf(side, run, Math.max(stretch.from, run.first)) + barGap(geometry) * 2;
+  const top = topOf(side, run, Math.max(stretch.from, run.first)) + barGap(geometry) * 2 + 0.1;
   const room = topOf(side, run, Math.min(stretch.to, run.last) + 1) - barGap(geometry) * 2 - top;
   const here = placed.map(({ cell }) => cell);
   for (let columns = 1; columns * geometry.leastTextMm <= lane.wordsWidth; columns++) {
@@ -86,8 +86,11 @@ function intoColumns(
       // A full stop may hang below the column's end.
       const hangs = cell.form === 'raised' && used + 0.5 * sizeMm <= room;
       if (used + cell.ems * sizeMm > room + 1e-6 && used > 0 && !hangs) {
-        parts.push([]);
-        used = 0;
+        // What belongs to the character before it takes that along to the next column.
+        const last = parts.at(-1)!;
+        const along = cell.beat === 'before' && last.length > 1 ? [last.pop()!] : [];
+        parts.push(along);
+        used = emsOf(along) * sizeMm;
       }
       parts.at(-1)!.push(cell);
       used += cell.ems * sizeMm;
