@@ -45,20 +45,27 @@ const GAP = 1.4;
 const BETWEEN_BLOCKS = 3;
 /** Rows are not made higher. */
 const HIGHEST_ROW = 5.2;
-/** A row that still holds the smallest print. */
-const LOWEST_ROW = 1.2;
+/** A row that still holds the smallest print, ems of it. */
+const LOWEST_ROW = 0.95;
 
 /** Frames that rows are numbered and ruled by. */
 export function unitOf(settings: Settings, fps: number): number {
   return settings.convention === 'west' ? FRAMES_A_FOOT : Math.max(1, Math.round(fps));
 }
 
-/** Rows of the blocks of a page, as the convention has them: six seconds in two halves, or six feet in one. */
+/**
+ * Rows of the blocks of a page, as the convention has them: six seconds in two halves, or six feet in one. Fewer, in whole
+ * seconds (feet), where the paper cannot hold them in print that can be read.
+ */
 export function rowsOfBlocks(settings: Settings, fps: number): number[] {
   const unit = unitOf(settings, fps);
   const rows = Math.max(1, Math.round(settings.rows ?? 6 * unit));
-  if (settings.convention === 'west' || rows <= 3 * unit) return [rows];
-  return [Math.ceil(rows / 2), Math.floor(rows / 2)];
+  const most = mostRowsOfBlock(settings);
+  const held = (wanted: number): number =>
+    wanted <= most ? wanted : most >= unit ? Math.floor(most / unit) * unit : most;
+  if (settings.convention === 'west' || (rows <= 3 * unit && rows <= most)) return [held(rows)];
+  const half = held(Math.ceil(rows / 2));
+  return [half, Math.min(half, Math.floor(rows / 2))];
 }
 
 interface Upright {
@@ -91,10 +98,10 @@ function roomForRows(settings: Settings): number {
 function upright(settings: Settings, rows: number): Upright {
   const scale = scaleOf(settings);
   const room = roomForRows(settings);
-  const rowMm = Math.max(LOWEST_ROW, Math.min(HIGHEST_ROW, room / rows));
+  const rowMm = Math.min(HIGHEST_ROW, room / rows);
   const width = PAPER_MM[settings.paper].widthMm - 2 * SIDE;
   const header = { x: SIDE, y: SIDE, width, height: HEADER * scale };
-  const memoHeight = MEMO * scale + Math.max(0, room - rowMm * rows);
+  const memoHeight = MEMO * scale + room - rowMm * rows;
   const memo = { x: SIDE, y: header.y + header.height + GAP, width, height: memoHeight };
   const heads = { x: SIDE, y: memo.y + memo.height + GAP, width, height: HEADS * scale };
   const top = heads.y + heads.height;
@@ -108,10 +115,13 @@ export function blockWidth(settings: Settings, fps: number): number {
   return (PAPER_MM[settings.paper].widthMm - 2 * SIDE - (blocks - 1) * BETWEEN_BLOCKS) / blocks;
 }
 
+function mostRowsOfBlock(settings: Settings): number {
+  return Math.floor(roomForRows(settings) / (smallestTextMm(settings.paper) * LOWEST_ROW));
+}
+
 /** The most rows a page that this paper holds with print that can still be read. */
 export function mostRows(settings: Settings): number {
-  const each = Math.floor(roomForRows(settings) / (smallestTextMm(settings.paper) * 0.95));
-  return settings.convention === 'west' ? each : each * 2;
+  return mostRowsOfBlock(settings) * (settings.convention === 'west' ? 1 : 2);
 }
 
 export function geometry(settings: Settings, fps: number, wanted: Wanted): Geometry {
