@@ -24,8 +24,6 @@ export interface Framed {
   /** What is left between head and foot. */
   readonly body: Box;
   readonly marks: Mark[];
-  /** What the head could not say in its boxes. */
-  readonly leftOver: readonly string[];
 }
 
 /** Head and foot of a page that is not a sheet: charts, tables. `page` is its label, and `pages` how many there are of its kind. */
@@ -41,6 +39,7 @@ export function pageFrame(shot: Shot, look: Look, page: string, pages: number): 
     sounds: 1,
     cameraLanes: 1,
   });
+  // What the head has no room for is told in the memo of the sheet.
   const leftOver = new Set<string>();
   const { title, episode } = look.settings;
   const headed = {
@@ -67,7 +66,6 @@ export function pageFrame(shot: Shot, look: Look, page: string, pages: number): 
       ...headerMarks(place, headed),
       ...footOf(place, foot, shot, look, `${words.cutNumber(shot.cut)}  ${words.page} ${page}`),
     ],
-    leftOver: [...leftOver],
   };
 }
 

@@ -13,7 +13,6 @@ export interface Plan {
   readonly convention: Convention;
   readonly metrics: Metrics;
   readonly words: Words;
-  readonly stamp: string;
   /** Levels with a timeline, in the order of their columns. */
   readonly levels: readonly SolvedLevel[];
   /** What the key column says, a sign a frame or null. */
@@ -31,8 +30,6 @@ export interface Side {
   readonly levels: readonly SolvedLevel[];
   /** Frame of the first row. */
   readonly firstFrame: number;
-  /** From 1. */
-  readonly page: number;
   readonly pages: number;
   /** `1`, `1-b`. */
   readonly label: string;

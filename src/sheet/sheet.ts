@@ -19,13 +19,15 @@
  *   breakdown, `○` for one seen before.
  * - End: two black lines over the whole block at the bottom edge of the last row and DOUBLE_LINE below; one hatch from the
  *   bottom edge of the last row to the bottom of the block, over its whole width; a block after the end is all hatch.
+ * - Running numbers, left of the rows: the frame's number on the first row of each second (foot) and of each block, the
+ *   second (foot) on the row below, as `5+` (`5'`): row 12 under it is 5+12. Where the block has no row below, beside it.
+ * - Notes: a triangle at the left of the notes column on the note's row; a note that had to move names its row in bold.
  * - Dialogue: a bar barGap inside the first row's top edge and the last row's bottom edge of each line.
  */
 
 import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
-import { frame, pale } from './draw.js';
 import { endMarks, handleMarks, runningMarks } from './ends.js';
-import { caption, form } from './form.js';
+import { form } from './form.js';
 import { blockWidth, geometry } from './geometry.js';
 import { headerMarks } from './header.js';
 import { headMarks } from './heads.js';
@@ -36,9 +38,9 @@ import { words } from './labels.js';
 import type { Look } from './look.js';
 import type { Mark, Page, Row } from './marks.js';
 import { cached } from './measure.js';
-import { memoMarks, memoPointer, memoTexts, stackMarks } from './memo.js';
+import { firstMemo, laterMemo } from './memo-pages.js';
 import { noteMarks } from './notes.js';
-import { footOf, pageFraction, pageFrame } from './pages.js';
+import { footOf, pageFraction } from './pages.js';
 import { smallestTextMm } from './papers.js';
 import type { Plan, Run, Side } from './plan.js';
 import { runsOf, topOf } from './plan.js';
@@ -76,7 +78,6 @@ export function sheetPages(solved: SolvedShot, look: Look): Page[] {
         geometry: geometries[i]!,
         levels,
         firstFrame: page * rows + 1,
-        page: page + 1,
         pages,
         label: sideLabel(page + 1, i),
       }),
@@ -87,15 +88,13 @@ export function sheetPages(solved: SolvedShot, look: Look): Page[] {
   for (const spoken of plan.speech.without)
     plan.leftOver.add(spokenInMemo({ plan, geometry: geometries[0]! }, spoken));
   const heads = new Map(sides.flat().map((side) => [side, headOf(side, look)]));
+  const first = firstMemo(sides[0]!, look);
   return sides.flatMap((ofPage, page) => {
     const made = ofPage.map((side, i) => {
-      const memo = page === 0 && i === 0 ? null : laterMemo(side);
-      return sheetPage(side, look, [...heads.get(side)!, ...(memo ?? []), ...bodies.get(side)!]);
+      const memo = page === 0 && i === 0 ? first.marks : laterMemo(side, sides[0]!);
+      return sheetPage(side, look, [...heads.get(side)!, ...memo, ...bodies.get(side)!]);
     });
-    if (page > 0) return made;
-    const { marks, further } = firstMemo(ofPage[0]!, ofPage, look);
-    made[0] = { ...made[0]!, marks: [...made[0]!.marks, ...marks] };
-    return [...made, ...further];
+    return page === 0 ? [...made, ...first.further] : made;
   });
 }
 
@@ -111,7 +110,6 @@ function planOf(solved: SolvedShot, look: Look): Plan {
     convention,
     metrics: cached(look.metrics),
     words: words(labels),
-    stamp: look.stamp,
     levels,
     signs,
     speech: speechOf(solved.shot),
@@ -172,63 +170,4 @@ function rowsOf(side: Side): Row[] {
       }),
     ),
   );
-}
-
-/** Where the levels stand that are not on this side. */
-function otherSides(side: Side, ofPage: readonly Side[]): string[] {
-  return ofPage
-    .filter((other) => other !== side)
-    .map(({ levels, label }) => {
-      const names =
-        levels.length > 1
-          ? `${levels[0]!.name}–${levels.at(-1)!.name}`
-          : levels.map(({ name }) => name).join();
-      return side.plan.words.levelsOn(names, label);
-    });
-}
-
-/** The memo of the first page, and the further sides that it takes. */
-function firstMemo(side: Side, ofPage: readonly Side[], look: Look): { marks: Mark[]; further: Page[] } {
-  const { plan, geometry } = side;
-  const stack = stackMarks({ box: geometry.memo, geometry, plan });
-  const paragraphs = [...otherSides(side, ofPage), ...memoTexts(plan), ...plan.leftOver];
-  const place = { box: stack.left, geometry, plan };
-  const whole = memoMarks(place, paragraphs);
-  if (whole.rest.length === 0) return { marks: [...stack.marks, ...whole.marks], further: [] };
-  let next = ofPage.length;
-  // One line is kept free to say where it goes on.
-  const onNext = plan.words.memoGoesOn(sideLabel(1, next));
-  const shortened = { ...stack.left, height: stack.left.height - 2.2 * geometry.scale };
-  const set = memoMarks({ ...place, box: shortened }, paragraphs);
-  const pointer = memoPointer(stack.left, geometry, plan, onNext);
-  const further: Page[] = [];
-  let rest = set.rest;
-  while (rest.length > 0) {
-    const label = sideLabel(1, next++);
-    const page = pageFrame(plan.solved.shot, look, label, side.pages);
-    const more = memoMarks({ box: page.body, geometry, plan }, rest);
-    further.push({
-      widthMm: page.widthMm,
-      heightMm: page.heightMm,
-      label,
-      part: 'sheet',
-      form: null,
-      marks: [
-        frame(page.body, pale(0.36)),
-        ...page.marks,
-        ...more.marks,
-        caption(page.body, plan.words.memo, geometry, plan.metrics),
-      ],
-      rows: [],
-    });
-    rest = more.rest;
-  }
-  return { marks: [...stack.marks, ...set.marks, pointer], further };
-}
-
-/** The memo of the other pages is left to the pencil; it says where the words are. */
-function laterMemo(side: Side): Mark[] {
-  const { plan, geometry } = side;
-  const stack = stackMarks({ box: geometry.memo, geometry, plan });
-  return [...stack.marks, memoPointer(stack.left, geometry, plan, plan.words.memoOn('1'))];
 }

@@ -38,6 +38,8 @@ describe('memos', () => {
     const pages = laid('cut 1\ntime 7+0\nA: 1..\nmemo "wind from the left"\n');
     expect(said(pages[1]!)).toContain('Memo: page 1');
     expect(said(pages[1]!)).not.toContain('wind');
+    const none = laid('cut 1\ntime 7+0\nA: 1..\n');
+    expect(said(none[1]!)).not.toContain('Memo:');
   });
 });
 

@@ -1,0 +1,73 @@
+/** The memo over the pages of a cut: told on the first page and its further sides, the other boxes left to the pencil. */
+
+import { frame, pale } from './draw.js';
+import { caption } from './form.js';
+import type { Look } from './look.js';
+import type { Mark, Page } from './marks.js';
+import { memoMarks, memoPointer, memoTexts, stackMarks } from './memo.js';
+import { pageFrame } from './pages.js';
+import type { Side } from './plan.js';
+import { sideLabel } from './sides.js';
+
+/** Everything that the memo has to tell, once the rows are drawn. */
+function memoOf(firstPage: readonly Side[]): string[] {
+  const { plan } = firstPage[0]!;
+  return [...furtherSides(firstPage), ...memoTexts(plan), ...plan.leftOver];
+}
+
+/** Where the levels stand that are not on the first side. */
+function furtherSides(firstPage: readonly Side[]): string[] {
+  return firstPage.slice(1).map(({ levels, label, plan }) => {
+    const names =
+      levels.length > 1 ? `${levels[0]!.name}–${levels.at(-1)!.name}` : levels.map(({ name }) => name).join();
+    return plan.words.levelsOn(names, label);
+  });
+}
+
+/** The memo box of the first page, and the further sides that it takes. */
+export function firstMemo(firstPage: readonly Side[], look: Look): { marks: Mark[]; further: Page[] } {
+  const side = firstPage[0]!;
+  const { plan, geometry } = side;
+  const stack = stackMarks({ box: geometry.memo, geometry, plan });
+  const paragraphs = memoOf(firstPage);
+  const place = { box: stack.left, geometry, plan };
+  const whole = memoMarks(place, paragraphs);
+  if (whole.rest.length === 0) return { marks: [...stack.marks, ...whole.marks], further: [] };
+  let next = firstPage.length;
+  // One line is kept free to say where it goes on.
+  const onNext = plan.words.memoGoesOn(sideLabel(1, next));
+  const shortened = { ...stack.left, height: stack.left.height - 2.2 * geometry.scale };
+  const set = memoMarks({ ...place, box: shortened }, paragraphs);
+  const pointer = memoPointer(stack.left, geometry, plan, onNext);
+  const further: Page[] = [];
+  let rest = set.rest;
+  while (rest.length > 0) {
+    const label = sideLabel(1, next++);
+    const page = pageFrame(plan.solved.shot, look, label, side.pages);
+    const more = memoMarks({ box: page.body, geometry, plan }, rest);
+    further.push({
+      widthMm: page.widthMm,
+      heightMm: page.heightMm,
+      label,
+      part: 'sheet',
+      form: null,
+      marks: [
+        frame(page.body, pale(0.36)),
+        ...page.marks,
+        ...more.marks,
+        caption(page.body, plan.words.memo, geometry, plan.metrics),
+      ],
+      rows: [],
+    });
+    rest = more.rest;
+  }
+  return { marks: [...stack.marks, ...set.marks, pointer], further };
+}
+
+/** The memo box of the other pages is left to the pencil; it says where the words are, if there are any. */
+export function laterMemo(side: Side, firstPage: readonly Side[]): Mark[] {
+  const { plan, geometry } = side;
+  const stack = stackMarks({ box: geometry.memo, geometry, plan });
+  if (memoOf(firstPage).length === 0) return stack.marks;
+  return [...stack.marks, memoPointer(stack.left, geometry, plan, plan.words.memoOn(sideLabel(1, 0)))];
+}
