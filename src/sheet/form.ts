@@ -154,7 +154,7 @@ function blockMarks(block: Block, geometry: Geometry, words: Words, metrics: Met
 function groupEdges({ columns }: Block): number[] {
   return [
     columns.keys[0]?.x,
-    columns.dialogue?.x,
+    columns.dialogue?.x ?? columns.numbersAgain.x,
     columns.cels[0]?.x,
     columns.camera?.x,
     columns.notes.x,
