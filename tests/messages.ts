@@ -17,11 +17,17 @@ ${codes.map((code) => section(code, catalogue[code]!)).join('\n')}`;
 
 function section(code: string, { severity, explanation, example }: Entry): string {
   const said = `## ${code}\n\n*${severity}* ${explanation}\n`;
-  if (example.kind === 'situation') return `${said}\n${example.failing}\n\n${example.mended}\n`;
+  if (example.kind === 'situation')
+    return said + situation('Faulty', example.failing) + situation('Mended', example.mended);
   const files = Object.entries(example.files ?? {})
     .map(([name, text]) => fence(`With \`${name}\`:`, text))
     .join('');
   return said + files + fence('Faulty:', example.failing) + fence('Mended:', example.mended);
+}
+
+/** A situation in words, or an excerpt of several lines. */
+function situation(title: string, text: string): string {
+  return text.includes('\n') ? fence(`${title}:`, text) : `\n${title}: ${text}\n`;
 }
 
 /** The fence is longer than any in the text. */

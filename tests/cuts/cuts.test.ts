@@ -4,15 +4,14 @@
  */
 
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test } from 'vitest';
 import type { Compiled } from '../../src/episode/compile.js';
 import { toJson } from '../../src/export/json.js';
-import { shippedFont } from '../../src/host/fonts.js';
-import { type Fonts, openFonts } from '../../src/print/fonts.js';
 import { chartPages } from '../../src/sheet/charts.js';
 import type { Page } from '../../src/sheet/marks.js';
 import { sheetPages } from '../../src/sheet/sheet.js';
 import { compileFiles, said } from '../compile.js';
+import { testFonts } from '../fonts.js';
 import { type Change, review } from './accept.js';
 import { dump } from './dump.js';
 
@@ -20,22 +19,12 @@ const ROOT = 'tests/cuts';
 const REVIEW = 'out/accept';
 const accepting = process.env.ACCEPT === '1' && !process.env.CI;
 
-let fonts: Fonts;
 const changes: Change[] = [];
 const compiled = await compileFiles(`${ROOT}/japan`, `${ROOT}/japanese`, `${ROOT}/west`);
 
-beforeAll(() => {
-  const [regular, bold] = (['regular', 'bold'] as const).map((weight) => {
-    const read = shippedFont(weight);
-    if (!read.ok) throw new Error(read.reason);
-    return read.value;
-  });
-  fonts = openFonts(regular!, bold!);
-});
-
 afterAll(async () => {
   if (!accepting) return;
-  await review(REVIEW, changes, fonts);
+  await review(REVIEW, changes, testFonts());
   process.stdout.write(`${changes.length} changed; look at ${REVIEW}/index.html\n`);
 });
 
@@ -48,9 +37,9 @@ describe.each([...compiled])('%s', (file, cut) => {
   });
 
   test('has the numbers that were accepted', () => {
-    const made = `${JSON.stringify(toJson(cut.solved!, cut.diagnostics), null, 1)}\n`;
-    if (accepting) writeFileSync(`${base}.json`, made);
-    expect(made).toBe(readFileSync(`${base}.json`, 'utf8'));
+    const made = tidy(toJson(cut.solved!, cut.diagnostics, cut.sources));
+    if (accepting) writeFileSync(`${base}.export`, made);
+    expect(made).toBe(readFileSync(`${base}.export`, 'utf8'));
   });
 
   test('has the pages that were accepted', () => {
@@ -68,6 +57,12 @@ describe.each([...compiled])('%s', (file, cut) => {
 });
 
 function pagesOf(cut: Compiled): Page[] {
-  const look = { settings: cut.solved!.shot.settings, metrics: fonts.metrics, stamp: cut.digest };
+  const look = { settings: cut.solved!.shot.settings, metrics: testFonts().metrics, stamp: cut.digest };
   return [...sheetPages(cut.solved!, look), ...chartPages(cut.solved!, look)];
+}
+
+/** JSON with the innermost objects on a line each: one exposure, one line. */
+function tidy(value: unknown): string {
+  const text = JSON.stringify(value, null, 1);
+  return `${text.replace(/[[{]\n[^[\]{}]*[\]}]/g, (inner) => inner.replace(/\n\s*/g, ' '))}\n`;
 }
