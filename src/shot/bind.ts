@@ -127,10 +127,6 @@ function missing(main: Tree, draft: Draft, report: (diagnostic: Diagnostic) => v
     );
   }
   if (!draft.time && !begun('time')) {
-    const fix = draft.cut && {
-      title: 'add a time of three seconds',
-      edits: [{ span: { ...draft.cut.span, start: draft.cut.span.end }, text: '\ntime 3+0' }],
-    };
     report(
       diagnose(
         'time-missing',

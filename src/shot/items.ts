@@ -259,18 +259,15 @@ export function makePhrases({ phrases, broken, unread, clock, report }: PhrasesP
           'length-and-open',
           item.open,
           'A length and `..` say two different things; keep one of them.',
-          {
-            fix: { title: 'take out `..`', edits: [{ span: item.open, text: '' }] },
-          },
         ),
       );
     }
     const shown = {
       span: item.span,
       frames,
-      own,
+      own: own && item.open === null,
       lengthSpan: item.length?.span ?? null,
-      open: item.open !== null && !own,
+      open: item.open !== null,
     };
     switch (item.kind) {
       case 'key':

@@ -37,7 +37,11 @@ export function solveLevel(
 ): SolvedLevel {
   const { timeline } = level;
   if (!timeline) return untimed(level);
-  const placed = lay(level, timeline, shot, report);
+  let laid = true;
+  const placed = lay(level, timeline, shot, (diagnostic) => {
+    if (diagnostic.code !== 'timeline-long' && diagnostic.code !== 'timeline-short') laid = false;
+    report(diagnostic);
+  });
   const cut = new Set<Item>(placed.filter(cutShort).map((each) => each.item));
   const passages = findPassages(level, timeline.items, (group) => cut.has(group), report);
   const known = takeKnown(level, passages, source, report);
@@ -84,7 +88,7 @@ export function solveLevel(
   if (level.reuse && !source) for (const drawing of drawings) drawing.reused = true;
 
   const pinnedKeys = new Set(known.loose.filter((each) => each.kind === 'key').map((each) => each.key));
-  warn({ level, timeline, passages, runs, drawings, pinnedKeys }, report);
+  if (timeline.whole && laid) warn({ level, timeline, passages, runs, drawings, pinnedKeys }, report);
 
   const onPaper = [
     ...passages.keys.values(),

@@ -25,8 +25,8 @@ export interface Seen {
   readonly pinnedKeys: ReadonlySet<string>;
 }
 
+/** Only for levels whose rows are certain: after an error of their timeline it would be guessing. */
 export function warn(seen: Seen, report: Report): void {
-  if (!seen.timeline.whole) return;
   if (seen.drawings.length === 0) {
     const { level, timeline } = seen;
     report(diagnose('level-empty', timeline.span, `Level ${level.name} never shows anything.`));

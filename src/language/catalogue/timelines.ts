@@ -125,7 +125,7 @@ export const timelines = entries({
     title: 'a group that begins with an in-between',
     explanation:
       'In the second pass the in-betweens at its beginning would come from another key than in the first. Begin the group with a key; in-betweens behind its last key lead back to that.',
-    example: lines('A: 1(--2--3)*2 4..', 'A: 1--(2--3)*2 4..'),
+    example: lines('A: 1(--2-3)*2 4..', 'A: 1--(2-3)*2 4..'),
   },
   'bounce-ends': {
     severity: 'error',
@@ -159,7 +159,7 @@ export const timelines = entries({
     title: 'a drawing that could be of several passages',
     explanation:
       'Where key 1 leads to several keys, `1.2` does not say which way. Write `1>3.2`: the second on the way from 1 to 3.',
-    example: lines('A: 1-2-1-3 1.1..', 'A: 1-2-1-3 1>3.1..'),
+    example: lines('A: 1-2:6 x:2 1-3 1.1..', 'A: 1-2:6 x:2 1-3 1>3.1..'),
   },
   'unknown-chart': {
     severity: 'error',

@@ -1,0 +1,154 @@
+/** Which drawing an in-between is, and what references mean. */
+
+import { describe, expect, test } from 'vitest';
+import { shown } from './shown.js';
+
+describe('an in-between belongs to its passage', () => {
+  test('the same two keys with as many in-betweens are the same drawings', () => {
+    const { runs, level } = shown(20, '1--2 x:4 1--2');
+    expect(runs).toBe('1*2 1.1*2 1.2*2 2*2 x*4 1*2 1.1*2 1.2*2 2*2');
+    expect(level.drawings).toHaveLength(4);
+  });
+
+  test('also in other exposure, and with an @ between', () => {
+    expect(shown(24, '1--2 x:4 on 1 1- @20 -2..').level.drawings).toHaveLength(4);
+  });
+
+  test('the way back is another passage, and a hint offers the old drawings', () => {
+    const { level, codes, diagnostics } = shown(14, '1--2--1');
+    expect(level.drawings.map((each) => each.drawing)).toEqual(['1', '1.1', '1.2', '2', '2.1', '2.2']);
+    expect(codes).toEqual(['hint way-back']);
+    expect(diagnostics[0]!.fix!.edits.map((edit) => edit.text)).toEqual([' 1.2 ', ' 1.1 ']);
+  });
+
+  test('a cycle of two keys gives no such hint', () => {
+    expect(shown(24, '(1--2--)..').codes).toEqual([]);
+  });
+
+  test('different counts are other drawings, with a warning', () => {
+    const { level, codes } = shown(16, '1--2 x:2 1-2');
+    expect(codes).toEqual(['warning two-counts']);
+    expect(level.drawings.map((each) => each.drawing)).toEqual(['1', '1>2.1', '1>2.2', '2', '1>2.1/1']);
+  });
+
+  test('a key that leads to several keys names the way', () => {
+    expect(shown(14, '1-2 x 1-3:4').level.drawings.map((each) => each.drawing)).toEqual([
+      '1',
+      '1>2.1',
+      '2',
+      '1>3.1',
+      '3',
+    ]);
+  });
+
+  test('a breakdown needs its mark once', () => {
+    const { level } = shown(24, '1-=-2 x:4 1---2');
+    expect(level.exposures[4]!.kind).toBe('breakdown');
+    expect(level.exposures[18]!).toMatchObject({ kind: 'breakdown', drawing: '1.2' });
+    expect(shown(24, '1---2 x:4 1-=-2').level.exposures[4]!.kind).toBe('breakdown');
+  });
+
+  test('a reference is seen through', () => {
+    const { runs, codes } = shown(14, '1--1.1-2:4');
+    expect(runs).toBe('1*2 1.1*2 1.2*2 1.1*2 1.3*2 2*4');
+    expect(codes).toEqual([]);
+  });
+});
+
+describe('in a cycle', () => {
+  test('what stands behind the last key leads to the first key of the group', () => {
+    expect(shown(26, '(1-2-)*3 3').level.drawings.map((each) => each.drawing)).toEqual([
+      '1',
+      '1.1',
+      '2',
+      '2.1',
+      '3',
+    ]);
+  });
+
+  test('also in a shortened last pass', () => {
+    expect(shown(20, '(1-2--)..').runs).toBe("1*2 1.1*2 2*2 2.1*2 2.2*2 1'*2 1.1'*2 2'*2 2.1'*2 2.2'*2");
+    expect(shown(20, '(1-2--):18 3').runs).toBe("1*2 1.1*2 2*2 2.1*2 2.2*2 1'*2 1.1'*2 2'*2 2.1'*2 3*2");
+  });
+
+  test('in-betweens before it lead to its first key', () => {
+    expect(shown(14, '1--(2-3-)*1').runs).toBe('1*2 1.1*2 1.2*2 2*2 2.1*2 3*2 3.1*2');
+  });
+
+  test('a nested group leads to its own first key, the outer one to its', () => {
+    expect(shown(28, '((1-2-)*1 3-)*2 4:4').level.drawings.map((each) => each.drawing)).toEqual([
+      '1',
+      '1.1',
+      '2',
+      '2.1',
+      '3',
+      '3.1',
+      '4',
+    ]);
+    expect(shown(28, '((1-2-)*1 3-)*2 4:4').level.passages.map(({ from, to }) => `${from}>${to}`)).toEqual([
+      '1>2',
+      '2>1',
+      '3>1',
+    ]);
+  });
+
+  test('a key alone leads to itself', () => {
+    expect(shown(12, '(1--)*2').level.passages).toMatchObject([
+      { from: '1', to: '1', drawings: ['1.1', '1.2'] },
+    ]);
+  });
+});
+
+describe('where no passage can be', () => {
+  const cases: [string, string, string][] = [
+    ['nothing before it', '-1..', 'between-from'],
+    ['nothing after it', '1--', 'between-to'],
+    ['an empty level before it', '1 x - 2..', 'between-from'],
+    ['an empty level after it', '1 - x 2..', 'between-to'],
+    ['a group that ended in one before it', '(1-2-)*1 - 3..', 'between-from'],
+    ['a group cut short before it', '(1-2-):6 - 3..', 'between-from'],
+    ['an open group cut short before it', '(1-2-).. @7 - 3..', 'between-from'],
+    ['a way there and back before it', '(1-2)<> - 3..', 'between-from'],
+    ['a group that begins with an empty level after it', '1-(x 2)*2 3..', 'between-to'],
+    ['a group without a key at its beginning', '(x 1-)*2 2..', 'between-to'],
+    ['a group that begins with it', '1 (-2)*2 3..', 'group-begins-between'],
+  ];
+  test.each(cases)('%s: %s', (_, items, code) => {
+    expect(shown(48, items).codes.filter((each) => each.startsWith('error'))).toContain(`error ${code}`);
+  });
+
+  test('a stretch of them is said once', () => {
+    expect(shown(24, '----1..').codes).toEqual(['error between-from']);
+  });
+
+  test('after a group whose last pass is whole, one may follow its last key', () => {
+    expect(shown(16, '(1-2):12 -3').codes).toEqual([]);
+    expect(shown(16, '(1-2).. @13 -3').codes).toEqual([]);
+    expect(shown(16, '(1-2)*2 -3').runs).toBe("1*2 1.1*2 2*2 1'*2 1.1'*2 2'*2 2.1*2 3*2");
+  });
+
+  test('there and back needs keys at its ends', () => {
+    expect(shown(24, '(1--2--)<>..').codes).toEqual(['error bounce-ends']);
+    expect(shown(24, '(1.1 1--2)<>..').codes).toEqual(['error bounce-ends']);
+  });
+});
+
+describe('references', () => {
+  test('may stand before their passage', () => {
+    expect(shown(10, '1.1 1-2..').runs).toBe('1.1*2 1*2 1.1*2 2*4');
+  });
+
+  test('need the other key where there are several', () => {
+    expect(shown(18, '1-2 x 1-3 1>3.1..').codes).toEqual([]);
+    expect(shown(18, '1-2 x 1-3 1.1..').codes).toEqual(['error reference-ambiguous']);
+  });
+
+  test('to what is not there are errors that say what there is', () => {
+    const { codes, diagnostics } = shown(14, '1--2 1.3..');
+    expect(codes).toEqual(['error reference-missing']);
+    expect(diagnostics[0]!.message).toBe(
+      'Level A has no drawing 1.3: from key 1 to key 2 there are 2 in-betweens.',
+    );
+    expect(shown(14, '1 2 1.1..').diagnostics[0]!.message).toContain('no in-between leads from key 1');
+  });
+});
