@@ -1,0 +1,74 @@
+/** The tour of the README is walked: its texts are typed, its commands run, and what they print is what stands there. */
+
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { main } from '../src/command/main.js';
+import { memoryHost } from '../src/host/memory.js';
+import { compileText } from './compile.js';
+
+const readme = readFileSync('README.md', 'utf8');
+const steps = [...readme.matchAll(/^```(cut|console)\n([\s\S]*?)^```$/gm)].map(([, kind, text]) => ({
+  kind,
+  text: text!,
+}));
+
+test('the tour does what it says', async () => {
+  let typed = '';
+  let walked = 0;
+  for (const { kind, text } of steps) {
+    if (kind === 'cut') {
+      typed = type(typed, text);
+      continue;
+    }
+    const [command, ...expected] = text.trimEnd().split('\n');
+    const host = memoryHost({ 'c012.cut': typed });
+    const args = /^\$ npx cutwright (.*)$/.exec(command!)![1]!.split(' ');
+    await main(args, host);
+    const printed = (host.complaints() + host.printed()).replaceAll('\r\n', '\n').trimEnd().split('\n');
+    if (expected.at(-1) === '…') expect(printed.slice(0, expected.length - 1)).toEqual(expected.slice(0, -1));
+    else expect(printed).toEqual(expected);
+    walked += 1;
+  }
+  expect(walked).toBe(4);
+});
+
+test('the other commands that it offers are right, too', async () => {
+  const mended = typedUpTo(2);
+  const offered = [...readme.matchAll(/^\| `npx cutwright ([^`]*)` \|/gm)].map(([, line]) =>
+    line!.split(' '),
+  );
+  expect(offered).toHaveLength(5);
+  for (const args of offered) {
+    const house = readFileSync('examples/saltmarsh/house.cut');
+    const cut = readFileSync('examples/saltmarsh/cuts/c002.cut');
+    const host = memoryHost({
+      'c012.cut': mended,
+      'examples/saltmarsh/episode.yaml': 'cuts: ["cuts/*.cut"]',
+      'examples/saltmarsh/house.cut': house,
+      'examples/saltmarsh/cuts/c002.cut': cut,
+    });
+    expect(await main(args, host), host.complaints()).toBe(0);
+  }
+});
+
+test('the mended cut has seventeen drawings, and one more in the end', () => {
+  expect(compileText(typedUpTo(2)).solved!.counts.drawings).toBe(17);
+  expect(compileText(typedUpTo(4)).solved!.counts.drawings).toBe(18);
+});
+
+/** What stands in the file after the first `count` texts of the tour. */
+function typedUpTo(count: number): string {
+  return steps
+    .filter(({ kind }) => kind === 'cut')
+    .slice(0, count)
+    .reduce((typed, { text }) => type(typed, text), '');
+}
+
+/** A single line takes the place of the line that begins with the same word, or is added. */
+function type(typed: string, text: string): string {
+  if (typed === '') return text;
+  const word = text.split(' ')[0]!;
+  const lines = typed.split('\n');
+  const at = lines.findIndex((one) => one.startsWith(`${word} `));
+  return at < 0 ? typed + text : lines.with(at, text.trimEnd()).join('\n');
+}
