@@ -71,8 +71,6 @@ export function readColumn(paper: Paper, grid: Grid, column: Band): ReadColumn {
     .filter((text) => !text.form && text.ink === BLACK)
     .map((text) => ({ text, middle: middleOf(text) }))
     .filter(({ middle }) => here(...middle));
-  const level = texts.filter(({ text }) => text.angle === 0);
-  const turned = texts.filter(({ text }) => text.angle !== 0);
   const lines = paper.lines.filter(
     (line) => !line.form && line.pen.ink === BLACK && here((line.x1 + line.x2) / 2, (line.y1 + line.y2) / 2),
   );
@@ -83,7 +81,9 @@ export function readColumn(paper: Paper, grid: Grid, column: Band): ReadColumn {
   const rings = ringsOf(paper, here);
   const rowMm = grid.edges[1]! - grid.edges[0]!;
 
-  const axis = axisOf(level);
+  const axis = axisOf(texts, rings, flat, grid);
+  const level = texts.filter(({ text, middle }) => text.angle === 0 && isOn(axis, text, middle[0]));
+  const besideTexts = texts.filter((one) => !level.includes(one));
   const words = new Map<number, Source[]>();
   const say = (cell: Cell, x: number, y: number): void => {
     const row = rowAt(grid, y);
@@ -148,6 +148,13 @@ export function readColumn(paper: Paper, grid: Grid, column: Band): ReadColumn {
     for (let row = firstRow; row <= lastRow; row++)
       words.set(row, [...(words.get(row) ?? []), { row, cell: '|', x: line.x1, y: line.y1 }]);
 
+  const brackets = bracketsOf(
+    beside,
+    grid,
+    flat.filter((one) => !strokes.includes(one)),
+    besideTexts,
+    paper,
+  );
   return {
     cells: grid.rows.map((_, row) =>
       (words.get(row) ?? [])
@@ -157,15 +164,7 @@ export function readColumn(paper: Paper, grid: Grid, column: Band): ReadColumn {
     ),
     sources: [...words.values()].flat().filter((word) => word.cell !== '|'),
     holds,
-    brackets: beside.map((line) =>
-      bracketOf(
-        line,
-        grid,
-        flat.filter((one) => !strokes.includes(one)),
-        turned,
-        paper,
-      ),
-    ),
+    brackets,
   };
 }
 
@@ -192,47 +191,78 @@ function ringsOf(paper: Paper, here: (x: number, y: number) => boolean): Ring[] 
   return [...circles, ...pills].filter((ring) => here(ring.x, ring.y));
 }
 
-/** The line down the middle of a column on which all its signs stand; null in a column without any. */
-function axisOf(level: readonly { text: PaperText; middle: readonly [number, number] }[]): number | null {
-  const xs = level
-    .filter(({ text }) => text.text !== '(' && text.text !== ')')
-    .map(({ middle }) => middle[0])
-    .sort((a, b) => a - b);
-  if (xs.length === 0) return null;
-  const axis = xs[xs.length >> 1]!;
-  if (xs.some((x) => Math.abs(x - axis) > 0.15))
-    throw new Unreadable('numbers of one column do not stand in line');
-  return axis;
+interface Placed {
+  readonly text: PaperText;
+  readonly middle: readonly [x: number, y: number];
+}
+
+/** The line down the middle of a column: that of the sign on the block's first row, which always says something. */
+function axisOf(
+  texts: readonly Placed[],
+  rings: readonly Ring[],
+  flat: readonly PaperLine[],
+  grid: Grid,
+): number | null {
+  const signs = [
+    ...texts
+      .filter(({ text }) => text.angle === 0 && text.text !== '(' && text.text !== ')')
+      .map(({ middle }) => middle),
+    ...rings.map(({ x, y }) => [x, y] as const),
+    ...flat.map((line) => [(line.x1 + line.x2) / 2, line.y1] as const),
+  ].filter(([, y]) => inside(y, grid.rows[0]!));
+  // Brackets of cycles and their words stand to the right of the signs.
+  return signs.length > 0 ? Math.min(...signs.map(([x]) => x)) : null;
+}
+
+/** The two halves of a bracket about a dash stand a little off the line. */
+function isOn(axis: number | null, text: PaperText, x: number): boolean {
+  return axis !== null && Math.abs(x - axis) < (text.text === '(' || text.text === ')' ? 1.5 : 0.15);
 }
 
 const longerThan = (line: PaperLine, text: PaperText): boolean =>
   Math.abs(line.x2 - line.x1) > Math.abs(text.endX - text.x);
 
-function bracketOf(
-  line: PaperLine,
+/** Brackets about cycles, to the right of the signs, and the words to the right of each. No other text may stand there. */
+function bracketsOf(
+  upright: readonly PaperLine[],
   grid: Grid,
   flat: readonly PaperLine[],
-  turned: readonly { text: PaperText; middle: readonly [number, number] }[],
+  texts: readonly Placed[],
   paper: Paper,
-): Bracket {
-  const [top, bottom] = [Math.min(line.y1, line.y2), Math.max(line.y1, line.y2)];
-  const touches = (y: number) =>
-    flat.some((one) => Math.abs(one.y1 - y) < 0.02 && Math.abs(Math.max(one.x1, one.x2) - line.x1) < 0.02);
-  const arrow = paper.shapes.some(
-    (shape) =>
-      !shape.form &&
-      shape.fill === BLACK &&
-      shape.points.some(([x, y]) => Math.hypot(x - line.x1, y - bottom) < 0.02),
-  );
-  const beside = turned
-    .filter(({ middle: [x, y] }) => x > line.x1 && x - line.x1 < 1.6 && y > top - 0.5 && y < bottom + 3)
-    .sort((a, b) => a.middle[0] - b.middle[0] || Math.abs(a.middle[1] - top) - Math.abs(b.middle[1] - top));
-  return {
-    firstRow: edgeAt(grid, top),
-    lastRow: edgeAt(grid, bottom) - 1,
-    begins: touches(top),
-    ends: touches(bottom),
-    arrow,
-    words: beside[0]?.text.text ?? '',
-  };
+): Bracket[] {
+  const used = new Set<Placed>();
+  const found = upright.map((line): Bracket => {
+    const x = line.x1;
+    const [top, bottom] = [Math.min(line.y1, line.y2), Math.max(line.y1, line.y2)];
+    const touches = (y: number) =>
+      flat.some((one) => Math.abs(one.y1 - y) < 0.02 && Math.abs(Math.max(one.x1, one.x2) - x) < 0.02);
+    const arrow = paper.shapes.some(
+      (shape) =>
+        !shape.form &&
+        shape.fill === BLACK &&
+        shape.points.some(([px, py]) => Math.hypot(px - x, py - bottom) < 0.02),
+    );
+    // Words go on until the next bracket of the lane begins.
+    const next = Math.min(
+      ...upright
+        .filter((one) => Math.abs(one.x1 - x) < 0.05)
+        .map((one) => Math.min(one.y1, one.y2))
+        .filter((y) => y > top + 0.05),
+    );
+    const words = texts
+      .filter(({ middle: [tx, ty] }) => tx > x && tx - x < 1.5 && ty > top && ty < next)
+      .sort((a, b) => a.middle[1] - b.middle[1]);
+    for (const word of words) used.add(word);
+    return {
+      firstRow: edgeAt(grid, top),
+      lastRow: edgeAt(grid, bottom) - 1,
+      begins: touches(top),
+      ends: touches(bottom),
+      arrow,
+      words: words.map(({ text }) => text.text).join(''),
+    };
+  });
+  const lost = texts.find((text) => !used.has(text));
+  if (lost) throw new Unreadable(`“${lost.text.text}” stands in a column of levels, off its line`);
+  return found;
 }

@@ -25,6 +25,7 @@ export function differences(
   /** How often each frame of each level was found in each group of columns. */
   const seen = new Map<string, number>();
   const orders = new Map<string, string[]>();
+  const memo = pages.map((page) => page.memo).join(' ');
 
   for (const page of pages) {
     const at = `page ${page.label}`;
@@ -54,7 +55,9 @@ export function differences(
           const brackets =
             block.firstFrame === null ? [] : bracketsFor(block, known.level.cycles, shot.length, labels);
           const expected = group === 'keys' ? brackets : [];
-          found.push(...bracketDifferences(read, expected).map((text) => `${where} ${read.name}: ${text}`));
+          found.push(
+            ...bracketDifferences(read, expected, memo).map((text) => `${where} ${read.name}: ${text}`),
+          );
         }
     });
   }
@@ -134,8 +137,21 @@ function bracketsFor(
   return expectedBrackets(cycles, first, Math.min(length, first + block.grid.rows.length - 1), labels);
 }
 
-function bracketDifferences(read: ReadLevel, expected: readonly Bracket[]): string[] {
-  const told = (brackets: readonly Bracket[]) => brackets.map((one) => JSON.stringify(one)).sort();
-  const [have, want] = [told(read.column.brackets), told(expected)];
-  return have.join() === want.join() ? [] : [`brackets ${have.join(' ')} instead of ${want.join(' ')}`];
+/** The words stand where a cycle begins, or in the memo; where it goes on after a break they may stand again. */
+function bracketDifferences(read: ReadLevel, expected: readonly Bracket[], memo: string): string[] {
+  const told = ({ words: _, ...rest }: Bracket) => JSON.stringify(rest);
+  const order = (brackets: readonly Bracket[]) =>
+    [...brackets].sort(
+      (a, b) => a.firstRow - b.firstRow || a.lastRow - b.lastRow || told(a).localeCompare(told(b)),
+    );
+  const [have, want] = [order(read.column.brackets), order(expected)];
+  if (have.map(told).join() !== want.map(told).join())
+    return [`brackets ${have.map(told).join(' ')} instead of ${want.map(told).join(' ')}`];
+  return want.flatMap((bracket, i) => {
+    const { words } = have[i]!;
+    if (words === bracket.words || (words === '' && !bracket.begins)) return [];
+    const inMemo = memo.includes(`: ${bracket.words}`) && memo.includes(`${read.name} `);
+    if (words === '' && inMemo) return [];
+    return [`“${words}” instead of “${bracket.words}” beside a cycle`];
+  });
 }

@@ -30,6 +30,8 @@ export interface ReadPage {
   readonly cut: string;
   readonly page: string;
   readonly time: string;
+  /** What stands above the rows, or on a page without rows, line after line. */
+  readonly memo: string;
   readonly blocks: readonly ReadBlock[];
 }
 
@@ -37,13 +39,19 @@ const BLACK = '#000000';
 const CAPTIONS = { cut: ['cut', 'カット'], page: ['page', '枚'], time: ['time', '尺'] } as const;
 
 export function readSheet(paper: Paper): ReadPage {
+  const grids = gridsOf(paper);
+  const headTop = Math.min(paper.heightMm, ...grids.map((grid) => grid.headTop));
   return {
     paper,
     label: paper.label,
     cut: headerOf(paper, 'cut'),
     page: headerOf(paper, 'page'),
     time: headerOf(paper, 'time'),
-    blocks: gridsOf(paper).map((grid) => readBlock(paper, grid)),
+    memo: paper.texts
+      .filter((text) => text.ink === BLACK && text.y < headTop)
+      .map((text) => text.text)
+      .join(' '),
+    blocks: grids.map((grid) => readBlock(paper, grid)),
   };
 }
 

@@ -1,0 +1,22 @@
+/** Cuts that hold, between them, all that a sheet can say of levels. */
+
+import { defaults, type Settings } from '../../src/shot/settings.js';
+import { compileText, said } from '../compile.js';
+import type { Case } from './print.js';
+
+export function caseOf(name: string, text: string, settings: Partial<Settings> = {}): Case {
+  const { solved, diagnostics } = compileText(text);
+  if (!solved) throw new Error(`${name} was not solved:\n${said(diagnostics).join('\n')}`);
+  return { name, solved, settings: { ...defaults, ...settings } };
+}
+
+/** Keys, breakdowns, cycles, references, emptiness, holds over breaks, added and pinned numbers: 200 frames on five levels. */
+export const RICH = `cut 31B "Everything"
+time 8+8
+A "walk": 1:7 1{late}---2-=-3 (4--5-)*3 6:30 1.2:3 1.1 7..
+B: x:20 1--2:40 x:3 3a:1 x:60 4{both}-----5..
+C: (1-2-)<>.. @5+1 3=4:90..
+BOOK1: 1..
+ア: @73 1:72 2--3..
+cels A 1 1.1 1.2 2 1.3 2.1 2.2
+`;
