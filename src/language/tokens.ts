@@ -11,8 +11,8 @@ const ORDER: TokenType[] = [];
 const TAIL = '[\\p{L}\\p{M}\\p{Nd}_]';
 /** Nothing glued on, except the `x` of an empty level: `3x` is 3, then empty. */
 const END = `(?!(?!x(?!${TAIL}))${TAIL})`;
-/** Numbers stop before `.5` and `+5` as well: `1.2.3` and `1+2+3` are no numbers. */
-const STOP = `${END}(?!\\.\\d)(?!\\.{3})(?!\\+\\d)`;
+/** Nor may a dot, a plus or a foot mark go on: `1.2.3`, `1+2+3` and `8'` are no numbers. */
+const STOP = `${END}(?!\\.\\d|\\.{3}|\\+\\d|')`;
 const WHOLE = '\\d{1,9}';
 const NUMBER = `${WHOLE}(?:\\.\\d{1,9})?`;
 const UNIT = '(?:mm|cm|in)';

@@ -155,7 +155,7 @@ export const words = entries({
       'The statement was understood up to this place, and what stands here does not fit. The note shows how such a statement is written. The other statements were read all the same.',
     example: { kind: 'text', failing: `cut 1\ntime 60%\n${BODY}`, mended: `${HEAD}${BODY}` },
   },
-  'said-twice': {
+  'part-twice': {
     severity: 'error',
     title: 'the same thing said twice of a level',
     explanation: 'Each of `size`, `at`, `free`, `carry` and `reuse` is said once of a level.',

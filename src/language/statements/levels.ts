@@ -47,7 +47,7 @@ export const levelStatements: readonly StatementRule[] = [
           kit.ACTION(() => {
             if (parts[key] === null) parts[key] = value;
             else
-              kit.report(diagnose('said-twice', kit.since(token), `\`${key}\` is said twice of one level.`));
+              kit.report(diagnose('part-twice', kit.since(token), `\`${key}\` is said twice of one level.`));
           });
         };
         kit.MANY(() =>

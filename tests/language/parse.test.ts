@@ -1,0 +1,164 @@
+/** What holds for any text at all. */
+
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { fold } from '../../src/language/normal.js';
+import { parse } from '../../src/language/parse.js';
+import { Grammar } from '../../src/language/parser.js';
+import { applied, readsUpTo } from '../../src/language/read.js';
+import { human } from '../../src/language/report/human.js';
+import { statementTable } from '../../src/language/statements/index.js';
+import { wordsOf } from '../../src/language/vocabulary.js';
+
+const piece = fc.constantFrom(
+  ...statementTable.flatMap(({ word, example }) => [`${word} `, example, `\n${example}\n`]),
+  ...[
+    'A:',
+    '1',
+    '--',
+    '=',
+    '1.2',
+    '1>3.2',
+    '3a',
+    'x',
+    'on 2',
+    '@5+0',
+    '..',
+    '(',
+    ')',
+    '*3',
+    '<>',
+    ':8',
+    '{late}',
+    '{1/2',
+    '}',
+  ],
+  ...[
+    '"text"',
+    '"',
+    '「',
+    '」',
+    '“',
+    '#',
+    '\n',
+    '\n  ',
+    '\t',
+    '　',
+    'ー',
+    '１',
+    '：',
+    'size',
+    '560x200mm',
+    '-',
+    ',',
+    '.',
+    '5 + 0',
+  ],
+  ...[
+    '\ufeff',
+    '\u0000',
+    '\ud800',
+    '\\',
+    '𠮷',
+    '\u0301',
+    '12abc',
+    '...',
+    '60%',
+    'hit-3',
+    '8/C',
+    '_',
+    '\r',
+    "8'",
+  ],
+);
+const made = fc.array(piece, { maxLength: 30 }).map((parts) => parts.join(''));
+const anyText = fc.oneof(made, fc.string({ unit: 'binary' }), fc.string({ unit: 'grapheme' }));
+
+describe('any text', () => {
+  test('is read without failing, each fault inside it, and can be printed', () => {
+    fc.assert(
+      fc.property(anyText, (text) => {
+        const { diagnostics, tree } = parse('this.cut', text);
+        for (const { span, message, fix } of diagnostics) {
+          expect(span.start).toBeGreaterThanOrEqual(0);
+          expect(span.end).toBeGreaterThanOrEqual(span.start);
+          expect(span.end).toBeLessThanOrEqual(text.length);
+          // What is between backquotes was typed.
+          expect(message.replace(/`.*`/s, '')).not.toMatch(/token|expect|undefined|NaN|EOF/i);
+          for (const edit of fix?.edits ?? []) expect(edit.span.end).toBeLessThanOrEqual(text.length);
+        }
+        for (const { span } of tree.statements) expect(text.length).toBeGreaterThanOrEqual(span.end);
+        human(diagnostics, new Map([['this.cut', text]]), { colour: true });
+      }),
+      { numRuns: 600 },
+    );
+  });
+
+  test('gives one error a statement at most, and is wholly told of', () => {
+    fc.assert(
+      fc.property(made, (text) => {
+        const { diagnostics, tree } = parse('this.cut', text);
+        const lost = diagnostics.filter(
+          ({ code }) => !/control-character|unknown-escape|part-twice|indented-start/.test(code),
+        );
+        expect(lost).toHaveLength(tree.broken.length);
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  test('has its tokens in order, each at its place, and nothing but blanks and comments between', () => {
+    fc.assert(
+      fc.property(made, (raw) => {
+        const text = raw.replace(/^\ufeff/, '');
+        const folded = fold(text);
+        const { tokens, diagnostics } = parse('this.cut', text);
+        fc.pre(!diagnostics.some(({ code }) => code === 'indented-start'));
+        const units = folded.text.split('');
+        let last = 0;
+        for (const { span } of tokens) {
+          expect(span.start).toBeGreaterThanOrEqual(last);
+          last = span.end;
+          for (let at = span.start; at < span.end; at++) units[at] = ' ';
+        }
+        expect(units.join('').trim()).toBe('');
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  test('is mended at the fault by every edit that is offered', () => {
+    fc.assert(
+      fc.property(made, (raw) => {
+        const text = raw.replace(/^\ufeff/, '');
+        const before = parse('this.cut', text).diagnostics;
+        for (const { fix } of before) {
+          if (!fix) continue;
+          const edits = fix.edits.map((edit) => ({ ...edit.span, text: edit.text }));
+          const mended = applied(text, edits);
+          const after = parse('this.cut', mended).diagnostics;
+          expect(after.length).toBeLessThanOrEqual(before.length);
+          expect(mended).not.toBe(text);
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+test('the grammar has no fault of its own', () => {
+  const grammar = new Grammar({ validate: true });
+  const rules = grammar.getSerializedGastProductions().map((rule) => (rule as { name?: string }).name);
+  for (const { rule } of statementTable) expect(rules).toContain(rule);
+});
+
+test('the words of a statement come from its rule', () => {
+  const level = statementTable.find(({ word }) => word === 'level')!;
+  expect([...wordsOf(level)].sort()).toEqual(['at', 'carry', 'free', 'reuse', 'size']);
+});
+
+test('how far a text reads', () => {
+  expect(readsUpTo('cut 1\ntime 5+0')).toBe(14);
+  expect(readsUpTo('cut 1\ntime ?')).toBe(11);
+  expect(readsUpTo(' cut 1')).toBe(0);
+});

@@ -1,0 +1,56 @@
+import { expect } from 'vitest';
+import { type Parsed, parse } from '../../src/language/parse.js';
+import { applied } from '../../src/language/read.js';
+import type { Statement } from '../../src/language/tree.js';
+
+/** Reads a text that must be without fault. */
+export function readAll(text: string): Parsed {
+  const parsed = parse('this.cut', text);
+  expect(parsed.diagnostics.map(({ message }) => message)).toEqual([]);
+  return parsed;
+}
+
+/** The form of statement that may be of a kind. */
+type Of<K, S = Statement> = S extends { readonly kind: infer Q } ? (K extends Q ? S : never) : never;
+
+/** The one statement of a text without fault. */
+export function readOne<K extends Statement['kind']>(kind: K, text: string): Of<K> {
+  const { statements } = readAll(text).tree;
+  expect(statements.map((one) => one.kind)).toEqual([kind]);
+  return statements[0] as Of<K>;
+}
+
+/** A tree without its places, for comparison; a part that is only a place becomes `true`. */
+export function bare(value: unknown): unknown {
+  return JSON.parse(
+    JSON.stringify(value, (key, part) => {
+      const isPlace = typeof part === 'object' && part !== null && 'file' in part && 'start' in part;
+      if (!isPlace) return part;
+      return key === 'span' || key === 'word' ? undefined : true;
+    }),
+  );
+}
+
+export interface Told {
+  readonly code: string;
+  readonly message: string;
+  /** What was typed at the place. */
+  readonly at: string;
+  /** The text with the offered edit applied, or null where none is offered. */
+  readonly mended: string | null;
+}
+
+/** Everything said of a text, in order. */
+export function told(text: string): Told[] {
+  return parse('this.cut', text).diagnostics.map(({ code, message, span, fix }) => ({
+    code,
+    message,
+    at: text.slice(span.start, span.end),
+    mended: fix
+      ? applied(
+          text,
+          fix.edits.map((edit) => ({ ...edit.span, text: edit.text })),
+        )
+      : null,
+  }));
+}

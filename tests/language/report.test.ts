@@ -1,0 +1,181 @@
+import { describe, expect, test } from 'vitest';
+import type { Diagnostic } from '../../src/language/diagnostic.js';
+import { parse } from '../../src/language/parse.js';
+import { github } from '../../src/language/report/github.js';
+import { human } from '../../src/language/report/human.js';
+import { json, jsonReport } from '../../src/language/report/json.js';
+import { inOrder, MOST_PRINTED } from '../../src/language/report/order.js';
+import { displayWidth } from '../../src/language/source.js';
+
+const FILE = 'c012.cut';
+const read = (text: string): { all: readonly Diagnostic[]; sources: Map<string, string> } => ({
+  all: parse(FILE, text).diagnostics,
+  sources: new Map([[FILE, text]]),
+});
+const plain = (text: string): string => {
+  const { all, sources } = read(text);
+  return human(all, sources, { colour: false });
+};
+
+describe('for people', () => {
+  test('place, sentence, line, carets and what to try', () => {
+    expect(plain('cut 12\ntime 5 + 0  # short\n')).toBe(
+      [
+        'c012.cut:2:6: error[spaced-number]: Seconds and frames are written with no blanks between: 5+0.',
+        '    time 5 + 0  # short',
+        '         ^^^^^',
+        '    try: leave the blanks out',
+        '         time 5+0  # short',
+        '',
+      ].join('\n'),
+    );
+  });
+
+  /** Which columns of the printed line the carets stand under. */
+  function underlined(text: string): string {
+    const [, line = '', carets = ''] = plain(text).split('\n');
+    const [from, to] = [carets.indexOf('^'), carets.lastIndexOf('^') + 1];
+    let at = 0;
+    let under = '';
+    for (const character of line) {
+      if (at >= from && at < to) under += character;
+      at += displayWidth(character);
+    }
+    return under;
+  }
+
+  test.each([
+    ['A: 1--2 60%', '60%'],
+    ['A「ナオ」：１ーー２　60%', '60%'],
+    ['A:\t1\t60%\t2', '60%'],
+    ['A "か\u3099":\t６０％', '６０％'],
+    [`A: ${'1-'.repeat(200)} 60% ${'-2'.repeat(200)}`, '60%'],
+    [`A "${'雨'.repeat(90)}": 60% ${'-2'.repeat(200)}`, '60%'],
+    [`A "${'雨'.repeat(91)}\t": 60%`, '60%'],
+  ])('carets stand under the fault: %s', (text, expected) => {
+    expect(underlined(text)).toBe(expected);
+  });
+
+  test('at the end of a line one caret stands behind it', () => {
+    const [, line, carets] = plain('time').split('\n');
+    expect(line).toBe('    time');
+    expect(carets).toBe('        ^');
+  });
+
+  test('no line is longer than a hundred columns and its indent', () => {
+    for (const text of [
+      `A: ${'1-'.repeat(300)} ?`,
+      `A: "${'雨'.repeat(300)}"`,
+      `memo ${'ア'.repeat(150)} ?`,
+    ]) {
+      for (const line of plain(text).split('\n').slice(1))
+        expect(displayWidth(line)).toBeLessThanOrEqual(104);
+    }
+  });
+
+  test('characters of control are not printed', () => {
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
+    expect(plain('memo "a\u0007\u001b[31mb"')).not.toMatch(/[\u0000-\u0009\u000b-\u001f]/);
+  });
+
+  test('colour only when asked for', () => {
+    const { all, sources } = read('tmie 5');
+    expect(human(all, sources, { colour: false })).not.toContain('\u001b');
+    expect(human(all, sources, { colour: true })).toContain('\u001b[');
+  });
+
+  test('a file without text is named alone', () => {
+    const missing: Diagnostic = {
+      code: 'unknown-word',
+      severity: 'warning',
+      span: { file: 'gone.cut', start: 0, end: 0 },
+      message: 'Gone.',
+      notes: [{ message: 'looked here', span: { file: FILE, start: 4, end: 5 } }],
+    };
+    expect(human([missing], new Map([[FILE, 'cut 1\n']]), { colour: false })).toBe(
+      'gone.cut: warning[unknown-word]: Gone.\n    note: c012.cut:1:5: looked here\n',
+    );
+  });
+
+  test('columns count the text after a byte-order mark', () => {
+    expect(plain('\ufefftime 5 + 0')).toContain('c012.cut:1:6:');
+  });
+
+  test('nothing to say is nothing printed', () => {
+    expect(plain('cut 1')).toBe('');
+  });
+});
+
+describe('order', () => {
+  test('by file as given, then by place, whatever order they were found in', () => {
+    const { all } = read('? \nA: ?\n?');
+    const other = parse('a.cut', '?').diagnostics;
+    const sources = new Map([
+      [FILE, ''],
+      ['a.cut', ''],
+    ]);
+    const sorted = inOrder([...all, ...other], sources);
+    expect(inOrder([...other, ...all].reverse(), sources)).toEqual(sorted);
+    expect(sorted.map(({ span }) => [span.file, span.start])).toEqual([
+      [FILE, 0],
+      [FILE, 6],
+      [FILE, 8],
+      ['a.cut', 0],
+    ]);
+  });
+
+  test('what is said twice of one place is told once', () => {
+    const { all, sources } = read('?');
+    expect(inOrder([...all, ...all], sources)).toEqual(all);
+  });
+
+  test('a flood is stopped, and it is said', () => {
+    const text = 'time\n'.repeat(MOST_PRINTED + 57);
+    const lines = plain(text).trimEnd().split('\n');
+    expect(lines.filter((line) => line.includes('error['))).toHaveLength(MOST_PRINTED);
+    expect(lines.at(-1)).toBe('57 more errors of c012.cut are not shown: mend the first 100 and look again');
+    const { all, sources } = read(text);
+    expect(jsonReport(all, sources).leftOut).toEqual([{ file: FILE, severity: 'error', count: 57 }]);
+    expect(github(all, sources).trimEnd().split('\n')).toHaveLength(MOST_PRINTED + 1);
+  });
+});
+
+test('for programs', () => {
+  const { all, sources } = read('cut 12\ntime 5 + 0');
+  const place = {
+    file: FILE,
+    start: { offset: 12, line: 2, column: 6 },
+    end: { offset: 17, line: 2, column: 11 },
+  };
+  expect(JSON.parse(json(all, sources))).toEqual({
+    version: 1,
+    diagnostics: [
+      {
+        code: 'spaced-number',
+        severity: 'error',
+        message: 'Seconds and frames are written with no blanks between: 5+0.',
+        place,
+        notes: [],
+        fix: { title: 'leave the blanks out', edits: [{ place, text: '5+0' }] },
+      },
+    ],
+    leftOut: [],
+  });
+});
+
+test('for GitHub', () => {
+  const { all } = read('A, B: 1');
+  const sources = new Map([[FILE, 'A, B: 1']]);
+  const [line] = github(all, sources).split('\n');
+  expect(line).toMatch(
+    /^::error file=c012\.cut,line=1,endLine=1,col=1,endColumn=2,title=unknown-word::`A` is no word/,
+  );
+  const odd: Diagnostic = {
+    ...all[0]!,
+    severity: 'hint',
+    span: { file: 'a,b:c.cut', start: 0, end: 0 },
+    message: '100 %\nmore',
+    notes: [],
+  };
+  expect(github([odd], sources)).toBe('::notice file=a%2Cb%3Ac.cut,title=unknown-word::100 %25%0Amore\n');
+});
