@@ -4,7 +4,7 @@ import type { Compiled } from '../episode/compile.js';
 import { compile } from '../episode/compile.js';
 import { cutKey, type Episode } from '../episode/episode.js';
 import { type Found, findCuts, type Job } from '../episode/find.js';
-import type { Shelf } from '../episode/uses.js';
+import { newShelf } from '../episode/shelf.js';
 import type { Host } from '../host/host.js';
 import { diagnose } from '../language/diagnostic.js';
 import type { Settings } from '../shot/settings.js';
@@ -34,7 +34,7 @@ export async function eachCut(
   found: Found,
   work: (compiled: Compiled, job: Job) => Promise<void> | void,
 ): Promise<number> {
-  const shelf: Shelf = new Map();
+  const shelf = newShelf();
   const numbers = new Numbers();
   let cuts = 0;
   for (const job of found.jobs) {
@@ -49,7 +49,10 @@ export async function eachCut(
     } catch (fault) {
       const words = fault instanceof Error ? fault.message : String(fault);
       const span = { file: job.name, start: 0, end: 0 };
-      desk.report([diagnose('internal-fault', span, `the program failed on this cut: ${words}`)], NO_SOURCES);
+      desk.report(
+        [diagnose('internal-fault', span, `The program failed on this cut: ${words}.`)],
+        NO_SOURCES,
+      );
     }
   }
   desk.report(numbers.idleArtists(found.whole), manifests(found));
@@ -80,7 +83,7 @@ class Numbers {
     known.set(cutKey(text), before ?? file);
     return before === undefined
       ? []
-      : [diagnose('cut-twice', span, `cut ${text} is already the number of ${before}`)];
+      : [diagnose('cut-twice', span, `Cut ${text} is already the number of \`${before}\`.`)];
   }
 
   /** Artists of whole episodes whose cuts are nowhere. */
@@ -91,7 +94,7 @@ class Numbers {
       return artists.flatMap(({ cuts }) =>
         cuts
           .filter((cut) => known.size > 0 && !known.has(cutKey(cut.text)))
-          .map((cut) => diagnose('artist-without-cut', cut.span, `the episode has no cut ${cut.text}`)),
+          .map((cut) => diagnose('artist-without-cut', cut.span, `The episode has no cut ${cut.text}.`)),
       );
     });
   }

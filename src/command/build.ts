@@ -97,16 +97,19 @@ async function build(host: Host, files: readonly string[], options: Options): Pr
   if (written.length > 0) desk.say(`wrote ${summary(host, written, printed)}`);
   if (failed > 0) desk.say(`${plural(failed, 'cut')} not printed: ${desk.tally()}`);
   if (empty > 0) {
-    const what = options.pages === undefined ? 'an in-between to chart' : `anything on page ${options.pages}`;
-    const none = `${plural(empty, 'cut')} without ${what}: nothing to print`;
-    if (written.length === 0 && failed === 0)
+    const none =
+      options.pages === undefined
+        ? `No in-between, so no chart, in ${plural(empty, 'cut')}.`
+        : `\`--pages ${options.pages}\` chooses no page of ${plural(empty, 'cut')}.`;
+    if (written.length === 0 && failed === 0) {
       throw new LineFault('option-value', options.pages ?? 'charts', none);
+    }
     desk.say(none);
   }
   if (written.length === 0 && failed === 0 && empty === 0 && found.jobs.length > 0) {
     const span = { file: found.jobs[0]!.name, start: 0, end: 0 };
     desk.report(
-      [diagnose('no-cuts', span, 'this file only holds what other cuts use; there is nothing to print')],
+      [diagnose('no-cuts', span, 'This file only holds what other cuts use; there is nothing to print.')],
       NO_SOURCES,
     );
   }

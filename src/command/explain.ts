@@ -29,7 +29,7 @@ function known(word: string): Code {
   throw new LineFault(
     'wrong-arguments',
     word,
-    `there is no code ${word}; ${offer ? `did you mean ${offer}?` : '"cutwright explain" lists all of them'}`,
+    `There is no code \`${word}\`; ${offer ? `did you mean \`${offer}\`?` : '`cutwright explain` lists all of them.'}`,
     offer,
   );
 }

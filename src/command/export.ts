@@ -132,7 +132,7 @@ class FileEach implements Exporter {
       throw new LineFault(
         'wrong-arguments',
         null,
-        `${count} cuts do not go into one JSON text; name a folder with --output`,
+        `${count} cuts do not go into one JSON text; name a folder with \`--output\`.`,
       );
     }
     this.targets = new Targets(host, found, output, table ? `.${table}.csv` : '.json', 'standard');

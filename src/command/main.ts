@@ -28,7 +28,7 @@ export async function main(argv: readonly string[], host: Host): Promise<number>
     if (fault instanceof LineFault) return complain(fault, argv, host);
     const words = fault instanceof Error ? fault.message : String(fault);
     return complain(
-      new LineFault('internal-fault', argv[0] ?? null, `the program failed: ${words}`),
+      new LineFault('internal-fault', argv[0] ?? null, `The program failed: ${words}.`),
       argv,
       host,
     );
@@ -82,28 +82,32 @@ function lineFault(fault: CommanderError, command: Command): LineFault {
   const flag = quoted.split(/[ ,]+/).find((word) => word.startsWith('--')) ?? quoted;
   switch (fault.code) {
     case 'commander.unknownOption': {
+      const [plain = ''] = flag.split('=');
+      if (plain !== flag && command.options.some(({ long }) => long === plain)) {
+        return new LineFault('option-value', flag, `\`${plain}\` takes no value.`, plain);
+      }
       const known = command.options.flatMap(({ long, short }) => [long, short]).filter((one) => one != null);
       const offer = nearest(flag, [...known, '--help']);
       return new LineFault(
         'unknown-option',
         flag,
-        `${command.name()} has no option ${flag}${offer ? `; did you mean ${offer}?` : ''}`,
+        `\`${command.name()}\` has no option \`${flag}\`${offer ? `; did you mean \`${offer}\`?` : '.'}`,
         offer,
       );
     }
     case 'commander.optionMissingArgument':
-      return new LineFault('option-value', null, `${flag} needs a value`);
+      return new LineFault('option-value', null, `\`${flag}\` needs a value.`);
     case 'commander.missingArgument':
       return new LineFault(
         'wrong-arguments',
         null,
-        `${command.name()} needs files; see ${command.name()} --help`,
+        `\`${command.name()}\` needs files; see \`${command.name()} --help\`.`,
       );
     case 'commander.excessArguments':
       return new LineFault(
         'wrong-arguments',
         command.args.at(-1) ?? null,
-        `${command.name()} takes fewer words than these; see its --help`,
+        `\`${command.name()}\` takes fewer words than these; see its \`--help\`.`,
       );
     default:
       return new LineFault('wrong-arguments', null, fault.message.replace(/^error: /, ''));
@@ -115,7 +119,7 @@ function unknownCommand(name: string, host: Host): LineFault {
     return new LineFault(
       'unknown-option',
       name,
-      `the command stands first, then its options: cutwright build ${name} …`,
+      `The command stands first, then its options: \`cutwright build ${name} …\`.`,
     );
   }
   const offer = nearest(name, Object.keys(COMMANDS));
@@ -123,18 +127,18 @@ function unknownCommand(name: string, host: Host): LineFault {
     return new LineFault(
       'unknown-command',
       name,
-      `there is no command ${name}; did you mean ${offer}?`,
+      `There is no command \`${name}\`; did you mean \`${offer}\`?`,
       offer,
     );
   if (host.kind(name) !== 'none') {
     return new LineFault(
       'unknown-command',
       name,
-      `${name} is no command; did you mean "cutwright build ${name}"?`,
+      `\`${name}\` is no command; did you mean \`cutwright build ${name}\`?`,
     );
   }
   const all = Object.keys(COMMANDS).join(', ');
-  return new LineFault('unknown-command', name, `there is no command ${name}; the commands are ${all}`);
+  return new LineFault('unknown-command', name, `There is no command \`${name}\`; the commands are ${all}.`);
 }
 
 async function complain(fault: LineFault, argv: readonly string[], host: Host): Promise<number> {

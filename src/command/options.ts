@@ -41,7 +41,7 @@ export function withLooks(command: Command): Command {
 export function looks(options: LookOptions): Partial<Settings> {
   const { convention, labels, paper, rows } = options;
   if (rows !== undefined && !/^\d{1,4}$/.test(rows)) {
-    throw new LineFault('option-value', rows, `--rows takes a number of rows, such as 144`);
+    throw new LineFault('option-value', rows, '`--rows` takes a number of rows, such as 144.');
   }
   return {
     ...(convention ? { convention } : {}),
@@ -55,19 +55,22 @@ export function looks(options: LookOptions): Partial<Settings> {
 export function checkRows(options: LookOptions, settings: Settings): void {
   if (options.rows === undefined || settings.rows === null) return;
   const fault = rowsFault(settings.rows, settings);
-  if (fault) throw new LineFault('option-value', options.rows, `--rows ${options.rows}: ${fault}`);
+  if (fault)
+    throw new LineFault('option-value', options.rows, `\`--rows ${options.rows}\` does not do: ${fault}.`);
 }
 
 /** An option that takes one of a few words, with a guess for a misspelt one. */
 export function choice(flags: string, description: string, words: readonly string[]): Option {
   const option = new Option(flags, `${description}: ${words.join(', ')}`);
   return option.argParser((word: string) => {
-    if (words.includes(word)) return word;
-    const offer = words.find((one) => one.toLowerCase() === word.toLowerCase()) ?? nearest(word, words);
+    // Nobody should have to remember that it is A4 but legal.
+    const known = words.find((one) => one.toLowerCase() === word.toLowerCase());
+    if (known !== undefined) return known;
+    const offer = nearest(word, words);
     throw new LineFault(
       'option-value',
       word,
-      `${option.long} takes ${words.slice(0, -1).join(', ')} or ${words.at(-1)}${offer ? `; did you mean ${offer}?` : ''}`,
+      `\`${option.long}\` takes ${words.slice(0, -1).join(', ')} or ${words.at(-1)}${offer ? `; did you mean \`${offer}\`?` : '.'}`,
       offer,
     );
   });

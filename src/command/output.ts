@@ -39,7 +39,7 @@ export class Targets {
       throw new LineFault(
         'wrong-arguments',
         output,
-        `${jobs.length} cuts do not go into ${where}; name a folder`,
+        `${jobs.length} cuts do not go into ${where}; name a folder.`,
       );
     }
     for (const job of jobs) this.byJob.set(job, this.choose(job, output, ending, fallback, single));
@@ -71,7 +71,11 @@ export class Targets {
     const rivals = this.rivals.get(this.host.real(path!)) ?? [];
     const other = rivals.find((one) => one !== job);
     if (!other) return null;
-    return diagnose('same-output', span, `this cut and ${other.name} would both be written to ${name}`);
+    return diagnose(
+      'same-output',
+      span,
+      `This cut and \`${other.name}\` would both be written to \`${name}\`.`,
+    );
   }
 
   private choose(
@@ -88,7 +92,7 @@ export class Targets {
     }
     if (single) return this.target(output);
     if (job.path === null) {
-      throw new LineFault('wrong-arguments', output, 'standard input has no name; give --output a file');
+      throw new LineFault('wrong-arguments', output, 'Standard input has no name; give `--output` a file.');
     }
     return this.target(join(output, stem(job) + ending));
   }
@@ -114,9 +118,9 @@ export function overwriting(
   isInput: (real: string) => boolean = () => false,
 ): Diagnostic | null {
   if (isInput(host.real(path)))
-    return diagnose('output-is-input', span, `${name} is read by this run; it is not written over`);
+    return diagnose('output-is-input', span, `\`${name}\` is read by this run; it is not written over.`);
   if (/\.(cut|ya?ml)$/i.test(path))
-    return diagnose('output-is-input', span, `${name} has the name of a text; it is not written over`);
+    return diagnose('output-is-input', span, `\`${name}\` has the name of a text; it is not written over.`);
   return null;
 }
 
@@ -134,7 +138,7 @@ export function deliver(
   const written = host.write(target.path, bytes);
   return written.ok
     ? null
-    : diagnose('output-unwritable', span, `${target.name} cannot be written: ${written.reason}`);
+    : diagnose('output-unwritable', span, `\`${target.name}\` cannot be written: ${written.reason}.`);
 }
 
 /** A folder that is there, or a name that can only be one: a name without an ending is a folder to be made. */

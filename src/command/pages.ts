@@ -10,7 +10,7 @@ export function pageChoice(text: string): (page: number) => boolean {
       throw new LineFault(
         'option-value',
         text,
-        '--pages takes pages counted from 1, such as 2, 2-3, 2- or 1,4-6',
+        '`--pages` takes pages counted from 1, such as 2, 2-3, 2- or 1,4-6.',
       );
     }
     return { from, to };

@@ -14,8 +14,10 @@ import { cutKey, type Episode } from './episode.js';
 import { STANDARD_INPUT } from './find.js';
 import { treeGlyphs } from './glyphs.js';
 import { decode, readText } from './read.js';
+import { findReused } from './reuse.js';
+import { newShelf, type Shelf } from './shelf.js';
 import { digest } from './stamp.js';
-import { findUses, type Shelf } from './uses.js';
+import { findUses } from './uses.js';
 
 export interface Compiled {
   /** What messages call the cut. */
@@ -41,11 +43,14 @@ export interface Source {
   /** Its bytes, for standard input. */
   readonly bytes?: Uint8Array;
   readonly shelf?: Shelf;
+  /** Numbers of the cuts that are being compiled because one reuses a level of the next. */
+  readonly chain?: readonly string[];
 }
 
 /** Compiles the cut at an absolute path. Never throws on any text. */
 export function compile(host: Host, path: string | null, episode: Episode, source: Source = {}): Compiled {
   const file = source.name ?? path ?? STANDARD_INPUT;
+  const shelf = source.shelf ?? newShelf();
   const sources = new Map<string, string>();
   if (episode.file) sources.set(episode.file, episode.text);
   const place = path ?? join(host.cwd, '-');
@@ -64,7 +69,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     };
   }
   const parsed = parse(file, read.text);
-  const used = findUses(host, place, parsed.tree, episode.folder, source.shelf);
+  const used = findUses(host, place, parsed.tree, episode.folder, shelf);
   for (const [name, text] of used.sources) sources.set(name, text);
   const house = isHouse(parsed.tree);
   const diagnostics = [...episode.diagnostics, ...parsed.diagnostics, ...used.diagnostics];
@@ -72,12 +77,20 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     diagnostics.push(...treeGlyphs(tree, sources.get(tree.file) ?? ''));
   let shot: Shot | null = null;
   let solved: SolvedShot | null = null;
+  let digests: readonly string[] = [];
   if (!house) {
     const bound = bind(parsed.tree, used.trees, episode.settings);
     diagnostics.push(...bound.diagnostics);
     shot = bound.shot && withArtists(bound.shot, episode);
-    solved = shot && solve(shot);
-    if (solved) diagnostics.push(...solved.diagnostics);
+    if (shot) {
+      const chain = [...(source.chain ?? []), cutKey(shot.cut)];
+      const reused = findReused(host, shot, episode, shelf, chain, (other) =>
+        compile(host, other, episode, { shelf, chain }),
+      );
+      solved = solve(shot, { reused: reused.levels });
+      digests = reused.digests;
+      diagnostics.push(...reused.diagnostics, ...solved.diagnostics);
+    }
   }
   return {
     file,
@@ -87,7 +100,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     solved,
     diagnostics: inOrder(diagnostics, sources),
     digest: digest(
-      [read.text, ...used.trees.map((tree) => sources.get(tree.file) ?? '')],
+      [read.text, ...used.trees.map((tree) => sources.get(tree.file) ?? ''), ...digests],
       episode.settings,
       shot?.artists ?? [],
     ),

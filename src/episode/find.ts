@@ -123,7 +123,7 @@ class Finder {
       diagnose(
         'file-missing',
         { file: name, start: 0, end: 0 },
-        `there is no such file or folder${file ? `; did you mean "${file}"?` : ''}`,
+        `There is no such file or folder${file ? `; did you mean \`${file}\`?` : '.'}`,
       ),
     );
   }
@@ -140,7 +140,7 @@ class Finder {
         diagnose(
           'no-cuts',
           { file: name, start: 0, end: 0 },
-          'the folder holds no file whose name ends in .cut',
+          'The folder holds no file whose name ends in .cut.',
         ),
       );
     }
@@ -166,8 +166,8 @@ class Finder {
         'no-cuts',
         { file, start: 0, end: 0 },
         episode.cuts
-          ? 'the manifest lists no cut'
-          : 'the folder of the manifest holds no file whose name ends in .cut',
+          ? 'The manifest lists no cut.'
+          : 'The folder of the manifest holds no file whose name ends in .cut.',
       ),
     );
   }
@@ -177,27 +177,29 @@ class Finder {
     const pattern = written?.text ?? '**/*.cut';
     const span = written?.span ?? { file: episode.file!, start: 0, end: 0 };
     const outside = (what: string) =>
-      this.diagnostics.push(diagnose('episode-outside', span, `${what} lies outside the episode's folder`));
+      this.diagnostics.push(
+        diagnose('episode-outside', span, `\`${what}\` lies outside the episode's folder.`),
+      );
     if (leadsOut(pattern)) {
-      outside(`"${pattern}"`);
+      outside(pattern);
       return;
     }
     const files = isPattern(pattern) ? match(this.host, folder, pattern).sort(byNumber) : [pattern];
     if (files.length === 0) {
-      if (written) this.diagnostics.push(diagnose('pattern-empty', span, `"${pattern}" fits no file`));
+      if (written) this.diagnostics.push(diagnose('pattern-empty', span, `\`${pattern}\` fits no file.`));
       return;
     }
     for (const file of files) {
       const path = join(folder, file);
       const kind = this.host.kind(path);
-      if (!inside(this.host, path, folder)) outside(`"${file}"`);
+      if (!inside(this.host, path, folder)) outside(file);
       else if (kind === 'file') this.take(path, join(dirname(episode.file!), file), episode, false);
       else {
         const offer = nearest(basename(path), neighbours(this.host, path));
         const message =
           kind === 'folder'
-            ? `"${file}" is a folder; its cuts are "${file.replace(/\/$/, '')}/*.cut"`
-            : `there is no file "${file}"${offer ? `; did you mean "${join(dirname(file), offer)}"?` : ''}`;
+            ? `\`${file}\` is a folder; its cuts are \`${file.replace(/\/$/, '')}/*.cut\`.`
+            : `There is no file \`${file}\`${offer ? `; did you mean \`${join(dirname(file), offer)}\`?` : '.'}`;
         this.diagnostics.push(diagnose('file-missing', span, message));
       }
     }

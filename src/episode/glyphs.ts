@@ -45,13 +45,13 @@ function missing(text: string, span: Span, source: string): Diagnostic[] {
       if (at >= 0) from = at + letter.length;
       const start = span.start + at;
       const place = at >= 0 ? { file: span.file, start, end: start + letter.length } : span;
-      return diagnose('missing-glyph', place, `${name(character)} is not in the font and cannot be printed`);
+      return diagnose('missing-glyph', place, `${name(character)} is not in the font and cannot be printed.`);
     });
 }
 
 /** A character with its code point; one that would not show, or would spoil the line, by its code point alone. */
 function name(character: string): string {
   const code = `U+${character.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}`;
-  if (character === '\t') return `a tab (${code})`;
-  return /[\p{C}\p{M}\p{Z}]/u.test(character) ? `the character ${code}` : `"${character}" (${code})`;
+  if (character === '\t') return `A tab (${code})`;
+  return /[\p{C}\p{M}\p{Z}]/u.test(character) ? `The character ${code}` : `\`${character}\` (${code})`;
 }

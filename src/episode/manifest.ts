@@ -45,7 +45,11 @@ export function parseManifest(file: string, text: string): Read {
   } catch (fault) {
     // The YAML library gives up on absurd nesting by running out of stack.
     if (!(fault instanceof RangeError)) throw fault;
-    reader.fail('episode-syntax', { file, start: 0, end: 0 }, 'the manifest is nested too deeply to be read');
+    reader.fail(
+      'episode-syntax',
+      { file, start: 0, end: 0 },
+      'The manifest is nested too deeply to be read.',
+    );
   }
   return reader.result();
 }
@@ -95,7 +99,7 @@ class Reader {
       this.fail(
         'episode-syntax',
         this.spanOf(top),
-        'a manifest is a list of keys, one a line, such as "fps: 24"',
+        'A manifest is a list of keys, one a line, such as `fps: 24`.',
       );
       return;
     }
@@ -134,7 +138,11 @@ class Reader {
           const value = named.get(node.source);
           if (value) this.meant.set(node, value);
           else
-            this.fail('episode-syntax', this.spanOf(node), `no value before this is called &${node.source}`);
+            this.fail(
+              'episode-syntax',
+              this.spanOf(node),
+              `No value before this is called \`&${node.source}\`.`,
+            );
         } else if ('anchor' in node && node.anchor) named.set(node.anchor, node as Node);
       },
     });
@@ -146,11 +154,11 @@ class Reader {
     const handler = Object.hasOwn(this.keys, key) ? this.keys[key] : undefined;
     if (!handler) {
       const offer = nearest(key, Object.keys(this.keys));
-      const shown = key === '' ? 'this' : `"${key}"`;
+      const shown = key === '' ? 'like this' : `\`${key}\``;
       this.fail(
         'episode-key',
         span,
-        `the manifest has no key ${shown}${offer ? `; did you mean "${offer}"?` : ''}`,
+        `The manifest has no key ${shown}${offer ? `; did you mean \`${offer}\`?` : '.'}`,
         offer ? { title: `write ${offer}`, edits: [{ span, text: offer }] } : undefined,
         offer ? [] : [{ message: `the keys are ${Object.keys(this.keys).join(', ')}` }],
       );
@@ -158,7 +166,7 @@ class Reader {
     }
     const before = seen.get(key);
     if (before) {
-      this.fail('episode-key', span, `the key "${key}" stands twice`, undefined, [
+      this.fail('episode-key', span, `The key \`${key}\` stands twice.`, undefined, [
         { message: 'it stands here already', span: before },
       ]);
       return;
@@ -170,7 +178,7 @@ class Reader {
       cell.node === null ||
       (isScalar(cell.node) && cell.node.value === null && cell.node.source !== '""')
     ) {
-      this.fail('episode-value', cell.span, `"${key}" has no value; give it one or leave the line out`);
+      this.fail('episode-value', cell.span, `\`${key}\` has no value; give it one or leave the line out.`);
       return;
     }
     handler(cell);
@@ -224,7 +232,7 @@ class Reader {
     },
     artists: (cell) => this.readArtists(cell),
     cuts: (cell) => {
-      this.cuts = this.list(cell, 'a file or a pattern such as "cuts/*.cut", or a list of them');
+      this.cuts = this.list(cell, 'a file or a pattern such as `cuts/*.cut`, or a list of them');
     },
   };
 
@@ -248,7 +256,7 @@ class Reader {
       this.fail(
         'episode-value',
         cell.span,
-        '"artists" takes names with the cuts that they draw, such as { M. Arai: [12, 13] }',
+        '`artists` takes names with the cuts that they draw, such as `{ M. Arai: [12, 13] }`.',
       );
       return;
     }
@@ -256,10 +264,13 @@ class Reader {
       const span = this.spanOf(pair.key);
       const name = isScalar(pair.key) ? (pair.key.source ?? '').trim() : '';
       if (name === '') {
-        this.fail('episode-value', span, 'an artist needs a name');
+        this.fail('episode-value', span, 'An artist needs a name.');
         continue;
       }
-      const cuts = this.list(this.cell(pair.value, span), 'the cuts that the artist draws, such as [12, 13]');
+      const cuts = this.list(
+        this.cell(pair.value, span),
+        'the cuts that the artist draws, such as `[12, 13]`',
+      );
       this.artists.push({ name: { text: name, span }, cuts: cuts ?? [] });
       this.printed.push({ text: name, span });
     }
@@ -273,7 +284,7 @@ class Reader {
     const found: Written[] = [];
     for (const entry of cells) {
       const text = this.scalar(entry);
-      if (text === null || text === '') this.fail('episode-value', entry.span, `this is not ${takes}`);
+      if (text === null || text === '') this.fail('episode-value', entry.span, `This is not ${takes}.`);
       else found.push({ text, span: entry.span });
     }
     return found;
@@ -282,7 +293,7 @@ class Reader {
   private words(cell: Cell, set: (text: string) => void): void {
     const text = this.scalar(cell);
     if (text === null) {
-      this.fail('episode-value', cell.span, 'this takes words; put them in quotes');
+      this.fail('episode-value', cell.span, 'This takes words; put them in quotes.');
       return;
     }
     set(text);
@@ -302,11 +313,11 @@ class Reader {
         : (words.find((one) => one.toLowerCase() === text.normalize('NFKC').toLowerCase()) ??
           nearest(text, words));
     const all = `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
-    const found = text === null ? 'this' : `"${text}"`;
+    const found = text === null ? 'This' : `\`${text}\``;
     this.fail(
       'episode-value',
       cell.span,
-      offer ? `there is no ${found} here; did you mean "${offer}"?` : `${found} is not ${all}`,
+      offer ? `There is no ${found} here; did you mean \`${offer}\`?` : `${found} is not ${all}.`,
       offer ? { title: `write ${offer}`, edits: [{ span: cell.span, text: offer }] } : undefined,
       offer ? [{ message: `it takes ${all}` }] : [],
     );
@@ -317,7 +328,11 @@ class Reader {
     const value = read(text ?? '');
     if (value.ok) set(value.value);
     else
-      this.fail('episode-value', cell.span, `${text === null ? 'this' : `"${text}"`} is not ${value.takes}`);
+      this.fail(
+        'episode-value',
+        cell.span,
+        `${text === null ? 'This' : `\`${text}\``} is not ${value.takes}.`,
+      );
   }
 
   /** The text of a scalar as it was typed (`007` stays so), or null for a list or a map. */
@@ -352,13 +367,13 @@ class Reader {
 /** The YAML library's commonest errors in plain words; the others as it says them. */
 function plainYaml(code: string, message: string): string {
   const words: Readonly<Record<string, string>> = {
-    BLOCK_AS_IMPLICIT_KEY: 'a value that holds a colon needs quotes, and a list of keys a line of its own',
-    TAB_AS_INDENT: 'a tab stands in the indentation; YAML takes blanks only',
-    MULTIPLE_DOCS: 'a manifest is one document; take this line of dashes out',
-    MISSING_CHAR: `something that was opened is not closed: ${lower(message)}`,
-    RESOURCE_EXHAUSTION: 'the manifest is nested too deeply to be read',
+    BLOCK_AS_IMPLICIT_KEY: 'A value that holds a colon needs quotes, and a list of keys a line of its own.',
+    TAB_AS_INDENT: 'A tab stands in the indentation; YAML takes blanks only.',
+    MULTIPLE_DOCS: 'A manifest is one document; take this line of dashes out.',
+    MISSING_CHAR: `Something that was opened is not closed: ${lower(message)}.`,
+    RESOURCE_EXHAUSTION: 'The manifest is nested too deeply to be read.',
   };
-  return words[code] ?? `this is no YAML: ${lower(message)}`;
+  return words[code] ?? `This is no YAML: ${lower(message)}.`;
 }
 
 function lower(message: string): string {

@@ -34,18 +34,18 @@ export function decode(name: string, bytes: Uint8Array, largest = LARGEST_TEXT_B
       '',
       0,
       0,
-      `the file is larger than ${size(largest)}, too much for a text`,
+      `The file is larger than ${size(largest)}, too much for a text.`,
     );
   }
   const wide = wideEncoding(bytes);
-  if (wide !== null) return failed('not-utf8', '', 0, 0, `the file is ${wide} text; save it as UTF-8`);
+  if (wide !== null) return failed('wrong-encoding', '', 0, 0, `The file is ${wide} text; save it as UTF-8.`);
   const body = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? bytes.subarray(3) : bytes;
   const text = new TextDecoder('utf-8', { ignoreBOM: true }).decode(body);
   const nul = text.indexOf('\0');
   if (nul >= 0) {
     const count = text.split('\0').length - 1;
-    const many = count === 1 ? 'a NUL byte stands here' : `the first of ${count} NUL bytes stands here`;
-    return failed('not-text', text, nul, nul + 1, `${many}: this is no text, or a damaged one`);
+    const many = count === 1 ? 'A NUL byte stands here' : `The first of ${count} NUL bytes stands here`;
+    return failed('not-text', text, nul, nul + 1, `${many}: this is no text, or a damaged one.`);
   }
   const bad = firstInvalidByte(body);
   if (bad !== null) {
@@ -53,11 +53,11 @@ export function decode(name: string, bytes: Uint8Array, largest = LARGEST_TEXT_B
     const byte = body[bad]!.toString(16).toUpperCase().padStart(2, '0');
     const place = bad + (bytes.length - body.length) + 1;
     return failed(
-      'not-utf8',
+      'wrong-encoding',
       text,
       start,
       start + 1,
-      `byte ${place} of the file (0x${byte}) is not UTF-8; save the file as UTF-8`,
+      `Byte ${place} of the file (0x${byte}) is not UTF-8; save the file as UTF-8.`,
     );
   }
   return { text, ok: true, diagnostics: [] };
@@ -77,7 +77,7 @@ export function readText(
   const kind = host.kind(path);
   if (kind === 'none') {
     const offer = nearest(basename(path), neighbours(host, path));
-    const message = `there is no file ${quoted(name)}${offer ? `; did you mean ${quoted(offer)}?` : ''}`;
+    const message = `There is no file ${quoted(name)}${offer ? `; did you mean ${quoted(offer)}?` : '.'}`;
     return { text: '', ok: false, diagnostics: [diagnose(more.missing ?? 'file-missing', span, message)] };
   }
   const reading = kind === 'folder' ? { ok: false as const, reason: 'is a folder' } : host.read(path);
@@ -92,8 +92,8 @@ export function readText(
         code,
         span,
         large
-          ? `${quoted(name)} ${reading.reason}, too much for a text`
-          : `${quoted(name)} cannot be read: ${reading.reason}`,
+          ? `${quoted(name)} ${reading.reason}, too much for a text.`
+          : `${quoted(name)} cannot be read: ${reading.reason}.`,
       ),
     ],
   };
@@ -105,8 +105,8 @@ export function neighbours(host: Host, path: string): string[] {
   return names.ok ? names.value : [];
 }
 
-export function quoted(name: string): string {
-  return `"${name}"`;
+function quoted(name: string): string {
+  return `\`${name}\``;
 }
 
 /** UTF-16 and UTF-32 show by their byte-order marks, or by a NUL in every other byte of what is mostly ASCII. */

@@ -7,12 +7,7 @@ import { parse } from '../language/parse.js';
 import type { StatementOf, Tree } from '../language/tree.js';
 import { inside } from './find.js';
 import { readText } from './read.js';
-
-/** Used files that were read, by real path: an episode's cuts mostly use the same few. */
-export type Shelf = Map<
-  string,
-  { readonly text: string; readonly tree: Tree; readonly diagnostics: readonly Diagnostic[] }
->;
+import { newShelf, type Shelf } from './shelf.js';
 
 export interface Used {
   /** Each file once, those that others use first. */
@@ -34,7 +29,7 @@ export function findUses(
   path: string,
   tree: Tree,
   root: string | null,
-  shelf: Shelf = new Map(),
+  shelf: Shelf = newShelf(),
 ): Used {
   const trees: Tree[] = [];
   const sources = new Map<string, string>();
@@ -64,8 +59,8 @@ export function findUses(
             'use-circle',
             span,
             names.length === 2
-              ? 'the file uses itself'
-              : `the files use each other in a circle: ${names.join(' → ')}`,
+              ? 'The file uses itself.'
+              : `The files use each other in a circle: ${names.join(' → ')}.`,
           ),
         );
         continue;
@@ -73,7 +68,7 @@ export function findUses(
       if (done.has(real)) continue;
       if (done.size >= MOST_FILES) {
         diagnostics.push(
-          diagnose('use-missing', span, `more than ${MOST_FILES} files are used; this one is not read`),
+          diagnose('use-missing', span, `More than ${MOST_FILES} files are used; this one is not read.`),
         );
         return;
       }
@@ -86,7 +81,7 @@ export function findUses(
   };
 
   const open = (target: string, real: string, name: string, span: Span): Tree | null => {
-    const known = shelf.get(real);
+    const known = shelf.files.get(real);
     if (known && known.tree.file === name) {
       sources.set(name, known.text);
       diagnostics.push(...known.diagnostics);
@@ -105,7 +100,7 @@ export function findUses(
     const parsed = parse(name, text);
     diagnostics.push(...parsed.diagnostics);
     sources.set(name, text);
-    shelf.set(real, { text, tree: parsed.tree, diagnostics: parsed.diagnostics });
+    shelf.files.set(real, { text, tree: parsed.tree, diagnostics: parsed.diagnostics });
     return parsed.tree;
   };
 
@@ -127,8 +122,8 @@ function lies(target: string, root: string): boolean {
 }
 
 function outsideMessage(typed: string, root: string | null): string {
-  const where = `"${typed}" is not in this folder`;
+  const where = `\`${typed}\` is not in this folder`;
   return root === null
-    ? `${where}, and without an episode.yaml a cut may use files of its own folder only`
-    : `${where} and not below the folder of the episode: a cut may use no other files`;
+    ? `${where}, and without an episode.yaml a cut may use files of its own folder only.`
+    : `${where} and not below the folder of the episode: a cut may use no other files.`;
 }

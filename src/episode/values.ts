@@ -13,7 +13,7 @@ export function sizeMm(
   least: number,
   most: number,
 ): Value<{ widthMm: number; heightMm: number }> {
-  const takes = `a width and a height such as 254mm x 142.875mm, each from ${least} to ${most} mm`;
+  const takes = `a width and a height such as \`254mm x 142.875mm\`, each from ${least} to ${most} mm`;
   const match = /^(\d+(?:\.\d+)?) ?(mm|cm|in)? ?[x×] ?(\d+(?:\.\d+)?) ?(mm|cm|in)?$/.exec(plain(text));
   if (!match) return { ok: false, takes };
   const second = match[4] ?? match[2] ?? 'mm';
@@ -26,7 +26,7 @@ export function sizeMm(
 
 /** `1920x1080`. */
 export function pixels(text: string): Value<{ width: number; height: number }> {
-  const takes = 'a width and a height in pixels such as 1920x1080, each from 16 to 32768';
+  const takes = 'a width and a height in pixels such as `1920x1080`, each from 16 to 32768';
   const match = /^(\d+) ?[x×] ?(\d+)$/.exec(plain(text));
   if (!match) return { ok: false, takes };
   const [width, height] = [Number(match[1]), Number(match[2])];
@@ -40,12 +40,12 @@ export function dpi(text: string): Value<number> {
   const value = Number(match?.[1]);
   return value >= 10 && value <= 10000
     ? { ok: true, value }
-    : { ok: false, takes: 'a resolution such as 200dpi, from 10 to 10000' };
+    : { ok: false, takes: 'a resolution such as `200dpi`, from 10 to 10000' };
 }
 
 /** `1320+0`, `1980'00` or a number of frames: a running time in frames, up to ten hours. */
 export function runningTime(text: string, fps: number, framesAFoot: number): Value<number> {
-  const takes = 'a running time such as 1320+0 (seconds + frames), of one frame to ten hours';
+  const takes = 'a running time such as `1320+0` (seconds + frames), of one frame to ten hours';
   const match = /^(\d+)(?:([+'])(\d+))?$/.exec(plain(text));
   if (!match) return { ok: false, takes };
   const unit = match[2] === '+' ? fps : match[2] === "'" ? framesAFoot : 1;

@@ -96,7 +96,7 @@ describe('a manifest', () => {
 describe('a fault of a manifest stands on its line', () => {
   test('an unknown key, with a guess that mends it', () => {
     const text = 'title: X\npapper: A3\n';
-    expect(told(text)).toEqual(['2: episode-key: the manifest has no key "papper"; did you mean "paper"?']);
+    expect(told(text)).toEqual(['2: episode-key: The manifest has no key `papper`; did you mean `paper`?']);
     const edit = read(text).diagnostics[0]!.fix?.edits[0];
     const mended = text.slice(0, edit!.span.start) + edit!.text + text.slice(edit!.span.end);
     expect(read(mended)).toMatchObject({ diagnostics: [], settings: { paper: 'A3' } });
@@ -115,18 +115,18 @@ describe('a fault of a manifest stands on its line', () => {
 
   test('a key that stands twice, with its first place', () => {
     const text = 'fps: 24\nfps: 25\n';
-    expect(told(text)).toEqual(['2: episode-key: the key "fps" stands twice']);
+    expect(told(text)).toEqual(['2: episode-key: The key `fps` stands twice.']);
     expect(read(text).diagnostics[0]!.notes[0]!.span).toMatchObject({ start: 0, end: 3 });
     expect(read(text).settings.fps).toBe(24);
   });
 
   test('a misspelt word, with a guess', () => {
     expect(told('convention: japn')).toEqual([
-      '1: episode-value: there is no "japn" here; did you mean "japan"?',
+      '1: episode-value: There is no `japn` here; did you mean `japan`?',
     ]);
-    expect(told('paper: a4')).toEqual(['1: episode-value: there is no "a4" here; did you mean "A4"?']);
+    expect(told('paper: a4')).toEqual(['1: episode-value: There is no `a4` here; did you mean `A4`?']);
     expect(told('paper: foolscap')).toEqual([
-      '1: episode-value: "foolscap" is not A4, A3, B4, B5, letter, legal or tabloid',
+      '1: episode-value: `foolscap` is not A4, A3, B4, B5, letter, legal or tabloid.',
     ]);
   });
 
@@ -179,7 +179,7 @@ describe('a fault of a manifest stands on its line', () => {
     ['a tab before a key', 'title: X\n\tfps: 24', 'tab'],
     ['two documents', 'title: X\n---\ntitle: Y', 'one document'],
     ['text that is not closed', 'title: "X\nfps: 24\n', 'not closed'],
-    ['an alias of nothing', 'title: *x', 'called &x'],
+    ['an alias of nothing', 'title: *x', 'called `&x`'],
     ['a list', '- title\n', 'a list of keys'],
     ['a sentence', 'hello there', 'a list of keys'],
   ])('%s', (_, text, words) => {

@@ -18,8 +18,8 @@ describe('decode', () => {
   test('points at the character that is no UTF-8, and says which byte it is', () => {
     const { ok, diagnostics, text } = decode('a.cut', bytes('cut 1\nmemo "caf', [0xe9], '"\n'));
     expect(ok).toBe(false);
-    expect(diagnostics[0]).toMatchObject({ code: 'not-utf8', span: { file: 'a.cut', start: 15 } });
-    expect(diagnostics[0]!.message).toContain('byte 16');
+    expect(diagnostics[0]).toMatchObject({ code: 'wrong-encoding', span: { file: 'a.cut', start: 15 } });
+    expect(diagnostics[0]!.message).toContain('Byte 16');
     expect(diagnostics[0]!.message).toContain('0xE9');
     expect(text.slice(0, 15)).toBe('cut 1\nmemo "caf');
   });
@@ -32,7 +32,7 @@ describe('decode', () => {
     const wide = Buffer.from('cut 12 "Rooftop"\n', 'utf16le');
     for (const input of [wide, bytes([0xff, 0xfe], [...wide]), bytes([0xfe, 0xff], [...wide.swap16()])]) {
       const { diagnostics } = decode('a', input);
-      expect(diagnostics[0]).toMatchObject({ code: 'not-utf8' });
+      expect(diagnostics[0]).toMatchObject({ code: 'wrong-encoding' });
       expect(diagnostics[0]!.message).toContain('UTF-16');
     }
   });
@@ -113,17 +113,17 @@ describe('firstInvalidByte', () => {
 describe('readText', () => {
   test('offers a file of nearly the same name', () => {
     const host = memoryHost({ 'c012.cut': 'cut 12\n' });
-    expect(readText(host, '/work/c0l2.cut', 'c0l2.cut').diagnostics[0]!.message).toContain('"c012.cut"');
+    expect(readText(host, '/work/c0l2.cut', 'c0l2.cut').diagnostics[0]!.message).toContain('`c012.cut`');
   });
 
   test('says why a file that is there cannot be read', () => {
     const host = memoryHost({ 'a.cut': 'cut 1\n', 'b/c.cut': '' });
     host.locked.add('/work/a.cut');
     expect(readText(host, '/work/a.cut', 'a.cut').diagnostics).toMatchObject([
-      { code: 'file-unreadable', message: '"a.cut" cannot be read: permission denied' },
+      { code: 'file-unreadable', message: '`a.cut` cannot be read: permission denied.' },
     ]);
     expect(readText(host, '/work/b', 'b').diagnostics).toMatchObject([
-      { code: 'file-unreadable', message: '"b" cannot be read: is a folder' },
+      { code: 'file-unreadable', message: '`b` cannot be read: is a folder.' },
     ]);
   });
 });

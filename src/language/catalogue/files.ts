@@ -36,7 +36,7 @@ export const files = entries({
       mended: 'cutwright check c012.cut',
     },
   },
-  'not-utf8': {
+  'wrong-encoding': {
     severity: 'error',
     title: 'the text is in another encoding',
     explanation:
@@ -183,6 +183,18 @@ export const files = entries({
     },
   },
 
+  'reuse-unknown': {
+    severity: 'warning',
+    title: 'the reused level is not to be found',
+    explanation:
+      'The level takes its drawings from another cut of the episode, and that cut or its level cannot be had: it is not among the cuts of the manifest, has errors, or the cuts reuse each other in a circle. The numbers are then given as if the drawings were this cut’s own, and may not be those that stand on the paper.',
+    example: {
+      kind: 'situation',
+      failing: 'level C reuse 80/C, in an episode of the cuts 1 to 20',
+      mended: 'level C reuse 8/C',
+    },
+  },
+
   // ---- printing
   'missing-glyph': {
     severity: 'error',
@@ -221,7 +233,7 @@ export const files = entries({
     severity: 'error',
     title: 'the output cannot be written',
     explanation:
-      'The folder is not there or may not be written to, or the disk is full. Outputs are written beside their final name and then renamed, so the last good file is still whole.',
+      'The folder may not be written to, something else stands in the way, or the disk is full. Missing folders are made. Outputs are written beside their final name and then renamed, so the last good file is still whole.',
     example: {
       kind: 'situation',
       failing: 'cutwright build c012.cut --output /read-only/c012.pdf',

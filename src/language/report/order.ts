@@ -1,5 +1,6 @@
 /** What all printers of diagnostics do first: sort, leave out what was told already, stop a flood. */
 
+import type { Code } from '../catalogue/index.js';
 import type { Diagnostic, Severity } from '../diagnostic.js';
 
 /** The texts that diagnostics point into, by file name. */
@@ -7,6 +8,9 @@ export type Sources = ReadonlyMap<string, string>;
 
 /** Diagnostics of one severity that are printed of one file. */
 export const MOST_PRINTED = 100;
+
+/** Stands behind a thousand others, and says that there may be more. */
+const ALWAYS: Code = 'reading-stopped';
 
 /** What was left out of one file. */
 export interface LeftOut {
@@ -52,7 +56,8 @@ export function limited(
   sources: Sources,
 ): { shown: Diagnostic[]; leftOut: LeftOut[] } {
   const counts = new Map<string, { file: string; severity: Severity; count: number }>();
-  const shown = inOrder(diagnostics, sources).filter(({ span: { file }, severity }) => {
+  const shown = inOrder(diagnostics, sources).filter(({ code, span: { file }, severity }) => {
+    if (code === ALWAYS) return true;
     const key = `${severity} ${file}`;
     const entry = counts.get(key) ?? { file, severity, count: 0 };
     counts.set(key, entry);

@@ -1,0 +1,28 @@
+import { describe, expect, test } from 'vitest';
+import { memoryHost } from '../../src/host/memory.js';
+import type { JsonReport } from '../../src/language/report/json.js';
+import { run } from './run.js';
+import { situations } from './situations.js';
+
+describe.each(Object.entries(situations))('%s', (code, { files, prepare, failing, status, mend, mended }) => {
+  const codes = (report: string) => (JSON.parse(report) as JsonReport).diagnostics.map((one) => one.code);
+
+  test('is told, leaves with the right status, and is gone when it is mended', async () => {
+    const host = memoryHost(files);
+    prepare?.(host);
+    const wrong = await run(host, ...failing, '--format', 'json');
+    expect(codes(wrong.error)).toContain(code);
+    expect(wrong.status).toBe(status);
+    mend?.(host);
+    const right = await run(host, ...mended, '--format', 'json');
+    expect(codes(right.error)).toEqual([]);
+    expect(right.status).toBe(0);
+  });
+
+  test('is told to people, too, by its code', async () => {
+    const host = memoryHost(files);
+    prepare?.(host);
+    const { error } = await run(host, ...failing);
+    expect(error).toMatch(new RegExp(`(error|warning)\\[${code}\\]: [^a-z].*[.?]\\n`));
+  });
+});

@@ -1,0 +1,140 @@
+/** Faults of files, of the manifest and of the command line, made to happen: one entry for each code of that sort. */
+
+import type { MemoryHost } from '../../src/host/memory.js';
+import { CUT } from './run.js';
+
+export interface Situation {
+  readonly files: Readonly<Record<string, string | Uint8Array>>;
+  /** What cannot be said by files alone. */
+  readonly prepare?: (host: MemoryHost) => void;
+  /** A command line that meets the fault, and what it leaves with. */
+  readonly failing: readonly string[];
+  readonly status: 0 | 1 | 2;
+  /** Whatever mends it: in the world, or on the command line, or both. */
+  readonly mend?: (host: MemoryHost) => void;
+  readonly mended: readonly string[];
+}
+
+const set = (path: string, text: string) => (host: MemoryHost) =>
+  void host.files.set(`/work/${path}`, Buffer.from(text));
+
+/** A manifest that is wrong, and right. */
+function manifest(wrong: string, right: string, status: 0 | 1 | 2 = 1): Situation {
+  return {
+    files: { 'episode.yaml': `${wrong}\n`, 'cuts/c1.cut': CUT },
+    failing: ['check', 'episode.yaml'],
+    status,
+    mend: set('episode.yaml', `${right}\n`),
+    mended: ['check', 'episode.yaml'],
+  };
+}
+
+/** A cut whose bytes are wrong. */
+function bytes(content: Uint8Array): Situation {
+  return {
+    files: { 'a.cut': content },
+    failing: ['check', 'a.cut'],
+    status: 1,
+    mend: set('a.cut', CUT),
+    mended: ['check', 'a.cut'],
+  };
+}
+
+/** A command line that is wrong, and right. */
+function line(failing: readonly string[], mended: readonly string[]): Situation {
+  return { files: { 'c012.cut': CUT }, failing, status: 2, mended };
+}
+
+/** Cut 9 takes its level C from cut 8, which shows `1--2` there. */
+function reuse(wrong: string, right: string, status: 0 | 1): Situation {
+  const nine = (lines: string) => `cut 9\ntime 1+0\n${lines}\n`;
+  return {
+    files: { 'episode.yaml': '', '8.cut': 'cut 8\ntime 1+0\nC: 1--2..\n', '9.cut': nine(wrong) },
+    failing: ['check', '9.cut'],
+    status,
+    mend: set('9.cut', nine(right)),
+    mended: ['check', '9.cut'],
+  };
+}
+
+export const situations: Readonly<Record<string, Situation>> = {
+  'file-missing': line(['build', 'c12.cut'], ['build', 'c012.cut']),
+  'file-unreadable': {
+    files: { 'c012.cut': CUT },
+    prepare: (host) => void host.locked.add('/work/c012.cut'),
+    failing: ['check', 'c012.cut'],
+    status: 2,
+    mend: (host) => void host.locked.clear(),
+    mended: ['check', 'c012.cut'],
+  },
+  'file-too-large': bytes(new Uint8Array(50 * 1024 * 1024).fill(0x61)),
+  'wrong-encoding': bytes(Buffer.from('cut 1\ntime 1+0\nmemo "caf\xe9"\nA: 1..\n', 'latin1')),
+  'not-text': bytes(Buffer.from(`${CUT}\0\0`)),
+  'no-cuts': {
+    files: { 'scenes/a.png': 'x', 'cuts/c1.cut': CUT },
+    failing: ['build', 'scenes/'],
+    status: 2,
+    mended: ['build', 'cuts/'],
+  },
+  'pattern-empty': manifest('cuts: [ "cut/*.cut", cuts/c1.cut ]', 'cuts: [ "cuts/*.cut" ]', 0),
+  'cut-twice': {
+    files: { 'episode.yaml': '', 'c012.cut': CUT, 'c013.cut': CUT },
+    failing: ['check', '.'],
+    status: 0,
+    mend: set('c013.cut', CUT.replace('cut 1', 'cut 2')),
+    mended: ['check', '.'],
+  },
+  'episode-syntax': manifest('title: Harbour: Lights', 'title: "Harbour: Lights"'),
+  'episode-key': manifest('papper: A4', 'paper: A4'),
+  'episode-value': manifest('fps: fast', 'fps: 24'),
+  'episode-outside': {
+    ...manifest('cuts: [ "../other/*.cut" ]', 'cuts: [ "cuts/*.cut" ]'),
+    prepare: (host) => void host.files.set('/other/c1.cut', Buffer.from(CUT)),
+  },
+  'artist-without-cut': manifest('artists: { M. Arai: [112] }', 'artists: { M. Arai: [1] }', 0),
+  'reuse-unknown': reuse('level C reuse 80/C\nC: 1--2..', 'level C reuse 8/C\nC: 1--2..', 0),
+  'reuse-count': reuse('level C reuse 8/C\nC: 1---2..', 'level C reuse 8/C\nC: 1--2..', 0),
+  'reuse-number': reuse(
+    'level C reuse 8/C\ncels C 1 2\nC: 1--2..',
+    'level C reuse 8/C\ncels C 1 1.1 1.2 2\nC: 1--2..',
+    1,
+  ),
+  'reading-stopped': bytes(Buffer.from(CUT + 'zzz\n'.repeat(2000))),
+  'same-output': {
+    files: { 'day/c001.cut': CUT, 'night/c001.cut': CUT },
+    failing: ['build', 'day/c001.cut', 'night/c001.cut', '--output', 'out/'],
+    status: 2,
+    mended: ['build', 'day/c001.cut', '--output', 'out/day/'],
+  },
+  'output-is-input': line(
+    ['build', 'c012.cut', '--output', 'c012.cut'],
+    ['build', 'c012.cut', '--output', 'c012.pdf'],
+  ),
+  'output-unwritable': {
+    files: { 'c012.cut': CUT },
+    prepare: (host) => void host.locked.add('/work/read-only'),
+    failing: ['build', 'c012.cut', '--output', 'read-only/c012.pdf'],
+    status: 2,
+    mended: ['build', 'c012.cut', '--output', 'out/c012.pdf'],
+  },
+  'unknown-command': line(['biuld', 'c012.cut'], ['build', 'c012.cut']),
+  'unknown-option': line(['build', 'c012.cut', '--papper', 'A4'], ['build', 'c012.cut', '--paper', 'A4']),
+  'option-value': line(['build', 'c012.cut', '--paper', 'A9'], ['build', 'c012.cut', '--paper', 'A4']),
+  'wrong-arguments': line(['build'], ['build', 'c012.cut']),
+  'internal-fault': {
+    files: { 'c012.cut': CUT },
+    prepare: (host) => {
+      const { read } = host;
+      host.read = (path) => {
+        if (path.endsWith('.cut')) throw new Error('a fault that was made');
+        return read(path);
+      };
+    },
+    failing: ['check', 'c012.cut'],
+    status: 2,
+    mend: (host) => {
+      host.read = () => ({ ok: true, value: Buffer.from(CUT) });
+    },
+    mended: ['check', 'c012.cut'],
+  },
+};
