@@ -5,7 +5,7 @@ import type { Field, MoveOf } from '../../shot/camera.js';
 import { clockwise, turnOf, type Vector } from './matrix.js';
 import { type Path, pathOf, type Sample } from './path.js';
 import { between, byRatio } from './spacing.js';
-import { clampFrame, named, SAME_DEGREES, SAME_MM, type Stage, write } from './tracks.js';
+import { before, clampFrame, named, SAME_DEGREES, SAME_MM, type Stage, write } from './tracks.js';
 import { degrees, millimetres } from './words.js';
 
 /** Whether two widths are one size; 60% and 152.4mm of 254 are. */
@@ -43,9 +43,9 @@ export function driveFields(move: MoveOf<'pan' | 'truck'>, stage: Stage): Path {
     'rests',
   );
   const { camera, context } = stage;
-  const before = clampFrame(stage, path.start);
-  checkJump(move, path.at(path.start), before, stage);
-  const from = centre(stage, before);
+  const start = clampFrame(stage, path.start);
+  checkJump(move, path.at(path.start), start, stage);
+  const from = centre(stage, start);
   write(path, context.length, (frame, sample) => {
     camera.baseX[frame] = sample.x;
     camera.baseY[frame] = sample.y;
@@ -122,13 +122,14 @@ export function sameTurn(a: number, b: number): boolean {
 }
 
 function checkJump(move: MoveOf<'pan' | 'truck'>, begins: Sample, frame: number, stage: Stage): void {
+  const { last, running } = before(stage, 'camera field', move.legs[0]!.start);
+  if (running) return;
   const at = centre(stage, frame);
   const width = stage.camera.width[frame]!;
   const turn = stage.camera.turn[frame]!;
   const jump = Math.hypot(begins.x - at.x, begins.y - at.y);
   const sized = Math.abs((begins.value ?? width) - width) <= SAME_MM;
   if (jump <= SAME_MM && sized && sameTurn(turn, begins.turn)) return;
-  const last = stage.last.get('camera field');
   const first = move.legs[0]!;
   const is = `${millimetres(width)} mm wide at ${millimetres(at.x)}, ${millimetres(at.y)}${turn === 0 ? '' : ` turned ${degrees(turn)}`}`;
   stage.report(

@@ -10,7 +10,7 @@ import { sameTurn } from './field.js';
 import { clockwise, turnOf, type Vector } from './matrix.js';
 import { type Path, pathOf } from './path.js';
 import { between, byRatio } from './spacing.js';
-import { clampFrame, type LevelTracks, named, SAME_SHARE, type Stage, write } from './tracks.js';
+import { before, clampFrame, type LevelTracks, named, SAME_SHARE, type Stage, write } from './tracks.js';
 import { degrees, percent } from './words.js';
 
 export function driveScale(move: MoveOf<'levelTruck'>, stage: Stage): Path {
@@ -19,7 +19,7 @@ export function driveScale(move: MoveOf<'levelTruck'>, stage: Stage): Path {
   for (const tracks of named(stage, move.levels)) {
     const { scale, scaleOffsetX, scaleOffsetY, level } = tracks;
     const q = pivot(move.about, tracks);
-    const last = stage.last.get(`${level.name} scale`);
+    const { last, running } = before(stage, `${level.name} scale`, path.start);
     if (!last) {
       scale.fill(first);
       scaleOffsetX.fill(q.x * (1 - first));
@@ -27,7 +27,7 @@ export function driveScale(move: MoveOf<'levelTruck'>, stage: Stage): Path {
     }
     const start = clampFrame(stage, path.start);
     const begun = scale[start]!;
-    if (Math.abs(begun - first) > SAME_SHARE) {
+    if (!running && Math.abs(begun - first) > SAME_SHARE) {
       jump(move, level.name, path.start, percent(first), percent(begun), last, stage);
     }
     const stillX = scaleOffsetX[start]! + begun * q.x;
@@ -49,7 +49,7 @@ export function driveTurn(move: MoveOf<'turn'>, stage: Stage): Path {
   for (const tracks of named(stage, move.levels)) {
     const { turn, turnOffsetX, turnOffsetY, level } = tracks;
     const q = pivot(move.about, tracks);
-    const last = stage.last.get(`${level.name} turn`);
+    const { last, running } = before(stage, `${level.name} turn`, path.start);
     if (!last && first !== 0) {
       const m = scaledPoint(tracks, q, 0);
       const r = clockwise(turnOf(first), m.x, m.y);
@@ -59,7 +59,7 @@ export function driveTurn(move: MoveOf<'turn'>, stage: Stage): Path {
     }
     const start = clampFrame(stage, path.start);
     const begun = turn[start]!;
-    if (!sameTurn(begun, first)) {
+    if (!running && !sameTurn(begun, first)) {
       jump(move, level.name, path.start, degrees(first), degrees(begun), last, stage);
     }
     const baseX = turnOffsetX[start]!;

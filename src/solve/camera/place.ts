@@ -5,7 +5,7 @@ import type { MoveOf, Place } from '../../shot/camera.js';
 import { wayOf, wayPath } from './field.js';
 import { type Path, pathOf, type Sample } from './path.js';
 import { between } from './spacing.js';
-import { clampFrame, named, SAME_MM, type Stage, write } from './tracks.js';
+import { before, clampFrame, named, SAME_MM, type Stage, write } from './tracks.js';
 import { millimetres } from './words.js';
 
 /** Adds to whatever else moves the level. A level fixed to the camera is pulled in the picture's own directions. */
@@ -44,15 +44,15 @@ export function driveSlide(move: MoveOf<'slide'>, stage: Stage): Path {
   );
   const first = path.at(path.start);
   for (const { level, slideX, slideY } of named(stage, move.levels)) {
-    const last = stage.last.get(`${level.name} slide`);
+    const { last, running } = before(stage, `${level.name} slide`, path.start);
     if (!last) {
       slideX.fill(first.x);
       slideY.fill(first.y);
     } else {
-      const before = clampFrame(stage, path.start);
-      const x = slideX[before]!;
-      const y = slideY[before]!;
-      if (Math.hypot(first.x - x, first.y - y) > SAME_MM) {
+      const start = clampFrame(stage, path.start);
+      const x = slideX[start]!;
+      const y = slideY[start]!;
+      if (!running && Math.hypot(first.x - x, first.y - y) > SAME_MM) {
         stage.report(
           diagnose(
             'move-jumps',

@@ -115,3 +115,14 @@ export function named(stage: Stage, names: readonly string[]): LevelTracks[] {
 export function clampFrame(stage: Stage, frame: number): number {
   return Math.max(0, Math.min(stage.context.length, frame));
 }
+
+/** The last move of a quantity, unless it still runs then: that is an overlap, which is reported, and no jump. */
+export function before(
+  stage: Stage,
+  key: string,
+  start: number,
+): { readonly last: Move | undefined; readonly running: boolean } {
+  const last = stage.last.get(key);
+  const path = last && stage.paths.get(last);
+  return { last, running: path !== undefined && path.end > start };
+}

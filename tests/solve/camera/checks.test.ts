@@ -39,6 +39,8 @@ describe('times of moves', () => {
     const found = solved(of(first, late)).diagnostics.find(({ code }) => code === 'moves-overlap')!;
     expect(found.message).toBe('Two moves of the camera run at once, from frame 24 to frame 24.');
     expect([found.span, found.notes[0]!.span]).toEqual([late.span, first.span]);
+    // What overlaps cannot have arrived: one error is enough.
+    expect(codes(of(first, late))).not.toContain('move-jumps');
   });
 
   it('matter for each thing alone', () => {
