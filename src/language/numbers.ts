@@ -56,7 +56,7 @@ export function faultyToken(tokens: readonly IToken[], at: number, typed: string
     case Dots:
       return dots(placeOf(token), '..');
     case Unknown:
-      return spaced(tokens, at) ?? unknown(token, typed);
+      return spaced(tokens, at) ?? unknown(tokens, at, typed);
     default:
       return spaced(tokens, at);
   }
@@ -157,7 +157,8 @@ function ungluing(image: string, place: Range): Candidate[] {
   return found;
 }
 
-function unknown(token: IToken, typed: string): Fault {
+function unknown(tokens: readonly IToken[], at: number, typed: string): Fault {
+  const token = tokens[at]!;
   const place = placeOf(token);
   if (token.image === '.') {
     return {
@@ -168,15 +169,24 @@ function unknown(token: IToken, typed: string): Fault {
       candidates: [replace(place, '..', 'write two dots'), replace(place, '', 'leave it out')],
     };
   }
-  const meant = LOOKALIKES.get(typed.slice(place.start, place.end));
-  const candidates = meant ? [replace(place, meant, `write \`${meant}\``)] : [];
+  const alike = (one: IToken): string | undefined =>
+    LOOKALIKES.get(typed.slice(one.startOffset, one.endOffset! + 1));
+  const meant = alike(token);
+  const candidates: Candidate[] = [replace(place, '', 'leave it out')];
+  if (meant) {
+    // `[1--2]` is mended as a whole: one bracket alone would only move the fault.
+    const edits = tokens.flatMap((one) => {
+      const text = one.tokenType === Unknown ? alike(one) : undefined;
+      return text ? [{ ...placeOf(one), text }] : [];
+    });
+    candidates.unshift({ title: `write \`${edits.map(({ text }) => text).join('` and `')}\``, edits });
+  }
+  const message = `${quoted(token, typed)} means nothing outside a text`;
   return {
     code: 'unknown-character',
     place,
-    message: `${quoted(token, typed)} means nothing outside a text.`,
-    ...(meant
-      ? { mended: `${quoted(token, typed)} means nothing outside a text; did you mean \`${meant}\`?` }
-      : {}),
-    candidates: [...candidates, replace(place, '', 'leave it out')],
+    message: `${message}.`,
+    ...(meant ? { mended: `${message}; did you mean \`${meant}\`?` } : {}),
+    candidates,
   };
 }

@@ -90,6 +90,7 @@ describe('texts', () => {
 describe('characters', () => {
   test.each<Case>([
     ['A: 1 ; 2', 'unknown-character', ';', 'A: 1  2'],
+    ['A: [1--2]..', 'unknown-character', '[', 'A: (1--2)..'],
     ['A: [1--2).. ', 'unknown-character', '[', 'A: (1--2).. '],
     ['sound 1+6〜2+20 "x"', 'unknown-character', '〜', 'sound 1+6..2+20 "x"'],
     ['memo "a\u0000\u0001b"', 'control-character', '\u0000\u0001', 'memo "ab"'],
