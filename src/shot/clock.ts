@@ -4,7 +4,7 @@ import type { Report, Span } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import type { Range, StatementOf, Time } from '../language/tree.js';
-import { FRAMES_A_FOOT_35 } from './time.js';
+import { FRAMES_A_FOOT } from './settings.js';
 
 /** Larger numbers are all the same here: far beyond any sheet, and still exact. */
 const FAR = 1e12;
@@ -45,7 +45,7 @@ export function makeClock({ fps, marks, broken, rows, report }: ClockParts): Clo
   function counted(time: Exclude<Time, { form: 'mark' }>): number {
     if (time.form === 'frames') return Math.min(time.frames, FAR);
     if (time.form === 'seconds') return Math.min(time.seconds * fps + time.frames, FAR);
-    return Math.min(time.feet * FRAMES_A_FOOT_35 + time.frames, FAR);
+    return Math.min(time.feet * FRAMES_A_FOOT + time.frames, FAR);
   }
 
   /** The frame of a mark; follows marks that hang on marks without recursion, so that a chain may be of any length. */

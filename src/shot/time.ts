@@ -3,8 +3,8 @@
  * a wrong argument is a fault of the program, never of a text.
  */
 
-/** Rows of one foot of 35 mm film, 4 perforations a frame. Source: 35 mm technical specifications. */
-export const FRAMES_A_FOOT_35 = 16;
+import { FRAMES_A_FOOT } from './settings.js';
+
 /** Frames of one foot of 16 mm film. Source: 16 mm film tables. */
 export const FRAMES_A_FOOT_16 = 40;
 
@@ -17,7 +17,8 @@ export function splitSeconds(frames: number, fps: number): { seconds: number; fr
   return { seconds: Math.floor(whole(frames) / fps), frames: frames % fps };
 }
 
-export function splitFeet(frames: number, perFoot = FRAMES_A_FOOT_35): { feet: number; frames: number } {
+/** Of 35 mm film, unless it says otherwise. */
+export function splitFeet(frames: number, perFoot = FRAMES_A_FOOT): { feet: number; frames: number } {
   return { feet: Math.floor(whole(frames) / perFoot), frames: frames % perFoot };
 }
 
@@ -28,7 +29,7 @@ export function secondsText(frames: number, fps: number): string {
 }
 
 /** `6-04`: feet and frames, the frames in two digits. */
-export function feetText(frames: number, perFoot = FRAMES_A_FOOT_35): string {
+export function feetText(frames: number, perFoot = FRAMES_A_FOOT): string {
   const split = splitFeet(frames, perFoot);
   return `${split.feet}-${String(split.frames).padStart(2, '0')}`;
 }

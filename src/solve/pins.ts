@@ -55,6 +55,7 @@ export function unpin(
       const here = names.filter(({ name }) => (name.to ?? assumed) === passage.to).sort(byPlace);
       if (here.length === 0) continue;
       for (const each of here) left.delete(each);
+      if (passage.drawings.every((drawing) => drawing.reused)) continue;
       if (here.length !== passage.drawings.length) {
         otherCount(line, passage, here, report);
         continue;
