@@ -1,0 +1,122 @@
+/** Lengths, positions, ranges and marks. */
+
+import { describe, expect, test } from 'vitest';
+import { bindText, withLines } from './bind.js';
+
+function noteFrame(position: string, ...more: string[]): number | undefined {
+  return withLines(`note ${position} "here"`, ...more).shot!.notes[0]?.frame;
+}
+
+describe('positions', () => {
+  test.each([
+    ['37', 37],
+    ['4+12', 108],
+    ['4+24', 120],
+    ["2'03", 35],
+    ['0+1', 1],
+  ])('%s is frame %i', (position, frame) => {
+    expect(noteFrame(position)).toBe(frame);
+  });
+
+  test('go by the speed of the cut', () => {
+    expect(noteFrame('4+12', 'fps 25')).toBe(112);
+  });
+
+  test.each(['0', '0+0', "0'00"])('%s is an error: the first row is frame 1', (position) => {
+    const { codes, diagnostics } = withLines(`note ${position} "here"`);
+    expect(codes).toEqual(['error position-zero']);
+    expect(diagnostics[0]!.fix!.edits[0]!.text).toBe('1');
+  });
+});
+
+describe('marks', () => {
+  test('name a row, and rows before and after it', () => {
+    expect(noteFrame('hit', 'mark hit 2+6')).toBe(54);
+    expect(noteFrame('hit+6', 'mark hit 2+6')).toBe(60);
+    expect(noteFrame('hit-3', 'mark hit 2+6')).toBe(51);
+  });
+
+  test('hang on marks, in whatever order they are written', () => {
+    expect(noteFrame('echo', 'mark echo hit+18', 'mark hit 12')).toBe(30);
+  });
+
+  test('may not hang on each other in a circle', () => {
+    const { codes, diagnostics } = withLines('mark a b+1', 'mark b c', 'mark c a-1', 'note a "here"');
+    expect(codes).toEqual(['error mark-circle']);
+    expect(diagnostics[0]!.message).toContain('→');
+    expect(withLines('mark a a+1', 'note a "here"').codes).toEqual(['error mark-circle']);
+  });
+
+  test('before the first row are an error', () => {
+    expect(withLines('mark hit 3', 'note hit-3 "here"').codes).toEqual(['error position-zero']);
+  });
+
+  test('that are not there: did you mean', () => {
+    const { codes, diagnostics } = withLines('mark strike 30', 'note stirke+2 "here"', 'note strike "there"');
+    expect(codes).toEqual(['error unknown-mark']);
+    expect(diagnostics[0]!.message).toContain('did you mean `strike`?');
+    expect(diagnostics[0]!.fix!.edits[0]!.text).toBe('strike');
+  });
+
+  test('that an unreadable statement began are not reported as unknown', () => {
+    expect(withLines('mark hit ???', 'note hit "here"').codes).toEqual([]);
+  });
+
+  test('are no lengths', () => {
+    expect(bindText('cut 1\ntime 48\nmark hit 9\nA: 1:hit 2..\n').codes).toContain('error length-mark');
+  });
+
+  test('that nothing uses are a hint', () => {
+    expect(withLines('mark hit 2+6').codes).toEqual(['hint mark-unused']);
+    expect(withLines('mark hit 2+6', 'mark echo hit+6', 'note echo "here"').codes).toEqual([]);
+  });
+
+  test('twice of one name are an error that shows both', () => {
+    const { codes, diagnostics } = withLines('mark hit 6', 'mark hit 9', 'note hit "here"');
+    expect(codes).toEqual(['error name-twice']);
+    expect(diagnostics[0]!.notes[0]!.span).toBeDefined();
+  });
+});
+
+describe('ranges', () => {
+  const soundFrames = (range: string) => withLines(`sound ${range} "door"`).shot!.spoken[0]?.frames;
+
+  test('hold both their ends', () => {
+    expect(soundFrames('1+1..5+0')).toEqual({ from: 25, to: 120 });
+  });
+
+  test('without an end go to the end of the sheet', () => {
+    expect(soundFrames('1+1..')).toEqual({ from: 25, to: 120 });
+  });
+
+  test('that start on the last frame of a second are asked about', () => {
+    const { codes, diagnostics } = withLines('sound 1+0..2+0 "door"');
+    expect(codes).toEqual(['hint range-starts-late']);
+    expect(diagnostics[0]!.fix!.edits[0]!.text).toBe('1+1');
+    expect(withLines('sound 24..2+0 "door"').codes).toEqual([]);
+  });
+
+  test('that run backwards are an error', () => {
+    expect(withLines('sound 12..6 "door"').codes).toEqual(['error range-backwards']);
+  });
+});
+
+describe('the time of a cut', () => {
+  const codes = (time: string) => bindText(`cut 1\n${time}\nA: 1..\n`).codes;
+
+  test('is wanted, and at least one frame', () => {
+    expect(codes('')).toEqual(['error time-missing']);
+    expect(codes('time 0+0')).toEqual(['error time-zero']);
+    expect(codes('time 1')).toEqual([]);
+  });
+
+  test('is ten minutes at most', () => {
+    expect(codes('time 600+0')).toEqual([]);
+    expect(codes('time 600+1')).toEqual(['error time-too-long']);
+    expect(codes('time 3600+0')).toEqual(['error time-too-long']);
+  });
+
+  test('that cannot be read is not called missing', () => {
+    expect(codes('time "five"')).toEqual([]);
+  });
+});
