@@ -27,14 +27,52 @@ interface Kind {
 }
 
 function kind({ name, pattern, label, categories = [] }: Kind): TokenType {
-  const expression = new RegExp(pattern, 'uy');
+  const whole = lazily(pattern);
+  const ascii = lazily(inAscii(pattern));
   const exec = (text: string, offset: number): RegExpExecArray | null => {
+    const expression = startsInAscii(text, offset) ? ascii() : whole();
     expression.lastIndex = offset;
     return expression.exec(text);
   };
   const made = createToken({ name, pattern: { exec }, line_breaks: false, label, categories });
   ORDER.push(made);
   return made;
+}
+
+function lazily(pattern: string): () => RegExp {
+  let made: RegExp | undefined;
+  return () => {
+    made ??= new RegExp(pattern, 'uy');
+    return made;
+  };
+}
+
+/**
+ * The same expression for text that is ASCII: the tables of Unicode classes take longer to set up than a cut to read. Classes
+ * stand in brackets only.
+ */
+function inAscii(pattern: string): string {
+  return pattern
+    .replaceAll('\\p{L}', 'A-Za-z')
+    .replaceAll('\\p{M}', '')
+    .replaceAll(/\\p\{Nd?\}/g, '0-9');
+}
+
+let run = { text: '', start: 0, end: -1, ascii: false };
+
+/** Whether all up to the next blank is ASCII: no expression that asks for a Unicode class looks further. */
+function startsInAscii(text: string, offset: number): boolean {
+  if (run.text !== text || offset < run.start || offset >= run.end) {
+    let end = offset;
+    let ascii = true;
+    for (let code = 0; end < text.length; end++) {
+      code = text.charCodeAt(end);
+      if (code === 0x20 || code === 0x0a || code === 0x0d || code === 0x09) break;
+      if (code > 0x7f) ascii = false;
+    }
+    run = { text, start: offset, end: Math.max(end, offset + 1), ascii };
+  }
+  return run.ascii;
 }
 
 function sign(name: string, text: string): TokenType {
@@ -157,13 +195,13 @@ export const Decimal = kind({
 });
 export const BetweenName = kind({
   name: 'BetweenName',
-  pattern: `${WHOLE}(?![xX])\\p{L}?\\.\\d{1,9}[a-wyz]?${STOP}`,
+  pattern: `${WHOLE}(?![xX])[\\p{L}]?\\.\\d{1,9}[a-wyz]?${STOP}`,
   label: "an in-between's name such as 1.1a",
   categories: [Between],
 });
 export const KeyName = kind({
   name: 'KeyName',
-  pattern: `${WHOLE}(?![xX])\\p{L}${STOP}`,
+  pattern: `${WHOLE}(?![xX])[\\p{L}]${STOP}`,
   label: 'a key drawing such as 3a',
   categories: [Key],
 });
@@ -185,7 +223,7 @@ export const Dots = kind({ name: 'Dots', pattern: '\\.{3,}', label: 'too many do
 
 export const Word = kind({
   name: 'Word',
-  pattern: `\\p{L}${TAIL}*`,
+  pattern: `[\\p{L}]${TAIL}*`,
   label: 'a name',
   categories: [Name, PhraseName],
 });
