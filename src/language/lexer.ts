@@ -8,14 +8,18 @@ let lexer: Lexer | null = null;
 /** `×3` after a group, as a Japanese keyboard types it: the sign of a repeat, not the name of a phrase. */
 const TIMES = /^x\d+$/;
 
+/** A lexer of its own; `validate` looks for faults in the kinds themselves, for the tests. */
+export function newLexer({ validate = false } = {}): Lexer {
+  return new Lexer(lexed(), {
+    positionTracking: 'onlyOffset',
+    ensureOptimizations: validate,
+    skipValidations: !validate,
+  });
+}
+
 /** Reads `text` from `start` to `end`; every character ends up in a token or in a blank. */
 export function tokenize(text: string, start: number, end: number): IToken[] {
-  lexer ??= new Lexer(lexed(), {
-    positionTracking: 'onlyOffset',
-    ensureOptimizations: false,
-    skipValidations: true,
-    deferDefinitionErrorsHandling: true,
-  });
+  lexer ??= newLexer();
   const { tokens } = lexer.tokenize(text.slice(start, end));
   const words = languageWords();
   let before: IToken | null = null;

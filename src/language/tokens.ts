@@ -17,16 +17,24 @@ const WHOLE = '\\d{1,9}';
 const NUMBER = `${WHOLE}(?:\\.\\d{1,9})?`;
 const UNIT = '(?:mm|cm|in)';
 
+const DIGITS = [...'0123456789'];
+/** One character for each of the lexer's drawers of 255 beyond Latin-1: names of any script. */
+const BEYOND = Array.from({ length: 257 }, (_, drawer) => Math.max(256, Math.min(drawer * 255, 0xffff)));
+const VISIBLE = [...Array.from({ length: 0xff - 0x20 }, (_, index) => index + 0x21), ...BEYOND];
+const LETTERS = VISIBLE.filter((code) => code > 0xff || /\p{L}/u.test(String.fromCharCode(code)));
+
 interface Kind {
   readonly name: string;
   /** The source of its expression. */
   readonly pattern: string;
+  /** What it may start with, so that the lexer need not try everything everywhere; digits if nothing is said. */
+  readonly first?: (string | number)[];
   /** What it is called in a message. */
   readonly label: string;
   readonly categories?: TokenType[];
 }
 
-function kind({ name, pattern, label, categories = [] }: Kind): TokenType {
+function kind({ name, pattern, first = DIGITS, label, categories = [] }: Kind): TokenType {
   const whole = lazily(pattern);
   const ascii = lazily(inAscii(pattern));
   const exec = (text: string, offset: number): RegExpExecArray | null => {
@@ -34,7 +42,7 @@ function kind({ name, pattern, label, categories = [] }: Kind): TokenType {
     expression.lastIndex = offset;
     return expression.exec(text);
   };
-  const made = createToken({ name, pattern: { exec }, line_breaks: false, label, categories });
+  const made = createToken({ name, pattern: { exec }, start_chars_hint: first, line_breaks: false, label, categories });
   ORDER.push(made);
   return made;
 }
@@ -113,18 +121,19 @@ export const Between = createToken({
 export const Blank = createToken({
   name: 'Blank',
   pattern: /\s+/,
+  start_chars_hint: [...'\t\n\v\f\r ', 0xa0, ...BEYOND],
   line_breaks: true,
   group: 'skipped',
 });
 
 export const Text = kind({
   name: 'Text',
-  pattern: '"(?:[^"\\\\\\r\\n]|\\\\.)*"|「(?:[^」\\\\\\r\\n]|\\\\.)*」',
+  first: ['"', '「'], pattern: '"(?:[^"\\\\\\r\\n]|\\\\.)*"|「(?:[^」\\\\\\r\\n]|\\\\.)*」',
   label: 'text in quotes',
 });
 export const UnclosedText = kind({
   name: 'UnclosedText',
-  pattern: '["「][^\\r\\n]*',
+  first: ['"', '「'], pattern: '["「][^\\r\\n]*',
   label: 'text with no closing quote',
 });
 
@@ -215,15 +224,15 @@ export const Integer = kind({
 /** What looks like a number and is none; the parser has no rule for it, and the message tells its forms apart. */
 export const Glued = kind({
   name: 'Glued',
-  pattern: `(?:\\d+|\\.\\d+)(?:[\\p{L}\\p{M}\\p{N}_%']|/f(?!${TAIL})|\\+(?=\\d)|\\.(?=\\d)|\\.{3,})*`,
+  first: [...DIGITS, '.'], pattern: `(?:\\d+|\\.\\d+)(?:[\\p{L}\\p{M}\\p{N}_%']|/f(?!${TAIL})|\\+(?=\\d)|\\.(?=\\d)|\\.{3,})*`,
   label: 'a number with something glued on',
 });
 /** Three dots or more. */
-export const Dots = kind({ name: 'Dots', pattern: '\\.{3,}', label: 'too many dots' });
+export const Dots = kind({ name: 'Dots', first: ['.'], pattern: '\\.{3,}', label: 'too many dots' });
 
 export const Word = kind({
   name: 'Word',
-  pattern: `[\\p{L}]${TAIL}*`,
+  first: LETTERS, pattern: `[\\p{L}]${TAIL}*`,
   label: 'a name',
   categories: [Name, PhraseName],
 });
@@ -245,7 +254,7 @@ export const Slash = sign('Slash', '/');
 export const Plus = sign('Plus', '+');
 export const Underscore = sign('Underscore', '_');
 /** Anything else: a character that the language has no use for. */
-export const Unknown = kind({ name: 'Unknown', pattern: '[^\\s]', label: 'a character of no use' });
+export const Unknown = kind({ name: 'Unknown', first: VISIBLE, pattern: '[^\\s]', label: 'a character of no use' });
 
 const WORDS = new Map<string, TokenType>();
 

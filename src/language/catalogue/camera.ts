@@ -2,7 +2,7 @@ import { type Entry, entries } from './entry.js';
 
 /** A cut of two seconds with these lines. */
 const cut = (failing: string, mended: string): Entry['example'] => ({
-  kind: 'unread',
+  kind: 'text',
   failing: `cut 1\ntime 2+0\n${failing}\n`,
   mended: `cut 1\ntime 2+0\n${mended}\n`,
 });
@@ -159,7 +159,7 @@ export const camera = entries({
     explanation:
       'Quick trucks last around a second (common practice); one of more than two is an ordinary truck, or one of its frames is mistyped.',
     example: {
-      kind: 'unread',
+      kind: 'text',
       failing: 'cut 1\ntime 4+0\nfield A 60%\ntruck quick full@1 > A@4+0 fair ア@24 60%\n',
       mended: 'cut 1\ntime 4+0\nfield A 60%\ntruck quick full@1 > A@24 fair ア@10 60%\n',
     },

@@ -12,8 +12,7 @@ export interface Entry {
   readonly explanation: string;
   readonly example:
     | {
-        /** `unread`: a text with statements that the parser does not know yet, and the tests leave alone. */
-        readonly kind: 'text' | 'unread';
+        readonly kind: 'text';
         readonly failing: string;
         readonly mended: string;
         /** Other files of the cut's folder, by name. */

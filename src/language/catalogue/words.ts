@@ -157,12 +157,24 @@ export const words = entries({
   },
   'part-twice': {
     severity: 'error',
-    title: 'the same thing said twice of a level',
-    explanation: 'Each of `size`, `at`, `free`, `carry` and `reuse` is said once of a level.',
+    title: 'the same thing said twice of a level or a move',
+    explanation:
+      'Each of `size`, `at`, `free`, `carry`, `flash` and `reuse` is said once of a level, and each option such as `on 2` once of a move.',
     example: {
       kind: 'text',
       failing: `${HEAD}level BG size 560x200mm size 600x200mm\n${BODY}`,
       mended: `${HEAD}level BG size 600x200mm\n${BODY}`,
+    },
+  },
+  'quick-level': {
+    severity: 'error',
+    title: 'a quick truck of a level',
+    explanation:
+      'A quick truck is one of the camera: its fairing is worked out on the field. A level is made larger or smaller with `truck level` and ramps or a curve.',
+    example: {
+      kind: 'text',
+      failing: `${HEAD}${BODY}truck quick level A 100%@1 > 140%@1+0\n`,
+      mended: `${HEAD}${BODY}truck level A 100%@1 > 140%@1+0\n`,
     },
   },
   'reading-stopped': {

@@ -1,6 +1,9 @@
 /** The table of statements: everything that a text may say. */
 
+import { fieldStatements } from './fields.js';
 import { levelStatements } from './levels.js';
+import { lightStatements } from './light.js';
+import { moveStatements } from './moves.js';
 import { sheetStatements } from './sheet.js';
 import type { StatementRule } from './statement.js';
 import { timeStatements } from './time.js';
@@ -13,6 +16,9 @@ export const statementTable: readonly StatementRule[] = [
   ...timeStatements,
   ...levelStatements,
   ...sheetStatements,
+  ...fieldStatements,
+  ...moveStatements,
+  ...lightStatements,
 ];
 
 /** The statements by their first word; timelines have none. */

@@ -13,6 +13,7 @@ const AT = word('at');
 const FREE = word('free');
 const CARRY = word('carry');
 const REUSE = word('reuse');
+const FLASH = word('flash');
 
 /** What a `level` statement says of its level, in any order, each once. */
 interface LevelParts {
@@ -20,6 +21,7 @@ interface LevelParts {
   at: Point | null;
   free: ReturnType<Kit['place']> | null;
   carry: ReturnType<Kit['place']> | null;
+  flash: ReturnType<Kit['place']> | null;
   reuse: CutLevel | null;
 }
 
@@ -42,7 +44,7 @@ export const levelStatements: readonly StatementRule[] = [
       });
       return () => {
         const level = kit.SUBRULE1(name);
-        const parts: LevelParts = { size: null, at: null, free: null, carry: null, reuse: null };
+        const parts: LevelParts = { size: null, at: null, free: null, carry: null, flash: null, reuse: null };
         const put = <K extends keyof LevelParts>(key: K, token: IToken, value: LevelParts[K]): void => {
           kit.ACTION(() => {
             if (parts[key] === null) parts[key] = value;
@@ -74,6 +76,12 @@ export const levelStatements: readonly StatementRule[] = [
               ALT: () => {
                 const token = kit.CONSUME(CARRY);
                 put('carry', token, kit.place(token));
+              },
+            },
+            {
+              ALT: () => {
+                const token = kit.CONSUME(FLASH);
+                put('flash', token, kit.place(token));
               },
             },
             {
