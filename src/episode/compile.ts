@@ -79,7 +79,8 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
   let solved: SolvedShot | null = null;
   let digests: readonly string[] = [];
   if (!house) {
-    const bound = bind(parsed.tree, used.trees, episode.settings);
+    const unread = used.diagnostics.some(({ severity }) => severity === 'error');
+    const bound = bind(parsed.tree, used.trees, episode.settings, { unread });
     diagnostics.push(...bound.diagnostics);
     shot = bound.shot && withArtists(bound.shot, episode);
     if (shot) {

@@ -67,9 +67,12 @@ export function findReused(
   return { levels, digests, diagnostics };
 }
 
-function borrow({ solved, diagnostics, digest }: Compiled, cut: string, level: string): Lent {
+function borrow({ solved, shot, diagnostics, digest }: Compiled, cut: string, level: string): Lent {
   if (!solved || hasErrors(diagnostics)) return { reason: `cut ${cut} has errors` };
   const found = solved.levels.find(({ name }) => name === level);
+  const span = shot?.levels.find(({ name }) => name === level)?.reuse?.span;
+  const lost = diagnostics.some((one) => one.code === 'reuse-unknown' && one.span.start === span?.start);
+  if (lost) return { reason: `level ${level} of cut ${cut} itself reuses one that is not to be found` };
   if (found?.timed) return { level: found, digest };
   const names = solved.levels.filter(({ timed }) => timed).map(({ name }) => name);
   const offer = nearest(level, names);

@@ -33,6 +33,26 @@ const tables = {
       }
     },
   },
+  /** One row a frame. */
+  camera: {
+    header: ['cut', 'frame', 'x', 'y', 'width', 'percent', 'field', 'rotation'],
+    *rows({ shot, camera }: SolvedShot) {
+      for (const { frame, x, y, width, percent, field, rotation } of camera.frames) {
+        yield [shot.cut, frame, x, y, width, percent, field, rotation];
+      }
+    },
+  },
+  /** One row a level of the stack and frame. */
+  placement: {
+    header: ['cut', 'level', 'frame', 'x', 'y', 'scale', 'rotation', 'screenX', 'screenY'],
+    *rows({ shot, camera }: SolvedShot) {
+      for (const [name, frames] of camera.placement) {
+        for (const { frame, x, y, scale, rotation, screenX, screenY } of frames) {
+          yield [shot.cut, name, frame, x, y, scale, rotation, screenX, screenY];
+        }
+      }
+    },
+  },
 } satisfies Record<string, Table>;
 
 export type TableName = keyof typeof tables;

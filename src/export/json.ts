@@ -2,6 +2,7 @@
 
 import type { Diagnostic } from '../language/diagnostic.js';
 import { lines, placeAt } from '../language/source.js';
+import type { Artwork, PlacementFrame } from '../solve/camera/solved.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
 
 /** Raised when something that is there changes its meaning or goes; additions leave it. */
@@ -29,6 +30,12 @@ export interface Exported {
   readonly handles: { readonly head: number; readonly tail: number };
   /** Bottom to top; a level with no timeline has empty lists. */
   readonly levels: readonly ExportedLevel[];
+  /** One a frame; mm, degrees clockwise. `field` is the width in lines of the field chart. */
+  readonly camera: readonly ExportedCamera[];
+  /** By level, for every level of the stack; one a frame. */
+  readonly placement: Readonly<Record<string, readonly ExportedPlacement[]>>;
+  /** By level, mm. Null: no size is said and none needs to be; or nothing of the level ever shows. */
+  readonly artwork: Readonly<Record<string, ExportedArtwork>>;
   readonly counts: {
     readonly keys: number;
     readonly breakdowns: number;
@@ -63,13 +70,44 @@ export interface ExportedLevel {
   }[];
 }
 
+export interface ExportedCamera {
+  readonly frame: number;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly percent: number;
+  readonly field: number;
+  readonly rotation: number;
+}
+
+export interface ExportedPlacement {
+  readonly frame: number;
+  /** Displacement from the level's home. */
+  readonly x: number;
+  readonly y: number;
+  readonly scale: number;
+  readonly rotation: number;
+  /** The same seen from the camera, mm on the standard field. */
+  readonly screenX: number;
+  readonly screenY: number;
+}
+
+export interface ExportedArtwork {
+  readonly width: number | null;
+  readonly height: number | null;
+  readonly neededWidth: number | null;
+  readonly neededHeight: number | null;
+  readonly neededX: number | null;
+  readonly neededY: number | null;
+}
+
 /** `sources`: the texts that the diagnostics point into, by name. */
 export function toJson(
   solved: SolvedShot,
   diagnostics: readonly Diagnostic[],
   sources: ReadonlyMap<string, string> = new Map(),
 ): Exported {
-  const { shot, counts } = solved;
+  const { shot, counts, camera } = solved;
   return {
     version: EXPORT_VERSION,
     cut: shot.cut,
@@ -79,6 +117,17 @@ export function toJson(
     length: shot.length,
     handles: { head: shot.handles.head, tail: shot.handles.tail },
     levels: solved.levels.map(level),
+    camera: camera.frames.map(({ frame, x, y, width, percent, field, rotation }) => ({
+      frame,
+      x,
+      y,
+      width,
+      percent,
+      field,
+      rotation,
+    })),
+    placement: byLevel(camera.placement, (frames) => frames.map(placed)),
+    artwork: byLevel(camera.artwork, artwork),
     counts: {
       keys: counts.keys,
       breakdowns: counts.breakdowns,
@@ -102,6 +151,26 @@ function level({ name, title, exposures, drawings, passages }: SolvedLevel): Exp
     })),
     drawings: drawings.map(({ cel, drawing, kind, firstFrame }) => ({ cel, drawing, kind, firstFrame })),
     passages: passages.map(({ from, to, fractions }) => ({ from, to, fractions: [...fractions] })),
+  };
+}
+
+/** A level may be called `constructor`: the object has no such thing of its own. */
+function byLevel<T, U>(levels: ReadonlyMap<string, T>, make: (value: T) => U): Record<string, U> {
+  return Object.fromEntries([...levels].map(([name, value]) => [name, make(value)]));
+}
+
+function placed({ frame, x, y, scale, rotation, screenX, screenY }: PlacementFrame): ExportedPlacement {
+  return { frame, x, y, scale, rotation, screenX, screenY };
+}
+
+function artwork({ width, height, needed }: Artwork): ExportedArtwork {
+  return {
+    width,
+    height,
+    neededWidth: needed?.width ?? null,
+    neededHeight: needed?.height ?? null,
+    neededX: needed?.x ?? null,
+    neededY: needed?.y ?? null,
   };
 }
 
