@@ -210,7 +210,7 @@ describe('what is missing', () => {
 
   test('every fault of a text is told in one run', () => {
     const { codes } = bindText('time 5+0\nfps 0\nA: 1:0 wlk @0 2..\nnote nowhere "x"\nvoice "N" 9..3 "y"\n');
-    expect(codes.sort()).toEqual([
+    expect([...codes].sort()).toEqual([
       'error cut-missing',
       'error fps-range',
       'error length-zero',

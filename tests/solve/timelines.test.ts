@@ -137,6 +137,16 @@ describe('filling the sheet', () => {
     );
   });
 
+  test('names the handles of the sheet', () => {
+    const text = 'cut 1\ntime 4+0\noverlap out 24\nA: 1:12 2\n';
+    const { diagnostics } = solveText(text);
+    const short = diagnostics.find((each) => each.code === 'timeline-short');
+    expect(short?.message).toBe(
+      'Level A shows 14 of 96 + 12 handle frames: 94 frames missing, from frame 15 on.',
+    );
+    expect(solveText(text.replace('1:12 2', '1:12 2:96')).codes).toEqual([]);
+  });
+
   test('one frame is a frame', () => {
     expect(shown(9, '1--2').diagnostics[0]!.message).toContain('1 frame missing');
   });
