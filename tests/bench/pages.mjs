@@ -1,0 +1,64 @@
+/**
+ * Writing 700 sheet pages as one PDF, against sending the same finished content streams through zlib and nothing else.
+ * Bundled by run.mjs, as it reads the sources.
+ */
+import { deflateSync, inflateSync } from 'node:zlib';
+import { shippedFont } from '../../src/host/fonts.ts';
+import { openFonts } from '../../src/print/fonts.ts';
+import { printPdf } from '../../src/print/pdf.ts';
+import { sheetPages } from '../../src/sheet/sheet.ts';
+import { compileText } from '../compile.ts';
+import { cut } from './episode.mjs';
+import { median, milliseconds, report, timed } from './measure.mjs';
+
+const PAGES = 700;
+const ROUNDS = 7;
+
+function sheets(metrics) {
+  const pages = [];
+  for (let number = 1; pages.length < PAGES; number++) {
+    const { solved } = compileText(cut(number));
+    pages.push(...sheetPages(solved, { settings: solved.shot.settings, metrics, stamp: 'measured' }));
+  }
+  return pages.slice(0, PAGES);
+}
+
+/** The content streams of pages and forms in a file, uncompressed: those that are text, which fonts are not. */
+function contents(pdf) {
+  const found = [];
+  for (let at = pdf.indexOf('stream\n'); at >= 0; at = pdf.indexOf('stream\n', at + 1)) {
+    if (pdf.toString('latin1', at - 3, at) === 'end') continue;
+    const head = pdf.toString('latin1', Math.max(0, at - 400), at);
+    const length = Number(head.slice(head.lastIndexOf(' obj')).match(/\/Length (\d+)/)[1]);
+    const start = at + 'stream\n'.length;
+    const stream = inflateSync(pdf.subarray(start, start + length));
+    if (/^[\d.]+ 0 0 -|^[\d. ]+ (rg|RG|g|G|re|w)\n/.test(stream.toString('latin1', 0, 80)))
+      found.push(stream);
+    at = start + length;
+  }
+  return found;
+}
+
+export async function printing() {
+  const [regular, bold] = [shippedFont('regular'), shippedFont('bold')];
+  const fonts = openFonts(regular.value, bold.value);
+  const pages = sheets(fonts.metrics);
+  const document = { title: 'Measured', language: 'en', author: '', pages, bookmarks: [], trueSize: false };
+  const streams = contents(Buffer.from(await printPdf(document, fonts)));
+  if (streams.length < PAGES) throw new Error(`only ${streams.length} streams were found`);
+  const printed = [];
+  const zlib = [];
+  for (let round = 0; round < ROUNDS; round++) {
+    printed.push((await timed(() => printPdf(document, fonts))).took);
+    zlib.push((await timed(() => streams.map((stream) => deflateSync(stream).length))).took);
+  }
+  const size = streams.reduce((sum, { length }) => sum + length, 0) / 2 ** 20;
+  report(`zlib alone, ${streams.length} streams of ${size.toFixed(1)} MB`, milliseconds(median(zlib)));
+  const rate = ((PAGES / median(printed)) * 1000).toFixed(0);
+  const ratio = (median(printed) / median(zlib)).toFixed(2);
+  report(
+    `${PAGES} pages as one PDF`,
+    `${milliseconds(median(printed))}, ${rate} pages/s, ${ratio} × zlib`,
+    '2 ×',
+  );
+}

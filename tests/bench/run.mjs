@@ -1,0 +1,98 @@
+/** `npm run bench`: measures what people wait for. Needs the bundle (the script builds it first). */
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import v8 from 'node:v8';
+import vm from 'node:vm';
+import { build } from 'esbuild';
+import { main } from '../../dist/cutwright.js';
+import { nodeHost } from '../../dist/host.js';
+import { cut, MANIFEST } from './episode.mjs';
+import { report, timed } from './measure.mjs';
+import { startup } from './startup.mjs';
+
+const CUTS = 300;
+const BATCH = 50;
+
+v8.setFlagsFromString('--expose-gc');
+const collect = vm.runInNewContext('gc');
+
+/** Prints a folder of cuts in this process; the number of pages. */
+async function print(folder, out) {
+  const told = [];
+  const host = { ...nodeHost(), error: (text) => told.push(text), out: (text) => told.push(text) };
+  const status = await main(['build', folder, '--output', out], host);
+  const pages = told.join('').match(/(\d+) pages/);
+  if (status !== 0 || !pages) throw new Error(`build gave ${status}: ${told.join('')}`);
+  return Number(pages[1]);
+}
+
+function write(folder, from, to) {
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, 'episode.yaml'), MANIFEST);
+  for (let number = from; number <= to; number++) {
+    writeFileSync(join(folder, `c${number}.cut`), cut(number));
+  }
+}
+
+async function episode(work) {
+  const folder = join(work, 'episode');
+  write(folder, 1, CUTS);
+  const { value: pages, took } = await timed(() => print(folder, join(work, 'out')));
+  const rate = ((pages / took) * 1000).toFixed(0);
+  report(
+    `${CUTS} cuts, ${pages} pages, from text to PDF files`,
+    `${(took / 1000).toFixed(2)} s, ${rate} pages/s`,
+  );
+}
+
+/** What the process holds on to after every batch of other cuts. */
+async function memory(work) {
+  const held = [];
+  for (let batch = 0; batch < CUTS / BATCH; batch++) {
+    const folder = join(work, `batch${batch}`);
+    write(folder, 1000 + batch * BATCH, 1000 + (batch + 1) * BATCH - 1);
+    await print(folder, join(work, `out${batch}`));
+    collect();
+    const { heapUsed, external } = process.memoryUsage();
+    held.push((heapUsed + external) / 2 ** 20);
+  }
+  const grown = held.at(-1) - held[1];
+  report(
+    `memory held after each ${BATCH} cuts`,
+    `${held.map((one) => one.toFixed(1)).join(' ')} MB, ${grown >= 0 ? '+' : ''}${grown.toFixed(1)} from the second`,
+    'flat',
+  );
+}
+
+async function pages() {
+  const root = fileURLToPath(new URL('../..', import.meta.url));
+  const outfile = join(root, 'node_modules/.cache/cutwright/pages.mjs');
+  await build({
+    absWorkingDir: root,
+    entryPoints: ['tests/bench/pages.mjs'],
+    outfile,
+    bundle: true,
+    platform: 'node',
+    target: 'node20',
+    format: 'esm',
+    logLevel: 'warning',
+    banner: {
+      js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
+    },
+  });
+  const { printing } = await import(pathToFileURL(outfile));
+  await printing();
+  rmSync(dirname(outfile), { recursive: true });
+}
+
+const work = mkdtempSync(join(tmpdir(), 'cutwright-bench-'));
+try {
+  await startup();
+  await episode(work);
+  await memory(work);
+  await pages();
+} finally {
+  rmSync(work, { recursive: true, force: true });
+}
