@@ -97,6 +97,14 @@ export function mostLevels(wanted: Omit<Wanted, 'levels'>, widthMm: number): num
   return levels;
 }
 
+/** As many of the lanes asked for as fit beside one level, at least 1. */
+export function mostCameraLanes(wanted: Omit<Wanted, 'levels' | 'main'>, widthMm: number): number {
+  const alone = (cameraLanes: number): Wanted => ({ ...wanted, cameraLanes, levels: 1, main: true });
+  let lanes = Math.max(1, wanted.cameraLanes);
+  while (lanes > 1 && leastWidth(alone(lanes), { keys: 0, cels: 1 }) > widthMm) lanes--;
+  return lanes;
+}
+
 /** The usual number of columns of a form, so that most cuts share one. */
 const USUAL = { keys: 4, cels: 6 };
 

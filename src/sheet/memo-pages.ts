@@ -68,6 +68,7 @@ export function firstMemo(firstPage: readonly Side[], look: Look): { marks: Mark
 export function laterMemo(side: Side, firstPage: readonly Side[]): Mark[] {
   const { plan, geometry } = side;
   const stack = stackMarks({ box: geometry.memo, geometry, plan });
-  if (memoOf(firstPage).length === 0) return stack.marks;
+  // That nothing moves is no reason to leaf back.
+  if (memoOf(firstPage).every((text) => text === plan.camera.fixed)) return stack.marks;
   return [...stack.marks, memoPointer(stack.left, geometry, plan, plan.words.memoOn(sideLabel(1, 0)))];
 }

@@ -1,5 +1,6 @@
 /** The memo: what the cut says in words, the stack, and what found no room elsewhere. */
 
+import { cameraMemo } from './camera/memo.js';
 import type { Box } from './draw.js';
 import { line, pale, textAt } from './draw.js';
 import { wrap } from './fit.js';
@@ -19,6 +20,7 @@ export function memoTexts(plan: Plan): string[] {
   const { head, tail } = shot.handles;
   const length = (frames: number): string => (frames > 0 ? secondsAndFrames(frames, shot.fps) : '');
   return [
+    ...cameraMemo(plan.camera),
     ...shot.memos.map((memo) => memo.text),
     ...levels.flatMap((level) =>
       level.reuse ? [words.reuse(level.name, level.reuse.cut, level.reuse.level)] : [],

@@ -147,10 +147,19 @@ function notesOf(side: Side, run: Run): Note[] {
   const { shot } = side.plan.solved;
   const { cutPoint } = side.plan.words;
   const all: Note[] = shot.notes.map(({ frame, text }) => ({ frame, text }));
-  if (shot.handles.head > 0) all.push({ frame: shot.handles.head + 1, text: cutPoint });
-  if (shot.handles.tail > 0) all.push({ frame: shot.length - shot.handles.tail, text: cutPoint });
+  if (shot.handles.head > 0)
+    all.push({ frame: shot.handles.head + 1, text: neighbour(side, 'in', cutPoint) });
+  if (shot.handles.tail > 0)
+    all.push({ frame: shot.length - shot.handles.tail, text: neighbour(side, 'out', cutPoint) });
   const byFrame = new Map<number, string[]>();
   for (const { frame, text } of all)
     if (frame >= run.first && frame <= run.last) byFrame.set(frame, [...(byFrame.get(frame) ?? []), text]);
   return [...byFrame].sort(([a], [b]) => a - b).map(([frame, texts]) => ({ frame, text: texts.join(' / ') }));
+}
+
+/** The words beside a cut point: with which cut it overlaps, where that is known. */
+function neighbour({ plan }: Side, way: 'in' | 'out', cutPoint: string): string {
+  const { words, neighbour: cutOf } = plan.camera.telling;
+  const cut = cutOf(way);
+  return cut === null ? cutPoint : `${cutPoint}, O.L ${words.overlap(way, cut)}`;
 }

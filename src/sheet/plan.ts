@@ -2,6 +2,7 @@
 
 import type { Convention } from '../shot/settings.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
+import type { CameraPlan } from './camera/plan.js';
 import type { Block, Geometry } from './geometry.js';
 import type { Sign } from './keys/signs.js';
 import type { Words } from './labels.js';
@@ -18,6 +19,7 @@ export interface Plan {
   /** What the key column says, a sign a frame or null. */
   readonly signs: ReadonlyMap<SolvedLevel, readonly (Sign | null)[]>;
   readonly speech: Speech;
+  readonly camera: CameraPlan;
   /** What found no room where it belongs, as lines for the memo. Filled while the pages are drawn. */
   readonly leftOver: Set<string>;
 }

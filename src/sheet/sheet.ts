@@ -26,6 +26,8 @@
  */
 
 import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
+import { cameraMarks } from './camera/marks.js';
+import { cameraPlan } from './camera/plan.js';
 import { endMarks, handleMarks, runningMarks } from './ends.js';
 import { form } from './form.js';
 import { blockWidth, geometry } from './geometry.js';
@@ -52,11 +54,8 @@ type Drawer = (side: Side, run: Run) => Mark[];
 
 /** What is drawn on the rows of every side. */
 const ON_EVERY_SIDE: readonly Drawer[] = [handleMarks, runningMarks, headMarks, keyMarks, celMarks, endMarks];
-/**
- * What is drawn on the first side of a page only. A drawer gets one block of rows at a time; whatever stands on rows (moves
- * in the camera column, `run.block.columns.camera`) is one more entry here.
- */
-const ON_FIRST_SIDE: readonly Drawer[] = [speechMarks, noteMarks];
+/** What is drawn on the first side of a page only. A drawer gets one block of rows at a time. */
+const ON_FIRST_SIDE: readonly Drawer[] = [speechMarks, noteMarks, cameraMarks];
 
 export function sheetPages(solved: SolvedShot, look: Look): Page[] {
   const { shot } = solved;
@@ -64,7 +63,11 @@ export function sheetPages(solved: SolvedShot, look: Look): Page[] {
   const least = smallestTextMm(look.settings.paper);
   const levelSides = sidesOf(
     plan.levels,
-    { voices: plan.speech.voices, sounds: plan.speech.sounds },
+    {
+      voices: plan.speech.voices,
+      sounds: plan.speech.sounds,
+      cameraLanes: plan.camera.lanes.reduce((so, lane) => so + lane, 0),
+    },
     blockWidth(look.settings, shot.fps),
     least,
   );
@@ -113,6 +116,7 @@ function planOf(solved: SolvedShot, look: Look): Plan {
     levels,
     signs,
     speech: speechOf(solved.shot),
+    camera: cameraPlan(solved, labels, convention === 'west', look.neighbours),
     leftOver: new Set(),
   };
 }

@@ -2,7 +2,7 @@
 
 import type { SolvedLevel } from '../solve/solved.js';
 import type { Wanted } from './columns.js';
-import { mostLevels } from './columns.js';
+import { mostCameraLanes, mostLevels } from './columns.js';
 import { bracketRoom } from './keys/cycles.js';
 
 export interface LevelsOfSide {
@@ -13,12 +13,13 @@ export interface LevelsOfSide {
 /** At least one side; no more levels a side than its narrowest columns hold, and about as many on each. */
 export function sidesOf(
   levels: readonly SolvedLevel[],
-  heard: Pick<Wanted, 'voices' | 'sounds'>,
+  asked: Pick<Wanted, 'voices' | 'sounds' | 'cameraLanes'>,
   widthMm: number,
   leastTextMm: number,
 ): LevelsOfSide[] {
   const bracketMm = bracketRoom(levels, leastTextMm);
-  const room = { bracketMm, ...heard, cameraLanes: 1 };
+  const heard = { ...asked, bracketMm };
+  const room = { ...heard, cameraLanes: mostCameraLanes(heard, widthMm) };
   const first = mostLevels({ ...room, main: true }, widthMm);
   const further = mostLevels({ ...room, main: false }, widthMm);
   const sides = levels.length <= first ? 1 : 1 + Math.ceil((levels.length - first) / further);

@@ -1,0 +1,176 @@
+/** Beside a move's line: places by name, and graduations with their steps. */
+
+import { black, ring, textAt } from '../draw.js';
+import { fitLine, NARROWEST } from '../fit.js';
+import type { Mark } from '../marks.js';
+import type { Run, Side } from '../plan.js';
+import { topOf } from '../plan.js';
+import type { Lane } from './lane.js';
+import type { Item } from './plan.js';
+
+interface Set {
+  readonly marks: Mark[];
+  readonly end: number;
+}
+
+/** A text in a ring that begins at `x`; null where it is too long for `width`. */
+function ringed(side: Side, text: string, x: number, y: number, width: number): Set | null {
+  const { plan, geometry } = side;
+  const r = Math.min(geometry.rowMm * 0.43, 1.9 * geometry.scale);
+  const most = Math.max(
+    geometry.leastTextMm,
+    Math.min(r * (text.length > 1 ? 1.28 : 1.45), geometry.rowMm * 0.72),
+  );
+  const fitted = fitLine(plan.metrics, text, width - 0.7, {
+    most,
+    least: geometry.leastTextMm,
+    weight: 'bold',
+  });
+  if (!fitted.fits) return null;
+  const printed = plan.metrics.width(text, fitted.sizeMm, 'bold') * fitted.squeeze;
+  const corner = Math.hypot(printed / 2, fitted.sizeMm * 0.37);
+  const needed = Math.min(width, corner <= r - 0.1 ? 2 * r : Math.max(2 * r, printed + r * 0.75));
+  const middle = x + needed / 2;
+  const stroke = black(Math.min(0.22, geometry.rowMm * 0.08));
+  return {
+    marks: [
+      ring(middle, y, Math.min(r, needed / 2), needed, stroke),
+      textAt(middle, y, text, { sizeMm: fitted.sizeMm, weight: 'bold', squeeze: fitted.squeeze }),
+    ],
+    end: x + needed,
+  };
+}
+
+/** The first of several texts for which there is room, from `x` on. */
+function firstFitting(
+  side: Side,
+  texts: readonly string[],
+  x: number,
+  y: number,
+  width: number,
+  weight: 'bold' | 'regular' = 'regular',
+): Set | null {
+  const { plan, geometry } = side;
+  const most = Math.max(geometry.leastTextMm, Math.min(geometry.rowMm * 0.62, 2.2 * geometry.scale));
+  for (const text of texts) {
+    const fitted = fitLine(plan.metrics, text, width, { most, least: geometry.leastTextMm, weight });
+    if (!fitted.fits) continue;
+    const { sizeMm, squeeze } = fitted;
+    const end = x + plan.metrics.width(text, sizeMm, weight) * squeeze;
+    return { marks: [textAt(x, y, text, { sizeMm, squeeze, weight, anchor: 'start' })], end };
+  }
+  return null;
+}
+
+/** How wide the numbers of a move are with their rings. */
+function numberWidth(side: Side, item: Item): number {
+  const { geometry, plan } = side;
+  const digits = String(item.solved?.graduations.at(-1)?.number ?? 0).length;
+  const least = plan.metrics.width('8'.repeat(digits), geometry.leastTextMm, 'bold');
+  return Math.max(1.72 * Math.min(geometry.rowMm * 0.5, 2 * geometry.scale), least * 0.85 + 1);
+}
+
+/** Labels and numbers on the rows of one block. */
+export function besideLine(side: Side, run: Run, item: Item, lane: Lane): Mark[] {
+  const marks: Mark[] = [];
+  const first = Math.max(item.from, run.first);
+  const last = Math.min(item.last, run.last);
+  const continues = run.first > item.from;
+  const numbersEnd = item.graduated
+    ? Math.min(lane.zoneX + numberWidth(side, item), lane.zoneX + (lane.zoneEnd - lane.zoneX) * 0.6)
+    : lane.zoneX;
+  let said: string | null = null;
+  for (let frame = first; frame <= last; frame++) {
+    const y = topOf(side, run, frame) + side.geometry.rowMm / 2;
+    const label = item.labels.get(frame) ?? '';
+    const graduation = item.numbers.get(frame);
+    let x = item.graduated ? numbersEnd + 0.25 : lane.zoneX;
+    if (graduation) {
+      const circled = label !== '' || graduation.number === 0 || frame === item.last;
+      marks.push(...numberMarks(side, String(graduation.number), lane.zoneX, numbersEnd, y, circled));
+    }
+    const named =
+      label !== ''
+        ? nameMarks(side, label, x, y, lane.zoneEnd - x, item.graduated)
+        : continues && frame === run.first
+          ? firstFitting(side, heldNames(item, frame), x, y, lane.zoneEnd - x, 'bold')
+          : null;
+    if (named) {
+      marks.push(...named.marks);
+      x = named.end + 0.3;
+    }
+    if (!graduation) continue;
+    if (graduation.beside !== said || frame === run.first) {
+      const room = side.geometry.scale * 3;
+      const at = Math.max(x, Math.min(numbersEnd + room, lane.zoneEnd - room));
+      const set =
+        firstFitting(side, besideTexts(graduation.beside), at, y, lane.zoneEnd - at) ??
+        firstFitting(side, besideTexts(graduation.beside), x, y, lane.zoneEnd - x);
+      if (graduation.beside !== '' && set) {
+        marks.push(...set.marks);
+        said = graduation.beside;
+      }
+    }
+  }
+  return marks;
+}
+
+/** A name in a ring, or bare where only that fits, or its beginning. */
+function nameMarks(
+  side: Side,
+  label: string,
+  x: number,
+  y: number,
+  width: number,
+  bare: boolean,
+): Set | null {
+  if (!bare) {
+    const set = ringed(side, label, x, y, width);
+    if (set) return set;
+  }
+  const letters = [...label];
+  const shorter = letters.map((_, i) => `${letters.slice(0, letters.length - 1 - i).join('')}…`).slice(0, -1);
+  return firstFitting(side, [label, ...shorter], x, y, width, 'bold');
+}
+
+/** What the move is on its way from and to, after a break. */
+function heldNames(item: Item, frame: number): string[] {
+  const before = [...item.labels].filter(([at]) => at < frame).at(-1)?.[1];
+  const after = [...item.labels].find(([at]) => at > frame)?.[1];
+  if (before === undefined) return [];
+  return after === undefined ? [`[${before}]`] : [`[${before}→${after}]`, `[${before}]`];
+}
+
+/** As exact as there is room for. */
+function besideTexts(text: string): string[] {
+  const value = /^-?\d+\.\d\d$/.test(text) ? Number(text) : null;
+  return value === null ? [text] : [text, value.toFixed(1)];
+}
+
+function numberMarks(
+  side: Side,
+  text: string,
+  from: number,
+  to: number,
+  y: number,
+  circled: boolean,
+): Mark[] {
+  const { geometry, plan } = side;
+  const width = to - from;
+  const x = (from + to) / 2;
+  const { rowMm, leastTextMm, scale } = geometry;
+  const most = Math.max(leastTextMm, Math.min(rowMm * 0.6, 2 * scale));
+  const weight = circled ? 'bold' : 'regular';
+  const sizeMm = Math.max(leastTextMm, Math.min(most, (width - 0.7) / plan.metrics.width(text, 1, weight)));
+  const printed = plan.metrics.width(text, sizeMm, weight);
+  const squeeze = Math.max(NARROWEST, Math.min(1, (width - 0.6) / printed));
+  const marks: Mark[] = [textAt(x, y, text, { sizeMm, weight, squeeze })];
+  if (circled) {
+    const r = Math.min(rowMm * 0.43, width / 2);
+    const corner = Math.hypot((printed * squeeze) / 2, sizeMm * 0.37);
+    marks.unshift(
+      ring(x, y, r, corner <= r - 0.1 ? 2 * r : Math.max(2 * r, width), black(Math.min(0.22, rowMm * 0.08))),
+    );
+  }
+  return marks;
+}

@@ -1,0 +1,176 @@
+/** What stands in the camera column, and which moves stand beside which. */
+
+import type { LabelLanguage } from '../../shot/settings.js';
+import { FRAMES_A_FOOT } from '../../shot/settings.js';
+import type { SolvedLight, SolvedMove } from '../../solve/camera/solved.js';
+import type { SolvedShot } from '../../solve/solved.js';
+import type { Neighbours } from '../look.js';
+import { feetAndFrames, rowName, secondsAndFrames } from '../times.js';
+import type { Kind, Sign, Telling } from './kinds.js';
+import { graduated, lightKind, moveKind } from './kinds.js';
+import { cameraWords } from './words.js';
+
+/** One move or light, as the column and the memo need it. */
+export interface Item {
+  readonly sign: Sign;
+  /** Rows of its bars. */
+  readonly first: number;
+  readonly last: number;
+  /** The first row that it needs: that of graduation 0, where it is a row before the bar. */
+  readonly from: number;
+  readonly names: readonly string[];
+  readonly memo: string;
+  /** Places that are named, by frame. */
+  readonly labels: ReadonlyMap<number, string>;
+  /** Directions on screen, degrees counter-clockwise from right, by the frame from which they hold. */
+  readonly arrows: ReadonlyMap<number, number>;
+  /** Numbered graduations on every row, and what stands beside each. */
+  readonly graduated: boolean;
+  readonly numbers: ReadonlyMap<number, { readonly number: number; readonly beside: string }>;
+  readonly solved: SolvedMove | null;
+  readonly light: SolvedLight | null;
+}
+
+export interface PlacedItem {
+  readonly item: Item;
+  readonly lane: number;
+}
+
+export interface CameraPlan {
+  readonly items: readonly Item[];
+  readonly placed: readonly PlacedItem[];
+  /** Of each lane its width, in widths of the narrowest. */
+  readonly lanes: readonly number[];
+  readonly fixed: string | null;
+  readonly telling: Telling;
+}
+
+/** Lanes with numbers need room for numbers, labels and steps. */
+const GRADUATED_LANE = 2;
+
+export function cameraPlan(
+  solved: SolvedShot,
+  language: LabelLanguage,
+  west: boolean,
+  neighbours: Neighbours | undefined,
+): CameraPlan {
+  const { shot, camera } = solved;
+  const telling: Telling = {
+    words: cameraWords(language),
+    fieldMm: shot.settings.field.widthMm,
+    length: (frames) => (west ? feetAndFrames(frames) : secondsAndFrames(frames, shot.fps)),
+    neighbour: (way) => (way === 'in' ? neighbours?.before : neighbours?.after) ?? null,
+  };
+  const unit = west ? FRAMES_A_FOOT : Math.max(1, Math.round(shot.fps));
+  const items = [
+    ...camera.moves.map((move) => moveItem(move, solved, telling)),
+    ...camera.light.map((light) => lightItem(light, shot.length, telling)),
+  ]
+    .filter((item) => item.first <= shot.length && item.last >= item.first)
+    .map((item): Item => {
+      const rows = `${rowName(item.first, unit, west)}–${rowName(item.last, unit, west)}`;
+      return { ...item, memo: `${item.memo}  ${rows}` };
+    });
+  const { rest } = shot.camera;
+  const { fix } = telling.words;
+  const placed = intoLanes(items);
+  const lanes: number[] = [1];
+  for (const { item, lane } of placed)
+    lanes[lane] = Math.max(lanes[lane] ?? 1, item.graduated ? GRADUATED_LANE : 1);
+  return {
+    items,
+    placed,
+    lanes,
+    fixed: !camera.fixed ? null : rest.notation === 'full' ? fix : `${fix} ${rest.name}`,
+    telling,
+  };
+}
+
+function rowsOf<T>(kind: Kind<T>, it: T, length: number): { first: number; last: number } {
+  return { first: Math.max(1, kind.first(it)), last: Math.min(length, kind.last(it)) };
+}
+
+function moveItem(solved: SolvedMove, shot: SolvedShot, telling: Telling): Item {
+  const { move, graduations } = solved;
+  const kind = moveKind(move);
+  const { first, last } = rowsOf(kind, move, shot.shot.length);
+  const numbered = kind.sign === 'line' && graduated(move);
+  const named = graduations.flatMap(({ frame, label }) => (label === '' ? [] : [[frame, label] as const]));
+  const own = kind.labels?.(move) ?? [];
+  return {
+    sign: kind.sign,
+    first,
+    last,
+    from: numbered ? Math.max(1, solved.start) : first,
+    names: kind.names(move, telling),
+    memo: kind.memo(move, telling),
+    labels: new Map([...named, ...own]),
+    arrows: arrowsOf(solved, shot),
+    graduated: numbered,
+    numbers: new Map(
+      numbered
+        ? graduations.map((graduation) => {
+            const { frame, number, stepMm } = graduation;
+            const beside = kind.beside?.(graduation, telling) ?? (number === 0 ? '' : stepText(stepMm));
+            return [frame, { number, beside }] as const;
+          })
+        : [],
+    ),
+    solved,
+    light: null,
+  };
+}
+
+/** As on the move table: two decimals at most. */
+const stepText = (mm: number): string => {
+  const text = mm.toFixed(2).replace(/\.?0+$/, '');
+  return text === '-0' ? '0' : text;
+};
+
+function lightItem(light: SolvedLight, length: number, telling: Telling): Item {
+  const kind = lightKind(light.light);
+  const { first, last } = rowsOf(kind, light.light, length);
+  return {
+    sign: kind.sign,
+    first,
+    last,
+    from: first,
+    names: kind.names(light.light, telling),
+    memo: kind.memo(light.light, telling),
+    labels: new Map(),
+    arrows: new Map(),
+    graduated: false,
+    numbers: new Map(),
+    solved: null,
+    light,
+  };
+}
+
+function arrowsOf({ move, graduations }: SolvedMove, { camera }: SolvedShot): Map<number, number> {
+  if (move.kind === 'pull' || move.kind === 'follow')
+    return new Map([[move.start + 1, move.direction.degrees]]);
+  if (move.kind !== 'slide') return new Map();
+  const at = new Map(graduations.map((graduation) => [graduation.frame, graduation]));
+  return new Map(
+    move.legs.flatMap((leg) => {
+      const dx = leg.to.xMm - leg.from.xMm;
+      const dy = leg.to.yMm - leg.from.yMm;
+      if ((dx === 0 && dy === 0) || !at.has(leg.start)) return [];
+      const turned = camera.frames[Math.max(1, leg.start) - 1]?.rotation ?? 0;
+      return [[leg.start, (Math.atan2(dy, dx) * 180) / Math.PI + turned] as const];
+    }),
+  );
+}
+
+/** Each item in the first lane that is free on its rows: no more lanes than moves that run at the same time. */
+function intoLanes(items: readonly Item[]): PlacedItem[] {
+  const ends: number[] = [];
+  return [...items]
+    .sort((a, b) => a.from - b.from)
+    .map((item) => {
+      let lane = ends.findIndex((end) => end < item.from);
+      if (lane < 0) lane = ends.push(0) - 1;
+      ends[lane] = item.last;
+      return { item, lane };
+    });
+}
