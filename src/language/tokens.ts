@@ -21,7 +21,8 @@ const DIGITS = [...'0123456789'];
 /** One character for each of the lexer's drawers of 255 beyond Latin-1: names of any script. */
 const BEYOND = Array.from({ length: 257 }, (_, drawer) => Math.max(256, Math.min(drawer * 255, 0xffff)));
 const VISIBLE = [...Array.from({ length: 0xff - 0x20 }, (_, index) => index + 0x21), ...BEYOND];
-const LETTERS = VISIBLE.filter((code) => code > 0xff || /\p{L}/u.test(String.fromCharCode(code)));
+/** Letters, and in the upper half of Latin-1 some signs that `Word` then turns down. */
+const LETTERS = VISIBLE.filter((code) => code >= 0xaa || /[A-Za-z]/.test(String.fromCharCode(code)));
 
 interface Kind {
   readonly name: string;
@@ -42,7 +43,14 @@ function kind({ name, pattern, first = DIGITS, label, categories = [] }: Kind): 
     expression.lastIndex = offset;
     return expression.exec(text);
   };
-  const made = createToken({ name, pattern: { exec }, start_chars_hint: first, line_breaks: false, label, categories });
+  const made = createToken({
+    name,
+    pattern: { exec },
+    start_chars_hint: first,
+    line_breaks: false,
+    label,
+    categories,
+  });
   ORDER.push(made);
   return made;
 }
@@ -128,12 +136,14 @@ export const Blank = createToken({
 
 export const Text = kind({
   name: 'Text',
-  first: ['"', '「'], pattern: '"(?:[^"\\\\\\r\\n]|\\\\.)*"|「(?:[^」\\\\\\r\\n]|\\\\.)*」',
+  first: ['"', '「'],
+  pattern: '"(?:[^"\\\\\\r\\n]|\\\\.)*"|「(?:[^」\\\\\\r\\n]|\\\\.)*」',
   label: 'text in quotes',
 });
 export const UnclosedText = kind({
   name: 'UnclosedText',
-  first: ['"', '「'], pattern: '["「][^\\r\\n]*',
+  first: ['"', '「'],
+  pattern: '["「][^\\r\\n]*',
   label: 'text with no closing quote',
 });
 
@@ -224,7 +234,8 @@ export const Integer = kind({
 /** What looks like a number and is none; the parser has no rule for it, and the message tells its forms apart. */
 export const Glued = kind({
   name: 'Glued',
-  first: [...DIGITS, '.'], pattern: `(?:\\d+|\\.\\d+)(?:[\\p{L}\\p{M}\\p{N}_%']|/f(?!${TAIL})|\\+(?=\\d)|\\.(?=\\d)|\\.{3,})*`,
+  first: [...DIGITS, '.'],
+  pattern: `(?:\\d+|\\.\\d+)(?:[\\p{L}\\p{M}\\p{N}_%']|/f(?!${TAIL})|\\+(?=\\d)|\\.(?=\\d)|\\.{3,})*`,
   label: 'a number with something glued on',
 });
 /** Three dots or more. */
@@ -232,7 +243,8 @@ export const Dots = kind({ name: 'Dots', first: ['.'], pattern: '\\.{3,}', label
 
 export const Word = kind({
   name: 'Word',
-  first: LETTERS, pattern: `[\\p{L}]${TAIL}*`,
+  first: LETTERS,
+  pattern: `[\\p{L}]${TAIL}*`,
   label: 'a name',
   categories: [Name, PhraseName],
 });
@@ -254,7 +266,12 @@ export const Slash = sign('Slash', '/');
 export const Plus = sign('Plus', '+');
 export const Underscore = sign('Underscore', '_');
 /** Anything else: a character that the language has no use for. */
-export const Unknown = kind({ name: 'Unknown', first: VISIBLE, pattern: '[^\\s]', label: 'a character of no use' });
+export const Unknown = kind({
+  name: 'Unknown',
+  first: VISIBLE,
+  pattern: '[^\\s]',
+  label: 'a character of no use',
+});
 
 const WORDS = new Map<string, TokenType>();
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { tokenize } from '../../src/language/lexer.js';
+import { newLexer, tokenize } from '../../src/language/lexer.js';
 import '../../src/language/statements/index.js';
 
 const kinds = (text: string): string =>
@@ -87,4 +87,14 @@ test('offsets count in the whole text', () => {
     [7, 7],
     [9, 10],
   ]);
+});
+
+test('the kinds have no fault of their own, and each says what it starts with', () => {
+  expect(newLexer({ validate: true }).lexerDefinitionErrors).toEqual([]);
+});
+
+test('names of every script are found, whatever their first letter', () => {
+  const letters = ['z', 'é', 'ÿ', 'ж', 'ā', 'ア', 'ー', '空', '가', 'ﾅ', '𠮷', '𐐀', 'ﬀ'];
+  for (const letter of letters) expect(kinds(`${letter}1`)).toBe(`Word ${letter}1`);
+  for (const odd of ['¿', '→', '　？'.slice(1), '😀', '€']) expect(kinds(odd)).toBe(`Unknown ${odd}`);
 });
