@@ -52,7 +52,7 @@ export const camera = entries({
     explanation:
       'Ramps, a curve, graduations by hand or a fairing mark say how the way of a leg is spread; a leg has one of them.',
     example: cut(
-      'field A full at 10,0\npan full@1 > A@24 ease 4 curve .4 0 .6 1',
+      'field A full at 10,0\npan full@1 > A@24 ease 4 curve 0.4 0 0.6 1',
       'field A full at 10,0\npan full@1 > A@24 ease 4',
     ),
   },
@@ -116,8 +116,8 @@ export const camera = entries({
     explanation:
       'A curve may swing past its end and come back. Here it swings so far that the field (or the level) has no size left on some frame. Choose a second number nearer to 1, or a larger field to end on.',
     example: cut(
-      'field A 10%\ntruck full@1 > A@48 curve .3 0 .6 3',
-      'field A 10%\ntruck full@1 > A@48 curve .3 0 .6 1',
+      'field A 10%\ntruck full@1 > A@48 curve 0.3 0 0.6 3',
+      'field A 10%\ntruck full@1 > A@48 curve 0.3 0 0.6 1',
     ),
   },
   'move-backwards': {
@@ -180,8 +180,8 @@ export const camera = entries({
     explanation:
       'The first and third number of a curve are shares of the time and lie from 0 to 1, as CSS Easing has it; else the move would be in two places on one frame. The second and fourth are shares of the way and may swing past 0 and 1, as far as -10 and 10.',
     example: cut(
-      'field A full at 10,0\npan full@1 > A@24 curve 1.2 0 .6 1',
-      'field A full at 10,0\npan full@1 > A@24 curve .9 0 .6 1',
+      'field A full at 10,0\npan full@1 > A@24 curve 1.2 0 0.6 1',
+      'field A full at 10,0\npan full@1 > A@24 curve 0.9 0 0.6 1',
     ),
   },
   'steps-without-way': {
@@ -286,7 +286,7 @@ export const camera = entries({
     title: 'two pulls at once along one line',
     explanation:
       'Pulls of a level add up. Along one line that is one pull at the sum of both speeds, which is easier to shoot.',
-    example: cut('pull BG right .5mm/f 1..24\npull BG right .2mm/f 1..24', 'pull BG right .7mm/f 1..24'),
+    example: cut('pull BG right 0.5mm/f 1..24\npull BG right 0.2mm/f 1..24', 'pull BG right 0.7mm/f 1..24'),
   },
   'sway-unrest': {
     severity: 'warning',
