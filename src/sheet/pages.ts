@@ -26,12 +26,15 @@ export interface Framed {
   readonly marks: Mark[];
 }
 
-/** Head and foot of a page that is not a sheet: charts, tables. `page` is its label, and `pages` how many there are of its kind. */
-export function pageFrame(shot: Shot, look: Look, page: string, pages: number): Framed {
+/**
+ * Head and foot of a page that is not a sheet: charts, tables. `page` is its label, and `pages` how many there are of its kind;
+ * `landscape` lays the paper on its side.
+ */
+export function pageFrame(shot: Shot, look: Look, page: string, pages: number, landscape = false): Framed {
   const words = wordsOf(look.settings.labels);
   const metrics = cached(look.metrics);
   const west = look.settings.convention === 'west';
-  const place = geometryOf(look.settings, shot.fps, {
+  const upright = geometryOf(look.settings, shot.fps, {
     levels: 1,
     main: true,
     bracketMm: 0,
@@ -39,6 +42,7 @@ export function pageFrame(shot: Shot, look: Look, page: string, pages: number): 
     sounds: 1,
     cameraLanes: 1,
   });
+  const place = landscape ? onItsSide(upright) : upright;
   // What the head has no room for is told in the memo of the sheet.
   const leftOver = new Set<string>();
   const { title, episode } = look.settings;
@@ -66,6 +70,17 @@ export function pageFrame(shot: Shot, look: Look, page: string, pages: number): 
       ...headerMarks(place, headed),
       ...footOf(place, foot, shot, look, `${words.cutNumber(shot.cut)}  ${words.page} ${page}`),
     ],
+  };
+}
+
+function onItsSide(place: Geometry): Geometry {
+  const width = place.heightMm - 2 * place.header.x;
+  return {
+    ...place,
+    widthMm: place.heightMm,
+    heightMm: place.widthMm,
+    header: { ...place.header, width },
+    foot: { ...place.foot, width },
   };
 }
 

@@ -1,0 +1,237 @@
+/** What a camera chart shows, on the artwork's plane, before it has a scale. */
+
+import type { Move } from '../../shot/camera.js';
+import type { Settings } from '../../shot/settings.js';
+import type { Level } from '../../shot/shot.js';
+import { clockwise, turnOf } from '../../solve/camera/matrix.js';
+import type { Graduation, PlacementFrame, SolvedMove } from '../../solve/camera/solved.js';
+import type { SolvedShot } from '../../solve/solved.js';
+import type { Pt } from '../marks.js';
+import { type Corners, rectangle, seen } from './space.js';
+import { figure } from './words.js';
+
+export interface PlanField {
+  readonly name: string;
+  readonly corners: Corners;
+  readonly centre: Pt;
+  readonly used: boolean;
+}
+
+export interface Outline {
+  readonly label: string;
+  readonly corners: Corners;
+}
+
+export interface Dot {
+  readonly at: Pt;
+  readonly number: number;
+  readonly key: boolean;
+  readonly label: string;
+}
+
+export interface Way {
+  readonly name: string;
+  readonly dots: readonly Dot[];
+  readonly ticks: boolean;
+  /** Drawn beside its true place, across its direction: pulls, which have no place of their own. */
+  readonly beside: boolean;
+}
+
+export interface Plan {
+  readonly standard: Corners;
+  /** A move starts from, passes or ends on the standard field, or the camera rests there. */
+  readonly standardUsed: boolean;
+  readonly fields: readonly PlanField[];
+  /** Pairs of fields that a truck goes between. */
+  readonly trucks: readonly (readonly [Corners, Corners])[];
+  readonly sheets: readonly Outline[];
+  readonly least: readonly Outline[];
+  readonly outlines: readonly Outline[];
+  readonly ways: readonly Way[];
+}
+
+export function planOf(solved: SolvedShot, settings: Settings): Plan {
+  const { camera, shot } = solved;
+  const { field } = shot.settings;
+  const fields = camera.fields.map(
+    ({ field: f, used }): PlanField => ({
+      name: f.name,
+      corners: seen(f.xMm, f.yMm, f.widthMm, f.turnDeg, shot.settings),
+      centre: [f.xMm, f.yMm],
+      used,
+    }),
+  );
+  const standard = rectangle(0, 0, field.widthMm, field.heightMm, 0);
+  const rest = shot.camera.rest;
+  const restsThere = rest.xMm === 0 && rest.yMm === 0 && rest.widthMm === field.widthMm && rest.turnDeg === 0;
+  return {
+    standard,
+    standardUsed: restsThere || fields.some((f) => f.used && same(f.corners, standard)),
+    fields,
+    trucks: camera.moves.flatMap(({ move }) =>
+      move.kind === 'truck'
+        ? move.legs.map(({ from, to }): [Corners, Corners] => [
+            seen(from.xMm, from.yMm, from.widthMm, from.turnDeg, shot.settings),
+            seen(to.xMm, to.yMm, to.widthMm, to.turnDeg, shot.settings),
+          ])
+        : [],
+    ),
+    sheets: merged(shot.levels.flatMap((level) => sheetOf(level, solved))),
+    least: merged(shot.levels.flatMap((level) => leastOf(level, solved))),
+    outlines: merged(camera.moves.flatMap((move) => outlinesOf(move, solved, settings))),
+    ways: distinct(camera.moves.flatMap((move) => waysOf(move, solved))),
+  };
+}
+
+/** Levels that a move shifts, turns or scales. */
+const levelsOf = (move: Move): readonly string[] =>
+  move.kind === 'shake' || move.kind === 'roll' ? [] : 'levels' in move ? move.levels : move.carry;
+
+function moves(level: string, solved: SolvedShot): boolean {
+  return solved.camera.moves.some(({ move }) => levelsOf(move).includes(level));
+}
+
+function placed(level: Level, at: PlacementFrame, width: number, height: number): Corners {
+  const { xMm, yMm } = level.homeMm;
+  return rectangle(xMm + at.x, yMm + at.y, width * at.scale, height * at.scale, at.rotation);
+}
+
+/** A still level's sheet where it lies; those of moving ones are outlines. */
+function sheetOf(level: Level, { camera, shot }: SolvedShot): Outline[] {
+  const made = camera.artwork.get(level.name);
+  if (made?.width == null || made.height == null) return [];
+  const moving = camera.moves.some(({ move }) => levelsOf(move).includes(level.name));
+  if (moving || level.carry || shot.length === 0) return [];
+  const at = camera.placement.get(level.name)?.[0];
+  return at ? [{ label: level.name, corners: placed(level, at, made.width, made.height) }] : [];
+}
+
+/** Only where it tells something: for a level that has a size of its own or none, or moves. */
+function leastOf(level: Level, solved: SolvedShot): Outline[] {
+  const made = solved.camera.artwork.get(level.name);
+  if (!made?.needed || level.free || level.carry) return [];
+  if (level.sizeMm === null && made.width !== null && !moves(level.name, solved) && !made.edge) return [];
+  const { x, y, width, height } = made.needed;
+  return [{ label: level.name, corners: rectangle(x, y, width, height, 0) }];
+}
+
+function outlinesOf(solvedMove: SolvedMove, solved: SolvedShot, settings: Settings): Outline[] {
+  const { move, graduations } = solvedMove;
+  const { camera, shot } = solved;
+  const last = shot.length;
+  return levelsOf(move).flatMap((name): Outline[] => {
+    const level = shot.levels.find((each) => each.name === name);
+    const at = camera.placement.get(name);
+    const made = camera.artwork.get(name);
+    if (!level || !at || at.length === 0 || level.carry) return [];
+    const width = made?.width ?? made?.needed?.width ?? settings.field.widthMm;
+    const height = made?.height ?? made?.needed?.height ?? settings.field.heightMm;
+    const end = Math.min(last, solvedMove.end);
+    let from = at[Math.max(1, solvedMove.start) - 1]!;
+    const [g0, g1] = graduations;
+    // Before frame 1: where the first step comes from.
+    if (solvedMove.start < 1 && g0 && g1 && move.kind !== 'turn' && move.kind !== 'levelTruck')
+      from = { ...from, x: from.x - (g1.x - g0.x), y: from.y - (g1.y - g0.y) };
+    const start = Math.max(1, solvedMove.start);
+    const marks =
+      move.kind === 'slide'
+        ? [move.legs[0]!.from.label, move.legs.at(-1)!.to.label]
+        : move.kind === 'levelTruck'
+          ? [`${figure(from.scale * 100)}%`, `${figure(at[end - 1]!.scale * 100)}%`]
+          : move.kind === 'turn'
+            ? [`${figure(from.rotation)}°`, `${figure(at[end - 1]!.rotation)}°`]
+            : [`[${start}]`, `[${end}]`];
+    return [
+      { label: `${name} ${marks[0]}`.trim(), corners: placed(level, from, width, height) },
+      { label: `${name} ${marks[1]}`.trim(), corners: placed(level, at[end - 1]!, width, height) },
+    ];
+  });
+}
+
+function waysOf({ move, graduations }: SolvedMove, solved: SolvedShot): Way[] {
+  if (graduations.length === 0) return [];
+  const { shot, camera } = solved;
+  const ticks = move.ticks || ('legs' in move && move.legs.some((leg) => leg.spacing.form === 'steps'));
+  const dots = (dx: number, dy: number) =>
+    graduations.map((g, i): Dot => dotOf(g, dx, dy, i === 0 || i === graduations.length - 1));
+  switch (move.kind) {
+    case 'pan':
+    case 'truck':
+    case 'follow':
+      return [{ name: '', dots: dots(0, 0), ticks, beside: false }];
+    case 'slide': {
+      return move.levels.map((name): Way => {
+        const home = shot.levels.find((level) => level.name === name)?.homeMm ?? { xMm: 0, yMm: 0 };
+        return { name, dots: dots(home.xMm, home.yMm), ticks, beside: false };
+      });
+    }
+    case 'pull': {
+      const level = shot.levels.find((each) => each.name === move.levels[0]);
+      const [first, second] = graduations;
+      const start = first!.frame;
+      const at = camera.placement.get(move.levels[0]!)?.[Math.max(1, start) - 1];
+      if (!level || !at) return [];
+      const back = start < 1 && second ? { x: second.x - first!.x, y: second.y - first!.y } : { x: 0, y: 0 };
+      const dx = level.homeMm.xMm + at.x - back.x - first!.x;
+      const dy = level.homeMm.yMm + at.y - back.y - first!.y;
+      return [{ name: move.levels.join(','), dots: dots(dx, dy), ticks, beside: true }];
+    }
+    default:
+      return [];
+  }
+}
+
+function dotOf(g: Graduation, dx: number, dy: number, end: boolean): Dot {
+  return { at: [g.x + dx, g.y + dy], number: g.number, key: end || g.label !== '', label: g.label };
+}
+
+function same(a: Corners, b: Corners): boolean {
+  return a.every(([x, y], i) => Math.hypot(x - b[i]![0], y - b[i]![1]) < 0.01);
+}
+
+/** Outlines that lie on one another become one with both labels. */
+function merged(outlines: readonly Outline[]): Outline[] {
+  const found: { labels: string[]; corners: Corners }[] = [];
+  for (const { label, corners } of outlines) {
+    const other = found.find((each) => same(each.corners, corners));
+    if (!other) found.push({ labels: [label], corners });
+    else if (!other.labels.includes(label)) other.labels.push(label);
+  }
+  return found.map(({ labels, corners }) => ({ label: labels.join(', '), corners }));
+}
+
+/** Ways of levels that go together become one. */
+function distinct(ways: readonly Way[]): Way[] {
+  const found: Way[] = [];
+  for (const way of ways) {
+    const i = found.findIndex(
+      (each) =>
+        each.dots.length === way.dots.length &&
+        each.dots.every(
+          ({ at }, k) => Math.hypot(at[0] - way.dots[k]!.at[0], at[1] - way.dots[k]!.at[1]) < 0.001,
+        ),
+    );
+    if (i < 0) found.push(way);
+    else found[i] = { ...way, name: [found[i]!.name, way.name].filter((n) => n !== '').join(',') };
+  }
+  return found;
+}
+
+/** Middle of the way from the centre to a corner, for names inside a field. */
+export function inset(corners: Corners, corner: number, mm: number): Pt {
+  const [x, y] = corners[corner]!;
+  const next = corners[(corner + 1) % 4]!;
+  const before = corners[(corner + 3) % 4]!;
+  const unit = ([a, b]: Pt): Pt => {
+    const length = Math.hypot(a - x, b - y) || 1;
+    return [(a - x) / length, (b - y) / length];
+  };
+  const u = unit(next);
+  const v = unit(before);
+  return [x + (u[0] + v[0]) * mm, y + (u[1] + v[1]) * mm];
+}
+
+export const turned = (degrees: number, x: number, y: number): Pt => {
+  const v = clockwise(turnOf(degrees), x, y);
+  return [v.x, v.y];
+};
