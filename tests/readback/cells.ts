@@ -64,6 +64,16 @@ export function edgeAt(grid: Grid, y: number): number {
   return nearest;
 }
 
+/** A line over the whole block: the end of the cut, or a cut point. */
+export function isAcross(line: PaperLine, grid: Grid): boolean {
+  const near = (a: number, b: number) => Math.abs(a - b) < 0.05;
+  return (
+    near(line.y1, line.y2) &&
+    near(Math.min(line.x1, line.x2), grid.left) &&
+    near(Math.max(line.x1, line.x2), grid.right)
+  );
+}
+
 export function readColumn(paper: Paper, grid: Grid, column: Band): ReadColumn {
   const rowsBand = { from: grid.edges[0]!, to: grid.edges.at(-1)! };
   const here = (x: number, y: number) => inside(x, column) && inside(y, rowsBand);
@@ -71,9 +81,16 @@ export function readColumn(paper: Paper, grid: Grid, column: Band): ReadColumn {
     .filter((text) => !text.form && text.ink === BLACK)
     .map((text) => ({ text, middle: middleOf(text) }))
     .filter(({ middle }) => here(...middle));
+  const wide = { from: column.from - 0.05, to: column.to + 0.05 };
   const lines = paper.lines.filter(
-    (line) => !line.form && line.pen.ink === BLACK && here((line.x1 + line.x2) / 2, (line.y1 + line.y2) / 2),
+    (line) =>
+      !line.form &&
+      line.pen.ink === BLACK &&
+      !isAcross(line, grid) &&
+      here((line.x1 + line.x2) / 2, (line.y1 + line.y2) / 2),
   );
+  if (lines.some((line) => !inside(line.x1, wide) || !inside(line.x2, wide)))
+    throw new Unreadable('a line runs from column to column');
   const upright = lines.filter((line) => Math.abs(line.x1 - line.x2) < 0.01);
   const flat = lines.filter((line) => Math.abs(line.y1 - line.y2) < 0.01);
   if (upright.length + flat.length !== lines.length)
@@ -216,7 +233,7 @@ function axisOf(
 
 /** The two halves of a bracket about a dash stand a little off the line. */
 function isOn(axis: number | null, text: PaperText, x: number): boolean {
-  return axis !== null && Math.abs(x - axis) < (text.text === '(' || text.text === ')' ? 1.5 : 0.15);
+  return axis !== null && Math.abs(x - axis) < (text.text === '(' || text.text === ')' ? 1.7 : 0.15);
 }
 
 const longerThan = (line: PaperLine, text: PaperText): boolean =>

@@ -20,3 +20,13 @@ BOOK1: 1..
 ア: @73 1:72 2--3..
 cels A 1 1.1 1.2 2 1.3 2.1 2.2
 `;
+
+/** 26 levels, more than any paper has room for side by side. */
+export const MANY_LEVELS = [
+  'cut 80 "Market"',
+  'time 7+0',
+  ...Array.from({ length: 26 }, (_, i) => {
+    const name = i < 24 ? String.fromCharCode(65 + i) : ['ア', 'CROWD2'][i - 24]!;
+    return `${name}: 1:${i + 3} 1${'-'.repeat(i % 4)} 2:${i + 1} x:5 (2-3-)..`;
+  }),
+].join('\n');

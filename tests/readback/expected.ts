@@ -57,14 +57,15 @@ function japanese(level: SolvedLevel, begins: readonly boolean[]): Cell[] {
     const seen = drawing === null ? undefined : firstSeen.get(drawing);
     if (drawing !== null && seen === undefined) firstSeen.set(drawing, frame);
     const inTurn = drawing !== null && turn !== null && before.get(drawing) === turn;
-    const inCycle =
+    const wayBack =
       seen !== undefined &&
-      level.cycles.some((cycle) => cycle.firstFrame <= seen && frame <= cycle.lastFrame);
+      level.cycles.some((cycle) => cycle.bounce && cycle.firstFrame <= seen && frame <= cycle.lastFrame);
     if (kind === 'empty') sign = '×';
     else if (kind === 'key') sign = `(${drawing})`;
-    else if (exposure.again || (inCycle && !inTurn)) sign = 'o';
-    else if (inTurn) sign = kind === 'breakdown' ? '(-)' : '-';
-    else sign = `${drawing}`;
+    // Out of its turn an in-between has its name, in a cycle too: a ring would not say which one it is.
+    else if (!inTurn && !wayBack) sign = `${drawing}`;
+    else if (exposure.again || wayBack) sign = 'o';
+    else sign = kind === 'breakdown' ? '(-)' : '-';
     const outOfTurn = kind !== 'key' && kind !== 'empty' && sign === drawing;
     if (!outOfTurn) turn = drawing;
     return sign;

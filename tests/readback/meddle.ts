@@ -1,7 +1,6 @@
 /** Small lies put into the marks of a page before it is printed. The read-back must tell each of them. */
 
 import type { Mark, Page } from '../../src/sheet/marks.js';
-import type { Laid } from './print.js';
 import type { ReadBlock, ReadPage } from './sheet.js';
 
 type TextMark = Extract<Mark, { kind: 'text' }>;
@@ -171,11 +170,18 @@ export const LIES: Readonly<Record<string, Lie>> = {
     const block = read.blocks.find((one) => one.end !== null);
     if (!block) return null;
     const y = block.grid.edges[block.end!]!;
-    const mark = page.marks.find(
-      (one): one is LineMark =>
-        one.kind === 'line' && Math.abs(one.y1 - y) < 0.01 && Math.abs(one.x1 - block.grid.left) < 0.05,
-    );
-    return mark ? instead(page, mark, { ...mark, y1: y + rowMm(block), y2: y + rowMm(block) }) : null;
+    const down = rowMm(block);
+    return {
+      ...page,
+      marks: page.marks.map((mark) =>
+        mark.kind === 'line' &&
+        Math.abs(mark.x1 - block.grid.left) < 0.05 &&
+        mark.y1 > y - 0.01 &&
+        mark.y1 < y + 1
+          ? { ...mark, y1: mark.y1 + down, y2: mark.y2 + down }
+          : mark,
+      ),
+    };
   },
   'two levels with each other’s names': (page, read) => {
     const [first, second] = read.blocks[0]!.cels;
@@ -200,8 +206,3 @@ export const LIES: Readonly<Record<string, Lie>> = {
     return mark ? instead(page, mark, { ...mark, y: mark.y + rowMm(read.blocks[0]!) }) : null;
   },
 };
-
-/** The case with one page replaced. */
-export function withPage(one: Laid, index: number, page: Page): Laid {
-  return { ...one, pages: one.pages.map((old, i) => (i === index ? page : old)) };
-}

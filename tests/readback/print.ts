@@ -62,3 +62,8 @@ export function faults(one: Laid, papers: readonly Paper[]): string[] {
     return [String(error)];
   }
 }
+
+/** The case with one page replaced. */
+export function withPage(one: Laid, index: number, page: Page): Laid {
+  return { ...one, pages: one.pages.map((old, i) => (i === index ? page : old)) };
+}

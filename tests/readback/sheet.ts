@@ -1,7 +1,7 @@
 /** Reads a printed sheet page: which cut, which frames on which rows, which levels in which columns, and where the cut ends. */
 
 import type { Paper } from '../pdf.js';
-import { edgeAt, type ReadColumn, readColumn } from './cells.js';
+import { edgeAt, isAcross, type ReadColumn, readColumn } from './cells.js';
 import { type Band, type Grid, gridsOf, inside, middleOf, Unreadable } from './grid.js';
 
 export interface ReadLevel {
@@ -135,19 +135,15 @@ function levelsOf(paper: Paper, grid: Grid, bands: readonly Band[]): ReadLevel[]
 function endOf(paper: Paper, grid: Grid): { end: number | null; hatched: number | null } {
   const near = (a: number, b: number) => Math.abs(a - b) < 0.05;
   const across = paper.lines.filter(
-    (line) =>
-      !line.form &&
-      line.pen.ink === BLACK &&
-      line.pen.dash.length === 0 &&
-      near(line.y1, line.y2) &&
-      near(Math.min(line.x1, line.x2), grid.left) &&
-      near(Math.max(line.x1, line.x2), grid.right),
+    (line) => !line.form && line.pen.ink === BLACK && line.pen.dash.length === 0 && isAcross(line, grid),
   );
   if (across.length !== 0 && across.length !== 2) throw new Unreadable(`${across.length} lines end the cut`);
   const [upper, lower] = across.map((line) => line.y1).sort((a, b) => a - b);
   const rowMm = grid.edges[1]! - grid.edges[0]!;
   if (upper !== undefined && lower! - upper >= Math.max(rowMm, 1))
     throw new Unreadable('the double line gapes');
+  if (upper !== undefined && !near(upper, grid.edges[edgeAt(grid, upper)]!))
+    throw new Unreadable('the double line stands within a row');
   const hatches = paper.hatches.filter((hatch) => near(hatch.x, grid.left));
   if (hatches.length > 1) throw new Unreadable('more than one hatch in a block');
   const hatch = hatches[0];

@@ -1,0 +1,56 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import type { Paper } from '../pdf.js';
+import { caseOf, RICH } from './cuts.js';
+import { LIES } from './meddle.js';
+import { faults, type Laid, layOut, printAndOpen, withPage } from './print.js';
+import { type ReadPage, readSheet } from './sheet.js';
+
+/** How often each lie is told, each time elsewhere. */
+const TIMES = 5;
+
+const honest = (['japan', 'west'] as const).flatMap((convention) =>
+  (['ja', 'en'] as const).map((labels) =>
+    layOut(caseOf(`${convention} ${labels}`, RICH, { convention, labels, paper: 'B4' }), false),
+  ),
+);
+let read: ReadPage[][];
+
+beforeAll(async () => {
+  read = (await printAndOpen(honest)).map((papers) => papers.map(readSheet));
+});
+
+/** The same numbers on every run. */
+function picker(seed: number): (n: number) => number {
+  let state = seed * 2654435761 + 1;
+  return (n) => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return n === 0 ? 0 : (state >>> 8) % n;
+  };
+}
+
+/** One lie in one page of one of the cuts; pages that have nothing of the kind are passed over. */
+function told(lie: string, seed: number): Laid {
+  const pick = picker(seed);
+  for (let tries = 0; tries < 60; tries++) {
+    const which = pick(honest.length);
+    const one = honest[which]!;
+    const index = pick(one.pages.length);
+    const page = LIES[lie]!(one.pages[index]!, read[which]![index]!, pick);
+    if (page) return withPage(one, index, page);
+  }
+  throw new Error(`no page has room for ${lie}`);
+}
+
+test('the pages as they are agree with the solver', async () => {
+  const papers = await printAndOpen(honest);
+  expect(honest.map((one, i) => faults(one, papers[i]!))).toEqual(honest.map(() => []));
+});
+
+describe.each(Object.keys(LIES))('%s', (lie) => {
+  test('is found out', async () => {
+    const liars = Array.from({ length: TIMES }, (_, i) => told(lie, i + 1));
+    const papers: Paper[][] = await printAndOpen(liars);
+    const believed = liars.filter((one, i) => faults(one, papers[i]!).length === 0).map((one) => one.name);
+    expect(believed).toEqual([]);
+  });
+});

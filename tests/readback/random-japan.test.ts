@@ -1,0 +1,3 @@
+import { randomCuts } from './random.js';
+
+randomCuts('japan');
