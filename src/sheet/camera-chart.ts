@@ -35,7 +35,7 @@ export function cameraChartPages(solved: SolvedShot, given: Look): Page[] {
     height: body.height - 4,
   };
   const plan = planOf(solved, solved.shot.settings);
-  const view = roomAround(plan, planBox);
+  const view = roomAround(plan, planBox, look.settings);
   const lines = legendLines(solved, look, words, view.n);
   const columns = legendColumns(lines, list, { ...body, y: body.y + 2, height: body.height - 4 }, look);
   return columns.map((marks, i): Page => {

@@ -1,5 +1,6 @@
 /** A plan at its scale, as marks. */
 
+import type { Settings } from '../../shot/settings.js';
 import type { SolvedShot } from '../../solve/solved.js';
 import { type Box, black, line, pale, polygon, polyline, textAt } from '../draw.js';
 import type { Look } from '../look.js';
@@ -25,8 +26,9 @@ const AROUND = 9;
 /** From one pull's arrow to the next, mm on paper. */
 const LANE = 6.5;
 
-export function roomAround(plan: Plan, box: Box): View {
+export function roomAround(plan: Plan, box: Box, settings: Settings): View {
   const points: Pt[] = [
+    ...holes(settings).flatMap(({ x, y }): Pt[] => [[x - 8, y], [x + 8, y + Math.sign(y) * 4]]),
     ...plan.standard,
     ...plan.fields.flatMap((field) => [...field.corners]),
     ...[...plan.sheets, ...plan.least, ...plan.outlines].flatMap(({ corners }) => [...corners]),
@@ -63,16 +65,11 @@ export function drawPlan(
 
   if (camera.fields.some(({ field }) => field.notation === 'chart'))
     marks.push(...grid(view, shot.settings, labels, small));
-  const settings = { ...shot.settings, convention: look.settings.convention };
-  for (const hole of holes(settings)) {
+  for (const hole of holes(look.settings)) {
     const [x, y] = place([hole.x, hole.y]);
-    const within =
-      x > view.box.x && x < view.box.x + view.box.width && y > view.box.y && y < view.box.y + view.box.height;
-    if (within) {
-      marks.push(holeMark(hole, place, view.n));
-      const r = PEGS.flatMm.width / 2 / view.n;
-      labels.avoid([x - r, y, x + r, y]);
-    }
+    marks.push(holeMark(hole, place, view.n));
+    const r = PEGS.flatMm.width / 2 / view.n;
+    labels.avoid([x - r, y, x + r, y]);
   }
   for (const { corners } of plan.sheets) path(corners, { ink: 'grey', widthMm: 0.2 });
   for (const { corners } of plan.least) path(corners, { ink: 'grey', widthMm: 0.25, dash: [0.3, 1] });
@@ -176,7 +173,8 @@ function nameOutline(
   const page = corners.map(place) as unknown as Corners;
   const places: Pt[] = [];
   // Along the upper and lower edges, inside and outside.
-  for (const off of [1.8, -1.8])
+  const away = sizeMm * 0.62 + 0.5;
+  for (const off of [away, -away])
     for (const share of [0.18, 0.82, 0.35, 0.65, 0.5])
       for (const edge of [first, (first + 2) % 4]) {
         const [x, y] = between(page[edge]!, page[(edge + 1) % 4]!, share);
@@ -321,7 +319,7 @@ function grid(view: View, settings: SolvedShot['shot']['settings'], labels: Labe
     const level = [place([-field.widthMm / 2, y]), place([field.widthMm / 2, y])] as const;
     const stroke = i === 0 ? pale(0.3) : hair;
     marks.push(line(...upright[0], ...upright[1], stroke), line(...level[0], ...level[1], stroke));
-    if (i % 2 !== 0 || i === 0) continue;
+    if (i % 2 !== 0 || i === 0 || Math.abs(i) === fields) continue;
     const east = `${Math.abs(i)}${i > 0 ? 'E' : 'W'}`;
     const north = `${Math.abs(i)}${i > 0 ? 'N' : 'S'}`;
     const set = (text: string, places: Pt[]) => labels.put({ text, sizeMm: small, ink: 'grey', places });

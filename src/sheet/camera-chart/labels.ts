@@ -61,7 +61,7 @@ export function labelsIn(bounds: Box, metrics: Metrics): Labels {
       const em = metrics.width(text, sizeMm, weight);
       const r = ringed ? Math.max(sizeMm * 0.72, em / 2 + 0.5) : 0;
       const width = ringed ? 2 * r + MARGIN : em + 2 * MARGIN;
-      const height = ringed ? 2 * r + MARGIN : sizeMm * 0.9 + MARGIN;
+      const height = ringed ? 2 * r + MARGIN : sizeMm * 1.05 + MARGIN;
       let best: { at: Pt; crossed: number } | null = null;
       const consider = (at: Pt): boolean => {
         const box = boxAt(at, width, height);
