@@ -62,21 +62,39 @@ export function stackMarks({ box, geometry, plan }: Place): { marks: Mark[]; lef
   };
 }
 
-/** Sets paragraphs in a memo box, smaller where there are many; two columns where the box is wide. */
+/** The most columns of a memo; short lines stand in several where they would not fit one under the other. */
+const MOST_COLUMNS = 3;
+const COLUMN_GAP = 3;
+
+/** Sets paragraphs in a memo box, smaller where there are many, then in columns. */
 export function memoMarks({ box, geometry, plan }: Place, paragraphs: readonly string[]): MemoSet {
   const under = captionMm(geometry) + 0.7;
   const room = { x: box.x + 1.2, y: box.y + under, width: box.width - 2.4, height: box.height - under - 0.5 };
   const { leastTextMm, scale } = geometry;
   const smallest = Math.max(leastTextMm, 1.75 * scale);
-  for (let sizeMm = 2.5 * scale; ; sizeMm = Math.max(smallest, sizeMm * 0.94)) {
-    const lines = paragraphs.flatMap((text) => broken(text, room.width, sizeMm));
+  const sizes: number[] = [];
+  for (let sizeMm = 2.5 * scale; sizeMm > smallest; sizeMm *= 0.94) sizes.push(sizeMm);
+  sizes.push(smallest);
+  const tries = Array.from({ length: MOST_COLUMNS }, (_, i) =>
+    sizes.map((sizeMm) => ({ columns: i + 1, sizeMm })),
+  );
+  for (const { columns, sizeMm } of tries.flat()) {
+    const set = inColumns(columns, sizeMm);
+    if (set.rest.length === 0) return set;
+  }
+  return inColumns(1, smallest);
+
+  function inColumns(columns: number, sizeMm: number): MemoSet {
+    const width = (room.width - (columns - 1) * COLUMN_GAP) / columns;
+    const lines = paragraphs.flatMap((text) => broken(text, width, sizeMm));
     const fitting = Math.max(1, Math.floor(room.height / (sizeMm * LEADING)));
-    if (lines.length > fitting && sizeMm > smallest) continue;
-    const here = lines.slice(0, fitting);
-    const marks = here.map(({ text, indent }, i) =>
-      textAt(room.x + indent, room.y + (i + 0.5) * sizeMm * LEADING, text, { sizeMm, anchor: 'start' }),
-    );
-    return { marks, rest: joined(lines.slice(fitting)) };
+    const here = lines.slice(0, fitting * columns);
+    const marks = here.map(({ text, indent }, i) => {
+      const x = room.x + Math.floor(i / fitting) * (width + COLUMN_GAP) + indent;
+      const y = room.y + ((i % fitting) + 0.5) * sizeMm * LEADING;
+      return textAt(x, y, text, { sizeMm, anchor: 'start' });
+    });
+    return { marks, rest: joined(lines.slice(fitting * columns)) };
   }
 
   function broken(

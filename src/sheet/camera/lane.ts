@@ -10,7 +10,8 @@ export interface Lane {
   /** Labels and numbers stand from here to `zoneEnd`. */
   readonly zoneX: number;
   readonly zoneEnd: number;
-  /** Right ends of bars and signs. */
+  /** Left and right ends of bars and signs. */
+  readonly barX: number;
   readonly barEnd: number;
   /** At the right, for words that run down. */
   readonly strip: { readonly x: number; readonly width: number };
@@ -38,13 +39,14 @@ export function laneOf(side: Side, run: Run, index: number): Lane | null {
   const shown = lanesShown(lanes, column.width);
   if (index >= shown) return null;
   const sum = (several: readonly number[]): number => several.reduce((so, one) => so + one, 0);
-  const unit = column.width / sum(lanes.slice(0, shown));
+  const { scale, leastTextMm } = side.geometry;
+  // What is left at the right is the pencil's.
+  const unit = Math.min(column.width / sum(lanes.slice(0, shown)), 6.5 * scale);
   const x = column.x + unit * sum(lanes.slice(0, index));
   const width = unit * lanes[index]!;
-  const { scale, leastTextMm } = side.geometry;
   const stripWidth = Math.max(leastTextMm * 1.1, Math.min(width * 0.3, 2.5 * scale));
   const strip = { x: x + width - stripWidth - 0.15, width: stripWidth };
-  const lineX = x + Math.min(0.75, width * 0.14);
+  const lineX = x + Math.min(0.95, width * 0.18);
   const zoneEnd = strip.x - 0.15;
   return {
     x,
@@ -52,6 +54,7 @@ export function laneOf(side: Side, run: Run, index: number): Lane | null {
     lineX,
     zoneX: lineX + 0.25,
     zoneEnd,
+    barX: x + Math.min(0.4, width * 0.08),
     barEnd: Math.min(zoneEnd, x + 6 * scale),
     strip,
   };

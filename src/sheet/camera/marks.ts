@@ -9,7 +9,7 @@ import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
 import { setDownwards } from '../vertical.js';
 import { type Lane, laneOf } from './lane.js';
-import { besideLine } from './numbers.js';
+import { besideLine, isWideName } from './numbers.js';
 import type { Item, PlacedItem } from './plan.js';
 import { arrow, partOf, SIGNS } from './signs.js';
 
@@ -23,7 +23,7 @@ export function cameraMarks(side: Side, run: Run): Mark[] {
       side.plan.leftOver.add(side.plan.camera.telling.words.noLane(item.memo));
       return [];
     }
-    const beside = besideLine(side, run, item, lane);
+    const beside = besideLine(side, run, placed, lane);
     // The rows of the bar may begin on the next block, with graduation 0 alone on this one.
     if (item.first > run.last) return beside;
     return [
@@ -69,7 +69,7 @@ function wordMarks(side: Side, run: Run, { item, lane: index }: PlacedItem, lane
   const texts = [...item.names.map((name) => `${name} ${from}`.trim()), ...(from === '' ? [] : [from])];
   // Words of a short move go on beside the rows below, up to the next move of the lane.
   const next = placed
-    .filter((other) => other.lane === index && other.item.from > item.last)
+    .filter((other) => other.lane === index && other.item !== item && other.item.from >= item.last)
     .reduce((least, other) => Math.min(least, other.item.from), run.last + 1);
   const size = {
     most: Math.max(geometry.leastTextMm, Math.min(lane.strip.width * 0.86, 2.3 * geometry.scale)),
@@ -77,7 +77,11 @@ function wordMarks(side: Side, run: Run, { item, lane: index }: PlacedItem, lane
     weight: 'bold',
   } as const;
   const begin = first + (leads(item) ? 1 : 0);
-  const gaps = between(cutEdges(side), begin, Math.min(next, run.last + 1));
+  const wide = [...item.labels].filter(([, label]) => isWideName(side, item, label, lane));
+  const edges = [...cutEdges(side), ...wide.flatMap(([frame]) => [frame, frame + 1])];
+  const gaps = between(edges, begin, Math.min(next, run.last + 1)).filter(
+    ([row]) => !wide.some(([frame]) => frame === row),
+  );
   for (const text of texts)
     for (const [a, b] of gaps) {
       const top = topOf(side, run, a) + 0.5;
@@ -101,5 +105,8 @@ function cutEdges(side: Side): number[] {
 /** The stretches of rows from `from` to before `to` that no edge cuts. */
 function between(edges: readonly number[], from: number, to: number): [number, number][] {
   const bounds = [from, ...edges.filter((edge) => edge > from && edge < to).sort((a, b) => a - b), to];
-  return bounds.slice(1).map((end, i): [number, number] => [bounds[i]!, end]);
+  return bounds
+    .slice(1)
+    .map((end, i): [number, number] => [bounds[i]!, end])
+    .filter(([start, end]) => end > start);
 }

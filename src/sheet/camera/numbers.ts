@@ -6,7 +6,7 @@ import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
 import type { Lane } from './lane.js';
-import type { Item } from './plan.js';
+import type { Item, PlacedItem } from './plan.js';
 
 interface Set {
   readonly marks: Mark[];
@@ -66,12 +66,22 @@ function firstFitting(
 function numberWidth(side: Side, item: Item): number {
   const { geometry, plan } = side;
   const digits = String(item.solved?.graduations.at(-1)?.number ?? 0).length;
-  const least = plan.metrics.width('8'.repeat(digits), geometry.leastTextMm, 'bold');
-  return Math.max(1.72 * Math.min(geometry.rowMm * 0.5, 2 * geometry.scale), least * 0.85 + 1);
+  const printed = plan.metrics.width('8'.repeat(digits), numberSize(side), 'bold');
+  return Math.max(1.72 * Math.min(geometry.rowMm * 0.5, 2 * geometry.scale), printed * 0.9 + 0.9);
+}
+
+const numberSize = ({ geometry: { leastTextMm, rowMm, scale } }: Side): number =>
+  Math.max(leastTextMm, Math.min(rowMm * 0.66, 2.1 * scale));
+
+/** Names that need the whole width of a lane on their row, with the words' strip. */
+export function isWideName(side: Side, item: Item, label: string, lane: Lane): boolean {
+  return (
+    label !== '' && !item.graduated && ringed(side, label, lane.zoneX, 0, lane.zoneEnd - lane.zoneX) === null
+  );
 }
 
 /** Labels and numbers on the rows of one block. */
-export function besideLine(side: Side, run: Run, item: Item, lane: Lane): Mark[] {
+export function besideLine(side: Side, run: Run, { item, goesOn }: PlacedItem, lane: Lane): Mark[] {
   const marks: Mark[] = [];
   const first = Math.max(item.from, run.first);
   const last = Math.min(item.last, run.last);
@@ -79,19 +89,21 @@ export function besideLine(side: Side, run: Run, item: Item, lane: Lane): Mark[]
   const numbersEnd = item.graduated
     ? Math.min(lane.zoneX + numberWidth(side, item), lane.zoneX + (lane.zoneEnd - lane.zoneX) * 0.6)
     : lane.zoneX;
+  const nameEnd = (label: string): number =>
+    isWideName(side, item, label, lane) ? lane.x + lane.width - 0.2 : lane.zoneEnd;
   let said: string | null = null;
   for (let frame = first; frame <= last; frame++) {
     const y = topOf(side, run, frame) + side.geometry.rowMm / 2;
-    const label = item.labels.get(frame) ?? '';
+    const label = goesOn && frame === item.first ? '' : (item.labels.get(frame) ?? '');
     const graduation = item.numbers.get(frame);
     let x = item.graduated ? numbersEnd + 0.25 : lane.zoneX;
     if (graduation) {
-      const circled = label !== '' || graduation.number === 0 || frame === item.last;
+      const circled = label !== '' || frame === item.from || frame === item.last;
       marks.push(...numberMarks(side, String(graduation.number), lane.zoneX, numbersEnd, y, circled));
     }
     const named =
       label !== ''
-        ? nameMarks(side, label, x, y, lane.zoneEnd - x, item.graduated)
+        ? nameMarks(side, label, x, y, nameEnd(label) - x, item.graduated)
         : continues && frame === run.first
           ? firstFitting(side, heldNames(item, frame), x, y, lane.zoneEnd - x, 'bold')
           : null;
@@ -158,10 +170,12 @@ function numberMarks(
   const { geometry, plan } = side;
   const width = to - from;
   const x = (from + to) / 2;
-  const { rowMm, leastTextMm, scale } = geometry;
-  const most = Math.max(leastTextMm, Math.min(rowMm * 0.6, 2 * scale));
+  const { rowMm, leastTextMm } = geometry;
   const weight = circled ? 'bold' : 'regular';
-  const sizeMm = Math.max(leastTextMm, Math.min(most, (width - 0.7) / plan.metrics.width(text, 1, weight)));
+  const sizeMm = Math.max(
+    leastTextMm,
+    Math.min(numberSize(side), (width - 0.7) / plan.metrics.width(text, 1, weight)),
+  );
   const printed = plan.metrics.width(text, sizeMm, weight);
   const squeeze = Math.max(NARROWEST, Math.min(1, (width - 0.6) / printed));
   const marks: Mark[] = [textAt(x, y, text, { sizeMm, weight, squeeze })];

@@ -1,5 +1,6 @@
 /** What stands in the camera column, and which moves stand beside which. */
 
+import type { Move } from '../../shot/camera.js';
 import type { LabelLanguage } from '../../shot/settings.js';
 import { FRAMES_A_FOOT } from '../../shot/settings.js';
 import type { SolvedLight, SolvedMove } from '../../solve/camera/solved.js';
@@ -34,6 +35,8 @@ export interface Item {
 export interface PlacedItem {
   readonly item: Item;
   readonly lane: number;
+  /** It leaves on the row on which the move before it in the lane has arrived: the place is named there already. */
+  readonly goesOn: boolean;
 }
 
 export interface CameraPlan {
@@ -121,11 +124,11 @@ function moveItem(solved: SolvedMove, shot: SolvedShot, telling: Telling): Item 
   };
 }
 
-/** As on the move table: two decimals at most. */
-const stepText = (mm: number): string => {
-  const text = mm.toFixed(2).replace(/\.?0+$/, '');
-  return text === '-0' ? '0' : text;
-};
+/** Whole millimetres bare, others with two decimals, so that they stand in line. */
+function stepText(mm: number): string {
+  const text = mm.toFixed(2);
+  return text.endsWith('.00') ? text.slice(0, -3).replace(/^-0$/, '0') : text;
+}
 
 function lightItem(light: SolvedLight, length: number, telling: Telling): Item {
   const kind = lightKind(light.light);
@@ -164,13 +167,28 @@ function arrowsOf({ move, graduations }: SolvedMove, { camera }: SolvedShot): Ma
 
 /** Each item in the first lane that is free on its rows: no more lanes than moves that run at the same time. */
 function intoLanes(items: readonly Item[]): PlacedItem[] {
-  const ends: number[] = [];
+  const lanes: Item[] = [];
+  const onCamera = (item: Item): number => (item.solved && isOfCamera(item.solved.move) ? 0 : 1);
   return [...items]
-    .sort((a, b) => a.from - b.from)
+    .sort((a, b) => a.from - b.from || onCamera(a) - onCamera(b))
     .map((item) => {
-      let lane = ends.findIndex((end) => end < item.from);
-      if (lane < 0) lane = ends.push(0) - 1;
-      ends[lane] = item.last;
-      return { item, lane };
+      let lane = lanes.findIndex((before) => follows(item, before));
+      if (lane < 0) lane = lanes.findIndex((before) => before.last < item.from);
+      if (lane < 0) lane = lanes.length;
+      const before = lanes[lane];
+      lanes[lane] = item;
+      return { item, lane, goesOn: before !== undefined && follows(item, before) };
     });
+}
+
+const isOfCamera = (move: Move): boolean => !('levels' in move) || move.kind === 'follow';
+
+/** Whether a move goes on where another ends, on one row: both are drawn in one lane. */
+function follows(item: Item, before: Item): boolean {
+  const plain = (one: Item): boolean => one.sign === 'line' && !one.graduated && one.solved !== null;
+  if (!plain(item) || !plain(before) || before.last !== item.first || before.first === before.last)
+    return false;
+  const levels = (one: Item): string => ('levels' in one.solved!.move ? one.solved!.move.levels.join() : '');
+  const name = item.labels.get(item.first);
+  return name !== undefined && name === before.labels.get(item.first) && levels(item) === levels(before);
 }

@@ -43,7 +43,7 @@ type Drawer = (side: Side, run: Run, item: Item, lane: Lane, part: Part) => Mark
 
 /** A bar at the start, one at the end. */
 function bars(side: Side, lane: Lane, part: Part): Mark[] {
-  const bar = (y: number): Mark => line(lane.x + 0.25, y, lane.barEnd, y, barStroke(side));
+  const bar = (y: number): Mark => line(lane.barX, y, lane.barEnd, y, barStroke(side));
   return [...(part.begins ? [bar(part.top)] : []), ...(part.ends ? [bar(part.bottom)] : [])];
 }
 
@@ -58,8 +58,8 @@ interface Shape {
 }
 
 const shapeOf = (lane: Lane): Shape => ({
-  middle: (lane.x + 0.25 + lane.barEnd) / 2,
-  half: (lane.barEnd - lane.x - 0.25) / 2,
+  middle: (lane.barX + lane.barEnd) / 2,
+  half: (lane.barEnd - lane.barX) / 2,
 });
 
 /** Two lines from a point to a base or the other way, cut off where the block ends. */
