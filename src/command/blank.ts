@@ -60,7 +60,8 @@ async function blank(host: Host, options: Options): Promise<number> {
   const bytes = await press.print(blankDocument(pages, settings));
   const fault = deliver(host, target, bytes, { file: COMMAND_LINE, start: 0, end: 0 });
   if (fault) throw new LineFault(fault.code, options.output, fault.message);
-  desk.say(`wrote ${target.name}: ${plural(pages.length, 'page')}`);
+  const count = plural(pages.length, 'page');
+  desk.say(target.path === null ? `wrote ${count} to standard output` : `wrote ${target.name}: ${count}`);
   return desk.finish();
 }
 

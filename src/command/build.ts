@@ -17,14 +17,26 @@ import {
 } from './options.js';
 import { deliver, sharedFolder, type Target, Targets } from './output.js';
 import { pageChoice } from './pages.js';
+import { PARTS, type PartName } from './parts.js';
 import type { Press } from './press.js';
 import type { Run } from './run.js';
 
 interface Options extends ReportOptions, LookOptions {
   readonly output?: string;
-  readonly only?: 'sheet' | 'charts';
+  readonly only?: PartName;
+  readonly trueSize?: boolean;
   readonly pages?: string;
 }
+
+/** Why a part has no page. */
+const NOTHING: Readonly<Record<PartName, string>> = {
+  sheet: 'No sheet',
+  charts: 'No in-between, so no chart',
+  camera: 'No camera work, so no camera chart',
+  table: 'Nothing moves, so no move table',
+  strip: 'No graduations, so no scale strip',
+  overlay: 'No camera work, so no field overlay',
+};
 
 export function define(command: Command, run: Run): Command {
   command
@@ -32,7 +44,8 @@ export function define(command: Command, run: Run): Command {
     .option('-o, --output <path>', 'a file, a folder, or - for standard output; otherwise beside the cut');
   return withReport(
     withLooks(command)
-      .addOption(choice('--only <part>', 'print one part', ['sheet', 'charts']))
+      .addOption(choice('--only <part>', 'print one part', PARTS))
+      .option('--true-size', 'print the scale strip and the field overlay as well, to lay on the drawing')
       .option('--pages <range>', 'print these pages only, such as 2-3'),
   )
     .addHelpText(
@@ -43,6 +56,7 @@ export function define(command: Command, run: Run): Command {
         ['cutwright build episode.yaml --output out/', 'a file for each cut of the episode'],
         ['cutwright build c012.cut --pages 2-3', 'only the pages that changed'],
         ['cutwright build c012.cut --only charts', 'only the in-between charts'],
+        ['cutwright build c012.cut --only strip', 'the graduations of its moves as a ruler at true size'],
         ['cutwright build - --output - < c012.cut > a.pdf', 'from standard input to standard output'],
       ),
     )
@@ -77,7 +91,11 @@ async function build(host: Host, files: readonly string[], options: Options): Pr
       return;
     }
     press ??= (await import('./press.js')).Press.open(host);
-    const pdf = await press.cut(solved, compiled, job, { only: options.only, pages });
+    const pdf = await press.cut(solved, compiled, job, {
+      only: options.only,
+      trueSize: options.trueSize,
+      pages,
+    });
     if (pdf === null) {
       failed -= 1;
       empty += 1;
@@ -99,10 +117,10 @@ async function build(host: Host, files: readonly string[], options: Options): Pr
   if (empty > 0) {
     const none =
       options.pages === undefined
-        ? `No in-between, so no chart, in ${plural(empty, 'cut')}.`
+        ? `${NOTHING[options.only ?? 'sheet']}, in ${plural(empty, 'cut')}.`
         : `\`--pages ${options.pages}\` chooses no page of ${plural(empty, 'cut')}.`;
     if (written.length === 0 && failed === 0) {
-      throw new LineFault('option-value', options.pages ?? 'charts', none);
+      throw new LineFault('option-value', options.pages ?? options.only ?? '', none);
     }
     desk.say(none);
   }
@@ -118,6 +136,7 @@ async function build(host: Host, files: readonly string[], options: Options): Pr
 
 function summary(host: Host, written: readonly Target[], pages: number): string {
   const [only] = written;
+  if (only!.path === null) return `${plural(pages, 'page')} to standard output`;
   if (written.length === 1) return `${only!.name}: ${plural(pages, 'page')}`;
   const folder = sharedFolder(host, written);
   return `${plural(written.length, 'file')}, ${plural(pages, 'page')}${folder ? `, in ${folder}` : ''}`;

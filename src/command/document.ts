@@ -1,23 +1,35 @@
 /** From solved cuts to one printed document: pages, bookmarks, title. */
 
+import { cameraChartPages } from '../sheet/camera-chart.js';
 import { chartPages } from '../sheet/charts.js';
 import type { Look } from '../sheet/look.js';
 import type { Bookmark, Document, Page } from '../sheet/marks.js';
+import { moveTablePages } from '../sheet/move-table.js';
+import { overlayPages } from '../sheet/overlay.js';
 import { sheetPages } from '../sheet/sheet.js';
+import { stripPages } from '../sheet/strip.js';
 import type { SolvedShot } from '../solve/solved.js';
+import { PARTS, type PartName } from './parts.js';
 
-/** Parts of a cut, in the order in which they are printed. */
-export const PARTS = ['sheet', 'charts'] as const;
-export type PartName = (typeof PARTS)[number];
+/** Printed at 100 % to lay on the drawing table, many pages long: only when asked for. */
+const TRUE_SIZE: readonly PartName[] = ['strip', 'overlay'];
 
 const MAKE: Readonly<Record<PartName, (solved: SolvedShot, look: Look) => Page[]>> = {
   sheet: sheetPages,
   charts: chartPages,
+  camera: cameraChartPages,
+  table: moveTablePages,
+  strip: stripPages,
+  overlay: overlayPages,
 };
 
 const PART_TITLES: Readonly<Record<PartName, { readonly en: string; readonly ja: string }>> = {
   sheet: { en: 'Sheet', ja: 'シート' },
   charts: { en: 'In-between charts', ja: '中割り' },
+  camera: { en: 'Camera chart', ja: 'カメラワーク' },
+  table: { en: 'Move table', ja: '移動表' },
+  strip: { en: 'Scale strip, true size', ja: '目盛り 原寸' },
+  overlay: { en: 'Field overlay, true size', ja: 'フレーム 原寸' },
 };
 
 /** The printed pages of one cut, and how the outline names them. */
@@ -26,18 +38,21 @@ export interface Printed {
   readonly parts: readonly { readonly title: string; readonly pages: readonly Page[] }[];
 }
 
-/** `only`: one part; `pages`: which pages of what would be printed, counted from 1. */
+/** `only`: one part; `trueSize`: the true-size prints too; `pages`: which of what would be printed, counted from 1. */
 export interface Choice {
   readonly only?: PartName | undefined;
+  readonly trueSize?: boolean | undefined;
   readonly pages?: ((page: number) => boolean) | undefined;
 }
 
 /** Makes the pages of one cut. */
-export function printedCut(solved: SolvedShot, look: Look, { only, pages }: Choice = {}): Printed {
+export function printedCut(solved: SolvedShot, look: Look, { only, trueSize, pages }: Choice = {}): Printed {
   const { labels } = look.settings;
   const { cut, title } = solved.shot;
   let number = 0;
-  const parts = PARTS.filter((part) => only === undefined || part === only)
+  const chosen = (part: PartName): boolean =>
+    only === undefined ? trueSize === true || !TRUE_SIZE.includes(part) : part === only;
+  const parts = PARTS.filter(chosen)
     .map((part) => ({
       title: PART_TITLES[part][labels],
       pages: MAKE[part](solved, look).filter(() => {

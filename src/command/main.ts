@@ -3,6 +3,7 @@
 import { Command, CommanderError } from 'commander';
 import { version } from '../../package.json';
 import type { Host } from '../host/host.js';
+import { reasonOf } from '../host/reasons.js';
 import { nearest } from '../language/suggest.js';
 import { COMMAND_LINE, LineFault } from './line.js';
 import type { Run } from './run.js';
@@ -26,6 +27,11 @@ export async function main(argv: readonly string[], host: Host): Promise<number>
     return await run(argv, host);
   } catch (fault) {
     if (fault instanceof LineFault) return complain(fault, argv, host);
+    const code = (fault as NodeJS.ErrnoException).code;
+    if (code !== undefined && (fault as NodeJS.ErrnoException).syscall === 'write') {
+      const words = `Standard output cannot be written: ${reasonOf(fault)}.`;
+      return complain(new LineFault('output-unwritable', null, words), argv, host);
+    }
     const words = fault instanceof Error ? fault.message : String(fault);
     return complain(
       new LineFault('internal-fault', argv[0] ?? null, `The program failed: ${words}.`),

@@ -2,7 +2,8 @@
 
 import { basename, dirname, extname, join, normalize, relative, resolve } from 'node:path';
 import type { Found, Job } from '../episode/find.js';
-import type { Host } from '../host/host.js';
+import type { Host, Reading } from '../host/host.js';
+import { reasonOf } from '../host/reasons.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import { LineFault } from './line.js';
 
@@ -131,14 +132,24 @@ export function deliver(
   bytes: Uint8Array,
   span: Diagnostic['span'],
 ): Diagnostic | null {
-  if (target.path === null) {
-    host.out(bytes);
-    return null;
-  }
-  const written = host.write(target.path, bytes);
+  const written = target.path === null ? print(host, bytes) : host.write(target.path, bytes);
   return written.ok
     ? null
-    : diagnose('output-unwritable', span, `\`${target.name}\` cannot be written: ${written.reason}.`);
+    : diagnose('output-unwritable', span, `${said(target)} cannot be written: ${written.reason}.`);
+}
+
+function said({ path, name }: Target): string {
+  return path === null ? 'Standard output' : `\`${name}\``;
+}
+
+/** Writes to standard output, which may stand for a file on a full disk. */
+function print(host: Host, bytes: Uint8Array): Reading<null> {
+  try {
+    host.out(bytes);
+    return { ok: true, value: null };
+  } catch (fault) {
+    return { ok: false, reason: reasonOf(fault) };
+  }
 }
 
 /** A folder that is there, or a name that can only be one: a name without an ending is a folder to be made. */

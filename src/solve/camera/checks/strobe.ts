@@ -1,7 +1,8 @@
 /**
  * How fast the picture passes. Over 1/120 of the field's width a frame (0.1 in of a 12 in field) it probably strobes, from 1/48
  * (0.25 in) it is a zip pan and safe again (drawn-animation rule attributed to T. White). A full width in less than
- * seven seconds judders (a camera maker's panning guide).
+ * seven seconds judders (a camera maker's panning guide). A ramp that only passes through either band, in less than a quarter of a
+ * second, is let be (common practice): every quick move has one.
  */
 
 import { diagnose, type Report } from '../../../language/diagnostic.js';
@@ -19,7 +20,11 @@ export function checkStrobing(solved: SolvedMove, { fps }: CameraContext, report
   if (!kindOf(move).passes) return;
   const steps = solved.graduations.filter(({ frame }) => frame > solved.start);
   const rate = ({ stepShare }: Graduation) => Math.abs(stepShare);
-  const strobing = steps.filter((g) => rate(g) > STROBES_OVER + 1e-9 && rate(g) < SAFE_FROM - 1e-9);
+  const strobing = sustained(
+    steps,
+    (g) => rate(g) > STROBES_OVER + 1e-9 && rate(g) < SAFE_FROM - 1e-9,
+    Math.min(fps / 4, steps.length),
+  );
   if (strobing.length > 0) {
     const most = strobing.reduce((a, b) => (rate(b) > rate(a) ? b : a));
     report(
@@ -38,8 +43,10 @@ export function checkStrobing(solved: SolvedMove, { fps }: CameraContext, report
     );
     return;
   }
-  const juddering = steps.filter(
+  const juddering = sustained(
+    steps,
     (g) => rate(g) > 1 / (JUDDER_SECONDS * fps) + 1e-9 && rate(g) <= STROBES_OVER + 1e-9,
+    Math.min(fps / 4, steps.length),
   );
   if (juddering.length === 0) return;
   const most = juddering.reduce((a, b) => (rate(b) > rate(a) ? b : a));
@@ -57,6 +64,24 @@ export function checkStrobing(solved: SolvedMove, { fps }: CameraContext, report
       },
     ),
   );
+}
+
+/** Those for which `holds` is true on at least `least` steps running. */
+function sustained(
+  steps: readonly Graduation[],
+  holds: (one: Graduation) => boolean,
+  least: number,
+): Graduation[] {
+  const kept: Graduation[] = [];
+  let run: Graduation[] = [];
+  for (const step of [...steps, null]) {
+    if (step && holds(step)) run.push(step);
+    else {
+      if (run.length >= least) kept.push(...run);
+      run = [];
+    }
+  }
+  return kept;
 }
 
 const widthOf = ({ stepMm, stepShare }: Graduation): number | null =>
