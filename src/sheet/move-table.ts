@@ -7,8 +7,8 @@
  */
 
 import type { SolvedShot } from '../solve/solved.js';
-import { hasCamera } from './camera-chart.js';
 import { cameraWords, decimals } from './camera-chart/words.js';
+import { hasCamera } from './camera-chart.js';
 import type { Box } from './draw.js';
 import { line, pale, textAt } from './draw.js';
 import { fitLine } from './fit.js';
@@ -68,7 +68,14 @@ export function moveTablePages(solved: SolvedShot, given: Look): Page[] {
       form: null,
       marks: [
         ...marks,
-        ...tableMarks(columns, shown, { ...body, y: body.y + 2 }, { sizeMm, rowMm, narrow, least }, solved, look),
+        ...tableMarks(
+          columns,
+          shown,
+          { ...body, y: body.y + 2 },
+          { sizeMm, rowMm, narrow, least },
+          solved,
+          look,
+        ),
         ...note(words.units, body, look, least),
       ],
       rows: [],
@@ -81,7 +88,12 @@ function timeColumns({ shot }: SolvedShot, look: Look): Column[] {
   const unit = unitOf(look.settings, shot.fps);
   const west = look.settings.convention === 'west';
   return [
-    { group: '', head: columns.frame, share: 1.3, of: ({ from, to }) => (from === to ? `${from}` : `${from}-${to}`) },
+    {
+      group: '',
+      head: columns.frame,
+      share: 1.3,
+      of: ({ from, to }) => (from === to ? `${from}` : `${from}-${to}`),
+    },
     { group: '', head: columns.time, share: 1, of: ({ from }) => rowName(from, unit, west) },
   ];
 }
@@ -128,7 +140,8 @@ function levelColumns({ camera, shot }: SolvedShot, look: Look): Column[][] {
   return shot.levels.flatMap(({ name }): Column[][] => {
     const at = camera.placement.get(name) ?? [];
     if (at.length === 0) return [];
-    const of = (value: (p: (typeof at)[number]) => number) => (run: Run) => decimals(value(at[run.from - 1]!));
+    const of = (value: (p: (typeof at)[number]) => number) => (run: Run) =>
+      decimals(value(at[run.from - 1]!));
     const scaled = at.some((p) => p.scale !== 1);
     const turned = at.some((p) => p.rotation !== 0);
     const moved = at.some((p) => Math.abs(p.x) > 1e-9 || Math.abs(p.y) > 1e-9);
@@ -264,6 +277,10 @@ function tableMarks(
 function note(text: string, body: Box, look: Look, least: number): Mark[] {
   const fit = fitLine(look.metrics, text, body.width, { most: Math.max(least, 1.9), least });
   return [
-    textAt(body.x, body.y + body.height - 2, text, { sizeMm: fit.sizeMm, squeeze: fit.squeeze, anchor: 'start' }),
+    textAt(body.x, body.y + body.height - 2, text, {
+      sizeMm: fit.sizeMm,
+      squeeze: fit.squeeze,
+      anchor: 'start',
+    }),
   ];
 }

@@ -4,14 +4,13 @@
  */
 
 import type { SolvedShot } from '../solve/solved.js';
-import { hasCamera } from './camera-chart.js';
-import { holeMark, holes } from './camera-chart/pegs.js';
-import { type Plan, planOf } from './camera-chart/plan.js';
-import { checkRule, RULE_ROOM } from './camera-chart/rule.js';
-import { boundsOf, clip, type Corners, type Segment, sides } from './camera-chart/space.js';
 import { labelsIn } from './camera-chart/labels.js';
-import { inset } from './camera-chart/plan.js';
+import { holeMark, holes } from './camera-chart/pegs.js';
+import { inset, type Plan, planOf } from './camera-chart/plan.js';
+import { checkRule, RULE_ROOM } from './camera-chart/rule.js';
+import { boundsOf, type Corners, clip, type Segment, sides } from './camera-chart/space.js';
 import { type CameraWords, cameraWords } from './camera-chart/words.js';
+import { hasCamera } from './camera-chart.js';
 import { type Box, line, textAt } from './draw.js';
 import { fitLine } from './fit.js';
 import type { Look } from './look.js';
@@ -34,13 +33,24 @@ interface Tile {
   readonly top: number;
 }
 
+/** Whichever way of laying the paper takes fewer pages. */
 export function overlayPages(solved: SolvedShot, given: Look): Page[] {
   if (!hasCamera(solved) || solved.camera.fields.length === 0) return [];
+  const [wide, high] = [laid(solved, given, true), laid(solved, given, false)];
+  return high.length < wide.length ? high : wide;
+}
+
+function laid(solved: SolvedShot, given: Look, landscape: boolean): Page[] {
   const look = { ...given, metrics: cached(given.metrics) };
   const words = cameraWords(look.settings.labels);
-  const framed = (n: number, of: number) => pageFrame(solved.shot, look, words.overlay(n), of, true);
+  const framed = (n: number, of: number) => pageFrame(solved.shot, look, words.overlay(n), of, landscape);
   const { body } = framed(1, 1);
-  const window: Box = { x: body.x + 3, y: body.y + 6, width: body.width - 6, height: body.height - RULE_ROOM - 8 };
+  const window: Box = {
+    x: body.x + 3,
+    y: body.y + 6,
+    width: body.width - 6,
+    height: body.height - RULE_ROOM - 8,
+  };
   const plan = planOf(solved, solved.shot.settings);
   const corners = [plan.standard, ...plan.fields.map((field) => field.corners)];
   const { left, right, bottom, top } = boundsOf(corners.flat());
@@ -62,7 +72,10 @@ export function overlayPages(solved: SolvedShot, given: Look): Page[] {
   return tiles.map((tile, i): Page => {
     const { widthMm, heightMm, marks } = framed(i + 1, tiles.length);
     const where = words.at(tile.column + 1, columns, tile.row + 1, rows);
-    const title = filled.length > tiles.length || columns * rows > all.length ? `${where}   ${words.tooMany(tiles.length)}` : where;
+    const title =
+      filled.length > tiles.length || columns * rows > all.length
+        ? `${where}   ${words.tooMany(tiles.length)}`
+        : where;
     return {
       widthMm,
       heightMm,
@@ -112,7 +125,10 @@ function tileMarks(tile: Tile, window: Box, plan: Plan, look: Look, words: Camer
     labels.avoid(part);
   };
   const inside = ([x, y]: Pt, by: number) =>
-    x > window.x + by && x < window.x + window.width - by && y > window.y + by && y < window.y + window.height - by;
+    x > window.x + by &&
+    x < window.x + window.width - by &&
+    y > window.y + by &&
+    y < window.y + window.height - by;
   const name = (text: string, corners: Corners, ringed: boolean) => {
     const page = corners.map(place) as unknown as Corners;
     const places = [6, 14, -6]
@@ -168,7 +184,10 @@ function joins(tile: Tile, { x, y, width, height }: Box, columns: number, rows: 
       [y, -1],
       [y + height, 1],
     ] as const)
-      marks.push(line(cx + sx * 0.5, cy, cx + sx * 2.5, cy, thin), line(cx, cy + sy * 0.3, cx, cy + sy * 1.6, thin));
+      marks.push(
+        line(cx + sx * 0.5, cy, cx + sx * 2.5, cy, thin),
+        line(cx, cy + sy * 0.3, cx, cy + sy * 1.6, thin),
+      );
   const dashed: Stroke = { ink: 'grey', widthMm: 0.12, dash: [1, 2] };
   if (tile.column < columns - 1) {
     const at = x + width - OVERLAP_MM;

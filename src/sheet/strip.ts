@@ -87,7 +87,8 @@ export function stripPages(solved: SolvedShot, given: Look): Page[] {
 /** For moves written frame by frame and linear pans. */
 function stripsOf(solvedMove: SolvedMove, look: Look): Strip[] {
   const { move, graduations } = solvedMove;
-  if (move.kind !== 'pan' && move.kind !== 'pull' && move.kind !== 'slide' && move.kind !== 'follow') return [];
+  if (move.kind !== 'pan' && move.kind !== 'pull' && move.kind !== 'slide' && move.kind !== 'follow')
+    return [];
   const spacings = 'legs' in move ? move.legs.map((leg) => leg.spacing) : [move.spacing];
   const stepped = move.ticks || spacings.some(({ form }) => form === 'steps');
   const linear = move.kind === 'pan' && spacings.every(({ form }) => form === 'linear');
@@ -130,7 +131,10 @@ function stripOf(title: string, graduations: readonly Graduation[]): Strip {
     all: shown < to ? to - from : null,
     strokes: strokes
       .filter((stroke) => stroke.mm <= shown)
-      .map(({ first, last, ...rest }) => ({ ...rest, number: first === last ? `${first}` : `${first}-${last}` })),
+      .map(({ first, last, ...rest }) => ({
+        ...rest,
+        number: first === last ? `${first}` : `${first}-${last}`,
+      })),
   };
 }
 
@@ -180,7 +184,8 @@ function pieceMarks({ strip, from, to, index, of }: Piece, box: Box, look: Look,
 
   marks.push(line(x(Math.max(from, strip.from)), base, x(Math.min(to, strip.to)), base, black(0.25)));
   const shown = strip.strokes.filter(({ mm }) => mm >= from && mm <= to);
-  for (const { mm, key } of shown) marks.push(line(x(mm), base, x(mm), base - (key ? 4.4 : 3), black(key ? 0.3 : 0.12)));
+  for (const { mm, key } of shown)
+    marks.push(line(x(mm), base, x(mm), base - (key ? 4.4 : 3), black(key ? 0.3 : 0.12)));
 
   // Key numbers first, then the others where there is room.
   const taken: [number, number][] = [];
@@ -189,13 +194,12 @@ function pieceMarks({ strip, from, to, index, of }: Piece, box: Box, look: Look,
     const half = stroke.key ? Math.max(small * 0.78, em / 2 + 0.6) : em / 2;
     const at = x(stroke.mm);
     if (at - half < x(from) || at + half > x(to)) return false;
-    if (taken.some(([a, b]) => at - half < b + 0.5 && a - 0.5 < at + half)) return false;
+    if (taken.some(([a, b]) => at - half < b + 0.9 && a - 0.9 < at + half)) return false;
     taken.push([at - half, at + half]);
     const y = base - 4.4 - (stroke.key ? half : small * 0.6) - 0.2;
     if (stroke.key) marks.push({ kind: 'circle', x: at, y, r: half, stroke: black(0.25), fill: null });
     marks.push(textAt(at, y, stroke.number, { sizeMm: small }));
-    if (stroke.label !== '')
-      marks.push(textAt(at, top + 2.4, stroke.label, { sizeMm: 3.2, weight: 'bold' }));
+    if (stroke.label !== '') marks.push(textAt(at, top + 2.4, stroke.label, { sizeMm: 3.2, weight: 'bold' }));
     return true;
   };
   for (const stroke of shown) if (stroke.key) put(stroke);

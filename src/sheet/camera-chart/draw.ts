@@ -28,7 +28,10 @@ const LANE = 6.5;
 
 export function roomAround(plan: Plan, box: Box, settings: Settings): View {
   const points: Pt[] = [
-    ...holes(settings).flatMap(({ x, y }): Pt[] => [[x - 8, y], [x + 8, y + Math.sign(y) * 4]]),
+    ...holes(settings).flatMap(({ x, y }): Pt[] => [
+      [x - 8, y],
+      [x + 8, y + Math.sign(y) * 4],
+    ]),
     ...plan.standard,
     ...plan.fields.flatMap((field) => [...field.corners]),
     ...[...plan.sheets, ...plan.least, ...plan.outlines].flatMap(({ corners }) => [...corners]),

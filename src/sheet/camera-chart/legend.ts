@@ -42,7 +42,7 @@ export function legendLines(solved: SolvedShot, look: Look, words: CameraWords, 
     say(moveName(move.move, look.settings.labels));
     const at = (frame: number) => rowName(Math.max(1, frame), unit, west);
     more(`${words.fromFrame} ${framesOf(move)}  (${at(move.start)} – ${at(move.end)})`);
-    if (move.wayMm > 0)
+    if (move.wayMm > 0 && move.move.kind !== 'shake' && move.move.kind !== 'roll')
       more(`${words.wayAll} ${figure(move.wayMm)} mm  ${words.largestStep} ${figure(move.largestStepMm)} mm`);
   }
   head(words.artwork);

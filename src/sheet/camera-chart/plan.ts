@@ -3,7 +3,6 @@
 import type { Move } from '../../shot/camera.js';
 import type { Settings } from '../../shot/settings.js';
 import type { Level } from '../../shot/shot.js';
-import { clockwise, turnOf } from '../../solve/camera/matrix.js';
 import type { Graduation, PlacementFrame, SolvedMove } from '../../solve/camera/solved.js';
 import type { SolvedShot } from '../../solve/solved.js';
 import type { Pt } from '../marks.js';
@@ -217,7 +216,7 @@ function distinct(ways: readonly Way[]): Way[] {
   return found;
 }
 
-/** Middle of the way from the centre to a corner, for names inside a field. */
+/** A point inside a corner, `mm` from both sides, for names; outside where it is negative. */
 export function inset(corners: Corners, corner: number, mm: number): Pt {
   const [x, y] = corners[corner]!;
   const next = corners[(corner + 1) % 4]!;
@@ -230,8 +229,3 @@ export function inset(corners: Corners, corner: number, mm: number): Pt {
   const v = unit(before);
   return [x + (u[0] + v[0]) * mm, y + (u[1] + v[1]) * mm];
 }
-
-export const turned = (degrees: number, x: number, y: number): Pt => {
-  const v = clockwise(turnOf(degrees), x, y);
-  return [v.x, v.y];
-};
