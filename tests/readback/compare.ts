@@ -37,6 +37,7 @@ export function differences(
     page.blocks.forEach((block, i) => {
       const where = `${at}, block ${i + 1}`;
       found.push(...ends(block, shot.length).map((text) => `${where}: ${text}`));
+      found.push(...handles(block, solved).map((text) => `${where}: ${text}`));
       found.push(...numbers(block, unit, convention).map((text) => `${where}: ${text}`));
       const names = block.cels.map((level) => level.name);
       if (names.join() !== block.keys.map((level) => level.name).join())
@@ -84,6 +85,32 @@ function ends(block: ReadBlock, length: number): string[] {
   if (block.end !== end) found.push(`the double line is at edge ${block.end} instead of ${end}`);
   if (block.hatched !== hatched)
     found.push(`the hatch begins at edge ${block.hatched} instead of ${hatched}`);
+  return found;
+}
+
+/** The handles' rows are toned, and a broken line stands between them and the cut. */
+function handles(block: ReadBlock, { shot }: SolvedShot): string[] {
+  if (block.firstFrame === null) return block.toned.length > 0 ? ['a tone after the end'] : [];
+  const { head, tail } = shot.handles;
+  const first = block.firstFrame;
+  const toned = block.grid.rows.flatMap((_, row) => {
+    const frame = first + row;
+    return frame <= head || (frame > shot.length - tail && frame <= shot.length) ? [row] : [];
+  });
+  const edges = [...(head > 0 ? [head] : []), ...(tail > 0 ? [shot.length - tail] : [])].map(
+    (edge) => edge - first + 1,
+  );
+  // At a break the line stands once: above the first frame of the cut, below its last.
+  const points = edges.filter((edge, i) =>
+    i === 0 && head > 0
+      ? edge >= 0 && edge < block.grid.rows.length
+      : edge > 0 && edge <= block.grid.rows.length,
+  );
+  const found: string[] = [];
+  if ([...block.toned].sort((a, b) => a - b).join() !== toned.join())
+    found.push(`rows ${block.toned.join(' ')} are toned instead of ${toned.join(' ')}`);
+  if ([...block.cutPoints].sort((a, b) => a - b).join() !== points.join())
+    found.push(`cut points at ${block.cutPoints.join(' ')} instead of ${points.join(' ')}`);
   return found;
 }
 

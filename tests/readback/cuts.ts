@@ -30,3 +30,12 @@ export const MANY_LEVELS = [
     return `${name}: 1:${i + 3} 1${'-'.repeat(i % 4)} 2:${i + 1} x:5 (2-3-)..`;
   }),
 ].join('\n');
+
+/** Dissolves from the cut before and into the next: twelve rows of handle at each end, and they lie across a break. */
+export const DISSOLVES = `cut 9 "Rooftop"
+time 6+0
+overlap in 24
+overlap out 24
+A: 1:20 1--2..
+B: x:7 (1-)..
+`;

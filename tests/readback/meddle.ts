@@ -183,6 +183,20 @@ export const LIES: Readonly<Record<string, Lie>> = {
       ),
     };
   },
+  'the tone of a handle a row late': (page, read) => {
+    const block = read.blocks.find((one) => one.toned.length > 0);
+    const mark =
+      block && page.marks.find((one) => one.kind === 'tint' && Math.abs(one.x - block.grid.left) < 0.05);
+    return mark?.kind === 'tint' ? instead(page, mark, { ...mark, y: mark.y + rowMm(block!) }) : null;
+  },
+  'a cut point a row late': (page, read) => {
+    const block = read.blocks.find((one) => one.cutPoints.length > 0);
+    const mark =
+      block &&
+      page.marks.find((one) => one.kind === 'line' && one.stroke.dash && one.x1 < block.grid.left + 0.05);
+    if (mark?.kind !== 'line') return null;
+    return instead(page, mark, { ...mark, y1: mark.y1 + rowMm(block!), y2: mark.y2 + rowMm(block!) });
+  },
   'two levels with each other’s names': (page, read) => {
     const [first, second] = read.blocks[0]!.cels;
     if (!second) return null;

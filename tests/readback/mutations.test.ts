@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Paper } from '../pdf.js';
-import { caseOf, RICH } from './cuts.js';
+import { caseOf, DISSOLVES, RICH } from './cuts.js';
 import { LIES } from './meddle.js';
 import { faults, type Laid, layOut, printAndOpen, withPage } from './print.js';
 import { type ReadPage, readSheet } from './sheet.js';
@@ -8,11 +8,11 @@ import { type ReadPage, readSheet } from './sheet.js';
 /** How often each lie is told, each time elsewhere. */
 const TIMES = 5;
 
-const honest = (['japan', 'west'] as const).flatMap((convention) =>
-  (['ja', 'en'] as const).map((labels) =>
-    layOut(caseOf(`${convention} ${labels}`, RICH, { convention, labels, paper: 'B4' }), false),
-  ),
-);
+const honest = (['japan', 'west'] as const).flatMap((convention) => [
+  layOut(caseOf(`${convention}, everything, ja`, RICH, { convention, labels: 'ja', paper: 'B4' }), false),
+  layOut(caseOf(`${convention}, everything, en`, RICH, { convention, labels: 'en', paper: 'A4' }), false),
+  layOut(caseOf(`${convention}, dissolves`, DISSOLVES, { convention, paper: 'A4' }), false),
+]);
 let read: ReadPage[][];
 
 beforeAll(async () => {

@@ -22,6 +22,10 @@ export interface ReadBlock {
   readonly end: number | null;
   /** The edge from which on all is hatched; null: nothing is. */
   readonly hatched: number | null;
+  /** The rows that lie under a tone. */
+  readonly toned: readonly number[];
+  /** The edges that have the broken line of a cut point. */
+  readonly cutPoints: readonly number[];
 }
 
 export interface ReadPage {
@@ -92,6 +96,10 @@ function readBlock(paper: Paper, grid: Grid): ReadBlock {
     cels: levelsOf(paper, grid, grid.groups.get('cels') ?? []),
     keys: levelsOf(paper, grid, grid.groups.get('keys') ?? []),
     ...endOf(paper, grid),
+    toned: tonedRows(paper, grid),
+    cutPoints: paper.lines
+      .filter((line) => line.pen.ink === BLACK && line.pen.dash.length > 0 && isAcross(line, grid))
+      .map((line) => edgeAt(grid, line.y1)),
   };
 }
 
@@ -130,6 +138,16 @@ function levelsOf(paper: Paper, grid: Grid, bands: readonly Band[]): ReadLevel[]
       throw new Unreadable('a column with no name is not empty');
   }
   return levels;
+}
+
+function tonedRows(paper: Paper, grid: Grid): number[] {
+  const tones = paper.rectangles.filter(
+    ({ x, fill, pen, form }) => !form && pen === null && fill !== null && Math.abs(x - grid.left) < 0.05,
+  );
+  return tones.flatMap(({ y, height }) => {
+    const first = edgeAt(grid, y);
+    return Array.from({ length: edgeAt(grid, y + height) - first }, (_, i) => first + i);
+  });
 }
 
 function endOf(paper: Paper, grid: Grid): { end: number | null; hatched: number | null } {
