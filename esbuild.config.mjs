@@ -1,13 +1,14 @@
 /**
- * Builds what is shipped into dist/: the program as a split ESM bundle, so that a command loads only what it needs, and
- * the font with its licence. `node esbuild.config.mjs [FOLDER]` builds elsewhere.
+ * Builds what is shipped into dist/: the program as one bundle with a code cache for a quick start, and the font with its
+ * licence. `node esbuild.config.mjs [FOLDER]` builds elsewhere.
  */
-import { cpSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { cpSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire, isBuiltin } from 'node:module';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
+const require = createRequire(import.meta.url);
 const root = dirname(fileURLToPath(import.meta.url));
 const dist = resolve(process.argv[2] ?? join(root, 'dist'));
 /** Built here, then renamed, so that a program that runs meanwhile finds the old files or the new ones. */
@@ -19,18 +20,19 @@ const fresh = join(root, 'node_modules', `.cutwright-${process.pid}`);
  * all, it says so instead of printing something wrong; a test compares the bundle's pages with those of the sources.
  */
 const LEFT_OUT = {
-  'brotli/decompress.js': ['default'],
-  linebreak: ['default'],
-  'png-js': ['default'],
-  '@noble/ciphers/aes': ['cbc', 'ecb'],
+  'brotli/decompress.js': { default: 'leftOut' },
+  linebreak: { default: 'leftOut' },
+  'png-js': { default: 'leftOut' },
+  '@noble/ciphers/aes': { cbc: 'leftOut', ecb: 'leftOut' },
   // Made at start-up, asked only by shaping.
   'unicode-trie': { default: 'class { get() { leftOut(); } }' },
-  // Every glyph is asked whether it is a mark, which matters only to shaping.
   'unicode-properties': {
+    // Every glyph is asked, but only shaping looks at the answer.
     isMark: '() => false',
-    ...Object.fromEntries(
-      ['getCategory', 'getCombiningClass', 'getScript', 'isDigit'].map((name) => [name, 'leftOut']),
-    ),
+    isDigit: 'leftOut',
+    getCategory: 'leftOut',
+    getCombiningClass: 'leftOut',
+    getScript: 'leftOut',
   },
 };
 
@@ -40,25 +42,28 @@ const leaveOut = {
     onResolve({ filter: /^[^./]/ }, ({ path }) =>
       Object.hasOwn(LEFT_OUT, path) ? { path, namespace: 'left-out', sideEffects: false } : undefined,
     );
-    onLoad({ filter: /.*/, namespace: 'left-out' }, ({ path }) => {
-      const names = LEFT_OUT[path];
-      const parts = Array.isArray(names) ? names.map((name) => [name, 'leftOut']) : Object.entries(names);
-      const message = JSON.stringify(`${path} is left out of the bundle`);
-      return {
-        contents: [
-          `function leftOut() { throw new Error(${message}); }`,
-          ...parts.map(([name, value]) =>
-            name === 'default' ? `export default ${value};` : `export const ${name} = ${value};`,
-          ),
-        ].join('\n'),
-      };
+    onLoad({ filter: /.*/, namespace: 'left-out' }, ({ path }) => ({
+      contents: [
+        `function leftOut() { throw new Error(${JSON.stringify(`${path} is left out of the bundle`)}); }`,
+        ...Object.entries(LEFT_OUT[path]).map(([name, value]) => exported(name, value)),
+      ].join('\n'),
+    }));
+    // Asks for standard output's stream when it is loaded, which takes long; the program says itself where colour is wanted.
+    onLoad({ filter: /picocolors\.js$/ }, ({ path }) => {
+      const source = readFileSync(path, 'utf8');
+      const quiet = source.replace('(p.stdout || {}).isTTY', 'false');
+      if (quiet === source) throw new Error('picocolors has changed: see esbuild.config.mjs');
+      return { contents: quiet };
     });
   },
 };
 
-/** What Node brings is required, not imported: importing `node:fs` loads all that its getters name, streams first. */
-const requireBuiltins = {
-  name: 'require-builtins',
+const exported = (name, value) =>
+  name === 'default' ? `export default ${value};` : `export const ${name} = ${value};`;
+
+/** What Node brings is loaded when one of its functions is called first: `check` has no use for cryptography or zlib. */
+const lateBuiltins = {
+  name: 'late-builtins',
   setup({ onResolve, onLoad }) {
     onResolve({ filter: /.*/ }, ({ path, kind, namespace }) => {
       if (!isBuiltin(path)) return undefined;
@@ -66,42 +71,58 @@ const requireBuiltins = {
         ? { path, namespace: 'builtin', sideEffects: false }
         : { path, external: true };
     });
-    onLoad({ filter: /.*/, namespace: 'builtin' }, ({ path }) => ({
-      contents: `module.exports = require(${JSON.stringify(path)});`,
-    }));
+    onLoad({ filter: /.*/, namespace: 'builtin' }, ({ path }) => {
+      const load = `require(${JSON.stringify(path)})`;
+      const names = Object.entries(Object.getOwnPropertyDescriptors(require(path))).filter(([name]) =>
+        /^[A-Za-z]\w*$/.test(name),
+      );
+      return {
+        contents: [
+          exported('default', `/* @__PURE__ */ (() => ${load})()`),
+          ...names.map(([name, { value }]) =>
+            typeof value === 'function' && /^[a-z]/.test(name)
+              ? exported(name, `(...args) => ${load}.${name}(...args)`)
+              : exported(name, `/* @__PURE__ */ (() => ${load}.${name})()`),
+          ),
+        ].join('\n'),
+      };
+    });
   },
 };
 
 rmSync(fresh, { recursive: true, force: true });
 await build({
   absWorkingDir: root,
-  entryPoints: { cutwright: 'src/command/main.ts', host: 'src/host/node.ts' },
-  outdir: fresh,
-  chunkNames: 'part-[hash]',
+  stdin: {
+    contents: "export { main } from './src/command/main.ts'; export { nodeHost } from './src/host/node.ts';",
+    resolveDir: root,
+  },
+  outfile: join(fresh, 'cutwright.cjs'),
   bundle: true,
-  splitting: true,
   platform: 'node',
   target: 'node20',
-  format: 'esm',
-  minifySyntax: true,
-  minifyWhitespace: true,
+  format: 'cjs',
+  minify: true,
   legalComments: 'linked',
   logLevel: 'warning',
-  plugins: [leaveOut, requireBuiltins],
-  // Some dependencies are CommonJS and call require for what Node brings.
-  banner: {
-    js: "import { createRequire as cutwrightRequire } from 'node:module';const require=cutwrightRequire(import.meta.url);",
-  },
+  plugins: [leaveOut, lateBuiltins],
+  define: { 'import.meta.url': 'bundleUrl' },
+  banner: { js: "const bundleUrl=require('node:url').pathToFileURL(__filename).href;" },
 });
 
 const font = join(fresh, 'font');
-const source = dirname(
-  createRequire(import.meta.url).resolve('@expo-google-fonts/noto-sans-jp/package.json'),
-);
+const source = dirname(require.resolve('@expo-google-fonts/noto-sans-jp/package.json'));
 mkdirSync(font);
 cpSync(join(source, '400Regular/NotoSansJP_400Regular.ttf'), join(font, 'NotoSansJP-Regular.ttf'));
 cpSync(join(source, '700Bold/NotoSansJP_700Bold.ttf'), join(font, 'NotoSansJP-Bold.ttf'));
 cpSync(join(source, 'LICENSE_FONT'), join(font, 'LICENSE.txt'));
+
+const { script, program } = require('./bin/load.js').load(fresh);
+const silent = { ...program.nodeHost(), out() {}, error() {}, write: () => ({ ok: true, value: null }) };
+for (const command of ['check', 'build']) {
+  await program.main([command, join(root, 'examples/saltmarsh/cuts/c001.cut')], silent);
+}
+writeFileSync(join(fresh, 'cutwright.cache'), script.createCachedData());
 
 rmSync(dist, { recursive: true, force: true });
 mkdirSync(dirname(dist), { recursive: true });

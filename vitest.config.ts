@@ -21,7 +21,8 @@ const count: Reporter = {
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
-    testTimeout: 60_000,
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
     reporters: ['default', count],
   },
 });

@@ -1,11 +1,15 @@
 #!/usr/bin/env node
-import { existsSync } from 'node:fs';
+const { existsSync } = require('node:fs');
+const { join } = require('node:path');
+const { load } = require('./load.js');
 
-const program = new URL('../dist/cutwright.js', import.meta.url);
-if (existsSync(program)) {
-  const [{ main }, { nodeHost }] = await Promise.all([import(program), import(new URL('host.js', program))]);
-  process.exitCode = await main(process.argv.slice(2), nodeHost());
+const folder = join(__dirname, '../dist');
+if (existsSync(folder)) {
+  const { main, nodeHost } = load(folder).program;
+  main(process.argv.slice(2), nodeHost()).then((status) => {
+    process.exitCode = status;
+  });
 } else {
-  console.error('cutwright is not built yet; in its folder, run: npm run build');
+  process.stderr.write('cutwright is not built yet; in its folder, run: npm run build\n');
   process.exitCode = 2;
 }

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { promisify } from 'node:util';
-import { deflate } from 'node:zlib';
+import { deflate, deflateSync } from 'node:zlib';
 import type { Bookmark, Document, Form, Page } from '../sheet/marks.js';
 import { openCodes } from './codes.js';
 import { Content } from './content.js';
@@ -11,7 +11,10 @@ import { openPdf } from './pdfkit.js';
 /** Points in a millimetre (a point is 1/72 inch, an inch 25.4 mm: ISO 32000-1, 8.3.2.3). */
 const POINTS = 72 / 25.4;
 
-const deflated = promisify(deflate);
+const deflateInBackground = promisify(deflate);
+
+/** From so many pages on it is quicker to compress in the background than to wait for each page. */
+const MANY = 16;
 
 /**
  * Prints pages into the bytes of a PDF 1.7 file. The same document gives the same bytes: no date is written, and the
@@ -34,7 +37,8 @@ export async function printPdf(document: Document, fonts: Fonts): Promise<Uint8A
   delete pdf.info.CreationDate;
 
   const printer = new Printer(pdf, fonts);
-  const streams = document.pages.map((page) => printer.stream(page));
+  const compress = document.pages.length < MANY ? deflateSync : deflateInBackground;
+  const streams = document.pages.map((page) => compress(printer.stream(page)));
   for (const [index, page] of document.pages.entries()) printer.place(page, await streams[index]!);
   for (const bookmark of document.bookmarks) outline(pdf.outline, bookmark, document.pages.length);
   catalog(pdf, document);
@@ -50,8 +54,7 @@ interface Placed {
 }
 
 /**
- * Pages of one document as they are written: the forms and fonts that they share. Streams are compressed in the background
- * while the next ones are written, which on more than one core takes printing to the speed of zlib.
+ * Pages of one document as they are written: the forms and fonts that they share.
  */
 class Printer {
   private readonly content: Content;
@@ -72,8 +75,8 @@ class Printer {
     this.fonts = { [regular.id]: regular.ref(), [bold.id]: bold.ref() };
   }
 
-  /** The compressed stream of a page. Throws MissingGlyph before it compresses anything. */
-  stream(page: Page): Promise<Uint8Array> {
+  /** The content stream of a page. Throws MissingGlyph. */
+  stream(page: Page): Uint8Array {
     const form = page.form && this.form(page.form, page);
     const { content } = this;
     const scale = POINTS.toFixed(6);
@@ -84,7 +87,7 @@ class Printer {
     return this.taken();
   }
 
-  /** Puts a page with its stream into the file, after those before it. */
+  /** Puts a page with its compressed stream into the file, after those before it. */
   place(page: Page, stream: Uint8Array): void {
     this.pdf.addPage({ size: [page.widthMm * POINTS, page.heightMm * POINTS], margin: 0 });
     const { fonts, xobjects, content } = this.pdf.page;
@@ -120,18 +123,16 @@ class Printer {
       BBox: [0, 0, page.widthMm, page.heightMm],
       Resources: { Font: { ...this.fonts } },
     });
-    const bytes = this.content.take();
-    this.hash.update(bytes);
-    ref.end(bytes);
+    ref.end(this.taken());
     const made = { name: `X${this.forms.size + 1}`, ref };
     this.forms.set(form.id, made);
     return made;
   }
 
-  private taken(): Promise<Uint8Array> {
+  private taken(): Uint8Array {
     const bytes = this.content.take();
     this.hash.update(bytes);
-    return deflated(bytes);
+    return bytes;
   }
 }
 

@@ -1,16 +1,18 @@
 /** `npm run bench`: measures what people wait for. Needs the bundle (the script builds it first). */
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import v8 from 'node:v8';
 import vm from 'node:vm';
 import { build } from 'esbuild';
-import { main } from '../../dist/cutwright.js';
-import { nodeHost } from '../../dist/host.js';
 import { cut, MANIFEST } from './episode.mjs';
 import { report, timed } from './measure.mjs';
 import { startup } from './startup.mjs';
+
+const { load } = createRequire(import.meta.url)('../../bin/load.js');
+const { main, nodeHost } = load(fileURLToPath(new URL('../../dist', import.meta.url))).program;
 
 const CUTS = 300;
 const BATCH = 50;

@@ -1,0 +1,96 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { main } from '../src/command/main.js';
+import type { Host } from '../src/host/host.js';
+import { nodeHost } from '../src/host/node.js';
+
+type Main = typeof main;
+interface Loaded {
+  readonly script: { readonly cachedDataRejected?: boolean };
+  readonly program: { readonly main: Main; readonly nodeHost: () => Host };
+}
+const { load } = createRequire(import.meta.url)('../bin/load.js') as { load: (folder: string) => Loaded };
+
+let work: string;
+let dist: string;
+
+beforeAll(() => {
+  work = mkdtempSync(join(tmpdir(), 'cutwright-'));
+  dist = join('node_modules', `.cutwright-test-${process.pid}`);
+  execFileSync(process.execPath, ['esbuild.config.mjs', dist]);
+});
+
+afterAll(() => {
+  rmSync(work, { recursive: true, force: true });
+  rmSync(dist, { recursive: true, force: true });
+});
+
+/** What a command writes to a file, run by the bundle or by the sources. */
+async function written(run: Main, host: Host, ...argv: string[]): Promise<Buffer> {
+  const output = join(work, `${Math.floor(process.uptime() * 1e6)}.out`);
+  const quiet = { ...host, out: () => {}, error: () => {}, commit: () => undefined };
+  expect(await run([...argv, '--output', output], quiet)).toBe(0);
+  return readFileSync(output);
+}
+
+describe('the bundle', () => {
+  // What is left out of it must not be reached: Japanese and Latin text, every part of a page.
+  test.each([
+    ['build', 'examples/saltmarsh/cuts/c001.cut'],
+    ['build', 'examples/saltmarsh/cuts/c006.cut', '--labels', 'ja', '--paper', 'B4'],
+    ['blank', '--convention', 'west'],
+    ['export', 'examples/saltmarsh/cuts/c001.cut'],
+  ])('gives the bytes that the sources give: %s %s', async (...argv) => {
+    const bundled = load(dist).program;
+    const own = await written(bundled.main, bundled.nodeHost(), ...argv);
+    expect(own.equals(await written(main, nodeHost(), ...argv))).toBe(true);
+  });
+
+  test('has a code cache that this Node takes', () => {
+    expect(load(dist).script.cachedDataRejected).toBe(false);
+  });
+
+  test('has the font and its licence beside it', () => {
+    for (const name of ['NotoSansJP-Regular.ttf', 'NotoSansJP-Bold.ttf', 'LICENSE.txt']) {
+      expect(existsSync(join(dist, 'font', name))).toBe(true);
+    }
+    expect(load(dist).program.nodeHost().font('bold').ok).toBe(true);
+  });
+});
+
+describe('the executable', () => {
+  function run(argv: string[], { built = true, input = '' } = {}) {
+    cpSync('bin', join(work, 'bin'), { recursive: true });
+    rmSync(join(work, 'dist'), { recursive: true, force: true });
+    if (built) cpSync(dist, join(work, 'dist'), { recursive: true });
+    return spawnSync(process.execPath, [join(work, 'bin/cutwright.js'), ...argv], {
+      encoding: 'utf8',
+      input,
+    });
+  }
+
+  test('runs the bundle, from standard input to standard output', () => {
+    const { status, stdout } = run(['export', '-'], { input: 'cut 1\ntime 1+0\nA: 1..\n' });
+    expect(status).toBe(0);
+    expect(JSON.parse(stdout)).toMatchObject({ cut: '1', time: 24 });
+  });
+
+  test('leaves with 1 for errors in the text, and with 2 for wrong use', () => {
+    expect(run(['check', '-'], { input: 'cut 1\ntime 1+0\nA: 1:3\n' })).toMatchObject({
+      status: 1,
+      stdout: '',
+    });
+    expect(run(['chekc', '-'])).toMatchObject({ status: 2, stdout: '' });
+  });
+
+  test('says what to do where nothing is built yet', () => {
+    expect(run(['check', '-'], { built: false })).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining('npm run build'),
+    });
+  });
+});
