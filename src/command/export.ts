@@ -5,6 +5,7 @@ import type { Found, Job } from '../episode/find.js';
 import { hasErrors } from '../episode/order.js';
 import { csvHeader, csvRows, TABLES, type TableName, toCsv } from '../export/csv.js';
 import { jsonText, toJson } from '../export/json.js';
+import type { ExportOptions } from '../export/pixels.js';
 import type { Host } from '../host/host.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { eachCut, findAll } from './batch.js';
@@ -26,13 +27,15 @@ import type { Run } from './run.js';
 interface Options extends ReportOptions {
   readonly output?: string;
   readonly table?: TableName;
+  readonly pixels?: boolean;
 }
 
 export function define(command: Command, run: Run): Command {
   command
     .argument('<files...>', 'cuts, folders or an episode.yaml; - is standard input')
     .option('-o, --output <path>', 'a file or a folder; otherwise standard output')
-    .addOption(choice('-t, --table <name>', 'a table as CSV instead of JSON', TABLES));
+    .addOption(choice('-t, --table <name>', 'a table as CSV instead of JSON', TABLES))
+    .option('--pixels', 'placements also in pixels of the finished picture, from its centre, y up');
   return withReport(command)
     .addHelpText(
       'after',
@@ -55,11 +58,11 @@ async function exportCuts(host: Host, files: readonly string[], options: Options
   const strict = options.strict === true;
   const desk = new Desk(host, options.format, strict);
   const found = await findAll(host, desk, files);
-  const { table, output = '-' } = options;
+  const { table, output = '-', pixels = false } = options;
   const joined = table !== undefined && (output === '-' || !isFolder(host, output));
   const exporter = joined
-    ? new OneTable(host, desk, found, table, output)
-    : new FileEach(host, desk, found, table, options.output);
+    ? new OneTable(host, desk, found, table, output, { pixels })
+    : new FileEach(host, desk, found, table, options.output, { pixels });
   let failed = 0;
   await eachCut(host, desk, found, (compiled, job) => {
     if (compiled.house) return;
@@ -90,6 +93,7 @@ class OneTable implements Exporter {
     found: Found,
     private readonly table: TableName,
     output: string,
+    private readonly options: ExportOptions,
   ) {
     this.target = output === '-' ? STANDARD_OUTPUT : { path: resolve(host.cwd, output), name: output };
     if (this.target.path === null) return;
@@ -100,14 +104,14 @@ class OneTable implements Exporter {
   }
 
   cut(solved: SolvedShot): boolean {
-    this.rows.push(csvRows(solved, this.table));
+    this.rows.push(csvRows(solved, this.table, this.options));
     return true;
   }
 
   finish(): void {
     const { host, desk, rows, target } = this;
     if (rows.length === 0) return;
-    const bytes = Buffer.from(csvHeader(this.table) + rows.join(''), 'utf8');
+    const bytes = Buffer.from(csvHeader(this.table, this.options) + rows.join(''), 'utf8');
     const fault = deliver(host, target, bytes, { file: COMMAND_LINE, start: 0, end: 0 });
     if (fault) throw new LineFault(fault.code, target.name, fault.message);
     if (target.path !== null)
@@ -126,6 +130,7 @@ class FileEach implements Exporter {
     found: Found,
     private readonly table: TableName | undefined,
     output: string | undefined,
+    private readonly options: ExportOptions,
   ) {
     if (found.jobs.length > 1 && output === undefined) {
       const count = found.jobs.length;
@@ -140,7 +145,7 @@ class FileEach implements Exporter {
 
   cut(solved: SolvedShot, compiled: Compiled, job: Job): boolean {
     const { host, desk, table, targets } = this;
-    const text = table ? toCsv(solved, table) : jsonOf(solved, compiled);
+    const text = table ? toCsv(solved, table, this.options) : jsonOf(solved, compiled, this.options);
     const span = { file: job.name, start: 0, end: 0 };
     const fault =
       targets.refusal(job, compiled.sources.keys()) ??
@@ -161,13 +166,14 @@ class FileEach implements Exporter {
 }
 
 /** What is exported must not tell where on a disk it was made. */
-function jsonOf(solved: SolvedShot, { diagnostics, sources }: Compiled): string {
+function jsonOf(solved: SolvedShot, { diagnostics, sources }: Compiled, options: ExportOptions): string {
   const name = (file: string) => basename(file);
   return jsonText(
     toJson(
       solved,
       diagnostics.map((one) => ({ ...one, span: { ...one.span, file: name(one.span.file) } })),
       new Map([...sources].map(([file, source]) => [name(file), source])),
+      options,
     ),
   );
 }

@@ -1,12 +1,15 @@
 /** Tables of a solved cut as CSV (RFC 4180: a header row, CR LF line ends, quotes where they are needed). */
 
 import type { SolvedShot } from '../solve/solved.js';
+import { type ExportOptions, pixelsOf } from './pixels.js';
 
 type Cell = string | number | boolean | null;
 
 interface Table {
   readonly header: readonly string[];
-  readonly rows: (solved: SolvedShot) => Iterable<readonly Cell[]>;
+  /** What `--pixels` adds. */
+  readonly pixelHeader?: readonly string[];
+  readonly rows: (solved: SolvedShot, options: ExportOptions) => Iterable<readonly Cell[]>;
 }
 
 /** One entry a table. The cut stands first in each row, so that the tables of many cuts can be put together. */
@@ -45,10 +48,14 @@ const tables = {
   /** One row a level of the stack and frame. */
   placement: {
     header: ['cut', 'level', 'frame', 'x', 'y', 'scale', 'rotation', 'screenX', 'screenY'],
-    *rows({ shot, camera }: SolvedShot) {
+    pixelHeader: ['pixelX', 'pixelY'],
+    *rows({ shot, camera }: SolvedShot, { pixels = false }: ExportOptions) {
       for (const [name, frames] of camera.placement) {
-        for (const { frame, x, y, scale, rotation, screenX, screenY } of frames) {
-          yield [shot.cut, name, frame, x, y, scale, rotation, screenX, screenY];
+        for (const placed of frames) {
+          const { frame, x, y, scale, rotation, screenX, screenY } = placed;
+          const row: Cell[] = [shot.cut, name, frame, x, y, scale, rotation, screenX, screenY];
+          if (pixels) row.push(...Object.values(pixelsOf(placed, shot.settings)));
+          yield row;
         }
       }
     },
@@ -58,17 +65,19 @@ const tables = {
 export type TableName = keyof typeof tables;
 export const TABLES = Object.keys(tables) as readonly TableName[];
 
-export function csvHeader(table: TableName): string {
-  return line(tables[table].header);
+export function csvHeader(table: TableName, { pixels = false }: ExportOptions = {}): string {
+  const { header, pixelHeader = [] }: Table = tables[table];
+  return line(pixels ? [...header, ...pixelHeader] : header);
 }
 
-export function csvRows(solved: SolvedShot, table: TableName): string {
-  return Array.from(tables[table].rows(solved), line).join('');
+export function csvRows(solved: SolvedShot, table: TableName, options: ExportOptions = {}): string {
+  const { rows }: Table = tables[table];
+  return Array.from(rows(solved, options), line).join('');
 }
 
 /** A whole table, header row first. */
-export function toCsv(solved: SolvedShot, table: TableName): string {
-  return csvHeader(table) + csvRows(solved, table);
+export function toCsv(solved: SolvedShot, table: TableName, options: ExportOptions = {}): string {
+  return csvHeader(table, options) + csvRows(solved, table, options);
 }
 
 function line(cells: readonly Cell[]): string {

@@ -4,6 +4,7 @@ import type { Diagnostic } from '../language/diagnostic.js';
 import { lines, placeAt } from '../language/source.js';
 import type { Artwork, PlacementFrame } from '../solve/camera/solved.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
+import { type ExportOptions, pixelsOf } from './pixels.js';
 
 /** Raised when something that is there changes its meaning or goes; additions leave it. */
 export const EXPORT_VERSION = 1;
@@ -90,6 +91,9 @@ export interface ExportedPlacement {
   /** The same seen from the camera, mm on the standard field. */
   readonly screenX: number;
   readonly screenY: number;
+  /** The same in pixels of the finished picture from its centre, where they were asked for. */
+  readonly pixelX?: number;
+  readonly pixelY?: number;
 }
 
 export interface ExportedArtwork {
@@ -106,6 +110,7 @@ export function toJson(
   solved: SolvedShot,
   diagnostics: readonly Diagnostic[],
   sources: ReadonlyMap<string, string> = new Map(),
+  options: ExportOptions = {},
 ): Exported {
   const { shot, counts, camera } = solved;
   return {
@@ -126,7 +131,12 @@ export function toJson(
       field,
       rotation,
     })),
-    placement: byLevel(camera.placement, (frames) => frames.map(placed)),
+    placement: byLevel(camera.placement, (frames) =>
+      frames.map((one) => ({
+        ...placed(one),
+        ...(options.pixels ? pixelsOf(one, shot.settings) : {}),
+      })),
+    ),
     artwork: byLevel(camera.artwork, artwork),
     counts: {
       keys: counts.keys,

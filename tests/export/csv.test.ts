@@ -54,6 +54,14 @@ describe('tables', () => {
           .map(([key, cell]) => [key, Number(cell)]),
       );
     expect(table(toCsv(moving, 'camera')).map(numbers)).toEqual(camera);
+    // Half of the field's width on screen is half of the picture's width, and likewise in height.
+    const { field, output } = moving.shot.settings;
+    const pixels = table(toCsv(moving, 'placement', { pixels: true }));
+    expect(pixels.length).toBeGreaterThan(0);
+    for (const { screenX, screenY, pixelX, pixelY } of pixels) {
+      expect(Number(pixelX) / (output.width / 2)).toBeCloseTo(Number(screenX) / (field.widthMm / 2), 9);
+      expect(Number(pixelY) / (output.height / 2)).toBeCloseTo(Number(screenY) / (field.heightMm / 2), 9);
+    }
     const rows = table(toCsv(moving, 'placement'));
     for (const [name, frames] of Object.entries(placement)) {
       expect(rows.filter(({ level }) => level === name).map(numbers)).toEqual(frames);
