@@ -26,7 +26,7 @@ export function cameraChartPages(solved: SolvedShot, given: Look): Page[] {
   const words = cameraWords(look.settings.labels);
   const framed = (n: number, of: number) => pageFrame(solved.shot, look, words.camera(n), of, true);
   const { body } = framed(1, 1);
-  const listMm = Math.min(78, Math.max(56, body.width * 0.24));
+  const listMm = Math.min(92, Math.max(56, body.width * 0.24));
   const planBox: Box = { ...body, width: body.width - listMm - 4, height: body.height - 10 };
   const list: Box = {
     x: body.x + body.width - listMm,

@@ -17,7 +17,7 @@ import type { Look } from './look.js';
 import type { Mark, Page } from './marks.js';
 import { cached } from './measure.js';
 import { pageFrame } from './pages.js';
-import { smallestTextMm } from './papers.js';
+import { largerPrint, smallestTextMm } from './papers.js';
 import { rowName } from './times.js';
 
 interface Column {
@@ -43,7 +43,7 @@ export function moveTablePages(solved: SolvedShot, given: Look): Page[] {
   const framed = (n: number, of: number) => pageFrame(shot, look, words.table(n), of);
   const { body } = framed(1, 1);
   const least = smallestTextMm(look.settings.paper);
-  const sizeMm = Math.max(least, 2.1);
+  const sizeMm = Math.max(least, 2.1 * Math.min(1.2, largerPrint(look.settings.paper)));
   const rowMm = sizeMm * 1.5;
   const narrow = sizeMm * 5.2;
 

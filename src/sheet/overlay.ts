@@ -71,7 +71,8 @@ function laid(solved: SolvedShot, given: Look, landscape: boolean): Page[] {
   const tiles = filled.slice(0, MOST_OVERLAY_PAGES);
   return tiles.map((tile, i): Page => {
     const { widthMm, heightMm, marks } = framed(i + 1, tiles.length);
-    const where = words.at(tile.column + 1, columns, tile.row + 1, rows);
+    const place = words.at(tile.column + 1, columns, tile.row + 1, rows);
+    const where = tiles.length > 1 ? `${place}   ${words.join}` : place;
     const title =
       filled.length > tiles.length || columns * rows > all.length
         ? `${where}   ${words.tooMany(tiles.length)}`

@@ -13,6 +13,12 @@ export const PAPER_MM: Readonly<Record<Paper, { readonly widthMm: number; readon
 
 const MM_A_POINT = 25.4 / 72;
 
+/** How much larger print may be than on A4: 1 to 1.4. */
+export function largerPrint(paper: Paper): number {
+  const { widthMm, heightMm } = PAPER_MM[paper];
+  return Math.min(1.4, Math.max(1, Math.min(widthMm / 210, heightMm / 297)));
+}
+
 /** The smallest em that is printed, mm: 5 pt on the big papers, which are often copied down, 4 pt on the others. */
 export function smallestTextMm(paper: Paper): number {
   return (paper === 'A3' || paper === 'tabloid' ? 5 : 4) * MM_A_POINT;

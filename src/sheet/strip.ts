@@ -26,9 +26,12 @@ export const LONGEST_STRIP_MM = 5000;
 /** Height of a piece with its gap. */
 const PIECE_MM = 34;
 const BASE = 18;
+/** Where not all numbers have room, those that these divide come first: the same ones on all pieces. */
+const FIRST_NUMBERED = [24, 12, 6, 3, 1];
 
 interface Stroke {
   readonly mm: number;
+  readonly first: number;
   /** `3`, or `3-4` where the thing stands still. */
   readonly number: string;
   readonly label: string;
@@ -133,6 +136,7 @@ function stripOf(title: string, graduations: readonly Graduation[]): Strip {
       .filter((stroke) => stroke.mm <= shown)
       .map(({ first, last, ...rest }) => ({
         ...rest,
+        first,
         number: first === last ? `${first}` : `${first}-${last}`,
       })),
   };
@@ -161,6 +165,7 @@ function pieceMarks({ strip, from, to, index, of }: Piece, box: Box, look: Look,
   const marks: Mark[] = [];
 
   const parts = [strip.title, words.tile(index + 1, of)];
+  if (index < of - 1) parts.push(words.join);
   if (strip.all !== null) parts.push(words.tooLong(figure(strip.to - strip.from), figure(strip.all)));
   const title = parts.join('   ');
   const fit = fitLine(metrics, title, box.width - 10, { most: 2.8, least, weight: 'bold' });
@@ -203,7 +208,8 @@ function pieceMarks({ strip, from, to, index, of }: Piece, box: Box, look: Look,
     return true;
   };
   for (const stroke of shown) if (stroke.key) put(stroke);
-  for (const stroke of shown) if (!stroke.key) put(stroke);
+  for (const every of FIRST_NUMBERED)
+    for (const stroke of shown) if (!stroke.key && stroke.first % every === 0) put(stroke);
 
   for (let mm = Math.ceil(Math.max(from, strip.from)); mm <= Math.min(to, strip.to) + 1e-9; mm++) {
     const high = mm % 10 === 0 ? 2.4 : mm % 5 === 0 ? 1.7 : 1;

@@ -5,7 +5,7 @@ import type { SolvedShot } from '../../solve/solved.js';
 import { type Box, black, line, pale, polygon, polyline, textAt } from '../draw.js';
 import type { Look } from '../look.js';
 import type { Mark, Pt, Stroke } from '../marks.js';
-import { smallestTextMm } from '../papers.js';
+import { largerPrint, smallestTextMm } from '../papers.js';
 import { type Labels, labelsIn } from './labels.js';
 import { holeMark, holes, PEGS } from './pegs.js';
 import { inset, type Plan, type PlanField, type Way } from './plan.js';
@@ -58,7 +58,7 @@ export function drawPlan(
 ): Mark[] {
   const { place } = view;
   const labels = labelsIn(view.box, look.metrics);
-  const small = Math.max(smallestTextMm(look.settings.paper), 2.1);
+  const small = Math.max(smallestTextMm(look.settings.paper), 2.1 * largerPrint(look.settings.paper));
   const marks: Mark[] = [];
   const path = (corners: Corners, stroke: Stroke): void => {
     const points = corners.map(place);
@@ -266,7 +266,7 @@ function keyNames(way: Way, points: readonly Pt[], labels: Labels, sizeMm: numbe
     if (!key || label === '' || (way.name === '' && /^[A-Z]/.test(label))) return;
     labels.put({
       text: label,
-      sizeMm: 2.8,
+      sizeMm: sizeMm * 1.3,
       weight: 'bold',
       ringed: true,
       places: sidePlaces(points[i]!, directionAt(points, i), [4.2, 6, 8]),
@@ -347,7 +347,7 @@ export function scaleBar(view: View, body: Box, look: Look, words: CameraWords):
   const long = mm / view.n;
   const x = body.x + 4;
   const y = body.y + body.height - 4;
-  const sizeMm = Math.max(smallestTextMm(look.settings.paper), 2.4);
+  const sizeMm = Math.max(smallestTextMm(look.settings.paper), 2.4 * largerPrint(look.settings.paper));
   const marks: Mark[] = [line(x, y, x + long, y, black(0.3))];
   for (let i = 0; i <= 10; i++) {
     const at = x + (long * i) / 10;

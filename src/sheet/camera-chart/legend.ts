@@ -7,7 +7,7 @@ import { fitLine } from '../fit.js';
 import { unitOf } from '../geometry.js';
 import type { Look } from '../look.js';
 import type { Mark } from '../marks.js';
-import { smallestTextMm } from '../papers.js';
+import { largerPrint, smallestTextMm } from '../papers.js';
 import { rowName } from '../times.js';
 import { type CameraWords, figure, framesOf, moveName } from './words.js';
 
@@ -89,7 +89,7 @@ function compass(field: Field, { shot }: SolvedShot): string {
 
 /** The marks of each page: the first column stands beside the plan, further ones fill pages of their own. */
 export function legendColumns(lines: readonly LegendLine[], first: Box, page: Box, look: Look): Mark[][] {
-  const sizeMm = Math.max(smallestTextMm(look.settings.paper), 2.5);
+  const sizeMm = Math.max(smallestTextMm(look.settings.paper), 2.5 * largerPrint(look.settings.paper));
   const least = smallestTextMm(look.settings.paper);
   const rowMm = sizeMm * 1.5;
   const columnsAPage = Math.max(1, Math.floor((page.width + 6) / (first.width + 6)));

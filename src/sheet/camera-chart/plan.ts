@@ -3,6 +3,7 @@
 import type { Move } from '../../shot/camera.js';
 import type { Settings } from '../../shot/settings.js';
 import type { Level } from '../../shot/shot.js';
+import { clockwise, turnOf } from '../../solve/camera/matrix.js';
 import type { Graduation, PlacementFrame, SolvedMove } from '../../solve/camera/solved.js';
 import type { SolvedShot } from '../../solve/solved.js';
 import type { Pt } from '../marks.js';
@@ -90,9 +91,12 @@ function moves(level: string, solved: SolvedShot): boolean {
   return solved.camera.moves.some(({ move }) => levelsOf(move).includes(level));
 }
 
-function placed(level: Level, at: PlacementFrame, width: number, height: number): Corners {
-  const { xMm, yMm } = level.homeMm;
-  return rectangle(xMm + at.x, yMm + at.y, width * at.scale, height * at.scale, at.rotation);
+/** A rectangle of the level's artwork as it lies on a frame; (qx, qy) is its middle from the artwork's own. */
+function placed(level: Level, at: PlacementFrame, width: number, height: number, qx = 0, qy = 0): Corners {
+  const q = clockwise(turnOf(at.rotation), qx * at.scale, qy * at.scale);
+  const x = level.homeMm.xMm + at.x + q.x;
+  const y = level.homeMm.yMm + at.y + q.y;
+  return rectangle(x, y, width * at.scale, height * at.scale, at.rotation);
 }
 
 /** A still level's sheet where it lies; those of moving ones are outlines. */
@@ -125,6 +129,10 @@ function outlinesOf(solvedMove: SolvedMove, solved: SolvedShot, settings: Settin
     if (!level || !at || at.length === 0 || level.carry) return [];
     const width = made?.width ?? made?.needed?.width ?? settings.field.widthMm;
     const height = made?.height ?? made?.needed?.height ?? settings.field.heightMm;
+    // A level whose sheet has no size yet is shown as large as it must become.
+    const unsized = made?.width == null && made?.needed ? made.needed : null;
+    const qx = unsized ? unsized.x - level.homeMm.xMm : 0;
+    const qy = unsized ? unsized.y - level.homeMm.yMm : 0;
     const end = Math.min(last, solvedMove.end);
     let from = at[Math.max(1, solvedMove.start) - 1]!;
     const [g0, g1] = graduations;
@@ -141,8 +149,8 @@ function outlinesOf(solvedMove: SolvedMove, solved: SolvedShot, settings: Settin
             ? [`${figure(from.rotation)}°`, `${figure(at[end - 1]!.rotation)}°`]
             : [`[${start}]`, `[${end}]`];
     return [
-      { label: `${name} ${marks[0]}`.trim(), corners: placed(level, from, width, height) },
-      { label: `${name} ${marks[1]}`.trim(), corners: placed(level, at[end - 1]!, width, height) },
+      { label: `${name} ${marks[0]}`.trim(), corners: placed(level, from, width, height, qx, qy) },
+      { label: `${name} ${marks[1]}`.trim(), corners: placed(level, at[end - 1]!, width, height, qx, qy) },
     ];
   });
 }

@@ -25,9 +25,8 @@ export interface CameraWords {
   readonly wayAll: string;
   readonly largestStep: string;
   readonly edgeShows: string;
-  readonly goesOn: string;
   readonly trueSize: string;
-  readonly cutHere: string;
+  readonly join: string;
   /** What is left out of a strip that is too long. */
   tooLong(shown: string, all: string): string;
   tile(n: number, of: number): string;
@@ -67,9 +66,8 @@ const english: CameraWords = {
   wayAll: 'way',
   largestStep: 'largest step',
   edgeShows: 'edge shows on frame',
-  goesOn: '(continued)',
   trueSize: 'Print at 100 %. This rule is 100 mm long.',
-  cutHere: 'cut',
+  join: 'lay the next piece on up to the inner dashed line',
   tooLong: (shown, all) => `Shown here: ${shown} mm of ${all} mm. The rest is in the move table.`,
   tile: (n, of) => `piece ${n} of ${of}`,
   tooMany: (shown) => `Too large to print whole: these are the first ${shown} pages. See the camera chart.`,
@@ -108,9 +106,8 @@ const japanese: CameraWords = {
   wayAll: '距離',
   largestStep: '最大',
   edgeShows: '端が見えるコマ',
-  goesOn: '（続き）',
   trueSize: '100％で印刷。この線は100 mm。',
-  cutHere: '切る',
+  join: '次の紙を内側の破線まで重ねる',
   tooLong: (shown, all) => `${all} mm のうち ${shown} mm まで。残りは移動表を見る。`,
   tile: (n, of) => `${of}枚のうち ${n}`,
   tooMany: (shown) => `大きすぎるため ${shown}枚まで印刷。カメラ図を見る。`,
