@@ -7,6 +7,7 @@ import type { Binding, Draft, LevelDraft, Once } from './binding.js';
 import { startDraft } from './binding.js';
 import { finishCamera } from './camera/finish.js';
 import { makeClock } from './clock.js';
+import { makeGuess } from './guess.js';
 import { makePhrases } from './items.js';
 import type { Settings } from './settings.js';
 import type { Level, Shot, Spoken } from './shot.js';
@@ -79,11 +80,12 @@ export function bind(
   }
 
   const rows = () => draft.time && draft.time.frames + draft.handles.head + draft.handles.tail;
-  const clock = makeClock({ fps: draft.fps, marks: draft.marks, broken, rows, report });
+  const guess = makeGuess();
+  const clock = makeClock({ fps: draft.fps, marks: draft.marks, broken, rows, guess, report });
   for (const statement of own) binderOf(statement).settle?.(statement, draft, clock, report);
 
-  const phrases = makePhrases({ phrases: draft.phrases, broken, unread, clock, report });
-  const binding: Binding = { settings, draft, clock, phrases, rows: rows(), broken, report };
+  const phrases = makePhrases({ phrases: draft.phrases, broken, unread, clock, guess, report });
+  const binding: Binding = { settings, draft, clock, phrases, rows: rows(), broken, guess, report };
   // Marks and phrases come last: by then it is known which ones are used.
   const late = (statement: Statement) => statement.kind === 'mark' || statement.kind === 'phrase';
   for (const statement of own) if (!late(statement)) binderOf(statement).bind?.(statement, binding);

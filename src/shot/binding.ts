@@ -4,6 +4,7 @@ import type { Report, Span } from '../language/diagnostic.js';
 import type { Statement, StatementOf, Word } from '../language/tree.js';
 import { type CameraDraft, startCamera } from './camera/draft.js';
 import type { Clock } from './clock.js';
+import type { Guess } from './guess.js';
 import type { Phrases } from './items.js';
 import type { Settings } from './settings.js';
 import type { Level, RowNote, Spoken, Timeline } from './shot.js';
@@ -90,6 +91,7 @@ export interface Binding {
   readonly rows: number | null;
   /** Names that unreadable statements began: no other message speaks of them. */
   readonly broken: ReadonlySet<string>;
+  readonly guess: Guess;
   readonly report: Report;
 }
 

@@ -2,8 +2,8 @@
 
 import type { Report, Span } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
-import { nearest } from '../language/suggest.js';
 import type { Range, StatementOf, Time } from '../language/tree.js';
+import type { Guess } from './guess.js';
 import { FRAMES_A_FOOT } from './settings.js';
 
 /** Larger numbers are all the same here: far beyond any sheet, and still exact. */
@@ -34,10 +34,11 @@ export interface ClockParts {
   readonly broken: ReadonlySet<string>;
   /** Rows of the sheet, or null while the time is not known. */
   readonly rows: () => number | null;
+  readonly guess: Guess;
   readonly report: Report;
 }
 
-export function makeClock({ fps, marks, broken, rows, report }: ClockParts): Clock {
+export function makeClock({ fps, marks, broken, rows, guess: guessName, report }: ClockParts): Clock {
   const asked = new Set<string>();
   const known = new Map<string, number | null>();
   const circles = new Set<string>();
@@ -97,7 +98,7 @@ export function makeClock({ fps, marks, broken, rows, report }: ClockParts): Clo
   }
 
   function unknownMark(name: string, span: Span): void {
-    const guess = nearest(name, marks.keys());
+    const guess = guessName(name, marks.keys());
     report(
       diagnose(
         'unknown-mark',

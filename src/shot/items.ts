@@ -2,10 +2,10 @@
 
 import type { Report, Span } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
-import { nearest } from '../language/suggest.js';
 import type { StatementOf, Item as TreeItem } from '../language/tree.js';
 import { bindChart } from './chart.js';
 import type { Clock } from './clock.js';
+import type { Guess } from './guess.js';
 import type { Group, Item, Leaf, Repeat } from './shot.js';
 
 /** Groups and phrases within each other; deeper ones are a slip or a trap, and nobody could read them. */
@@ -32,6 +32,7 @@ export interface PhrasesParts {
   /** A used file could not be read, which has been reported: unknown phrases are its fault. */
   readonly unread: boolean;
   readonly clock: Clock;
+  readonly guess: Guess;
   readonly report: Report;
 }
 
@@ -50,7 +51,14 @@ export function playedOnce(group: Group): boolean {
 type Shown = Extract<TreeItem, { length: unknown }>;
 type Repeated = Extract<TreeItem, { repeat: unknown }>;
 
-export function makePhrases({ phrases, broken, unread, clock, report }: PhrasesParts): Phrases {
+export function makePhrases({
+  phrases,
+  broken,
+  unread,
+  clock,
+  guess: guessName,
+  report,
+}: PhrasesParts): Phrases {
   const played = new Set<string>();
   const done = new Map<string, BoundItems>();
   const trail: string[] = [];
@@ -173,7 +181,7 @@ export function makePhrases({ phrases, broken, unread, clock, report }: PhrasesP
   }
 
   function unknownPhrase(name: string, span: Span): void {
-    const guess = nearest(name, phrases.keys());
+    const guess = guessName(name, phrases.keys());
     report(
       diagnose(
         'unknown-phrase',

@@ -82,14 +82,14 @@ function stretch(item: Leaf | Group, frames: number): Fix | null {
   const behind = { ...item.span, start: item.span.end };
   if (item.kind === 'group') {
     return {
-      title: 'go on with it',
+      title: 'repeat it until there',
       edits: item.repeatSpan ? edit(item.repeatSpan, '..') : edit(behind, '..'),
     };
   }
   if (item.lengthSpan) {
     return { title: `expose it for ${inFrames(frames)}`, edits: edit(item.lengthSpan, String(frames)) };
   }
-  return { title: 'hold it', edits: edit(behind, '..') };
+  return { title: 'hold it until there', edits: edit(behind, '..') };
 }
 
 /** `120`, or `96 + 12 handle`. */

@@ -88,7 +88,11 @@ export function solveLevel(
   if (level.reuse && !source) for (const drawing of drawings) drawing.reused = true;
 
   const pinnedKeys = new Set(known.loose.filter((each) => each.kind === 'key').map((each) => each.key));
-  if (timeline.whole && laid) warn({ level, timeline, passages, runs, drawings, pinnedKeys }, report);
+  if (timeline.whole && laid)
+    warn(
+      { level, timeline, passages, runs, drawings, pinnedKeys, referred: new Set(references.values()) },
+      report,
+    );
 
   const onPaper = [
     ...passages.keys.values(),

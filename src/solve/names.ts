@@ -1,6 +1,6 @@
 /** Canonical names of in-betweens, and the drawings that references mean. */
 
-import type { Report } from '../language/diagnostic.js';
+import type { Diagnostic, Report } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
 import type { Item, Level } from '../shot/shot.js';
 import type { Drawing, Passage } from './drawing.js';
@@ -52,56 +52,66 @@ export function findReferences(
   report: Report,
 ): Map<Item, Drawing> {
   const { passages, references } = found;
-  const byName = new Map<string, Drawing[]>();
+  // Of each name with and without its second key, the drawing that is written first.
+  const exact = new Map<string, Drawing>();
+  const bare = new Map<string, Drawing>();
   const targets = new Map<string, Set<string>>();
   const counts = new Map<string, number>();
-  for (const passage of passages) {
-    const { from, to } = passage;
+  for (const { from, to, drawings } of passages) {
     if (!targets.has(from)) targets.set(from, new Set());
     targets.get(from)!.add(to);
-    counts.set(`${from}>${to}`, Math.max(passage.drawings.length, counts.get(`${from}>${to}`) ?? 0));
+    counts.set(`${from}>${to}`, Math.max(drawings.length, counts.get(`${from}>${to}`) ?? 0));
   }
   for (const drawing of [...passages.flatMap((passage) => passage.drawings), ...loose]) {
-    if (drawing.kind !== 'key') listed(byName, `${drawing.key}.${drawing.index}${drawing.letter}`, drawing);
+    if (drawing.kind === 'key') continue;
+    const place = `${drawing.index}${drawing.letter}`;
+    const names: [Map<string, Drawing>, string][] = [
+      [exact, `${drawing.key}>${drawing.to ?? ''}.${place}`],
+      [bare, `${drawing.key}.${place}`],
+    ];
+    for (const [map, name] of names) if (!map.has(name)) map.set(name, drawing);
   }
   const meant = new Map<Item, Drawing>();
   for (const reference of references) {
     const { key, to, index, letter } = reference.name;
-    const tos = [...(targets.get(key) ?? [])];
-    const text = betweenText(reference.name);
-    const drawings = (byName.get(`${key}.${index}${letter}`) ?? []).filter(
-      (drawing) => to === null || drawing.to === null || drawing.to === to,
-    );
-    if (to === null && tos.length > 1) {
-      const fitting = drawings[0]?.to ?? tos[0]!;
-      const place = { ...reference.span, end: reference.span.start + text.length };
-      report(
-        diagnose(
-          'reference-ambiguous',
-          reference.span,
-          `Key ${key} of level ${level.name} leads to several keys (${tos.join(', ')}), so ${text} could be any of theirs.`,
-          drawings[0]
-            ? {
-                fix: {
-                  title: `write \`${betweenText({ ...reference.name, to: fitting })}\``,
-                  edits: [{ span: place, text: betweenText({ ...reference.name, to: fitting }) }],
-                },
-              }
-            : {},
-        ),
-      );
-    } else if (!drawings[0]) {
-      const way = to ?? tos[0];
+    const tos = targets.get(key) ?? new Set<string>();
+    const place = `${index}${letter}`;
+    const drawing =
+      to === null
+        ? bare.get(`${key}.${place}`)
+        : (exact.get(`${key}>${to}.${place}`) ?? exact.get(`${key}>.${place}`));
+    if (drawing) meant.set(reference, drawing);
+    if (to === null && tos.size > 1) report(ambiguous(level, reference, drawing, [...tos].slice(0, 6)));
+    else if (!drawing) {
+      const way = to ?? tos.values().next().value;
       const count = way === undefined ? 0 : (counts.get(`${key}>${way}`) ?? 0);
       const why =
         count === 0
           ? `no in-between leads from key ${key}${to === null ? '' : ` to key ${to}`}`
           : `from key ${key} to key ${way} there ${count === 1 ? 'is 1 in-between' : `are ${count} in-betweens`}`;
+      const text = betweenText(reference.name);
       report(
         diagnose('reference-missing', reference.span, `Level ${level.name} has no drawing ${text}: ${why}.`),
       );
     }
-    if (drawings[0]) meant.set(reference, drawings[0]);
   }
   return meant;
+}
+
+/** `tos`: the first few keys that its key leads to. */
+function ambiguous(
+  level: Level,
+  { name, span }: Passages['references'][number],
+  drawing: Drawing | undefined,
+  tos: readonly string[],
+): Diagnostic {
+  const text = betweenText(name);
+  const listed = tos.length > 5 ? `${tos.slice(0, 5).join(', ')} …` : tos.join(', ');
+  const message = `Key ${name.key} of level ${level.name} leads to several keys (${listed}), so ${text} could be any of theirs.`;
+  if (!drawing?.to) return diagnose('reference-ambiguous', span, message);
+  const full = betweenText({ ...name, to: drawing.to });
+  const place = { ...span, end: span.start + text.length };
+  return diagnose('reference-ambiguous', span, message, {
+    fix: { title: `write \`${full}\``, edits: [{ span: place, text: full }] },
+  });
 }

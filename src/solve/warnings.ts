@@ -23,6 +23,8 @@ export interface Seen {
   /** In the order in which they are first seen. */
   readonly drawings: readonly Drawing[];
   readonly pinnedKeys: ReadonlySet<string>;
+  /** In-betweens that a reference shows. */
+  readonly referred: ReadonlySet<Drawing>;
 }
 
 /** Only for levels whose rows are certain: after an error of their timeline it would be guessing. */
@@ -98,8 +100,9 @@ interface Numbered {
 /** Keys at their first appearance: 1 then 3 with no 2 anywhere, or 3 before 2. The first key of a level may have any number. */
 function keyOrder({ level, drawings, pinnedKeys, passages }: Seen, report: Report): void {
   const keys = drawings.filter((drawing) => drawing.kind === 'key').map(numbered);
-  const numbers = new Set([...passages.keys.values()].map((key) => numbered(key).number));
-  for (const name of pinnedKeys) numbers.add(Number.parseInt(name, 10));
+  const numbers = [...passages.keys.keys(), ...pinnedKeys]
+    .map((name) => Number.parseInt(name, 10))
+    .sort((a, b) => a - b);
   let highest = keys[0];
   for (const key of keys.slice(1)) {
     if (!highest) break;
@@ -128,10 +131,15 @@ function keyOrder({ level, drawings, pinnedKeys, passages }: Seen, report: Repor
   }
 }
 
-/** Whether any number from `from` up to `below` is there, be it later or on paper only. */
-function skippedExists(from: number, below: number, numbers: ReadonlySet<number>): boolean {
-  for (const number of numbers) if (number >= from && number < below) return true;
-  return false;
+/** Whether any of the rising numbers is from `from` up to `below`: a key that is seen later, or on paper only. */
+function skippedExists(from: number, below: number, numbers: readonly number[]): boolean {
+  let low = 0;
+  for (let high = numbers.length; low < high; ) {
+    const middle = (low + high) >> 1;
+    if (numbers[middle]! < from) low = middle + 1;
+    else high = middle;
+  }
+  return low < numbers.length && numbers[low]! < below;
 }
 
 function numbered(drawing: Drawing): Numbered {
@@ -143,7 +151,7 @@ function numbered(drawing: Drawing): Numbered {
  * `2--1` after `1--2`: the way back as new drawings, which may be meant. Not where it leads a cycle back to its first key, nor
  * where the drawings exist.
  */
-function waysBack({ level, passages: { passages } }: Seen, report: Report): void {
+function waysBack({ level, passages: { passages }, referred }: Seen, report: Report): void {
   const first = new Map<string, Passage>();
   for (const passage of passages) {
     const there = first.get(`${passage.to}>${passage.from}`);
@@ -152,7 +160,10 @@ function waysBack({ level, passages: { passages } }: Seen, report: Report): void
     if (!there || passage.from === passage.to || passage.wrapped) continue;
     if (passage.drawings.every((drawing) => drawing.pinned)) continue;
     const names = [...there.drawings].reverse().map((drawing) => drawing.name);
-    const fits = names.length === passage.written.length && names.every((name) => !name.includes('/'));
+    const fits =
+      names.length === passage.written.length &&
+      names.every((name) => !name.includes('/')) &&
+      !passage.drawings.some((drawing) => referred.has(drawing));
     const count = passage.drawings.length;
     report(
       diagnose(

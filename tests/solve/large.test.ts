@@ -46,6 +46,17 @@ describe('large counts', () => {
     expect(solved.counts.keys).toBe(14_400);
   });
 
+  test('five thousand ways from one key, and as many references', () => {
+    const ways = Array.from({ length: 5000 }, (_, i) => `1-${i + 2} 1>${i + 2}.1`).join(' ');
+    expect(shown(48, ways).codes.filter((code) => code.startsWith('error'))).toEqual(['error timeline-long']);
+  });
+
+  test('three thousand unknown phrases among as many known ones', () => {
+    const phrases = Array.from({ length: 3000 }, (_, i) => `phrase walk${i} = 1-2-\n`).join('');
+    const { codes } = shown(48, Array.from({ length: 3000 }, (_, i) => `wlak${i}`).join(' '), phrases);
+    expect(codes.filter((code) => code === 'error unknown-phrase')).toHaveLength(3000);
+  });
+
   test('a chain of a thousand marks', () => {
     const marks = Array.from({ length: 1000 }, (_, i) => `mark m${i} m${i + 1}`);
     const { codes } = shown(48, '1 @m0 2..', `${marks.join('\n')}\nmark m1000 9`);

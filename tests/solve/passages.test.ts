@@ -21,6 +21,11 @@ describe('an in-between belongs to its passage', () => {
     expect(diagnostics[0]!.fix!.edits.map((edit) => edit.text)).toEqual([' 1.2 ', ' 1.1 ']);
   });
 
+  test('no edit is offered where the new drawings are shown by themselves elsewhere', () => {
+    const { diagnostics } = shown(24, '1--2--1 2.1..');
+    expect(diagnostics.map((each) => [each.code, each.fix])).toEqual([['way-back', undefined]]);
+  });
+
   test('a cycle of two keys gives no such hint', () => {
     expect(shown(24, '(1--2--)..').codes).toEqual([]);
   });

@@ -36,7 +36,7 @@ describe('any generated cut', () => {
           expect(drawings.reduce((sum, each) => sum + each.exposedFrames, empty)).toBe(length);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 80 },
     );
   });
 
@@ -53,7 +53,7 @@ describe('any generated cut', () => {
           }
         }
       }),
-      { numRuns: 100 },
+      { numRuns: 50 },
     );
   });
 
@@ -71,7 +71,7 @@ describe('any generated cut', () => {
           expect(drawings.map((each) => each.cel)).toEqual(wanted);
         }
       }),
-      { numRuns: 100 },
+      { numRuns: 50 },
     );
   });
 
@@ -99,7 +99,7 @@ describe('any generated cut', () => {
           solved.levels.map((level) => level.exposures),
         );
       }),
-      { numRuns: 100 },
+      { numRuns: 50 },
     );
   });
 });
@@ -116,7 +116,7 @@ describe('what changes nothing', () => {
       fc.property(shuffled, ({ cut, mixed }) => {
         expect(meaning(solveText(mixed.join('\n')).solved)).toEqual(meaning(solveText(cut.text).solved));
       }),
-      { numRuns: 100 },
+      { numRuns: 50 },
     );
   });
 
@@ -134,7 +134,7 @@ describe('what changes nothing', () => {
           });
         expect(meaning(solveText(inline.join('\n')).solved)).toEqual(meaning(solveText(text).solved));
       }),
-      { numRuns: 100 },
+      { numRuns: 50 },
     );
   });
 
@@ -152,7 +152,7 @@ describe('what changes nothing', () => {
         );
         expect(meaning(solve(bound.shot!))).toEqual(meaning(solveText(text).solved));
       }),
-      { numRuns: 100 },
+      { numRuns: 50 },
     );
   });
 
@@ -179,7 +179,7 @@ describe('what changes nothing', () => {
         const typed = statements.map((each) => `${wide(each)}  # a remark\n\n`).join('');
         expect(meaning(solveText(typed).solved)).toEqual(meaning(solveText(text).solved));
       }),
-      { numRuns: 100 },
+      { numRuns: 50 },
     );
   });
 });
@@ -225,7 +225,7 @@ describe('any items at all', () => {
           }
         },
       ),
-      { numRuns: 1500 },
+      { numRuns: 600 },
     );
   });
 });

@@ -1,7 +1,6 @@
 /** Fields: sizes and places in percent, millimetres or chart notation → millimetres and degrees. */
 
 import { diagnose, type Span } from '../../language/diagnostic.js';
-import { nearest } from '../../language/suggest.js';
 import type { Word } from '../../language/tree.js';
 import type { Binder, Binding } from '../binding.js';
 import type { Field } from '../camera.js';
@@ -52,7 +51,7 @@ function widthOf(size: CameraNode<'field'>['size'], { field, fields }: Settings)
 
 /** The field of that name; null where there is none, which is reported. */
 export function fieldOf(word: Word, binding: Binding): Field | null {
-  const { draft, settings, broken, report } = binding;
+  const { draft, settings, broken, guess: guessName, report } = binding;
   const { named, shared, made } = draft.camera;
   const name = word.text;
   const known = made.get(name);
@@ -60,7 +59,7 @@ export function fieldOf(word: Word, binding: Binding): Field | null {
   const statement = named.get(name) ?? shared.get(name);
   if (!statement && name !== FULL) {
     if (broken.has(name)) return null;
-    const guess = nearest(name, [FULL, ...named.keys(), ...shared.keys()]);
+    const guess = guessName(name, [FULL, ...named.keys(), ...shared.keys()]);
     report(
       diagnose(
         'unknown-field',

@@ -1,7 +1,6 @@
 /** The stack, what levels are, and the numbers that their drawings have on paper. */
 
 import { diagnose } from '../../language/diagnostic.js';
-import { nearest } from '../../language/suggest.js';
 import type { CelName, StatementOf, Word } from '../../language/tree.js';
 import type { Binders, Binding } from '../binding.js';
 import { levelOf } from '../binding.js';
@@ -21,9 +20,9 @@ function pinned(name: CelName): Pinned {
 }
 
 /** Reports a level that the cut does not have. */
-export function unknownLevel(word: Word, { draft, broken, report }: Binding): void {
+export function unknownLevel(word: Word, { draft, broken, guess: guessName, report }: Binding): void {
   if (broken.has(word.text)) return;
-  const guess = nearest(word.text, draft.levels.keys());
+  const guess = guessName(word.text, draft.levels.keys());
   report(
     diagnose(
       'unknown-level',
@@ -35,10 +34,10 @@ export function unknownLevel(word: Word, { draft, broken, report }: Binding): vo
 }
 
 /** A level that is written outside the given stack. */
-export function insideStack(word: Word, { draft, report }: Binding): void {
+export function insideStack(word: Word, { draft, guess: guessName, report }: Binding): void {
   const stack = draft.stack;
   if (!stack || stack.levels.some((each) => each.text === word.text)) return;
-  const guess = nearest(
+  const guess = guessName(
     word.text,
     stack.levels.map((each) => each.text),
   );
