@@ -34,7 +34,7 @@ describe('where it goes', () => {
   test('standard output', async () => {
     const host = memoryHost({ 'a.cut': CUT });
     const { status, error } = await run(host, 'build', 'a.cut', '--output', '-');
-    expect([status, error]).toEqual([0, 'wrote standard output: 2 pages\n']);
+    expect([status, error]).toEqual([0, 'wrote 2 pages to standard output\n']);
     expect(isPdf(host.printedBytes())).toBe(true);
     expect(fileNames(host)).toEqual(['a.cut']);
   });
