@@ -4,6 +4,7 @@
  * What stands on paper: the standard field (grey, dashed; black where a field of the cut lies on it), each field as a black
  * rectangle with ticks at its corners, a cross at its centre and its name in a ring; a field that nothing uses is crossed out.
  * The centre's path is a line with an arrow head; a graduation is a stroke across it, a ring where a field or mark is reached.
+ * A truck whose centre stays has them along its upper right corner.
  * Sheets of artwork are thin grey rectangles, the smallest that would do dotted, a moving level's start and end dashed.
  * Positions on paper times the printed ratio are millimetres on the artwork.
  */

@@ -133,6 +133,33 @@ describe('camera chart', () => {
     },
   );
 
+  test('a truck whose centre stays has its graduations along a corner', async () => {
+    const solved = solve(`cut 3
+time 2+0
+level BG
+field A full
+field B 50%
+truck A@1 > B@2+0 ticks
+`);
+    const [page] = await printed(solved, cameraChartPages);
+    const n = ratio(page!);
+    const [a] = heavy(page!);
+    const middle = { x: a!.x + a!.width / 2, y: a!.y + a!.height / 2 };
+    const places = page!.lines
+      .filter(
+        ({ pen, x1, y1, x2, y2 }) =>
+          near(pen.widthMm, 0.15, 0.01) && near(Math.hypot(x2 - x1, y2 - y1), 2.6, 0.01),
+      )
+      .map(({ x1, y1, x2, y2 }) => [((x1 + x2) / 2 - middle.x) * n, (middle.y - (y1 + y2) / 2) * n] as const);
+    expect(places.length).toBeGreaterThan(20);
+    const { frames } = solved.camera;
+    const { widthMm, heightMm } = solved.shot.settings.field;
+    for (const [x, y] of places) {
+      const off = frames.map(({ width }) => Math.hypot(x - width / 2, y - (width * heightMm) / widthMm / 2));
+      expect(Math.min(...off)).toBeLessThanOrEqual(0.05);
+    }
+  });
+
   test('a cut whose camera stays has no camera pages', () => {
     const solved = solve('cut 1\ntime 2+0\nlevel BG\n');
     const look = { settings: solved.shot.settings, metrics: testFonts().metrics, stamp: '' };

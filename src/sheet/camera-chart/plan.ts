@@ -1,13 +1,13 @@
 /** What a camera chart shows, on the artwork's plane, before it has a scale. */
 
-import type { Move } from '../../shot/camera.js';
+import type { Move, MoveOf } from '../../shot/camera.js';
 import type { Settings } from '../../shot/settings.js';
 import type { Level } from '../../shot/shot.js';
 import { clockwise, turnOf } from '../../solve/camera/matrix.js';
 import type { Graduation, PlacementFrame, SolvedMove } from '../../solve/camera/solved.js';
 import type { SolvedShot } from '../../solve/solved.js';
 import type { Pt } from '../marks.js';
-import { type Corners, rectangle, seen } from './space.js';
+import { boundsOf, type Corners, rectangle, seen } from './space.js';
 import { figure } from './words.js';
 
 export interface PlanField {
@@ -82,6 +82,9 @@ export function planOf(solved: SolvedShot, settings: Settings): Plan {
     ways: distinct(camera.moves.flatMap((move) => waysOf(move, solved))),
   };
 }
+
+/** A centre that goes less far than this share of the standard field's width has no room for graduations. */
+const CENTRE_STAYS = 0.04;
 
 /** Levels that a move shifts, turns or scales. */
 const levelsOf = (move: Move): readonly string[] =>
@@ -162,8 +165,9 @@ function waysOf({ move, graduations }: SolvedMove, solved: SolvedShot): Way[] {
   const dots = (dx: number, dy: number) =>
     graduations.map((g, i): Dot => dotOf(g, dx, dy, i === 0 || i === graduations.length - 1));
   switch (move.kind) {
-    case 'pan':
     case 'truck':
+      return [{ name: '', dots: truckDots(move, graduations, dots(0, 0), solved), ticks, beside: false }];
+    case 'pan':
     case 'follow':
       return [{ name: '', dots: dots(0, 0), ticks, beside: false }];
     case 'slide': {
@@ -186,6 +190,27 @@ function waysOf({ move, graduations }: SolvedMove, solved: SolvedShot): Way[] {
     default:
       return [];
   }
+}
+
+/**
+ * The centre's places; where the centre hardly moves, those of the field's upper right corner, which show how far the truck
+ * has come on each frame.
+ */
+function truckDots(
+  move: MoveOf<'truck'>,
+  graduations: readonly Graduation[],
+  centres: readonly Dot[],
+  { camera, shot }: SolvedShot,
+): readonly Dot[] {
+  const { left, right, bottom, top } = boundsOf(centres.map((dot) => dot.at));
+  const { from } = move.legs[0]!;
+  if (Math.hypot(right - left, top - bottom) > shot.settings.field.widthMm * CENTRE_STAYS) return centres;
+  return centres.map((dot, i) => {
+    const { frame, x, y, value } = graduations[i]!;
+    const turn = frame < 1 ? from.turnDeg : (camera.frames[frame - 1]?.rotation ?? from.turnDeg);
+    const corners = seen(x, y, value ?? from.widthMm, turn, shot.settings);
+    return { ...dot, at: corners[1] };
+  });
 }
 
 function dotOf(g: Graduation, dx: number, dy: number, end: boolean): Dot {
