@@ -7,7 +7,7 @@
 import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
-import { setDownwards } from '../vertical.js';
+import { type SetDownwards, setDownwards } from '../vertical.js';
 import { type Lane, laneOf } from './lane.js';
 import { besideLine, isWideName } from './numbers.js';
 import type { Item, PlacedItem } from './plan.js';
@@ -66,7 +66,6 @@ function wordMarks(side: Side, run: Run, { item, lane: index }: PlacedItem, lane
   const page = Math.floor((item.first - 1) / geometry.rowsAPage) + 1;
   const here = Math.floor((first - 1) / geometry.rowsAPage) + 1;
   const from = continues && page !== here ? telling.words.fromPage(page) : '';
-  const texts = [...item.names.map((name) => `${name} ${from}`.trim()), ...(from === '' ? [] : [from])];
   // Words of a short move go on beside the rows below, up to the next move of the lane.
   const next = placed
     .filter((other) => other.lane === index && other.item !== item && other.item.from >= item.last)
@@ -82,15 +81,23 @@ function wordMarks(side: Side, run: Run, { item, lane: index }: PlacedItem, lane
   const gaps = between(edges, begin, Math.min(next, run.last + 1)).filter(
     ([row]) => !wide.some(([frame]) => frame === row),
   );
-  for (const text of texts)
+  for (const name of item.names)
     for (const [a, b] of gaps) {
       const top = topOf(side, run, a) + 0.5;
-      const strip = { ...lane.strip, top, room: topOf(side, run, b) - 0.45 - top };
-      if (strip.room <= geometry.leastTextMm) continue;
-      const set = setDownwards(text, strip, size, plan.metrics);
-      if (set.fits) return set.marks;
+      const end = topOf(side, run, b) - 0.45;
+      const set = fitting(name, top, end);
+      if (!set) continue;
+      if (from === '') return set.marks;
+      const origin = fitting(from, set.end + 0.8, end);
+      if (origin) return [...set.marks, ...origin.marks];
     }
   return [];
+
+  function fitting(text: string, top: number, end: number): SetDownwards | null {
+    if (end - top <= geometry.leastTextMm) return null;
+    const set = setDownwards(text, { ...lane.strip, top, room: end - top }, size, plan.metrics);
+    return set.fits ? set : null;
+  }
 }
 
 /** Frames at whose top edge a rule runs over the whole block. */

@@ -1,0 +1,88 @@
+/** What the memo says of the camera, in both languages and measures. */
+
+import { describe, expect, it } from 'vitest';
+import { sheetPages } from '../../../src/sheet/sheet.js';
+import type { Settings } from '../../../src/shot/settings.js';
+import { lookOf, said, solvedCut, textsOf } from '../laid.js';
+
+const HEAD = `cut 1
+time 6+0
+stack BG A B C
+field A full
+field B full at 120,10
+field C 60% at 120,10
+field D 40% at 120,10
+A: 1..
+B: 1..
+C: 1..
+`;
+
+/** The memo's lines without their dots. */
+function memo(statements: string, settings: Partial<Settings> = {}): string[] {
+  const [page] = sheetPages(solvedCut(`${HEAD}${statements}\n`, settings), lookOf(settings));
+  return textsOf(page!.marks)
+    .filter(({ text }) => text.startsWith('· '))
+    .map(({ text }) => text.slice(2));
+}
+
+describe.each([
+  ['', 'FIX', 'FIX'],
+  ['fix C', 'FIX C', 'FIX C'],
+  ['pan A@1 > B@5+0', 'PAN A→B  0+1–4+24', 'PAN A→B  0+1–4+24'],
+  ['pan A@1 > B@5+0 ticks', 'graduated PAN A→B  0+1–4+24', '目盛りPAN A→B  0+1–4+24'],
+  ['pan A@1 > B@5+0 carry A', 'follow PAN A→B with A  0+1–4+24', '付けPAN A→B A付け  0+1–4+24'],
+  ['truck B@1 > C@2+0 > D@3+0', 'T.U B→C→D  0+1–2+24', 'T.U B→C→D  0+1–2+24'],
+  ['truck C@1 > B@2+0 > C@3+0', 'T.B C→B T.U B→C  0+1–2+24', 'T.B C→B T.U B→C  0+1–2+24'],
+  [
+    'truck quick C@1 > B@24 fair ア@6 85%',
+    'Q.T.B C→B fairing ア  0+1–0+24',
+    'Q.T.B C→B フェアリング ア  0+1–0+24',
+  ],
+  ['pull BG right 3mm/f 1..5+0', 'BG pull → 3 mm/f  0+1–4+24', 'BG 引き → 3 mm/コマ  0+1–4+24'],
+  ['follow A left 3mm/f 1..5+0', 'A follow ← 3 mm/f  0+1–4+24', 'A フォロー ← 3 mm/コマ  0+1–4+24'],
+  ['slide A,B ア(0,0)@1 > エ(-120,0)@6+0', 'A,B slide ア→エ  0+1–5+24', 'A,B スライド ア→エ  0+1–5+24'],
+  ['truck level A 100%@1 > 140%@3+0', 'A layer T.U 100%→140%  0+1–2+24', 'A セルT.U 100%→140%  0+1–2+24'],
+  [
+    'turn level A 0@1 > 90@2+0 ccw',
+    'A turn 0°→90° counter-clockwise  0+1–1+24',
+    'A 回転 0°→90° 左回り  0+1–1+24',
+  ],
+  ['shake 4mm>0mm 1..12 sideways', 'shake 4→0 mm sideways  0+1–0+12', '画面動 4→0 mm 横  0+1–0+12'],
+  [
+    'roll A 5mm 1..3+0 every 1+12',
+    'A sway 5 mm every 1+12  0+1–2+24',
+    'A ローリング 5 mm 周期 1+12  0+1–2+24',
+  ],
+  ['fade out white 5+1..6+0', 'W.O  5+1–5+24', 'W.O  5+1–5+24'],
+  ['expose B 0%>100% 1..24', 'B double exposure 0%→100%  0+1–0+24', 'B WXP 0%→100%  0+1–0+24'],
+  ['glow C 1..12', 'C light through  0+1–0+12', 'C T光  0+1–0+12'],
+  ['effect "heat haze" A,B 1..24', 'A,B heat haze  0+1–0+24', 'A,B heat haze  0+1–0+24'],
+])('%s', (statement, en, ja) => {
+  it('is told in the sheet’s language', () => {
+    expect(memo(statement)).toContain(en);
+    expect(memo(statement, { labels: 'ja' })).toContain(ja);
+  });
+});
+
+it('tells feet in the west', () => {
+  expect(memo('pan A@1 > B@5+0', { convention: 'west' })).toContain("PAN A→B  0'01–7'08");
+});
+
+it('says FIX only where the camera stands still', () => {
+  const fixed = (statement: string) => memo(statement).filter((text) => text.startsWith('FIX')).length;
+  expect(fixed('pull BG left 1mm/f 1..24')).toBe(1);
+  expect(fixed('shake 3mm 1..12')).toBe(0);
+  expect(fixed('follow A left 1mm/f 1..24')).toBe(0);
+});
+
+it('names the cut with which it overlaps, at the cut point too', () => {
+  const cut = solvedCut(`${HEAD}overlap out 1+0\n`);
+  const page = sheetPages(cut, { ...lookOf(), neighbours: { after: '2A' } })
+    .map(said)
+    .join(' ');
+  expect(page).toContain('O.L 1+0 with c2A');
+  expect(page).toContain('cut point');
+  expect(page.replace(/\s+/g, ' ')).toMatch(/cut point.*O\.L with c2A/);
+  const alone = sheetPages(cut, lookOf()).map(said).join(' ');
+  expect(alone).toContain('O.L 1+0 with the next cut');
+});

@@ -1,0 +1,100 @@
+/** The camera column as it comes back from the printed file. */
+
+import { describe, expect, it } from 'vitest';
+import { defaults, type Settings } from '../../../src/shot/settings.js';
+import { readCameraColumn, type Slant } from '../../readback/camera-column.js';
+import { layOut, printAndOpen } from '../../readback/print.js';
+import { readSheet } from '../../readback/sheet.js';
+import { solvedCut } from '../laid.js';
+import { CAMERAS, PAN } from './cuts.js';
+
+const LOOKS: Partial<Settings>[] = [
+  { paper: 'A4', convention: 'japan', labels: 'ja' },
+  { paper: 'A3', convention: 'japan', labels: 'en' },
+  { paper: 'A4', convention: 'west', labels: 'en' },
+  { paper: 'B5', convention: 'west', labels: 'ja' },
+];
+
+async function columns(text: string, look: Partial<Settings>) {
+  const settings = { ...defaults, ...look };
+  const laid = layOut({ name: 'camera', solved: solvedCut(text, settings), settings }, false);
+  const [papers] = await printAndOpen([laid]);
+  return papers!.map((paper) => readCameraColumn(readSheet(paper)));
+}
+
+describe.each(LOOKS)('$paper $convention $labels', (look) => {
+  it('has the graduations of a pan on their rows, first and last in rings', async () => {
+    const pages = await columns(PAN, look);
+    expect(pages.length).toBeGreaterThan(1);
+    const numbers = pages.flatMap(({ texts }) =>
+      texts.filter(
+        ({ text, frame }, i, all) => /^\d+$/.test(text) && all.findIndex((one) => one.frame === frame) === i,
+      ),
+    );
+    // A on frame 25, B on frame 168: 143 steps.
+    expect(numbers.map(({ frame, text }) => [frame, Number(text)])).toEqual(
+      Array.from({ length: 144 }, (_, i) => [25 + i, i]),
+    );
+    expect(numbers.filter(({ ringed }) => ringed).map(({ text }) => text)).toEqual(['0', '143']);
+    const bars = pages.flatMap((page) => page.bars).map(({ frame, at }) => `${at} ${frame}`);
+    expect(bars).toEqual(['top 25', 'bottom 168']);
+  });
+
+  it('has the steps beside them that the solver gives, where they change', async () => {
+    const pages = await columns(PAN, look);
+    const steps = pages
+      .flatMap(({ texts }) => texts)
+      .filter(({ text }) => /^\d+\.\d\d$/.test(text))
+      .map(({ frame, text }) => [frame, text] as const);
+    const { graduations } = solvedCut(PAN).camera.moves[0]!;
+    for (const [frame, text] of steps)
+      expect(Math.abs(graduations.find((one) => one.frame === frame)!.stepMm - Number(text))).toBeLessThan(
+        0.0051,
+      );
+    // Twelve frames up, twelve down, the constant speed at their joint.
+    expect(steps.length).toBeGreaterThanOrEqual(20);
+  });
+
+  it('names the fields where they are reached, and again after a break', async () => {
+    const pages = await columns(PAN, look);
+    const named = (frame: number): string[] =>
+      pages.flatMap(({ texts }) => texts.filter((text) => text.frame === frame).map(({ text }) => text));
+    expect(named(25)).toContain('A');
+    expect(named(168)).toContain('B');
+    const block = look.convention === 'west' ? 97 : 73;
+    expect(named(block)).toContain('[A→B]');
+    const { down, texts } = pages[1]!;
+    // Japanese stands upright, a character a place.
+    const upright = texts.map(({ text }) => text).filter((text) => /^[枚目から]$/u.test(text));
+    expect(look.labels === 'ja' ? upright.join('') : down.join(' ')).toContain(
+      look.labels === 'ja' ? '枚目から' : 'from p.1',
+    );
+  });
+});
+
+it('has the bars of every move on its first and last row', async () => {
+  const [first, second] = await columns(CAMERAS['four lanes']!, { paper: 'A3' });
+  const bars = [...first!.bars, ...second!.bars].map(({ frame, at }) => `${at} ${frame}`).sort();
+  expect(bars).toEqual(
+    [
+      ...['top 25', 'bottom 120'],
+      ...['top 120', 'bottom 168'],
+      ...['top 25', 'bottom 144'],
+      ...['top 25', 'bottom 144'],
+      // A fade's base only: in at its end, out at its start.
+      ...['bottom 24', 'top 169'],
+      ...['top 169', 'bottom 188'],
+    ].sort(),
+  );
+});
+
+it('opens a fade in and closes a fade out', async () => {
+  const [page] = await columns('cut 1\ntime 3+0\nA: 1..\nfade in 1..24\nfade out 2+1..3+0\n', {});
+  const way = ({ topFrame, bottomFrame, rightMm }: Slant) =>
+    `${topFrame}-${bottomFrame} ${rightMm > 0 ? 'right' : 'left'}`;
+  const [a, b, c, d] = [...page!.slants].sort((one, two) => one.topFrame - two.topFrame);
+  expect([a, b].map((one) => way(one!)).sort()).toEqual(['1-24 left', '1-24 right']);
+  expect([c, d].map((one) => way(one!)).sort()).toEqual(['49-72 left', '49-72 right']);
+  const bars = page!.bars.map(({ frame, at }) => `${at} ${frame}`);
+  expect(bars.sort()).toEqual(['bottom 24', 'top 49']);
+});
