@@ -37,15 +37,16 @@ test('the other commands that it offers are right, too', async () => {
   const offered = [...readme.matchAll(/^\| `npx cutwright ([^`]*)` \|/gm)].map(([, line]) =>
     line!.split(' '),
   );
-  expect(offered).toHaveLength(5);
+  expect(offered).toHaveLength(7);
   for (const args of offered) {
-    const house = readFileSync('examples/saltmarsh/house.cut');
-    const cut = readFileSync('examples/saltmarsh/cuts/c002.cut');
+    const example = (name: string) => [
+      `examples/saltmarsh/${name}`,
+      readFileSync(`examples/saltmarsh/${name}`),
+    ];
     const host = memoryHost({
       'c012.cut': mended,
       'examples/saltmarsh/episode.yaml': 'cuts: ["cuts/*.cut"]',
-      'examples/saltmarsh/house.cut': house,
-      'examples/saltmarsh/cuts/c002.cut': cut,
+      ...Object.fromEntries(['house.cut', 'cuts/c002.cut', 'cuts/c012.cut', 'cuts/c013.cut'].map(example)),
     });
     expect(await main(args, host), host.complaints()).toBe(0);
   }
