@@ -81,7 +81,7 @@ async function pages() {
     format: 'esm',
     logLevel: 'warning',
     banner: {
-      js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
+      js: "import { createRequire as benchRequire } from 'node:module'; const require = benchRequire(import.meta.url);",
     },
   });
   const { printing } = await import(pathToFileURL(outfile));
