@@ -55,7 +55,7 @@ export function randomCuts(convention: Convention): void {
   describe(`random cuts, ${convention}`, () => {
     test.each(batches.map((batch, i) => ({ batch, from: i * AT_ONCE + 1 })))(
       'say on paper what the solver says, from cut $from on',
-      { timeout: 120_000 },
+      { timeout: 240_000 },
       async ({ batch }) => {
         const laid = batch.map(({ cut, settings }, i) =>
           // Charts are the same work for all cuts of a kind; every second one prints them.

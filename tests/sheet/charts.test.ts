@@ -186,7 +186,9 @@ describe('chart pages', () => {
     ).toBe(true);
   });
 
-  it('never print one thing over another, however crowded, and stay on the paper', () => {
+  it('never print one thing over another, however crowded, and stay on the paper', {
+    timeout: 60_000,
+  }, () => {
     for (const paper of PAPERS) {
       for (const labels of ['ja', 'en'] as const) {
         const cut = solvedOf(
