@@ -13,6 +13,7 @@ import type { SolvedShot } from '../solve/solved.js';
 import { cutKey, type Episode } from './episode.js';
 import { STANDARD_INPUT } from './find.js';
 import { treeGlyphs } from './glyphs.js';
+import { beyondPaper, printedTexts } from './printed.js';
 import { decode, readText } from './read.js';
 import { findReused } from './reuse.js';
 import { newShelf, type Shelf } from './shelf.js';
@@ -93,6 +94,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
       diagnostics.push(...reused.diagnostics, ...solved.diagnostics);
     }
   }
+  diagnostics.push(...beyondPaper([parsed.tree, ...used.trees].flatMap(printedTexts), shot));
   return {
     file,
     sources,

@@ -4,33 +4,16 @@ import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js'
 import type { Tree } from '../language/tree.js';
 import { uncovered } from '../print/coverage.js';
 import type { Written } from './episode.js';
-
-/** Statements whose names stay in the text: they are never printed. */
-const SILENT = new Set(['use', 'mark', 'phrase']);
+import { printedTexts } from './printed.js';
 
 /** Errors for the characters of a tree that cannot be printed, each with its own place. */
 export function treeGlyphs(tree: Tree, source: string): Diagnostic[] {
-  const found: Diagnostic[] = [];
-  for (const statement of tree.statements) {
-    if (SILENT.has(statement.kind)) continue;
-    visit(statement, (text, span) => found.push(...missing(text, span, source)));
-  }
-  return found;
+  return printedTexts(tree).flatMap(({ text, span }) => missing(text, span, source));
 }
 
 /** The same for texts of the manifest. */
 export function writtenGlyphs(texts: readonly Written[], source: string): Diagnostic[] {
   return texts.flatMap(({ text, span }) => missing(text, span, source));
-}
-
-function visit(node: object, meet: (text: string, span: Span) => void): void {
-  const { text, span } = node as { text?: unknown; span?: Span };
-  if (typeof text === 'string' && span) meet(text, span);
-  for (const value of Object.values(node)) {
-    if (Array.isArray(value)) {
-      for (const one of value) if (typeof one === 'object' && one !== null) visit(one, meet);
-    } else if (typeof value === 'object' && value !== null) visit(value, meet);
-  }
 }
 
 function missing(text: string, span: Span, source: string): Diagnostic[] {

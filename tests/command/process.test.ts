@@ -133,6 +133,14 @@ const muchs: [string, string | Uint8Array, 1 | 2, string][] = [
   ['a cut of an hour', 'cut 1\ntime 3600+0\nA: 1..\n', 1, 'time-too-long'],
   ['NUL bytes', `${head}A: 1..\n\0\0\0`, 1, 'not-text'],
   ['groups in groups', `${head}A: ${'('.repeat(20_000)}1${')'.repeat(20_000)}\n`, 1, 'nested-too-deep'],
+  ['a memo of 3 MB', `${head}memo "${'x'.repeat(3_000_000)}"\nA: 1..\n`, 1, 'text-too-long'],
+  ['memos of 4 MB', `${head}${`memo "${'x y '.repeat(500)}"\n`.repeat(2000)}A: 1..\n`, 1, 'text-too-long'],
+  [
+    '5,000 levels',
+    head + Array.from({ length: 5000 }, (_, i) => `A${i}: 1..\n`).join(''),
+    1,
+    'levels-too-many',
+  ],
   ['nothing but slips', 'zzz\n'.repeat(200_000), 1, 'reading-stopped'],
   ['Latin-1', Buffer.from(`${head}memo "caf\xe9"\nA: 1..\n`, 'latin1'), 1, 'wrong-encoding'],
 ];

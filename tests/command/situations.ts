@@ -99,6 +99,8 @@ export const situations: Readonly<Record<string, Situation>> = {
     'level C reuse 8/C\ncels C 1 1.1 1.2 2\nC: 1--2..',
     1,
   ),
+  'text-too-long': bytes(Buffer.from(`${CUT}memo "${'x '.repeat(3000)}"\n`)),
+  'levels-too-many': bytes(Buffer.from(CUT + Array.from({ length: 300 }, (_, i) => `B${i}: 1..\n`).join(''))),
   'reading-stopped': bytes(Buffer.from(CUT + 'zzz\n'.repeat(2000))),
   'same-output': {
     files: { 'day/c001.cut': CUT, 'night/c001.cut': CUT },

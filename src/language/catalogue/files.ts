@@ -207,6 +207,27 @@ export const files = entries({
       mended: 'cut 1\ntime 1+0\nmemo "Rain"\nA: 1..\n',
     },
   },
+  'text-too-long': {
+    severity: 'error',
+    title: 'a text that no sheet can hold',
+    explanation:
+      'A single text may have 4,000 characters, and all texts of a cut together 100,000. What is longer was pasted by mistake, or belongs on a page of its own beside the sheet.',
+    example: {
+      kind: 'situation',
+      failing: 'memo "…", with a whole script pasted into the quotes',
+      mended: 'memo "see script p. 12"',
+    },
+  },
+  'levels-too-many': {
+    severity: 'error',
+    title: 'more levels than any sheet can hold',
+    explanation: 'A cut may have 200 levels. A crowd of more is drawn in groups, several figures on a level.',
+    example: {
+      kind: 'situation',
+      failing: 'a cut with the levels A1 to A300',
+      mended: 'the same crowd on the levels A to H',
+    },
+  },
   'same-output': {
     severity: 'error',
     title: 'two cuts would be written to one file',
