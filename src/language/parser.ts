@@ -10,6 +10,7 @@ import {
 } from 'chevrotain';
 import type { Diagnostic, Span } from './diagnostic.js';
 import type { Kit, Rule } from './kit.js';
+import { LateLookahead } from './lookahead.js';
 import { sharedRules } from './shared.js';
 import { type StatementRule, statementTable } from './statements/index.js';
 import { vocabulary } from './tokens.js';
@@ -46,6 +47,7 @@ export class Grammar extends EmbeddedActionsParser {
       skipValidations: !validate,
       recoveryEnabled: false,
       maxLookahead: 1,
+      lookaheadStrategy: new LateLookahead({ maxLookahead: 1 }),
     });
     const place = (token: IToken): Span => ({
       file: this.#file,
