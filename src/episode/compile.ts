@@ -102,11 +102,11 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     shot,
     solved,
     diagnostics: inOrder(diagnostics, sources),
-    digest: digest(
-      [read.text, ...used.trees.map((tree) => sources.get(tree.file) ?? ''), ...digests],
-      episode.settings,
-      shot?.artists ?? [],
-    ),
+    // Only what is printed or lent has use for it.
+    get digest() {
+      const texts = [read.text, ...used.trees.map((tree) => sources.get(tree.file) ?? ''), ...digests];
+      return digest(texts, episode.settings, shot?.artists ?? []);
+    },
     house,
   };
 }

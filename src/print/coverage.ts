@@ -28,6 +28,7 @@ export interface Uncovered {
 /** What of a text cannot be printed. A letter with its marks counts as the one character that it is printed as (NFC). */
 export function uncovered(text: string): Uncovered[] {
   const found: Uncovered[] = [];
+  if (/^[ -~]*$/.test(text)) return found;
   for (const { 0: letter, index } of text.matchAll(/[^\p{M}]\p{M}*|\p{M}+/gsu)) {
     for (const character of letter.normalize('NFC')) {
       if (!covers(character.codePointAt(0)!)) found.push({ character, index });
