@@ -1,5 +1,5 @@
 /**
- * Builds what is shipped into dist/: the program as one bundle with a code cache for a quick start, and the font with its
+ * Builds what is shipped into dist/: the program as one bundle with code caches for a quick start, and the font with its
  * licence. `node esbuild.config.mjs [FOLDER]` builds elsewhere.
  */
 import { cpSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
@@ -119,10 +119,13 @@ cpSync(join(source, 'LICENSE_FONT'), join(font, 'LICENSE.txt'));
 
 const { script, program } = require('./bin/load.js').load(fresh);
 const silent = { ...program.nodeHost(), out() {}, error() {}, write: () => ({ ok: true, value: null }) };
-for (const command of ['check', 'build']) {
+for (const [command, cache] of [
+  ['check', 'read.cache'],
+  ['build', 'print.cache'],
+]) {
   await program.main([command, join(root, 'examples/saltmarsh/cuts/c001.cut')], silent);
+  writeFileSync(join(fresh, cache), script.createCachedData());
 }
-writeFileSync(join(fresh, 'cutwright.cache'), script.createCachedData());
 
 rmSync(dist, { recursive: true, force: true });
 mkdirSync(dirname(dist), { recursive: true });

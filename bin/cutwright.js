@@ -5,8 +5,9 @@ const { load } = require('./load.js');
 
 const folder = join(__dirname, '../dist');
 if (existsSync(folder)) {
-  const { main, nodeHost } = load(folder).program;
-  main(process.argv.slice(2), nodeHost()).then((status) => {
+  const argv = process.argv.slice(2);
+  const { main, nodeHost } = load(folder, argv[0]).program;
+  main(argv, nodeHost()).then((status) => {
     process.exitCode = status;
   });
 } else {

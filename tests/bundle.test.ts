@@ -13,7 +13,9 @@ interface Loaded {
   readonly script: { readonly cachedDataRejected?: boolean };
   readonly program: { readonly main: Main; readonly nodeHost: () => Host };
 }
-const { load } = createRequire(import.meta.url)('../bin/load.js') as { load: (folder: string) => Loaded };
+const { load } = createRequire(import.meta.url)('../bin/load.js') as {
+  load: (folder: string, command?: string) => Loaded;
+};
 
 let work: string;
 let dist: string;
@@ -50,8 +52,8 @@ describe('the bundle', () => {
     expect(own.equals(await written(main, nodeHost(), ...argv))).toBe(true);
   });
 
-  test('has a code cache that this Node takes', () => {
-    expect(load(dist).script.cachedDataRejected).toBe(false);
+  test.each(['check', 'build'])('has a code cache for %s that this Node takes', (command) => {
+    expect(load(dist, command).script.cachedDataRejected).toBe(false);
   });
 
   test('has the font and its licence beside it', () => {
