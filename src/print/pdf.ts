@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { setImmediate } from 'node:timers/promises';
 import { promisify } from 'node:util';
 import { deflate, deflateSync } from 'node:zlib';
 import type { Bookmark, Document, Form, Page } from '../sheet/marks.js';
@@ -44,6 +45,8 @@ export async function printPdf(document: Document, fonts: Fonts): Promise<Uint8A
   catalog(pdf, document);
   pdf._id = printer.identifier(document);
   pdf.end();
+  // What zlib leaves to be closed is held until the event loop turns, which a long batch would otherwise never let it.
+  await setImmediate();
   return Buffer.concat(chunks);
 }
 
