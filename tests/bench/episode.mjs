@@ -11,8 +11,8 @@ function dice(seed) {
 
 const LEVELS = ['A', 'B', 'C', 'D', 'E', 'F'];
 
-/** The text of cut `number`. */
-export function cut(number) {
+/** The text of cut `number`; with `camera`, every third has a pan or a truck and a pull. */
+export function cut(number, { camera = false } = {}) {
   const roll = dice(number);
   const seconds = 3 + roll(10);
   const levels = LEVELS.slice(0, 2 + roll(5));
@@ -37,8 +37,30 @@ export function cut(number) {
     ...timelines,
     `voice "Nao" 1+6..2+20 "Wait for me!"`,
     `sound 2+1..2+20 "door slams"`,
+    ...(camera && number % 3 === 0 ? moves(number, seconds, levels) : []),
     '',
   ].join('\n');
+}
+
+function moves(number, seconds, levels) {
+  const free = levels.map((level) => `level ${level} free`);
+  if (number % 2 === 0) {
+    return [
+      ...free,
+      'level BG size 400x160mm at 45,0',
+      'field A full',
+      'field B full at 90,0',
+      `pan A@13 > B@${seconds}+0 ease 12 18 ticks carry A`,
+    ];
+  }
+  return [
+    ...free,
+    'level BG size 500x200mm at -100,0',
+    'field A full',
+    'field B 80% at 10,5',
+    `truck A@1 > B@${seconds}+0 ease 12`,
+    `pull BG right 0.5mm/f 1..${seconds}+0`,
+  ];
 }
 
 export const MANIFEST = 'title: Measured\nepisode: 1\ncuts: ["*.cut"]\n';

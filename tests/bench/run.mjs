@@ -30,21 +30,21 @@ async function print(folder, out) {
   return Number(pages[1]);
 }
 
-function write(folder, from, to) {
+function write(folder, from, to, options = {}) {
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, 'episode.yaml'), MANIFEST);
   for (let number = from; number <= to; number++) {
-    writeFileSync(join(folder, `c${number}.cut`), cut(number));
+    writeFileSync(join(folder, `c${number}.cut`), cut(number, options));
   }
 }
 
-async function episode(work) {
-  const folder = join(work, 'episode');
-  write(folder, 1, CUTS);
-  const { value: pages, took } = await timed(() => print(folder, join(work, 'out')));
+async function episode(work, { camera }) {
+  const folder = join(work, camera ? 'moving' : 'still');
+  write(folder, 1, CUTS, { camera });
+  const { value: pages, took } = await timed(() => print(folder, join(work, `${camera}-out`)));
   const rate = ((pages / took) * 1000).toFixed(0);
   report(
-    `${CUTS} cuts, ${pages} pages, from text to PDF files`,
+    `${CUTS} cuts${camera ? ', a third with a camera' : ''}, ${pages} pages, from text to PDF files`,
     `${(took / 1000).toFixed(2)} s, ${rate} pages/s`,
   );
 }
@@ -92,7 +92,8 @@ async function pages() {
 const work = mkdtempSync(join(tmpdir(), 'cutwright-bench-'));
 try {
   await startup();
-  await episode(work);
+  await episode(work, { camera: false });
+  await episode(work, { camera: true });
   await memory(work);
   await pages();
 } finally {
