@@ -1,7 +1,5 @@
 import { createHash } from 'node:crypto';
 import { setImmediate } from 'node:timers/promises';
-import { promisify } from 'node:util';
-import { deflate, deflateSync } from 'node:zlib';
 import type { Bookmark, Document, Form, Page } from '../sheet/marks.js';
 import { openCodes } from './codes.js';
 import { Content } from './content.js';
@@ -11,11 +9,6 @@ import { openPdf } from './pdfkit.js';
 
 /** Points in a millimetre (a point is 1/72 inch, an inch 25.4 mm: ISO 32000-1, 8.3.2.3). */
 const POINTS = 72 / 25.4;
-
-const deflateInBackground = promisify(deflate);
-
-/** From so many pages on it is quicker to compress in the background than to wait for each page. */
-const MANY = 16;
 
 /**
  * Prints pages into the bytes of a PDF 1.7 file. The same document gives the same bytes: no date is written, and the
@@ -38,9 +31,7 @@ export async function printPdf(document: Document, fonts: Fonts): Promise<Uint8A
   delete pdf.info.CreationDate;
 
   const printer = new Printer(pdf, fonts);
-  const compress = document.pages.length < MANY ? deflateSync : deflateInBackground;
-  const streams = document.pages.map((page) => compress(printer.stream(page)));
-  for (const [index, page] of document.pages.entries()) printer.place(page, await streams[index]!);
+  for (const page of document.pages) printer.page(page);
   for (const bookmark of document.bookmarks) outline(pdf.outline, bookmark, document.pages.length);
   catalog(pdf, document);
   pdf._id = printer.identifier(document);
@@ -78,32 +69,22 @@ class Printer {
     this.fonts = { [regular.id]: regular.ref(), [bold.id]: bold.ref() };
   }
 
-  /** The content stream of a page. Throws MissingGlyph. */
-  stream(page: Page): Uint8Array {
+  /** Throws MissingGlyph. */
+  page(page: Page): void {
     const form = page.form && this.form(page.form, page);
-    const { content } = this;
+    const { content: writer } = this;
     const scale = POINTS.toFixed(6);
-    content.raw(`${scale} 0 0 -${scale} 0 ${(page.heightMm * POINTS).toFixed(6)} cm`);
-    content.tints(page.marks);
-    if (form) content.raw(`/${form.name} Do`);
-    content.marks(page.marks);
-    return this.taken();
-  }
-
-  /** Puts a page with its compressed stream into the file, after those before it. */
-  place(page: Page, stream: Uint8Array): void {
+    writer.raw(`${scale} 0 0 -${scale} 0 ${(page.heightMm * POINTS).toFixed(6)} cm`);
+    writer.tints(page.marks);
+    if (form) writer.raw(`/${form.name} Do`);
+    writer.marks(page.marks);
     this.pdf.addPage({ size: [page.widthMm * POINTS, page.heightMm * POINTS], margin: 0 });
     const { fonts, xobjects, content } = this.pdf.page;
     Object.assign(fonts, this.fonts);
-    if (page.form) {
-      const { name, ref } = this.forms.get(page.form.id)!;
-      xobjects[name] = ref;
-    }
+    if (form) xobjects[form.name] = form.ref;
     // In place of what pdfkit has begun the stream with.
     content.buffer = [];
-    content.compress = false;
-    content.data = { Filter: 'FlateDecode' };
-    content.write(stream);
+    content.write(this.taken());
   }
 
   /** 16 bytes that differ where the pages, their order, labels or the title differ. */

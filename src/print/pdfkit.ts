@@ -10,7 +10,6 @@ export interface PdfReference {
   readonly id: number;
   data: Record<string, unknown>;
   buffer: Uint8Array[];
-  compress: boolean;
   write(chunk: Uint8Array): void;
   end(chunk?: Uint8Array): void;
 }
