@@ -38,4 +38,11 @@ export interface Host {
   readonly cwd: string;
   /** The short id of the commit that a folder's work tree stands on, if any. */
   commit(folder: string): string | undefined;
+  /**
+   * The world as it was at a revision of the work tree that `place` (absolute) lies in: its texts of cuts and manifests, at
+   * their paths. `rev` as git takes it. Never throws.
+   */
+  revision(place: string, rev: string): Reading<Host>;
+  /** Columns of the terminal that standard error is, or null: it is none. */
+  readonly columns: number | null;
 }

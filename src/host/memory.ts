@@ -13,6 +13,8 @@ export interface MemoryHost extends Host {
   readonly locked: Set<string>;
   readonly variables: Map<string, string>;
   readonly commits: Map<string, string>;
+  /** Worlds of the past, by the revision's name. */
+  readonly revisions: Map<string, Host>;
   clock: Date;
   /** Bytes that still fit on the disk. */
   room: number;
@@ -57,6 +59,7 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
     locked: new Set(),
     variables: new Map(),
     commits: new Map(),
+    revisions: new Map(),
     clock: new Date(Date.UTC(2001, 0, 1)),
     room: Number.POSITIVE_INFINITY,
     input: new Uint8Array(),
@@ -101,6 +104,11 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
     colour: false,
     cwd: '/work',
     commit: (folder) => host.commits.get(absolute(folder)),
+    revision(_place, rev) {
+      const past = host.revisions.get(rev);
+      return past ? { ok: true, value: past } : refuse(`git knows no revision \`${rev}\``);
+    },
+    columns: null,
   };
   for (const [path, content] of Object.entries(files)) {
     host.files.set(absolute(path), typeof content === 'string' ? Buffer.from(content) : content);

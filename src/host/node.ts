@@ -22,10 +22,12 @@ import { shippedFont } from './fonts.js';
 import type { Host, Reading } from './host.js';
 import { LARGEST_FILE } from './host.js';
 import { reasonOf, TOO_LARGE } from './reasons.js';
+import { atRevision } from './revision.js';
 
 /** The real world. */
 export function nodeHost(): Host {
-  return {
+  const terminal = isTerminal();
+  const host: Host = {
     read: (path) => attempt(() => read(path)),
     list: (folder) => attempt(() => done(readdirSync(folder).sort(byCodePoint))),
     kind: kindOf,
@@ -46,10 +48,13 @@ export function nodeHost(): Host {
     },
     env: (name) => process.env[name],
     font: shippedFont,
-    colour: isTerminal() && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
+    colour: terminal && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
     cwd: process.cwd(),
     commit: commitOf,
+    revision: (place, rev) => atRevision(host, place, rev),
+    columns: terminal ? (process.stderr.columns ?? 80) : null,
   };
+  return host;
 }
 
 const done = <T>(value: T): Reading<T> => ({ ok: true, value });
