@@ -1,7 +1,7 @@
 /** The forms with nothing in them, for people who write by hand. */
 
 import type { Wanted } from './columns.js';
-import { mostLevels } from './columns.js';
+import { mostLevels, NO_GUTTERS } from './columns.js';
 import { footMarks } from './foot.js';
 import { form } from './form.js';
 import { blockWidth, geometry } from './geometry.js';
@@ -15,7 +15,7 @@ import { sideLabel } from './sides.js';
 export function blankPages(look: Look, { levels }: { readonly levels: number }): Page[] {
   const { settings } = look;
   const metrics = cached(look.metrics);
-  const room = { bracketMm: 0, voices: 1, sounds: 1, cameraLanes: 1 };
+  const room = { bracketMm: 0, voices: 1, sounds: 1, cameraLanes: 1, gutters: NO_GUTTERS };
   const width = blockWidth(settings, settings.fps);
   const pages: Page[] = [];
   for (let left = Math.max(1, Math.round(levels)); left > 0; ) {

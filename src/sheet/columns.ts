@@ -21,6 +21,22 @@ export interface Columns {
   readonly notes: Column;
 }
 
+/** Room at the left of each column of a group for change bars, mm; 0 where none stands there. */
+export interface Gutters {
+  readonly levels: number;
+  readonly speech: number;
+  readonly camera: number;
+  readonly notes: number;
+}
+
+export const NO_GUTTERS: Gutters = { levels: 0, speech: 0, camera: 0, notes: 0 };
+
+/** What is left of a column beside its gutter. */
+export const besideGutter = ({ x, width }: Column, gutterMm: number): Column => ({
+  x: x + gutterMm,
+  width: width - gutterMm,
+});
+
 export interface Wanted {
   readonly levels: number;
   /** The first side of a page, with dialogue and camera; the others have levels only. */
@@ -33,6 +49,7 @@ export interface Wanted {
   readonly sounds: number;
   /** Lanes of camera moves that run at the same time, at least 1. */
   readonly cameraLanes: number;
+  readonly gutters: Gutters;
 }
 
 /** A level's column is never narrower, mm. */
@@ -50,23 +67,31 @@ const LABELS: Share = { least: 4, wish: 4.4, most: 5.4, weight: 0.2 };
 const NUMBERS: Share = { least: 2.8, wish: 3.2, most: 4.2, weight: 0.2 };
 
 function shares(wanted: Wanted): { dialogue: Share; camera: Share; notes: Share; key: Share; cel: Share } {
-  const { voices, sounds, cameraLanes: lanes } = wanted;
+  const { voices, sounds, cameraLanes: lanes, gutters } = wanted;
+  const wider = (share: Share, mm: number): Share => ({
+    ...share,
+    least: share.least + mm,
+    wish: share.wish + mm,
+    most: share.most + mm,
+  });
+  const cel: Share = { least: NARROWEST_COLUMN, wish: 4, most: 7.5, weight: 0.5 };
   return {
-    dialogue: {
-      least: 7 * voices + 2.2 * sounds,
-      wish: 9.5 * voices + 2.8 * sounds,
-      most: 18 * voices + 6 * sounds,
-      weight: 2,
-    },
-    camera: { least: 8 + 3 * lanes, wish: 11 + 3.5 * lanes, most: 30 + 6 * lanes, weight: 3 },
-    notes: { least: 10, wish: 14, most: 70, weight: 5 },
-    key: {
-      least: NARROWEST_COLUMN + wanted.bracketMm,
-      wish: 4 + wanted.bracketMm,
-      most: 7.5 + wanted.bracketMm,
-      weight: 0.5,
-    },
-    cel: { least: NARROWEST_COLUMN, wish: 4, most: 7.5, weight: 0.5 },
+    dialogue: wider(
+      {
+        least: 7 * voices + 2.2 * sounds,
+        wish: 9.5 * voices + 2.8 * sounds,
+        most: 18 * voices + 6 * sounds,
+        weight: 2,
+      },
+      gutters.speech,
+    ),
+    camera: wider(
+      { least: 8 + 3 * lanes, wish: 11 + 3.5 * lanes, most: 30 + 6 * lanes, weight: 3 },
+      gutters.camera,
+    ),
+    notes: wider({ least: 10, wish: 14, most: 70, weight: 5 }, gutters.notes),
+    key: wider(cel, wanted.bracketMm + gutters.levels),
+    cel: wider(cel, gutters.levels),
   };
 }
 

@@ -2,7 +2,7 @@
 
 import type { Settings } from '../shot/settings.js';
 import { FRAMES_A_FOOT } from '../shot/settings.js';
-import type { Columns, Wanted } from './columns.js';
+import type { Columns, Gutters, Wanted } from './columns.js';
 import { columns } from './columns.js';
 import type { Box } from './draw.js';
 import { PAPER_MM, smallestTextMm } from './papers.js';
@@ -37,6 +37,7 @@ export interface Geometry {
   readonly rowsAPage: number;
   readonly blocks: readonly Block[];
   readonly bracketMm: number;
+  readonly gutters: Gutters;
 }
 
 /** From the paper's edge: what most office printers cannot reach, and a little. */
@@ -145,6 +146,7 @@ export function geometry(settings: Settings, fps: number, wanted: Wanted): Geome
     rowsAPage: before,
     blocks,
     bracketMm: wanted.bracketMm,
+    gutters: wanted.gutters,
   };
 }
 

@@ -74,7 +74,10 @@ function overCels(side: Side, level: SolvedLevel, column: Column): Mark[] {
   y += rows.last.height;
   const changes = { x, y: y + 0.3, width, height: rows.changes.height - 0.6 };
   const figures = { most: 2 * scale };
-  const said = changesOf(level, words);
+  const lent = lentOf(side, level);
+  // Who shows a level again stands in the memo in any case.
+  const both = [changesOf(level, words), lent].filter((text) => text !== '').join(', ');
+  const said = lent !== '' && setChanges(side, both, changes).fits ? both : changesOf(level, words);
   return [
     ...name(side, level, column),
     ...box(side, String(drawn), count, { ...figures, leftOver: `${level.name}: ${words.drawings} ${drawn}` }),
@@ -83,8 +86,7 @@ function overCels(side: Side, level: SolvedLevel, column: Column): Mark[] {
       leftOver: `${level.name}: ${words.last} ${level.lastCel}`,
     }),
     ...box(side, said, changes, {
-      most: 1.7 * scale,
-      upwards: true,
+      ...changesSize(side),
       leftOver: `${level.name}: ${said}`,
       instead: words.inMemo,
     }),
@@ -103,10 +105,13 @@ function name(side: Side, level: SolvedLevel, column: Column): Mark[] {
   return box(side, level.name, place, set);
 }
 
-interface Said {
+interface Setting {
   readonly most: number;
   readonly weight?: 'bold';
   readonly upwards?: boolean;
+}
+
+interface Said extends Setting {
   /** The line for the memo where there is no room. */
   readonly leftOver: string;
   /** What stands in the box then, if not the text's beginning. */
@@ -114,16 +119,22 @@ interface Said {
 }
 
 function box(side: Side, text: string, place: Box, said: Said): Mark[] {
-  const { plan, geometry } = side;
-  const setting = { ...said, least: geometry.leastTextMm };
-  const set =
-    said.upwards && mostlyWide(text)
-      ? downInBox(side, text, place, said.most)
-      : setInBox(plan.metrics, text, place, setting);
+  const set = setSaid(side, text, place, said);
   if (set.fits) return set.marks;
-  plan.leftOver.add(said.leftOver);
-  return said.instead === undefined ? set.marks : setInBox(plan.metrics, said.instead, place, setting).marks;
+  side.plan.leftOver.add(said.leftOver);
+  return said.instead === undefined ? set.marks : setSaid(side, said.instead, place, said).marks;
 }
+
+function setSaid(side: Side, text: string, place: Box, said: Setting): { marks: Mark[]; fits: boolean } {
+  const { plan, geometry } = side;
+  return said.upwards && mostlyWide(text)
+    ? downInBox(side, text, place, said.most)
+    : setInBox(plan.metrics, text, place, { ...said, least: geometry.leastTextMm });
+}
+
+const changesSize = (side: Side) => ({ most: 1.7 * side.geometry.scale, upwards: true });
+
+const setChanges = (side: Side, text: string, place: Box) => setSaid(side, text, place, changesSize(side));
 
 const mostlyWide = (text: string): boolean => [...text].filter(isWide).length > text.length / 2;
 
@@ -155,6 +166,12 @@ function changesOf(level: SolvedLevel, words: Side['plan']['words']): string {
       level.missing.map((drawing) => drawing.cel),
     ),
   ].join(', ');
+}
+
+/** The cuts that show a level again. */
+function lentOf({ plan }: Side, { name }: SolvedLevel): string {
+  const cuts = plan.lent.filter(({ level }) => level === name).map(({ cut }) => cut);
+  return cuts.length === 0 ? '' : plan.words.lentShort([...new Set(cuts)]);
 }
 
 /** Rising numbers with their neighbours joined: `A4`, `A1–12 A14`. */

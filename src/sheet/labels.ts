@@ -44,11 +44,21 @@ export interface Words {
   memoGoesOn(page: string): string;
   levelsOn(names: string, page: string): string;
   reuse(level: string, cut: string, other: string): string;
+  /** A level that other cuts show again, in the memo and, short, over its column. */
+  lent(level: string, borrowers: readonly { readonly cut: string; readonly as: string }[]): string;
+  lentShort(cuts: readonly string[]): string;
+  /** Over the list of what differs from another version; `bars`: the sign of a bar stands before it. */
+  changed(against: string, bars: boolean): string;
+  unchanged(against: string): string;
   handles(head: string, tail: string, length: string): string;
   keyCount(keys: number): string;
   /** The foot's naming of the cut. */
   cutNumber(cut: string): string;
 }
+
+/** `12`, `12 and 15`, `12, 15 and 20`. */
+const listed = (items: readonly string[]): string =>
+  items.length < 2 ? items.join() : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 
 const en: Words = {
   language: 'en',
@@ -88,6 +98,11 @@ const en: Words = {
   memoGoesOn: (page) => `goes on on page ${page}`,
   levelsOn: (names, page) => `Levels ${names}: page ${page}`,
   reuse: (level, cut, other) => `${level}: reuse of cut ${cut}, level ${other}`,
+  lent: (level, borrowers) =>
+    `${level} is shown again in ${borrowers.length === 1 ? 'cut' : 'cuts'} ${listed(borrowers.map(({ cut, as }) => `${cut} (as ${as})`))}`,
+  lentShort: (cuts) => `again in ${cuts.map((cut) => `c${cut}`).join(' ')}`,
+  changed: (against, bars) => `Changed against ${against}${bars ? ' (bar: rows that differ)' : ''}`,
+  unchanged: (against) => `No change against ${against}`,
   handles: (head, tail, length) =>
     `Handles (shaded rows): ${[head && `${head} before the cut`, tail && `${tail} after it`].filter(Boolean).join(', ')}. Sheet ${length} in all.`,
   keyCount: (keys) => `${keys} key${keys === 1 ? '' : 's'}`,
@@ -132,6 +147,11 @@ const ja: Words = {
   memoGoesOn: (page) => `${page}枚目へ続く`,
   levelsOn: (names, page) => `セル ${names} は ${page}枚目`,
   reuse: (level, cut, other) => `${level}：兼用　カット${cut} の ${other}`,
+  lent: (level, borrowers) =>
+    `${level}：兼用先　${borrowers.map(({ cut, as }) => `カット${cut} の ${as}`).join('、')}`,
+  lentShort: (cuts) => `兼用先 ${cuts.map((cut) => `c${cut}`).join('、')}`,
+  changed: (against, bars) => `${against} からの変更${bars ? '（太線：変わったコマ）' : ''}`,
+  unchanged: (against) => `${against} から変更なし`,
   handles: (head, tail, length) =>
     `のりしろ（網かけ）：${[head && `頭 ${head}`, tail && `尻 ${tail}`].filter(Boolean).join('、')}。シート全体 ${length}`,
   keyCount: (keys) => `原画${keys}枚`,

@@ -1,18 +1,20 @@
 /** The memo over the pages of a cut: told on the first page and its further sides, the other boxes left to the pencil. */
 
+import { barMarks } from './changes/bars.js';
 import { frame, pale } from './draw.js';
 import { caption } from './form.js';
 import type { Look } from './look.js';
 import type { Mark, Page } from './marks.js';
-import { memoMarks, memoPointer, memoTexts, stackMarks } from './memo.js';
+import type { Paragraph } from './memo.js';
+import { barLegend, memoMarks, memoPointer, memoTexts, stackMarks } from './memo.js';
 import { pageFrame } from './pages.js';
 import type { Side } from './plan.js';
+import { runsOf } from './plan.js';
 import { sideLabel } from './sides.js';
 
 /** Everything that the memo has to tell, once the rows are drawn. */
-function memoOf(firstPage: readonly Side[]): string[] {
-  const { plan } = firstPage[0]!;
-  return [...furtherSides(firstPage), ...memoTexts(plan), ...plan.leftOver];
+function memoOf(firstPage: readonly Side[]): Paragraph[] {
+  return [...furtherSides(firstPage).map((text) => ({ text })), ...memoTexts(firstPage[0]!.plan)];
 }
 
 /** Where the levels stand that are not on the first side. */
@@ -69,6 +71,12 @@ export function laterMemo(side: Side, firstPage: readonly Side[]): Mark[] {
   const { plan, geometry } = side;
   const stack = stackMarks({ box: geometry.memo, geometry, plan });
   // That nothing moves is no reason to leaf back.
-  if (memoOf(firstPage).every((text) => text === plan.camera.fixed)) return stack.marks;
-  return [...stack.marks, memoPointer(stack.left, geometry, plan, plan.words.memoOn(sideLabel(1, 0)))];
+  if (memoOf(firstPage).every(({ text }) => text === plan.camera.fixed)) return stack.marks;
+  const barred = runsOf(side).some((run) => barMarks(side, run).length > 0);
+  const legend = memoMarks({ box: stack.left, geometry, plan }, barred ? barLegend(plan) : []);
+  return [
+    ...stack.marks,
+    ...legend.marks,
+    memoPointer(stack.left, geometry, plan, plan.words.memoOn(sideLabel(1, 0))),
+  ];
 }

@@ -1,6 +1,7 @@
 /** The memo: what the cut says in words, the stack, and what found no room elsewhere. */
 
 import { cameraMemo } from './camera/memo.js';
+import { barMark } from './changes/bars.js';
 import type { Box } from './draw.js';
 import { line, pale, textAt } from './draw.js';
 import { wrap } from './fit.js';
@@ -13,28 +14,66 @@ import { secondsAndFrames } from './times.js';
 
 const LEADING = 1.22;
 
+/** What a memo tells, a line of it or the head over some. */
+export interface Paragraph {
+  readonly text: string;
+  /** Bold and without a dot; `bar`: with the sign of a change bar before it. */
+  readonly head?: 'plain' | 'bar';
+}
+
+const plainly = (text: string): Paragraph => ({ text });
+
 /** The lines of a memo as paragraphs, in the order in which they are printed. */
-export function memoTexts(plan: Plan): string[] {
+export function memoTexts(plan: Plan): Paragraph[] {
   const { shot, levels } = plan.solved;
   const { words } = plan;
   const { head, tail } = shot.handles;
   const length = (frames: number): string => (frames > 0 ? secondsAndFrames(frames, shot.fps) : '');
+  const lenders = [...new Set(plan.lent.map(({ level }) => level))];
   return [
-    ...cameraMemo(plan.camera),
-    ...shot.memos.map((memo) => memo.text),
-    ...levels.flatMap((level) =>
-      level.reuse ? [words.reuse(level.name, level.reuse.cut, level.reuse.level)] : [],
-    ),
-    ...(head > 0 || tail > 0
-      ? [words.handles(length(head), length(tail), secondsAndFrames(shot.length, shot.fps))]
-      : []),
+    ...changedTexts(plan),
+    ...[
+      ...cameraMemo(plan.camera),
+      ...shot.memos.map((memo) => memo.text),
+      ...levels.flatMap((level) =>
+        level.reuse ? [words.reuse(level.name, level.reuse.cut, level.reuse.level)] : [],
+      ),
+      ...lenders.map((lender) =>
+        words.lent(
+          lender,
+          plan.lent.filter(({ level }) => level === lender),
+        ),
+      ),
+      ...(head > 0 || tail > 0
+        ? [words.handles(length(head), length(tail), secondsAndFrames(shot.length, shot.fps))]
+        : []),
+      ...plan.leftOver,
+    ].map(plainly),
   ];
+}
+
+/** What differs from another version, under a head that tells what a change bar means. */
+function changedTexts({ marked, bars, words }: Plan): Paragraph[] {
+  if (!marked) return [];
+  if (bars.none && marked.lines.length === 0)
+    return [{ text: words.unchanged(marked.against), head: 'plain' }];
+  return [changedHead(marked.against, bars.none, words), ...marked.lines.map(plainly)];
+}
+
+const changedHead = (against: string, none: boolean, words: Plan['words']): Paragraph =>
+  none
+    ? { text: words.changed(against, false), head: 'plain' }
+    : { text: words.changed(against, true), head: 'bar' };
+
+/** The head alone, for pages whose memo is told elsewhere but that have bars; none where no row differs. */
+export function barLegend({ marked, bars, words }: Plan): Paragraph[] {
+  return marked && !bars.none ? [changedHead(marked.against, false, words)] : [];
 }
 
 export interface MemoSet {
   readonly marks: Mark[];
   /** Lines that found no room. */
-  readonly rest: readonly string[];
+  readonly rest: readonly Paragraph[];
 }
 
 interface Place {
@@ -66,8 +105,17 @@ export function stackMarks({ box, geometry, plan }: Place): { marks: Mark[]; lef
 const MOST_COLUMNS = 3;
 const COLUMN_GAP = 3;
 
+/** A line as it is set. */
+interface Line {
+  readonly text: string;
+  readonly indent: number;
+  /** The first of its paragraph. */
+  readonly first: boolean;
+  readonly of: Paragraph;
+}
+
 /** Sets paragraphs in a memo box, smaller where there are many, then in columns. */
-export function memoMarks({ box, geometry, plan }: Place, paragraphs: readonly string[]): MemoSet {
+export function memoMarks({ box, geometry, plan }: Place, paragraphs: readonly Paragraph[]): MemoSet {
   const under = captionMm(geometry) + 0.7;
   const room = { x: box.x + 1.2, y: box.y + under, width: box.width - 2.4, height: box.height - under - 0.5 };
   const { leastTextMm, scale } = geometry;
@@ -86,38 +134,45 @@ export function memoMarks({ box, geometry, plan }: Place, paragraphs: readonly s
 
   function inColumns(columns: number, sizeMm: number): MemoSet {
     const width = (room.width - (columns - 1) * COLUMN_GAP) / columns;
-    const lines = paragraphs.flatMap((text) => broken(text, width, sizeMm));
+    const lines = paragraphs.flatMap((one) => broken(one, width, sizeMm));
     const fitting = Math.max(1, Math.floor(room.height / (sizeMm * LEADING)));
     const here = lines.slice(0, fitting * columns);
-    const marks = here.map(({ text, indent }, i) => {
-      const x = room.x + Math.floor(i / fitting) * (width + COLUMN_GAP) + indent;
+    const marks = here.flatMap(({ text, indent, first, of }, i): Mark[] => {
+      const x = room.x + Math.floor(i / fitting) * (width + COLUMN_GAP);
       const y = room.y + ((i % fitting) + 0.5) * sizeMm * LEADING;
-      return textAt(x, y, text, { sizeMm, anchor: 'start' });
+      const weight = of.head ? 'bold' : 'regular';
+      const height = sizeMm * 0.98;
+      const sign = { x: x + sizeMm * 0.1, y: y - height / 2, width: sizeMm * 0.34, height };
+      return [
+        ...(of.head === 'bar' && first ? [barMark(sign)] : []),
+        textAt(x + indent, y, text, { sizeMm, anchor: 'start', weight }),
+      ];
     });
     return { marks, rest: joined(lines.slice(fitting * columns)) };
   }
 
-  function broken(
-    text: string,
-    width: number,
-    sizeMm: number,
-  ): { text: string; indent: number; first: boolean }[] {
-    const hang = sizeMm * 0.9;
-    return wrap(plan.metrics, text, width - hang, sizeMm).map((one, i) => ({
-      text: i === 0 ? `· ${one}` : one,
-      indent: i === 0 ? 0 : hang,
-      first: i === 0,
-    }));
+  function broken(of: Paragraph, width: number, sizeMm: number): Line[] {
+    const hang = sizeMm * (of.head === 'plain' ? 0 : 0.9);
+    const weight = of.head ? 'bold' : 'regular';
+    return wrap(plan.metrics, of.text, width - hang, sizeMm, weight).map(
+      (one, i): Line => ({
+        text: i === 0 && !of.head ? `· ${one}` : one,
+        indent: i === 0 && !of.head ? 0 : hang,
+        first: i === 0,
+        of,
+      }),
+    );
   }
 }
 
 /** Lines that are left as paragraphs again, for a box of another width. */
-function joined(lines: readonly { text: string; first: boolean }[]): string[] {
-  const paragraphs: string[] = [];
-  for (const { text, first } of lines) {
-    if (first) paragraphs.push(text.slice(2));
-    else if (paragraphs.length === 0) paragraphs.push(`… ${text}`);
-    else paragraphs[paragraphs.length - 1] += ` ${text}`;
+function joined(lines: readonly Line[]): Paragraph[] {
+  const paragraphs: { text: string; head?: 'plain' | 'bar' }[] = [];
+  for (const { text, first, of } of lines) {
+    const last = paragraphs.at(-1);
+    if (first) paragraphs.push({ ...of, text: of.head ? text : text.slice(2) });
+    else if (last) last.text += ` ${text}`;
+    else paragraphs.push({ text: `… ${text}` });
   }
   return paragraphs;
 }

@@ -1,5 +1,6 @@
 /** The notes column: texts beside their rows, pushed apart where they crowd, each with a pointer to its row. */
 
+import { besideGutter } from './columns.js';
 import { polygon, textAt } from './draw.js';
 import { wrap } from './fit.js';
 import type { Mark } from './marks.js';
@@ -58,6 +59,8 @@ export function noteMarks(side: Side, run: Run): Mark[] {
   return placed.flatMap(({ note, top }) => drawn(side, run, note, top, setting));
 }
 
+const columnOf = (side: Side, run: Run) => besideGutter(run.block.columns.notes, side.geometry.gutters.notes);
+
 interface PlacedNote {
   readonly note: SetNote;
   readonly top: number;
@@ -74,7 +77,7 @@ function placeNotes(
   { sizeMm, pitch }: Setting,
 ): PlacedNote[] | null {
   const { geometry, plan } = side;
-  const width = run.block.columns.notes.width - POINTERS - 0.5;
+  const width = columnOf(side, run).width - POINTERS - 0.5;
   const top = geometry.top;
   const bottom = top + geometry.rowMm * run.block.rows;
   const wish = (note: Note): number => topOf(side, run, note.frame) + (geometry.rowMm - pitch) / 2;
@@ -113,7 +116,7 @@ const rowOf = (side: Side, note: Note): string =>
   rowName(note.frame, side.geometry.unit, side.plan.convention === 'west');
 
 function drawn(side: Side, run: Run, note: SetNote, top: number, { sizeMm, pitch }: Setting): Mark[] {
-  const { x } = run.block.columns.notes;
+  const { x } = columnOf(side, run);
   const row = topOf(side, run, note.frame) + side.geometry.rowMm / 2;
   return [
     polygon(

@@ -1,6 +1,7 @@
 /** What all pages of a cut have alike, whatever is on them: paper, head, foot. */
 
 import type { Shot } from '../shot/shot.js';
+import { NO_GUTTERS } from './columns.js';
 import type { Box } from './draw.js';
 import { frame, pale } from './draw.js';
 import { footMarks } from './foot.js';
@@ -41,6 +42,7 @@ export function pageFrame(shot: Shot, look: Look, page: string, pages: number, l
     voices: 1,
     sounds: 1,
     cameraLanes: 1,
+    gutters: NO_GUTTERS,
   });
   const place = landscape ? onItsSide(upright) : upright;
   // What the head has no room for is told in the memo of the sheet.

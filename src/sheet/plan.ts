@@ -3,9 +3,11 @@
 import type { Convention } from '../shot/settings.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
 import type { CameraPlan } from './camera/plan.js';
+import type { Bars } from './changes/bars.js';
 import type { Block, Geometry } from './geometry.js';
 import type { Sign } from './keys/signs.js';
 import type { Words } from './labels.js';
+import type { Lent, Marked } from './look.js';
 import type { Metrics } from './marks.js';
 import type { Speech } from './speech/plan.js';
 
@@ -20,6 +22,11 @@ export interface Plan {
   readonly signs: ReadonlyMap<SolvedLevel, readonly (Sign | null)[]>;
   readonly speech: Speech;
   readonly camera: CameraPlan;
+  /** Levels that other cuts show again. */
+  readonly lent: readonly Lent[];
+  /** What differs from another version, and the rows of it. */
+  readonly marked: Marked | null;
+  readonly bars: Bars;
   /** What found no room where it belongs, as lines for the memo. Filled while the pages are drawn. */
   readonly leftOver: Set<string>;
 }

@@ -28,6 +28,7 @@
 import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
 import { cameraMarks } from './camera/marks.js';
 import { cameraPlan } from './camera/plan.js';
+import { barMarks, barsOf, guttersOf } from './changes/bars.js';
 import { endMarks, handleMarks, runningMarks } from './ends.js';
 import { form } from './form.js';
 import { blockWidth, geometry } from './geometry.js';
@@ -43,7 +44,7 @@ import { cached } from './measure.js';
 import { firstMemo, laterMemo } from './memo-pages.js';
 import { noteMarks } from './notes.js';
 import { footOf, pageFraction } from './pages.js';
-import { smallestTextMm } from './papers.js';
+import { largerPrint, smallestTextMm } from './papers.js';
 import type { Plan, Run, Side } from './plan.js';
 import { runsOf, topOf } from './plan.js';
 import { sideLabel, sidesOf } from './sides.js';
@@ -53,7 +54,15 @@ import { speechOf } from './speech/plan.js';
 type Drawer = (side: Side, run: Run) => Mark[];
 
 /** What is drawn on the rows of every side. */
-const ON_EVERY_SIDE: readonly Drawer[] = [handleMarks, runningMarks, headMarks, keyMarks, celMarks, endMarks];
+const ON_EVERY_SIDE: readonly Drawer[] = [
+  handleMarks,
+  runningMarks,
+  headMarks,
+  keyMarks,
+  celMarks,
+  endMarks,
+  barMarks,
+];
 /** What is drawn on the first side of a page only. A drawer gets one block of rows at a time. */
 const ON_FIRST_SIDE: readonly Drawer[] = [speechMarks, noteMarks, cameraMarks];
 
@@ -67,6 +76,11 @@ export function sheetPages(solved: SolvedShot, look: Look): Page[] {
       voices: plan.speech.voices,
       sounds: plan.speech.sounds,
       cameraLanes: plan.camera.lanes.reduce((so, lane) => so + lane, 0),
+      gutters: guttersOf(
+        plan.bars,
+        plan.levels.map(({ name }) => name),
+        largerPrint(look.settings.paper),
+      ),
     },
     blockWidth(look.settings, shot.fps),
     least,
@@ -117,6 +131,9 @@ function planOf(solved: SolvedShot, look: Look): Plan {
     signs,
     speech: speechOf(solved.shot),
     camera: cameraPlan(solved, labels, convention === 'west', look.neighbours),
+    lent: look.lent ?? [],
+    marked: look.marked ?? null,
+    bars: barsOf(look.marked, solved.shot.length),
     leftOver: new Set(),
   };
 }

@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { blankPages } from '../../src/sheet/blank.js';
+import { NO_GUTTERS } from '../../src/sheet/columns.js';
 import { lightRule } from '../../src/sheet/form.js';
 import { geometry, mostRows, rowsOfBlocks } from '../../src/sheet/geometry.js';
 import { defaults, PAPERS } from '../../src/shot/settings.js';
@@ -122,7 +123,15 @@ describe('the foot', () => {
 });
 
 describe('geometry', () => {
-  const wanted = { levels: 5, main: true, bracketMm: 1.6, voices: 1, sounds: 1, cameraLanes: 1 };
+  const wanted = {
+    levels: 5,
+    main: true,
+    bracketMm: 1.6,
+    voices: 1,
+    sounds: 1,
+    cameraLanes: 1,
+    gutters: NO_GUTTERS,
+  };
 
   it.each(PAPERS)('fills %s without running over', (paper) => {
     for (const convention of ['japan', 'west'] as const) {

@@ -25,6 +25,8 @@ export interface Kind<T> {
   last(it: T): number;
   /** What stands beside its line, long and short. */
   names(it: T, telling: Telling): readonly string[];
+  /** The bare word, for the cut list. */
+  short(it: T, words: CameraWords): string;
   /** The memo's line, without its time. */
   memo(it: T, telling: Telling): string;
   /** Names of places by frame, where they are not those of the graduations. */
@@ -143,6 +145,7 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
     ...atLegs<MoveOf<'pan'>>(),
     sign: 'line',
     names: (move, { words }) => [panName(move, words), words.pan],
+    short: panName,
     memo: (move, telling) =>
       joined(
         panName(move, telling.words),
@@ -154,6 +157,7 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
     ...atLegs<MoveOf<'truck'>>(),
     sign: 'line',
     names: (move) => [`${move.quick ? 'Q.' : ''}${sensesOf(move.legs, ({ widthMm }) => -widthMm)}`],
+    short: (move) => `${move.quick ? 'Q.' : ''}${sensesOf(move.legs, ({ widthMm }) => -widthMm)}`,
     memo: (move, telling) =>
       joined(
         trucked(
@@ -174,6 +178,7 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
       `${levels(move)} ${telling.words.pull}`,
       levels(move),
     ],
+    short: (_, words) => words.pull,
     memo: (move, telling) =>
       joined(
         levels(move),
@@ -192,6 +197,7 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
       `${levels(move)} ${telling.words.follow}`,
       levels(move),
     ],
+    short: (_, words) => words.follow,
     memo: (move, telling) =>
       joined(levels(move), telling.words.follow, arrowOf(move), wayOf(move, telling), manner(move, telling)),
   },
@@ -199,6 +205,7 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
     ...atLegs<MoveOf<'slide'>>(),
     sign: 'line',
     names: (move, { words }) => [`${levels(move)} ${words.slide}`, levels(move)],
+    short: (_, words) => words.slide,
     memo: (move, telling) =>
       joined(levels(move), telling.words.slide, route(move.legs, placeName), manner(move, telling)),
     labels: (move) => marked(move.legs, placeName),
@@ -210,6 +217,7 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
       `${levels(move)} ${words.level}${sensesOf(move.legs, (scale) => scale)}`,
       levels(move),
     ],
+    short: (move, words) => `${words.level}${sensesOf(move.legs, (scale) => scale)}`,
     memo: (move, telling) =>
       joined(
         levels(move),
@@ -223,6 +231,7 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
     ...atLegs<MoveOf<'turn'>>(),
     sign: 'line',
     names: (move, { words }) => [`${levels(move)} ${words.turn}`, levels(move)],
+    short: (_, words) => words.turn,
     memo: (move, telling) =>
       joined(
         levels(move),
@@ -238,6 +247,7 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
     ...inFrames,
     sign: 'zigzag',
     names: (move, { words }) => [`${words.shake} ${swing(move)}`, words.shake],
+    short: (_, words) => words.shake,
     memo: (move, telling) =>
       joined(
         telling.words.shake,
@@ -254,6 +264,7 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
       `${levels(move)} ${words.roll}`,
       levels(move),
     ],
+    short: (_, words) => words.roll,
     memo: (move, telling) =>
       joined(
         levels(move),
@@ -278,12 +289,14 @@ const lights: { readonly [K in Light['kind']]: Kind<LightOf<K>> } = {
     ...inFrames,
     sign: 'wedge',
     names: (light) => [fadeName(light)],
+    short: fadeName,
     memo: (light) => fadeName(light),
   },
   overlap: {
     ...inFrames,
     sign: 'cross',
     names: (light, telling) => [`O.L ${telling.length(light.length)}`, 'O.L'],
+    short: () => 'O.L',
     memo: (light, telling) =>
       `O.L ${telling.length(light.length)} ${telling.words.overlap(light.way, telling.neighbour(light.way))}`,
   },
@@ -295,18 +308,21 @@ const lights: { readonly [K in Light['kind']]: Kind<LightOf<K>> } = {
       `${levels(light)} ${exposure(light)}`,
       levels(light),
     ],
+    short: (_, words) => words.exposure,
     memo: (light, { words }) => `${levels(light)} ${words.exposure} ${exposure(light)}`,
   },
   glow: {
     ...inFrames,
     sign: 'box',
     names: (light, { words }) => [`${levels(light)} ${words.glow}`, levels(light)],
+    short: (_, words) => words.glow,
     memo: (light, { words }) => `${levels(light)} ${words.glow}`,
   },
   effect: {
     ...inFrames,
     sign: 'box',
     names: (light) => [joined(levels(light), light.text), light.text],
+    short: (_, words) => words.effect,
     memo: (light) => joined(levels(light), light.text),
   },
 };

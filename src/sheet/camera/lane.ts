@@ -1,5 +1,6 @@
 /** Where a move stands in the camera column. */
 
+import { besideGutter } from '../columns.js';
 import type { Run, Side } from '../plan.js';
 
 export interface Lane {
@@ -34,7 +35,7 @@ export function lanesShown(widths: readonly number[], columnMm: number): number 
 
 /** The lane of a run, or null where there is no room for it. */
 export function laneOf(side: Side, run: Run, index: number): Lane | null {
-  const column = run.block.columns.camera!;
+  const column = besideGutter(run.block.columns.camera!, side.geometry.gutters.camera);
   const { lanes } = side.plan.camera;
   const shown = lanesShown(lanes, column.width);
   if (index >= shown) return null;

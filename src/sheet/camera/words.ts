@@ -21,6 +21,8 @@ export interface CameraWords {
   readonly sideways: string;
   readonly exposure: string;
   readonly glow: string;
+  /** Whatever else the compositor must do. */
+  readonly effect: string;
   readonly loop: string;
   readonly fairing: string;
   readonly equalRatios: string;
@@ -54,6 +56,7 @@ const en: CameraWords = {
   sideways: 'sideways',
   exposure: 'double exposure',
   glow: 'light through',
+  effect: 'effect',
   loop: 'loop',
   fairing: 'fairing',
   equalRatios: 'equal ratios',
@@ -86,6 +89,7 @@ const ja: CameraWords = {
   sideways: '横',
   exposure: 'WXP',
   glow: 'T光',
+  effect: '特効',
   loop: 'ループ',
   fairing: 'フェアリング',
   equalRatios: '等比',

@@ -1,5 +1,6 @@
 /** The cel columns: the finished number on each row where it changes. */
 
+import { besideGutter } from '../columns.js';
 import { textAt } from '../draw.js';
 import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
@@ -8,7 +9,7 @@ import { holdMarks, inBrackets, numberSize } from './exposures.js';
 
 export function celMarks(side: Side, run: Run): Mark[] {
   return side.levels.flatMap((level, i) => {
-    const column = run.block.columns.cels[i]!;
+    const column = besideGutter(run.block.columns.cels[i]!, side.geometry.gutters.levels);
     const x = column.x + column.width / 2;
     const marks: Mark[] = [];
     for (let frame = run.first; frame <= run.last; frame++) {

@@ -2,6 +2,7 @@
 
 import type { SolvedLevel } from '../../solve/solved.js';
 import type { Column } from '../columns.js';
+import { besideGutter } from '../columns.js';
 import { black, line, ring, textAt } from '../draw.js';
 import { fitLine } from '../fit.js';
 import type { Mark } from '../marks.js';
@@ -14,7 +15,7 @@ import { heldText } from './signs.js';
 
 export function keyMarks(side: Side, run: Run): Mark[] {
   return side.levels.flatMap((level, i) => {
-    const column = run.block.columns.keys[i]!;
+    const column = besideGutter(run.block.columns.keys[i]!, side.geometry.gutters.levels);
     return [...levelMarks(side, run, level, column), ...cycleMarks(side, run, level, column)];
   });
 }

@@ -1,6 +1,7 @@
 /** The dialogue column: speaker, words on their rows, bars at start and end; sounds and music told apart from voices. */
 
 import type { Spoken } from '../../shot/shot.js';
+import { besideGutter } from '../columns.js';
 import { black, line, polyline, textAt } from '../draw.js';
 import { isWide } from '../fit.js';
 import type { Mark } from '../marks.js';
@@ -41,7 +42,7 @@ function speakerText(spoken: Spoken, words: Side['plan']['words']): string {
 const NARROW = 0.34;
 
 function laneOf(side: Side, run: Run, lane: number): Lane {
-  const column = run.block.columns.dialogue!;
+  const column = besideGutter(run.block.columns.dialogue!, side.geometry.gutters.speech);
   const { voices, sounds } = side.plan.speech;
   const unit = column.width / (voices + sounds * NARROW);
   const sound = lane >= voices;

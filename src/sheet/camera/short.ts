@@ -1,0 +1,19 @@
+/** What the camera does in a cut, in as few words as the trade has for it. */
+
+import type { LabelLanguage } from '../../shot/settings.js';
+import type { SolvedShot } from '../../solve/solved.js';
+import { lightKind, moveKind } from './kinds.js';
+import { cameraWords } from './words.js';
+
+/** `PAN`, `T.U`, `O.L`: each name once, in the order of the first rows; `FIX` first where neither camera nor level moves. */
+export function shortMoves({ shot, camera }: SolvedShot, language: LabelLanguage): string[] {
+  const words = cameraWords(language);
+  const seen = <T>(kind: { first(it: T): number }, it: T): boolean => kind.first(it) <= shot.length;
+  const moves = camera.moves.filter(({ move }) => seen(moveKind(move), move));
+  const light = camera.light.filter((one) => seen(lightKind(one.light), one.light));
+  const named = [
+    ...moves.map(({ move }) => ({ at: moveKind(move).first(move), name: moveKind(move).short(move, words) })),
+    ...light.map((one) => ({ at: lightKind(one.light).first(one.light), name: lightKind(one.light).short(one.light, words) })),
+  ].sort((a, b) => a.at - b.at);
+  return [...new Set([...(moves.length === 0 ? [words.fix] : []), ...named.map(({ name }) => name)])];
+}
