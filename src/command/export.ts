@@ -10,6 +10,7 @@ import type { Host } from '../host/host.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { eachCut, findAll } from './batch.js';
 import { Desk, NO_SOURCES, plural } from './desk.js';
+import { EDIT_FORMS, type EditForm, type EditOptions, exportEdit } from './handover.js';
 import { COMMAND_LINE, LineFault } from './line.js';
 import { choice, examples, type ReportOptions, withReport } from './options.js';
 import {
@@ -28,6 +29,8 @@ interface Options extends ReportOptions {
   readonly output?: string;
   readonly table?: TableName;
   readonly pixels?: boolean;
+  readonly edit?: EditForm;
+  readonly start?: string;
 }
 
 export function define(command: Command, run: Run): Command {
@@ -35,7 +38,11 @@ export function define(command: Command, run: Run): Command {
     .argument('<files...>', 'cuts, folders or an episode.yaml; - is standard input')
     .option('-o, --output <path>', 'a file or a folder; otherwise standard output')
     .addOption(choice('-t, --table <name>', 'a table as CSV instead of JSON', TABLES))
-    .option('--pixels', 'placements also in pixels of the finished picture, from its centre, y up');
+    .option('--pixels', 'placements also in pixels of the finished picture, from its centre, y up')
+    .addOption(
+      choice('-e, --edit <form>', 'the edit of an episode, OpenTimelineIO or a CMX 3600 list', EDIT_FORMS),
+    )
+    .option('--start <timecode>', 'where the record of the edit begins, as 01:00:00:00');
   return withReport(command)
     .addHelpText(
       'after',
@@ -47,11 +54,29 @@ export function define(command: Command, run: Run): Command {
           'all drawings of an episode in one table',
         ],
         ['cutwright export cuts/ --output json/', 'a JSON file for each cut'],
+        ['cutwright export episode.yaml --edit otio -o ep03.otio', 'the edit: one clip a cut, dissolves'],
+        ['cutwright export episode.yaml --edit edl --start 10:00:00:00', 'the edit as a CMX 3600 list'],
       ),
     )
     .action(async (files: string[], options: Options) => {
-      run.status = await exportCuts(run.host, files, options);
+      const edit = editAsked(options);
+      run.status = edit
+        ? await exportEdit(run.host, files, edit)
+        : await exportCuts(run.host, files, options);
     });
+}
+
+/** What `--edit` asks for, or null. */
+function editAsked({ edit: form, start, table, pixels, ...options }: Options): EditOptions | null {
+  if (form === undefined) {
+    if (start === undefined) return null;
+    throw new LineFault('wrong-arguments', start, '`--start` belongs to an edit: it goes with `--edit`.');
+  }
+  const other = table !== undefined ? '--table' : pixels ? '--pixels' : null;
+  if (other !== null) {
+    throw new LineFault('wrong-arguments', other, `\`--edit\` and \`${other}\` do not go together.`);
+  }
+  return { ...options, form, start };
 }
 
 async function exportCuts(host: Host, files: readonly string[], options: Options): Promise<number> {

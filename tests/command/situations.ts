@@ -57,6 +57,18 @@ function reuse(wrong: string, right: string, status: 0 | 1): Situation {
   };
 }
 
+/** Two cuts that are handed over as an edit. */
+function edit(form: string, wrong: readonly [string, string], right: readonly [string, string]): Situation {
+  const cut = (number: number, lines: string) => `cut ${number}\n${lines}\nA: 1..\n`;
+  return {
+    files: { 'cuts/1.cut': cut(1, wrong[0]), 'cuts/2.cut': cut(2, wrong[1]) },
+    failing: ['export', 'cuts/', '--edit', form],
+    status: 1,
+    mend: (host) => right.forEach((lines, i) => void set(`cuts/${i + 1}.cut`, cut(i + 1, lines))(host)),
+    mended: ['export', 'cuts/', '--edit', form],
+  };
+}
+
 export const situations: Readonly<Record<string, Situation>> = {
   'file-missing': line(['build', 'c12.cut'], ['build', 'c012.cut']),
   'file-unreadable': {
@@ -102,6 +114,13 @@ export const situations: Readonly<Record<string, Situation>> = {
   'text-too-long': bytes(Buffer.from(`${CUT}memo "${'x '.repeat(3000)}"\n`)),
   'levels-too-many': bytes(Buffer.from(CUT + Array.from({ length: 300 }, (_, i) => `B${i}: 1..\n`).join(''))),
   'reading-stopped': bytes(Buffer.from(CUT + 'zzz\n'.repeat(2000))),
+  'edit-speeds': edit('otio', ['time 24', 'time 24\nfps 12'], ['time 24', 'time 24']),
+  'edit-dissolve': edit(
+    'edl',
+    ['time 24\noverlap out 12', 'time 24\noverlap in 8'],
+    ['time 24\noverlap out 12', 'time 24\noverlap in 12'],
+  ),
+  'edit-list-limit': edit('edl', ['time 24\nfps 12', 'time 24\nfps 12'], ['time 24', 'time 24']),
   'same-output': {
     files: { 'day/c001.cut': CUT, 'night/c001.cut': CUT },
     failing: ['build', 'day/c001.cut', 'night/c001.cut', '--output', 'out/'],

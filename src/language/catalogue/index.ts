@@ -2,14 +2,17 @@
 
 import { camera } from './camera.js';
 import type { Entry } from './entry.js';
+import { episode } from './episode.js';
 import { files } from './files.js';
+import { handover } from './handover.js';
 import { statements } from './statements.js';
 import { timelines } from './timelines.js';
+import { typing } from './typing.js';
 import { words } from './words.js';
 
 export type { Entry } from './entry.js';
 
-const all = { ...files, ...words, ...statements, ...timelines, ...camera };
+const all = { ...files, ...handover, ...words, ...statements, ...timelines, ...camera, ...episode, ...typing };
 
 export type Code = keyof typeof all;
 
