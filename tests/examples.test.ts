@@ -3,7 +3,7 @@ import { basename } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Compiled } from '../src/episode/compile.js';
 import type { Item } from '../src/language/tree.js';
-import type { SolvedLevel } from '../src/solve/solved.js';
+import type { SolvedLevel, SolvedShot } from '../src/solve/solved.js';
 import { compileFiles, said } from './compile.js';
 
 const cuts = new Map<string, Compiled>();
@@ -62,8 +62,8 @@ const counted: [cut: string, keys: number, breakdowns: number, inbetweens: numbe
   // Grass 1 2, there and back; all four shown again in the next cut.
   ['c024', 2, 0, 2, 0],
   ['c025', 0, 0, 0, 4],
-  // One lens. Flame 1 2 3, one between each and round again.
-  ['c026', 1 + 3, 0, 3, 0],
+  // One lens. The flame's six are cut 15's, and a fourth key is new.
+  ['c026', 1 + 1, 0, 0, 6],
   // Boat 1 2, there and back. Fog 1 2 3, one between each and round again.
   ['c027', 2 + 3, 0, 2 + 3, 0],
   // Oda 5 keys, 4 + 1 + 3 + 5. Mouth 3. Moth 4, and 4 round.
@@ -143,6 +143,69 @@ describe('the examples', () => {
       (one) => /c\d+\.cut$/.test(one.file) && !/sc/.test(basename(one.file)),
     );
     expect(frames.reduce((sum, one) => sum + one.solved!.shot.time, 0)).toBe(117 * 24 + 12);
+  });
+});
+
+describe('the retakes', () => {
+  const retakes = new Map<string, Compiled>();
+  const again = (name: string) => retakes.get(name)!.solved!;
+
+  beforeAll(async () => {
+    for (const [name, one] of await compileFiles('examples/saltmarsh/retake'))
+      retakes.set(basename(name, '.cut'), one);
+  });
+
+  test('are of three cuts of the episode, which does not take them in, and nothing is wrong with them', () => {
+    expect([...retakes.keys()]).toEqual(['c004', 'c010', 'c012']);
+    expect([...retakes.values()].flatMap((one) => said(one.diagnostics))).toEqual([]);
+    for (const [name, { solved: one }] of retakes) {
+      expect(one!.shot.cut).toBe(solved(name).shot.cut);
+      expect(one!.shot.take).toBe('2');
+      expect(one!.shot.settings).toEqual(solved(name).shot.settings);
+    }
+  });
+
+  // As in the table above; c010 without the lantern, which was cut 2's anyway.
+  test.each([
+    ['c004', 6, 0, 1],
+    ['c010', 8, 0, 15],
+    ['c012', 2, 0, 2],
+  ])('%s has the drawings that an animator counts', (name, keys, breakdowns, inbetweens) => {
+    const drawings = keys + breakdowns + inbetweens;
+    expect(again(name).counts).toEqual({ keys, breakdowns, inbetweens, drawings, reused: 0 });
+  });
+
+  test('c004 waits for twelve frames more, and the line and its mouths come twelve later', () => {
+    const [before, after] = [solved('c004'), again('c004')];
+    expect(after.shot.time - before.shot.time).toBe(12);
+    const rows = (one: typeof before) => {
+      const { frames, parts } = one.shot.spoken[0]!;
+      return [frames.from, frames.to, ...parts.flatMap(({ frame }) => frame ?? [])];
+    };
+    expect(rows(after)).toEqual(rows(before).map((row) => row + 12));
+    const mouths = (one: typeof before) =>
+      one.levels
+        .find(({ name }) => name === 'B')!
+        .exposures.filter(({ starts, frame }) => starts && frame > 1);
+    expect(mouths(after).map(({ drawing, frame }) => [drawing, frame])).toEqual(
+      mouths(before).map(({ drawing, frame }) => [drawing, frame + 12]),
+    );
+  });
+
+  test('c010 has a sixth stroke and no lantern', () => {
+    const strokes = (one: SolvedShot) =>
+      one.levels
+        .find(({ name }) => name === 'B')!
+        .exposures.filter(({ drawing, starts }) => starts && drawing === '1');
+    expect([strokes(solved('c010')).length, strokes(again('c010')).length]).toEqual([5, 6]);
+    expect(again('c010').levels.map(({ name }) => name)).toEqual(['BG', 'A', 'C', 'B', 'BOOK1']);
+  });
+
+  test('c012 pans for twelve frames more, and 14 mm further', () => {
+    const end = ({ camera }: SolvedShot) => camera.moves[0]!.end;
+    expect(end(again('c012')) - end(solved('c012'))).toBe(12);
+    const far = ({ camera }: SolvedShot) => camera.frames.at(-1)!.x;
+    expect(far(again('c012')) - far(solved('c012'))).toBeCloseTo(14, 9);
   });
 });
 
