@@ -3,11 +3,12 @@ const STAGES = {
   language: [],
   shot: ['language'],
   solve: ['language', 'shot'],
-  sheet: ['language', 'shot', 'solve'],
+  count: ['language', 'shot', 'solve'],
+  sheet: ['language', 'shot', 'solve', 'count'],
   print: ['sheet/marks'],
-  export: ['language', 'shot', 'solve'],
+  export: ['language', 'shot', 'solve', 'count'],
   host: [],
-  episode: ['language', 'shot', 'solve', 'host', 'print/coverage', 'sheet/geometry'],
+  episode: ['language', 'shot', 'solve', 'host', 'print/coverage', 'sheet/geometry', 'sheet/look'],
 };
 
 /** Packages that one folder, or one file, has to itself: everything else goes through it. */
@@ -21,7 +22,7 @@ const PACKAGES = {
 };
 
 /** Stages that are functions of what they are given, and know nothing of the machine they run on. */
-const PURE = ['language', 'shot', 'solve', 'sheet', 'export'];
+const PURE = ['language', 'shot', 'solve', 'count', 'sheet', 'export'];
 
 export default {
   forbidden: [

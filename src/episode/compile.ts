@@ -13,11 +13,14 @@ import type { SolvedShot } from '../solve/solved.js';
 import { cutKey, type Episode } from './episode.js';
 import { STANDARD_INPUT } from './find.js';
 import { treeGlyphs } from './glyphs.js';
+import { checkOverlaps } from './overlaps.js';
 import { beyondPaper, printedTexts } from './printed.js';
 import { decode, readText } from './read.js';
-import { findReused } from './reuse.js';
+import { findReused, nothingReused, reusedInVain } from './reuse.js';
 import { newShelf, type Shelf } from './shelf.js';
 import { digest } from './stamp.js';
+import { storyOf } from './story.js';
+import { nothingAround, type Surroundings, surroundingsOf } from './surroundings.js';
 import { findUses } from './uses.js';
 
 export interface Compiled {
@@ -31,8 +34,10 @@ export interface Compiled {
   readonly solved: SolvedShot | null;
   /** Of all stages and of the manifest, in order: the manifest's, the cut's, those of used files. */
   readonly diagnostics: readonly Diagnostic[];
-  /** A short hash of all that the cut says. */
+  /** A short hash of all that the cut says, and of what other cuts add to its sheet. */
   readonly digest: string;
+  /** What other cuts have to do with it. */
+  readonly surroundings: Surroundings;
   /** Holds nothing but what other cuts use: there is nothing to print, and nothing wrong. */
   readonly house: boolean;
 }
@@ -44,8 +49,8 @@ export interface Source {
   /** Its bytes, for standard input. */
   readonly bytes?: Uint8Array;
   readonly shelf?: Shelf;
-  /** Numbers of the cuts that are being compiled because one reuses a level of the next. */
-  readonly chain?: readonly string[];
+  /** The cut is compiled only for this level, which another one reuses: it is not looked at as a cut of the story. */
+  readonly lends?: string;
 }
 
 /** Compiles the cut at an absolute path. Never throws on any text. */
@@ -66,6 +71,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
       solved: null,
       diagnostics: inOrder([...episode.diagnostics, ...read.diagnostics], sources),
       digest: '',
+      surroundings: nothingAround,
       house: false,
     };
   }
@@ -85,13 +91,24 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     diagnostics.push(...bound.diagnostics);
     shot = bound.shot && withArtists(bound.shot, episode);
     if (shot) {
-      const chain = [...(source.chain ?? []), cutKey(shot.cut)];
-      const reused = findReused(host, shot, episode, shelf, chain, (other) =>
-        compile(host, other, episode, { shelf, chain }),
-      );
+      const lends = source.lends ?? null;
+      const refers = lends === null || shot.levels.some(({ reuse }) => reuse);
+      const story = refers ? storyOf(host, episode, shelf) : null;
+      const reused =
+        story && shot.levels.some(({ reuse }) => reuse)
+          ? findReused({ shot, only: lends }, story, shelf, (other, level) =>
+              compile(host, other, episode, { shelf, lends: level }),
+            )
+          : nothingReused;
       solved = solve(shot, { reused: reused.levels });
       digests = reused.digests;
-      diagnostics.push(...reused.diagnostics, ...solved.diagnostics);
+      diagnostics.push(...reused.diagnostics, ...solved.diagnostics, ...reusedInVain(solved, reused));
+      const around = lends === null ? story?.around(path, shot.cut) : null;
+      if (story && around) {
+        const joins = checkOverlaps({ shot, tree: parsed.tree, text: read.text }, story, around);
+        diagnostics.push(...joins.diagnostics);
+        for (const [name, text] of joins.sources) if (!sources.has(name)) sources.set(name, text);
+      }
     }
   }
   diagnostics.push(...beyondPaper([parsed.tree, ...used.trees].flatMap(printedTexts), shot));
@@ -102,10 +119,20 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     shot,
     solved,
     diagnostics: inOrder(diagnostics, sources),
-    // Only what is printed or lent has use for it.
+    // Only what is printed or lent has use for these two.
     get digest() {
       const texts = [read.text, ...used.trees.map((tree) => sources.get(tree.file) ?? ''), ...digests];
+      if (source.lends === undefined) {
+        const { neighbours, lent } = this.surroundings;
+        const { before, after } = neighbours;
+        if (before || after || lent.length > 0) texts.push(JSON.stringify([before, after, lent]));
+      }
       return digest(texts, episode.settings, shot?.artists ?? []);
+    },
+    get surroundings() {
+      const around = house ? nothingAround : surroundingsOf(host, path, episode, shelf, read.text);
+      const names = new Set(shot?.levels.map(({ name }) => name));
+      return { ...around, lent: around.lent.filter(({ level }) => names.has(level)) };
     },
     house,
   };

@@ -6,9 +6,8 @@ import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import type { Settings } from '../shot/settings.js';
 import { type Episode, noEpisode, type Written } from './episode.js';
-import { byNumber } from './natural.js';
 import { overrule } from './overrule.js';
-import { isPattern, leadsOut, match } from './patterns.js';
+import { filesOf, leadsOut } from './patterns.js';
 import { neighbours } from './read.js';
 
 /** The manifest's name. */
@@ -134,7 +133,7 @@ class Finder {
       this.fromManifest(await this.open(manifest, join(name, MANIFEST)));
       return;
     }
-    const files = match(this.host, path, '**/*.cut').sort(byNumber);
+    const files = filesOf(this.host, path, '**/*.cut');
     if (files.length === 0) {
       this.diagnostics.push(
         diagnose(
@@ -184,7 +183,7 @@ class Finder {
       outside(pattern);
       return;
     }
-    const files = isPattern(pattern) ? match(this.host, folder, pattern).sort(byNumber) : [pattern];
+    const files = filesOf(this.host, folder, pattern);
     if (files.length === 0) {
       if (written) this.diagnostics.push(diagnose('pattern-empty', span, `\`${pattern}\` fits no file.`));
       return;

@@ -2,6 +2,7 @@
 
 import { join } from 'node:path';
 import type { Host } from '../host/host.js';
+import { byNumber } from './natural.js';
 
 /** Folders that hold no cuts and may be huge. */
 const SKIPPED = new Set(['node_modules']);
@@ -23,6 +24,11 @@ export function leadsOut(text: string): boolean {
     if (depth < 0) return true;
   }
   return false;
+}
+
+/** The files that an entry of the manifest names, in story order; a file that it names itself need not be there. */
+export function filesOf(host: Host, folder: string, entry: string): string[] {
+  return isPattern(entry) ? match(host, folder, entry).sort(byNumber) : [entry];
 }
 
 /**

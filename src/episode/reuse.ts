@@ -1,17 +1,14 @@
 /** `level C reuse 8/C`: the drawings of another cut of the episode, with the numbers that they have there. */
 
-import { join } from 'node:path';
-import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
-import type { Shot } from '../shot/shot.js';
-import type { SolvedLevel } from '../solve/solved.js';
+import type { Level, Shot } from '../shot/shot.js';
+import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
 import type { Compiled } from './compile.js';
-import { cutKey, type Episode } from './episode.js';
+import { cutKey } from './episode.js';
 import { hasErrors } from './order.js';
-import { isPattern, leadsOut, match } from './patterns.js';
-import { decode } from './read.js';
 import type { Lent, Shelf } from './shelf.js';
+import type { Borrowed, Story, StoryCut } from './story.js';
 
 export interface Reused {
   /** For levels of the shot that reuse one: that level, solved. */
@@ -21,86 +18,129 @@ export interface Reused {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/**
- * Looks up the levels that a shot reuses. Outside an episode a cut is looked at by itself: nothing is found, and nothing
- * is said. `others`: compiles another cut of the episode. `chain`: numbers of the cuts that are being compiled.
- */
+export const nothingReused: Reused = { levels: new Map(), digests: [], diagnostics: [] };
+
+/** A cut that reuses levels. */
+export interface Reuser {
+  readonly shot: Shot;
+  /** Only this level is wanted, since another cut reuses it; null: all of them. */
+  readonly only: string | null;
+}
+
+/** Looks up the levels that a shot reuses. `others`: compiles another cut of the episode, for one of its levels. */
 export function findReused(
-  host: Host,
-  shot: Shot,
-  episode: Episode,
+  { shot, only }: Reuser,
+  story: Story,
   shelf: Shelf,
-  chain: readonly string[],
-  others: (path: string) => Compiled,
+  others: (path: string, level: string) => Compiled,
 ): Reused {
   const levels = new Map<string, SolvedLevel>();
   const digests: string[] = [];
   const diagnostics: Diagnostic[] = [];
-  const { folder } = episode;
-  if (folder === null) return { levels, digests, diagnostics };
 
-  const lend = (cut: string, level: string): Lent => {
-    const begun = chain.indexOf(cutKey(cut));
-    if (begun >= 0) {
-      const round = [...chain.slice(begun), cutKey(cut)];
-      return { reason: `the cuts reuse each other in a circle, ${round.join(' → ')}` };
-    }
-    const path = cutsOf(host, episode, folder, shelf).get(cutKey(cut));
-    if (path === undefined) return { reason: `the episode has no cut ${cut}` };
-    const id = JSON.stringify([path, level]);
-    const known = shelf.levels.get(id) ?? borrow(others(path), cut, level);
+  const lend = (level: Level, reuse: NonNullable<Level['reuse']>): Lent => {
+    const cut = story.find(reuse.cut);
+    if (!cut) return { reason: `the episode has no cut ${reuse.cut}` };
+    const round = circle({ level: level.name, cut: reuse.cut, from: reuse.level }, shot.cut, cut, story);
+    if (round)
+      return {
+        reason: `the levels reuse each other in a circle, ${round.links.join(' → ')}`,
+        round: round.own,
+      };
+    const id = JSON.stringify([cut.path, reuse.level]);
+    const known = shelf.levels.get(id) ?? borrow(others(cut.path, reuse.level), reuse);
     shelf.levels.set(id, known);
     return known;
   };
 
-  for (const { name, reuse } of shot.levels) {
-    if (!reuse) continue;
-    const lent = lend(reuse.cut, reuse.level);
+  for (const level of shot.levels) {
+    const { name, reuse, timeline } = level;
+    if (!reuse || (only !== null && only !== name)) continue;
+    const lent = lend(level, reuse);
     if ('reason' in lent) {
+      if (lent.round) {
+        diagnostics.push(diagnose('reuse-circle', reuse.span, `${sentence(lent.reason)}.`));
+        continue;
+      }
       const unknown = `so the numbers of \`${reuse.cut}/${reuse.level}\` are not known here`;
       diagnostics.push(diagnose('reuse-unknown', reuse.span, `${sentence(lent.reason)}, ${unknown}.`));
-    } else {
-      levels.set(name, lent.level);
-      digests.push(lent.digest);
+      continue;
     }
+    digests.push(lent.digest);
+    if (lent.level.timed) {
+      levels.set(name, lent.level);
+      continue;
+    }
+    // Artwork that is simply there has no numbers, and none are asked for.
+    if (timeline === null) continue;
+    const untimed = `Level ${reuse.level} of cut ${reuse.cut} has no timeline, so it has no drawings that could be shown here.`;
+    diagnostics.push(diagnose('reuse-unknown', reuse.span, untimed));
   }
   return { levels, digests, diagnostics };
 }
 
-function borrow({ solved, shot, diagnostics, digest }: Compiled, cut: string, level: string): Lent {
+/** Levels that were to reuse drawings, and show none that the other cut has. */
+export function reusedInVain({ shot, levels }: SolvedShot, { levels: found }: Reused): Diagnostic[] {
+  return shot.levels.flatMap(({ name, reuse }) => {
+    if (!reuse || !found.has(name)) return [];
+    const solved = levels.find((one) => one.name === name);
+    if (!solved || solved.drawings.some(({ reused }) => reused)) return [];
+    const here = solved.drawings.map(({ drawing }) => drawing);
+    const there = found.get(name)!.drawings.map(({ drawing }) => drawing);
+    const shows = here.length === 0 ? 'shows no drawing' : `shows ${listed(here)}`;
+    const message = `Level ${name} ${shows}, and level ${reuse.level} of cut ${reuse.cut} has ${listed(there)}: nothing is reused.`;
+    return [diagnose('reuse-nothing', reuse.span, message)];
+  });
+}
+
+function listed(drawings: readonly string[]): string {
+  if (drawings.length === 0) return 'none';
+  const shown = drawings.slice(0, 6).join(', ');
+  return drawings.length > 6 ? `${shown}, …` : shown;
+}
+
+/**
+ * Where following the levels from one to the next comes back: the links as `9/C`, and whether the level that it began with is one
+ * of them (`own`), or only leads there.
+ */
+function circle(
+  start: Borrowed,
+  number: string,
+  lender: StoryCut,
+  story: Story,
+): { links: readonly string[]; own: boolean } | null {
+  const shown = (cut: string, level: string): string => `${cutKey(cut)}/${level}`;
+  const links = [shown(number, start.level)];
+  let at: StoryCut | null = lender;
+  let wanted = start.from;
+  while (at) {
+    const link = shown(at.number, wanted);
+    const begun = links.indexOf(link);
+    if (begun >= 0) return { links: [...links.slice(begun), link], own: begun === 0 };
+    links.push(link);
+    const next: Borrowed | undefined = story.borrowed(at).find(({ level }) => level === wanted);
+    if (!next) return null;
+    at = story.find(next.cut);
+    wanted = next.from;
+  }
+  return null;
+}
+
+function borrow(
+  { solved, shot, diagnostics, digest }: Compiled,
+  { cut, level }: { cut: string; level: string },
+): Lent {
   if (!solved || hasErrors(diagnostics)) return { reason: `cut ${cut} has errors` };
   const found = solved.levels.find(({ name }) => name === level);
   const span = shot?.levels.find(({ name }) => name === level)?.reuse?.span;
   const lost = diagnostics.some((one) => one.code === 'reuse-unknown' && one.span.start === span?.start);
   if (lost) return { reason: `level ${level} of cut ${cut} itself reuses one that is not to be found` };
-  if (found?.timed) return { level: found, digest };
-  const names = solved.levels.filter(({ timed }) => timed).map(({ name }) => name);
-  const offer = nearest(level, names);
-  return {
-    reason: found
-      ? `level ${level} of cut ${cut} has no timeline`
-      : `cut ${cut} has no level ${level}${offer ? ` (did you mean ${offer}?)` : ''}`,
-  };
-}
-
-/** Where the cuts of an episode lie, by number. Only the line that names the cut is looked at. */
-function cutsOf(host: Host, { cuts }: Episode, folder: string, shelf: Shelf): ReadonlyMap<string, string> {
-  const known = shelf.cuts.get(folder);
-  if (known) return known;
-  const patterns = cuts?.map(({ text }) => text) ?? ['**/*.cut'];
-  const files = patterns
-    .filter((pattern) => !leadsOut(pattern))
-    .flatMap((pattern) => (isPattern(pattern) ? match(host, folder, pattern) : [pattern]));
-  const found = new Map<string, string>();
-  for (const file of files) {
-    const path = join(folder, file);
-    const read = host.read(path);
-    if (!read.ok) continue;
-    const number = /^cut[ \t]+([\p{L}\p{Nd}_]+)/mu.exec(decode(path, read.value).text.normalize('NFKC'))?.[1];
-    if (number !== undefined && !found.has(cutKey(number))) found.set(cutKey(number), path);
-  }
-  shelf.cuts.set(folder, found);
-  return found;
+  if (found) return { level: found, digest };
+  const offer = nearest(
+    level,
+    solved.levels.map(({ name }) => name),
+  );
+  return { reason: `cut ${cut} has no level ${level}${offer ? ` (did you mean ${offer}?)` : ''}` };
 }
 
 function sentence(reason: string): string {

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../language/diagnostic.js';
 import type { Tree } from '../language/tree.js';
 import type { SolvedLevel } from '../solve/solved.js';
+import type { Story } from './story.js';
 
 /** What the cuts of one run share, so that it is read and solved once. Grows with what is shared, not with the cuts. */
 export interface Shelf {
@@ -9,15 +10,17 @@ export interface Shelf {
     string,
     { readonly text: string; readonly tree: Tree; readonly diagnostics: readonly Diagnostic[] }
   >;
-  /** For an episode's folder: where its cuts lie, by their numbers. */
-  readonly cuts: Map<string, ReadonlyMap<string, string>>;
+  /** The cuts of an episode in story order, by the episode's folder. */
+  readonly stories: Map<string, Story>;
   /** Levels that other cuts reuse, by `path` and level; or why there is none. */
   readonly levels: Map<string, Lent>;
 }
 
-/** A level of another cut, with the text that it came from. */
-export type Lent = { readonly level: SolvedLevel; readonly digest: string } | { readonly reason: string };
+/** A level of another cut, with the text that it came from; or why there is none, and whether levels that reuse each other are why. */
+export type Lent =
+  | { readonly level: SolvedLevel; readonly digest: string }
+  | { readonly reason: string; readonly round?: boolean };
 
 export function newShelf(): Shelf {
-  return { files: new Map(), cuts: new Map(), levels: new Map() };
+  return { files: new Map(), stories: new Map(), levels: new Map() };
 }

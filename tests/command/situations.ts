@@ -69,6 +69,18 @@ function edit(form: string, wrong: readonly [string, string], right: readonly [s
   };
 }
 
+/** Cuts 12 and 13, which dissolve; cut 13 is wrong, and right. */
+function join(twelve: string, wrong: string, right: string, status: 0 | 1, failing = '12.cut'): Situation {
+  const text = (number: number, lines: string) => `cut ${number}\ntime 2+0\n${lines}\nA: 1..\n`;
+  return {
+    files: { 'episode.yaml': '', '12.cut': text(12, twelve), '13.cut': text(13, wrong) },
+    failing: ['check', failing],
+    status,
+    mend: set('13.cut', text(13, right)),
+    mended: ['check', '.'],
+  };
+}
+
 export const situations: Readonly<Record<string, Situation>> = {
   'file-missing': line(['build', 'c12.cut'], ['build', 'c012.cut']),
   'file-unreadable': {
@@ -111,6 +123,21 @@ export const situations: Readonly<Record<string, Situation>> = {
     'level C reuse 8/C\ncels C 1 1.1 1.2 2\nC: 1--2..',
     1,
   ),
+  'reuse-circle': {
+    ...reuse('level C reuse 8/C\nC: 1--2..', 'C: 1--2..', 1),
+    files: {
+      'episode.yaml': '',
+      '8.cut': 'cut 8\ntime 1+0\nlevel C reuse 9/C\nC: 1--2..\n',
+      '9.cut': 'cut 9\ntime 1+0\nlevel C reuse 8/C\nC: 1--2..\n',
+    },
+  },
+  'reuse-nothing': reuse('level C reuse 8/C\nC: 5--6..', 'level C reuse 8/C\nC: 1--2..', 0),
+  'overlap-differs': join('overlap out 24', 'overlap in 12', 'overlap in 1+0', 1),
+  'overlap-fps': join('overlap out 24', 'fps 12\noverlap in 24', 'overlap in 24', 1),
+  'overlap-unanswered': join('overlap out 24', '', 'overlap in 24', 0),
+  'overlap-missing': join('overlap out 24', '', 'overlap in 24', 0, '13.cut'),
+  'overlap-alone': join('', 'overlap out 24', 'fade out 1+1..2+0', 0, '13.cut'),
+  'overlap-unchecked': join('overlap out 24', 'overlap in', 'overlap in 24', 0),
   'text-too-long': bytes(Buffer.from(`${CUT}memo "${'x '.repeat(3000)}"\n`)),
   'levels-too-many': bytes(Buffer.from(CUT + Array.from({ length: 300 }, (_, i) => `B${i}: 1..\n`).join(''))),
   'reading-stopped': bytes(Buffer.from(CUT + 'zzz\n'.repeat(2000))),

@@ -1,0 +1,188 @@
+/** Dissolves from cut to cut: both cuts must name the same length. */
+
+import { type Diagnostic, diagnose, type Fix, type Note, type Span } from '../language/diagnostic.js';
+import type { StatementOf, Tree } from '../language/tree.js';
+import { bind } from '../shot/bind.js';
+import type { Settings } from '../shot/settings.js';
+import type { Shot } from '../shot/shot.js';
+import type { Story, StoryCut } from './story.js';
+
+export type Way = 'in' | 'out';
+
+/** One end of a cut, as its text has it. */
+export type End =
+  | { readonly kind: 'none' }
+  /** A dissolve whose length cannot be had: errors of the text stand in the way. */
+  | { readonly kind: 'unknown' }
+  | {
+      readonly kind: 'overlap';
+      readonly frames: number;
+      readonly fps: number;
+      /** The length as written, and its place. */
+      readonly written: string;
+      readonly span: Span;
+    };
+
+/** An end of a cut whose shot is known. `text`: what the tree was read from. */
+export function endOf(way: Way, tree: Tree, shot: Shot | null, text: string): End {
+  const statement = tree.statements.find((one) => one.kind === 'overlap' && one.way === way) as
+    | StatementOf<'overlap'>
+    | undefined;
+  if (!statement) {
+    return { kind: tree.broken.some(({ word }) => word === 'overlap') ? 'unknown' : 'none' };
+  }
+  const light = shot?.camera.light.find((one) => one.kind === 'overlap' && one.way === way);
+  if (light?.kind !== 'overlap') return { kind: 'unknown' };
+  const { span } = statement.length;
+  return {
+    kind: 'overlap',
+    frames: light.length,
+    fps: shot!.fps,
+    written: text.slice(span.start, span.end),
+    span,
+  };
+}
+
+/** An end of another cut of the story, read no further than that. */
+export function storyEnd(way: Way, cut: StoryCut, story: Story, settings: Settings): End {
+  const { tree } = cut;
+  if (!tree) return { kind: 'unknown' };
+  if (!tree.statements.some(({ kind }) => kind === 'overlap')) return endOf(way, tree, null, '');
+  return endOf(way, tree, bind(tree, [], settings).shot, story.textOf(cut));
+}
+
+/** The cut that is checked. */
+export interface Checked {
+  readonly shot: Shot;
+  readonly tree: Tree;
+  readonly text: string;
+}
+
+export interface Joins {
+  readonly diagnostics: readonly Diagnostic[];
+  /** Texts of other cuts that the messages point into, by name. */
+  readonly sources: ReadonlyMap<string, string>;
+}
+
+/**
+ * Checks the dissolves of a cut against its neighbours. `around` is its place in the story. What is wrong in the neighbour's own
+ * text is not told here.
+ */
+export function checkOverlaps(
+  { shot, tree, text }: Checked,
+  story: Story,
+  around: { readonly before: StoryCut | null; readonly after: StoryCut | null },
+): Joins {
+  const diagnostics: Diagnostic[] = [];
+  const sources = new Map<string, string>();
+  for (const way of ['in', 'out'] as const) {
+    const own = endOf(way, tree, shot, text);
+    const other = way === 'in' ? around.before : around.after;
+    if (own.kind === 'unknown' || (own.kind === 'none' && !other)) continue;
+    const facing = other && storyEnd(opposite(way), other, story, shot.settings);
+    const found = check({ way, own, other, facing }, { shot, tree, text });
+    if (!found) continue;
+    diagnostics.push(found);
+    if (other && found.notes.some(({ span }) => span?.file === other.name))
+      sources.set(other.name, story.textOf(other));
+  }
+  return { diagnostics, sources };
+}
+
+interface Meeting {
+  readonly way: Way;
+  readonly own: End;
+  /** Null at an end of the story. */
+  readonly other: StoryCut | null;
+  readonly facing: End | null;
+}
+
+function check({ way, own, other, facing }: Meeting, checked: Checked): Diagnostic | null {
+  const back = opposite(way);
+  if (own.kind !== 'overlap') {
+    if (facing?.kind !== 'overlap' || !other) return null;
+    const verb = way === 'in' ? 'ends' : 'begins';
+    return diagnose(
+      'overlap-missing',
+      checked.shot.spans.cut,
+      `Cut ${other.number} ${verb} in a dissolve of ${facing.frames} frames with this cut, which has no \`overlap ${way}\`.`,
+      {
+        notes: [{ message: `cut ${other.number} overlaps here`, span: facing.span }],
+        fix: addLine(`overlap ${way} ${lengthFor(facing, checked.shot.fps)}`, checked),
+      },
+    );
+  }
+  if (!other || !facing) {
+    const place = way === 'in' ? 'first' : 'last';
+    return diagnose(
+      'overlap-alone',
+      statementSpan(checked.tree, way),
+      `This is the ${place} cut of the episode: there is no cut to dissolve ${way === 'in' ? 'from' : 'to'}.`,
+    );
+  }
+  const name = other.number === '' ? `\`${other.name}\`` : `cut ${other.number}`;
+  if (facing.kind === 'unknown') {
+    return diagnose(
+      'overlap-unchecked',
+      own.span,
+      `Whether ${name} names the same length cannot be told: there are errors in its text.`,
+    );
+  }
+  if (facing.kind === 'none') {
+    const start = other.tree?.statements.find(({ kind }) => kind === 'cut')?.span;
+    const note: Note = {
+      message: `${name} stands ${way === 'in' ? 'before' : 'after'} this cut`,
+      ...(start ? { span: start } : {}),
+    };
+    return diagnose(
+      'overlap-unanswered',
+      statementSpan(checked.tree, way),
+      `${capital(name)} has no \`overlap ${back} ${own.written}\` to go with this dissolve.`,
+      { notes: [note] },
+    );
+  }
+  const notes: Note[] = [{ message: `${name} says it here`, span: facing.span }];
+  if (facing.fps !== own.fps) {
+    return diagnose(
+      'overlap-fps',
+      own.span,
+      `${capital(name)} runs at ${facing.fps} frames a second and this cut at ${own.fps}: they cannot dissolve frame by frame.`,
+      { notes },
+    );
+  }
+  if (facing.frames === own.frames) return null;
+  return diagnose(
+    'overlap-differs',
+    own.span,
+    `This dissolve lasts for ${own.frames} frames, but ${name} has ${facing.frames} for it.`,
+    {
+      notes,
+      fix: { title: `write \`${facing.written}\``, edits: [{ span: own.span, text: facing.written }] },
+    },
+  );
+}
+
+/** A neighbour's length as this cut may write it. */
+function lengthFor({ frames, fps, written }: End & { kind: 'overlap' }, own: number): string {
+  return fps === own ? written : `${frames}`;
+}
+
+/** A line of its own below the cut's time. */
+function addLine(line: string, { shot, text }: Checked): Fix {
+  const { end, file } = shot.spans.time;
+  const stop = /[\r\n]/.exec(text.slice(end));
+  const at = stop ? end + stop.index : text.length;
+  return { title: `add \`${line}\``, edits: [{ span: { file, start: at, end: at }, text: `\n${line}` }] };
+}
+
+function statementSpan(tree: Tree, way: Way): Span {
+  return tree.statements.find((one) => one.kind === 'overlap' && one.way === way)!.span;
+}
+
+function opposite(way: Way): Way {
+  return way === 'in' ? 'out' : 'in';
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,193 @@
+/**
+ * The cuts of an episode in story order, as the manifest has them. A file is read at the first question that needs it, and then
+ * only as far as the other cuts have to do with it; so one cut among hundreds costs little.
+ */
+
+import { dirname, join } from 'node:path';
+import type { Host } from '../host/host.js';
+import { parse } from '../language/parse.js';
+import type { StatementOf, Tree } from '../language/tree.js';
+import { bind } from '../shot/bind.js';
+import { cutKey, type Episode } from './episode.js';
+import { inside } from './find.js';
+import { filesOf, leadsOut } from './patterns.js';
+import { readText } from './read.js';
+import { scan } from './scan.js';
+import type { Shelf } from './shelf.js';
+import { findUses } from './uses.js';
+
+/** A level that takes its drawings from another cut. */
+export interface Borrowed {
+  /** The level here; the other cut's number as written, and its level. */
+  readonly level: string;
+  readonly cut: string;
+  readonly from: string;
+}
+
+/** One cut of the story. */
+export interface StoryCut {
+  /** Absolute path. */
+  readonly path: string;
+  /** What messages call it. */
+  readonly name: string;
+  /** The number as written; '' where it cannot be had. */
+  readonly number: string;
+  /** The statements that concern other cuts, or null where the file cannot be read. */
+  readonly tree: Tree | null;
+  /** The text, where it is not that of the file. */
+  readonly text?: string;
+}
+
+/** The story of an episode; the same one for all cuts of a run. Null for a cut that belongs to none. */
+export function storyOf(host: Host, episode: Episode, shelf: Shelf): Story | null {
+  const { folder } = episode;
+  if (folder === null) return null;
+  const known = shelf.stories.get(folder);
+  if (known) return known;
+  const story = new Story(host, episode, folder, shelf);
+  shelf.stories.set(folder, story);
+  return story;
+}
+
+export class Story {
+  private readonly files: readonly string[];
+  private readonly looked = new Map<number, StoryCut | null>();
+  private readonly places: ReadonlyMap<string, number>;
+  private readonly reuses = new WeakMap<StoryCut, readonly Borrowed[]>();
+  /** For a used file by the folder and the path that it is used by: whether it says that a level reuses another. */
+  private readonly lending = new Map<string, boolean>();
+  private byKey: Map<string, number> | null = null;
+
+  constructor(
+    private readonly host: Host,
+    private readonly episode: Episode,
+    private readonly folder: string,
+    private readonly shelf: Shelf,
+  ) {
+    const patterns = episode.cuts?.map(({ text }) => text) ?? ['**/*.cut'];
+    const files = patterns
+      .filter((pattern) => !leadsOut(pattern))
+      .flatMap((pattern) => filesOf(host, folder, pattern));
+    this.files = [...new Set(files.map((file) => join(folder, file)))];
+    this.places = new Map(this.files.map((path, place) => [path, place]));
+  }
+
+  /** All cuts in story order; reads every file. */
+  cuts(): readonly StoryCut[] {
+    return this.files.flatMap((_, place) => this.at(place) ?? []);
+  }
+
+  /** The first cut of that number; reads every file. */
+  find(number: string): StoryCut | null {
+    if (this.byKey === null) {
+      this.byKey = new Map();
+      for (const place of this.files.keys()) {
+        const key = cutKey(this.at(place)?.number ?? '');
+        if (key !== '' && !this.byKey.has(key)) this.byKey.set(key, place);
+      }
+    }
+    const place = this.byKey.get(cutKey(number));
+    return place === undefined ? null : this.at(place);
+  }
+
+  /**
+   * What stands before and after a cut; null at an end of the story. A cut that is no file of the story (another version of one,
+   * standard input) has the place of its number; without a place the answer is null.
+   */
+  around(path: string | null, number: string): { before: StoryCut | null; after: StoryCut | null } | null {
+    const own =
+      (path === null ? undefined : this.places.get(path)) ?? this.places.get(this.find(number)?.path ?? '');
+    if (own === undefined) return null;
+    const next = (step: 1 | -1): StoryCut | null => {
+      for (let place = own + step; place >= 0 && place < this.files.length; place += step) {
+        const cut = this.at(place);
+        // A copy whose number was not changed is no neighbour.
+        if (cut && (cut.number === '' || cutKey(cut.number) !== cutKey(number))) return cut;
+      }
+      return null;
+    };
+    return { before: next(-1), after: next(1) };
+  }
+
+  /** The cut that a file of the story holds, by the file's absolute path. */
+  fileAt(path: string): StoryCut | null {
+    const place = this.places.get(path);
+    return place === undefined ? null : this.at(place);
+  }
+
+  /** The levels of a cut that take their drawings from other cuts, also where a used file says so. */
+  borrowed(cut: StoryCut): readonly Borrowed[] {
+    const known = this.reuses.get(cut) ?? this.findBorrowed(cut);
+    this.reuses.set(cut, known);
+    return known;
+  }
+
+  textOf({ path, name, text }: StoryCut): string {
+    return text ?? readText(this.host, path, name).text;
+  }
+
+  /** What a cut uses, by whatever way. */
+  usesOf({ path, tree }: StoryCut): ReturnType<typeof findUses> | null {
+    return tree && findUses(this.host, path, tree, this.folder, this.shelf);
+  }
+
+  private at(place: number): StoryCut | null {
+    const known = this.looked.get(place);
+    if (known !== undefined) return known;
+    const cut = this.look(this.files[place]!);
+    this.looked.set(place, cut);
+    return cut;
+  }
+
+  /** Null for a file that holds no cut. */
+  private look(path: string): StoryCut | null {
+    const { host, folder } = this;
+    const name = join(dirname(this.episode.file!), path.slice(folder.length).replace(/^\//, ''));
+    if (!inside(host, path, folder)) return null;
+    const { text, ok } = readText(host, path, name);
+    if (!ok) return host.kind(path) === 'file' ? { path, name, number: '', tree: null } : null;
+    const tree = scan(name, text);
+    const says = (word: string): boolean =>
+      tree.statements.some(({ kind }) => kind === word) || tree.broken.some((one) => one.word === word);
+    if (!says('cut') && !says('time')) return null;
+    return { path, name, number: first(tree, 'cut')?.number.text ?? '', tree };
+  }
+
+  private findBorrowed(cut: StoryCut): readonly Borrowed[] {
+    const { tree, path, name } = cut;
+    if (!tree) return [];
+    if (!this.usesLending(cut))
+      return tree.statements.flatMap((one) => (one.kind === 'level' ? reuseOf(one) : []));
+    // Whether the cut has such a level at all, and says otherwise itself, only the whole text tells.
+    const whole = parse(name, this.textOf(cut)).tree;
+    const used = findUses(this.host, path, whole, this.folder, this.shelf).trees;
+    const levels = bind(whole, used, this.episode.settings, { unread: true }).shot?.levels ?? [];
+    return levels.flatMap(({ name: level, reuse }) =>
+      reuse ? [{ level, cut: reuse.cut, from: reuse.level }] : [],
+    );
+  }
+
+  private usesLending(cut: StoryCut): boolean {
+    const { tree, path } = cut;
+    return tree!.statements.some((one) => {
+      if (one.kind !== 'use') return false;
+      const id = JSON.stringify([dirname(path), one.path.text]);
+      const known =
+        this.lending.get(id) ??
+        this.usesOf(cut)!.trees.some(({ statements }) =>
+          statements.some((statement) => statement.kind === 'level' && statement.reuse !== null),
+        );
+      this.lending.set(id, known);
+      return known;
+    });
+  }
+}
+
+/** The statement of that kind that counts: the first. */
+export function first<K extends 'cut' | 'time'>(tree: Tree, kind: K): StatementOf<K> | null {
+  return (tree.statements.find((one) => one.kind === kind) as StatementOf<K> | undefined) ?? null;
+}
+
+function reuseOf({ level, reuse }: StatementOf<'level'>): Borrowed[] {
+  return reuse ? [{ level: level.text, cut: reuse.cut, from: reuse.level }] : [];
+}
