@@ -23,6 +23,11 @@
  *   second (foot) on the row below, as `5+` (`5'`): row 12 under it is 5+12. Where the block has no row below, beside it.
  * - Notes: a triangle at the left of the notes column on the note's row; a note that had to move names its row in bold.
  * - Dialogue: a bar barGap inside the first row's top edge and the last row's bottom edge of each line.
+ * - Change bars: black rectangles, at least 0.7 mm wide and with nothing else beside them in their gutter at the left of the
+ *   column concerned: both columns of a level, dialogue, camera, notes (the last three on the first side). From BAR_GAP of a
+ *   row below the top edge of the first row that differs to as much above the bottom edge of the last one; rows that follow
+ *   one another, also over blocks and pages, are one stretch. The memo has the sign before the head that tells what it means,
+ *   and under the head what has changed; on further pages with bars the head alone.
  */
 
 import type { SolvedLevel, SolvedShot } from '../solve/solved.js';

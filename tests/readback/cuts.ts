@@ -1,5 +1,6 @@
 /** Cuts that hold, between them, all that a sheet can say of levels. */
 
+import type { Marked, Place } from '../../src/sheet/look.js';
 import { defaults, type Settings } from '../../src/shot/settings.js';
 import { compileText, said } from '../compile.js';
 import type { Case } from './print.js';
@@ -8,6 +9,32 @@ export function caseOf(name: string, text: string, settings: Partial<Settings> =
   const { solved, diagnostics } = compileText(text);
   if (!solved) throw new Error(`${name} was not solved:\n${said(diagnostics).join('\n')}`);
   return { name, solved, settings: { ...defaults, ...settings } };
+}
+
+/** Change bars beside rows of every column, a few by chance; some overlap, some pass the end or a break. */
+export function somewhatMarked({ solved }: Case, pick: (n: number) => number): Marked {
+  const { length } = solved.shot;
+  const places: Place[] = [
+    ...solved.levels.map(({ name }): Place => ({ kind: 'level', level: name })),
+    { kind: 'speech' },
+    { kind: 'camera' },
+    { kind: 'notes' },
+  ];
+  const rows = Array.from({ length: 2 + pick(2 * places.length) }, () => {
+    const from = 1 + pick(length);
+    return { place: places[pick(places.length)]!, from, to: from + pick(60) };
+  });
+  const lines = Array.from({ length: pick(9) }, (_, i) => `line ${i}: the drawing after it stands later`);
+  return { against: 'HEAD~1', rows, lines };
+}
+
+/** The same numbers on every run: below n. */
+export function picker(seed: number): (n: number) => number {
+  let state = seed * 2654435761 + 1;
+  return (n) => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return n === 0 ? 0 : (state >>> 8) % n;
+  };
 }
 
 /** Keys, breakdowns, cycles, references, emptiness, holds over breaks, added and pinned numbers: 200 frames on five levels. */

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Settings } from '../../src/shot/settings.js';
 import { defaults } from '../../src/shot/settings.js';
 import { compileFiles } from '../compile.js';
-import { caseOf, DISSOLVES, MANY_LEVELS, RICH } from './cuts.js';
+import { caseOf, DISSOLVES, MANY_LEVELS, picker, RICH, somewhatMarked } from './cuts.js';
 import { type Case, faults, layOut, printAndOpen } from './print.js';
 
 const LOOKS: readonly Partial<Settings>[] = [
@@ -41,5 +41,7 @@ describe.each(LOOKS)('read back from paper, $convention, labels $labels, $paper'
     expect(layOut(many, false).pages.map((page) => page.label)).toContain('1-b');
     const cases = [caseOf('everything', RICH, look), caseOf('dissolves', DISSOLVES, look), many];
     expect(await faultsOf(cases)).toEqual({});
+    const marked = cases.map((one, i) => ({ ...one, marked: somewhatMarked(one, picker(i)) }));
+    expect(await faultsOf(marked)).toEqual({});
   });
 });

@@ -1,6 +1,7 @@
 /** Small lies put into the marks of a page before it is printed. The read-back must tell each of them. */
 
 import type { Mark, Page } from '../../src/sheet/marks.js';
+import { readBars } from './bars.js';
 import type { ReadBlock, ReadPage } from './sheet.js';
 
 type TextMark = Extract<Mark, { kind: 'text' }>;
@@ -97,6 +98,30 @@ const onHatch =
     const made = { ...mark, y: mark.y + down, height: mark.height - down };
     return made.height > 0.01 ? instead(page, mark, made) : without(page, mark);
   };
+
+type PathMark = Extract<Mark, { kind: 'path' }>;
+
+const onBar =
+  (change: (page: Page, mark: PathMark, block: ReadBlock) => Page | null): Lie =>
+  (page, read, pick) => {
+    const bars = readBars(read);
+    const bar = bars[pick(bars.length)];
+    const mark =
+      bar &&
+      page.marks.find(
+        (one): one is PathMark =>
+          one.kind === 'path' &&
+          one.fill === 'black' &&
+          Math.hypot(one.points[0]![0] - bar.box.x, one.points[0]![1] - bar.box.y) < 0.01,
+      );
+    const block = bar && read.blocks.find(({ grid }) => grid.left < bar.box.x && grid.right > bar.box.x);
+    return mark && block ? change(page, mark, block) : null;
+  };
+
+const shifted = (mark: PathMark, right: number, down: number): PathMark => ({
+  ...mark,
+  points: mark.points.map(([x, y]) => [x + right, y + down] as const),
+});
 
 const isNumber = ({ group, cell }: Spot): boolean => group === 'cels' && /^\d+$/.test(cell);
 
@@ -210,6 +235,34 @@ export const LIES: Readonly<Record<string, Lie>> = {
           : mark,
       ),
     };
+  },
+  'a change bar lost': onBar(without),
+  'a change bar a row late': onBar((page, mark, block) =>
+    instead(page, mark, shifted(mark, 0, rowMm(block))),
+  ),
+  'a change bar a row too long': onBar((page, mark, block) => {
+    const [[, top]] = mark.points as [readonly [number, number]];
+    const points = mark.points.map(([x, y]) => [x, y > top ? y + rowMm(block) : y] as const);
+    return instead(page, mark, { ...mark, points });
+  }),
+  'a change bar in the next column': onBar((page, mark, { grid }) => {
+    const [, next] = grid.groups.get('cels')!;
+    return instead(page, mark, shifted(mark, next!.to - next!.from, 0));
+  }),
+  'a change bar through the numbers': onBar((page, mark, { grid }) => {
+    const [band] = grid.groups.get('cels')!;
+    return instead(page, mark, shifted(mark, (band!.to - band!.from) / 2, 0));
+  }),
+  'a change bar as thin as a hold': onBar((page, mark) => {
+    const [[left]] = mark.points as [readonly [number, number]];
+    const points = mark.points.map(([x, y]) => [x > left ? left + 0.24 : x, y] as const);
+    return instead(page, mark, { ...mark, points });
+  }),
+  'a line of the changes lost': (page, read) => {
+    const mark = page.marks.find(
+      (one): one is TextMark => one.kind === 'text' && one.text.startsWith('· line 0'),
+    );
+    return mark && readBars(read).length > 0 ? without(page, mark) : null;
   },
   'a frame number beside another row': (page, read) => {
     const { grid, firstFrame } = read.blocks[0]!;

@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Paper } from '../pdf.js';
-import { caseOf, DISSOLVES, RICH } from './cuts.js';
+import { caseOf, DISSOLVES, picker, RICH, somewhatMarked } from './cuts.js';
 import { LIES } from './meddle.js';
-import { faults, type Laid, layOut, printAndOpen, withPage } from './print.js';
+import { type Case, faults, type Laid, layOut, printAndOpen, withPage } from './print.js';
 import { type ReadPage, readSheet } from './sheet.js';
 
 /** How often each lie is told, each time elsewhere. */
@@ -12,21 +12,17 @@ const honest = (['japan', 'west'] as const).flatMap((convention) => [
   layOut(caseOf(`${convention}, everything, ja`, RICH, { convention, labels: 'ja', paper: 'B4' }), false),
   layOut(caseOf(`${convention}, everything, en`, RICH, { convention, labels: 'en', paper: 'A4' }), false),
   layOut(caseOf(`${convention}, dissolves`, DISSOLVES, { convention, paper: 'A4' }), false),
+  layOut(marked(caseOf(`${convention}, marked`, RICH, { convention, paper: 'A4' })), false),
 ]);
+
+function marked(one: Case): Case {
+  return { ...one, marked: somewhatMarked(one, picker(5)) };
+}
 let read: ReadPage[][];
 
 beforeAll(async () => {
   read = (await printAndOpen(honest)).map((papers) => papers.map(readSheet));
 });
-
-/** The same numbers on every run. */
-function picker(seed: number): (n: number) => number {
-  let state = seed * 2654435761 + 1;
-  return (n) => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return n === 0 ? 0 : (state >>> 8) % n;
-  };
-}
 
 /** One lie in one page of one of the cuts; pages that have nothing of the kind are passed over. */
 function told(lie: string, seed: number): Laid {

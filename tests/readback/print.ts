@@ -2,12 +2,14 @@
 
 import { printPdf } from '../../src/print/pdf.js';
 import { chartPages } from '../../src/sheet/charts.js';
+import type { Marked } from '../../src/sheet/look.js';
 import type { Page } from '../../src/sheet/marks.js';
 import { sheetPages } from '../../src/sheet/sheet.js';
 import type { Settings } from '../../src/shot/settings.js';
 import type { SolvedShot } from '../../src/solve/solved.js';
 import { testFonts } from '../fonts.js';
 import { openPrinted, type Paper } from '../pdf.js';
+import { barDifferences } from './bars.js';
 import { chartDifferences, readLadders } from './charts.js';
 import { differences } from './compare.js';
 import { readSheet } from './sheet.js';
@@ -17,6 +19,7 @@ export interface Case {
   readonly name: string;
   readonly solved: SolvedShot;
   readonly settings: Settings;
+  readonly marked?: Marked | undefined;
 }
 
 export interface Laid extends Case {
@@ -26,7 +29,8 @@ export interface Laid extends Case {
 }
 
 export function layOut(one: Case, charts = true): Laid {
-  const look = { settings: one.settings, metrics: testFonts().metrics, stamp: '1a2b3c4d' };
+  const { settings, marked } = one;
+  const look = { settings, metrics: testFonts().metrics, stamp: '1a2b3c4d', marked };
   const pages = sheetPages(one.solved, look);
   return { ...one, charts, pages: charts ? [...pages, ...chartPages(one.solved, look)] : pages };
 }
@@ -57,7 +61,12 @@ export function faults(one: Laid, papers: readonly Paper[]): string[] {
     const charts = one.charts
       ? chartDifferences(of('charts').flatMap(readLadders), one.solved, convention)
       : [];
-    return [...differences(of('sheet').map(readSheet), one.solved, convention, labels), ...charts];
+    const sheets = of('sheet').map(readSheet);
+    return [
+      ...differences(sheets, one.solved, convention, labels),
+      ...barDifferences(sheets, one.marked, one.solved),
+      ...charts,
+    ];
   } catch (error) {
     return [String(error)];
   }

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Convention, defaults, PAPERS, type Settings } from '../../src/shot/settings.js';
 import { type CutOptions, type GeneratedCut, generatedCuts } from '../generate.js';
-import { caseOf } from './cuts.js';
+import { caseOf, picker, somewhatMarked } from './cuts.js';
 import { faults, layOut, printAndOpen } from './print.js';
 
 /** Half of the cuts as the generator likes them, some long, some with so many levels that a page needs several sides. */
@@ -57,10 +57,12 @@ export function randomCuts(convention: Convention): void {
       'say on paper what the solver says, from cut $from on',
       { timeout: 240_000 },
       async ({ batch }) => {
-        const laid = batch.map(({ cut, settings }, i) =>
+        const laid = batch.map(({ cut, settings }, i) => {
+          const one = caseOf(cut.text, cut.text, settings);
+          const marked = i % 3 === 0 ? somewhatMarked(one, picker(i)) : undefined;
           // Charts are the same work for all cuts of a kind; every second one prints them.
-          layOut(caseOf(cut.text, cut.text, settings), i % 2 === 0),
-        );
+          return layOut({ ...one, marked }, i % 2 === 0);
+        });
         const papers = await printAndOpen(laid);
         const wrong = laid
           .map((one, i) => ({

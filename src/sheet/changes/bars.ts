@@ -17,7 +17,7 @@ const BAR = 0.7;
 /** What is left free on both sides of a bar within its gutter, on A4, mm. */
 const CLEAR = 0.15;
 /** A bar stands this share of a row inside the edges of its rows. */
-const GAP = 0.06;
+export const BAR_GAP = 0.06;
 
 /** Frames from..to, both included. */
 interface Stretch {
@@ -93,7 +93,7 @@ function bar(side: Side, run: Run, rows: Stretch, column: Column, gutterMm: numb
   const from = Math.max(rows.from, run.first);
   const to = Math.min(rows.to, run.last);
   if (from > to) return [];
-  const gap = side.geometry.rowMm * GAP;
+  const gap = side.geometry.rowMm * BAR_GAP;
   const y = topOf(side, run, from) + gap;
   const width = gutterMm * (BAR / (BAR + 2 * CLEAR));
   return [
