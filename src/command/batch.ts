@@ -3,12 +3,16 @@
 import type { Compiled } from '../episode/compile.js';
 import { compile } from '../episode/compile.js';
 import { cutKey, type Episode } from '../episode/episode.js';
-import { type Found, findCuts, type Job } from '../episode/find.js';
-import { newShelf } from '../episode/shelf.js';
+import { episodeOf, type Found, findCuts, type Job } from '../episode/find.js';
+import { newShelf, type Shelf } from '../episode/shelf.js';
 import type { Host } from '../host/host.js';
 import { diagnose } from '../language/diagnostic.js';
 import type { Settings } from '../shot/settings.js';
 import { type Desk, NO_SOURCES } from './desk.js';
+import { LineFault } from './line.js';
+
+/** Takes what is wrong: the desk, or somebody who only counts. */
+export type Reporter = Pick<Desk, 'report'>;
 
 /** Finds the cuts that a command line means, and reports what is wrong with finding them. */
 export async function findAll(
@@ -25,14 +29,33 @@ export async function findAll(
 }
 
 /**
+ * The files that a command line names; without any, the episode that the current folder lies in. Throws LineFault where there
+ * is none.
+ */
+export async function filesOr(
+  host: Host,
+  files: readonly string[],
+  command: string,
+): Promise<readonly string[]> {
+  if (files.length > 0) return files;
+  const { file } = await episodeOf(host, host.cwd);
+  if (file !== null) return [file];
+  throw new LineFault(
+    'wrong-arguments',
+    null,
+    `\`cutwright ${command}\` needs files: this folder lies in no episode (there is no episode.yaml here or above); see \`cutwright ${command} --help\`.`,
+  );
+}
+
+/**
  * Compiles each cut and hands it to `work` (house files too: `compiled.house`), which may report more. All that is wrong
- * goes to the desk. Returns the number of cuts.
+ * goes to `desk`. Returns the number of cuts.
  */
 export async function eachCut(
   host: Host,
-  desk: Desk,
+  desk: Reporter,
   found: Found,
-  work: (compiled: Compiled, job: Job) => Promise<void> | void,
+  work: (compiled: Compiled, job: Job, shelf: Shelf) => Promise<void> | void,
 ): Promise<number> {
   const shelf = newShelf();
   const numbers = new Numbers();
@@ -45,7 +68,7 @@ export async function eachCut(
       desk.report(compiled.diagnostics, sources);
       desk.report(numbers.meet(compiled, job.episode), sources);
       if (!compiled.house) cuts += 1;
-      await work(compiled, job);
+      await work(compiled, job, shelf);
     } catch (fault) {
       const words = fault instanceof Error ? fault.message : String(fault);
       const span = { file: job.name, start: 0, end: 0 };

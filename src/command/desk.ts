@@ -24,6 +24,8 @@ const WRONG_USE: ReadonlySet<Code> = new Set<Code>([
   'internal-fault',
 ]);
 
+export const isWrongUse = (code: Code): boolean => WRONG_USE.has(code);
+
 /** For what is said of a file as a whole: no line of it is shown. */
 export const NO_SOURCES: ReadonlyMap<string, string> = new Map();
 

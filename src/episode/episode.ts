@@ -19,6 +19,8 @@ export interface Episode {
   readonly settings: Settings;
   /** Running time allowed, in frames. */
   readonly budgetFrames: number | null;
+  /** Where the manifest says so. */
+  readonly budgetSpan: Span | null;
   /** Who draws which cuts, in the order of writing. */
   readonly artists: readonly { readonly name: Written; readonly cuts: readonly Written[] }[];
   /** Files and patterns in story order; null where the manifest names none. */
@@ -35,6 +37,7 @@ export const noEpisode: Episode = {
   text: '',
   settings: defaults,
   budgetFrames: null,
+  budgetSpan: null,
   artists: [],
   cuts: null,
   printed: [],

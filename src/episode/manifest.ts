@@ -35,7 +35,10 @@ export function openEpisode(host: Host, path: string, name: string): Episode {
   return { ...bare, ...read, diagnostics: [...read.diagnostics, ...writtenGlyphs(read.printed, text)] };
 }
 
-type Read = Pick<Episode, 'settings' | 'budgetFrames' | 'artists' | 'cuts' | 'printed' | 'diagnostics'>;
+type Read = Pick<
+  Episode,
+  'settings' | 'budgetFrames' | 'budgetSpan' | 'artists' | 'cuts' | 'printed' | 'diagnostics'
+>;
 
 /** Reads a manifest's text. Never throws. */
 export function parseManifest(file: string, text: string): Read {
@@ -122,6 +125,7 @@ class Reader {
     return {
       settings: this.draft,
       budgetFrames,
+      budgetSpan: this.budget?.span ?? null,
       artists: this.artists,
       cuts: this.cuts,
       printed: this.printed,

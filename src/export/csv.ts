@@ -67,12 +67,12 @@ export const TABLES = Object.keys(tables) as readonly TableName[];
 
 export function csvHeader(table: TableName, { pixels = false }: ExportOptions = {}): string {
   const { header, pixelHeader = [] }: Table = tables[table];
-  return line(pixels ? [...header, ...pixelHeader] : header);
+  return csvLine(pixels ? [...header, ...pixelHeader] : header);
 }
 
 export function csvRows(solved: SolvedShot, table: TableName, options: ExportOptions = {}): string {
   const { rows }: Table = tables[table];
-  return Array.from(rows(solved, options), line).join('');
+  return Array.from(rows(solved, options), csvLine).join('');
 }
 
 /** A whole table, header row first. */
@@ -80,7 +80,8 @@ export function toCsv(solved: SolvedShot, table: TableName, options: ExportOptio
   return csvHeader(table, options) + csvRows(solved, table, options);
 }
 
-function line(cells: readonly Cell[]): string {
+/** One line, its end included. */
+export function csvLine(cells: readonly Cell[]): string {
   return `${cells.map(field).join(',')}\r\n`;
 }
 

@@ -193,7 +193,7 @@ function remark(
 }
 
 /** JSON text: an object a line where there are hundreds of them, so that two exports can be compared line by line. */
-export function jsonText(exported: Exported): string {
+export function jsonText(exported: object): string {
   return `${write(exported, '')}\n`;
 }
 

@@ -94,7 +94,16 @@ export interface Row {
   readonly height: number;
 }
 
-export type Part = 'sheet' | 'charts' | 'camera' | 'table' | 'strip' | 'overlay' | 'list' | 'blank';
+export type Part =
+  | 'sheet'
+  | 'charts'
+  | 'camera'
+  | 'table'
+  | 'strip'
+  | 'overlay'
+  | 'list'
+  | 'rhythm'
+  | 'blank';
 
 export interface Page {
   readonly widthMm: number;

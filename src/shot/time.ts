@@ -40,6 +40,12 @@ export function written(frames: number, fps: number): string {
   return `${split.seconds}+${split.frames}`;
 }
 
+/** `6'04`: feet of 35 mm film and frames, as the language writes it. */
+export function feetWritten(frames: number): string {
+  const split = splitFeet(frames);
+  return `${split.feet}'${String(split.frames).padStart(2, '0')}`;
+}
+
 /**
  * `00:00:04:04`, counted from 0. `nominal` is the whole number of frames that a timecode second is numbered by (24, 25, 30, 60).
  * With `drop` (30 for 29.97, 60 for 59.94 only) the first 2 (4) numbers of each minute are left out, but not in each tenth

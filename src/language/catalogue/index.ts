@@ -1,6 +1,7 @@
 /** Every code that the program can report, in the order of the stages that report them. */
 
 import { camera } from './camera.js';
+import { cutList } from './cut-list.js';
 import type { Entry } from './entry.js';
 import { episode } from './episode.js';
 import { files } from './files.js';
@@ -12,7 +13,7 @@ import { words } from './words.js';
 
 export type { Entry } from './entry.js';
 
-const all = { ...files, ...handover, ...words, ...statements, ...timelines, ...camera, ...episode, ...typing };
+const all = { ...files, ...handover, ...words, ...statements, ...timelines, ...camera, ...episode, ...typing, ...cutList };
 
 export type Code = keyof typeof all;
 

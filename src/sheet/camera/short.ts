@@ -13,7 +13,10 @@ export function shortMoves({ shot, camera }: SolvedShot, language: LabelLanguage
   const light = camera.light.filter((one) => seen(lightKind(one.light), one.light));
   const named = [
     ...moves.map(({ move }) => ({ at: moveKind(move).first(move), name: moveKind(move).short(move, words) })),
-    ...light.map((one) => ({ at: lightKind(one.light).first(one.light), name: lightKind(one.light).short(one.light, words) })),
+    ...light.map((one) => ({
+      at: lightKind(one.light).first(one.light),
+      name: lightKind(one.light).short(one.light, words),
+    })),
   ].sort((a, b) => a.at - b.at);
   return [...new Set([...(moves.length === 0 ? [words.fix] : []), ...named.map(({ name }) => name)])];
 }

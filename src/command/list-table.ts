@@ -1,0 +1,186 @@
+/** The cut list as a table on a terminal. */
+
+import stringWidth from 'string-width';
+import type { CutList } from '../count/list.js';
+import type { CutRow } from '../count/row.js';
+import { feetWritten, written } from '../shot/time.js';
+import { plural } from './desk.js';
+
+interface Column<T> {
+  readonly head: string;
+  readonly right?: boolean;
+  /** May be shortened, down to so many columns of the terminal. */
+  readonly least?: number;
+  readonly of: (row: T) => string;
+  readonly total?: string;
+}
+
+const GAP = '  ';
+
+/** `width`: columns of the terminal, or null: as wide as the words are. Ends with a line end. */
+export function listTable(list: CutList, width: number | null): string {
+  const { rows, totals, fps, artists } = list;
+  const number = (value: number | undefined): string => (value === undefined ? '-' : String(value));
+  const columns: Column<CutRow>[] = [
+    { head: 'cut', of: ({ cut, sound }) => `${cut}${sound ? '' : ' !'}` },
+    { head: 'title', least: 10, of: ({ title }) => oneLine(title), total: 'total' },
+    { head: 'scene', least: 5, of: ({ scene }) => oneLine(scene) },
+    {
+      head: 'time',
+      right: true,
+      of: ({ counted }) => (counted ? written(counted.time, counted.fps) : '?'),
+      total: written(totals.time, fps),
+    },
+    {
+      head: 'feet',
+      right: true,
+      of: ({ counted }) => (counted ? feetWritten(counted.time) : '?'),
+      total: feetWritten(totals.time),
+    },
+    { head: 'levels', right: true, of: ({ counted }) => number(counted?.levels) },
+    {
+      head: 'keys',
+      right: true,
+      of: ({ counted }) => number(counted?.counts.keys),
+      total: String(totals.counts.keys),
+    },
+    {
+      head: 'breakd.',
+      right: true,
+      of: ({ counted }) => number(counted?.counts.breakdowns),
+      total: String(totals.counts.breakdowns),
+    },
+    {
+      head: 'in-betw.',
+      right: true,
+      of: ({ counted }) => number(counted?.counts.inbetweens),
+      total: String(totals.counts.inbetweens),
+    },
+    {
+      head: 'drawings',
+      right: true,
+      of: ({ counted }) => number(counted?.counts.drawings),
+      total: String(totals.counts.drawings),
+    },
+    {
+      head: 'reused',
+      right: true,
+      of: ({ counted }) => number(counted?.counts.reused),
+      total: String(totals.counts.reused),
+    },
+    { head: 'camera', least: 8, of: ({ counted }) => counted?.moves.join(', ') ?? '' },
+    { head: 'pages', right: true, of: ({ pages }) => number(pages?.all), total: String(totals.pages.all) },
+    { head: 'artist', least: 8, of: ({ artists: names }) => oneLine(names.join(', ')) },
+    { head: 'problems', of: ({ problems }) => problemWords(problems) },
+  ];
+  const shown = rows.some(({ problems }) => problemWords(problems) !== '') ? columns : columns.slice(0, -1);
+  const people: Column<(typeof artists)[number]>[] = [
+    { head: 'artist', least: 8, of: ({ name }) => oneLine(name) },
+    { head: 'cuts', right: true, of: ({ cuts }) => String(cuts) },
+    { head: 'time', right: true, of: ({ running }) => written(running, fps) },
+    { head: 'drawings', right: true, of: ({ drawings }) => String(drawings) },
+  ];
+  return [
+    ...table(shown, rows, width),
+    '',
+    ...summary(list),
+    ...(artists.length > 0 ? ['', ...table(people, artists, width)] : []),
+    '',
+  ].join('\n');
+}
+
+/** Running time, budget, and what a producer counts; a sentence a line. */
+function summary(list: CutList): string[] {
+  const { totals, fps, budget } = list;
+  const { counts, pages, over } = totals;
+  const length = (frames: number): string => `${written(frames, fps)} (${feetWritten(frames)})`;
+  const lines = [
+    `${plural(totals.cuts, 'cut')}, running time ${length(totals.running)}${againstBudget(over, budget, fps)}`,
+  ];
+  if (totals.time !== totals.running)
+    lines.push(`the times of the cuts come to ${length(totals.time)}; dissolves run once`);
+  lines.push(
+    `${plural(counts.drawings, 'drawing')}: ${plural(counts.keys, 'key')}, ${plural(counts.breakdowns, 'breakdown')}, ${plural(counts.inbetweens, 'in-between')}; ${counts.reused} reused; ${totals.drawingsASecond.toFixed(1)} new ones a second`,
+    `${plural(pages.all, 'page')}, ${pages.sheet} of them sheets`,
+  );
+  if (totals.unsound > 0) {
+    const untimed =
+      totals.untimed > 0 ? `; the time of ${totals.untimed} is not known and not in the total` : '';
+    lines.push(
+      `${plural(totals.unsound, 'cut')} with errors (!): counted as far as could be read, not printed${untimed}`,
+    );
+  }
+  if (totals.withoutArtist > 0) lines.push(`${plural(totals.withoutArtist, 'cut')} without an artist`);
+  const shared = list.rows.filter(({ artists }) => artists.length > 1).length;
+  if (shared > 0)
+    lines.push(`${plural(shared, 'cut')} of several artists: counted below for each of them, above once`);
+  return lines;
+}
+
+/** `; budget 120+0: 7+12 under`. */
+export function againstBudget(over: number | null, budget: number | null, fps: number): string {
+  if (over === null || budget === null) return '';
+  const by = over === 0 ? 'to the frame' : `${written(Math.abs(over), fps)} ${over > 0 ? 'over' : 'under'}`;
+  return `; budget ${written(budget, fps)}: ${by}`;
+}
+
+function problemWords({ errors, warnings }: CutRow['problems']): string {
+  const parts = [errors > 0 ? plural(errors, 'error') : '', warnings > 0 ? plural(warnings, 'warning') : ''];
+  return parts.filter((part) => part !== '').join(', ');
+}
+
+/** Controls would break the table, or worse. */
+function oneLine(text: string): string {
+  return text
+    .replace(/\s+/g, ' ')
+    .replace(/[\p{Cc}\p{Cf}]/gu, '')
+    .trim();
+}
+
+function table<T>(columns: readonly Column<T>[], rows: readonly T[], width: number | null): string[] {
+  const cells = rows.map((row) => columns.map(({ of }) => of(row)));
+  const totals = columns.map(({ total }) => total ?? '');
+  const hasTotals = totals.some((one) => one !== '');
+  const widths = columns.map(({ head }, i) =>
+    Math.max(stringWidth(head), stringWidth(totals[i]!), ...cells.map((row) => stringWidth(row[i]!))),
+  );
+  narrow(columns, widths, width);
+  const laid = (texts: readonly string[]): string =>
+    texts
+      .map((text, i) => {
+        const short = shortened(text, widths[i]!);
+        const blanks = ' '.repeat(Math.max(0, widths[i]! - stringWidth(short)));
+        return columns[i]!.right ? blanks + short : short + blanks;
+      })
+      .join(GAP)
+      .trimEnd();
+  const rule = widths.map((one) => '-'.repeat(one)).join(GAP);
+  const heads = columns.map(({ head }) => head);
+  return [laid(heads), rule, ...cells.map(laid), ...(hasTotals ? [rule, laid(totals)] : [])];
+}
+
+/** Takes from the widest column that may be shortened until the table fits, or no more can be taken. */
+function narrow(columns: readonly Column<never>[], widths: number[], width: number | null): void {
+  if (width === null) return;
+  let beyond = widths.reduce((sum, one) => sum + one, (widths.length - 1) * GAP.length) - width;
+  while (beyond > 0) {
+    const free = widths.map((one, i) => one - (columns[i]!.least ?? Number.POSITIVE_INFINITY));
+    const widest = widths.reduce(
+      (most, one, i) => (free[i]! > 0 && one > (widths[most] ?? 0) ? i : most),
+      -1,
+    );
+    if (widest < 0) return;
+    widths[widest]! -= 1;
+    beyond -= 1;
+  }
+}
+
+function shortened(text: string, width: number): string {
+  if (stringWidth(text) <= width) return text;
+  let out = '';
+  for (const character of text) {
+    if (stringWidth(out + character) > width - 1) break;
+    out += character;
+  }
+  return `${out}…`;
+}

@@ -1,0 +1,48 @@
+/**
+ * Running time under the two rules for dissolves (common practice). `half`: a cut's time runs to the middle of the dissolve,
+ * so the times add up as they are. `full`: both times hold the whole dissolve, which runs once; each cut gives up the part
+ * that lies beyond the middle, the outgoing one the smaller part of an odd length, as with handles.
+ */
+
+import type { CutRow } from './row.js';
+
+/** Where a cut lies in the running time, in frames of the episode. */
+export interface Placed {
+  /** Frames that have run when it begins. */
+  readonly start: number;
+  /** Its share of the running time, 0 while its time is not known. */
+  readonly frames: number;
+  /** Frames of its picture before that share and behind it, under dissolves. */
+  readonly before: number;
+  readonly after: number;
+  /** Frames of the episode that one row of its sheet takes: not 1 where the cut has an `fps` of its own. */
+  readonly frameOfRow: number;
+}
+
+/** A dissolve of full times is one where both cuts name it; where they differ, as far as they agree. */
+function dissolved(out: CutRow | undefined, next: CutRow | undefined): number {
+  return Math.min(out?.counted?.overlap.out ?? 0, next?.counted?.overlap.in ?? 0);
+}
+
+/** `rows` in story order. `fps`: of the episode. */
+export function placeCuts(rows: readonly CutRow[], rule: 'half' | 'full', fps: number): Placed[] {
+  let start = 0;
+  return rows.map((row, i): Placed => {
+    const { counted } = row;
+    if (!counted) return { start, frames: 0, before: 0, after: 0, frameOfRow: 1 };
+    const frameOfRow = fps / counted.fps;
+    const given =
+      rule === 'half'
+        ? { head: 0, tail: 0 }
+        : {
+            head: Math.ceil(dissolved(rows[i - 1], row) / 2),
+            tail: Math.floor(dissolved(row, rows[i + 1]) / 2),
+          };
+    const before = rule === 'half' ? counted.handles.head : given.head;
+    const after = rule === 'half' ? counted.handles.tail : given.tail;
+    const frames = Math.max(0, Math.round((counted.time - given.head - given.tail) * frameOfRow));
+    const placed = { start, frames, before: before * frameOfRow, after: after * frameOfRow, frameOfRow };
+    start += frames;
+    return placed;
+  });
+}

@@ -1,0 +1,135 @@
+/** What all pages of an episode's list have alike: paper, head, foot. */
+
+import type { CutList } from '../../count/list.js';
+import { type Box, frame, pale, textAt } from '../draw.js';
+import { fitLine, setInBox } from '../fit.js';
+import { footMarks } from '../foot.js';
+import type { Look } from '../look.js';
+import type { Mark, Metrics } from '../marks.js';
+import { cached } from '../measure.js';
+import { pageFraction } from '../pages.js';
+import { largerPrint, PAPER_MM, smallestTextMm } from '../papers.js';
+import { feetAndFrames, secondsAndFrames } from '../times.js';
+import { type ListWords, listWords } from './words.js';
+
+/** From the paper's edge, mm. */
+const SIDE = 6.5;
+const HEAD = 11;
+const FOOT = 4;
+
+/** Paper and type of a run of pages. */
+export interface Stage {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly scale: number;
+  /** The smallest print of this paper, mm. */
+  readonly least: number;
+  readonly west: boolean;
+  readonly words: ListWords;
+  readonly metrics: Metrics;
+  /** Between head and foot. */
+  readonly body: Box;
+}
+
+export function stageOf(look: Look, landscape: boolean): Stage {
+  const { paper, convention, labels } = look.settings;
+  const upright = PAPER_MM[paper];
+  const widthMm = landscape ? upright.heightMm : upright.widthMm;
+  const heightMm = landscape ? upright.widthMm : upright.heightMm;
+  const scale = largerPrint(paper);
+  const top = SIDE + HEAD * scale + 2;
+  return {
+    widthMm,
+    heightMm,
+    scale,
+    least: smallestTextMm(paper),
+    west: convention === 'west',
+    words: listWords(labels),
+    metrics: cached(look.metrics),
+    body: { x: SIDE, y: top, width: widthMm - 2 * SIDE, height: heightMm - SIDE - FOOT * scale - 1 - top },
+  };
+}
+
+/** A length as the convention measures it, in frames of the episode. */
+export function lengthText(stage: Stage, frames: number, fps: number): string {
+  return stage.west ? feetAndFrames(frames) : secondsAndFrames(frames, fps);
+}
+
+/** What stands over and under the body of page `page` of `pages`; `name` is the page's own. */
+export function frameMarks(
+  stage: Stage,
+  list: CutList,
+  look: Look,
+  name: string,
+  page: number,
+  pages: number,
+): Mark[] {
+  const { scale, least, words, metrics, body, west } = stage;
+  const { totals, fps } = list;
+  const both = (frames: number): string => {
+    const seconds = secondsAndFrames(frames, fps);
+    return west ? `${feetAndFrames(frames)}  (${seconds})` : seconds;
+  };
+  const fraction = pageFraction(west, String(page), pages);
+  const cells: readonly (readonly [
+    share: number,
+    caption: string,
+    text: string,
+    most: number,
+    bold: boolean,
+  ])[] = [
+    [30, words.heads.title, list.title, 4, false],
+    [9, words.heads.episode, list.episode, 4.4, false],
+    [22, '', name, 5.2, true],
+    [9, words.heads.cuts, String(totals.cuts), 4.4, true],
+    [west ? 22 : 15, words.heads.running, both(totals.running), 4.4, true],
+    [
+      west ? 22 : 15,
+      words.heads.budget,
+      list.budget === null ? words.noBudget : both(list.budget),
+      4.4,
+      false,
+    ],
+    [11, words.heads.page, fraction, 4.4, true],
+  ];
+  const shares = cells.reduce((sum, [share]) => sum + share, 0);
+  const height = HEAD * scale;
+  const captionMm = Math.max(least, 1.65 * scale);
+  const marks: Mark[] = [];
+  let x = body.x;
+  for (const [share, caption, text, most, bold] of cells) {
+    const width = (body.width * share) / shares;
+    marks.push(frame({ x, y: SIDE, width, height }, pale(0.18)));
+    if (caption !== '') {
+      const fit = fitLine(metrics, caption, width - 1.2, { most: captionMm, least });
+      marks.push(
+        textAt(x + 0.6, SIDE + 0.35 + captionMm / 2, caption, {
+          sizeMm: fit.sizeMm,
+          squeeze: fit.squeeze,
+          ink: 'grey',
+          anchor: 'start',
+        }),
+      );
+    }
+    const under = caption === '' ? 0.5 : captionMm + 0.6;
+    const room = { x: x + 0.8, y: SIDE + under, width: width - 1.6, height: height - under - 0.5 };
+    const weight = bold ? 'bold' : 'regular';
+    marks.push(...setInBox(metrics, text, room, { most: most * scale, least, weight }).marks);
+    x += width;
+  }
+  const foot = {
+    x: body.x,
+    y: stage.heightMm - SIDE - FOOT * scale,
+    width: body.width,
+    height: FOOT * scale,
+  };
+  return [
+    ...marks,
+    ...footMarks(foot, 1.9 * scale, least, {
+      title: [list.title, list.episode && `#${list.episode}`].filter((text) => text !== '').join('  '),
+      middle: `${name}  ${words.heads.page} ${fraction}`,
+      stamp: look.stamp,
+      metrics,
+    }),
+  ];
+}
