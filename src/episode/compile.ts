@@ -104,8 +104,8 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
       digests = reused.digests;
       diagnostics.push(...reused.diagnostics, ...solved.diagnostics, ...reusedInVain(solved, reused));
       const around = lends === null ? story?.around(path, shot.cut) : null;
-      if (story && around) {
-        const joins = checkOverlaps({ shot, tree: parsed.tree, text: read.text }, story, around);
+      if (around) {
+        const joins = checkOverlaps({ shot, tree: parsed.tree, text: read.text }, around);
         diagnostics.push(...joins.diagnostics);
         for (const [name, text] of joins.sources) if (!sources.has(name)) sources.set(name, text);
       }

@@ -2,7 +2,7 @@
 
 import { basename, dirname, join, normalize, relative, resolve, sep } from 'node:path';
 import type { Host } from '../host/host.js';
-import { type Diagnostic, diagnose } from '../language/diagnostic.js';
+import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import type { Settings } from '../shot/settings.js';
 import { type Episode, noEpisode, type Written } from './episode.js';
@@ -133,15 +133,14 @@ class Finder {
       this.fromManifest(await this.open(manifest, join(name, MANIFEST)));
       return;
     }
-    const files = filesOf(this.host, path, '**/*.cut');
-    if (files.length === 0) {
-      this.diagnostics.push(
-        diagnose(
-          'no-cuts',
-          { file: name, start: 0, end: 0 },
-          'The folder holds no file whose name ends in .cut.',
-        ),
-      );
+    const span = { file: name, start: 0, end: 0 };
+    const refusals = new Map<string, string>();
+    const files = filesOf(this.host, path, '**/*.cut', false, (at, reason) =>
+      refusals.set(join(name, at), reason),
+    );
+    this.refused(refusals, span);
+    if (files.length === 0 && refusals.size === 0) {
+      this.diagnostics.push(diagnose('no-cuts', span, 'The folder holds no file whose name ends in .cut.'));
     }
     for (const file of files) {
       const at = join(path, file);
@@ -183,9 +182,12 @@ class Finder {
       outside(pattern);
       return;
     }
-    const files = filesOf(this.host, folder, pattern);
+    const refusals = new Map<string, string>();
+    const files = filesOf(this.host, folder, pattern, false, (at, reason) => refusals.set(at || '.', reason));
+    this.refused(refusals, span);
     if (files.length === 0) {
-      if (written) this.diagnostics.push(diagnose('pattern-empty', span, `\`${pattern}\` fits no file.`));
+      if (written && refusals.size === 0)
+        this.diagnostics.push(diagnose('pattern-empty', span, `\`${pattern}\` fits no file.`));
       return;
     }
     for (const file of files) {
@@ -201,6 +203,15 @@ class Finder {
             : `There is no file \`${file}\`${offer ? `; did you mean \`${join(dirname(file), offer)}\`?` : '.'}`;
         this.diagnostics.push(diagnose('file-missing', span, message));
       }
+    }
+  }
+
+  /** A folder that cannot be read may hold any number of cuts: that must not pass for none. */
+  private refused(folders: ReadonlyMap<string, string>, span: Span): void {
+    for (const [folder, reason] of folders) {
+      this.diagnostics.push(
+        diagnose('file-unreadable', span, `The folder \`${folder}\` cannot be read: ${reason}.`),
+      );
     }
   }
 
@@ -220,7 +231,10 @@ class Finder {
 
 /** Whether a file really lies in a folder or below it, links resolved. */
 export function inside(host: Host, path: string, folder: string): boolean {
-  const root = host.real(folder);
-  const real = host.real(path);
-  return real === root || real.startsWith(root.endsWith(sep) ? root : root + sep);
+  return lies(host.real(path), host.real(folder));
+}
+
+/** Whether a path is a folder's or leads below it; both canonical. */
+export function lies(path: string, folder: string): boolean {
+  return path === folder || path.startsWith(folder.endsWith(sep) ? folder : folder + sep);
 }

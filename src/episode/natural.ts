@@ -1,7 +1,15 @@
+/** Names in story order; takes each apart only once. */
+export function sortedByNumber(names: readonly string[]): string[] {
+  const taken = names.map((name) => ({ name, parts: parts(name) }));
+  return taken.sort((a, b) => compare(a.name, b.name, a.parts, b.parts)).map(({ name }) => name);
+}
+
 /** Story order of names: runs of digits compare as numbers, so 2 stands before 10, and 12A after 12. */
 export function byNumber(a: string, b: string): number {
-  const left = parts(a);
-  const right = parts(b);
+  return compare(a, b, parts(a), parts(b));
+}
+
+function compare(a: string, b: string, left: readonly string[], right: readonly string[]): number {
   for (let i = 0; i < Math.max(left.length, right.length); i++) {
     const x = left[i];
     const y = right[i];

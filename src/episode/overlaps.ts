@@ -5,7 +5,8 @@ import type { StatementOf, Tree } from '../language/tree.js';
 import { bind } from '../shot/bind.js';
 import type { Settings } from '../shot/settings.js';
 import type { Shot } from '../shot/shot.js';
-import type { Story, StoryCut } from './story.js';
+import { mentions } from './scan.js';
+import type { StoryCut } from './story.js';
 
 export type Way = 'in' | 'out';
 
@@ -44,11 +45,11 @@ export function endOf(way: Way, tree: Tree, shot: Shot | null, text: string): En
 }
 
 /** An end of another cut of the story, read no further than that. */
-export function storyEnd(way: Way, cut: StoryCut, story: Story, settings: Settings): End {
-  const { tree } = cut;
-  if (!tree) return { kind: 'unknown' };
-  if (!tree.statements.some(({ kind }) => kind === 'overlap')) return endOf(way, tree, null, '');
-  return endOf(way, tree, bind(tree, [], settings).shot, story.textOf(cut));
+export function storyEnd(way: Way, cut: StoryCut, settings: Settings): End {
+  const { text } = cut;
+  if (text === null) return { kind: 'unknown' };
+  if (!mentions(text, 'overlap')) return { kind: 'none' };
+  return endOf(way, cut.tree, bind(cut.tree, [], settings).shot, text);
 }
 
 /** The cut that is checked. */
@@ -70,7 +71,6 @@ export interface Joins {
  */
 export function checkOverlaps(
   { shot, tree, text }: Checked,
-  story: Story,
   around: { readonly before: StoryCut | null; readonly after: StoryCut | null },
 ): Joins {
   const diagnostics: Diagnostic[] = [];
@@ -79,12 +79,12 @@ export function checkOverlaps(
     const own = endOf(way, tree, shot, text);
     const other = way === 'in' ? around.before : around.after;
     if (own.kind === 'unknown' || (own.kind === 'none' && !other)) continue;
-    const facing = other && storyEnd(opposite(way), other, story, shot.settings);
+    const facing = other && storyEnd(opposite(way), other, shot.settings);
     const found = check({ way, own, other, facing }, { shot, tree, text });
     if (!found) continue;
     diagnostics.push(found);
     if (other && found.notes.some(({ span }) => span?.file === other.name))
-      sources.set(other.name, story.textOf(other));
+      sources.set(other.name, other.text ?? '');
   }
   return { diagnostics, sources };
 }
@@ -129,7 +129,7 @@ function check({ way, own, other, facing }: Meeting, checked: Checked): Diagnost
     );
   }
   if (facing.kind === 'none') {
-    const start = other.tree?.statements.find(({ kind }) => kind === 'cut')?.span;
+    const start = other.tree.statements.find(({ kind }) => kind === 'cut')?.span;
     const note: Note = {
       message: `${name} stands ${way === 'in' ? 'before' : 'after'} this cut`,
       ...(start ? { span: start } : {}),

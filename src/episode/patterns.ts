@@ -2,7 +2,7 @@
 
 import { join } from 'node:path';
 import type { Host } from '../host/host.js';
-import { byNumber } from './natural.js';
+import { sortedByNumber } from './natural.js';
 
 /** Folders that hold no cuts and may be huge. */
 const SKIPPED = new Set(['node_modules']);
@@ -26,17 +26,34 @@ export function leadsOut(text: string): boolean {
   return false;
 }
 
-/** The files that an entry of the manifest names, in story order; a file that it names itself need not be there. */
-export function filesOf(host: Host, folder: string, entry: string): string[] {
-  return isPattern(entry) ? match(host, folder, entry).sort(byNumber) : [entry];
+/** Takes a folder below the searched one that cannot be read, as a path from there, and why. */
+export type Refused = (folder: string, reason: string) => void;
+
+/**
+ * The files that an entry of the manifest names, in story order; a file that it names itself need not be there. `unsure`: folders
+ * may be among them, which spares a question for each file.
+ */
+export function filesOf(
+  host: Host,
+  folder: string,
+  entry: string,
+  unsure = false,
+  refused: Refused = () => {},
+): string[] {
+  return isPattern(entry) ? sortedByNumber(match(host, folder, entry, unsure, refused)) : [entry];
 }
 
 /**
  * Files under `folder` (absolute) that fit the pattern, as paths from it with `/`, unsorted. `*` is any characters of
  * one name, `?` one character, `**` any folders, none included.
  */
-export function match(host: Host, folder: string, pattern: string): string[] {
+function match(host: Host, folder: string, pattern: string, unsure: boolean, refused: Refused): string[] {
   const found = new Set<string>();
+  const names = (at: string): string[] => {
+    const list = host.list(join(folder, at));
+    if (!list.ok) refused(at, list.reason);
+    return list.ok ? list.value.filter((name) => !name.startsWith('.') && !SKIPPED.has(name)) : [];
+  };
   const segments = pattern.split('/').filter((part) => part !== '' && part !== '.');
   const walk = (at: string, rest: readonly string[], seen: readonly string[]): void => {
     const [segment, ...others] = rest;
@@ -47,7 +64,7 @@ export function match(host: Host, folder: string, pattern: string): string[] {
       walk(at, others, seen);
       // A link that leads back up would be walked for ever.
       if (seen.includes(real)) return;
-      for (const name of names(host, here))
+      for (const name of names(at))
         if (host.kind(join(here, name)) === 'folder') walk(slash(at, name), rest, [...seen, real]);
       return;
     }
@@ -56,22 +73,17 @@ export function match(host: Host, folder: string, pattern: string): string[] {
       return;
     }
     const fits = expression(segment);
-    for (const name of names(host, here)) {
+    for (const name of names(at)) {
       if (!fits.test(name)) continue;
       const path = slash(at, name);
-      const kind = host.kind(join(folder, path));
+      const is = (kind: 'file' | 'folder') => host.kind(join(folder, path)) === kind;
       if (others.length === 0) {
-        if (kind === 'file') found.add(path);
-      } else if (kind === 'folder') walk(path, others, seen);
+        if (unsure || is('file')) found.add(path);
+      } else if (is('folder')) walk(path, others, seen);
     }
   };
   walk('', segments, []);
   return [...found];
-}
-
-function names(host: Host, folder: string): string[] {
-  const list = host.list(folder);
-  return list.ok ? list.value.filter((name) => !name.startsWith('.') && !SKIPPED.has(name)) : [];
 }
 
 function slash(folder: string, name: string): string {

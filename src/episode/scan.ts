@@ -6,7 +6,30 @@ import { readStatement } from '../language/read.js';
 import { withoutMark } from '../language/source.js';
 import type { Statement, Tree } from '../language/tree.js';
 
-/** Where a line may begin one of them, in any width of letters. */
+/** Letters as a Japanese keyboard types them. */
+const WIDE = /[\uff41-\uff5a]/;
+/** `cut 12 "Rooftop"`, with nothing in it that would have to be read twice. */
+const PLAIN_CUT =
+  /(?:^|[\n\r])cut[ \t]+(\d+[A-Za-z]?)[ \t]*(?:"[^"\\\n\r]*"[ \t]*)?(?:#[^\n\r]*)?(?=\s*(?:[\n\r][^\s#\uff03]|$))/;
+
+/** False where the word certainly stands nowhere in the text. */
+export function mentions(text: string, word: string): boolean {
+  return text.includes(word) || WIDE.test(text);
+}
+
+/** The number of a cut whose line is written in the plainest way; null where the grammar must be asked. */
+export function plainNumber(text: string): string | null {
+  return PLAIN_CUT.exec(text)?.[1] ?? null;
+}
+
+/** The lines that may begin a `use`, as they stand there; those that an indented line goes on with are taken as they are. */
+export function usesIn(text: string): string[] {
+  return mentions(text, 'use')
+    ? [...text.matchAll(/(?<=^|[\n\r])[u\uff55][^\n\r]*(?:[\n\r]+[\s#][^\n\r]*)*/g)].map(([line]) => line)
+    : [];
+}
+
+/** Where a line may begin one of the statements, in any width of letters. */
 const BEGINNING = /[\n\r]+(?=[cfltou\uff43\uff46\uff4c\uff54\uff4f\uff55])/g;
 /** A statement runs until the next line that begins at the left edge and is no comment. */
 const NEXT = /[\n\r](?=[^\s#\uff03])/g;

@@ -9,10 +9,10 @@ import { parse } from '../language/parse.js';
 import type { StatementOf, Tree } from '../language/tree.js';
 import { bind } from '../shot/bind.js';
 import { cutKey, type Episode } from './episode.js';
-import { inside } from './find.js';
+import { lies } from './find.js';
 import { filesOf, leadsOut } from './patterns.js';
 import { readText } from './read.js';
-import { scan } from './scan.js';
+import { mentions, plainNumber, scan, usesIn } from './scan.js';
 import type { Shelf } from './shelf.js';
 import { findUses } from './uses.js';
 
@@ -32,10 +32,28 @@ export interface StoryCut {
   readonly name: string;
   /** The number as written; '' where it cannot be had. */
   readonly number: string;
-  /** The statements that concern other cuts, or null where the file cannot be read. */
-  readonly tree: Tree | null;
-  /** The text, where it is not that of the file. */
-  readonly text?: string;
+  /** Null where the file cannot be read. */
+  readonly text: string | null;
+  /** The statements that concern other cuts; read when they are asked for. */
+  readonly tree: Tree;
+}
+
+/** A cut of the story, as its text has it. */
+export function storyCut(path: string, name: string, text: string | null, number?: string): StoryCut {
+  let tree: Tree | null = null;
+  const read = (): Tree => {
+    tree ??= scan(name, text ?? '');
+    return tree;
+  };
+  return {
+    path,
+    name,
+    number: number ?? first(read(), 'cut')?.number.text ?? '',
+    text,
+    get tree() {
+      return read();
+    },
+  };
 }
 
 /** The story of an episode; the same one for all cuts of a run. Null for a cut that belongs to none. */
@@ -54,9 +72,12 @@ export class Story {
   private readonly looked = new Map<number, StoryCut | null>();
   private readonly places: ReadonlyMap<string, number>;
   private readonly reuses = new WeakMap<StoryCut, readonly Borrowed[]>();
-  /** For a used file by the folder and the path that it is used by: whether it says that a level reuses another. */
+  /** By a folder and the lines that say `use`: whether a level of a used file reuses another. */
   private readonly lending = new Map<string, boolean>();
-  private byKey: Map<string, number> | null = null;
+  private readonly root: string;
+  /** Places by the cuts' numbers, for the first `known` files. */
+  private readonly byKey = new Map<string, number>();
+  private known = 0;
 
   constructor(
     private readonly host: Host,
@@ -64,10 +85,11 @@ export class Story {
     private readonly folder: string,
     private readonly shelf: Shelf,
   ) {
+    this.root = host.real(folder);
     const patterns = episode.cuts?.map(({ text }) => text) ?? ['**/*.cut'];
     const files = patterns
       .filter((pattern) => !leadsOut(pattern))
-      .flatMap((pattern) => filesOf(host, folder, pattern));
+      .flatMap((pattern) => filesOf(host, folder, pattern, true));
     this.files = [...new Set(files.map((file) => join(folder, file)))];
     this.places = new Map(this.files.map((path, place) => [path, place]));
   }
@@ -77,16 +99,15 @@ export class Story {
     return this.files.flatMap((_, place) => this.at(place) ?? []);
   }
 
-  /** The first cut of that number; reads every file. */
+  /** The first cut of that number; reads no further than to it. */
   find(number: string): StoryCut | null {
-    if (this.byKey === null) {
-      this.byKey = new Map();
-      for (const place of this.files.keys()) {
-        const key = cutKey(this.at(place)?.number ?? '');
-        if (key !== '' && !this.byKey.has(key)) this.byKey.set(key, place);
-      }
+    const key = cutKey(number);
+    while (!this.byKey.has(key) && this.known < this.files.length) {
+      const place = this.known++;
+      const found = cutKey(this.at(place)?.number ?? '');
+      if (found !== '' && !this.byKey.has(found)) this.byKey.set(found, place);
     }
-    const place = this.byKey.get(cutKey(number));
+    const place = this.byKey.get(key);
     return place === undefined ? null : this.at(place);
   }
 
@@ -122,13 +143,9 @@ export class Story {
     return known;
   }
 
-  textOf({ path, name, text }: StoryCut): string {
-    return text ?? readText(this.host, path, name).text;
-  }
-
   /** What a cut uses, by whatever way. */
-  usesOf({ path, tree }: StoryCut): ReturnType<typeof findUses> | null {
-    return tree && findUses(this.host, path, tree, this.folder, this.shelf);
+  usesOf({ path, tree, text }: StoryCut): ReturnType<typeof findUses> | null {
+    return mentions(text ?? '', 'use') ? findUses(this.host, path, tree, this.folder, this.shelf) : null;
   }
 
   private at(place: number): StoryCut | null {
@@ -143,23 +160,27 @@ export class Story {
   private look(path: string): StoryCut | null {
     const { host, folder } = this;
     const name = join(dirname(this.episode.file!), path.slice(folder.length).replace(/^\//, ''));
-    if (!inside(host, path, folder)) return null;
+    if (!lies(host.real(path), this.root)) return null;
     const { text, ok } = readText(host, path, name);
-    if (!ok) return host.kind(path) === 'file' ? { path, name, number: '', tree: null } : null;
-    const tree = scan(name, text);
+    if (!ok) return host.kind(path) === 'file' ? storyCut(path, name, null, '') : null;
+    const plain = plainNumber(text);
+    if (plain !== null) return storyCut(path, name, text, plain);
+    const cut = storyCut(path, name, text);
     const says = (word: string): boolean =>
-      tree.statements.some(({ kind }) => kind === word) || tree.broken.some((one) => one.word === word);
-    if (!says('cut') && !says('time')) return null;
-    return { path, name, number: first(tree, 'cut')?.number.text ?? '', tree };
+      cut.tree.statements.some(({ kind }) => kind === word) ||
+      cut.tree.broken.some((one) => one.word === word);
+    return says('cut') || says('time') ? cut : null;
   }
 
   private findBorrowed(cut: StoryCut): readonly Borrowed[] {
-    const { tree, path, name } = cut;
-    if (!tree) return [];
-    if (!this.usesLending(cut))
-      return tree.statements.flatMap((one) => (one.kind === 'level' ? reuseOf(one) : []));
+    const { text, path, name } = cut;
+    if (text === null) return [];
+    if (!this.usesLending(cut)) {
+      if (!mentions(text, 'reuse')) return [];
+      return cut.tree.statements.flatMap((one) => (one.kind === 'level' ? reuseOf(one) : []));
+    }
     // Whether the cut has such a level at all, and says otherwise itself, only the whole text tells.
-    const whole = parse(name, this.textOf(cut)).tree;
+    const whole = parse(name, text).tree;
     const used = findUses(this.host, path, whole, this.folder, this.shelf).trees;
     const levels = bind(whole, used, this.episode.settings, { unread: true }).shot?.levels ?? [];
     return levels.flatMap(({ name: level, reuse }) =>
@@ -167,19 +188,18 @@ export class Story {
     );
   }
 
+  /** Whether a file that the cut uses says that a level reuses another. Cuts of a folder that use the same are asked once. */
   private usesLending(cut: StoryCut): boolean {
-    const { tree, path } = cut;
-    return tree!.statements.some((one) => {
-      if (one.kind !== 'use') return false;
-      const id = JSON.stringify([dirname(path), one.path.text]);
-      const known =
-        this.lending.get(id) ??
-        this.usesOf(cut)!.trees.some(({ statements }) =>
-          statements.some((statement) => statement.kind === 'level' && statement.reuse !== null),
-        );
-      this.lending.set(id, known);
-      return known;
-    });
+    const lines = usesIn(cut.text!);
+    if (lines.length === 0) return false;
+    const id = JSON.stringify([dirname(cut.path), lines]);
+    const known =
+      this.lending.get(id) ??
+      this.usesOf(cut)!.trees.some(({ statements }) =>
+        statements.some((statement) => statement.kind === 'level' && statement.reuse !== null),
+      );
+    this.lending.set(id, known);
+    return known;
   }
 }
 

@@ -6,9 +6,8 @@ import type { Lent, Neighbours } from '../sheet/look.js';
 import { cutKey, type Episode } from './episode.js';
 import { type End, storyEnd } from './overlaps.js';
 import { readText } from './read.js';
-import { scan } from './scan.js';
 import type { Shelf } from './shelf.js';
-import { first, type Story, type StoryCut, storyOf } from './story.js';
+import { type Story, type StoryCut, storyCut, storyOf } from './story.js';
 
 /** Plain data, the same for the same texts: its JSON changes when anything outside the cut's own text changes what is printed. */
 export interface Surroundings {
@@ -46,10 +45,10 @@ export function surroundingsOf(
   const story = storyOf(host, episode, shelf);
   if (!story) return nothingAround;
   const cut = ownCut(host, path, story, text);
-  if (cut.number === '' || !cut.tree) return { ...nothingAround, sources: sourcesOf(cut, story) };
+  if (cut.number === '') return { ...nothingAround, sources: sourcesOf(cut, story) };
   const around = story.around(path, cut.number) ?? { before: null, after: null };
   const overlaps = (way: 'in' | 'out'): boolean =>
-    cut.tree!.statements.some((one) => one.kind === 'overlap' && one.way === way);
+    cut.tree.statements.some((one) => one.kind === 'overlap' && one.way === way);
   const { before, after } = around;
   return {
     neighbours: {
@@ -58,8 +57,8 @@ export function surroundingsOf(
     },
     lent: lentOf(cut.number, story),
     facing: {
-      before: before && facing(storyEnd('out', before, story, episode.settings)),
-      after: after && facing(storyEnd('in', after, story, episode.settings)),
+      before: before && facing(storyEnd('out', before, episode.settings)),
+      after: after && facing(storyEnd('in', after, episode.settings)),
     },
     sources: sourcesOf(cut, story),
   };
@@ -83,12 +82,10 @@ function facing(end: End): Facing | null {
 }
 
 function ownCut(host: Host, path: string | null, story: Story, text: string | undefined): StoryCut {
-  const name = path ?? '';
   const known = path === null || text !== undefined ? null : story.fileAt(path);
   if (known) return known;
-  const own = text ?? (path === null ? '' : readText(host, path, name).text);
-  const tree = scan(name, own);
-  return { path: path ?? '', name, number: first(tree, 'cut')?.number.text ?? '', tree, text: own };
+  const name = path ?? '';
+  return storyCut(name, name, text ?? (path === null ? '' : readText(host, path, name).text));
 }
 
 /** One hash for each text that a cut uses or takes drawings from, by whatever way. */
@@ -104,7 +101,7 @@ function sourcesOf(cut: StoryCut, story: Story): string[] {
       seen.add(cutKey(number));
       const other = story.find(number);
       if (!other) continue;
-      add(story.textOf(other));
+      add(other.text ?? '');
       follow(other);
     }
   };

@@ -5,7 +5,7 @@ import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import { parse } from '../language/parse.js';
 import type { StatementOf, Tree } from '../language/tree.js';
-import { inside } from './find.js';
+import { inside, lies } from './find.js';
 import { readText } from './read.js';
 import { newShelf, type Shelf } from './shelf.js';
 
@@ -115,10 +115,6 @@ function allowed(host: Host, typed: string, target: string, folder: string, root
   if (!lexical) return false;
   if (dirname(host.real(target)) === host.real(folder)) return true;
   return root !== null && inside(host, target, root);
-}
-
-function lies(target: string, root: string): boolean {
-  return target.startsWith(root.endsWith('/') ? root : `${root}/`);
 }
 
 function outsideMessage(typed: string, root: string | null): string {
