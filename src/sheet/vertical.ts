@@ -28,10 +28,13 @@ const BEFORE = new Set([...'、。，．,.!?！？）)」』】〕］]｝}〉》
 /** Up to this many figures or letters in a row stand side by side in one place. */
 const SIDE_BY_SIDE = 2;
 
+/** Figures and letters with what joins them: `T.U`, `1+12`, `A,B`, `85%`; pairs of marks; blanks; else one character. */
+const RUNS = /[\p{Script=Latin}\p{N}'’%°]+(?:[.,+/:-][\p{Script=Latin}\p{N}'’%°]+)*|[!?！？]{2}|\s+|./gsu;
+
 /** The places of a text; `width` measures at an em of 1. */
 export function verticalCells(text: string, width: (text: string) => number): VerticalCell[] {
   const cells: VerticalCell[] = [];
-  for (const [run] of text.matchAll(/[\p{Script=Latin}\p{N}'’]+|[!?！？]{2}|\s+|./gsu)) {
+  for (const [run] of text.matchAll(RUNS)) {
     const characters = [...run];
     if (/^\s/u.test(run)) cells.push({ text: '', ems: 0.5, form: 'upright', beat: 'own' });
     else if (characters.length === 1 || characters.every(isWide)) cells.push(...characters.map(oneCell));

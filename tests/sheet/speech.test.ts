@@ -92,6 +92,20 @@ describe('Japanese', () => {
     ]);
   });
 
+  it('lays words with stops, signs and figures down in one piece', () => {
+    const forms = (text: string) => cells(text).map(({ text, form }) => `${text}:${form}`);
+    expect(forms('セルT.U')).toEqual(['セ:upright', 'ル:upright', 'T.U:turned']);
+    expect(forms('c11AとO.L 1+12')).toEqual([
+      'c11A:turned',
+      'と:upright',
+      'O.L:turned',
+      ':upright',
+      '1+12:turned',
+    ]);
+    expect(forms('A,B付け85%')).toEqual(['A,B:turned', '付:upright', 'け:upright', '85%:turned']);
+    expect(forms('終わり.')).toEqual(['終:upright', 'わ:upright', 'り:upright', '.:raised']);
+  });
+
   // Small ya, yu, yo are heard with the kana before them; っ, ん and ー have a beat of their own (mora counts as in
   // Japanese phonology teaching: とうきょう 4, コンピューター 6).
   it('spreads beats, not characters', () => {
