@@ -10,7 +10,6 @@ import { captionMm } from './geometry.js';
 import type { Mark } from './marks.js';
 import { pileMarks, pileWidth } from './pile.js';
 import type { Plan } from './plan.js';
-import { secondsAndFrames } from './times.js';
 
 const LEADING = 1.22;
 
@@ -28,7 +27,8 @@ export function memoTexts(plan: Plan): Paragraph[] {
   const { shot, levels } = plan.solved;
   const { words } = plan;
   const { head, tail } = shot.handles;
-  const length = (frames: number): string => (frames > 0 ? secondsAndFrames(frames, shot.fps) : '');
+  const { telling } = plan.camera;
+  const length = (frames: number): string => (frames > 0 ? telling.length(frames) : '');
   const lenders = [...new Set(plan.lent.map(({ level }) => level))];
   return [
     ...changedTexts(plan),
@@ -44,9 +44,7 @@ export function memoTexts(plan: Plan): Paragraph[] {
           plan.lent.filter(({ level }) => level === lender),
         ),
       ),
-      ...(head > 0 || tail > 0
-        ? [words.handles(length(head), length(tail), secondsAndFrames(shot.length, shot.fps))]
-        : []),
+      ...(head > 0 || tail > 0 ? [words.handles(length(head), length(tail), length(shot.length))] : []),
       ...plan.leftOver,
     ].map(plainly),
   ];

@@ -11,6 +11,8 @@ import { rowName } from './times.js';
 interface Note {
   readonly frame: number;
   readonly text: string;
+  /** A cut point is ruled at the top or the bottom edge of its row, heavily: the note keeps off. */
+  readonly ruled: 'above' | 'below' | null;
 }
 
 interface SetNote extends Note {
@@ -29,6 +31,8 @@ interface Setting {
 const LEADING = 1.16;
 /** What a bold character is wider than a regular one, ems, at most. */
 const NAMED = 0.05;
+/** How far a note keeps off a cut point, rows. */
+const OFF = 0.18;
 /** Left part of the column: pointers to the rows. */
 const POINTERS = 1.7;
 
@@ -80,7 +84,13 @@ function placeNotes(
   const width = columnOf(side, run).width - POINTERS - 0.5;
   const top = geometry.top;
   const bottom = top + geometry.rowMm * run.block.rows;
-  const wish = (note: Note): number => topOf(side, run, note.frame) + (geometry.rowMm - pitch) / 2;
+  const off = OFF * geometry.rowMm;
+  // Above a cut point the last line stands on the row, else the first.
+  const wish = ({ frame, ruled, lines }: SetNote): number => {
+    const first = topOf(side, run, frame) + (geometry.rowMm - pitch) / 2;
+    if (ruled === 'below') return Math.max(top, first - (lines.length - 1) * pitch - off);
+    return ruled === 'above' ? first + off : first;
+  };
   const apart = new Set<Note>();
   for (;;) {
     const set = notes.map((note): SetNote => {
@@ -149,20 +159,27 @@ const inMemo = (side: Side, note: Note): string => `${rowOf(side, note)}: ${note
 function notesOf(side: Side, run: Run): Note[] {
   const { shot } = side.plan.solved;
   const { cutPoint } = side.plan.words;
-  const all: Note[] = shot.notes.map(({ frame, text }) => ({ frame, text }));
-  if (shot.handles.head > 0)
-    all.push({ frame: shot.handles.head + 1, text: neighbour(side, 'in', cutPoint) });
-  if (shot.handles.tail > 0)
-    all.push({ frame: shot.length - shot.handles.tail, text: neighbour(side, 'out', cutPoint) });
+  const { head, tail } = shot.handles;
+  const all = shot.notes.map(({ frame, text }) => ({ frame, text }));
+  const first = head > 0 ? head + 1 : null;
+  const last = tail > 0 ? shot.length - tail : null;
+  if (first !== null) all.push({ frame: first, text: neighbour(side, 'in', cutPoint) });
+  if (last !== null) all.push({ frame: last, text: neighbour(side, 'out', cutPoint) });
   const byFrame = new Map<number, string[]>();
   for (const { frame, text } of all)
     if (frame >= run.first && frame <= run.last) byFrame.set(frame, [...(byFrame.get(frame) ?? []), text]);
-  return [...byFrame].sort(([a], [b]) => a - b).map(([frame, texts]) => ({ frame, text: texts.join(' / ') }));
+  return [...byFrame]
+    .sort(([a], [b]) => a - b)
+    .map(([frame, texts]) => ({
+      frame,
+      text: texts.join(' / '),
+      ruled: frame === first ? 'above' : frame === last ? 'below' : null,
+    }));
 }
 
 /** The words beside a cut point: with which cut it overlaps, where that is known. */
 function neighbour({ plan }: Side, way: 'in' | 'out', cutPoint: string): string {
   const { words, neighbour: cutOf } = plan.camera.telling;
   const cut = cutOf(way);
-  return cut === null ? cutPoint : `${cutPoint}, O.L ${words.overlap(way, cut)}`;
+  return cut === null ? cutPoint : words.atCutPoint(cutPoint, words.overlap('O.L', way, cut));
 }

@@ -295,10 +295,15 @@ const lights: { readonly [K in Light['kind']]: Kind<LightOf<K>> } = {
   overlap: {
     ...inFrames,
     sign: 'cross',
-    names: (light, telling) => [`O.L ${telling.length(light.length)}`, 'O.L'],
+    names: ({ way, length }, telling) => {
+      const long = `O.L ${telling.length(length)}`;
+      const cut = telling.neighbour(way);
+      const named = (what: string) => (cut === null ? [] : [telling.words.overlap(what, way, cut)]);
+      return [...named(long), ...named('O.L'), long, 'O.L'];
+    },
     short: () => 'O.L',
-    memo: (light, telling) =>
-      `O.L ${telling.length(light.length)} ${telling.words.overlap(light.way, telling.neighbour(light.way))}`,
+    memo: ({ way, length }, telling) =>
+      telling.words.overlap(`O.L ${telling.length(length)}`, way, telling.neighbour(way)),
   },
   expose: {
     ...inFrames,

@@ -36,7 +36,9 @@ export interface CameraWords {
   fromPage(page: number): string;
   /** Moves that have no room in the column. */
   noLane(moves: string): string;
-  overlap(way: 'in' | 'out', cut: string | null): string;
+  /** `what` is `O.L`, with or without its length. */
+  overlap(what: string, way: 'in' | 'out', cut: string | null): string;
+  atCutPoint(cutPoint: string, overlap: string): string;
 }
 
 const en: CameraWords = {
@@ -68,8 +70,9 @@ const en: CameraWords = {
   curve: (values) => `curve ${values}`,
   fromPage: (page) => `from p.${page}`,
   noLane: (moves) => `No room in the camera column: ${moves}`,
-  overlap: (way, cut) =>
-    cut === null ? (way === 'in' ? 'with the cut before' : 'with the next cut') : `with c${cut}`,
+  overlap: (what, way, cut) =>
+    `${what} with ${cut === null ? (way === 'in' ? 'the cut before' : 'the next cut') : `c${cut}`}`,
+  atCutPoint: (cutPoint, overlap) => `${cutPoint}, ${overlap}`,
 };
 
 const ja: CameraWords = {
@@ -101,7 +104,9 @@ const ja: CameraWords = {
   curve: (values) => `カーブ ${values}`,
   fromPage: (page) => `${page}枚目から`,
   noLane: (moves) => `カメラ欄に入らないもの：${moves}`,
-  overlap: (way, cut) => (cut === null ? (way === 'in' ? '前カットと' : '次カットと') : `c${cut}と`),
+  overlap: (what, way, cut) =>
+    `${cut === null ? (way === 'in' ? '前カット' : '次カット') : `c${cut}`}と${what}`,
+  atCutPoint: (cutPoint, overlap) => `${cutPoint}、${overlap}`,
 };
 
 export const cameraWords = (language: LabelLanguage): CameraWords => (language === 'ja' ? ja : en);

@@ -83,6 +83,29 @@ it('names the cut with which it overlaps, at the cut point too', () => {
   expect(page).toContain('O.L 1+0 with c2A');
   expect(page).toContain('cut point');
   expect(page.replace(/\s+/g, ' ')).toMatch(/cut point.*O\.L with c2A/);
+  // Down the camera column as well, in one piece.
+  expect(textsOf(sheetPages(cut, { ...lookOf(), neighbours: { after: '2A' } })[0]!.marks)).toContainEqual(
+    expect.objectContaining({ text: 'O.L 1+0 with c2A', turn: 90 }),
+  );
   const alone = sheetPages(cut, lookOf()).map(said).join(' ');
   expect(alone).toContain('O.L 1+0 with the next cut');
 });
+
+it.each([
+  ['japan', 'en', 'O.L 1+0 with c0B', 'cut point, O.L with c0B', '0+12 before the cut, 0+18 after it'],
+  ['japan', 'ja', 'c0BとO.L 1+0', 'カット点、c0BとO.L', '頭 0+12、尻 0+18。シート全体 7+6'],
+  ['west', 'en', "O.L 1'08 with c0B", 'cut point, O.L with c0B', "0'12 before the cut, 1'02 after it"],
+  ['west', 'ja', "c0BとO.L 1'08", 'カット点、c0BとO.L', "頭 0'12、尻 1'02。シート全体 10'14"],
+] as const)(
+  'tells overlaps and handles in its measure (%s, %s)',
+  (convention, labels, memoLine, note, handles) => {
+    const cut = solvedCut(`${HEAD}overlap in 1+0\noverlap out 1+12\n`);
+    for (const paper of ['A4', 'A3'] as const) {
+      const look = lookOf({ convention, labels, paper });
+      const pages = sheetPages(cut, { ...look, neighbours: { before: '0B', after: '2A' } });
+      const bare = pages.map(said).join('').replace(/\s+/g, '');
+      for (const text of [memoLine, note, handles, note.replace('c0B', 'c2A')])
+        expect(bare).toContain(text.replace(/\s+/g, ''));
+    }
+  },
+);
