@@ -6,7 +6,7 @@ import type { Level } from '../shot/shot.js';
 import type { Drawing, Passage } from './drawing.js';
 import { makeDrawing } from './drawing.js';
 import type { Passages } from './passages.js';
-import { unpin } from './pins.js';
+import { type Short, unpin } from './pins.js';
 import type { SolvedLevel } from './solved.js';
 
 export interface Known {
@@ -14,8 +14,11 @@ export interface Known {
   readonly loose: readonly Drawing[];
   /** The highest number given, 0 where none is. */
   readonly highest: number;
+  /** The highest number of the level that is reused, 0 where none is. */
+  readonly reused: number;
   /** Numbers that the `cels` line leaves unused. */
   readonly unused: readonly number[];
+  readonly short: readonly Short[];
 }
 
 const NAME = /^(\d+\p{L}?)(?:>(\d+\p{L}?))?\.(\d+)([a-z]?)/u;
@@ -31,13 +34,15 @@ export function takeKnown(
   report: Report,
 ): Known {
   const reused = source ? takeReused(level, passages, source, report) : { loose: [], highest: 0 };
-  if (!level.pinned) return { ...reused, unused: [] };
+  if (!level.pinned) return { ...reused, reused: reused.highest, unused: [], short: [] };
   if (source) agree(level, source, report);
   const pinned = unpin(level.pinned, passages, new Set(reused.loose.map((drawing) => drawing.name)), report);
   return {
     loose: [...reused.loose, ...pinned.loose],
     highest: Math.max(reused.highest, level.pinned.names.length),
+    reused: reused.highest,
     unused: pinned.unused,
+    short: pinned.short,
   };
 }
 

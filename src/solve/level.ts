@@ -82,6 +82,9 @@ export function solveLevel(
     if (drawing.firstFrame === 0) drawing.firstFrame = i + 1;
     drawing.exposedFrames++;
   }
+  for (const { passage, tell } of known.short) {
+    if (passage.drawings.some((drawing) => seen.has(drawing) && drawing.cel === 0)) tell();
+  }
   const drawings = [...seen];
   const numbered = known.highest > 0;
   number(drawings, shot, known.highest);
@@ -103,7 +106,10 @@ export function solveLevel(
     ...onPaper
       .filter((drawing) => drawing.pinned && !drawing.reused && !seen.has(drawing))
       .map(({ cel, name }) => ({ cel, drawing: name })),
-    ...known.unused.map((cel) => ({ cel, drawing: '' })),
+    // By frame most numbers are left out anyway, and those of the cut that is reused are drawings there.
+    ...known.unused
+      .filter((cel) => shot.numbering === 'sequence' && cel > known.reused)
+      .map((cel) => ({ cel, drawing: '' })),
   ].sort((a, b) => a.cel - b.cel);
 
   return {
@@ -147,6 +153,7 @@ export function solveLevel(
             chart: chart?.form ?? 'even',
             drawings: names,
             firstFrame: Math.min(...frames),
+            span: passage.written[0]!.span,
           },
         ];
       })

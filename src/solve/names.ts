@@ -25,6 +25,16 @@ export function nameBetweens({ passages }: Passages, { loose }: Known): void {
   for (const drawing of [...loose, ...passages.flatMap((passage) => passage.drawings)]) {
     if (drawing.name) taken.add(drawing.name);
   }
+  for (const { from, drawings } of passages) {
+    if (ways.get(from)!.length > 1) continue;
+    // On paper with its second key, which nobody needs who reads it here.
+    for (const drawing of drawings) {
+      const short = `${from}.${drawing.index}${drawing.letter}`;
+      if (!drawing.pinned || drawing.reused || taken.has(short)) continue;
+      drawing.name = short;
+      taken.add(short);
+    }
+  }
   for (const { from, to, drawings } of passages) {
     const names = [
       ...(ways.get(from)!.length === 1 ? [(index: number) => `${from}.${index}`] : []),

@@ -18,14 +18,24 @@ function byPlace(a: PinnedBetween, b: PinnedBetween): number {
   return a.name.index - b.name.index || (a.name.letter < b.name.letter ? -1 : 1);
 }
 
+/**
+ * A passage with fewer names than in-betweens, each named by its place among them. No fault where a frame shows none of the others
+ * (the cycle ends before them); `tell` reports the fault where one does.
+ */
+export interface Short {
+  readonly passage: Passage;
+  readonly tell: () => void;
+}
+
 /** `taken`: loose drawings that another source has given already; entries of theirs are passed over. */
 export function unpin(
   line: NonNullable<Level['pinned']>,
   passages: Passages,
   taken: ReadonlySet<string>,
   report: Report,
-): { readonly loose: Drawing[]; readonly unused: number[] } {
+): { readonly loose: Drawing[]; readonly unused: number[]; readonly short: Short[] } {
   const loose: Drawing[] = [];
+  const short: Short[] = [];
   const unused: number[] = [];
   const betweens = new Map<string, PinnedBetween[]>();
   for (const [i, entry] of line.names.entries()) {
@@ -49,18 +59,21 @@ export function unpin(
   }
   for (const [key, names] of betweens) {
     const ways = from.get(key) ?? [];
-    const assumed = soleWay(key, names, ways, report);
+    const assumed = soleWay(line, names, ways, report);
     const left = new Set(names);
     for (const passage of ways) {
       const here = names.filter(({ name }) => (name.to ?? assumed) === passage.to).sort(byPlace);
       if (here.length === 0) continue;
       for (const each of here) left.delete(each);
       if (passage.drawings.every((drawing) => drawing.reused)) continue;
-      if (here.length !== passage.drawings.length) {
+      const drawings = drawingsOf(here, passage);
+      if (!drawings) {
         otherCount(line, passage, here, report);
         continue;
       }
-      for (const [i, drawing] of passage.drawings.entries()) {
+      if (drawings.length < passage.drawings.length)
+        short.push({ passage, tell: () => otherCount(line, passage, here, report) });
+      for (const [i, drawing] of drawings.entries()) {
         const { cel, name } = here[i]!;
         if (drawing.reused) continue;
         pin(drawing, cel, betweenText(name));
@@ -75,7 +88,16 @@ export function unpin(
       loose.push(drawing);
     }
   }
-  return { loose, unused };
+  return { loose, unused, short };
+}
+
+/** The drawing of each name, in the order of the way; null where the counts do not fit. */
+function drawingsOf(names: readonly PinnedBetween[], { drawings }: Passage): readonly Drawing[] | null {
+  if (names.length === drawings.length) return drawings;
+  const found = names.flatMap(({ name }) =>
+    name.letter === '' && name.index > 0 ? (drawings[name.index - 1] ?? []) : [],
+  );
+  return names.length < drawings.length && found.length === names.length ? found : null;
 }
 
 function pin(drawing: Drawing, cel: number, name: string): void {
@@ -85,31 +107,77 @@ function pin(drawing: Drawing, cel: number, name: string): void {
   drawing.pinned = true;
 }
 
-/** Where a name with no second key belongs. Null: nowhere. Several: an error, and then one of them, so that the rest can go on. */
+/**
+ * The key that names with no second key lead to. Null: none of those that their key leads to now, so that they are drawings of a way
+ * that is gone. Several: an error, and then one of them, so that the rest can go on.
+ */
 function soleWay(
-  key: string,
+  line: NonNullable<Level['pinned']>,
   names: readonly PinnedBetween[],
   ways: readonly Passage[],
   report: Report,
 ): string | null {
   const targets = [...new Set(ways.map((passage) => passage.to))];
   const bare = names.filter(({ name }) => name.to === null);
-  if (targets.length < 2 || bare.length === 0) return targets[0] ?? null;
-  const fitting = ways.find((passage) => passage.drawings.length === bare.length) ?? ways[0]!;
+  const [first] = bare;
+  const [sole] = targets;
+  if (!first || sole === undefined) return sole ?? null;
+  const next = keyBehind(line, first.cel);
+  if (targets.length === 1)
+    return next === null || next === sole ? sole : elsewhere(line, bare, sole, next, report);
+  const fitting =
+    ways.find((passage) => passage.to === next) ??
+    ways.find((passage) => passage.drawings.length === bare.length) ??
+    ways[0]!;
+  const { key } = first.name;
   report(
     diagnose(
       'cels-ambiguous',
-      bare[0]!.span,
+      first.span,
       `Key ${key} leads to several keys (${targets.join(', ')}); name its in-betweens with the key that they lead to.`,
-      {
-        fix: {
-          title: `name them \`${key}>${fitting.to}.1\` and so on`,
-          edits: bare.map(({ span, name }) => ({ span, text: betweenText({ ...name, to: fitting.to }) })),
-        },
-      },
+      { fix: leadingTo(bare, fitting.to) },
     ),
   );
   return fitting.to;
+}
+
+/** The key that stands behind a place in the line. In the order of first showing it is the one that the in-betweens there lead to. */
+export function keyBehind({ names }: NonNullable<Level['pinned']>, cel: number): string | null {
+  const next = names.slice(cel).find(({ form }) => form === 'key');
+  return next?.form === 'key' ? next.name : null;
+}
+
+/**
+ * In-betweens that stand before another key in the line than the one that their key leads to now. Where that one stands before
+ * them, they may lead back to it, as in a cycle; otherwise they are others.
+ */
+function elsewhere(
+  line: NonNullable<Level['pinned']>,
+  bare: readonly PinnedBetween[],
+  sole: string,
+  next: string,
+  report: Report,
+): string | null {
+  const [{ cel, name, span }] = bare as [PinnedBetween];
+  const back = line.names.slice(0, cel).some((entry) => entry.form === 'key' && entry.name === sole);
+  if (!back) return null;
+  report(
+    diagnose(
+      'cels-way',
+      span,
+      `Key ${name.key} leads to key ${sole}, but ${betweenText(name)} stands before key ${next} in this line: is it the way to ${sole} that is on paper?`,
+      { fix: leadingTo(bare, sole) },
+    ),
+  );
+  return sole;
+}
+
+function leadingTo(bare: readonly PinnedBetween[], to: string): Fix {
+  const [{ name: first }] = bare as [PinnedBetween];
+  return {
+    title: `name ${bare.length === 1 ? 'it' : 'them'} \`${betweenText({ ...first, to })}\`${bare.length === 1 ? '' : ' and so on'}`,
+    edits: bare.map(({ span, name }) => ({ span, text: betweenText({ ...name, to }) })),
+  };
 }
 
 function otherCount(

@@ -1,6 +1,6 @@
 /** What the solver makes of a `Shot`: everything that is printed or exported, for every frame, in full precision. */
 
-import type { Diagnostic } from '../language/diagnostic.js';
+import type { Diagnostic, Span } from '../language/diagnostic.js';
 import type { Shot } from '../shot/shot.js';
 import type { SolvedCamera } from './camera/solved.js';
 
@@ -44,6 +44,8 @@ export interface SolvedPassage {
   /** The drawings in order, by name. */
   readonly drawings: readonly string[];
   readonly firstFrame: number;
+  /** Its first in-between, where it is first written. */
+  readonly span: Span;
 }
 
 /** A group that is played more than once, or until further notice. */

@@ -82,6 +82,13 @@ function join(twelve: string, wrong: string, right: string, status: 0 | 1, faili
 }
 
 export const situations: Readonly<Record<string, Situation>> = {
+  'number-two-counts': {
+    files: { 'a.cut': 'cut 1\ntime 1+0\nA: 1--2 x 1---2..\n' },
+    failing: ['number', 'a.cut'],
+    status: 1,
+    mend: set('a.cut', 'cut 1\ntime 1+0\nA: 1--2 x 1---2a..\n'),
+    mended: ['number', 'a.cut'],
+  },
   'file-missing': line(['build', 'c12.cut'], ['build', 'c012.cut']),
   'file-unreadable': {
     files: { 'c012.cut': CUT },

@@ -28,6 +28,7 @@ function level(name: string, ways: readonly Way[]): SolvedLevel {
       chart,
       drawings: fractions.map((_, j) => `${from}.${j + 1}`),
       firstFrame: 1 + i,
+      span: { file: '', start: 0, end: 0 },
     }),
   );
   const order = [...new Set(passages.flatMap((p) => [p.from, ...p.drawings, p.to]))];

@@ -33,8 +33,8 @@ describe('a cels line', () => {
   });
 
   test('what it names and no frame shows is missing', () => {
-    const { level, codes } = shown(6, '1-2', 'cels A 1 1.1 3 2');
-    expect(level.missing).toEqual([{ cel: 3, drawing: '3' }]);
+    const { level, codes } = shown(6, '1-2', 'cels A 1 1.1 2 3');
+    expect(level.missing).toEqual([{ cel: 4, drawing: '3' }]);
     expect(codes).toEqual([]);
   });
 

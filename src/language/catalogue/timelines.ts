@@ -222,6 +222,13 @@ export const timelines = entries({
       'Where key 1 leads to several keys, `1.1` does not say on which way the drawing lies. Write `1>2.1`: the first on the way from 1 to 2.',
     example: lines('A: 1--2 x:2 1-3..\ncels A 1 1.1 1.2 2', 'A: 1--2 x:2 1-3..\ncels A 1 1>2.1 1>2.2 2'),
   },
+  'cels-way': {
+    severity: 'warning',
+    title: 'a pinned name that may belong to another way',
+    explanation:
+      'A `cels` line names drawings in the order in which they were first shown, so in-betweens stand before the key that they lead to. Here they stand before another key than the one that their key leads to now. In a cycle that is as it should be; after a retime they may be other drawings, which are not on paper yet. Say which: with `2>1.1` the first on the way from 2 back to 1 is on paper.',
+    example: lines('A: (1-2-)*2 3..\ncels A 1 1.1 2 2.1 3', 'A: (1-2-)*2 3..\ncels A 1 1.1 2 2>1.1 3'),
+  },
   'reuse-number': {
     severity: 'error',
     title: 'a pinned number against that of the other cut',

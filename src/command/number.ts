@@ -1,0 +1,241 @@
+import type { Command } from 'commander';
+import { type Compiled, compile } from '../episode/compile.js';
+import type { Found, Job } from '../episode/find.js';
+import { hasErrors } from '../episode/order.js';
+import { decode } from '../episode/read.js';
+import type { Host } from '../host/host.js';
+import { celsEdits } from '../language/cels-line.js';
+import { type Diagnostic, diagnose } from '../language/diagnostic.js';
+import { applied } from '../language/read.js';
+import { nearest } from '../language/suggest.js';
+import { type Pins, pinsFor, unpinnable, unused } from '../solve/pinning.js';
+import type { SolvedShot } from '../solve/solved.js';
+import { eachCut, findAll } from './batch.js';
+import { Desk, NO_SOURCES, plural } from './desk.js';
+import { LineFault } from './line.js';
+import { examples, type ReportOptions, withReport } from './options.js';
+import { choices, type Retimed, retime } from './retimed.js';
+import { bytesOf, marked, remembering, saying, writeBack } from './rewrite.js';
+import type { Run } from './run.js';
+import { printDiff } from './unified.js';
+
+interface Options extends ReportOptions, Retimed {
+  readonly level?: string;
+  readonly check?: boolean;
+  readonly diff?: boolean;
+}
+
+export function define(command: Command, run: Run): Command {
+  const more = (word: string, before: readonly string[] = []) => [...before, word];
+  return withReport(
+    command
+      .argument('<files...>', 'cuts, folders or an episode.yaml; - is standard input')
+      .option('--level <names>', 'only these levels, such as A,B')
+      .option('--new <drawing>', 'an in-between put in where the paper exists, such as A:1.1a', more)
+      .option('--gone <drawing>', 'an in-between taken out there, such as A:1.2', more)
+      .option('--check', 'write nothing; leave with 1 where a drawing has no pinned number')
+      .option('--diff', 'write nothing; show what would change'),
+  )
+    .addHelpText(
+      'after',
+      `
+Once the drawings exist, their numbers must not move: this writes a \`cels\` line for each level, or adds new drawings at the end
+of the one that is there. Everything else in the file stays as it is.
+${examples(
+  ['cutwright number c012.cut', 'pin the numbers of its levels'],
+  ['cutwright number c012.cut --level A', 'only those of level A'],
+  ['cutwright number c012.cut --new A:1.1a', 'after a retime: the one after 1.1 is new'],
+  ['cutwright number c012.cut --gone A:2.1', '2.1 is out; its number stays unused'],
+  ['cutwright number --check cuts/', 'has every drawing its number?'],
+)}`,
+    )
+    .action(async (files: string[], options: Options) => {
+      run.status = await number(run.host, files, options);
+    });
+}
+
+async function number(host: Host, files: readonly string[], options: Options): Promise<number> {
+  const desk = new Desk(host, options.format, options.strict === true);
+  const here = await remembering(host, files);
+  const found = await findAll(here, desk, files);
+  const before = new Map<Job, string>();
+  const world = await retimed(here, found, options, before);
+  const wanted = options.level?.split(',').map((name) => name.trim().normalize('NFC'));
+  const missed = new Set(wanted);
+  const levels = new Set<string>();
+  const count = { cuts: 0, changed: 0, failed: 0 };
+
+  await eachCut(world, desk, found, async (compiled, job) => {
+    const { solved, diagnostics, house } = compiled;
+    if (house) {
+      if (job.named) desk.report([nothing(job)], NO_SOURCES);
+      return;
+    }
+    count.cuts += 1;
+    if (solved === null || hasErrors(diagnostics, options.strict)) {
+      count.failed += 1;
+      for (const line of questions(compiled, job)) desk.say(line);
+      return;
+    }
+    for (const { name } of solved.levels) {
+      levels.add(name);
+      missed.delete(name);
+    }
+    if (missed.size > 0 && found.jobs.length === 1) return;
+    const chosen = (level: string) => wanted === undefined || wanted.includes(level);
+    const refused = twoCounts(solved, chosen);
+    if (refused.length > 0) {
+      count.failed += 1;
+      desk.report(refused, compiled.sources);
+      return;
+    }
+    const bytes = await bytesOf(world, job);
+    const { text } = decode(job.name, bytes);
+    const pins = pinsFor(solved).filter(({ level }) => chosen(level));
+    const after = pinned(world, compiled, job, text, pins);
+    const typed = before.get(job) ?? text;
+    for (const line of told(solved, pins, chosen, options)) desk.say(`${job.name}: ${line}`);
+    if (after !== typed) count.changed += 1;
+    if (options.diff) await printDiff(host, job.name, typed, after);
+    if (options.diff || options.check || (after === typed && job.path !== null)) return;
+    const fault = writeBack(host, job, after, marked(bytes));
+    if (!fault) return;
+    count.changed -= 1;
+    count.failed += 1;
+    desk.report([fault], NO_SOURCES);
+  });
+
+  const [missing] = missed;
+  if (missing !== undefined && count.failed === 0) {
+    const offer = nearest(missing, [...levels]);
+    throw new LineFault(
+      'option-value',
+      options.level!,
+      `There is no level \`${missing}\`${offer ? `; did you mean \`${offer}\`?` : '.'}`,
+    );
+  }
+  if (count.cuts > 0) desk.say(summary(count, options, desk));
+  const status = desk.finish();
+  return options.check && count.changed > 0 ? Math.max(status, 1) : status;
+}
+
+/** The world with what `--new` and `--gone` say already in the cut's text; `before` keeps the text as it was. */
+async function retimed(host: Host, found: Found, options: Options, before: Map<Job, string>): Promise<Host> {
+  const word = options.new?.[0] ?? options.gone?.[0];
+  if (word === undefined) return host;
+  const [job, ...others] = found.jobs;
+  if (!job) return host;
+  if (others.length > 0)
+    throw new LineFault(
+      'wrong-arguments',
+      word,
+      'Which drawing is new or gone is said of one cut at a time.',
+    );
+  const bytes = await bytesOf(host, job);
+  const read = decode(job.name, bytes);
+  if (!read.ok) return host;
+  before.set(job, read.text);
+  const text = (marked(bytes) ? '\ufeff' : '') + retime(read.text, options);
+  return saying(host, job.path, Buffer.from(text, 'utf8'));
+}
+
+/** The text with its `cels` lines. Throws where a drawing would get another number by it, which must never be. */
+function pinned(host: Host, before: Compiled, job: Job, text: string, pins: readonly Pins[]): string {
+  if (pins.length === 0) return text;
+  const edits = celsEdits(text, before.tree!, new Map(pins.map(({ level, names }) => [level, names])));
+  const after = applied(
+    text,
+    edits.map((edit) => ({ ...edit.span, text: edit.text })),
+  );
+  const again = compile(host, job.path, job.episode, { name: job.name, bytes: Buffer.from(after, 'utf8') });
+  const numbers = ({ solved }: Compiled): string =>
+    JSON.stringify(
+      solved?.levels.map(({ name, drawings }) => [name, drawings.map(({ cel, drawing }) => [cel, drawing])]),
+    );
+  if (hasErrors(again.diagnostics) || numbers(again) !== numbers(before))
+    throw new Error('with these `cels` lines a drawing would have another number; nothing was written');
+  return after;
+}
+
+function nothing(job: Job): Diagnostic {
+  const message = 'This file only holds what other cuts use; there is nothing to number.';
+  return diagnose('no-cuts', { file: job.name, start: 0, end: 0 }, message);
+}
+
+function twoCounts({ levels }: SolvedShot, chosen: (level: string) => boolean): Diagnostic[] {
+  return levels.flatMap((level) => {
+    const passage = chosen(level.name) ? unpinnable(level) : null;
+    if (!passage) return [];
+    const { from, to, drawings, span } = passage;
+    return [
+      diagnose(
+        'number-two-counts',
+        span,
+        `From key ${from} to key ${to} level ${level.name} has ${drawings.length} in-betweens here and another count before, so these have no names to be pinned by.`,
+        {
+          notes: [
+            {
+              message: `give both places the same count, or let one lead to a key of its own, such as ${to}a`,
+            },
+          ],
+        },
+      ),
+    ];
+  });
+}
+
+/** Where a passage on paper has more or fewer in-betweens now: how to say which. */
+function questions({ tree, diagnostics }: Compiled, job: Job): string[] {
+  const file = job.path === null ? '-' : job.name;
+  return diagnostics.flatMap((fault) => {
+    const choice = tree && choices(tree, fault);
+    if (!choice) return [];
+    const { option, words, count } = choice;
+    const which = count === 1 ? 'which one is' : `which ${count} are`;
+    const each = words.map((word) => `${option} ${word}`);
+    const last = each.pop();
+    const listed = each.length > 0 ? `${each.join(', ')} or ${last}` : last;
+    return [
+      `${job.name}: say ${which} ${option === '--new' ? 'new' : 'gone'}: cutwright number ${file} ${listed}`,
+    ];
+  });
+}
+
+/** What is pinned now, and which pinned drawings are not shown. */
+function told(
+  solved: SolvedShot,
+  pins: readonly Pins[],
+  chosen: (level: string) => boolean,
+  { check, diff }: Options,
+): string[] {
+  const fresh: string[] = [];
+  const added: string[] = [];
+  for (const { level, before, names } of pins) {
+    const cels = names.flatMap((name, i) => (name === '_' ? [] : [{ cel: before + 1 + i, name }]));
+    if (before > 0) added.push(...cels.map(({ cel, name }) => `${level}${cel} is ${name}`));
+    else fresh.push(`${level}${cels[0]!.cel}${cels.length > 1 ? ` to ${level}${cels.at(-1)!.cel}` : ''}`);
+  }
+  const not = check || diff ? 'not ' : '';
+  const lines: string[] = [];
+  if (fresh.length > 0) lines.push(`${not}pinned: ${fresh.join(', ')}`);
+  if (added.length > 0) lines.push(`${not ? 'not pinned: ' : ''}${added.join(', ')}`);
+  const idle = solved.levels
+    .filter(({ name }) => chosen(name))
+    .flatMap((level) => unused(level).map(({ cel, drawing }) => `${level.name}${cel} (${drawing})`));
+  if (idle.length > 0) lines.push(`${idle.join(', ')} ${idle.length === 1 ? 'is' : 'are'} no longer shown`);
+  return lines;
+}
+
+function summary(
+  { cuts, changed, failed }: { cuts: number; changed: number; failed: number },
+  { check, diff }: Options,
+  desk: Desk,
+): string {
+  const rest = cuts - changed - failed;
+  const parts = [
+    ...(changed > 0 ? [`${changed} ${check || diff ? 'to be numbered' : 'numbered'}`] : []),
+    ...(rest > 0 ? [`${rest} with nothing to add`] : []),
+    ...(failed > 0 ? [`${failed} not numbered (${desk.tally()})`] : []),
+  ];
+  return `${plural(cuts, 'cut')}: ${parts.join(', ')}`;
+}
