@@ -7,6 +7,7 @@ const STAGES = {
   sheet: ['language', 'shot', 'solve', 'count'],
   print: ['sheet/marks'],
   export: ['language', 'shot', 'solve', 'count'],
+  compare: ['language', 'shot', 'solve'],
   host: [],
   episode: ['language', 'shot', 'solve', 'host', 'print/coverage', 'sheet/geometry', 'sheet/look'],
 };
@@ -22,7 +23,7 @@ const PACKAGES = {
 };
 
 /** Stages that are functions of what they are given, and know nothing of the machine they run on. */
-const PURE = ['language', 'shot', 'solve', 'count', 'sheet', 'export'];
+const PURE = ['language', 'shot', 'solve', 'count', 'sheet', 'export', 'compare'];
 
 export default {
   forbidden: [

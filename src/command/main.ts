@@ -17,7 +17,11 @@ const COMMANDS: Readonly<Record<string, Entry>> = {
   check: { summary: 'say what is wrong with cuts', load: () => import('./check.js') },
   build: { summary: 'print cuts to PDF: sheet and in-between charts', load: () => import('./build.js') },
   export: { summary: 'give every exposure and drawing as JSON or CSV', load: () => import('./export.js') },
+  number: { summary: 'pin the numbers of drawings that exist', load: () => import('./number.js') },
+  list: { summary: 'list the cuts of an episode: times, drawings, artists', load: () => import('./list.js') },
+  compare: { summary: 'say what differs between two versions of a cut', load: () => import('./compare.js') },
   blank: { summary: 'print empty forms to write on by hand', load: () => import('./blank.js') },
+  show: { summary: 'show the sheet in the terminal', load: () => import('./show.js') },
   explain: { summary: 'say what a problem means and how it is mended', load: () => import('./explain.js') },
 };
 

@@ -1,0 +1,66 @@
+/** git's diff for cuts: git calls it for each file that differs, and shows what it prints. */
+
+import { dirname, resolve } from 'node:path';
+import { compare } from '../compare/compare.js';
+import { compile } from '../episode/compile.js';
+import { episodeOf } from '../episode/find.js';
+import { hasErrors } from '../episode/order.js';
+import type { Host } from '../host/host.js';
+import type { LabelLanguage } from '../shot/settings.js';
+import { noteOf } from './compare.js';
+import { Desk } from './desk.js';
+import { LineFault } from './line.js';
+
+/**
+ * `words` as git passes them to an external diff: path, old file, old id, old mode, new file, new id, new mode; after a rename
+ * the new path and what git says of it; the path alone for a file with an unsolved merge. Anything but 0 would stop git.
+ */
+export async function gitDiff(
+  host: Host,
+  words: readonly string[],
+  language: LabelLanguage,
+): Promise<number> {
+  const [path, oldFile, , , newFile, , , newPath] = words;
+  if (path === undefined || (words.length !== 1 && words.length < 7)) {
+    const message = '`--git` takes the seven words that git gives to a diff command; git calls it, not you.';
+    throw new LineFault('wrong-arguments', null, message);
+  }
+  const name = newPath ?? path;
+  if (oldFile === undefined || newFile === undefined) {
+    host.out(`${path}: the merge is not settled\n`);
+    return 0;
+  }
+  const place = resolve(host.cwd, name);
+  const episode = await episodeOf(host, dirname(place));
+  const desk = new Desk(host, 'human', false);
+  // The texts lie somewhere else, but mean what they mean in their own folder: what they use is read from there.
+  const read = (file: string, word: string) => {
+    if (file === '/dev/null') return null;
+    const bytes = host.read(resolve(host.cwd, file));
+    if (!bytes.ok) return 'errors' as const;
+    const compiled = compile(host, place, episode, { name: `${word}:${name}`, bytes: bytes.value });
+    const errors = compiled.diagnostics.filter(({ severity }) => severity === 'error');
+    desk.report(errors, compiled.sources);
+    return hasErrors(errors) ? ('errors' as const) : compiled.solved;
+  };
+  const [old, now] = [read(oldFile, 'old'), read(newFile, 'new')];
+  if (old === 'errors' || now === 'errors') {
+    const which =
+      old !== 'errors'
+        ? 'the new version has'
+        : now !== 'errors'
+          ? 'the old version has'
+          : 'both versions have';
+    host.out(`${name}: not compared, ${which} errors\n`);
+  } else if (old && now) {
+    const changes = compare(old, now);
+    host.out(
+      changes.length > 0
+        ? `${name}: ${noteOf(old.shot, now, changes, language)}`
+        : `${name}: nothing changes on the sheet\n`,
+    );
+  } else if (now) host.out(`${name}: cut ${now.shot.cut} is new\n`);
+  else if (old) host.out(`${name}: cut ${old.shot.cut} is dropped\n`);
+  else host.out(`${name}: nothing but what cuts share\n`);
+  return 0;
+}

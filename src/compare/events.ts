@@ -1,0 +1,104 @@
+/** What happened between two aligned sequences of exposures: the places where time is added, taken or filled otherwise. */
+
+import { align } from './align.js';
+import type { Token } from './tokens.js';
+
+export interface Aligned {
+  readonly old: Token;
+  readonly now: Token;
+}
+
+export type Event =
+  /** `first` … `last` of the aligned ones are held otherwise, each by the same; `delta` frames in all. */
+  | { readonly type: 'length'; readonly first: number; readonly last: number; readonly delta: number }
+  /** Between `after` (-1: the beginning) and the next one something else is shown. */
+  | {
+      readonly type: 'region';
+      readonly after: number;
+      readonly old: readonly Token[];
+      readonly now: readonly Token[];
+      readonly delta: number;
+    }
+  /** A cycle that differs in itself. */
+  | { readonly type: 'cycle'; readonly first: number; readonly last: number; readonly delta: number }
+  /** What the text ties to a frame stands `delta` frames from where it stood. */
+  | { readonly type: 'anchor'; readonly first: number; readonly delta: number };
+
+export interface Story {
+  readonly aligned: readonly Aligned[];
+  readonly events: readonly Event[];
+  /** Whether the end of the last one is that of the sheet. */
+  readonly pinned: boolean;
+}
+
+/** Frames on which the text itself puts what comes next (`@`). */
+export interface Anchors {
+  readonly old: ReadonlySet<number>;
+  readonly now: ReadonlySet<number>;
+}
+
+/**
+ * `pinned`: the end of both sequences is the end of the sheet, so that what is shown last takes up what is left. So does what
+ * stands before an anchor.
+ */
+export function story(
+  old: readonly Token[],
+  now: readonly Token[],
+  anchors: Anchors,
+  pinned: boolean,
+  differs: (pair: Aligned) => boolean,
+): Story {
+  const pairs = align(old, now);
+  const aligned = pairs.map(([i, j]): Aligned => ({ old: old[i]!, now: now[j]! }));
+  const events: Event[] = [];
+  /** How much later things come, by what has been told so far. */
+  let told = 0;
+  for (let k = -1; k < pairs.length; k++) {
+    const [i, j] = pairs[k] ?? [-1, -1];
+    const [nextI, nextJ] = pairs[k + 1] ?? [old.length, now.length];
+    const here = aligned[k];
+    const next = aligned[k + 1];
+    const [gone, come] = [old.slice(i + 1, nextI), now.slice(j + 1, nextJ)];
+    const region = gone.length + come.length > 0;
+    const regionDelta = sum(come) - sum(gone);
+    const ownDelta = here ? here.now.frames - here.old.frames : 0;
+    const shift = next ? next.now.start - next.old.start : null;
+    const anchored = next !== undefined && anchors.old.has(next.old.start) && anchors.now.has(next.now.start);
+    if (here && differs(here)) events.push({ type: 'cycle', first: k, last: k, delta: ownDelta });
+    else if (here && ownDelta !== 0 && !absorbs()) {
+      events.push({ type: 'length', first: k, last: k, delta: ownDelta });
+    }
+    if (region) events.push({ type: 'region', after: k, old: gone, now: come, delta: regionDelta });
+    if (anchored && shift !== 0 && shift !== told + regionDelta) {
+      events.push({ type: 'anchor', first: k + 1, delta: shift! });
+    }
+    told = shift ?? told;
+
+    function absorbs(): boolean {
+      if (anchored) return true;
+      if (next !== undefined || !pinned) return false;
+      return !region || gone.length === 0 || come.length === 0;
+    }
+  }
+  return { aligned, events: joined(events, aligned), pinned };
+}
+
+/** Neighbours that are all held for the same other time are one event: twos become threes. */
+function joined(events: readonly Event[], aligned: readonly Aligned[]): Event[] {
+  const all: Event[] = [];
+  for (const event of events) {
+    const before = all.at(-1);
+    if (event.type === 'length' && before?.type === 'length' && before.last + 1 === event.first) {
+      const [a, b] = [aligned[before.last]!, aligned[event.first]!];
+      const plain = a.now.cycle === null && b.now.cycle === null;
+      if (plain && a.old.frames === b.old.frames && a.now.frames === b.now.frames) {
+        all[all.length - 1] = { ...before, last: event.last, delta: before.delta + event.delta };
+        continue;
+      }
+    }
+    all.push(event);
+  }
+  return all;
+}
+
+const sum = (tokens: readonly Token[]): number => tokens.reduce((frames, token) => frames + token.frames, 0);

@@ -1,0 +1,45 @@
+/** A comparison as the sheet marks it: change bars beside rows, and lines for the memo. */
+
+import type { LabelLanguage } from '../shot/settings.js';
+import type { SolvedShot } from '../solve/solved.js';
+import type { Change, Place } from './change.js';
+import { sentence, telling } from './words.js';
+
+export interface MarkedRows {
+  readonly place: Place;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Rows that get a change bar, place by place, joined where they touch. Sorted by place in the order of the changes, then by row. */
+export function markedRows(changes: readonly Change[], now: SolvedShot): readonly MarkedRows[] {
+  const { length } = now.shot;
+  const byPlace = new Map<string, { place: Place; rows: { from: number; to: number }[] }>();
+  for (const { place, rows } of changes) {
+    if (place === null || rows === null) continue;
+    const key = JSON.stringify(place);
+    const known = byPlace.get(key) ?? { place, rows: [] };
+    byPlace.set(key, known);
+    const from = Math.max(1, Math.min(rows.from, length));
+    known.rows.push({ from, to: Math.max(from, Math.min(rows.to, length)) });
+  }
+  return [...byPlace.values()].flatMap(({ place, rows }) => {
+    const joined: { from: number; to: number }[] = [];
+    for (const { from, to } of rows.sort((a, b) => a.from - b.from)) {
+      const last = joined.at(-1);
+      if (last && from <= last.to + 1) last.to = Math.max(last.to, to);
+      else joined.push({ from, to });
+    }
+    return joined.map((each) => ({ place, ...each }));
+  });
+}
+
+/** One line a change. */
+export function markedLines(
+  changes: readonly Change[],
+  now: SolvedShot,
+  language: LabelLanguage,
+): readonly string[] {
+  const t = telling(now, language);
+  return changes.map((change) => sentence(change, t));
+}

@@ -1,0 +1,62 @@
+/** How times, places and measures stand in a sentence. */
+
+import { FRAMES_A_FOOT, type LabelLanguage } from '../shot/settings.js';
+import type { Frames } from '../shot/shot.js';
+import { feetAndFrames, rowName, secondsAndFrames } from '../shot/times.js';
+import type { SolvedShot } from '../solve/solved.js';
+
+export interface Telling {
+  readonly language: LabelLanguage;
+  /** `5+12`, in the west `8'04`. */
+  length(frames: number): string;
+  /** Whether so many frames are told as `1+12`, not by their number. */
+  long(frames: number): boolean;
+  /** A row as the sheet and the text name it: `2+13`. */
+  row(frame: number): string;
+}
+
+/** As the sheet of `now` writes times, in a language. */
+export function telling({ shot }: SolvedShot, language: LabelLanguage): Telling {
+  const feet = shot.settings.convention === 'west';
+  const unit = feet ? FRAMES_A_FOOT : shot.fps;
+  return {
+    language,
+    length: (frames) => (feet ? feetAndFrames(frames) : secondsAndFrames(frames, shot.fps)),
+    long: (frames) => Math.abs(frames) >= shot.fps,
+    row: (frame) => rowName(frame, unit, feet),
+  };
+}
+
+/** Millimetres and degrees as a ruler shows them: two decimals at most. */
+export function figure(value: number): string {
+  const text = value.toFixed(2).replace(/\.?0+$/, '');
+  return text === '-0' ? '0' : text;
+}
+
+/** Long words are cut where a note would cut them. */
+export function brief(text: string): string {
+  const letters = [...text.replace(/\s+/g, ' ')];
+  return letters.length > 40 ? `${letters.slice(0, 38).join('').trimEnd()} …` : letters.join('');
+}
+
+export const isLater = (frames: { old: Frames; now: Frames }): number | null => {
+  const by = frames.now.from - frames.old.from;
+  return frames.now.to - frames.old.to === by ? by : null;
+};
+
+export const lasts = ({ from, to }: Frames): number => to - from + 1;
+
+/** Runs of numbers that all move by the same: `4 to 12 → 5 to 13`. */
+export function numberRuns(
+  numbers: readonly { old: number; now: number }[],
+): { old: readonly [number, number]; now: readonly [number, number] }[] {
+  const runs: { old: [number, number]; now: [number, number] }[] = [];
+  for (const { old, now } of numbers) {
+    const last = runs.at(-1);
+    if (last && old === last.old[1] + 1 && now === last.now[1] + 1) {
+      last.old[1] = old;
+      last.now[1] = now;
+    } else runs.push({ old: [old, old], now: [now, now] });
+  }
+  return runs;
+}
