@@ -9,6 +9,7 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const require = createRequire(import.meta.url);
+const { sourcesHash } = require('./sources.cjs');
 const root = dirname(fileURLToPath(import.meta.url));
 const dist = resolve(process.argv[2] ?? join(root, 'dist'));
 /** Built here, then renamed, so that a program that runs meanwhile finds the old files or the new ones. */
@@ -106,7 +107,7 @@ await build({
   legalComments: 'linked',
   logLevel: 'warning',
   plugins: [leaveOut, lateBuiltins],
-  define: { 'import.meta.url': 'bundleUrl' },
+  define: { 'import.meta.url': 'bundleUrl', CUTWRIGHT_SOURCES: JSON.stringify(sourcesHash()) },
   banner: { js: "const bundleUrl=require('node:url').pathToFileURL(__filename).href;" },
 });
 

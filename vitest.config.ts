@@ -1,3 +1,4 @@
+import { createRequire } from 'node:module';
 import { defineConfig } from 'vitest/config';
 import type { Reporter, TestModule } from 'vitest/node';
 
@@ -18,7 +19,10 @@ const count: Reporter = {
   },
 };
 
+const { sourcesHash } = createRequire(import.meta.url)('./sources.cjs') as { sourcesHash: () => string };
+
 export default defineConfig({
+  define: { CUTWRIGHT_SOURCES: JSON.stringify(sourcesHash()) },
   test: {
     include: ['tests/**/*.test.ts'],
     testTimeout: 120_000,

@@ -1,4 +1,4 @@
-/** From solved cuts to one printed document: pages, bookmarks, title. */
+/** From a solved cut to what is printed of it: pages, bookmarks, title. */
 
 import { cameraChartPages } from '../sheet/camera-chart.js';
 import { chartPages } from '../sheet/charts.js';
@@ -8,6 +8,7 @@ import { moveTablePages } from '../sheet/move-table.js';
 import { overlayPages } from '../sheet/overlay.js';
 import { sheetPages } from '../sheet/sheet.js';
 import { stripPages } from '../sheet/strip.js';
+import type { Settings } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { PARTS, type PartName } from './parts.js';
 
@@ -38,62 +39,80 @@ export interface Printed {
   readonly parts: readonly { readonly title: string; readonly pages: readonly Page[] }[];
 }
 
-/** `only`: one part; `trueSize`: the true-size prints too; `pages`: which of what would be printed, counted from 1. */
+/** `only`: one part; `trueSize`: the true-size prints too. */
 export interface Choice {
   readonly only?: PartName | undefined;
   readonly trueSize?: boolean | undefined;
-  readonly pages?: ((page: number) => boolean) | undefined;
 }
 
 /** Makes the pages of one cut. */
-export function printedCut(solved: SolvedShot, look: Look, { only, trueSize, pages }: Choice = {}): Printed {
+export function printedCut(solved: SolvedShot, look: Look, { only, trueSize }: Choice = {}): Printed {
   const { labels } = look.settings;
   const { cut, title } = solved.shot;
-  let number = 0;
   const chosen = (part: PartName): boolean =>
     only === undefined ? trueSize === true || !TRUE_SIZE.includes(part) : part === only;
   const parts = PARTS.filter(chosen)
-    .map((part) => ({
-      title: PART_TITLES[part][labels],
-      pages: MAKE[part](solved, look).filter(() => {
-        number += 1;
-        return pages === undefined || pages(number);
-      }),
-    }))
+    .map((part) => ({ title: PART_TITLES[part][labels], pages: MAKE[part](solved, look) }))
     .filter((part) => part.pages.length > 0);
   const name = labels === 'ja' ? `カット ${cut}` : `Cut ${cut}`;
   return { title: title ? `${name} ${title}` : name, parts };
+}
+
+/** What is left of a cut when only some of its pages are printed; `keep` counts them from 1. */
+export function somePages(printed: Printed, keep: (page: number) => boolean): Printed {
+  let number = 0;
+  const parts = printed.parts
+    .map(({ title, pages }) => ({ title, pages: pages.filter(() => keep(++number)) }))
+    .filter(({ pages }) => pages.length > 0);
+  return { title: printed.title, parts };
 }
 
 export function pageCount(printed: Printed): number {
   return printed.parts.reduce((sum, part) => sum + part.pages.length, 0);
 }
 
-/** Binds printed cuts into one document: an outline of cut, parts and pages. */
-export function bindDocument(
-  cuts: readonly Printed[],
+/** The branch of the outline for a cut whose first page is page `first` (from 0) of the document. */
+export function bookmarkOf(printed: Printed, first: number, { eachPage }: { eachPage: boolean }): Bookmark {
+  let page = first;
+  const children = printed.parts.map(({ title, pages }): Bookmark => {
+    const start = page;
+    page += pages.length;
+    const leaves = eachPage ? pages : [];
+    return {
+      title,
+      page: start,
+      children: leaves.map(({ label }, i) => ({ title: label, page: start + i, children: [] })),
+    };
+  });
+  return { title: printed.title, page: first, children };
+}
+
+/** Whether it holds pages to be printed at 100 %. */
+export function hasTrueSize(printed: Printed): boolean {
+  return printed.parts.some(({ pages }) => pages.some(({ part }) => part === 'strip' || part === 'overlay'));
+}
+
+/** One printed cut as a document: an outline of cut, parts and pages. */
+export function bindCut(
+  printed: Printed,
   more: { title: string; author: string; language: string },
 ): Document {
-  const pages: Page[] = [];
-  const bookmarks: Bookmark[] = cuts.map((cut) => {
-    const page = pages.length;
-    const children = cut.parts.map((part): Bookmark => {
-      const first = pages.length;
-      pages.push(...part.pages);
-      return {
-        title: part.title,
-        page: first,
-        children: part.pages.map(({ label }, i) => ({ title: label, page: first + i, children: [] })),
-      };
-    });
-    return { title: cut.title, page, children };
-  });
-  const trueSize = pages.some(({ part }) => part === 'strip' || part === 'overlay');
-  return { ...more, pages, bookmarks, trueSize };
+  const pages = printed.parts.flatMap((part) => part.pages);
+  return {
+    ...more,
+    pages,
+    bookmarks: [bookmarkOf(printed, 0, { eachPage: true })],
+    trueSize: hasTrueSize(printed),
+  };
+}
+
+/** What an episode is called: its work and its number. */
+export function workTitle({ title, episode }: Settings): string {
+  return [title, episode].filter(Boolean).join(' ');
 }
 
 /** What the document of one cut is called: work, episode and cut. */
 export function documentTitle({ shot }: SolvedShot, printed: Printed): string {
-  const work = [shot.settings.title, shot.settings.episode].filter(Boolean).join(' ');
+  const work = workTitle(shot.settings);
   return work ? `${work} · ${printed.title}` : printed.title;
 }

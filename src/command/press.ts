@@ -1,64 +1,118 @@
 /** All that is needed for printing and for nothing else; loaded only when there is something to print. */
 
+import { createHash } from 'node:crypto';
 import { dirname } from 'node:path';
 import type { Compiled } from '../episode/compile.js';
 import type { Job } from '../episode/find.js';
+import type { PrintedPage } from '../episode/record.js';
+import type { Shelf } from '../episode/shelf.js';
 import type { Host } from '../host/host.js';
+import { Fingerprints } from '../print/fingerprint.js';
 import { type Fonts, openFonts } from '../print/fonts.js';
 import { printPdf } from '../print/pdf.js';
+import type { Look } from '../sheet/look.js';
 import type { Document } from '../sheet/marks.js';
 import type { Settings } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved.js';
-import { bindDocument, type Choice, documentTitle, pageCount, printedCut } from './document.js';
+import { bindCut, type Choice, documentTitle, type Printed, printedCut, workTitle } from './document.js';
+import { PROGRAM } from './program.js';
+
+/** A cut that is fit to print, and the world that it was compiled in. */
+export interface Told {
+  readonly host: Host;
+  readonly job: Job;
+  readonly compiled: Compiled;
+  readonly solved: SolvedShot;
+  /** Of the run that compiled it. */
+  readonly shelf: Shelf;
+}
+
+/** A cut whose pages are about to be made: how they are to look, and a hash of all that they are made of. */
+export interface Copy {
+  readonly told: Told;
+  readonly look: Look;
+  /** Equal inputs give equal pages, but for the stamp. */
+  readonly input: string;
+}
+
+/** A cut with all its pages. */
+export interface Laid {
+  readonly copy: Copy;
+  readonly printed: Printed;
+  /** What stands on them, one by one, in order. */
+  readonly pages: readonly PrintedPage[];
+}
 
 export class Press {
+  private readonly fingerprints = new Fingerprints();
+
   private constructor(
-    private readonly host: Host,
     readonly fonts: Fonts,
+    private readonly choice: Choice,
   ) {}
 
   /** Throws where the installation has lost its font. */
-  static open(host: Host): Press {
+  static open(host: Host, choice: Choice = {}): Press {
     const [regular, bold] = [host.font('regular'), host.font('bold')];
     if (!regular.ok) throw new Error(`the font of the installation cannot be read: ${regular.reason}`);
     if (!bold.ok) throw new Error(`the font of the installation cannot be read: ${bold.reason}`);
-    return new Press(host, openFonts(regular.value, bold.value));
+    return new Press(openFonts(regular.value, bold.value), choice);
   }
 
-  /** One cut as a PDF; null where nothing of it was chosen. `pages` is what is printed, `of` what there was. */
-  async cut(
-    solved: SolvedShot,
-    compiled: Compiled,
-    job: Job,
-    choice: Choice,
-  ): Promise<{ bytes: Uint8Array; pages: number } | null> {
-    const { settings } = job.episode;
-    const look = { settings, metrics: this.fonts.metrics, stamp: this.stamp(compiled, job) };
-    const printed = printedCut(solved, look, choice);
-    const pages = pageCount(printed);
-    if (pages === 0) return null;
-    const document = bindDocument([printed], {
-      title: documentTitle(solved, printed),
-      author: solved.shot.artists.join(', '),
-      language: settings.labels,
+  /** Decides how a cut is to look. `marked`: what is to be marked on it as changed. */
+  copy(told: Told, marked?: Look['marked']): Copy {
+    const { settings } = told.job.episode;
+    // The one place in which the look of a cut is made.
+    const look: Look = { settings, metrics: this.fonts.metrics, stamp: stamp(told), marked };
+    return { told, look, input: this.input(told, look) };
+  }
+
+  lay(copy: Copy): Laid {
+    const { told, look } = copy;
+    const printed = printedCut(told.solved, look, this.choice);
+    const pages = printed.parts.flatMap((part) =>
+      part.pages.map(
+        (page): PrintedPage => ({
+          label: page.label,
+          hash: this.fingerprints.of(page, look.stamp),
+          here: true,
+        }),
+      ),
+    );
+    return { copy, printed, pages };
+  }
+
+  /** A cut, or some pages of it, as a PDF. */
+  cut({ copy }: Laid, printed: Printed, record: string): Promise<Uint8Array> {
+    const { told, look } = copy;
+    const document = bindCut(printed, {
+      title: documentTitle(told.solved, printed),
+      author: told.solved.shot.artists.join(', '),
+      language: look.settings.labels,
     });
-    return { bytes: await this.print(document), pages };
+    return printPdf(document, this.fonts, record);
   }
 
   print(document: Document): Promise<Uint8Array> {
     return printPdf(document, this.fonts);
   }
 
-  /** Tells two paper copies apart: a hash of what the cut says, and the commit that it stands on. */
-  private stamp({ digest }: Compiled, job: Job): string {
-    const commit = this.host.commit(job.path === null ? this.host.cwd : dirname(job.path));
-    return commit ? `${digest} · ${commit}` : digest;
+  private input({ compiled, solved }: Told, { metrics: _, stamp: __, ...look }: Look): string {
+    const { artists } = solved.shot;
+    const all = [PROGRAM, compiled.digest, artists, look, this.choice];
+    return createHash('sha256').update(JSON.stringify(all)).digest('base64url').slice(0, 16);
   }
+}
+
+/** Tells two paper copies apart: a hash of what the cut says, and the commit that it stands on. */
+function stamp({ host, compiled, job }: Told): string {
+  const { digest } = compiled;
+  const commit = host.commit(job.path === null ? host.cwd : dirname(job.path));
+  return commit ? `${digest} · ${commit}` : digest;
 }
 
 export function blankDocument(pages: Document['pages'], settings: Settings): Document {
   const ja = settings.labels === 'ja';
-  const work = [settings.title, settings.episode].filter(Boolean).join(' ');
-  const title = [work, ja ? '用紙' : 'Blank forms'].filter(Boolean).join(' · ');
+  const title = [workTitle(settings), ja ? '用紙' : 'Blank forms'].filter(Boolean).join(' · ');
   return { title, author: '', language: settings.labels, pages, bookmarks: [], trueSize: false };
 }

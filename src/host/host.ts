@@ -11,9 +11,21 @@ export type Reading<T> =
 /** The largest file that is read, in bytes: a cut is some hundred lines. */
 export const LARGEST_FILE = 8 * 1024 * 1024;
 
+/** A file that is being written piece by piece, beside its final name: nothing is to be seen of it before it is finished. */
+export interface Draft {
+  /** Never throws. After a refusal only `drop` makes sense. */
+  add(bytes: Uint8Array): Reading<null>;
+  /** Gives the file its name, in place of one that had it. Never throws. */
+  finish(): Reading<null>;
+  /** Leaves everything as it was before. */
+  drop(): void;
+}
+
 export interface Host {
   /** The bytes of a file, of LARGEST_FILE at most. Never throws. */
   read(path: string): Reading<Uint8Array>;
+  /** The last bytes of a file of any size, `most` at most, and its size. Never throws. */
+  readEnd(path: string, most: number): Reading<{ readonly bytes: Uint8Array; readonly size: number }>;
   /** Names in a folder, sorted by code point. Never throws. */
   list(folder: string): Reading<string[]>;
   kind(path: string): 'file' | 'folder' | 'none';
@@ -24,6 +36,10 @@ export interface Host {
    * Never throws.
    */
   write(path: string, bytes: Uint8Array): Reading<null>;
+  /** The same for what is too large to be held at once. */
+  draft(path: string): Reading<Draft>;
+  /** Removes from a folder the unfinished files of runs that were killed. Never throws. */
+  sweep(folder: string): void;
   /** All of standard input; reading stops soon after LARGEST_FILE. */
   standardInput(): Promise<Uint8Array>;
   out(text: string | Uint8Array): void;

@@ -1,6 +1,6 @@
 import { posix } from 'node:path';
 import { shippedFont } from './fonts.js';
-import type { Host, Reading } from './host.js';
+import type { Draft, Host, Reading } from './host.js';
 import { LARGEST_FILE } from './host.js';
 import { TOO_LARGE } from './reasons.js';
 
@@ -15,6 +15,8 @@ export interface MemoryHost extends Host {
   readonly commits: Map<string, string>;
   /** Worlds of the past, by the revision's name. */
   readonly revisions: Map<string, Host>;
+  /** Folders that were swept. */
+  readonly swept: string[];
   clock: Date;
   /** Bytes that still fit on the disk. */
   room: number;
@@ -60,6 +62,7 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
     variables: new Map(),
     commits: new Map(),
     revisions: new Map(),
+    swept: [],
     clock: new Date(Date.UTC(2001, 0, 1)),
     room: Number.POSITIVE_INFINITY,
     input: new Uint8Array(),
@@ -72,6 +75,15 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
       const bytes = host.files.get(real(path));
       if (!bytes) return refuse(kind(path) === 'folder' ? 'is a folder' : 'no such file');
       return bytes.length > LARGEST_FILE ? refuse(TOO_LARGE) : { ok: true, value: bytes };
+    },
+    readEnd(path, most) {
+      if (locked(path)) return refuse('permission denied');
+      const bytes = host.files.get(real(path));
+      if (!bytes) return refuse(kind(path) === 'folder' ? 'is a folder' : 'no such file');
+      return {
+        ok: true,
+        value: { bytes: bytes.subarray(Math.max(0, bytes.length - most)), size: bytes.length },
+      };
     },
     list(folder) {
       if (locked(folder)) return refuse('permission denied');
@@ -95,6 +107,28 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
       host.files.set(real(path), bytes);
       return { ok: true, value: null };
     },
+    draft(path) {
+      if (kind(path) === 'folder') return refuse('is a folder');
+      if (locked(path)) return refuse('permission denied');
+      const pieces: Uint8Array[] = [];
+      const draft: Draft = {
+        add(bytes) {
+          if (bytes.length > host.room) return refuse('the disk is full');
+          host.room -= bytes.length;
+          pieces.push(bytes);
+          return { ok: true, value: null };
+        },
+        finish() {
+          host.files.set(real(path), Buffer.concat(pieces));
+          return { ok: true, value: null };
+        },
+        drop() {
+          host.room += pieces.reduce((sum, { length }) => sum + length, 0);
+        },
+      };
+      return { ok: true, value: draft };
+    },
+    sweep: (folder) => void host.swept.push(absolute(folder)),
     standardInput: async () => host.input,
     out: (text) => void out.push(typeof text === 'string' ? Buffer.from(text) : text),
     error: (text) => void errors.push(text),

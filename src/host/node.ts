@@ -1,23 +1,16 @@
 import type { Stats } from 'node:fs';
 import {
-  accessSync,
   closeSync,
-  constants,
   fstatSync,
-  fsyncSync,
-  mkdirSync,
   openSync,
   readdirSync,
   readSync,
   realpathSync,
-  renameSync,
-  rmSync,
   statSync,
-  writeFileSync,
   writeSync,
 } from 'node:fs';
-import { dirname, join } from 'node:path';
 import { commitOf } from './commit.js';
+import { openDraft, sweep, write } from './drafts.js';
 import { shippedFont } from './fonts.js';
 import type { Host, Reading } from './host.js';
 import { LARGEST_FILE } from './host.js';
@@ -38,7 +31,10 @@ export function nodeHost(): Host {
         return path;
       }
     },
+    readEnd: (path, most) => attempt(() => readEnd(path, most)),
     write: (path, bytes) => attempt(() => write(path, bytes)),
+    draft: (path) => attempt(() => openDraft(path)),
+    sweep,
     standardInput,
     out: (text) => say(1, text),
     error: (text) => say(2, text),
@@ -136,6 +132,19 @@ function read(path: string): Reading<Uint8Array> {
   }
 }
 
+function readEnd(path: string, most: number): Reading<{ bytes: Uint8Array; size: number }> {
+  const file = openSync(path, 'r');
+  try {
+    const stats = fstatSync(file);
+    if (stats.isDirectory()) return refuse('is a folder');
+    const bytes = Buffer.alloc(Math.min(most, stats.size));
+    const got = readSync(file, bytes, 0, bytes.length, stats.size - bytes.length);
+    return done({ bytes: bytes.subarray(0, got), size: stats.size });
+  } finally {
+    closeSync(file);
+  }
+}
+
 async function standardInput(): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [];
   let length = 0;
@@ -145,33 +154,4 @@ async function standardInput(): Promise<Uint8Array> {
     if (length > LARGEST_FILE) break;
   }
   return Buffer.concat(chunks);
-}
-
-let temporaries = 0;
-
-function write(path: string, bytes: Uint8Array): Reading<null> {
-  const known = statsOf(path);
-  if (known?.isDirectory()) return refuse('is a folder');
-  if (known && !known.isFile()) {
-    writeFileSync(path, bytes);
-    return done(null);
-  }
-  if (known) accessSync(path, constants.W_OK);
-  const target = known ? realpathSync(path) : path;
-  mkdirSync(dirname(target), { recursive: true });
-  const temporary = join(dirname(target), `.cutwright-${process.pid}-${++temporaries}.tmp`);
-  try {
-    const file = openSync(temporary, 'wx', known ? known.mode & 0o777 : 0o666);
-    try {
-      writeFileSync(file, bytes);
-      fsyncSync(file);
-    } finally {
-      closeSync(file);
-    }
-    renameSync(temporary, target);
-  } catch (error) {
-    rmSync(temporary, { force: true });
-    throw error;
-  }
-  return done(null);
 }

@@ -43,7 +43,19 @@ function of(host: Host, snapshot: Snapshot): Host {
     },
     kind: (path) => look(path).kind,
     real,
+    readEnd(path, most) {
+      const found = look(path);
+      if (found.kind !== 'file')
+        return { ok: false, reason: found.kind === 'none' ? 'no such file' : 'is a folder' };
+      const { bytes } = found;
+      return {
+        ok: true,
+        value: { bytes: bytes.subarray(Math.max(0, bytes.length - most)), size: bytes.length },
+      };
+    },
     write: () => ({ ok: false, reason: 'a revision cannot be changed' }),
+    draft: () => ({ ok: false, reason: 'a revision cannot be changed' }),
+    sweep: () => {},
     commit: () => undefined,
   };
 }

@@ -6,39 +6,90 @@ import { Content } from './content.js';
 import type { Fonts } from './fonts.js';
 import type { PdfDocument, PdfOutline, PdfReference } from './pdfkit.js';
 import { openPdf } from './pdfkit.js';
+import { PRIVATE_KEY } from './private.js';
 
 /** Points in a millimetre (a point is 1/72 inch, an inch 25.4 mm: ISO 32000-1, 8.3.2.3). */
 const POINTS = 72 / 25.4;
 
+/** Where the bytes of a file go as they come; nothing is kept of them here. */
+export type Sink = (bytes: Uint8Array) => void;
+
+/** What a file is opened with. */
+export type Opening = Pick<Document, 'title' | 'language'>;
+
+/** What is known once its pages are. `record`: private words of the program's, ASCII, that `privateWords` reads back. */
+export interface Closing extends Pick<Document, 'author' | 'bookmarks' | 'trueSize'> {
+  readonly record?: string | undefined;
+}
+
 /**
- * Prints pages into the bytes of a PDF 1.7 file. The same document gives the same bytes: no date is written, and the
+ * Prints a document into the bytes of a PDF 1.7 file. The same document gives the same bytes: no date is written, and the
  * file's identifier is a hash of what is on the pages. Throws MissingGlyph.
  */
-export async function printPdf(document: Document, fonts: Fonts): Promise<Uint8Array> {
-  const pdf = await openPdf({
-    pdfVersion: '1.7',
-    lang: document.language,
-    displayTitle: document.title !== '',
-    autoFirstPage: false,
-    font: null,
-    info: information(document),
-  });
-  // Gathered at once instead of streamed; the header already waits in the stream.
-  const chunks: Uint8Array[] = [pdf.read()];
-  pdf.push = (chunk) => chunk !== null && chunks.push(chunk) > 0;
-  // pdfkit's XMP packet repeats the title without escaping it, and needs a date; the information dictionary has all.
-  pdf.endMetadata = () => {};
-  delete pdf.info.CreationDate;
-
-  const printer = new Printer(pdf, fonts);
-  for (const page of document.pages) printer.page(page);
-  for (const bookmark of document.bookmarks) outline(pdf.outline, bookmark, document.pages.length);
-  catalog(pdf, document);
-  pdf._id = printer.identifier(document);
-  pdf.end();
-  // What zlib leaves to be closed is held until the event loop turns, which a long batch would otherwise never let it.
-  await setImmediate();
+export async function printPdf(document: Document, fonts: Fonts, record?: string): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  const file = await PdfFile.open(document, fonts, (chunk) => void chunks.push(chunk));
+  for (const page of document.pages) file.page(page);
+  await file.close({ ...document, record });
   return Buffer.concat(chunks);
+}
+
+/** A file that is printed page by page, so that nobody has to hold all its pages. */
+export class PdfFile {
+  private readonly printer: Printer;
+  private readonly labels: string[] = [];
+
+  private constructor(
+    private readonly pdf: PdfDocument,
+    private readonly opening: Opening,
+    fonts: Fonts,
+  ) {
+    this.printer = new Printer(pdf, fonts);
+  }
+
+  static async open(opening: Opening, fonts: Fonts, sink: Sink): Promise<PdfFile> {
+    const pdf = await openPdf({
+      pdfVersion: '1.7',
+      lang: opening.language,
+      displayTitle: opening.title !== '',
+      autoFirstPage: false,
+      font: null,
+      info: {},
+    });
+    // Handed on at once instead of streamed; the header already waits in the stream.
+    sink(pdf.read());
+    pdf.push = (chunk) => {
+      if (chunk !== null) sink(chunk);
+      return true;
+    };
+    // pdfkit's XMP packet repeats the title without escaping it, and needs a date; the information dictionary has all.
+    pdf.endMetadata = () => {};
+    return new PdfFile(pdf, opening, fonts);
+  }
+
+  get pages(): number {
+    return this.labels.length;
+  }
+
+  /** `label`: instead of the page's own. Throws MissingGlyph; the file is then spoilt. */
+  page(page: Page, label = page.label): void {
+    this.printer.page(page);
+    this.labels.push(label);
+  }
+
+  /** The last bytes go to the sink before it resolves. */
+  async close(closing: Closing): Promise<void> {
+    const { pdf, opening, labels, printer } = this;
+    const { author, bookmarks, record } = closing;
+    delete pdf.info.CreationDate;
+    Object.assign(pdf.info, information(opening.title, author, record));
+    for (const bookmark of bookmarks) outline(pdf.outline, bookmark, labels.length);
+    catalog(pdf, labels, closing.trueSize);
+    pdf._id = printer.identifier([opening.title, author, opening.language, labels, bookmarks]);
+    pdf.end();
+    // What zlib leaves to be closed is held until the event loop turns, which a long batch would otherwise never let it.
+    await setImmediate();
+  }
 }
 
 /** A form in the file. */
@@ -87,12 +138,9 @@ class Printer {
     content.write(this.taken());
   }
 
-  /** 16 bytes that differ where the pages, their order, labels or the title differ. */
-  identifier(document: Document): Uint8Array {
-    const labels = document.pages.map((page) => page.label);
-    this.hash.update(
-      JSON.stringify([document.title, document.author, document.language, labels, document.bookmarks]),
-    );
+  /** 16 bytes that differ where the pages, their order or what is said `about` them differ. */
+  identifier(about: unknown): Uint8Array {
+    this.hash.update(JSON.stringify(about));
     return this.hash.digest().subarray(0, 16);
   }
 
@@ -120,12 +168,13 @@ class Printer {
   }
 }
 
-function information(document: Document): Record<string, string> {
+function information(title: string, author: string, record: string | undefined): Record<string, string> {
   return {
-    ...(document.title === '' ? {} : { Title: document.title }),
-    ...(document.author === '' ? {} : { Author: document.author }),
+    ...(title === '' ? {} : { Title: title }),
+    ...(author === '' ? {} : { Author: author }),
     Creator: 'cutwright',
     Producer: 'cutwright',
+    ...(record === undefined ? {} : { [PRIVATE_KEY]: record }),
   };
 }
 
@@ -138,10 +187,10 @@ function outline(parent: PdfOutline, bookmark: Bookmark, pages: number): void {
 }
 
 /** Page labels, and no scaling by the viewer where a page is to be printed at its true size. */
-function catalog(pdf: PdfDocument, document: Document): void {
+function catalog(pdf: PdfDocument, labels: readonly string[], trueSize: boolean): void {
   const root = pdf._root.data;
-  root.PageLabels = { Nums: document.pages.flatMap((page, index) => [index, { P: new String(page.label) }]) };
-  if (!document.trueSize) return;
+  root.PageLabels = { Nums: labels.flatMap((label, index) => [index, { P: new String(label) }]) };
+  if (!trueSize) return;
   root.ViewerPreferences ??= pdf.ref({});
   (root.ViewerPreferences as PdfReference).data.PrintScaling = 'None';
 }

@@ -77,7 +77,7 @@ describe('what is wrong with one cut', () => {
     const { status, error } = await run(host, 'build', 'a.cut', 'b.cut', 'c.cut');
     expect(status).toBe(1);
     expect(fileNames(host)).toEqual(['a.cut', 'a.pdf', 'b.cut', 'c.cut', 'c.pdf']);
-    expect(error).toMatch(/wrote 2 files, 4 pages, in \.\n1 cut not printed: 1 error\n$/);
+    expect(error).toMatch(/wrote 2 files, 4 pages, in \.\nnot printed: cut 3 \(1 error\)\n$/);
   });
 
   test('leaves the last good PDF as it is', async () => {

@@ -1,0 +1,140 @@
+/** What came of a build, gathered cut by cut and said at the end. */
+
+import type { Compiled } from '../episode/compile.js';
+import type { Found, Job } from '../episode/find.js';
+import { hasErrors } from '../episode/order.js';
+import type { Host } from '../host/host.js';
+import { diagnose } from '../language/diagnostic.js';
+import { type Desk, NO_SOURCES, plural } from './desk.js';
+import { LineFault } from './line.js';
+import { sharedFolder, type Target } from './output.js';
+import type { PartName } from './parts.js';
+import type { Plan } from './plan.js';
+
+/** Why a part has no page. */
+const NOTHING: Readonly<Record<PartName, string>> = {
+  sheet: 'No sheet',
+  charts: 'No in-between, so no chart',
+  camera: 'No camera work, so no camera chart',
+  table: 'Nothing moves, so no move table',
+  strip: 'No graduations, so no scale strip',
+  overlay: 'No camera work, so no field overlay',
+};
+
+/** Cuts that are named one by one in a line. */
+const MOST_NAMED = 12;
+
+type Fate =
+  | { readonly kind: 'printed' | 'same' | 'empty' | 'shared' }
+  | { readonly kind: 'failed'; readonly said: string };
+
+export class Outcome {
+  private readonly fates = new Map<Job, Fate>();
+  private readonly written: Target[] = [];
+  private readonly lines: string[] = [];
+  private pages = 0;
+
+  constructor(private readonly found: Found) {}
+
+  /** What became of a cut. The last word counts; a cut of which nothing is said fell to a fault of the program. */
+  is(job: Job, kind: 'printed' | 'same' | 'empty' | 'shared'): undefined {
+    this.fates.set(job, { kind });
+    return undefined;
+  }
+
+  /** `why` in short: `2 errors`. */
+  failed(job: Job, cut: string, why: string): void {
+    this.fates.set(job, { kind: 'failed', said: `${cut} (${why})` });
+  }
+
+  wrote(target: Target, pages: number): void {
+    this.written.push(target);
+    this.pages += pages;
+  }
+
+  /** A line for the summary, such as which pages of a cut differ. */
+  note(line: string): void {
+    this.lines.push(line);
+  }
+
+  /** Says it all. Throws LineFault where the command line chose nothing. */
+  say(desk: Desk, host: Host, plan: Plan): void {
+    const { written, found } = this;
+    for (const line of this.lines) desk.say(line);
+    if (written.length > 0) desk.say(`wrote ${this.summary(host)}`);
+    const same = this.count('same');
+    if (same > 0) desk.say(this.unchanged(same, plan));
+    const failed = this.notPrinted();
+    if (failed.length > 0) desk.say(`not printed: ${listed(failed)}`);
+    const empty = this.count('empty');
+    if (empty > 0) {
+      const { pages, only } = plan.options;
+      const none =
+        pages === undefined || plan.pile
+          ? `${NOTHING[only ?? 'sheet']}, in ${plural(empty, 'cut')}.`
+          : `\`--pages ${pages}\` chooses no page of ${plural(empty, 'cut')}.`;
+      if (written.length === 0 && failed.length === 0 && same === 0) {
+        throw new LineFault('option-value', pages ?? only ?? '', none);
+      }
+      desk.say(none);
+    }
+    if (found.jobs.length > 0 && found.jobs.every((job) => this.fates.get(job)?.kind === 'shared')) {
+      const span = { file: found.jobs[0]!.name, start: 0, end: 0 };
+      const words = 'This file only holds what other cuts use; there is nothing to print.';
+      desk.report([diagnose('no-cuts', span, words)], NO_SOURCES);
+    }
+  }
+
+  private count(kind: Fate['kind']): number {
+    return [...this.fates.values()].filter((fate) => fate.kind === kind).length;
+  }
+
+  private notPrinted(): string[] {
+    return this.found.jobs.flatMap((job) => {
+      const fate = this.fates.get(job);
+      if (fate === undefined) return [`${job.name} (fault of the program)`];
+      return fate.kind === 'failed' ? [fate.said] : [];
+    });
+  }
+
+  private unchanged(same: number, { against }: Plan): string {
+    const than = against.kind === 'revision' ? `as at ${against.rev}` : 'as printed';
+    return `${plural(same, 'cut')} ${than}`;
+  }
+
+  private summary(host: Host): string {
+    const { written, pages } = this;
+    const [only] = written;
+    if (only!.path === null) return `${plural(pages, 'page')} to standard output`;
+    if (written.length === 1) return `${only!.name}: ${plural(pages, 'page')}`;
+    const folder = sharedFolder(host, written);
+    return `${plural(written.length, 'file')}, ${plural(pages, 'page')}${folder ? `, in ${folder}` : ''}`;
+  }
+}
+
+/** How a cut is called in the summary: by its number, or by its file where that cannot be read. */
+export function cutName({ shot, tree }: Compiled, job: Job): string {
+  const number = shot?.cut ?? numberIn(tree);
+  return number === undefined ? job.name : `cut ${number}`;
+}
+
+/** The cut's number, whatever else is wrong. */
+export function numberIn(tree: Compiled['tree']): string | undefined {
+  const statement = tree?.statements.find((one) => one.kind === 'cut');
+  return statement?.kind === 'cut' ? statement.number.text : undefined;
+}
+
+/** `2 errors`: of the cut and what it uses; or where else they are. */
+export function errorsOf({ diagnostics }: Compiled, { episode }: Job, strict: boolean): string {
+  const own = diagnostics.filter(({ span }) => span.file !== episode.file);
+  const errors = own.filter((one) => one.severity === 'error').length;
+  if (errors > 0) return plural(errors, 'error');
+  const warnings = own.filter((one) => one.severity === 'warning').length;
+  if (strict && warnings > 0) return plural(warnings, 'warning');
+  return hasErrors(diagnostics, strict) ? `see ${episode.file}` : 'nothing to print';
+}
+
+function listed(names: readonly string[]): string {
+  const named = names.slice(0, MOST_NAMED).join(', ');
+  return names.length > MOST_NAMED ? `${named} and ${names.length - MOST_NAMED} more` : named;
+}

@@ -1,0 +1,70 @@
+/** What was printed into a file, as the file itself tells it, so that a file and what is known of it never disagree. */
+
+/** A page of a cut, by its label. */
+export interface PrintedPage {
+  readonly label: string;
+  /** Short hash of what stands on it; null where it was not printed, as far as is known. */
+  readonly hash: string | null;
+  /** Whether it is in this file, or was in an earlier one. */
+  readonly here: boolean;
+}
+
+export interface PrintedCut {
+  /** Its number as it was written. */
+  readonly cut: string;
+  /** Hash of all that it was made of: equal ones print equal pages. */
+  readonly input: string;
+  readonly pages: readonly PrintedPage[];
+}
+
+export interface PrintRecord {
+  /** Of which work and episode; '' where the manifest does not say. */
+  readonly work: string;
+  readonly cuts: readonly PrintedCut[];
+}
+
+/** Of the form below. A record of another version is none. */
+const VERSION = '1';
+
+/**
+ * A record as ASCII without brackets and backslashes:
+ * `1;WORK;CUT INPUT LABEL=HASH LABEL=HASH! LABEL=!;CUT …`, percent-encoded; `!` is a page that is not in this file.
+ */
+export function writeRecord({ work, cuts }: PrintRecord): string {
+  const lines = cuts.map(({ cut, input, pages }) => {
+    const said = pages.map(({ label, hash, here }) => `${encoded(label)}=${hash ?? ''}${here ? '' : '!'}`);
+    return [encoded(cut), input, ...said].join(' ');
+  });
+  return [VERSION, encoded(work), ...lines].join(';');
+}
+
+/** Null: no record, of another version, or damaged. */
+export function readRecord(text: string): PrintRecord | null {
+  const [version, work, ...lines] = text.split(';');
+  if (version !== VERSION || work === undefined) return null;
+  try {
+    const cuts = lines.map((line): PrintedCut => {
+      const [cut, input, ...pages] = line.split(' ');
+      if (!cut || !input) throw new URIError('a cut lacks its number');
+      return { cut: decodeURIComponent(cut), input, pages: pages.map(readPage) };
+    });
+    return { work: decodeURIComponent(work), cuts };
+  } catch (fault) {
+    if (fault instanceof URIError) return null;
+    throw fault;
+  }
+}
+
+function readPage(text: string): PrintedPage {
+  const [, label, hash, away] = /^([^=]+)=([\w-]*)(!?)$/.exec(text) ?? [];
+  if (label === undefined) throw new URIError('a page cannot be read');
+  return { label: decodeURIComponent(label), hash: hash || null, here: away === '' };
+}
+
+/** Leaves letters, digits and a few signs; brackets would be escaped in a PDF. Half a character pair becomes U+FFFD. */
+function encoded(text: string): string {
+  return encodeURIComponent(Buffer.from(text).toString()).replace(
+    /[!'()*]/g,
+    (sign) => `%${sign.charCodeAt(0).toString(16)}`,
+  );
+}
