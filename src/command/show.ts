@@ -1,0 +1,181 @@
+/** The sheet in the terminal. A view, like that of a pager: what is wrong with a cut is told under it, and is no failure of the command. */
+
+import { basename, join, resolve } from 'node:path';
+import type { Command } from 'commander';
+import { type Compiled, compile } from '../episode/compile.js';
+import { episodeOf, findCuts, type Job } from '../episode/find.js';
+import { newShelf, type Shelf } from '../episode/shelf.js';
+import type { Host } from '../host/host.js';
+import { lines, placeAt } from '../language/source.js';
+import { nearest } from '../language/suggest.js';
+import { LEGEND, NARROWEST, type TerminalLook, terminalSheet } from '../sheet/terminal/sheet.js';
+import { hanging } from '../sheet/terminal/text.js';
+import { FRAMES_A_FOOT, type LabelLanguage } from '../shot/settings.js';
+import { Desk } from './desk.js';
+import { LineFault } from './line.js';
+import { choice, examples } from './options.js';
+import type { Run } from './run.js';
+
+interface Options {
+  readonly from?: string;
+  readonly to?: string;
+  readonly every?: string;
+  readonly levels?: string;
+  readonly width?: string;
+  readonly labels?: LabelLanguage;
+  readonly home?: string;
+  readonly legend?: boolean;
+}
+
+/** Where nothing says how wide the terminal is. */
+const USUAL_WIDTH = 80;
+const WIDEST = 1000;
+
+export function define(command: Command, run: Run): Command {
+  return command
+    .argument('<files...>', 'cuts, folders or an episode.yaml; - is standard input')
+    .option('--from <time>', "the first frame: 37, 1+12 (seconds + frames) or 2'08 (feet)")
+    .option('--to <time>', 'the last frame')
+    .option('--every <frames>', 'only every so many frames: what is seen on each of them')
+    .option('--levels <names>', 'only these levels, as A,B')
+    .option('--width <columns>', 'how wide; otherwise as wide as the terminal, or 80')
+    .addOption(choice('-l, --labels <language>', 'language of the words on the sheet', ['ja', 'en']))
+    .option('--home <folder>', 'read each cut as if it lay in this folder, with its episode')
+    .option('--legend', 'say what the marks mean')
+    .addHelpText(
+      'after',
+      `${examples(
+        ['cutwright show c012.cut', 'the sheet, one row a frame'],
+        ['cutwright show c012.cut --from 1+0 --to 2+12', 'a piece of it'],
+        ['cutwright show c012.cut --every 2 --levels A,B', 'what two levels show on every second frame'],
+        ['cutwright show episode.yaml | less', 'a whole episode'],
+        ['cutwright show - < c012.cut', 'from standard input'],
+        [
+          'git config diff.cut.textconv "cutwright show --width 100"',
+          'see sheets in git log -p and git diff,',
+        ],
+        ["echo '*.cut diff=cut' >> .gitattributes", '  for all cuts'],
+      )}\nMarks:\n${LEGEND.map((line) => `  ${line}`).join('\n')}\n`,
+    )
+    .action(async (files: string[], options: Options) => {
+      run.status = await show(run.host, files, options);
+    });
+}
+
+async function show(host: Host, files: readonly string[], options: Options): Promise<number> {
+  const width = whole('--width', options.width, NARROWEST, WIDEST) ?? host.columns ?? USUAL_WIDTH;
+  const choices: Choices = {
+    width: Math.max(NARROWEST, Math.min(WIDEST, width)),
+    labels: options.labels,
+    every: whole('--every', options.every, 1, 100_000),
+    from: time('--from', options.from),
+    to: time('--to', options.to),
+    levels: options.levels?.split(',').map((name) => name.normalize('NFKC').trim()),
+  };
+  const desk = new Desk(host, 'human', false);
+  const found = await findCuts(host, files);
+  desk.report(found.diagnostics, new Map(found.episodes.map(({ file, text }) => [file!, text])));
+  const home = options.home === undefined ? null : resolve(host.cwd, options.home);
+  if (home !== null && host.kind(home) !== 'folder')
+    throw new LineFault('option-value', options.home!, '`--home` takes a folder that is there.');
+  const shelf = newShelf();
+  const known = new Set<string>();
+  const shown: string[][] = [];
+  for (const job of found.jobs) {
+    const compiled = await compiledAt(host, job, home, shelf);
+    for (const { name } of compiled.solved?.levels ?? []) known.add(name);
+    shown.push(sheetOf(compiled, job, choices));
+  }
+  const stranger = choices.levels?.find((name) => !known.has(name));
+  if (stranger !== undefined && known.size > 0) {
+    const offer = nearest(stranger, [...known]);
+    throw new LineFault(
+      'option-value',
+      options.levels!,
+      `There is no level \`${stranger}\` here${offer ? `; did you mean \`${offer}\`?` : '.'}`,
+    );
+  }
+  if (options.legend) shown.push([...LEGEND]);
+  for (const [i, sheet] of shown.entries()) host.out(`${i > 0 ? '\n' : ''}${sheet.join('\n')}\n`);
+  return desk.finish();
+}
+
+interface Choices {
+  readonly width: number;
+  readonly labels: LabelLanguage | undefined;
+  readonly every: number | undefined;
+  readonly from: Time | undefined;
+  readonly to: Time | undefined;
+  readonly levels: readonly string[] | undefined;
+}
+
+async function compiledAt(host: Host, job: Job, home: string | null, shelf: Shelf): Promise<Compiled> {
+  const { path, name } = job;
+  const bytes = path === null ? await host.standardInput() : undefined;
+  if (home === null) return compile(host, path, job.episode, { name, shelf, ...(bytes ? { bytes } : {}) });
+  const read = bytes ? ({ ok: true, value: bytes } as const) : host.read(path!);
+  // What cannot be read is told as ever.
+  if (!read.ok) return compile(host, path, job.episode, { name, shelf });
+  const episode = await episodeOf(host, home);
+  return compile(host, join(home, basename(path ?? '-')), episode, { name, shelf, bytes: read.value });
+}
+
+/** Where there is no sheet to show, the text itself. */
+function sheetOf(compiled: Compiled, { name }: Job, choices: Choices): string[] {
+  const { solved, house, sources } = compiled;
+  const text = (sources.get(name) ?? '').replace(/\r\n?/g, '\n').replace(/\n$/, '').split('\n');
+  if (house) return text;
+  if (!solved) return [...problems(compiled, name, choices.width), ...text];
+  const { fps, settings } = solved.shot;
+  const { neighbours, lent } = compiled.surroundings;
+  const look: TerminalLook = {
+    width: choices.width,
+    labels: choices.labels ?? settings.labels,
+    from: choices.from?.(fps),
+    to: choices.to?.(fps),
+    every: choices.every,
+    shows: choices.levels && ((level) => choices.levels!.includes(level)),
+    neighbours,
+    lent,
+  };
+  return [...terminalSheet(solved, look), ...problems(compiled, name, choices.width)];
+}
+
+/** Errors and warnings, a line each. The name of the cut's own file is left out: git gives another one each time. */
+function problems({ diagnostics, sources }: Compiled, own: string, width: number): string[] {
+  return diagnostics
+    .filter(({ severity }) => severity !== 'hint')
+    .flatMap(({ severity, code, message, span }) => {
+      const { line, column } = placeAt(lines(sources.get(span.file) ?? ''), span.start);
+      const file = span.file === own ? '' : `${span.file}:`;
+      return hanging(`! ${file}${line}:${column}: ${severity}[${code}]: ${message}`, width, 4);
+    });
+}
+
+function whole(flag: string, text: string | undefined, least: number, most: number): number | undefined {
+  if (text === undefined) return undefined;
+  const number = /^\d{1,6}$/.test(text) ? Number(text) : Number.NaN;
+  if (number >= least && number <= most) return number;
+  throw new LineFault('option-value', text, `\`${flag}\` takes a whole number from ${least} to ${most}.`);
+}
+
+/** A place on the sheet, once the speed is known. */
+type Time = (fps: number) => number;
+
+/** A time as the text of a cut writes it. */
+function time(flag: string, text: string | undefined): Time | undefined {
+  if (text === undefined) return undefined;
+  const [, big, sign, small] = /^(\d{1,6})(?:([+'])(\d{1,6}))?$/.exec(text.normalize('NFKC')) ?? [];
+  const frame: Time = (fps) => {
+    if (sign === undefined) return Number(big);
+    return Number(big) * (sign === '+' ? fps : FRAMES_A_FOOT) + Number(small);
+  };
+  if (big === undefined || frame(1) < 1) {
+    throw new LineFault(
+      'option-value',
+      text,
+      `\`${flag}\` takes a place on the sheet, such as 37, 1+12 or 2'08; the first frame is 1.`,
+    );
+  }
+  return frame;
+}

@@ -1,0 +1,126 @@
+/** What stands over the rows: a fact a line, so that two versions can be compared line by line. */
+
+import type { Shot } from '../../shot/shot.js';
+import { inFrames, secondsText } from '../../shot/time.js';
+import type { Counts, SolvedLevel, SolvedShot } from '../../solve/solved.js';
+import { cameraMemo } from '../camera/memo.js';
+import type { CameraPlan } from '../camera/plan.js';
+import type { Words } from '../labels.js';
+import type { Lent } from '../look.js';
+import { wholeText } from '../speech/plan.js';
+import { feetAndFrames, rowName, secondsAndFrames } from '../times.js';
+import { speakerOf } from './speech.js';
+import { hanging } from './text.js';
+
+export interface Headed {
+  readonly solved: SolvedShot;
+  readonly words: Words;
+  readonly camera: CameraPlan;
+  readonly lent: readonly Lent[];
+  /** Rows of a second or foot, and whether they are feet. */
+  readonly unit: number;
+  readonly feet: boolean;
+}
+
+const INDENT = 4;
+
+export function headLines(headed: Headed, width: number): string[] {
+  return facts(headed)
+    .filter((line) => line !== '')
+    .flatMap((line) => hanging(line, width, INDENT));
+}
+
+function facts({ solved, words, camera, lent, unit, feet }: Headed): string[] {
+  const { shot, levels, counts } = solved;
+  const { settings } = shot;
+  const ja = words.language === 'ja';
+  const labelled = (label: string, value: string): string => (value === '' ? '' : `${label} ${value}`);
+  const name = (frame: number): string => rowName(frame, unit, feet);
+  return [
+    [words.cutNumber(shot.cut), shot.title && words.quoted(shot.title)].filter(Boolean).join(' '),
+    [
+      `${words.time} ${secondsText(shot.time, shot.fps)}`,
+      feet ? feetAndFrames(shot.time) : '',
+      ja ? `${shot.time}コマ` : inFrames(shot.time),
+      ja ? `毎秒${shot.fps}コマ` : `${shot.fps} a second`,
+    ]
+      .filter(Boolean)
+      .join(' · '),
+    handles(shot, ja),
+    [settings.title, settings.episode].filter(Boolean).join(' '),
+    labelled(words.scene, shot.scene),
+    labelled(words.take, shot.take),
+    labelled(words.artist, shot.artists.join(', ')),
+    [`${words.drawings} ${counts.drawings}`, (ja ? countedJa : countedEn)(counts)].filter(Boolean).join(': '),
+    `${words.stack} ${levels.map((level) => level.name).join(' < ')}`,
+    ...levels.filter(({ timed }) => timed).map((level) => levelFacts(level, words)),
+    ...levels.flatMap(({ name: level, reuse }) =>
+      reuse ? [words.reuse(level, reuse.cut, reuse.level)] : [],
+    ),
+    ...[...new Set(lent.map(({ level }) => level))].map((level) =>
+      words.lent(
+        level,
+        lent.filter((one) => one.level === level),
+      ),
+    ),
+    ...shot.memos.map(({ text }) => `${words.memo} ${text.replace(/\s+/gu, ' ')}`),
+    ...cameraMemo(camera).map((line) => `${words.camera} ${line}`),
+    ...shot.spoken.map((line) => {
+      const kind = { voice: '', sound: words.sound, music: words.music }[line.kind];
+      const rows = `${name(line.frames.from)}–${name(line.frames.to)}`;
+      return [rows, kind, speakerOf(line, words), words.quoted(wholeText(line))].filter(Boolean).join(' ');
+    }),
+    ...shot.notes.map(({ frame, text }) => `${name(frame)} ${words.notes} ${text.replace(/\s+/gu, ' ')}`),
+  ];
+}
+
+function countedEn({ keys, breakdowns, inbetweens, reused }: Counts): string {
+  const some = (count: number, word: string) =>
+    count === 0 ? '' : `${count} ${word}${count === 1 ? '' : 's'}`;
+  return [
+    some(keys, 'key'),
+    some(breakdowns, 'breakdown'),
+    some(inbetweens, 'in-between'),
+    reused > 0 ? `${reused} reused besides` : '',
+  ]
+    .filter(Boolean)
+    .join(', ');
+}
+
+function countedJa({ keys, breakdowns, inbetweens, reused }: Counts): string {
+  const some = (count: number, word: string) => (count === 0 ? '' : `${word} ${count}`);
+  return [
+    some(keys, '原画'),
+    some(breakdowns, '中割り参考'),
+    some(inbetweens, '中割り'),
+    some(reused, '兼用'),
+  ]
+    .filter(Boolean)
+    .join('、');
+}
+
+function handles({ handles: { head, tail }, length, fps }: Shot, ja: boolean): string {
+  if (head === 0 && tail === 0) return '';
+  const said = (frames: number, en: string, inJa: string): string => {
+    const long = secondsAndFrames(frames, fps);
+    return frames === 0 ? '' : ja ? `${inJa} ${long}` : `${long} ${en} the cut`;
+  };
+  const both = [said(head, 'before', '頭'), said(tail, 'after', '尻')].filter(Boolean);
+  const all = secondsAndFrames(length, fps);
+  return ja
+    ? `のりしろ ${both.join('、')}、シート全体 ${all}`
+    : `handles ${both.join(', ')}; sheet ${all} in all`;
+}
+
+/** `A “Pim”: drawings 11, last no. 12, no 7`. */
+function levelFacts({ name, title, drawings, lastCel, missing }: SolvedLevel, words: Words): string {
+  const own = drawings.filter(({ reused }) => !reused).length;
+  const gone = missing.map(({ cel }) => cel).join(' ');
+  return [
+    `${name}${title && ` ${words.quoted(title)}`}: ${words.drawings} ${own}`,
+    `${words.last} ${lastCel}`,
+    gone && `${words.missing} ${gone}`,
+  ]
+    .filter(Boolean)
+    .join(', ');
+}

@@ -1,0 +1,114 @@
+/** The sheet of a solved cut as text for a terminal: the facts of the cut, then a table with one row a frame. Pure. */
+
+import type { LabelLanguage } from '../../shot/settings.js';
+import { FRAMES_A_FOOT } from '../../shot/settings.js';
+import type { SolvedLevel, SolvedShot } from '../../solve/solved.js';
+import { cameraPlan } from '../camera/plan.js';
+import { words as wordsOf } from '../labels.js';
+import type { Lent, Neighbours } from '../look.js';
+import { cameraColumns } from './camera.js';
+import type { Column, Rows } from './column.js';
+import { headLines } from './head.js';
+import { levelColumn } from './levels.js';
+import { notesColumn, speechColumns } from './speech.js';
+import { tables } from './table.js';
+import { inWidth } from './text.js';
+
+/** The narrowest terminal that a sheet is laid out for. */
+export const NARROWEST = 40;
+
+export interface TerminalLook {
+  /** Columns of the terminal, NARROWEST at least. */
+  readonly width: number;
+  readonly labels: LabelLanguage;
+  /** Only these frames, both included, and of them every so many. */
+  readonly from?: number | undefined;
+  readonly to?: number | undefined;
+  readonly every?: number | undefined;
+  /** Only the levels for which it holds. */
+  readonly shows?: ((level: string) => boolean) | undefined;
+  readonly neighbours?: Neighbours | undefined;
+  readonly lent?: readonly Lent[] | undefined;
+}
+
+/** What the marks of a level's column mean. */
+export const LEGEND: readonly string[] = [
+  '(1)  key drawing 1; beside it, here and below, the finished number',
+  ' -   in-between      =  breakdown      o  in-between of a cycle, seen before',
+  '1.2  in-between that does not stand in its turn, by its name',
+  ' │   held            ×  the level is empty from here on      [1]  held since before',
+  ' ╮*3 a cycle begins, played three times (<> there and back, .. until further notice); ╯ it ends',
+  ' ┌   a line, a sound or a move begins; └ it ends; (A) the camera stands on A',
+  '═══  the cut point: what lies beyond it is handle',
+];
+
+/** Lines without their ends; none is wider than the look says. */
+export function terminalSheet(solved: SolvedShot, look: TerminalLook): string[] {
+  const { shot } = solved;
+  const feet = shot.settings.convention === 'west';
+  const unit = feet ? FRAMES_A_FOOT : Math.max(1, Math.round(shot.fps));
+  const words = wordsOf(look.labels);
+  const camera = cameraPlan(solved, look.labels, feet, look.neighbours);
+  const head = headLines({ solved, words, camera, lent: look.lent ?? [], unit, feet }, look.width);
+  const rows = rowsOf(shot.length, look);
+  if (rows.length === 0) return head;
+  const notes = notesColumn(shot, rows, words);
+  const columns = [
+    ...levelsOf(solved, look, feet).map((level) => levelColumn(level, rows)),
+    ...speechColumns(shot, rows, words),
+    ...cameraColumns(camera, rows, words),
+    ...(notes ? [notes] : []),
+  ];
+  const rules = rulesOf(rows, unit, look.every ?? 1, [shot.handles.head, shot.length - shot.handles.tail]);
+  return [...head, ...tables({ names: namesColumn(rows, unit, feet), columns, rules, width: look.width })];
+}
+
+function rowsOf(length: number, { from = 1, to = length, every = 1 }: TerminalLook): Rows {
+  const rows: number[] = [];
+  for (let frame = from; frame <= Math.min(to, length); frame += every) rows.push(frame);
+  return rows;
+}
+
+/** Bottom first in Japan, top first in the west. */
+function levelsOf({ levels }: SolvedShot, { shows }: TerminalLook, west: boolean): SolvedLevel[] {
+  const shown = levels.filter(({ name, timed }) => timed && (shows?.(name) ?? true));
+  return west ? shown.reverse() : shown;
+}
+
+/** Each row by its second (or foot) and the frame within it, and by its number from the first row of the sheet. */
+function namesColumn(rows: Rows, unit: number, feet: boolean): Column {
+  const whole = (frame: number): number => Math.floor((frame - 1) / unit);
+  const last = rows.at(-1)!;
+  const [left, right] = [String(whole(last)).length, Math.max(3, String(last).length)];
+  const digits = String(unit).length;
+  const names = rows.map((frame) => {
+    const within = String(frame - whole(frame) * unit).padStart(digits, '0');
+    const named = `${inWidth(String(whole(frame)), left, 'right')}${feet ? "'" : '+'}${within}`;
+    return `${named} ${inWidth(String(frame), right, 'right')}`;
+  });
+  const width = left + 1 + digits + 1 + right;
+  const heads = [
+    `${inWidth(feet ? "ft'f" : 's+f', left + 1 + digits)} ${inWidth('no.', right, 'right')}`,
+    '',
+  ];
+  return { heads, least: width, most: width, cells: () => names };
+}
+
+/** A line over each whole second (or foot) where that leaves rows between, and a double one where a handle ends or begins. */
+function rulesOf(
+  rows: Rows,
+  unit: number,
+  every: number,
+  cutPoints: readonly number[],
+): Map<number, 'light' | 'cut'> {
+  const rules = new Map<number, 'light' | 'cut'>();
+  rows.forEach((frame, i) => {
+    const above = rows[i - 1];
+    if (above === undefined) return;
+    const crosses = (after: number): boolean => above <= after && after < frame;
+    if (cutPoints.some(crosses)) rules.set(i, 'cut');
+    else if (every * 3 <= unit && Math.floor((above - 1) / unit) < Math.floor((frame - 1) / unit))
+      rules.set(i, 'light');
+  });
+  return rules;
+}
