@@ -7,6 +7,7 @@
  */
 
 import type { SolvedShot } from '../solve/solved.js';
+import { moveKind } from './camera/kinds.js';
 import { cameraWords, decimals } from './camera-chart/words.js';
 import { hasCamera } from './camera-chart.js';
 import type { Box } from './draw.js';
@@ -122,9 +123,9 @@ export function stepsOf({ frames, moves }: SolvedShot['camera']): number[] {
     if (before) return Math.hypot(frame.x - before.x, frame.y - before.y);
     let [x, y] = [0, 0];
     for (const { move, start, graduations } of moves) {
-      const camera = move.kind === 'pan' || move.kind === 'truck' || move.kind === 'follow';
+      const { way } = moveKind(move);
       const [first, second] = graduations;
-      if (!camera || start !== 0 || !first || !second) continue;
+      if ((way !== 'centre' && way !== 'fields') || start !== 0 || !first || !second) continue;
       x += second.x - first.x;
       y += second.y - first.y;
     }

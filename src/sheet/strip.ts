@@ -9,8 +9,11 @@
 
 import type { Graduation, SolvedMove } from '../solve/camera/solved.js';
 import type { SolvedShot } from '../solve/solved.js';
+import { moveKind } from './camera/kinds.js';
+import { figure, graduated, spacingsOf } from './camera/naming.js';
+import { tellingOf } from './camera/plan.js';
 import { checkRule, RULE_ROOM } from './camera-chart/rule.js';
-import { type CameraWords, cameraWords, figure, moveName } from './camera-chart/words.js';
+import { type CameraWords, cameraWords } from './camera-chart/words.js';
 import { type Box, black, line, pale, textAt } from './draw.js';
 import { fitLine } from './fit.js';
 import type { Look } from './look.js';
@@ -58,7 +61,7 @@ interface Piece {
 export function stripPages(solved: SolvedShot, given: Look): Page[] {
   const look = { ...given, metrics: cached(given.metrics) };
   const words = cameraWords(look.settings.labels);
-  const strips = solved.camera.moves.flatMap((move) => stripsOf(move, look));
+  const strips = solved.camera.moves.flatMap((move) => stripsOf(move, solved, look));
   if (strips.length === 0) return [];
   const framed = (n: number, of: number) => pageFrame(solved.shot, look, words.strip(n), of, true);
   const { body } = framed(1, 1);
@@ -88,16 +91,14 @@ export function stripPages(solved: SolvedShot, given: Look): Page[] {
 }
 
 /** For moves written frame by frame and linear pans. */
-function stripsOf(solvedMove: SolvedMove, look: Look): Strip[] {
+function stripsOf(solvedMove: SolvedMove, { shot }: SolvedShot, look: Look): Strip[] {
   const { move, graduations } = solvedMove;
-  if (move.kind !== 'pan' && move.kind !== 'pull' && move.kind !== 'slide' && move.kind !== 'follow')
-    return [];
-  const spacings = 'legs' in move ? move.legs.map((leg) => leg.spacing) : [move.spacing];
-  const stepped = move.ticks || spacings.some(({ form }) => form === 'steps');
-  const linear = move.kind === 'pan' && spacings.every(({ form }) => form === 'linear');
-  if (!stepped && !linear) return [];
+  const { strip, memo } = moveKind(move);
+  const even = strip === 'even' && spacingsOf(move).every(({ form }) => form === 'linear');
+  if (strip === 'never' || !(even || graduated(move))) return [];
+  const { labels, convention } = look.settings;
   const legs = 'legs' in move ? move.legs : [{ start: solvedMove.start, end: solvedMove.end }];
-  const name = moveName(move, look.settings.labels);
+  const name = memo(move, tellingOf(shot, labels, convention === 'west', look.neighbours));
   return legs.flatMap((leg, i): Strip[] => {
     const own = graduations.filter(({ frame }) => frame >= leg.start && frame <= leg.end);
     const title = legs.length > 1 ? `${name}  (${i + 1}/${legs.length})` : name;

@@ -1,13 +1,17 @@
 import { describe, expect, test } from 'vitest';
+import { cameraPlan } from '../../src/sheet/camera/plan.js';
 import { cameraChartPages } from '../../src/sheet/camera-chart.js';
+import type { Page } from '../../src/sheet/marks.js';
 import { moveTablePages } from '../../src/sheet/move-table.js';
 import { overlayPages } from '../../src/sheet/overlay.js';
 import { smallestTextMm } from '../../src/sheet/papers.js';
+import { sheetPages } from '../../src/sheet/sheet.js';
 import { stripPages } from '../../src/sheet/strip.js';
 import { PAPERS } from '../../src/shot/settings.js';
 import { compileText } from '../compile.js';
 import { testFonts } from '../fonts.js';
 import { everyMark, offThePaper, textClashes, tooSmall } from './clashes.js';
+import { said } from './laid.js';
 
 const CUTS = {
   'follow pan': `cut 12 "Harbour"
@@ -82,6 +86,60 @@ describe.each(Object.entries(CUTS))('camera pages: %s', (name, text) => {
         ];
         expect(problems, page.label).toEqual([]);
       }
+    },
+  );
+});
+
+describe('the name of a move', () => {
+  const solved = compileText(`cut 18
+time 5+0
+stack BG A B C
+level BG size 560x300mm
+field A full
+field B full at 120,10
+field C 60% at 120,10
+A: 1..
+B: 1..
+C: 1..
+pan A@1 > B@2+0 ease 6 12 ticks carry A
+truck B@2+0 > C@4+0 > B@5+0
+pull BG right 300mm 1..5+0 loop 260mm ticks
+slide B (0,0)@1 > (30,0)@2+0 ticks
+turn level C 0@1 > 90@2+0 ccw
+truck level C 100%@2+1 > 140%@3+0 log
+shake 3mm 4+1..4+12
+roll A 2mm 1..24 every 24
+`).solved!;
+
+  test.each([
+    ['japan', 'ja', 'A4'],
+    ['japan', 'en', 'A3'],
+    ['west', 'en', 'letter'],
+    ['west', 'ja', 'B5'],
+  ] as const)(
+    'is the same in memo, chart and strip, with its rows (%s, %s, %s)',
+    (convention, labels, paper) => {
+      const settings = { ...solved.shot.settings, convention, labels, paper };
+      const look = { settings, metrics: testFonts().metrics, stamp: '' };
+      const bare = (pages: readonly Page[]): string => pages.map(said).join(' ').replace(/\s+/g, '');
+      const [sheet, chart, strip] = [sheetPages, cameraChartPages, stripPages].map((make) =>
+        bare(make(solved, look)),
+      );
+      const plan = cameraPlan(solved, labels, convention === 'west', undefined);
+      expect(plan.items).toHaveLength(8);
+      for (const { memo } of plan.items) {
+        const [, name, first, last] = /^(.*) {2}(\S+)–(\S+)$/.exec(memo)!;
+        expect(sheet).toContain(memo.replace(/\s+/g, ''));
+        expect(chart).toContain(name!.replace(/\s+/g, ''));
+        expect(chart).toContain(`(${first}–${last})`);
+      }
+      expect(chart).toContain(labels === 'ja' ? 'Bスライド(0,0)→(30,0)' : 'Bslide(0,0)→(30,0)');
+      for (const name of [
+        ['followPANA→B', '付けPANA→B'],
+        ['Bslide(0,0)→(30,0)', 'Bスライド(0,0)→(30,0)'],
+        ['BGpull→300mmloop260mm', 'BG引き→300mmループ260mm'],
+      ])
+        expect(strip).toContain(name[labels === 'ja' ? 1 : 0]);
     },
   );
 });

@@ -83,7 +83,7 @@ export function drawPlan(
     path(plan.standard, { ink: 'grey', widthMm: 0.35, dash: [4, 1.2] });
     if (!plan.standardUsed) marks.push(...crossed(plan.standard, view, labels));
   }
-  for (const [from, to] of plan.trucks)
+  for (const [from, to] of plan.between)
     for (let i = 0; i < 4; i++) {
       const [x1, y1] = place(from[i]!);
       const [x2, y2] = place(to[i]!);

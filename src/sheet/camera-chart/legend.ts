@@ -2,20 +2,24 @@
 
 import type { Field } from '../../shot/camera.js';
 import type { SolvedShot } from '../../solve/solved.js';
+import { moveKind } from '../camera/kinds.js';
+import { figure } from '../camera/naming.js';
+import { tellingOf } from '../camera/plan.js';
 import { type Box, textAt } from '../draw.js';
-import { fitLine } from '../fit.js';
+import { fitLine, wrap } from '../fit.js';
 import { unitOf } from '../geometry.js';
 import type { Look } from '../look.js';
 import type { Mark } from '../marks.js';
 import { largerPrint, smallestTextMm } from '../papers.js';
 import { rowName } from '../times.js';
-import { type CameraWords, figure, framesOf, moveName } from './words.js';
+import type { CameraWords } from './words.js';
 
 export interface LegendLine {
   readonly text: string;
   readonly bold: boolean;
   /** Stands under the line before. */
   readonly under: boolean;
+  readonly indentMm: number;
 }
 
 const by = (width: number, height: number) => `${figure(width)} × ${figure(height)} mm`;
@@ -23,9 +27,9 @@ const by = (width: number, height: number) => `${figure(width)} × ${figure(heig
 export function legendLines(solved: SolvedShot, look: Look, words: CameraWords, n: number): LegendLine[] {
   const { camera, shot } = solved;
   const lines: LegendLine[] = [];
-  const head = (text: string) => lines.push({ text, bold: true, under: false });
-  const say = (text: string) => lines.push({ text, bold: false, under: false });
-  const more = (text: string) => lines.push({ text, bold: false, under: true });
+  const head = (text: string) => lines.push({ text, bold: true, under: false, indentMm: 0 });
+  const say = (text: string) => lines.push({ text, bold: false, under: false, indentMm: 1.5 });
+  const more = (text: string) => lines.push({ text, bold: false, under: true, indentMm: 5 });
   head(`${words.scale} 1:${n}`);
   const { widthMm, heightMm } = shot.settings.field;
   say(`${words.standard} ${by(widthMm, heightMm)}`);
@@ -38,11 +42,14 @@ export function legendLines(solved: SolvedShot, look: Look, words: CameraWords, 
   if (camera.moves.length > 0) head(words.moves);
   const west = look.settings.convention === 'west';
   const unit = unitOf(look.settings, shot.fps);
+  const telling = tellingOf(shot, look.settings.labels, west, look.neighbours);
   for (const move of camera.moves) {
-    say(moveName(move.move, look.settings.labels));
-    const at = (frame: number) => rowName(Math.max(1, frame), unit, west);
-    more(`${words.fromFrame} ${framesOf(move)}  (${at(move.start)} – ${at(move.end)})`);
-    if (move.wayMm > 0 && move.move.kind !== 'shake' && move.move.kind !== 'roll')
+    const kind = moveKind(move.move);
+    const [first, last] = [Math.max(1, kind.first(move.move)), Math.min(shot.length, kind.last(move.move))];
+    say(kind.memo(move.move, telling));
+    const at = (frame: number) => rowName(frame, unit, west);
+    more(`${words.fromFrame} ${first}-${last}  (${at(first)} – ${at(last)})`);
+    if (move.wayMm > 0 && kind.way !== null)
       more(`${words.wayAll} ${figure(move.wayMm)} mm  ${words.largestStep} ${figure(move.largestStepMm)} mm`);
   }
   head(words.artwork);
@@ -88,16 +95,17 @@ function compass(field: Field, { shot }: SolvedShot): string {
 }
 
 /** The marks of each page: the first column stands beside the plan, further ones fill pages of their own. */
-export function legendColumns(lines: readonly LegendLine[], first: Box, page: Box, look: Look): Mark[][] {
+export function legendColumns(all: readonly LegendLine[], first: Box, page: Box, look: Look): Mark[][] {
   const sizeMm = Math.max(smallestTextMm(look.settings.paper), 2.5 * largerPrint(look.settings.paper));
   const least = smallestTextMm(look.settings.paper);
   const rowMm = sizeMm * 1.5;
+  const lines = all.flatMap((one) => broken(one, first.width, sizeMm, look));
   const columnsAPage = Math.max(1, Math.floor((page.width + 6) / (first.width + 6)));
   const pages: Mark[][] = [[]];
   let column = -1;
   let box = first;
   let y = first.y;
-  for (const [i, { text, bold, under }] of lines.entries()) {
+  for (const [i, { text, bold, under, indentMm }] of lines.entries()) {
     const gap = bold && y > box.y ? rowMm * 0.7 : 0;
     // What belongs together stays together.
     let block = 1;
@@ -109,11 +117,10 @@ export function legendColumns(lines: readonly LegendLine[], first: Box, page: Bo
       box = { ...page, x: page.x + (column % columnsAPage) * (first.width + 6), width: first.width };
       y = box.y;
     } else y += gap;
-    const indent = bold ? 0 : under ? 5 : 1.5;
     const weight = bold ? 'bold' : 'regular';
-    const set = fitLine(look.metrics, text, box.width - indent, { most: sizeMm, least, weight });
+    const set = fitLine(look.metrics, text, box.width - indentMm, { most: sizeMm, least, weight });
     pages.at(-1)!.push(
-      textAt(box.x + indent, y + rowMm / 2, text, {
+      textAt(box.x + indentMm, y + rowMm / 2, text, {
         sizeMm: set.sizeMm,
         squeeze: set.squeeze,
         weight,
@@ -123,4 +130,19 @@ export function legendColumns(lines: readonly LegendLine[], first: Box, page: Bo
     y += rowMm;
   }
   return pages;
+}
+
+/** How much narrower a line is set before it is broken. */
+const NARROWER = 0.8;
+
+/** A line, or what goes on of it below. */
+function broken(one: LegendLine, widthMm: number, sizeMm: number, look: Look): LegendLine[] {
+  const weight = one.bold ? 'bold' : 'regular';
+  const room = widthMm - one.indentMm;
+  if (look.metrics.width(one.text, sizeMm, weight) * NARROWER <= room) return [one];
+  const further = { ...one, under: true, indentMm: one.indentMm + 1.5 };
+  return wrap(look.metrics, one.text, room - 1.5, sizeMm, weight).map((text, i) => ({
+    ...(i === 0 ? one : further),
+    text,
+  }));
 }

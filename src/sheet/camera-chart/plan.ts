@@ -1,14 +1,14 @@
 /** What a camera chart shows, on the artwork's plane, before it has a scale. */
 
-import type { Move, MoveOf } from '../../shot/camera.js';
 import type { Settings } from '../../shot/settings.js';
 import type { Level } from '../../shot/shot.js';
 import { clockwise, turnOf } from '../../solve/camera/matrix.js';
 import type { Graduation, PlacementFrame, SolvedMove } from '../../solve/camera/solved.js';
 import type { SolvedShot } from '../../solve/solved.js';
+import { moveKind } from '../camera/kinds.js';
+import { graduated } from '../camera/naming.js';
 import type { Pt } from '../marks.js';
 import { boundsOf, type Corners, rectangle, seen } from './space.js';
-import { figure } from './words.js';
 
 export interface PlanField {
   readonly name: string;
@@ -42,8 +42,8 @@ export interface Plan {
   /** A move starts from, passes or ends on the standard field, or the camera rests there. */
   readonly standardUsed: boolean;
   readonly fields: readonly PlanField[];
-  /** Pairs of fields that a truck goes between. */
-  readonly trucks: readonly (readonly [Corners, Corners])[];
+  /** Pairs of fields that a move goes between, drawn from corner to corner. */
+  readonly between: readonly (readonly [Corners, Corners])[];
   readonly sheets: readonly Outline[];
   readonly least: readonly Outline[];
   readonly outlines: readonly Outline[];
@@ -68,13 +68,11 @@ export function planOf(solved: SolvedShot, settings: Settings): Plan {
     standard,
     standardUsed: restsThere || fields.some((f) => f.used && same(f.corners, standard)),
     fields,
-    trucks: camera.moves.flatMap(({ move }) =>
-      move.kind === 'truck'
-        ? move.legs.map(({ from, to }): [Corners, Corners] => [
-            seen(from.xMm, from.yMm, from.widthMm, from.turnDeg, shot.settings),
-            seen(to.xMm, to.yMm, to.widthMm, to.turnDeg, shot.settings),
-          ])
-        : [],
+    between: camera.moves.flatMap(({ move }) =>
+      (moveKind(move).between?.(move) ?? []).map(([from, to]): [Corners, Corners] => [
+        seen(from.xMm, from.yMm, from.widthMm, from.turnDeg, shot.settings),
+        seen(to.xMm, to.yMm, to.widthMm, to.turnDeg, shot.settings),
+      ]),
     ),
     sheets: merged(shot.levels.flatMap((level) => sheetOf(level, solved))),
     least: merged(shot.levels.flatMap((level) => leastOf(level, solved))),
@@ -86,12 +84,9 @@ export function planOf(solved: SolvedShot, settings: Settings): Plan {
 /** A centre that goes less far than this share of the standard field's width has no room for graduations. */
 const CENTRE_STAYS = 0.04;
 
-/** Levels that a move shifts, turns or scales. */
-const levelsOf = (move: Move): readonly string[] =>
-  move.kind === 'shake' || move.kind === 'roll' ? [] : 'levels' in move ? move.levels : move.carry;
-
+/** Whether a move shifts, turns or scales a level. */
 function moves(level: string, solved: SolvedShot): boolean {
-  return solved.camera.moves.some(({ move }) => levelsOf(move).includes(level));
+  return solved.camera.moves.some(({ move }) => moveKind(move).outlined(move).includes(level));
 }
 
 /** A rectangle of the level's artwork as it lies on a frame; (qx, qy) is its middle from the artwork's own. */
@@ -103,11 +98,11 @@ function placed(level: Level, at: PlacementFrame, width: number, height: number,
 }
 
 /** A still level's sheet where it lies; those of moving ones are outlines. */
-function sheetOf(level: Level, { camera, shot }: SolvedShot): Outline[] {
+function sheetOf(level: Level, solved: SolvedShot): Outline[] {
+  const { camera, shot } = solved;
   const made = camera.artwork.get(level.name);
   if (made?.width == null || made.height == null) return [];
-  const moving = camera.moves.some(({ move }) => levelsOf(move).includes(level.name));
-  if (moving || level.carry || shot.length === 0) return [];
+  if (moves(level.name, solved) || level.carry || shot.length === 0) return [];
   const at = camera.placement.get(level.name)?.[0];
   return at ? [{ label: level.name, corners: placed(level, at, made.width, made.height) }] : [];
 }
@@ -125,7 +120,9 @@ function outlinesOf(solvedMove: SolvedMove, solved: SolvedShot, settings: Settin
   const { move, graduations } = solvedMove;
   const { camera, shot } = solved;
   const last = shot.length;
-  return levelsOf(move).flatMap((name): Outline[] => {
+  const kind = moveKind(move);
+  const [first, ...later] = kind.labels?.(move).values() ?? [];
+  return kind.outlined(move).flatMap((name): Outline[] => {
     const level = shot.levels.find((each) => each.name === name);
     const at = camera.placement.get(name);
     const made = camera.artwork.get(name);
@@ -140,75 +137,75 @@ function outlinesOf(solvedMove: SolvedMove, solved: SolvedShot, settings: Settin
     let from = at[Math.max(1, solvedMove.start) - 1]!;
     const [g0, g1] = graduations;
     // Before frame 1: where the first step comes from.
-    if (solvedMove.start < 1 && g0 && g1 && move.kind !== 'turn' && move.kind !== 'levelTruck')
+    if (solvedMove.start < 1 && g0 && g1)
       from = { ...from, x: from.x - (g1.x - g0.x), y: from.y - (g1.y - g0.y) };
     const start = Math.max(1, solvedMove.start);
-    const marks =
-      move.kind === 'slide'
-        ? [move.legs[0]!.from.label, move.legs.at(-1)!.to.label]
-        : move.kind === 'levelTruck'
-          ? [`${figure(from.scale * 100)}%`, `${figure(at[end - 1]!.scale * 100)}%`]
-          : move.kind === 'turn'
-            ? [`${figure(from.rotation)}°`, `${figure(at[end - 1]!.rotation)}°`]
-            : [`[${start}]`, `[${end}]`];
+    const marks = [first ?? `[${start}]`, later.at(-1) ?? `[${end}]`];
     return [
-      { label: `${name} ${marks[0]}`.trim(), corners: placed(level, from, width, height, qx, qy) },
-      { label: `${name} ${marks[1]}`.trim(), corners: placed(level, at[end - 1]!, width, height, qx, qy) },
+      { label: `${name} ${marks[0]}`, corners: placed(level, from, width, height, qx, qy) },
+      { label: `${name} ${marks[1]}`, corners: placed(level, at[end - 1]!, width, height, qx, qy) },
     ];
   });
 }
 
-function waysOf({ move, graduations }: SolvedMove, solved: SolvedShot): Way[] {
-  if (graduations.length === 0) return [];
-  const { shot, camera } = solved;
-  const ticks = move.ticks || ('legs' in move && move.legs.some((leg) => leg.spacing.form === 'steps'));
+function waysOf(solvedMove: SolvedMove, solved: SolvedShot): Way[] {
+  const { move, graduations } = solvedMove;
+  const { way, between } = moveKind(move);
+  if (graduations.length === 0 || way === null) return [];
+  const ticks = graduated(move);
   const dots = (dx: number, dy: number) =>
     graduations.map((g, i): Dot => dotOf(g, dx, dy, i === 0 || i === graduations.length - 1));
-  switch (move.kind) {
-    case 'truck':
-      return [{ name: '', dots: truckDots(move, graduations, dots(0, 0), solved), ticks, beside: false }];
-    case 'pan':
-    case 'follow':
+  const levels = 'levels' in move ? move.levels : [];
+  switch (way) {
+    case 'centre':
       return [{ name: '', dots: dots(0, 0), ticks, beside: false }];
-    case 'slide': {
-      return move.levels.map((name): Way => {
-        const home = shot.levels.find((level) => level.name === name)?.homeMm ?? { xMm: 0, yMm: 0 };
+    case 'fields': {
+      const turn = between?.(move)[0]?.[0].turnDeg ?? 0;
+      return [{ name: '', dots: cornerDots(graduations, dots(0, 0), turn, solved), ticks, beside: false }];
+    }
+    case 'levels':
+      return levels.map((name): Way => {
+        const home = solved.shot.levels.find((level) => level.name === name)?.homeMm ?? { xMm: 0, yMm: 0 };
         return { name, dots: dots(home.xMm, home.yMm), ticks, beside: false };
       });
+    case 'beside': {
+      const from = besideOf(solvedMove, levels[0]!, solved);
+      return from ? [{ name: levels.join(','), dots: dots(...from), ticks, beside: true }] : [];
     }
-    case 'pull': {
-      const level = shot.levels.find((each) => each.name === move.levels[0]);
-      const [first, second] = graduations;
-      const start = first!.frame;
-      const at = camera.placement.get(move.levels[0]!)?.[Math.max(1, start) - 1];
-      if (!level || !at) return [];
-      const back = start < 1 && second ? { x: second.x - first!.x, y: second.y - first!.y } : { x: 0, y: 0 };
-      const dx = level.homeMm.xMm + at.x - back.x - first!.x;
-      const dy = level.homeMm.yMm + at.y - back.y - first!.y;
-      return [{ name: move.levels.join(','), dots: dots(dx, dy), ticks, beside: true }];
-    }
-    default:
-      return [];
   }
 }
 
+/** Where a level's way begins that has no place of its own: where the level lies on the first frame of the move. */
+function besideOf(
+  { graduations, start }: SolvedMove,
+  name: string,
+  { shot, camera }: SolvedShot,
+): readonly [number, number] | null {
+  const level = shot.levels.find((each) => each.name === name);
+  const [first, second] = graduations;
+  const at = camera.placement.get(name)?.[Math.max(1, start) - 1];
+  if (!level || !at || !first) return null;
+  const back = start < 1 && second ? { x: second.x - first.x, y: second.y - first.y } : { x: 0, y: 0 };
+  return [level.homeMm.xMm + at.x - back.x - first.x, level.homeMm.yMm + at.y - back.y - first.y];
+}
+
 /**
- * The centre's places; where the centre hardly moves, those of the field's upper right corner, which show how far the truck
+ * The centre's places; where the centre hardly moves, those of the field's upper right corner, which show how far the move
  * has come on each frame.
  */
-function truckDots(
-  move: MoveOf<'truck'>,
+function cornerDots(
   graduations: readonly Graduation[],
   centres: readonly Dot[],
+  turnAtFirst: number,
   { camera, shot }: SolvedShot,
 ): readonly Dot[] {
   const { left, right, bottom, top } = boundsOf(centres.map((dot) => dot.at));
-  const { from } = move.legs[0]!;
-  if (Math.hypot(right - left, top - bottom) > shot.settings.field.widthMm * CENTRE_STAYS) return centres;
+  const { widthMm } = shot.settings.field;
+  if (Math.hypot(right - left, top - bottom) > widthMm * CENTRE_STAYS) return centres;
   return centres.map((dot, i) => {
     const { frame, x, y, value } = graduations[i]!;
-    const turn = frame < 1 ? from.turnDeg : (camera.frames[frame - 1]?.rotation ?? from.turnDeg);
-    const corners = seen(x, y, value ?? from.widthMm, turn, shot.settings);
+    const turn = frame < 1 ? turnAtFirst : (camera.frames[frame - 1]?.rotation ?? turnAtFirst);
+    const corners = seen(x, y, value ?? widthMm, turn, shot.settings);
     return { ...dot, at: corners[1] };
   });
 }

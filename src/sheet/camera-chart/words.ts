@@ -1,8 +1,6 @@
 /** Words of the camera's pages: chart, table, strip, overlay. */
 
-import type { Move } from '../../shot/camera.js';
 import type { LabelLanguage } from '../../shot/settings.js';
-import type { SolvedMove } from '../../solve/camera/solved.js';
 
 export interface CameraWords {
   camera(n: number): string;
@@ -126,63 +124,6 @@ const japanese: CameraWords = {
 };
 
 export const cameraWords = (labels: LabelLanguage): CameraWords => (labels === 'ja' ? japanese : english);
-
-const ARROWS = { left: '←', right: '→', up: '↑', down: '↓' };
-
-/** A move as the trade names it: `PAN A→B`, `BG 引き → 360 mm`. */
-export function moveName(move: Move, labels: LabelLanguage): string {
-  const ja = labels === 'ja';
-  const through = (names: readonly string[]) => names.filter((name) => name !== '').join('→');
-  const ends = <P>(legs: readonly { from: P; to: P }[]): P[] => [legs[0]!.from, ...legs.map((leg) => leg.to)];
-  const levels = 'levels' in move ? move.levels.join(',') : '';
-  switch (move.kind) {
-    case 'pan':
-    case 'truck': {
-      const fields = ends(move.legs);
-      const names = through(fields.map((field) => field.name));
-      if (move.kind === 'pan') {
-        if (move.carry.length === 0) return `PAN ${names}`;
-        return `${ja ? '付けPAN' : 'follow PAN'} ${names} (${move.carry.join(',')})`;
-      }
-      const closer = fields.at(-1)!.widthMm < fields[0]!.widthMm;
-      return `${move.quick ? 'Q.' : ''}${closer ? 'T.U' : 'T.B'} ${names}`;
-    }
-    case 'pull':
-    case 'follow': {
-      const { word, degrees } = move.direction;
-      const way = word === 'angle' ? `${degrees.toFixed(1)}°` : ARROWS[word];
-      const speed =
-        move.way.rateMm === null
-          ? `${figure(move.way.distanceMm)} mm`
-          : `${figure(move.way.rateMm)} mm/${ja ? 'コマ' : 'f'}`;
-      const name = move.kind === 'pull' ? (ja ? '引き' : 'pull') : ja ? 'フォロー' : 'follow';
-      return `${levels} ${name} ${way} ${speed}`;
-    }
-    case 'slide':
-      return `${levels} ${ja ? 'スライド' : 'slide'} ${through(ends(move.legs).map((place) => place.label))}`;
-    case 'levelTruck': {
-      const scales = ends(move.legs);
-      const closer = scales.at(-1)! > scales[0]!;
-      return `${levels} ${ja ? 'セル' : 'level '}${closer ? 'T.U' : 'T.B'} ${scales.map((s) => `${figure(s * 100)}%`).join('→')}`;
-    }
-    case 'turn':
-      return `${levels} ${ja ? '回転' : 'turn'} ${ends(move.legs)
-        .map((d) => `${figure(d)}°`)
-        .join('→')}`;
-    case 'shake':
-      return `${ja ? '画面動' : 'shake'} ${figure(move.fromMm)}→${figure(move.toMm)} mm`;
-    case 'roll':
-      return `${levels} ${ja ? 'ローリング' : 'sway'} ±${figure(move.sizeMm)} mm`;
-  }
-}
-
-/** The frames that a move takes: `25-120`. */
-export const framesOf = ({ start, end }: SolvedMove): string => `${start < 1 ? 1 : start}-${end}`;
-
-/** Two decimals at most. */
-export function figure(value: number): string {
-  return String(Number(value.toFixed(2)) + 0);
-}
 
 /** Two decimals, never `-0.00`. */
 export function decimals(value: number): string {

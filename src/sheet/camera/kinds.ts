@@ -1,81 +1,49 @@
 /**
- * The table of moves and light on paper: what a kind is called, what the memo says of it, and which sign stands for it in
- * the camera column. A new kind is one entry.
+ * The table of moves on paper: what a kind is called in the camera column, the memo, the camera chart and on the strip, and
+ * how it is drawn. A new kind is one entry.
  */
 
-import type { Light, Move, MoveOf } from '../../shot/camera.js';
-import type { Graduation } from '../../solve/camera/solved.js';
+import type { Field, Move, MoveOf } from '../../shot/camera.js';
+import {
+  atLegs,
+  degrees,
+  figure,
+  graduated,
+  inFrames,
+  inRange,
+  joined,
+  type Kind,
+  levels,
+  manner,
+  marked,
+  percent,
+  route,
+  sensesOf,
+  type Telling,
+  trucked,
+} from './naming.js';
 import type { CameraWords } from './words.js';
 
-/** How lengths are told, and by whose names neighbours go. */
-export interface Telling {
-  readonly words: CameraWords;
-  readonly fieldMm: number;
-  length(frames: number): string;
-  neighbour(way: 'in' | 'out'): string | null;
+/**
+ * What of a move is drawn as a line on the camera chart: the way of the camera's centre; the same between fields of two
+ * sizes, whose centre may stay; the way of each level on the artwork; or the way of a level as an arrow beside it.
+ */
+export type Way = 'centre' | 'fields' | 'levels' | 'beside';
+
+export interface MoveKind<T> extends Kind<T> {
+  /** It moves the camera, whatever else it moves: it stands in the first lanes. */
+  readonly ofCamera: boolean;
+  /** Null: nothing of it is a line on the camera chart, and it has no length in mm. */
+  readonly way: Way | null;
+  /** Whether its graduations are printed in true size: where written frame by frame, even ones too, or never. */
+  readonly strip: 'graduated' | 'even' | 'never';
+  /** Levels whose artwork the camera chart shows where the move starts and where it ends. */
+  outlined(move: T): readonly string[];
+  /** Fields from one to the other of which the chart has lines, corner to corner. */
+  between?(move: T): readonly (readonly [Field, Field])[];
+  /** Directions on screen, degrees counter-clockwise from right, by the frame from which they hold. `turned`: the camera's turn. */
+  arrows?(move: T, turned: (frame: number) => number): ReadonlyMap<number, number>;
 }
-
-/** The sign in the camera column. */
-export type Sign = 'line' | 'zigzag' | 'wave' | 'wedge' | 'cross' | 'box';
-
-export interface Kind<T> {
-  readonly sign: Sign;
-  /** First row of its bar; for a position `@` the frame that it stands on. */
-  first(it: T): number;
-  last(it: T): number;
-  /** What stands beside its line, long and short. */
-  names(it: T, telling: Telling): readonly string[];
-  /** The bare word, for the cut list. */
-  short(it: T, words: CameraWords): string;
-  /** The memo's line, without its time. */
-  memo(it: T, telling: Telling): string;
-  /** Names of places by frame, where they are not those of the graduations. */
-  labels?(it: T): ReadonlyMap<number, string>;
-  /** What the figures beside graduations say; the step in mm where nothing else is said. */
-  beside?(graduation: Graduation, telling: Telling): string;
-}
-
-export const figure = (value: number, digits = 2): string => {
-  const text = value.toFixed(digits).replace(/(\.\d*?)0+$/, '$1');
-  return text.replace(/\.$/, '').replace(/^-0$/, '0');
-};
-
-const percent = (share: number): string => `${figure(share * 100, 1)}%`;
-const degrees = (value: number): string => `${figure(value, 1)}°`;
-
-type Legs<P> = readonly { readonly from: P; readonly to: P; readonly start: number; readonly end: number }[];
-
-const route = <P>(legs: Legs<P>, name: (place: P) => string): string =>
-  [legs[0]!.from, ...legs.map((leg) => leg.to)].map(name).join('→');
-
-const marked = <P>(legs: Legs<P>, name: (place: P) => string): Map<number, string> =>
-  new Map(legs.flatMap((leg) => [[leg.start, name(leg.from)] as const, [leg.end, name(leg.to)] as const]));
-
-/** Manners that any move may have. */
-function manner(move: Move, { words }: Telling): string[] {
-  const spacings =
-    'legs' in move ? move.legs.map((leg) => leg.spacing) : 'spacing' in move ? [move.spacing] : [];
-  const said = spacings.flatMap((spacing): string[] => {
-    if (spacing.form === 'ease') return [words.ease(spacing.leave, spacing.arrive)];
-    if (spacing.form === 'curve')
-      return [
-        words.curve([spacing.x1, spacing.y1, spacing.x2, spacing.y2].map((one) => figure(one)).join(' ')),
-      ];
-    return spacing.form === 'fair' ? [`${words.fairing} ${spacing.mark}`] : [];
-  });
-  return [
-    ...new Set(said),
-    ...('log' in move && move.log ? [words.equalRatios] : []),
-    ...('carry' in move && move.carry.length > 0 ? [words.carry(move.carry.join(','))] : []),
-    ...(move.on > 1 ? [words.on(move.on)] : []),
-  ];
-}
-
-const joined = (...parts: readonly (string | readonly string[])[]): string =>
-  parts
-    .flat()
-    .filter((part) => part !== '')
-    .join(' ');
 
 const ARROWS: Readonly<Record<string, string>> = { left: '←', right: '→', up: '↑', down: '↓' };
 
@@ -87,41 +55,6 @@ function wayOf(move: MoveOf<'pull'> | MoveOf<'follow'>, { words }: Telling): str
 const arrowOf = ({ direction }: MoveOf<'pull'> | MoveOf<'follow'>): string =>
   ARROWS[direction.word] ?? `${figure(direction.degrees)}°`;
 
-/** In or out, as the sizes say. */
-const inOrOut = (from: number, to: number): string => (to >= from ? 'T.U' : 'T.B');
-
-/** Legs of one sense stand together: `T.U A→B→C`, `T.U A→B T.B B→A`. */
-function trucked<P>(
-  legs: Legs<P>,
-  size: (place: P) => number,
-  name: (place: P) => string,
-  before: string,
-): string {
-  const groups: { sense: string; legs: Legs<P>[number][] }[] = [];
-  for (const leg of legs) {
-    const sense = inOrOut(size(leg.from), size(leg.to));
-    if (groups.at(-1)?.sense === sense) groups.at(-1)!.legs.push(leg);
-    else groups.push({ sense, legs: [leg] });
-  }
-  return groups.map((group) => `${before}${group.sense} ${route(group.legs, name)}`).join(' ');
-}
-
-const sensesOf = <P>(legs: Legs<P>, size: (place: P) => number): string =>
-  [...new Set(legs.map((leg) => inOrOut(size(leg.from), size(leg.to))))].join('/');
-
-const atLegs = <T extends { readonly legs: Legs<unknown> }>() => ({
-  first: ({ legs }: T) => legs[0]!.start,
-  last: ({ legs }: T) => legs.at(-1)!.end,
-});
-const inRange = {
-  first: ({ start }: { start: number }) => start + 1,
-  last: ({ end }: { end: number }) => end,
-};
-const inFrames = {
-  first: ({ frames }: { frames: { from: number } }) => frames.from,
-  last: ({ frames }: { frames: { to: number } }) => frames.to,
-};
-
 const panName = (move: MoveOf<'pan'>, words: CameraWords): string =>
   move.carry.length > 0 ? words.followPan : graduated(move) ? words.graduatedPan : words.pan;
 
@@ -131,19 +64,14 @@ const swing = ({ fromMm, toMm }: MoveOf<'shake'>): string =>
 const placeName = ({ label, xMm, yMm }: { label: string; xMm: number; yMm: number }): string =>
   label === '' ? `(${figure(xMm)},${figure(yMm)})` : label;
 
-const levels = (it: { readonly levels: readonly string[] }): string => it.levels.join(',');
-
-/** Whether numbered graduations stand on every row. */
-export function graduated(move: Move): boolean {
-  const legs = 'legs' in move ? move.legs : [];
-  const spacings = 'spacing' in move ? [move.spacing] : legs.map((leg) => leg.spacing);
-  return move.ticks || spacings.some(({ form }) => form === 'steps');
-}
-
-const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
+const moves: { readonly [K in Move['kind']]: MoveKind<MoveOf<K>> } = {
   pan: {
     ...atLegs<MoveOf<'pan'>>(),
     sign: 'line',
+    ofCamera: true,
+    way: 'centre',
+    strip: 'even',
+    outlined: ({ carry }) => carry,
     names: (move, { words }) => [panName(move, words), words.pan],
     short: panName,
     memo: (move, telling) =>
@@ -156,6 +84,11 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
   truck: {
     ...atLegs<MoveOf<'truck'>>(),
     sign: 'line',
+    ofCamera: true,
+    way: 'fields',
+    strip: 'never',
+    outlined: ({ carry }) => carry,
+    between: ({ legs }) => legs.map(({ from, to }) => [from, to] as const),
     names: (move) => [`${move.quick ? 'Q.' : ''}${sensesOf(move.legs, ({ widthMm }) => -widthMm)}`],
     short: (move) => `${move.quick ? 'Q.' : ''}${sensesOf(move.legs, ({ widthMm }) => -widthMm)}`,
     memo: (move, telling) =>
@@ -173,6 +106,11 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
   pull: {
     ...inRange,
     sign: 'line',
+    ofCamera: false,
+    way: 'beside',
+    strip: 'graduated',
+    outlined: (move) => move.levels,
+    arrows: ({ start, direction }) => new Map([[start + 1, direction.degrees]]),
     names: (move, telling) => [
       `${levels(move)} ${telling.words.pull} ${wayOf(move, telling)}`,
       `${levels(move)} ${telling.words.pull}`,
@@ -192,6 +130,11 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
   follow: {
     ...inRange,
     sign: 'line',
+    ofCamera: true,
+    way: 'centre',
+    strip: 'graduated',
+    outlined: (move) => move.levels,
+    arrows: ({ start, direction }) => new Map([[start + 1, direction.degrees]]),
     names: (move, telling) => [
       `${levels(move)} ${telling.words.follow} ${wayOf(move, telling)}`,
       `${levels(move)} ${telling.words.follow}`,
@@ -204,6 +147,18 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
   slide: {
     ...atLegs<MoveOf<'slide'>>(),
     sign: 'line',
+    ofCamera: false,
+    way: 'levels',
+    strip: 'graduated',
+    outlined: (move) => move.levels,
+    arrows: ({ legs }, turned) =>
+      new Map(
+        legs.flatMap(({ from, to, start }) => {
+          const [dx, dy] = [to.xMm - from.xMm, to.yMm - from.yMm];
+          if (dx === 0 && dy === 0) return [];
+          return [[start, (Math.atan2(dy, dx) * 180) / Math.PI + turned(start)] as const];
+        }),
+      ),
     names: (move, { words }) => [`${levels(move)} ${words.slide}`, levels(move)],
     short: (_, words) => words.slide,
     memo: (move, telling) =>
@@ -213,6 +168,10 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
   levelTruck: {
     ...atLegs<MoveOf<'levelTruck'>>(),
     sign: 'line',
+    ofCamera: false,
+    way: null,
+    strip: 'never',
+    outlined: (move) => move.levels,
     names: (move, { words }) => [
       `${levels(move)} ${words.level}${sensesOf(move.legs, (scale) => scale)}`,
       levels(move),
@@ -230,6 +189,10 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
   turn: {
     ...atLegs<MoveOf<'turn'>>(),
     sign: 'line',
+    ofCamera: false,
+    way: null,
+    strip: 'never',
+    outlined: (move) => move.levels,
     names: (move, { words }) => [`${levels(move)} ${words.turn}`, levels(move)],
     short: (_, words) => words.turn,
     memo: (move, telling) =>
@@ -246,6 +209,10 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
   shake: {
     ...inFrames,
     sign: 'zigzag',
+    ofCamera: true,
+    way: null,
+    strip: 'never',
+    outlined: () => [],
     names: (move, { words }) => [`${words.shake} ${swing(move)}`, words.shake],
     short: (_, words) => words.shake,
     memo: (move, telling) =>
@@ -259,6 +226,10 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
   roll: {
     ...inFrames,
     sign: 'wave',
+    ofCamera: false,
+    way: null,
+    strip: 'never',
+    outlined: () => [],
     names: (move, { words }) => [
       `${levels(move)} ${words.roll} ${figure(move.sizeMm)} mm`,
       `${levels(move)} ${words.roll}`,
@@ -277,61 +248,5 @@ const moves: { readonly [K in Move['kind']]: Kind<MoveOf<K>> } = {
   },
 };
 
-type LightOf<K extends Light['kind']> = Extract<Light, { kind: K }>;
-
-const exposure = ({ from, to }: LightOf<'expose'>): string =>
-  from === to ? percent(from) : `${percent(from)}→${percent(to)}`;
-const fadeName = ({ white, way }: LightOf<'fade'>): string =>
-  `${white ? 'W' : 'F'}.${way === 'in' ? 'I' : 'O'}`;
-
-const lights: { readonly [K in Light['kind']]: Kind<LightOf<K>> } = {
-  fade: {
-    ...inFrames,
-    sign: 'wedge',
-    names: (light) => [fadeName(light)],
-    short: fadeName,
-    memo: (light) => fadeName(light),
-  },
-  overlap: {
-    ...inFrames,
-    sign: 'cross',
-    names: ({ way, length }, telling) => {
-      const long = `O.L ${telling.length(length)}`;
-      const cut = telling.neighbour(way);
-      const named = (what: string) => (cut === null ? [] : [telling.words.overlap(what, way, cut)]);
-      return [...named(long), ...named('O.L'), long, 'O.L'];
-    },
-    short: () => 'O.L',
-    memo: ({ way, length }, telling) =>
-      telling.words.overlap(`O.L ${telling.length(length)}`, way, telling.neighbour(way)),
-  },
-  expose: {
-    ...inFrames,
-    sign: 'box',
-    names: (light, { words }) => [
-      `${levels(light)} ${words.exposure} ${exposure(light)}`,
-      `${levels(light)} ${exposure(light)}`,
-      levels(light),
-    ],
-    short: (_, words) => words.exposure,
-    memo: (light, { words }) => `${levels(light)} ${words.exposure} ${exposure(light)}`,
-  },
-  glow: {
-    ...inFrames,
-    sign: 'box',
-    names: (light, { words }) => [`${levels(light)} ${words.glow}`, levels(light)],
-    short: (_, words) => words.glow,
-    memo: (light, { words }) => `${levels(light)} ${words.glow}`,
-  },
-  effect: {
-    ...inFrames,
-    sign: 'box',
-    names: (light) => [joined(levels(light), light.text), light.text],
-    short: (_, words) => words.effect,
-    memo: (light) => joined(levels(light), light.text),
-  },
-};
-
 /** The entry of a move, to be used with that move only. */
-export const moveKind = (move: Move): Kind<Move> => moves[move.kind] as unknown as Kind<Move>;
-export const lightKind = (light: Light): Kind<Light> => lights[light.kind] as unknown as Kind<Light>;
+export const moveKind = (move: Move): MoveKind<Move> => moves[move.kind] as unknown as MoveKind<Move>;

@@ -1,14 +1,16 @@
 /** What stands in the camera column, and which moves stand beside which. */
 
-import type { Move } from '../../shot/camera.js';
 import type { LabelLanguage } from '../../shot/settings.js';
 import { FRAMES_A_FOOT } from '../../shot/settings.js';
+import type { Shot } from '../../shot/shot.js';
 import type { SolvedLight, SolvedMove } from '../../solve/camera/solved.js';
 import type { SolvedShot } from '../../solve/solved.js';
 import type { Neighbours } from '../look.js';
 import { feetAndFrames, rowName, secondsAndFrames } from '../times.js';
-import type { Kind, Sign, Telling } from './kinds.js';
-import { graduated, lightKind, moveKind } from './kinds.js';
+import { moveKind } from './kinds.js';
+import { lightKind } from './lights.js';
+import type { Kind, Sign, Telling } from './naming.js';
+import { graduated } from './naming.js';
 import { cameraWords } from './words.js';
 
 /** One move or light, as the column and the memo need it. */
@@ -58,12 +60,7 @@ export function cameraPlan(
   neighbours: Neighbours | undefined,
 ): CameraPlan {
   const { shot, camera } = solved;
-  const telling: Telling = {
-    words: cameraWords(language),
-    fieldMm: shot.settings.field.widthMm,
-    length: (frames) => (west ? feetAndFrames(frames) : secondsAndFrames(frames, shot.fps)),
-    neighbour: (way) => (way === 'in' ? neighbours?.before : neighbours?.after) ?? null,
-  };
+  const telling = tellingOf(shot, language, west, neighbours);
   const unit = west ? FRAMES_A_FOOT : Math.max(1, Math.round(shot.fps));
   const items = [
     ...camera.moves.map((move) => moveItem(move, solved, telling)),
@@ -89,6 +86,20 @@ export function cameraPlan(
   };
 }
 
+export function tellingOf(
+  shot: Shot,
+  language: LabelLanguage,
+  west: boolean,
+  neighbours: Neighbours | undefined,
+): Telling {
+  return {
+    words: cameraWords(language),
+    fieldMm: shot.settings.field.widthMm,
+    length: (frames) => (west ? feetAndFrames(frames) : secondsAndFrames(frames, shot.fps)),
+    neighbour: (way) => (way === 'in' ? neighbours?.before : neighbours?.after) ?? null,
+  };
+}
+
 function rowsOf<T>(kind: Kind<T>, it: T, length: number): { first: number; last: number } {
   return { first: Math.max(1, kind.first(it)), last: Math.min(length, kind.last(it)) };
 }
@@ -108,7 +119,8 @@ function moveItem(solved: SolvedMove, shot: SolvedShot, telling: Telling): Item 
     names: kind.names(move, telling),
     memo: kind.memo(move, telling),
     labels: new Map([...named, ...own]),
-    arrows: arrowsOf(solved, shot),
+    arrows:
+      kind.arrows?.(move, (frame) => shot.camera.frames[Math.max(1, frame) - 1]?.rotation ?? 0) ?? new Map(),
     graduated: numbered,
     numbers: new Map(
       numbered
@@ -149,26 +161,10 @@ function lightItem(light: SolvedLight, length: number, telling: Telling): Item {
   };
 }
 
-function arrowsOf({ move, graduations }: SolvedMove, { camera }: SolvedShot): Map<number, number> {
-  if (move.kind === 'pull' || move.kind === 'follow')
-    return new Map([[move.start + 1, move.direction.degrees]]);
-  if (move.kind !== 'slide') return new Map();
-  const at = new Map(graduations.map((graduation) => [graduation.frame, graduation]));
-  return new Map(
-    move.legs.flatMap((leg) => {
-      const dx = leg.to.xMm - leg.from.xMm;
-      const dy = leg.to.yMm - leg.from.yMm;
-      if ((dx === 0 && dy === 0) || !at.has(leg.start)) return [];
-      const turned = camera.frames[Math.max(1, leg.start) - 1]?.rotation ?? 0;
-      return [[leg.start, (Math.atan2(dy, dx) * 180) / Math.PI + turned] as const];
-    }),
-  );
-}
-
 /** Each item in the first lane that is free on its rows: no more lanes than moves that run at the same time. */
 function intoLanes(items: readonly Item[]): PlacedItem[] {
   const lanes: Item[] = [];
-  const onCamera = (item: Item): number => (item.solved && isOfCamera(item.solved.move) ? 0 : 1);
+  const onCamera = (item: Item): number => (item.solved && moveKind(item.solved.move).ofCamera ? 0 : 1);
   return [...items]
     .sort((a, b) => a.from - b.from || onCamera(a) - onCamera(b))
     .map((item) => {
@@ -180,8 +176,6 @@ function intoLanes(items: readonly Item[]): PlacedItem[] {
       return { item, lane, goesOn: before !== undefined && follows(item, before) };
     });
 }
-
-const isOfCamera = (move: Move): boolean => !('levels' in move) || move.kind === 'follow';
 
 /** Whether a move goes on where another ends, on one row: both are drawn in one lane. */
 function follows(item: Item, before: Item): boolean {

@@ -2,7 +2,8 @@
 
 import type { LabelLanguage } from '../../shot/settings.js';
 import type { SolvedShot } from '../../solve/solved.js';
-import { lightKind, moveKind } from './kinds.js';
+import { moveKind } from './kinds.js';
+import { lightKind } from './lights.js';
 import { cameraWords } from './words.js';
 
 /** `PAN`, `T.U`, `O.L`: each name once, in the order of the first rows; `FIX` first where neither camera nor level moves. */

@@ -5,8 +5,8 @@ import type { Mark, Stroke } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
 import { barGap } from '../speech/lane.js';
-import type { Sign } from './kinds.js';
 import type { Lane } from './lane.js';
+import type { Sign } from './naming.js';
 import type { Item } from './plan.js';
 
 /** The rows of an item in one block, with the heights between which it is drawn. */
