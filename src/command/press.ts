@@ -62,8 +62,16 @@ export class Press {
   /** Decides how a cut is to look. `marked`: what is to be marked on it as changed. */
   copy(told: Told, marked?: Look['marked']): Copy {
     const { settings } = told.job.episode;
+    const { neighbours, lent } = told.compiled.surroundings;
     // The one place in which the look of a cut is made.
-    const look: Look = { settings, metrics: this.fonts.metrics, stamp: stamp(told), marked };
+    const look: Look = {
+      settings,
+      metrics: this.fonts.metrics,
+      stamp: stamp(told),
+      neighbours,
+      lent,
+      marked,
+    };
     return { told, look, input: this.input(told, look) };
   }
 

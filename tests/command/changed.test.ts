@@ -69,7 +69,7 @@ describe('nothing is written', () => {
     [
       'a phrase of a house file',
       () => {
-        set('e/house.txt', 'phrase p = 1--\n');
+        set('e/house.txt', 'phrase p = 1--2\n');
         set('e/10.cut', `use "house.txt"\n${CUT.replace('cut 1', 'cut 10').replace('1--2', 'p 2')}`);
       },
     ],
