@@ -72,6 +72,13 @@ async function show(host: Host, files: readonly string[], options: Options): Pro
     to: time('--to', options.to),
     levels: options.levels?.split(',').map((name) => name.normalize('NFKC').trim()),
   };
+  const { from, to } = choices;
+  if (from && to && [1, 1000].every((fps) => to(fps) < from(fps)))
+    throw new LineFault(
+      'option-value',
+      options.to!,
+      `\`--to ${options.to}\` lies before \`--from ${options.from}\`.`,
+    );
   const desk = new Desk(host, 'human', false);
   const found = await findCuts(host, files);
   desk.report(found.diagnostics, new Map(found.episodes.map(({ file, text }) => [file!, text])));
