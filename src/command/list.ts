@@ -1,22 +1,16 @@
 import { extname, resolve } from 'node:path';
 import type { Command } from 'commander';
 import { type CutList, cutList, type ListOf } from '../count/list.js';
-import { type CutRow, cutRow, type PageCounts, uncountedRow } from '../count/row.js';
-import type { Compiled } from '../episode/compile.js';
 import type { Episode } from '../episode/episode.js';
-import type { Found, Job } from '../episode/find.js';
-import { hasErrors } from '../episode/order.js';
-import type { Shelf } from '../episode/shelf.js';
+import type { Found } from '../episode/find.js';
 import { digest } from '../episode/stamp.js';
 import { cutListCsv, cutListJson } from '../export/cut-list.js';
 import type { Host } from '../host/host.js';
-import { type Diagnostic, diagnose } from '../language/diagnostic.js';
-import type { Tree } from '../language/tree.js';
-import { shortMoves } from '../sheet/camera/short.js';
+import { diagnose } from '../language/diagnostic.js';
 import type { Look } from '../sheet/look.js';
-import type { SolvedShot } from '../solve/solved.js';
-import { eachCut, filesOr, findAll } from './batch.js';
-import { Desk, isWrongUse, NO_SOURCES, plural } from './desk.js';
+import { filesOr, findAll } from './batch.js';
+import { countCuts } from './counting.js';
+import { Desk, NO_SOURCES, plural } from './desk.js';
 import { COMMAND_LINE, LineFault } from './line.js';
 import {
   checkRows,
@@ -86,16 +80,23 @@ async function list(host: Host, files: readonly string[], options: Options): Pro
   const episode = theEpisode(found);
   checkRows(options, episode.settings);
   const target = targetOf(host, found, options);
-  const { press, rows, digests } = await rowsOf(host, desk, found, options, form);
-  const counted = cutList(rows, listOf(found, episode));
+  // Neither the picture nor the check has a use for pages.
+  const pages = form !== 'nothing' && options.only !== 'rhythm';
+  const press = pages || form === 'pdf' ? (await import('./press.js')).Press.open(host) : null;
+  const { rows, digests } = await countCuts(host, desk, found, {
+    language: form === 'pdf' ? null : 'en',
+    press: pages ? press : null,
+    strict: options.strict === true,
+  });
   if (rows.length === 0) {
     const span = { file: found.jobs[0]!.name, start: 0, end: 0 };
     const words = 'This file only holds what other cuts use; there is nothing to list.';
     desk.report([diagnose('no-cuts', span, words)], NO_SOURCES);
     return desk.finish();
   }
+  const counted = cutList(rows, listOf(found, episode));
   if (options.check) checkBudget(desk, counted, episode);
-  if (form === 'pdf') {
+  if (form === 'pdf' && press) {
     const commit = host.commit(episode.folder ?? host.cwd);
     const hash = digest(digests, episode.settings, []);
     const look = {
@@ -136,8 +137,8 @@ function formOf({ output, csv, json, only, check }: Options): Form {
       output!,
       '`--output` takes a file whose name ends in .pdf, .csv or .json.',
     );
-  if (said !== null && meant === 'pdf')
-    throw new LineFault('wrong-arguments', output!, `\`--${said}\` does not go into a PDF.`);
+  if (said !== null && meant != null && meant !== said)
+    throw new LineFault('wrong-arguments', output!, `\`--${said}\` and \`${output}\` do not go together.`);
   const form = said ?? meant ?? (output === '-' ? 'pdf' : check ? 'nothing' : 'table');
   if (only !== undefined && form !== 'pdf')
     throw new LineFault(
@@ -182,124 +183,6 @@ function listOf({ whole }: Found, episode: Episode): ListOf {
   const { title, episode: number, fps, overlap } = episode.settings;
   const all = whole.some(({ file }) => file === episode.file);
   return { title, episode: number, fps, overlap, budget: all ? episode.budgetFrames : null };
-}
-
-interface Rows {
-  readonly press: Press;
-  readonly rows: readonly CutRow[];
-  /** Of the texts, in the order of the rows. */
-  readonly digests: readonly string[];
-}
-
-/** Counts cut after cut. What is wrong in a cut is counted, and told in one sentence. */
-async function rowsOf(host: Host, desk: Desk, found: Found, options: Options, form: Form): Promise<Rows> {
-  const { Press } = await import('./press.js');
-  const press = Press.open(host);
-  const strict = options.strict === true;
-  const rows = new Map<Job, CutRow>();
-  const digests = new Map<Job, string>();
-  const houses = new Set<Job>();
-  let met: Diagnostic[] = [];
-  const counting = {
-    report(diagnostics: readonly Diagnostic[], sources: ReadonlyMap<string, string>): void {
-      met.push(...diagnostics.filter(({ code }) => code !== 'internal-fault'));
-      // Not the fault of a text, and nothing that `check` would say better.
-      desk.report(diagnostics.filter(told), sources);
-    },
-  };
-  const told = ({ code, span }: Diagnostic): boolean =>
-    isWrongUse(code) || found.episodes.some(({ file }) => file === span.file);
-  await eachCut(host, counting, found, async (compiled, job, shelf) => {
-    const own = met.filter(({ span }) => span.file !== job.episode.file);
-    met = [];
-    if (compiled.house) {
-      houses.add(job);
-      return;
-    }
-    rows.set(job, await rowOf(host, press, { compiled, job, shelf, own, strict, form }));
-    digests.set(job, compiled.digest);
-    if (hasErrors(own, strict) && !own.some(({ code }) => isWrongUse(code)))
-      desk.report([withErrors(job, rows.get(job)!, strict)], NO_SOURCES);
-  });
-  // A cut on which the program itself has failed was told of, and is still one of the episode.
-  const jobs = found.jobs.filter((job) => !houses.has(job));
-  const failed = (job: Job): CutRow =>
-    uncountedRow(
-      { cut: stem(job), title: '', scene: '', artists: [] },
-      { file: job.name, problems: { errors: 1, warnings: 0 } },
-    );
-  return {
-    press,
-    rows: jobs.map((job) => rows.get(job) ?? failed(job)),
-    digests: jobs.map((job) => digests.get(job) ?? ''),
-  };
-}
-
-interface Met {
-  readonly compiled: Compiled;
-  readonly job: Job;
-  readonly shelf: Shelf;
-  /** What is wrong in the cut and what it uses, without the manifest. */
-  readonly own: readonly Diagnostic[];
-  readonly strict: boolean;
-  readonly form: Form;
-}
-
-async function rowOf(
-  host: Host,
-  press: Press,
-  { compiled, job, shelf, own, strict, form }: Met,
-): Promise<CutRow> {
-  const of = (severity: string): number => own.filter((one) => one.severity === severity).length;
-  const problems = { errors: of('error'), warnings: of('warning') };
-  const file = job.name;
-  const { solved, tree } = compiled;
-  if (!solved) return uncountedRow(namesIn(tree, job), { file, problems });
-  const sound = !hasErrors(own, strict);
-  const pages = sound ? await pagesOf(press, { host, job, compiled, solved, shelf }) : null;
-  const moves = shortMoves(solved, form === 'pdf' ? job.episode.settings.labels : 'en');
-  return cutRow(solved, { file, problems, sound, pages, moves });
-}
-
-/** What `build` would print of it. */
-async function pagesOf(
-  press: Press,
-  told: { host: Host; job: Job; compiled: Compiled; solved: SolvedShot; shelf: Shelf },
-): Promise<PageCounts> {
-  const { pageCount, printedCut } = await import('./document.js');
-  const printed = printedCut(told.solved, press.set(told).look);
-  const sheet = printed.parts.flatMap(({ pages }) => pages).filter(({ part }) => part === 'sheet').length;
-  return { sheet, all: pageCount(printed) };
-}
-
-/** Whatever can still be read of a cut that cannot be bound. */
-function namesIn(tree: Tree | null, job: Job): Pick<CutRow, 'cut' | 'title' | 'scene' | 'artists'> {
-  const names = { cut: stem(job), title: '', scene: '', artists: [] as string[] };
-  for (const statement of tree?.statements ?? []) {
-    if (statement.kind === 'cut') {
-      names.cut = statement.number.text;
-      names.title = statement.title?.text ?? '';
-    } else if (statement.kind === 'artist') names.artists.push(statement.name.text);
-  }
-  return names;
-}
-
-function stem({ name }: Job): string {
-  return name.replace(/^.*[/\\]/, '').replace(/\.cut$/, '');
-}
-
-function withErrors(job: Job, { cut, problems, counted }: CutRow, strict: boolean): Diagnostic {
-  const { errors, warnings } = problems;
-  const count = [
-    errors > 0 ? plural(errors, 'error') : '',
-    strict && warnings > 0 ? plural(warnings, 'warning') : '',
-  ];
-  const missing = counted === null ? 'not even its time is known' : 'its figures may change';
-  return diagnose(
-    'list-cut-errors',
-    { file: job.name, start: 0, end: 0 },
-    `Cut ${cut} has ${count.filter(Boolean).join(' and ')}, so ${missing}; \`cutwright check ${job.path === null ? '-' : job.name}\` says what is wrong.`,
-  );
 }
 
 const runs = ({ totals, fps }: CutList): string => {

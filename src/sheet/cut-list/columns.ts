@@ -124,9 +124,9 @@ export interface Placed {
 /** Room between a column's edges and its text, one side, mm. */
 export const paddingMm = (sizeMm: number): number => (sizeMm * PADDING) / 2;
 
-/** The widest piece of a heading that stays in one. */
+/** The widest line of a heading. */
 const headPiece = (metrics: Metrics, head: string, sizeMm: number): number =>
-  Math.max(...head.split(/(?<=[ -])/).map((piece) => metrics.width(piece.trim(), sizeMm, 'regular')));
+  Math.max(...head.split('\n').map((piece) => metrics.width(piece, sizeMm, 'regular')));
 
 /**
  * Widths at a size of print, mm; null where the columns do not go into `room`. What is left goes to words that had to be

@@ -82,9 +82,9 @@ export function frameMarks(
     [9, words.heads.episode, list.episode, 4.4, false],
     [22, '', name, 5.2, true],
     [9, words.heads.cuts, String(totals.cuts), 4.4, true],
-    [west ? 22 : 15, words.heads.running, both(totals.running), 4.4, true],
+    [west ? 26 : 15, words.heads.running, both(totals.running), 4.4, true],
     [
-      west ? 22 : 15,
+      west ? 24 : 15,
       words.heads.budget,
       list.budget === null ? words.noBudget : both(list.budget),
       4.4,
@@ -111,7 +111,7 @@ export function frameMarks(
         }),
       );
     }
-    const under = caption === '' ? 0.5 : captionMm + 0.6;
+    const under = captionMm + 0.6;
     const room = { x: x + 0.8, y: SIDE + under, width: width - 1.6, height: height - under - 0.5 };
     const weight = bold ? 'bold' : 'regular';
     marks.push(...setInBox(metrics, text, room, { most: most * scale, least, weight }).marks);

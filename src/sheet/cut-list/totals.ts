@@ -28,7 +28,7 @@ export function summaryLines(stage: Stage, list: CutList): { text: string; bold:
   const timed = totals.cuts - totals.untimed;
   if (timed > 0) {
     const average = secondsAndFrames(Math.round(totals.running / timed), fps);
-    say(`${words.density(totals.drawingsASecond.toFixed(1))}; ${words.averageCut(average)}`);
+    say(words.pace(totals.drawingsASecond.toFixed(1), average));
   }
   if (totals.problems.errors + totals.problems.warnings > 0)
     say(words.problemsNote(totals.problems.errors, totals.problems.warnings));

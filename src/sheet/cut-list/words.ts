@@ -3,7 +3,7 @@
 import type { LabelLanguage } from '../../shot/settings.js';
 
 export interface ListWords {
-  /** The page's own name, large in its head. */
+  /** Names of the pages, large in their heads. Heads of columns are broken where they say so. */
   readonly list: string;
   readonly rhythm: string;
   /** Page labels. */
@@ -50,8 +50,7 @@ export interface ListWords {
   under(time: string): string;
   readonly exact: string;
   readonly noBudget: string;
-  density(drawings: string): string;
-  averageCut(time: string): string;
+  pace(drawings: string, time: string): string;
   sharedNote(cuts: number): string;
   unsoundNote(cuts: number, untimed: number): string;
   problemsNote(errors: number, warnings: number): string;
@@ -93,15 +92,15 @@ const en: ListWords = {
     rows: 'rows',
     levels: 'levels',
     keys: 'keys',
-    breakdowns: 'break-downs',
-    inbetweens: 'in-betw.',
-    drawings: 'draw-ings',
+    breakdowns: 'break-\ndowns',
+    inbetweens: 'in-be-\ntweens',
+    drawings: 'draw-\nings',
     reused: 'reused',
     camera: 'camera',
-    sheetPages: 'sheet pages',
-    pages: 'all pages',
+    sheetPages: 'sheet\npages',
+    pages: 'all\npages',
     artist: 'artist',
-    problems: 'errors, warn.',
+    problems: 'errors,\nwarnings',
     remarks: 'remarks',
   },
   total: 'total',
@@ -116,8 +115,7 @@ const en: ListWords = {
   under: (time) => `${time} under`,
   exact: 'to the frame',
   noBudget: 'none',
-  density: (drawings) => `${drawings} new drawings a second`,
-  averageCut: (time) => `a cut runs ${time} on average`,
+  pace: (drawings, time) => `${drawings} new drawings a second; a cut runs ${time} on average`,
   sharedNote: (cuts) =>
     `${plural(cuts, 'cut')} of several artists: counted for each of them here, once in the total.`,
   unsoundNote: (cuts, untimed) =>
@@ -159,15 +157,15 @@ const ja: ListWords = {
     rows: '行数',
     levels: 'セル',
     keys: '原画',
-    breakdowns: '中割参考',
+    breakdowns: '中割\n参考',
     inbetweens: '動画',
-    drawings: '合計枚数',
+    drawings: '合計\n枚数',
     reused: '兼用',
     camera: 'カメラ',
-    sheetPages: 'シート枚',
-    pages: '全枚',
+    sheetPages: 'シート\n枚数',
+    pages: '全\n枚数',
     artist: '担当',
-    problems: '誤り・注意',
+    problems: '誤り・\n注意',
     remarks: '備考',
   },
   total: '合計',
@@ -176,8 +174,7 @@ const ja: ListWords = {
   under: (time) => `${time} 不足`,
   exact: '過不足なし',
   noBudget: 'なし',
-  density: (drawings) => `1秒あたり新規 ${drawings}枚`,
-  averageCut: (time) => `平均カット尺 ${time}`,
+  pace: (drawings, time) => `1秒あたり新規 ${drawings}枚、平均カット尺 ${time}`,
   sharedNote: (cuts) => `${cuts}カットは複数担当。この表では各人に数え、合計では一度だけ数える。`,
   unsoundNote: (cuts, untimed) =>
     `${cuts}カットに誤りあり（!）。読めた分だけ数え、印刷しない${untimed > 0 ? `。うち${untimed}カットは尺が不明で合計に入らない` : ''}。`,

@@ -7,11 +7,8 @@ import type { Mark, Pt } from '../marks.js';
 import { HIGHEST, stretchesOf } from './density.js';
 import { type Piece, piecesOf, placeOf, type Strips } from './strips.js';
 
-/** Heights on a strip, mm from its top. */
+/** Heights on a strip, mm from its top; over the bars stand names of scenes and numbers of cuts. */
 export interface Bands {
-  /** Names of scenes, then numbers of cuts. */
-  readonly scene: number;
-  readonly label: number;
   /** Top of the bars, and of what they hold. */
   readonly bar: number;
   readonly camera: number;
@@ -103,12 +100,12 @@ export function bandMarks(list: CutList, strips: Strips, bands: Bands): Mark[] {
       const before = i > 0 ? list.placed[i - 1]!.after : 0;
       const newScene = row.scene !== scene && scene !== null;
       scene = row.scene;
-      marks.push(line(x, y(strip, bands.label), x, y(strip, bands.bar), pale(0.2)));
       if (placed.before > 0 && before > 0) {
         marks.push(...crossing(placed.start - placed.before, placed.start + before));
         if (!newScene) return;
       }
-      const top = newScene ? bands.scene : bands.bar;
+      const top = newScene ? 0 : bands.bar;
+      marks.push(cleared(x, y(strip, bands.bar), y(strip, bands.camera)));
       marks.push(line(x, y(strip, top), x, y(strip, bands.bottom), black(newScene ? 0.5 : 0.22)));
     });
     const last = placeOf(strips, list.totals.running, true);
@@ -132,13 +129,22 @@ export function bandMarks(list: CutList, strips: Strips, bands: Bands): Mark[] {
   }
 }
 
+/** Paper to both sides of a line that parts two cuts, so that it is seen between blocks of grey. */
+function cleared(x: number, top: number, bottom: number): Mark {
+  return { ...block(x - 0.4, x + 0.4, top + 0.1, bottom), fill: 'paper' };
+}
+
 /** A block of grey. */
 export function column(x1: number, x2: number, top: number, bottom: number): Mark {
+  return { ...block(x1, x2, top, bottom), fill: 'grey' };
+}
+
+function block(x1: number, x2: number, top: number, bottom: number): Extract<Mark, { kind: 'path' }> {
   const points: Pt[] = [
     [x1, top],
     [x2, top],
     [x2, bottom],
     [x1, bottom],
   ];
-  return { kind: 'path', points, closed: true, stroke: null, fill: 'grey' };
+  return { kind: 'path', points, closed: true, stroke: null, fill: null };
 }

@@ -3,28 +3,38 @@
 export interface Labelled {
   readonly text: string;
   readonly x: number;
+  /** Never upwards. */
+  readonly across?: boolean;
 }
 
-export interface SetLabel extends Labelled {
+export interface SetLabel {
+  readonly text: string;
+  readonly x: number;
   readonly upwards: boolean;
 }
 
-/** `labels` of one strip, from left to right; `width` measures a text, `heightMm` is a line's. */
-export function setLabels(
-  labels: readonly Labelled[],
-  end: number,
-  width: (text: string) => number,
-  heightMm: number,
-): SetLabel[] {
+export interface Room {
+  /** Right end of the strip. */
+  readonly end: number;
+  /** Height of a line, which one that stands upwards takes across. */
+  readonly lineMm: number;
+  /** The longest that one may be that stands upwards. */
+  readonly highest: number;
+  width(text: string): number;
+}
+
+/** `labels` of one strip, from left to right. */
+export function setLabels(labels: readonly Labelled[], { end, lineMm, highest, width }: Room): SetLabel[] {
   const set: SetLabel[] = [];
   let free = Number.NEGATIVE_INFINITY;
-  labels.forEach((label, i) => {
+  labels.forEach(({ text, x, across = false }, i) => {
+    if (x < free) return;
+    const long = width(text);
     const next = labels[i + 1]?.x ?? end;
-    if (label.x < free) return;
-    const across = label.x + width(label.text) <= next - heightMm * 0.1;
-    if (!across && label.x + heightMm > end + heightMm * 0.5) return;
-    set.push({ ...label, upwards: !across });
-    free = label.x + (across ? width(label.text) : heightMm);
+    const lies = x + long <= next - lineMm * 0.1;
+    if (!lies && (across || long > highest || x + lineMm > end + lineMm * 0.5)) return;
+    set.push({ text, x, upwards: !lies });
+    free = x + (lies ? long : lineMm);
   });
   return set;
 }

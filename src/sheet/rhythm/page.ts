@@ -13,18 +13,24 @@ import type { Look } from '../look.js';
 import type { Mark, Page } from '../marks.js';
 import { type Bands, bandMarks } from './bands.js';
 import { legendMarks } from './legend.js';
-import { labelOf, numberMarks, type Print, rulerMarks, sceneMarks } from './ruler.js';
+import { labelOf, nameMarks, type Print, rulerMarks } from './ruler.js';
 import { stripsFor } from './strips.js';
 
 /** Room at the left of the strips for the time at which they begin, mm on A4. */
 const GUTTER = 8.5;
+/** So many cuts are named in larger print. */
+const FEW = 60;
 /** Beyond the running time so much more of it is shown, to reach the end of the budget. */
 const BEYOND = 1.25;
 
 export function rhythmPage(list: CutList, look: Look): Page {
   const stage = stageOf(look, true);
   const { body, scale, least, words } = stage;
-  const print: Print = { labelMm: Math.max(least, 1.75 * scale), smallMm: Math.max(least, 1.5 * scale) };
+  const [labelMm, smallMm] = list.rows.length > FEW ? [1.75, 1.5] : [2.3, 1.75];
+  const print: Print = {
+    labelMm: Math.max(least, labelMm * scale),
+    smallMm: Math.max(least, smallMm * scale),
+  };
   const legend = legendMarks(stage, list, { x: body.x, y: 0, width: body.width }, print.smallMm * 1.1);
   const summaryMm = print.labelMm * 1.6;
   const gutter = GUTTER * scale;
@@ -41,16 +47,15 @@ export function rhythmPage(list: CutList, look: Look): Page {
   );
   const labelled = labelHeight(stage, list, print);
   const lowest = bandsOf(0, labelled, print, scale).lowest;
-  const strips = stripsFor(total, list.fps, room, { lowest, highest: 34 * scale, widestMm: 11 * scale });
+  const strips = stripsFor(total, list.fps, room, { lowest, highest: 40 * scale, widestMm: 11 * scale });
   const { bands } = bandsOf(strips.pitch, labelled, print, scale);
   const legendTop = body.y + body.height - legend.height;
   const marks: Mark[] = [
     ...frameMarks(stage, list, look, words.rhythm, 1, 1),
     ...summary(stage, list, print.labelMm),
     ...bandMarks(list, strips, bands),
-    ...rulerMarks(stage, total, list.fps, strips, bands, gutter, print),
-    ...sceneMarks(stage, list, strips, bands, print),
-    ...numberMarks(stage, list, strips, bands, print),
+    ...rulerMarks(stage, list, total, strips, bands, { ...print, gutterMm: gutter }),
+    ...nameMarks(stage, list, strips, bands, print),
     ...legendMarks(stage, list, { x: body.x, y: legendTop, width: body.width }, print.smallMm * 1.1).marks,
   ];
   const { widthMm, heightMm } = stage;
@@ -59,35 +64,34 @@ export function rhythmPage(list: CutList, look: Look): Page {
 
 /** Height for cut numbers that may have to stand on end. */
 function labelHeight({ metrics }: Stage, { rows }: CutList, { labelMm }: Print): number {
-  const longest = rows.reduce(
-    (most, row) => Math.max(most, metrics.width(`(${labelOf(row)})`, labelMm, 'bold')),
-    0,
-  );
-  return Math.max(labelMm * 1.2, Math.min(longest + 0.4, labelMm * 6));
+  const longest = rows.reduce((most, row) => Math.max(most, metrics.width(labelOf(row), labelMm, 'bold')), 0);
+  return Math.min(longest + 0.7, labelMm * 4);
 }
 
 function bandsOf(
   pitch: number,
   labelled: number,
-  { smallMm }: Print,
+  { labelMm, smallMm }: Print,
   scale: number,
 ): { bands: Bands; lowest: number } {
   const lane = 1.15 * scale;
   const ruler = 1.1 + smallMm * 1.05;
   const gap = 0.6 * scale;
   const scene = smallMm * 1.15;
-  const fixed = scene + labelled + 2 * lane + ruler + gap;
+  // Numbers on end reach up beside the names of scenes.
+  const bar = Math.max(labelled, scene + labelMm * 1.2);
+  const fixed = bar + 2 * lane + ruler + gap;
   const room = Math.max(0, pitch - fixed);
   // What a high strip has left goes to the drawings first.
   const drawings = Math.min(room * 0.8, 16 * scale);
   const more = Math.min((room - drawings) / 2, 2.5 * scale);
-  const bar = scene + labelled;
+
   const camera = bar + drawings;
   const dialogue = camera + lane + more;
   const bottom = dialogue + lane + more;
   return {
-    bands: { scene: 0, label: scene, bar, camera, dialogue, bottom, ruler: bottom + 1.1 + smallMm * 0.5 },
-    lowest: fixed + 3 * scale,
+    bands: { bar, camera, dialogue, bottom, ruler: bottom + 1.1 + smallMm * 0.5 },
+    lowest: fixed + 3.4 * scale,
   };
 }
 

@@ -1,8 +1,7 @@
 /** Words and figures on the strips: scenes, cut numbers, the ruler of time, where the budget ends. */
 
 import type { CutList } from '../../count/list.js';
-import type { Stage } from '../cut-list/frame.js';
-import { lengthText } from '../cut-list/frame.js';
+import { lengthText, type Stage } from '../cut-list/frame.js';
 import { black, line, pale, textAt } from '../draw.js';
 import type { Mark } from '../marks.js';
 import type { Bands } from './bands.js';
@@ -21,75 +20,44 @@ export interface Print {
   readonly smallMm: number;
 }
 
+/** A strip's width that a text takes. */
+interface Taken {
+  readonly strip: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+const APART = 0.6;
+
+const isFree = (taken: readonly Taken[], { strip, from, to }: Taken): boolean =>
+  !taken.some((one) => one.strip === strip && from < one.to + APART && to > one.from - APART);
+
 export const labelOf = ({ cut, sound }: { cut: string; sound: boolean }): string =>
   `${cut}${sound ? '' : '!'}`;
 
-export function numberMarks(stage: Stage, list: CutList, strips: Strips, bands: Bands, print: Print): Mark[] {
-  const { labelMm } = print;
+/** Numbers of the cuts, then the names of scenes where they begin, as far as they have room over them. */
+export function nameMarks(stage: Stage, list: CutList, strips: Strips, bands: Bands, print: Print): Mark[] {
+  const { labelMm, smallMm } = print;
+  const set = { sizeMm: labelMm, weight: 'bold', anchor: 'start' } as const;
   const width = (text: string): number => stage.metrics.width(text, labelMm, 'bold') + 0.5;
-  const byStrip = new Map<number, Labelled[]>();
-  list.rows.forEach((row, i) => {
-    const { start, frames } = list.placed[i]!;
-    piecesOf(strips, start, start + frames).forEach(({ strip, x1 }, n) => {
-      // A cut that goes on from the strip above is named again, in brackets.
-      const text = n === 0 ? labelOf(row) : `(${labelOf(row)})`;
-      byStrip.set(strip, [...(byStrip.get(strip) ?? []), { text, x: x1 }]);
-    });
-  });
-  return [...byStrip].flatMap(([strip, labels]) => {
-    const top = strips.top + strip * strips.pitch;
-    const bottom = top + bands.bar;
-    const end = strips.left + strips.width;
-    return setLabels(labels, end, width, labelMm * 1.02).map(({ text, x, upwards }) =>
-      upwards
-        ? textAt(x + labelMm * 0.5, bottom - 0.25, text, {
-            sizeMm: labelMm,
-            weight: 'bold',
-            anchor: 'start',
-            turn: -90,
-          })
-        : textAt(x + 0.4, bottom - labelMm * 0.58, text, {
-            sizeMm: labelMm,
-            weight: 'bold',
-            anchor: 'start',
-          }),
-    );
-  });
-}
-
-/** Names of scenes where they begin, as far as they have room, and the mark of the budget, which has it always. */
-export function sceneMarks(
-  stage: Stage,
-  list: CutList,
-  strips: Strips,
-  bands: Bands,
-  { smallMm }: Print,
-): Mark[] {
-  const marks: Mark[] = [];
-  const taken: { strip: number; from: number; to: number }[] = [];
-  const place = (strip: number, from: number, to: number): boolean => {
-    if (taken.some((one) => one.strip === strip && from < one.to + 0.6 && to > one.from - 0.6)) return false;
-    taken.push({ strip, from, to });
-    return true;
+  const room = {
+    end: strips.left + strips.width,
+    lineMm: labelMm * 1.02,
+    highest: bands.bar - 0.1,
+    width,
   };
-  const middle = (strip: number): number => strips.top + strip * strips.pitch + bands.scene + smallMm * 0.55;
-  const right = strips.left + strips.width;
-  if (list.budget !== null && list.budget <= strips.count * strips.frames) {
-    const { strip, x } = placeOf(strips, list.budget, true);
-    const top = strips.top + strip * strips.pitch;
-    for (const aside of [-0.35, 0.35])
-      marks.push(line(x + aside, top + bands.scene, x + aside, top + bands.bottom + 0.8, black(0.4)));
-    const text = `${stage.words.legend.budget} ${lengthText(stage, list.budget, list.fps)}`;
-    const width = stage.metrics.width(text, smallMm, 'bold');
-    const left = x + 1 + width > right;
-    place(strip, left ? x - 1 - width : x - 0.6, left ? x + 0.6 : x + 1 + width);
-    marks.push(
-      textAt(left ? x - 1 : x + 1, middle(strip), text, {
-        sizeMm: smallMm,
-        weight: 'bold',
-        anchor: left ? 'end' : 'start',
-      }),
-    );
+  const marks: Mark[] = [];
+  const taken: Taken[] = [];
+  for (const [strip, labels] of numbersOf(list, strips)) {
+    const bottom = strips.top + strip * strips.pitch + bands.bar;
+    for (const { text, x, upwards } of setLabels(labels, room)) {
+      if (upwards) taken.push({ strip, from: x, to: x + labelMm });
+      marks.push(
+        upwards
+          ? textAt(x + 0.35 + labelMm * 0.4, bottom - 0.35, text, { ...set, turn: -90 })
+          : textAt(x + 0.45, bottom - labelMm * 0.62, text, set),
+      );
+    }
   }
   let scene = '';
   list.rows.forEach((row, i) => {
@@ -99,38 +67,70 @@ export function sceneMarks(
     if (scene === '') return;
     const { strip, x } = placeOf(strips, start);
     const text = stage.words.scene(scene);
-    const width = stage.metrics.width(text, smallMm, 'regular');
-    const to = x + 0.7 + width;
-    if (to <= right && place(strip, x, to))
-      marks.push(textAt(x + 0.7, middle(strip), text, { sizeMm: smallMm, anchor: 'start' }));
+    const long = stage.metrics.width(text, smallMm, 'regular');
+    for (const aside of [0.7, 0.9 + labelMm + APART]) {
+      const wanted = { strip, from: x + aside, to: x + aside + long };
+      if (wanted.to > room.end || !isFree(taken, wanted)) continue;
+      taken.push(wanted);
+      const y = strips.top + strip * strips.pitch + smallMm * 0.55;
+      marks.push(textAt(wanted.from, y, text, { sizeMm: smallMm, anchor: 'start' }));
+      return;
+    }
   });
   return marks;
 }
 
+function numbersOf(list: CutList, strips: Strips): Map<number, Labelled[]> {
+  const byStrip = new Map<number, Labelled[]>();
+  list.rows.forEach((row, i) => {
+    const { start, frames } = list.placed[i]!;
+    piecesOf(strips, start, start + frames).forEach(({ strip, x1 }, n) => {
+      // A cut that goes on from the strip above is named again, in brackets, where that has room.
+      const again = n > 0;
+      const text = again ? `(${labelOf(row)})` : labelOf(row);
+      const label = { text, x: x1, across: again };
+      const known = byStrip.get(strip);
+      if (known) known.push(label);
+      else byStrip.set(strip, [label]);
+    });
+  });
+  return byStrip;
+}
+
+/** Seconds that a ruler may count in. */
 const RULES = [1, 2, 5, 10, 15, 30, 60, 120, 300, 600];
 
+/** `total`: frames that the strips show. */
 export function rulerMarks(
   stage: Stage,
+  list: CutList,
   total: number,
-  fps: number,
   strips: Strips,
   bands: Bands,
-  gutterMm: number,
-  { labelMm, smallMm }: Print,
+  print: Print & { readonly gutterMm: number },
 ): Mark[] {
+  const { labelMm, smallMm, gutterMm } = print;
+  const { fps } = list;
   const secondMm = (strips.width * fps) / strips.frames;
   const stripSeconds = strips.frames / fps;
-  const room = stage.metrics.width('88:88', smallMm, 'regular');
-  const named =
-    RULES.find((one) => one * secondMm >= room * 1.5 && (stripSeconds % one === 0 || one > 60)) ?? 600;
+  const wide = stage.metrics.width('88:88', smallMm, 'regular');
+  const named = RULES.find((one) => one * secondMm >= wide * 2.6) ?? 600;
   const ticked = RULES.find((one) => one * secondMm >= 0.9) ?? 600;
   const marks: Mark[] = [];
+  const taken: Taken[] = [];
+  const budget = budgetMarks(stage, list, strips, bands, smallMm);
+  if (budget) {
+    marks.push(...budget.marks);
+    taken.push(budget.taken);
+  }
   for (let strip = 0; strip < strips.count; strip++) {
     const top = strips.top + strip * strips.pitch;
     const first = strip * stripSeconds;
+    const begins = clock(first);
+    const most = (gutterMm - 1.5) / stage.metrics.width(begins, 1, 'bold');
     marks.push(
-      textAt(strips.left - 1.2, top + (bands.bar + bands.bottom) / 2, clock(first), {
-        sizeMm: fitted(stage, clock(first), gutterMm - 1.5, labelMm * 1.1),
+      textAt(strips.left - 1.2, top + (bands.bar + bands.bottom) / 2, begins, {
+        sizeMm: Math.max(stage.least, Math.min(labelMm * 1.1, most)),
         weight: 'bold',
         anchor: 'end',
       }),
@@ -140,16 +140,44 @@ export function rulerMarks(
       const x = strips.left + second * secondMm;
       const isNamed = (first + second) % named === 0;
       const long = isNamed ? 0.9 : (first + second) % 5 === 0 ? 0.7 : 0.4;
-      marks.push(
-        line(x, top + bands.bottom + 0.15, x, top + bands.bottom + 0.15 + long, pale(isNamed ? 0.3 : 0.15)),
-      );
+      const y = top + bands.bottom + 0.15;
+      marks.push(line(x, y, x, y + long, pale(isNamed ? 0.3 : 0.15)));
       if (!isNamed || second === 0 || second >= stripSeconds) continue;
-      marks.push(textAt(x, top + bands.ruler, clock(first + second), { sizeMm: smallMm, ink: 'grey' }));
+      const text = clock(first + second);
+      const half = stage.metrics.width(text, smallMm, 'regular') / 2;
+      if (x + half > strips.left + strips.width || !isFree(taken, { strip, from: x - half, to: x + half }))
+        continue;
+      marks.push(textAt(x, top + bands.ruler, text, { sizeMm: smallMm, ink: 'grey' }));
     }
   }
   return marks;
 }
 
-function fitted(stage: Stage, text: string, room: number, most: number): number {
-  return Math.max(stage.least, Math.min(most, room / stage.metrics.width(text, 1, 'bold')));
+/** A double line through the strip on which the budget ends, named under it; null where there is none, or far beyond. */
+function budgetMarks(
+  stage: Stage,
+  { budget, fps }: CutList,
+  strips: Strips,
+  bands: Bands,
+  sizeMm: number,
+): { marks: Mark[]; taken: Taken } | null {
+  if (budget === null || budget > strips.count * strips.frames) return null;
+  const { strip, x } = placeOf(strips, budget, true);
+  const top = strips.top + strip * strips.pitch;
+  const text = `${stage.words.legend.budget} ${lengthText(stage, budget, fps)}`;
+  const long = stage.metrics.width(text, sizeMm, 'bold') + 1;
+  const before = x + long > strips.left + strips.width;
+  return {
+    marks: [
+      ...[-0.35, 0.35].map((aside) =>
+        line(x + aside, top, x + aside, top + bands.ruler + sizeMm * 0.4, black(0.4)),
+      ),
+      textAt(before ? x - 1 : x + 1, top + bands.ruler, text, {
+        sizeMm,
+        weight: 'bold',
+        anchor: before ? 'end' : 'start',
+      }),
+    ],
+    taken: { strip, from: before ? x - long : x - 0.6, to: before ? x + 0.6 : x + long },
+  };
 }
