@@ -91,19 +91,17 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     diagnostics.push(...bound.diagnostics);
     shot = bound.shot && withArtists(bound.shot, episode);
     if (shot) {
-      const lends = source.lends ?? null;
-      const refers = lends === null || shot.levels.some(({ reuse }) => reuse);
-      const story = refers ? storyOf(host, episode, shelf) : null;
-      const reused =
-        story && shot.levels.some(({ reuse }) => reuse)
-          ? findReused({ shot, only: lends }, story, shelf, (other, level) =>
-              compile(host, other, episode, { shelf, lends: level }),
-            )
-          : nothingReused;
+      const { lends } = source;
+      const story = storyOf(host, episode, shelf);
+      const reused = story
+        ? findReused({ shot, only: lends ?? null }, story, shelf, (other, level) =>
+            compile(host, other, episode, { shelf, lends: level }),
+          )
+        : nothingReused;
       solved = solve(shot, { reused: reused.levels });
       digests = reused.digests;
       diagnostics.push(...reused.diagnostics, ...solved.diagnostics, ...reusedInVain(solved, reused));
-      const around = lends === null ? story?.around(path, shot.cut) : null;
+      const around = lends === undefined ? story?.around(path, shot.cut) : null;
       if (around) {
         const joins = checkOverlaps({ shot, tree: parsed.tree, text: read.text }, around);
         diagnostics.push(...joins.diagnostics);
@@ -111,6 +109,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
       }
     }
   }
+  let surroundings: Surroundings | null = null;
   diagnostics.push(...beyondPaper([parsed.tree, ...used.trees].flatMap(printedTexts), shot));
   return {
     file,
@@ -130,9 +129,8 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
       return digest(texts, episode.settings, shot?.artists ?? []);
     },
     get surroundings() {
-      const around = house ? nothingAround : surroundingsOf(host, path, episode, shelf, read.text);
-      const names = new Set(shot?.levels.map(({ name }) => name));
-      return { ...around, lent: around.lent.filter(({ level }) => names.has(level)) };
+      surroundings ??= shot ? surroundingsOf(host, path, shot, episode, shelf) : nothingAround;
+      return surroundings;
     },
     house,
   };

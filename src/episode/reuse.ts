@@ -56,6 +56,8 @@ export function findReused(
   for (const level of shot.levels) {
     const { name, reuse, timeline } = level;
     if (!reuse || (only !== null && only !== name)) continue;
+    // Said where the text was bound.
+    if (reuse.level === name && reuse.cut === shot.cut) continue;
     const lent = lend(level, reuse);
     if ('reason' in lent) {
       if (lent.round) {

@@ -54,8 +54,10 @@ export function scan(file: string, typed: string): Tree {
     if (word === undefined) continue;
     const tokens = tokenize(' '.repeat(start) + folded, start, end);
     const reading = readStatement(tokens, { file, text });
-    if ('statement' in reading) statements.push(reading.statement);
-    else
+    if ('statement' in reading) {
+      // A level may be called `time`.
+      if (reading.statement.kind !== 'timeline') statements.push(reading.statement);
+    } else
       broken.push({
         word: word.startsWith('level') ? 'level' : word,
         name: null,

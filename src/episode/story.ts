@@ -39,7 +39,7 @@ export interface StoryCut {
 }
 
 /** A cut of the story, as its text has it. */
-export function storyCut(path: string, name: string, text: string | null, number?: string): StoryCut {
+function storyCut(path: string, name: string, text: string | null, number?: string): StoryCut {
   let tree: Tree | null = null;
   const read = (): Tree => {
     tree ??= scan(name, text ?? '');
@@ -48,7 +48,7 @@ export function storyCut(path: string, name: string, text: string | null, number
   return {
     path,
     name,
-    number: number ?? first(read(), 'cut')?.number.text ?? '',
+    number: number ?? numberIn(read()),
     text,
     get tree() {
       return read();
@@ -130,22 +130,11 @@ export class Story {
     return { before: next(-1), after: next(1) };
   }
 
-  /** The cut that a file of the story holds, by the file's absolute path. */
-  fileAt(path: string): StoryCut | null {
-    const place = this.places.get(path);
-    return place === undefined ? null : this.at(place);
-  }
-
   /** The levels of a cut that take their drawings from other cuts, also where a used file says so. */
   borrowed(cut: StoryCut): readonly Borrowed[] {
     const known = this.reuses.get(cut) ?? this.findBorrowed(cut);
     this.reuses.set(cut, known);
     return known;
-  }
-
-  /** What a cut uses, by whatever way. */
-  usesOf({ path, tree, text }: StoryCut): ReturnType<typeof findUses> | null {
-    return mentions(text ?? '', 'use') ? findUses(this.host, path, tree, this.folder, this.shelf) : null;
   }
 
   private at(place: number): StoryCut | null {
@@ -195,7 +184,7 @@ export class Story {
     const id = JSON.stringify([dirname(cut.path), lines]);
     const known =
       this.lending.get(id) ??
-      this.usesOf(cut)!.trees.some(({ statements }) =>
+      findUses(this.host, cut.path, cut.tree, this.folder, this.shelf).trees.some(({ statements }) =>
         statements.some((statement) => statement.kind === 'level' && statement.reuse !== null),
       );
     this.lending.set(id, known);
@@ -203,9 +192,9 @@ export class Story {
   }
 }
 
-/** The statement of that kind that counts: the first. */
-export function first<K extends 'cut' | 'time'>(tree: Tree, kind: K): StatementOf<K> | null {
-  return (tree.statements.find((one) => one.kind === kind) as StatementOf<K> | undefined) ?? null;
+function numberIn(tree: Tree): string {
+  const statement = tree.statements.find((one) => one.kind === 'cut');
+  return statement?.kind === 'cut' ? statement.number.text : '';
 }
 
 function reuseOf({ level, reuse }: StatementOf<'level'>): Borrowed[] {

@@ -1,0 +1,54 @@
+/** Episodes of a few small cuts, for tests of what cuts have to do with each other. */
+
+import { type Compiled, compile } from '../../src/episode/compile.js';
+import { findCuts } from '../../src/episode/find.js';
+import { newShelf } from '../../src/episode/shelf.js';
+import { type Story, storyOf } from '../../src/episode/story.js';
+import { type MemoryHost, memoryHost } from '../../src/host/memory.js';
+
+export type Files = Readonly<Record<string, string>>;
+
+/** A cut of two seconds. */
+export const cut = (number: string, lines = ''): string =>
+  `cut ${number}\ntime 2+0\n${lines}${lines === '' ? '' : '\n'}A: 1--2..\n`;
+
+/** Compiles what an argument means, cuts by their names, each run with a shelf of its own; beside an empty manifest. */
+export async function compiled(files: Files, arg = '.'): Promise<Record<string, Compiled>> {
+  return compiledIn(memoryHost({ 'episode.yaml': '', ...files }), arg);
+}
+
+export async function compiledIn(host: MemoryHost, arg = '.'): Promise<Record<string, Compiled>> {
+  const { jobs } = await findCuts(host, [arg]);
+  const shelf = newShelf();
+  return Object.fromEntries(
+    jobs.map(({ name, path, episode }) => [name, compile(host, path, episode, { name, shelf })]),
+  );
+}
+
+export async function storyIn(host: MemoryHost, folder = '.'): Promise<Story> {
+  const { episodes } = await findCuts(host, [folder]);
+  return storyOf(host, episodes[0]!, newShelf())!;
+}
+
+/** `code place: message`, of the codes that begin with a word; the place is what the span covers. */
+export function told(one: Compiled | undefined, about: string): string[] {
+  return one!.diagnostics
+    .filter(({ code }) => code.startsWith(about))
+    .map(({ code, span, message }) => {
+      const place = one!.sources.get(span.file)!.slice(span.start, span.end);
+      return `${code} ${place}: ${message}`;
+    });
+}
+
+export const codes = (one: Compiled | undefined): string[] => one!.diagnostics.map(({ code }) => code);
+
+/** Counts what is read from now on, by file name. */
+export function readsOf(host: MemoryHost): string[] {
+  const names: string[] = [];
+  const { read } = host;
+  host.read = (path) => {
+    names.push(path.replace('/work/', ''));
+    return read(path);
+  };
+  return names;
+}
