@@ -7,9 +7,9 @@ import { episodeOf } from '../episode/find.js';
 import { hasErrors } from '../episode/order.js';
 import type { Host } from '../host/host.js';
 import type { LabelLanguage } from '../shot/settings.js';
-import { noteOf } from './compare.js';
 import { Desk } from './desk.js';
 import { LineFault } from './line.js';
+import { noteOf } from './note.js';
 
 /**
  * `words` as git passes them to an external diff: path, old file, old id, old mode, new file, new id, new mode; after a rename

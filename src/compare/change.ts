@@ -82,7 +82,7 @@ export type LevelChange =
 export interface LevelSeen {
   readonly level: string;
   readonly title: string;
-  /** How many drawings it has. */
+  /** How many drawings it has, without reused ones. */
   readonly drawings: number;
 }
 
@@ -95,6 +95,8 @@ export type Seen =
       readonly drawing: string;
       readonly kind: DrawingKind;
       readonly cel: number;
+      /** The keys that an in-between lies between, where a passage says so. */
+      readonly way: { readonly from: string; readonly to: string } | null;
     }
   | { readonly form: 'empty' }
   | { readonly form: 'cycle'; readonly first: string; readonly last: string };

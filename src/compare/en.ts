@@ -13,13 +13,13 @@ import type {
   Speed,
   Was,
 } from './change.js';
-import { brief, figure, isLater, lasts, numberRuns, type Telling } from './telling.js';
+import { figure, isLater, lasts, numberRuns, type Telling } from './telling.js';
 import type { Sentences } from './words.js';
 
 const plural = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`;
 const was = (text: string | number) => `(was ${text})`;
-const quoted = (text: string) => `“${brief(text)}”`;
-const none = (text: string) => (text === '' ? 'none' : quoted(text));
+const quoted = (text: string, t: Telling) => `“${t.brief(text)}”`;
+const none = (text: string, t: Telling) => (text === '' ? 'none' : quoted(text, t));
 
 /** `12 frames`, from a second on `1+12`. */
 function time(frames: number, t: Telling): string {
@@ -40,7 +40,7 @@ const range = ({ from, to }: Frames, t: Telling) =>
 function seen(it: Seen, level: string): string {
   if (it.form === 'empty') return 'empty';
   if (it.form === 'cycle')
-    return it.first === it.last ? `the cycle on ${it.first}` : `the cycle ${it.first} to ${it.last}`;
+    return it.first === it.last ? `the cycle on ${it.first}` : `the cycle ${it.first}-${it.last}`;
   return it.kind === 'key' ? `key ${it.drawing}` : `${level}${it.cel} (${it.drawing})`;
 }
 
@@ -53,10 +53,16 @@ function block(first: Seen, last: Seen, level: string): string {
 }
 
 /** `key 4, 2 in-betweens, key 5`; long lists by their ends. */
-function list(shown: readonly Shown[], level: string): string {
+function list(shown: readonly Shown[], level: string, others: readonly Shown[] = []): string {
+  // Two in-betweens of one name are told apart by the keys that they lead to.
+  const twins = new Set(others.map(({ seen: it }) => seen(it, level)));
+  const name = (it: Seen) =>
+    it.form === 'drawing' && it.way && twins.has(seen(it, level))
+      ? `${level}${it.cel} (${it.way.from}>${it.way.to}.${it.drawing.split('.').at(-1)})`
+      : seen(it, level);
   if (shown.length > 6)
     return `${seen(shown[0]!.seen, level)} … ${seen(shown.at(-1)!.seen, level)} (${shown.length} exposures)`;
-  return shown.map(({ seen: it }) => seen(it, level)).join(', ');
+  return shown.map(({ seen: it }) => name(it)).join(', ');
 }
 
 function follow(it: Follow | null, t: Telling, level: string): string {
@@ -72,7 +78,7 @@ function shown(change: ChangeOf<'shown'>, t: Telling): string {
   const frames = (list: readonly Shown[]) => list.reduce((sum, one) => sum + one.frames, 0);
   const held = holder
     ? frames(now) > frames(old)
-      ? `, out of ${seen(holder, level)}`
+      ? `, ${seen(holder, level)} held that much less`
       : `, ${seen(holder, level)} held instead`
     : '';
   const end = `${inCycle(change)}${held}${follow(change.follows, t, level)}`;
@@ -90,11 +96,11 @@ function shown(change: ChangeOf<'shown'>, t: Telling): string {
   }
   const length =
     frames(old) === frames(now) ? '' : ` for ${times({ old: frames(old), now: frames(now) }, t)}`;
-  return `${level}: ${list(now, level)} instead of ${list(old, level)} from ${t.row(from.now)}${length}${end}`;
+  return `${level}: ${list(now, level, old)} instead of ${list(old, level, now)} from ${t.row(from.now)}${length}${end}`;
 }
 
 const CHARTS: Readonly<Record<string, string>> = {
-  even: 'even',
+  even: 'evenly spaced',
   early: 'crowding the earlier key',
   late: 'crowding the later key',
   both: 'crowding both keys',
@@ -110,7 +116,7 @@ function cycle(change: ChangeOf<'cycle'>, t: Telling): string {
   const end = `, from ${t.row(from.now)}${follow(change.follows, t, level)}`;
   if (what === 'bounce')
     return `${start} ${bounce.now ? 'there and back' : 'one way only'} ${was(bounce.old ? 'there and back' : 'one way')}${end}`;
-  if (what === 'times') return `${start} ${plural(count.now!, 'time')} ${was(count.old!)}${end}`;
+  if (what === 'times') return `${start} runs ${plural(count.now!, 'time')} ${was(count.old!)}${end}`;
   return `${start} lasts ${times(frames, t)}${end}`;
 }
 
@@ -221,7 +227,7 @@ function manner(name: string, value: MannerValue, t: Telling): string {
     case 'white':
       return value ? 'white' : 'black';
     case 'text':
-      return quoted(String(value));
+      return quoted(String(value), t);
     default:
       return String(value).replace('>', ' to ');
   }
@@ -237,7 +243,7 @@ function by({ xMm, yMm }: Point): string {
 
 const at = ({ xMm, yMm }: Point) => `${figure(xMm)},${figure(yMm)}`;
 
-function lightName({ light, way, white, levels, text }: LightSeen): string {
+function lightName({ light, way, white, levels, text }: LightSeen, t: Telling): string {
   const who = levels.join(',');
   switch (light) {
     case 'fade':
@@ -249,17 +255,17 @@ function lightName({ light, way, white, levels, text }: LightSeen): string {
     case 'glow':
       return `${who} light through`;
     case 'effect':
-      return `effect ${quoted(text)}${who ? ` on ${who}` : ''}`;
+      return `effect ${quoted(text, t)}${who ? ` on ${who}` : ''}`;
   }
 }
 
 const WORDS = { voice: 'dialogue', sound: 'sound', music: 'music' } as const;
-const speech = ({ words, speaker, text }: Speech) =>
-  `${WORDS[words]}${speaker ? ` ${speaker}` : ''} ${quoted(text)}`;
+const speech = ({ words, speaker, text }: Speech, t: Telling) =>
+  `${WORDS[words]}${speaker ? ` ${speaker}` : ''} ${quoted(text, t)}`;
 const MANNERS = { on: 'in picture', off: 'off', mono: 'inner voice' } as const;
 
-const whole = (label: string) => (change: Was<string>) =>
-  `${label} ${none(change.now)} ${was(none(change.old))}`;
+const plain = (label: string) => (change: Was<string>) =>
+  `${label} ${change.now || 'none'} ${was(change.old || 'none')}`;
 const names = (list: readonly string[]) => list.join(', ') || 'nobody';
 const size = (it: { widthMm: number; heightMm: number } | null) =>
   it ? `${figure(it.widthMm)} x ${figure(it.heightMm)} mm` : 'the usual sheet';
@@ -279,24 +285,24 @@ export const en: Sentences = {
     `handles: ${t.length(now.head)} before, ${t.length(now.tail)} after the cut ${was(`${t.length(old.head)}, ${t.length(old.tail)}`)}`,
   fps: ({ old, now }) => `${now} frames a second ${was(old)}`,
   'standard-field': ({ old, now }) => `standard field ${size(now)} ${was(size(old))}`,
-  title: whole('title'),
-  scene: whole('scene'),
-  take: whole('take'),
+  title: ({ old, now }, t) => `title ${none(now, t)} ${was(none(old, t))}`,
+  scene: plain('scene'),
+  take: plain('take'),
   artist: ({ old, now }) => `artist ${names(now)} ${was(names(old))}`,
-  memo: ({ old, now }) => {
-    if (old === null) return `memo added: ${quoted(now!)}`;
+  memo: ({ old, now }, t) => {
+    if (old === null) return `memo added: ${quoted(now!, t)}`;
     return now === null
-      ? `memo dropped: ${quoted(old)}`
-      : `memo reworded: ${quoted(now)} ${was(quoted(old))}`;
+      ? `memo dropped: ${quoted(old, t)}`
+      : `memo reworded: ${quoted(now, t)} ${was(quoted(old, t))}`;
   },
 
   stack: ({ old, now }) => `stack, bottom to top: ${now.join(' ')} ${was(old.join(' '))}`,
-  'level-added': ({ level, title, drawings, above }) =>
-    `level ${level}${title ? ` ${quoted(title)}` : ''} added, ${above ? `above ${above}` : 'at the bottom'}${drawings ? `: ${plural(drawings, 'drawing')}` : ''}`,
-  'level-dropped': ({ level, title, drawings }) =>
-    `level ${level}${title ? ` ${quoted(title)}` : ''} dropped${drawings ? `: ${plural(drawings, 'drawing')}` : ''}`,
+  'level-added': ({ level, title, drawings, above }, t) =>
+    `level ${level}${title ? ` ${quoted(title, t)}` : ''} added, ${above ? `above ${above}` : 'at the bottom'}${drawings ? `: ${plural(drawings, 'drawing')}` : ''}`,
+  'level-dropped': ({ level, title, drawings }, t) =>
+    `level ${level}${title ? ` ${quoted(title, t)}` : ''} dropped${drawings ? `: ${plural(drawings, 'drawing')}` : ''}`,
   'level-renamed': ({ level, old }) => `level ${old} is called ${level}`,
-  'level-title': ({ level, old, now }) => `${level}: title ${none(now)} ${was(none(old))}`,
+  'level-title': ({ level, old, now }, t) => `${level}: title ${none(now, t)} ${was(none(old, t))}`,
   'artwork-size': ({ level, old, now }) => `${level}: artwork ${size(now)} ${was(size(old))}`,
   'artwork-home': ({ level, old, now }) =>
     `${level}: artwork ${by({ xMm: now.xMm - old.xMm, yMm: now.yMm - old.yMm })}, at ${at(now)} ${was(at(old))}`,
@@ -341,7 +347,7 @@ export const en: Sentences = {
     const held = holder
       ? `; ${seen(holder, level)} held ${count.now > count.old ? 'less' : 'more'} for it`
       : '';
-    return `${level}: ${plural(count.now, 'in-between')} from key ${from} to key ${to} ${was(count.old)}, from ${t.row(frame)}${more}${less}${held}${follow(follows, t, level)}`;
+    return `${level}: ${count.now === 0 ? 'no in-between' : plural(count.now, 'in-between')} from key ${from} to key ${to} ${was(count.old)}, from ${t.row(frame)}${more}${less}${held}${follow(follows, t, level)}`;
   },
   chart: ({ level, from, to, chart: names, fractions }) =>
     `${level}: in-betweens from key ${from} to key ${to} ${chart(names.now, fractions.now)} ${was(chart(names.old, fractions.old))}`,
@@ -379,26 +385,27 @@ export const en: Sentences = {
     `${moveName(change)}: ${spacing(change.now)} ${was(spacing(change.old))}${speed(change)}`,
   'move-manner': (change, t) =>
     `${moveName(change)}: ${manner(change.manner, change.now, t)} ${was(manner(change.manner, change.old, t))}`,
-  'light-added': (change, t) => `${lightName(change)} added: ${range(change.frames, t)}`,
-  'light-dropped': (change, t) => `${lightName(change)} dropped ${was(range(change.frames, t))}`,
-  'light-time': (change, t) => timed(lightName(change), change.frames, t),
+  'light-added': (change, t) => `${lightName(change, t)} added: ${range(change.frames, t)}`,
+  'light-dropped': (change, t) => `${lightName(change, t)} dropped ${was(range(change.frames, t))}`,
+  'light-time': (change, t) => timed(lightName(change, t), change.frames, t),
   'light-manner': (change, t) =>
-    `${lightName(change)}: ${manner(change.manner, change.now, t)} ${was(manner(change.manner, change.old, t))}`,
+    `${lightName(change, t)}: ${manner(change.manner, change.now, t)} ${was(manner(change.manner, change.old, t))}`,
 
-  'speech-added': (change, t) => `${speech(change)} added: ${range(change.frames, t)}`,
-  'speech-dropped': (change, t) => `${speech(change)} dropped ${was(range(change.frames, t))}`,
-  'speech-time': (change, t) => timed(speech(change), change.frames, t),
-  'speech-text': (change) => `${speech(change)} reworded ${was(quoted(change.old))}`,
-  'speech-speaker': (change) => `${speech(change)}: speaker ${none(change.now)} ${was(none(change.old))}`,
-  'speech-manner': (change) => `${speech(change)}: ${MANNERS[change.now]} ${was(MANNERS[change.old])}`,
+  'speech-added': (change, t) => `${speech(change, t)} added: ${range(change.frames, t)}`,
+  'speech-dropped': (change, t) => `${speech(change, t)} dropped ${was(range(change.frames, t))}`,
+  'speech-time': (change, t) => timed(speech(change, t), change.frames, t),
+  'speech-text': (change, t) => `${speech(change, t)} reworded ${was(quoted(change.old, t))}`,
+  'speech-speaker': (change, t) =>
+    `${speech(change, t)}: speaker ${none(change.now, t)} ${was(none(change.old, t))}`,
+  'speech-manner': (change, t) => `${speech(change, t)}: ${MANNERS[change.now]} ${was(MANNERS[change.old])}`,
   'speech-rows': (change, t) => {
     const row = (frame: number | null) => (frame === null ? 'no row of its own' : t.row(frame));
-    return `${speech(change)}: ${quoted(change.word)} on ${row(change.row.now)} ${was(row(change.row.old))}`;
+    return `${speech(change, t)}: ${quoted(change.word, t)} on ${row(change.row.now)} ${was(row(change.row.old))}`;
   },
-  'note-added': ({ frame, text }, t) => `note ${quoted(text)} added on ${t.row(frame)}`,
-  'note-dropped': ({ frame, text }, t) => `note ${quoted(text)} dropped ${was(`on ${t.row(frame)}`)}`,
+  'note-added': ({ frame, text }, t) => `note ${quoted(text, t)} added on ${t.row(frame)}`,
+  'note-dropped': ({ frame, text }, t) => `note ${quoted(text, t)} dropped ${was(`on ${t.row(frame)}`)}`,
   'note-moved': ({ frame, text }, t) =>
-    `note ${quoted(text)} ${later(frame.now - frame.old, t)}, on ${t.row(frame.now)} ${was(t.row(frame.old))}`,
+    `note ${quoted(text, t)} ${later(frame.now - frame.old, t)}, on ${t.row(frame.now)} ${was(t.row(frame.old))}`,
   'note-text': ({ frame, old, now }, t) =>
-    `note on ${t.row(frame)} reworded: ${quoted(now)} ${was(quoted(old))}`,
+    `note on ${t.row(frame)} reworded: ${quoted(now, t)} ${was(quoted(old, t))}`,
 };

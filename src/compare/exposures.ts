@@ -5,7 +5,7 @@ import type { Change, ChangeBody, ChangeOf, Follow, Seen, Shown } from './change
 import { type Aligned, type Anchors, type Event, type Story, story } from './events.js';
 import type { Names } from './names.js';
 import type { OtherCount } from './passages.js';
-import { pairCycles, type Token, tokensOf } from './tokens.js';
+import { pairCycles, passesOf, type Token, tokensOf, wholePasses } from './tokens.js';
 
 const NO_ANCHORS: Anchors = { old: new Set(), now: new Set() };
 
@@ -18,7 +18,7 @@ export function exposureChanges(
 ): Change[] {
   const { old, now } = pairCycles(tokensOf(names.old), tokensOf(names.now), names);
   const teller = new Teller(level, names, counts);
-  teller.tell(old, now, anchors, true);
+  teller.tell(old, now, anchors, 'level');
   return teller.finish();
 }
 
@@ -48,14 +48,23 @@ class Teller {
   }
 
   /** Two sequences, of the whole level or of one pass of a cycle. */
-  tell(old: readonly Token[], now: readonly Token[], anchors: Anchors, whole: boolean): void {
-    const told = story(old, now, anchors, whole, (pair) => this.differsInside(pair));
+  tell(
+    old: readonly Token[],
+    now: readonly Token[],
+    anchors: Anchors,
+    what: 'level' | 'pass' | 'part',
+  ): void {
+    const whole = what === 'level';
+    const told = story(old, now, anchors, what !== 'pass', (pair) => this.differsInside(pair));
     const { events, aligned } = told;
     for (let e = 0; e < events.length; e++) {
       const event = events[e]!;
       const next = events[e + 1];
       const opposite = next !== undefined && next.delta === -event.delta && event.delta !== 0;
-      if (event.type === 'length') {
+      if (next?.type === 'region' && opposite && this.holdsEnd(event, next, told)) {
+        this.length(event, told, e, whole);
+        e++;
+      } else if (event.type === 'length') {
         const one = event.first === event.last;
         if (next?.type === 'region' && opposite && one && next.after === event.last) {
           this.region(next, told, aligned[event.first]!.now, whole);
@@ -76,14 +85,38 @@ class Teller {
     }
   }
 
+  /** Whether a cycle goes on over what was, or is now, the hold of a drawing of its own behind it. */
+  private holdsEnd(
+    event: Event,
+    region: Extract<Event, { type: 'region' }>,
+    { aligned }: Story,
+  ): event is Extract<Event, { type: 'length' | 'cycle' }> {
+    if (event.type !== 'length' && event.type !== 'cycle') return false;
+    const pair = aligned[event.last]!;
+    const tokens = [...region.old, ...region.now];
+    if (!pair.now.cycle || region.after !== event.last || tokens.length !== 1) return false;
+    return [pair.old, pair.now].some(({ cycle }) =>
+      cycle!.pass.some(({ symbol }) => symbol === tokens[0]!.symbol),
+    );
+  }
+
   private push(body: ChangeBody, rows: Frames): void {
     this.changes.push({ ...body, place: { kind: 'level', level: this.level }, rows } as Change);
   }
 
-  private length(event: Extract<Event, { type: 'length' }>, told: Story, e: number, whole: boolean): void {
+  private length(
+    event: Extract<Event, { type: 'length' | 'cycle' }>,
+    told: Story,
+    e: number,
+    whole: boolean,
+  ): void {
     const { aligned } = told;
     const [first, last] = [aligned[event.first]!, aligned[event.last]!];
     const { seen, cycle } = first.now;
+    if (event.type === 'cycle') {
+      this.cycle(first, event, told);
+      return;
+    }
     if (seen.form === 'empty' && event.last < aligned.length - 1) {
       this.moved(aligned.slice(event.last + 1, endOf(told, e) + 1), event.delta, whole);
       return;
@@ -181,11 +214,12 @@ class Teller {
   private differsInside({ old, now }: Aligned): boolean {
     const [a, b] = [old.cycle, now.cycle];
     if (!a || !b) return false;
-    if (a.bounce !== b.bounce || a.passFrames !== b.passFrames || a.pass.length !== b.pass.length)
-      return true;
-    if (this.otherTimes({ old, now })) return true;
-    return a.pass.some((token, i) => {
-      const other = b.pass[i]!;
+    if (a.bounce !== b.bounce || this.otherTimes({ old, now })) return true;
+    if (a.passFrames !== b.passFrames && wholePasses(old, now)) return true;
+    const [before, after] = passesOf(old, now);
+    if (before.length !== after.length) return true;
+    return before.some((token, i) => {
+      const other = after[i]!;
       if (token.cycle && other.cycle) return this.differsInside({ old: token, now: other });
       return token.symbol !== other.symbol || token.frames !== other.frames;
     });
@@ -224,8 +258,9 @@ class Teller {
     if (this.otherTimes(pair)) {
       this.push({ ...this.cycleBody(pair), what: whole ? 'times' : 'length', follows }, rows);
     }
-    const inner = pairCycles(a.pass, b.pass, this.names);
-    this.tell(inner.old, inner.now, NO_ANCHORS, false);
+    const [before, after] = passesOf(old, now);
+    const inner = pairCycles(before, after, this.names);
+    this.tell(inner.old, inner.now, NO_ANCHORS, wholePasses(old, now) ? 'pass' : 'part');
   }
 
   private inBetweens(count: OtherCount): Change {

@@ -13,12 +13,12 @@ import type {
   Speed,
   Was,
 } from './change.js';
-import { brief, figure, isLater, lasts, numberRuns, type Telling } from './telling.js';
+import { figure, isLater, lasts, numberRuns, type Telling } from './telling.js';
 import type { Sentences } from './words.js';
 
 const was = (text: string | number) => `（旧 ${text}）`;
-const quoted = (text: string) => `「${brief(text)}」`;
-const none = (text: string) => (text === '' ? 'なし' : quoted(text));
+const quoted = (text: string, t: Telling) => `「${t.brief(text)}」`;
+const none = (text: string, t: Telling) => (text === '' ? 'なし' : quoted(text, t));
 
 /** `12コマ`, from a second on `1+12`. */
 function time(frames: number, t: Telling): string {
@@ -50,10 +50,16 @@ function block(first: Seen, last: Seen, level: string): string {
   return `${a}～${b}`;
 }
 
-function list(shown: readonly Shown[], level: string): string {
+function list(shown: readonly Shown[], level: string, others: readonly Shown[] = []): string {
+  // Two in-betweens of one name are told apart by the keys that they lead to.
+  const twins = new Set(others.map(({ seen: it }) => seen(it, level)));
+  const name = (it: Seen) =>
+    it.form === 'drawing' && it.way && twins.has(seen(it, level))
+      ? `${level}${it.cel}（${it.way.from}>${it.way.to}.${it.drawing.split('.').at(-1)}）`
+      : seen(it, level);
   if (shown.length > 6)
     return `${seen(shown[0]!.seen, level)}～${seen(shown.at(-1)!.seen, level)}（${shown.length}か所）`;
-  return shown.map(({ seen: it }) => seen(it, level)).join('、');
+  return shown.map(({ seen: it }) => name(it)).join('、');
 }
 
 function follow(it: Follow | null, t: Telling, level: string): string {
@@ -79,7 +85,7 @@ function shown(change: ChangeOf<'shown'>, t: Telling): string {
     return `${level}：${list(old, level)} ${old.some((one) => one.fresh) ? '削除' : 'の再使用なし'}${place}${end}`;
   }
   const length = frames(old) === frames(now) ? '' : `、${times({ old: frames(old), now: frames(now) }, t)}`;
-  return `${level}：${t.row(from.now)}から ${list(now, level)}${was(list(old, level))}${length}${end}`;
+  return `${level}：${t.row(from.now)}から ${list(now, level, old)}${was(list(old, level, now))}${length}${end}`;
 }
 
 const CHARTS: Readonly<Record<string, string>> = {
@@ -210,7 +216,7 @@ function manner(name: string, value: MannerValue, t: Telling): string {
     case 'white':
       return value ? '白' : '黒';
     case 'text':
-      return quoted(String(value));
+      return quoted(String(value), t);
     case 'direction':
       return (
         ({ left: '左', right: '右', up: '上', down: '下' } as Record<string, string>)[String(value)] ??
@@ -231,7 +237,7 @@ function by({ xMm, yMm }: Point): string {
 
 const at = ({ xMm, yMm }: Point) => `${figure(xMm)},${figure(yMm)}`;
 
-function lightName({ light, way, white, levels, text }: LightSeen): string {
+function lightName({ light, way, white, levels, text }: LightSeen, t: Telling): string {
   const who = levels.join(',');
   switch (light) {
     case 'fade':
@@ -243,17 +249,17 @@ function lightName({ light, way, white, levels, text }: LightSeen): string {
     case 'glow':
       return `${who} T光`;
     case 'effect':
-      return `効果${quoted(text)}${who ? ` ${who}` : ''}`;
+      return `効果${quoted(text, t)}${who ? ` ${who}` : ''}`;
   }
 }
 
 const WORDS = { voice: 'セリフ', sound: 'SE', music: '音楽' } as const;
-const speech = ({ words, speaker, text }: Speech) =>
-  `${WORDS[words]}${speaker ? ` ${speaker}` : ''}${quoted(text)}`;
+const speech = ({ words, speaker, text }: Speech, t: Telling) =>
+  `${WORDS[words]}${speaker ? ` ${speaker}` : ''}${quoted(text, t)}`;
 const MANNERS = { on: '画面内', off: 'OFF', mono: 'モノローグ' } as const;
 
-const whole = (label: string) => (change: Was<string>) =>
-  `${label} ${none(change.now)}${was(none(change.old))}`;
+const plain = (label: string) => (change: Was<string>) =>
+  `${label} ${change.now || 'なし'}${was(change.old || 'なし')}`;
 const names = (list: readonly string[]) => list.join('、') || 'なし';
 const size = (it: { widthMm: number; heightMm: number } | null) =>
   it ? `${figure(it.widthMm)}×${figure(it.heightMm)} mm` : '標準用紙';
@@ -273,22 +279,22 @@ export const ja: Sentences = {
     `のりしろ：頭 ${t.length(now.head)}、尻 ${t.length(now.tail)}${was(`頭 ${t.length(old.head)}、尻 ${t.length(old.tail)}`)}`,
   fps: ({ old, now }) => `毎秒${now}コマ${was(old)}`,
   'standard-field': ({ old, now }) => `基準フレーム ${size(now)}${was(size(old))}`,
-  title: whole('カット名'),
-  scene: whole('シーン'),
-  take: whole('テイク'),
+  title: ({ old, now }, t) => `カット名 ${none(now, t)}${was(none(old, t))}`,
+  scene: plain('シーン'),
+  take: plain('テイク'),
   artist: ({ old, now }) => `担当 ${names(now)}${was(names(old))}`,
-  memo: ({ old, now }) => {
-    if (old === null) return `メモ追加：${quoted(now!)}`;
-    return now === null ? `メモ削除：${quoted(old)}` : `メモ変更：${quoted(now)}${was(quoted(old))}`;
+  memo: ({ old, now }, t) => {
+    if (old === null) return `メモ追加：${quoted(now!, t)}`;
+    return now === null ? `メモ削除：${quoted(old, t)}` : `メモ変更：${quoted(now, t)}${was(quoted(old, t))}`;
   },
 
   stack: ({ old, now }) => `セル重ね（下から）：${now.join(' ')}${was(old.join(' '))}`,
-  'level-added': ({ level, title, drawings, above }) =>
-    `セル${level}${title ? quoted(title) : ''} 追加、${above ? `${above}の上` : '一番下'}${drawings ? `、${drawings}枚` : ''}`,
-  'level-dropped': ({ level, title, drawings }) =>
-    `セル${level}${title ? quoted(title) : ''} 削除${drawings ? `、${drawings}枚` : ''}`,
+  'level-added': ({ level, title, drawings, above }, t) =>
+    `セル${level}${title ? quoted(title, t) : ''} 追加、${above ? `${above}の上` : '一番下'}${drawings ? `、${drawings}枚` : ''}`,
+  'level-dropped': ({ level, title, drawings }, t) =>
+    `セル${level}${title ? quoted(title, t) : ''} 削除${drawings ? `、${drawings}枚` : ''}`,
   'level-renamed': ({ level, old }) => `セル${old} は セル${level} に改名`,
-  'level-title': ({ level, old, now }) => `${level}：名称 ${none(now)}${was(none(old))}`,
+  'level-title': ({ level, old, now }, t) => `${level}：名称 ${none(now, t)}${was(none(old, t))}`,
   'artwork-size': ({ level, old, now }) => `${level}：作画サイズ ${size(now)}${was(size(old))}`,
   'artwork-home': ({ level, old, now }) =>
     `${level}：作画位置 ${by({ xMm: now.xMm - old.xMm, yMm: now.yMm - old.yMm })}、${at(now)}${was(at(old))}`,
@@ -329,7 +335,7 @@ export const ja: Sentences = {
         : '';
     const held = holder ? `、${seen(holder, level)}の止メを${count.now > count.old ? '短く' : '長く'}` : '';
     const sheets = (n: number) => (n === 0 ? '中なし' : `${n}枚`);
-    return `${level}：原画${from}→${to} 中割り${sheets(count.now)}${was(sheets(count.old))}、${t.row(frame)}から${more}${less}${held}${follow(follows, t, level)}`;
+    return `${level}：原画${from}→${to} ${count.now === 0 ? '' : '中割り'}${sheets(count.now)}${was(sheets(count.old))}、${t.row(frame)}から${more}${less}${held}${follow(follows, t, level)}`;
   },
   chart: ({ level, from, to, chart: names, fractions }) =>
     `${level}：原画${from}→${to} のツメ ${chart(names.now, fractions.now)}${was(chart(names.old, fractions.old))}`,
@@ -363,25 +369,27 @@ export const ja: Sentences = {
     `${moveName(change)}：${spacing(change.now)}${was(spacing(change.old))}${speed(change)}`,
   'move-manner': (change, t) =>
     `${moveName(change)}：${manner(change.manner, change.now, t)}${was(manner(change.manner, change.old, t))}`,
-  'light-added': (change, t) => `${lightName(change)} 追加：${range(change.frames, t)}`,
-  'light-dropped': (change, t) => `${lightName(change)} 削除${was(range(change.frames, t))}`,
-  'light-time': (change, t) => timed(lightName(change), change.frames, t),
+  'light-added': (change, t) => `${lightName(change, t)} 追加：${range(change.frames, t)}`,
+  'light-dropped': (change, t) => `${lightName(change, t)} 削除${was(range(change.frames, t))}`,
+  'light-time': (change, t) => timed(lightName(change, t), change.frames, t),
   'light-manner': (change, t) =>
-    `${lightName(change)}：${manner(change.manner, change.now, t)}${was(manner(change.manner, change.old, t))}`,
+    `${lightName(change, t)}：${manner(change.manner, change.now, t)}${was(manner(change.manner, change.old, t))}`,
 
-  'speech-added': (change, t) => `${speech(change)} 追加：${range(change.frames, t)}`,
-  'speech-dropped': (change, t) => `${speech(change)} 削除${was(range(change.frames, t))}`,
-  'speech-time': (change, t) => timed(speech(change), change.frames, t),
-  'speech-text': (change) => `${speech(change)} に変更${was(quoted(change.old))}`,
-  'speech-speaker': (change) => `${speech(change)}：話者 ${none(change.now)}${was(none(change.old))}`,
-  'speech-manner': (change) => `${speech(change)}：${MANNERS[change.now]}${was(MANNERS[change.old])}`,
+  'speech-added': (change, t) => `${speech(change, t)} 追加：${range(change.frames, t)}`,
+  'speech-dropped': (change, t) => `${speech(change, t)} 削除${was(range(change.frames, t))}`,
+  'speech-time': (change, t) => timed(speech(change, t), change.frames, t),
+  'speech-text': (change, t) => `${speech(change, t)} に変更${was(quoted(change.old, t))}`,
+  'speech-speaker': (change, t) =>
+    `${speech(change, t)}：話者 ${none(change.now, t)}${was(none(change.old, t))}`,
+  'speech-manner': (change, t) => `${speech(change, t)}：${MANNERS[change.now]}${was(MANNERS[change.old])}`,
   'speech-rows': (change, t) => {
     const row = (frame: number | null) => (frame === null ? '指定なし' : t.row(frame));
-    return `${speech(change)}：${quoted(change.word)} ${row(change.row.now)}${was(row(change.row.old))}`;
+    return `${speech(change, t)}：${quoted(change.word, t)} ${row(change.row.now)}${was(row(change.row.old))}`;
   },
-  'note-added': ({ frame, text }, t) => `指示${quoted(text)} 追加：${t.row(frame)}`,
-  'note-dropped': ({ frame, text }, t) => `指示${quoted(text)} 削除${was(t.row(frame))}`,
+  'note-added': ({ frame, text }, t) => `指示${quoted(text, t)} 追加：${t.row(frame)}`,
+  'note-dropped': ({ frame, text }, t) => `指示${quoted(text, t)} 削除${was(t.row(frame))}`,
   'note-moved': ({ frame, text }, t) =>
-    `指示${quoted(text)} ${later(frame.now - frame.old, t)}：${t.row(frame.now)}${was(t.row(frame.old))}`,
-  'note-text': ({ frame, old, now }, t) => `指示 ${t.row(frame)} 変更：${quoted(now)}${was(quoted(old))}`,
+    `指示${quoted(text, t)} ${later(frame.now - frame.old, t)}：${t.row(frame.now)}${was(t.row(frame.old))}`,
+  'note-text': ({ frame, old, now }, t) =>
+    `指示 ${t.row(frame)} 変更：${quoted(now, t)}${was(quoted(old, t))}`,
 };

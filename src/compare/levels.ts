@@ -57,7 +57,7 @@ function sidesOf({ shot, levels }: SolvedShot): Map<string, Side> {
 }
 
 function seen({ solved: { name, title, drawings } }: Side): LevelSeen {
-  return { level: name, title, drawings: drawings.length };
+  return { level: name, title, drawings: drawings.filter(({ reused }) => !reused).length };
 }
 
 /** The same names, and those of levels that only changed their name: they show the same throughout. */

@@ -3,6 +3,7 @@
 import type { LabelLanguage } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved.js';
 import type { Change, Place } from './change.js';
+import { ON_PAPER } from './telling.js';
 import { sentence, telling } from './words.js';
 
 export interface MarkedRows {
@@ -40,6 +41,6 @@ export function markedLines(
   now: SolvedShot,
   language: LabelLanguage,
 ): readonly string[] {
-  const t = telling(now, language);
+  const t = telling(now, language, ON_PAPER);
   return changes.map((change) => sentence(change, t));
 }

@@ -13,10 +13,15 @@ export interface Telling {
   long(frames: number): boolean;
   /** A row as the sheet and the text name it: `2+13`. */
   row(frame: number): string;
+  /** Words that are quoted, cut where there are too many of them. */
+  brief(text: string): string;
 }
 
-/** As the sheet of `now` writes times, in a language. */
-export function telling({ shot }: SolvedShot, language: LabelLanguage): Telling {
+/** Letters of a text that are quoted on paper; the text itself stands there too. */
+export const ON_PAPER = 40;
+
+/** As the sheet of `now` writes times, in a language; `most`: letters that are quoted of one text. */
+export function telling({ shot }: SolvedShot, language: LabelLanguage, most = 200): Telling {
   const feet = shot.settings.convention === 'west';
   const unit = feet ? FRAMES_A_FOOT : shot.fps;
   return {
@@ -24,6 +29,15 @@ export function telling({ shot }: SolvedShot, language: LabelLanguage): Telling 
     length: (frames) => (feet ? feetAndFrames(frames) : secondsAndFrames(frames, shot.fps)),
     long: (frames) => Math.abs(frames) >= shot.fps,
     row: (frame) => rowName(frame, unit, feet),
+    brief(text) {
+      const letters = [...text.replace(/\s+/g, ' ')];
+      return letters.length > most
+        ? `${letters
+            .slice(0, most - 2)
+            .join('')
+            .trimEnd()} …`
+        : letters.join('');
+    },
   };
 }
 
@@ -31,12 +45,6 @@ export function telling({ shot }: SolvedShot, language: LabelLanguage): Telling 
 export function figure(value: number): string {
   const text = value.toFixed(2).replace(/\.?0+$/, '');
   return text === '-0' ? '0' : text;
-}
-
-/** Long words are cut where a note would cut them. */
-export function brief(text: string): string {
-  const letters = [...text.replace(/\s+/g, ' ')];
-  return letters.length > 40 ? `${letters.slice(0, 38).join('').trimEnd()} …` : letters.join('');
 }
 
 export const isLater = (frames: { old: Frames; now: Frames }): number | null => {

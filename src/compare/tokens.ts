@@ -17,7 +17,7 @@ export interface CycleToken {
   readonly passFrames: number;
   readonly times: number | null;
   readonly bounce: boolean;
-  /** Its first pass. */
+  /** Its first pass, as far as there is room for it. */
   readonly pass: readonly Token[];
 }
 
@@ -31,11 +31,20 @@ export interface Named {
 export function tokensOf({ level, symbols }: Named, flat = false): Token[] {
   const kinds = new Map(level.drawings.map((one) => [one.drawing, one]));
   const { exposures } = level;
+  const ways = new Map(
+    level.passages.flatMap(({ from, to, drawings }) => drawings.map((one) => [one, { from, to }])),
+  );
 
   const seenAt = (frame: number): Seen => {
     const { drawing, cel } = exposures[frame - 1]!;
     if (drawing === null) return { form: 'empty' };
-    return { form: 'drawing', drawing, kind: kinds.get(drawing)!.kind, cel: cel! };
+    return {
+      form: 'drawing',
+      drawing,
+      kind: kinds.get(drawing)!.kind,
+      cel: cel!,
+      way: ways.get(drawing) ?? null,
+    };
   };
   const run = (from: number, to: number): Token => {
     const { drawing } = exposures[from - 1]!;
@@ -83,22 +92,45 @@ export function tokensOf({ level, symbols }: Named, flat = false): Token[] {
       seen: { form: 'cycle', first: keys[0] ?? names[0] ?? '', last: furthest ?? '' },
       start: cycle.firstFrame,
       frames: last - cycle.firstFrame + 1,
-      cycle: { passFrames, times, bounce, pass: bounce ? there(pass) : pass },
+      cycle: { passFrames, times, bounce, pass },
     };
   };
   return between(1, exposures.length, 0);
 }
 
-/** The way there of a pass there and back; the whole pass where it does not mirror. */
+/**
+ * What two cycles repeat, as far as it can be compared: a pass that is cut short says nothing of its rest, and the way back of one
+ * there and back says nothing new.
+ */
+export function passesOf(old: Token, now: Token): readonly [readonly Token[], readonly Token[]] {
+  const sides = [old, now] as const;
+  const whole = sides.every(({ frames, cycle }) => frames >= cycle!.passFrames);
+  const room = Math.min(old.frames, now.frames);
+  const [a, b] = sides.map(({ start, cycle }) => {
+    if (!whole) return clipped(cycle!.pass, start + room);
+    return cycle!.bounce ? there(cycle!.pass) : cycle!.pass;
+  }) as [readonly Token[], readonly Token[]];
+  return [a, b];
+}
+
+/** Whether all that can be seen of two passes is said by `passesOf`. */
+export const wholePasses = (old: Token, now: Token): boolean =>
+  old.frames >= old.cycle!.passFrames && now.frames >= now.cycle!.passFrames;
+
+function clipped(tokens: readonly Token[], end: number): Token[] {
+  return tokens
+    .filter(({ start }) => start < end)
+    .map((token) => ({ ...token, frames: Math.min(token.frames, end - token.start) }));
+}
+
+/** The way there of a whole pass there and back; all of it where it does not mirror. */
 function there(pass: readonly Token[]): readonly Token[] {
   const half = pass.length / 2 + 1;
   if (pass.length < 2 || !Number.isInteger(half)) return pass;
-  const mirrors = pass
-    .slice(half)
-    .every(
-      ({ symbol, frames }, i) =>
-        symbol === pass[half - 2 - i]!.symbol && frames === pass[half - 2 - i]!.frames,
-    );
+  const mirrors = pass.slice(half).every(({ symbol, frames }, i) => {
+    const other = pass[half - 2 - i]!;
+    return symbol === other.symbol && frames === other.frames;
+  });
   return mirrors ? pass.slice(0, half) : pass;
 }
 

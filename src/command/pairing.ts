@@ -1,0 +1,108 @@
+/** Two sides of a comparison → which of their cuts differ, and which have no other half. */
+
+import type { Change } from '../compare/compare.js';
+import { compare } from '../compare/compare.js';
+import type { SolvedShot } from '../solve/solved.js';
+import type { Desk } from './desk.js';
+import { type Side, type Version, versionsOf } from './versions.js';
+
+export interface Differing {
+  readonly was: SolvedShot['shot'];
+  readonly is: SolvedShot;
+  readonly changes: readonly Change[];
+}
+
+export interface Comparison {
+  /** In the order of the new side. */
+  readonly differing: readonly Differing[];
+  readonly onlyOld: readonly string[];
+  readonly onlyNow: readonly string[];
+  readonly compared: number;
+  /** One file was named, and the many of the other side have no cut of its number. */
+  readonly restricted: { readonly label: string; readonly key: string } | null;
+}
+
+export function compareSides(old: Side, now: Side, desk: Desk): Promise<Comparison> {
+  return new Pairing(old, now, desk).all();
+}
+
+/** Brings the cuts of both sides together by their numbers, holding no more of them than wait for their other half. */
+class Pairing {
+  private readonly waiting = { old: new Map<string, Version>(), now: new Map<string, Version>() };
+  private readonly order = new Map<string, number>();
+  private readonly differing: Differing[] = [];
+  /** Files whose number nobody knows. */
+  private readonly unknown = new Set<string>();
+  private compared = 0;
+
+  constructor(
+    private readonly old: Side,
+    private readonly now: Side,
+    private readonly desk: Desk,
+  ) {}
+
+  async all(): Promise<Comparison> {
+    const sources = { old: versionsOf(this.old, this.desk), now: versionsOf(this.now, this.desk) };
+    const both = this.old.single && this.now.single;
+    for (let running = true; running; ) {
+      running = false;
+      const taken: Partial<Record<'old' | 'now', Version>> = {};
+      for (const name of ['old', 'now'] as const) {
+        const next = await sources[name].next();
+        if (next.done) continue;
+        running = true;
+        if (both) taken[name] = next.value;
+        else this.meet(name, next.value);
+      }
+      if (taken.old && taken.now) this.pair(taken.old, taken.now);
+    }
+    return this.result();
+  }
+
+  private meet(name: 'old' | 'now', version: Version): void {
+    const { key, file } = version;
+    if (key === null) {
+      this.unknown.add(file);
+      return;
+    }
+    if (name === 'now') this.order.set(key, this.order.size);
+    const others = this.waiting[name === 'old' ? 'now' : 'old'];
+    const other = others.get(key);
+    if (!other) {
+      this.waiting[name].set(key, version);
+      return;
+    }
+    others.delete(key);
+    if (name === 'old') this.pair(version, other);
+    else this.pair(other, version);
+  }
+
+  private pair({ solved: old }: Version, { solved: now }: Version): void {
+    if (!old || !now) return;
+    this.compared += 1;
+    const changes = compare(old, now);
+    if (changes.length > 0) this.differing.push({ was: old.shot, is: now, changes });
+  }
+
+  private result(): Comparison {
+    const { old, now, waiting, compared } = this;
+    const only = (name: 'old' | 'now') =>
+      [...waiting[name]].filter(([, { file }]) => !this.unknown.has(file)).map(([key]) => key);
+    const place = (is: SolvedShot) => this.order.get(keyOf(is)) ?? 0;
+    const differing = [...this.differing].sort((a, b) => place(a.is) - place(b.is));
+    // Of many against one only the one of its number is meant.
+    const alone = old.single !== now.single;
+    const single = old.single ? 'old' : 'now';
+    const [key] = alone ? only(single) : [];
+    const restricted = key === undefined ? null : { label: (old.single ? now : old).label, key };
+    return {
+      differing,
+      onlyOld: alone ? [] : only('old'),
+      onlyNow: alone ? [] : only('now'),
+      compared,
+      restricted,
+    };
+  }
+}
+
+const keyOf = ({ shot }: SolvedShot): string => shot.cut;

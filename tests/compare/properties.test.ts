@@ -1,0 +1,97 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { compare } from '../../src/compare/compare.js';
+import { sentence, telling } from '../../src/compare/words.js';
+import { compileText } from '../compile.js';
+import { type GeneratedCut, generatedCuts } from '../generate.js';
+import { SEEDS } from './seeds.js';
+
+const RUNS = Number(process.env.RUNS ?? 60);
+
+/** Null where the text has errors. */
+function solvedOrNull(text: string) {
+  const { solved, diagnostics } = compileText(text);
+  return diagnostics.some(({ severity }) => severity === 'error') ? null : solved;
+}
+
+describe.each(SEEDS)('$name', ({ edit, kinds }) => {
+  test('is the one change that is named', () => {
+    let tried = 0;
+    fc.assert(
+      fc.property(generatedCuts({ levels: { min: 2, max: 4 } }), fc.nat({ max: 999 }), (cut, pick) => {
+        const edited = edit(cut, pick);
+        fc.pre(edited !== null);
+        const [old, now] = [solvedOrNull(cut.text), solvedOrNull(edited!.text)];
+        fc.pre(old !== null && now !== null);
+        // What is written may be pushed past the end of the sheet, and never be seen.
+        const rows = ({ levels }: NonNullable<typeof old>) =>
+          JSON.stringify(
+            levels.map((one) => [one.name, one.title, one.exposures.map(({ drawing }) => drawing)]),
+          );
+        fc.pre(rows(old!) !== rows(now!));
+        tried++;
+        const changes = compare(old!, now!);
+        const t = telling(now!, 'en');
+        const note = changes.map((change) => sentence(change, t)).join('\n');
+        const [main, ...along] = kinds;
+        const mains = changes.filter(({ kind }) => main!.includes(kind));
+        expect(mains.length, note).toBe(1);
+        expect(changes.filter(({ kind }) => !kinds.flat().includes(kind)).length, note).toBe(0);
+        for (const more of along)
+          expect(changes.filter(({ kind }) => more.includes(kind)).length).toBeLessThan(2);
+        for (const change of changes) expect((change as { level?: string }).level).toBe(edited!.level);
+        expect(compare(now!, old!).length).toBeGreaterThan(0);
+      }),
+      { numRuns: RUNS, maxSkipsPerRun: 1000 },
+    );
+    expect(tried).toBeGreaterThan(RUNS / 2);
+  });
+});
+
+/** The same content written otherwise. */
+function rewritten({ statements }: GeneratedCut, numbers: readonly number[]): string {
+  const head = statements.filter((one) => /^(cut|time|stack) /.test(one));
+  const rest = statements.filter((one) => !head.includes(one) && !/^memo /.test(one));
+  const memos = statements.filter((one) => /^memo /.test(one));
+  const lines = [...rest]
+    .map((one, i) => ({ one, key: (numbers[i % numbers.length]! * (i + 7)) % 101 }))
+    .sort((a, b) => a.key - b.key)
+    .map(({ one }) => `${one.replace(/ (?=["\d])/g, '  ')}   # ${one.length}`);
+  return `\uFEFF# begins\r\n\r\n${[...lines, ...head, ...memos].join('\r\n\r\n')}\r\n`;
+}
+
+test('the same content in other formatting says nothing', () => {
+  fc.assert(
+    fc.property(generatedCuts({ stack: true }), fc.array(fc.nat(100), { minLength: 3 }), (cut, numbers) => {
+      const [old, now] = [solvedOrNull(cut.text), solvedOrNull(rewritten(cut, numbers))];
+      expect(now).not.toBeNull();
+      expect(compare(old!, old!)).toEqual([]);
+      expect(compare(old!, now!)).toEqual([]);
+    }),
+    { numRuns: RUNS },
+  );
+});
+
+test('two cuts differ both ways round or not at all, and every change has its sentences and its rows', () => {
+  fc.assert(
+    fc.property(generatedCuts({ levels: { max: 3 } }), generatedCuts({ levels: { max: 3 } }), (a, b) => {
+      const [old, now] = [solvedOrNull(a.text), solvedOrNull(b.text)];
+      fc.pre(old !== null && now !== null);
+      const changes = compare(old!, now!);
+      expect(changes.length > 0).toBe(compare(now!, old!).length > 0);
+      for (const change of changes) {
+        for (const language of ['en', 'ja'] as const) {
+          const said = sentence(change, telling(now!, language));
+          expect(said).toMatch(/\S/);
+          expect(said).not.toMatch(/undefined|NaN|null|\[object|\n/);
+        }
+        if (change.rows) {
+          expect(change.rows.from).toBeGreaterThanOrEqual(1);
+          expect(change.rows.to).toBeGreaterThanOrEqual(change.rows.from);
+          expect(change.rows.to).toBeLessThanOrEqual(now!.shot.length);
+        }
+      }
+    }),
+    { numRuns: RUNS },
+  );
+});
