@@ -28,6 +28,11 @@ export function privateWords(endOf: EndOf): string | null {
   return null;
 }
 
+/** How a file of this program's ends (7.5.5): the number of objects, the catalog, the information, the identifier, the table. */
+const CLOSING =
+  /\ntrailer\n<<\n\/Size (\d{1,9})\n\/Root (\d{1,9}) 0 R\n\/Info (\d{1,9}) 0 R\n\/ID \[<([0-9a-f]{32})> <\4>\]\n>>\nstartxref\n(\d{1,15})\n%%EOF\n$/;
+const CLOSING_BYTES = 400;
+
 type Found<T> = T | null | 'further up';
 
 /** The last part of a file, in which things are found by their offsets in the file. */
@@ -41,27 +46,27 @@ class End {
   }
 
   words(): Found<string> {
-    const closing = /\ntrailer\n<<\n(.*?)\n>>\nstartxref\n(\d{1,15})\n%%EOF\n$/s.exec(this.text.slice(-2000));
+    const closing = CLOSING.exec(this.text.slice(-CLOSING_BYTES));
     if (!closing) return null;
-    const table = this.match(Number(closing[2]), /xref\n0 (\d{1,9})\n/y);
+    const [, size, root, info, , startXref] = closing;
+    const table = this.match(Number(startXref), /xref\n0 (\d{1,9})\n/y);
     if (table === null || table === 'further up') return table;
-    const info = /\/Info (\d{1,9}) 0 R/.exec(closing[1]!);
-    if (!info) return null;
-    const first = Number(closing[2]) + table[0].length;
-    const object = <T>(id: string, pattern: RegExp, take: (found: RegExpExecArray) => T): Found<T> => {
+    const first = Number(startXref) + table[0].length;
+    // The table must end where the trailer begins, which stands after a line end.
+    const trailer = this.start + this.text.length - closing[0].length + 1;
+    if (table[1] !== size || first + 20 * Number(size) !== trailer) return null;
+    const object = (id: string, pattern: RegExp): Found<string> => {
       const entry = this.match(first + 20 * Number(id), /(\d{10}) 00000 n \n/y);
       if (entry === null || entry === 'further up') return entry;
       const found = this.match(Number(entry[1]), new RegExp(`${id} 0 obj\n${pattern.source}`, 'ys'));
-      return found === null || found === 'further up' ? found : take(found);
+      return found === null || found === 'further up' ? found : found[1]!;
     };
-    const id = object(
-      info[1]!,
-      new RegExp(`<<\n[^>]*?/${PRIVATE_KEY} (\\d{1,9}) 0 R\n`),
-      (found) => found[1]!,
-    );
+    const catalog = object(root!, /<<\n\/Type \/(Catalog)\n/);
+    if (catalog === null || catalog === 'further up') return catalog;
+    const id = object(info!, new RegExp(`<<\n[^>]*?/${PRIVATE_KEY} (\\d{1,9}) 0 R\n`));
     if (id === null || id === 'further up') return id;
     // A string that holds none of the characters that PDF escapes (7.3.4.2).
-    return object(id, /\(([^()\\]*)\)\nendobj\n/, (found) => found[1]!);
+    return object(id, /\(([^()\\]*)\)\nendobj\n/);
   }
 
   /** What stands at an offset of the file. */
