@@ -1,0 +1,91 @@
+import type { Command } from 'commander';
+import { findCuts, type Job } from '../episode/find.js';
+import { decode, readText } from '../episode/read.js';
+import type { Host } from '../host/host.js';
+import { format } from '../language/format/format.js';
+import { Desk, FORMATS, type Format, NO_SOURCES, plural } from './desk.js';
+import { choice, examples } from './options.js';
+import { bytesOf, writeBack } from './rewrite.js';
+import type { Run } from './run.js';
+import { printDiff } from './unified.js';
+
+interface Options {
+  readonly check?: boolean;
+  readonly diff?: boolean;
+  readonly format: Format;
+}
+
+export function define(command: Command, run: Run): Command {
+  return command
+    .argument('<files...>', 'cuts, folders or an episode.yaml; - is standard input')
+    .option('--check', 'write nothing; list the files that would change, and leave with 1 if there are any')
+    .option('--diff', 'write nothing; show what would change')
+    .addOption(
+      choice('--format <form>', 'how problems are shown on standard error', FORMATS).default('human'),
+    )
+    .addHelpText(
+      'after',
+      `
+Timelines that stand together start in one column, long lines are broken at whole seconds, full-width characters outside quotes
+become plain ones. What is printed stays the same. What cannot be read is left as it is; "cutwright check" says why.
+${examples(
+  ['cutwright format c012.cut', 'write it in the usual layout'],
+  ['cutwright format cuts/ house.cut', 'every cut of a folder, and a file that they use'],
+  ['cutwright format --check .', 'before a commit'],
+  ['cutwright format --diff c012.cut', 'look first'],
+  ['cutwright format - < c012.cut', 'from standard input to standard output, for an editor'],
+)}`,
+    )
+    .action(async (files: string[], options: Options) => {
+      run.status = await formatAll(run.host, files, options);
+    });
+}
+
+async function formatAll(host: Host, files: readonly string[], options: Options): Promise<number> {
+  const desk = new Desk(host, options.format, false);
+  const found = await findCuts(host, files);
+  desk.report(found.diagnostics, NO_SOURCES);
+  const count = { changed: 0, same: 0, failed: 0 };
+  for (const job of found.jobs) {
+    const bytes = await bytesOf(host, job);
+    const read = job.path === null ? decode(job.name, bytes) : readText(host, job.path, job.name);
+    if (!read.ok) {
+      desk.report(read.diagnostics, new Map([[job.name, read.text]]));
+      count.failed++;
+      continue;
+    }
+    const { fps, on } = job.episode.settings;
+    const { text, left } = format(job.name, read.text, { fps, on });
+    if (left > 0) desk.say(`${job.name}: ${plural(left, 'statement')} ${LEFT[left === 1 ? 0 : 1]}`);
+    const changed = Buffer.compare(bytes, Buffer.from(text, 'utf8')) !== 0;
+    if (options.diff) await printDiff(host, job.name, read.text, text);
+    else if (options.check && changed) host.out(`${job.name}\n`);
+    const write = !options.check && !options.diff && (changed || job.path === null);
+    const fault = write ? writeBack(host, job, text, false) : null;
+    if (fault) {
+      desk.report([fault], NO_SOURCES);
+      count.failed++;
+    } else count[changed ? 'changed' : 'same']++;
+  }
+  if (found.jobs.length > 0) desk.say(summary(found.jobs, count, options));
+  const status = desk.finish();
+  return options.check && count.changed > 0 ? Math.max(status, 1) : status;
+}
+
+const LEFT = [
+  'could not be read and was left as it is',
+  'could not be read and were left as they are',
+] as const;
+
+function summary(
+  jobs: readonly Job[],
+  { changed, same, failed }: { changed: number; same: number; failed: number },
+  { check, diff }: Options,
+): string {
+  const parts = [
+    ...(changed > 0 ? [`${changed} ${check || diff ? 'to be formatted' : 'formatted'}`] : []),
+    ...(same > 0 ? [`${same} as ${same === 1 ? 'it' : 'they'} should be`] : []),
+    ...(failed > 0 ? [`${failed} not formatted`] : []),
+  ];
+  return `${plural(jobs.length, 'file')}: ${parts.join(', ')}`;
+}
