@@ -63,7 +63,7 @@ export async function exportEdit(
     desk.say(`no edit written: ${count}${desk.tally()}`);
     return desk.finish();
   }
-  const { edit, diagnostics } = editOf(cuts);
+  const { edit, diagnostics } = editOf(cuts, nameOf(host, found));
   desk.report(diagnostics, sources);
   const made = edit && forms[form](edit, startFrame(start, edit.fps));
   if (made) desk.report(made.diagnostics, sources);
@@ -105,13 +105,17 @@ function targetOf(host: Host, found: Found, form: EditForm, output: string): Tar
     );
   }
   if (output === '-') return STANDARD_OUTPUT;
-  const [first] = found.jobs;
-  const folder = first?.episode.folder ?? (first?.path ? dirname(first.path) : host.cwd);
-  const name = isFolder(host, output) ? join(output, `${basename(folder) || 'edit'}.${form}`) : output;
+  const name = isFolder(host, output) ? join(output, `${nameOf(host, found)}.${form}`) : output;
   const target = { path: resolve(host.cwd, name), name: normalize(name) };
   const inputs = inputsOf(host, found);
   const span = { file: COMMAND_LINE, start: 0, end: 0 };
   const refused = overwriting(host, target.path, output, span, (real) => inputs.has(real));
   if (refused) throw new LineFault(refused.code, output, refused.message);
   return target;
+}
+
+/** What an edit is called whose episode has no title: as its folder. */
+function nameOf({ cwd }: Host, { jobs: [first] }: Found): string {
+  const folder = first?.episode.folder ?? (first?.path ? dirname(first.path) : cwd);
+  return basename(folder) || 'edit';
 }

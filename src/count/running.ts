@@ -4,7 +4,12 @@
  * that lies beyond the middle, the outgoing one the smaller part of an odd length, as with handles.
  */
 
-import type { CutRow } from './row.js';
+import type { Counted } from './row.js';
+
+/** What the rule looks at; null where it is not known. */
+export interface Timed {
+  readonly counted: Pick<Counted, 'fps' | 'time' | 'handles' | 'overlap'> | null;
+}
 
 /** Where a cut lies in the running time, in frames of the episode. */
 export interface Placed {
@@ -20,12 +25,12 @@ export interface Placed {
 }
 
 /** A dissolve of full times is one where both cuts name it; where they differ, as far as they agree. */
-function dissolved(out: CutRow | undefined, next: CutRow | undefined): number {
+function dissolved(out: Timed | undefined, next: Timed | undefined): number {
   return Math.min(out?.counted?.overlap.out ?? 0, next?.counted?.overlap.in ?? 0);
 }
 
 /** `rows` in story order. `fps`: of the episode. */
-export function placeCuts(rows: readonly CutRow[], rule: 'half' | 'full', fps: number): Placed[] {
+export function placeCuts(rows: readonly Timed[], rule: 'half' | 'full', fps: number): Placed[] {
   let start = 0;
   return rows.map((row, i): Placed => {
     const { counted } = row;

@@ -3,6 +3,7 @@
  * cut's own sheet, `record` in the running time. Pure.
  */
 
+import { placeCuts, type Timed } from '../count/running.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import { handleOf } from '../shot/camera/light.js';
 import type { Light } from '../shot/camera.js';
@@ -33,7 +34,7 @@ export interface EditCut {
 }
 
 export interface Edit {
-  /** Work and episode, or ''. */
+  /** Work and episode. */
   readonly title: string;
   readonly fps: number;
   readonly cuts: readonly EditCut[];
@@ -41,34 +42,36 @@ export interface Edit {
   readonly frames: number;
 }
 
-/** Null where the cuts do not go into one edit; the diagnostics, all errors, say why. There is at least one cut. */
-export function editOf(cuts: readonly Handed[]): {
+/** `name`: what it is called where the episode has no title. Null where the cuts do not go into one edit; the diagnostics, all errors, say why. There is at least one cut. */
+export function editOf(
+  cuts: readonly Handed[],
+  name = '',
+): {
   edit: Edit | null;
   diagnostics: readonly Diagnostic[];
 } {
   const shots = cuts.map(({ shot }) => shot);
   const faults = [...otherSpeeds(shots), ...unevenDissolves(shots)];
   if (faults.length > 0) return { edit: null, diagnostics: faults };
-  const dissolves = shots.map((shot, i) => dissolveBetween(shots[i - 1], shot));
-  let record = 0;
-  const laid = cuts.map((solved, i): EditCut => {
-    const { shot } = solved;
-    const [before, after] = [dissolves[i] ?? null, dissolves[i + 1] ?? null];
-    const from = before?.before ?? shot.handles.head;
-    const frames = shot.length - from - (after?.after ?? shot.handles.tail);
-    const cut = { solved, name: nameOf(shot), source: { from, frames }, record, dissolve: before };
-    record += frames;
-    return cut;
-  });
+  const { title, episode, overlap } = shots[0]!.settings;
+  const placed = placeCuts(shots.map(timed), overlap, shots[0]!.fps);
+  const laid = cuts.map(
+    (solved, i): EditCut => ({
+      solved,
+      name: nameOf(solved.shot),
+      source: { from: placed[i]!.before, frames: placed[i]!.frames },
+      record: placed[i]!.start,
+      dissolve: dissolveBetween(shots[i - 1], solved.shot),
+    }),
+  );
   const crowded = laid.flatMap((cut, i) => crowding(cut, laid[i + 1]));
   if (crowded.length > 0) return { edit: null, diagnostics: crowded };
-  const { title, episode } = shots[0]!.settings;
   return {
     edit: {
-      title: [title, episode].filter(Boolean).join(' '),
+      title: [title, episode].filter(Boolean).join(' ') || name,
       fps: shots[0]!.fps,
       cuts: laid,
-      frames: record,
+      frames: placed.reduce((sum, { frames }) => sum + frames, 0),
     },
     diagnostics: [],
   };
@@ -86,10 +89,13 @@ function overlapOf({ camera }: Shot, way: 'in' | 'out'): Overlap | null {
   return found?.kind === 'overlap' ? found : null;
 }
 
-/**
- * The cut point lies in the middle of a dissolve, an odd frame before it. Half and half that is where the times of both cuts end;
- * counted in full, both times reach beyond it.
- */
+function timed(shot: Shot): Timed {
+  const length = (way: 'in' | 'out'): number => overlapOf(shot, way)?.length ?? 0;
+  const { fps, time, handles } = shot;
+  return { counted: { fps, time, handles, overlap: { in: length('in'), out: length('out') } } };
+}
+
+/** Under both rules the cut point lies in the middle of a dissolve; the odd frame of an odd length is before it. */
 function dissolveBetween(before: Shot | undefined, after: Shot): Dissolve | null {
   const out = before && overlapOf(before, 'out');
   if (!out || !overlapOf(after, 'in')) return null;

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { memoryHost } from '../../src/host/memory.js';
 import { columnsOf, readSheet } from '../sheet/terminal/reader.js';
@@ -106,7 +107,7 @@ describe('a cut that is not in order', () => {
   test('without a time the text itself stands there', async () => {
     const { status, out } = await runOn({ 'a.cut': 'cut 1\nA: 1..\n' }, 'show', 'a.cut');
     expect(status).toBe(0);
-    expect(out).toMatch(/^! 1:1: error\[time-missing\][^]*\ncut 1\nA: 1\.\.\n$/);
+    expect(out).toMatch(/^! 1:1: error\[time-missing\][\s\S]*\ncut 1\nA: 1\.\.\n$/);
   });
 
   test('a file that only others use is shown as it is', async () => {
@@ -133,4 +134,11 @@ test('a copy elsewhere is read as if it lay at home: with the episode and the fi
   const found = await runOn(files, 'show', '--home', 'ep/cuts', '/tmp/git-blob-x/c001.cut');
   expect(found.out).toContain('Samphire Ferry');
   expect(found.out).not.toContain('!');
+});
+
+test('the page of the reference shows what is printed', async () => {
+  const page = readFileSync('grammar/show.md', 'utf8');
+  const cut = /```cut file=c012\.cut\n([\s\S]*?)```/.exec(page)![1]!;
+  const [, line, printed] = /```console\n\$ cutwright (.*)\n([\s\S]*?)```/.exec(page)!;
+  expect((await runOn({ 'c012.cut': cut }, ...line!.split(' '))).out).toBe(printed);
 });

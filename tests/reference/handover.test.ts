@@ -210,3 +210,11 @@ describe('reels', () => {
     ]);
   });
 });
+
+test('the page of the reference shows the edit list of its two cuts', async () => {
+  const page = readFileSync('grammar/handover.md', 'utf8');
+  const [one, two] = [...page.matchAll(/```cut\n([\s\S]*?)```/g)].map(([, text]) => text!);
+  const list = /```text\n([\s\S]*?)```/.exec(page)![1]!;
+  const { out } = await run(memoryHost({ '1.cut': one!, '2.cut': two! }), 'export', '.', '--edit', 'edl');
+  expect(out.replaceAll('\r\n', '\n')).toBe(`TITLE: work\nFCM: NON-DROP FRAME\n\n${list}`);
+});
