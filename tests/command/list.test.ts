@@ -1,0 +1,379 @@
+import { readFileSync } from 'node:fs';
+import Ajv from 'ajv/dist/2020.js';
+import { parse } from 'csv-parse/sync';
+import { beforeAll, describe, expect, test } from 'vitest';
+import type { ExportedList } from '../../src/export/cut-list.js';
+import { memoryHost } from '../../src/host/memory.js';
+import { demoFiles, demoWorld } from './demo.js';
+import { CUT, isPdf, type Ran, run, runOn } from './run.js';
+
+type Row = Record<string, string>;
+const records = (text: string): Row[] => parse(text, { columns: true, record_delimiter: '\r\n' });
+const listed = (text: string): ExportedList => JSON.parse(text) as ExportedList;
+
+const schema = JSON.parse(readFileSync('src/export/cut-list.schema.json', 'utf8'));
+const fits = new Ajv({ strict: true, allErrors: true, allowUnionTypes: true }).compile(schema);
+
+describe('the demo episode', () => {
+  const host = demoWorld();
+  let rows: Row[];
+  let drawings: Row[];
+  let exposures: Row[];
+  let list: ExportedList;
+
+  beforeAll(async () => {
+    rows = records((await run(host, 'list', '--csv')).out);
+    drawings = records((await run(host, 'export', 'episode.yaml', '-t', 'drawings')).out);
+    exposures = records((await run(host, 'export', 'episode.yaml', '-t', 'exposures')).out);
+    list = listed((await run(host, 'list', 'episode.yaml', '--json')).out);
+  });
+
+  test('is found from the folder, in story order', () => {
+    expect(rows.map(({ cut }) => cut)).toEqual(Array.from({ length: 27 }, (_, i) => String(i + 1)));
+  });
+
+  test('has the levels and rows of its exported exposures', () => {
+    const own = (cut: string) => exposures.filter((one) => one.cut === cut);
+    for (const row of rows) {
+      const all = own(row.cut!);
+      expect(row.levels, row.cut).toBe(String(new Set(all.map(({ level }) => level)).size));
+      expect(row.rows, row.cut).toBe(String(Math.max(...all.map(({ frame }) => Number(frame)))));
+    }
+  });
+
+  test('has the drawings of its exported table, each counted once', () => {
+    // A drawing of a level that the text takes from another cut is reused where that level has one of its name.
+    const lenders = new Map(
+      Object.entries(demoFiles()).flatMap(([name, text]) => {
+        const cut = /^cut\s+(\w+)/m.exec(text.normalize('NFKC'))?.[1];
+        if (!name.startsWith('cuts/') || cut === undefined) return [];
+        return [...text.matchAll(/^level (\w+) reuse (\w+)\/(\w+)/gm)].map(
+          ([, level, other, from]): [string, string] => [`${cut}/${level}`, `${other}/${from}`],
+        );
+      }),
+    );
+    expect(lenders.size).toBeGreaterThan(2);
+    const shown = new Set(drawings.map(({ cut, level, drawing }) => `${cut}/${level} ${drawing}`));
+    const kinds = { keys: 'key', breakdowns: 'breakdown', inbetweens: 'inbetween' } as const;
+    for (const row of rows) {
+      const all = drawings.filter(({ cut }) => cut === row.cut);
+      const lent = all.filter(({ cut, level, drawing }) =>
+        shown.has(`${lenders.get(`${cut}/${level}`)} ${drawing}`),
+      );
+      const own = all.filter((one) => !lent.includes(one));
+      expect(row.reused, row.cut).toBe(String(lent.length));
+      expect(row.drawings, row.cut).toBe(String(own.length));
+      for (const [column, kind] of Object.entries(kinds))
+        expect(row[column], `${row.cut} ${column}`).toBe(
+          String(own.filter((one) => one.kind === kind).length),
+        );
+    }
+  });
+
+  test('has the times that its texts say, and what they come to', () => {
+    const texts = Object.entries(demoFiles()).filter(([name]) => name.startsWith('cuts/'));
+    const times = texts.map(([, text]) => {
+      const [, seconds, frames] = /^time\s+(\d+)\+(\d+)/m.exec(text.normalize('NFKC'))!;
+      return Number(seconds) * 24 + Number(frames);
+    });
+    const running = times.reduce((sum, one) => sum + one, 0);
+    expect(rows.map(({ frames }) => Number(frames)).sort()).toEqual(times.sort());
+    // Its dissolves run under `overlap: half`: times add up.
+    expect(list.totals).toMatchObject({ time: running, running, over: running - 120 * 24 });
+    expect(list.budget).toBe(120 * 24);
+  });
+
+  test('has the pages that a build of it prints', async () => {
+    const built = demoWorld();
+    await run(built, 'build', 'episode.yaml', '--output', 'out');
+    const { openPrinted } = await import('../pdf.js');
+    for (const row of [rows[0]!, rows[5]!, rows[11]!, rows[23]!]) {
+      const name = `/work/out/c${row.cut!.padStart(3, '0')}.pdf`;
+      const { pages, outline } = await openPrinted(built.files.get(name)!);
+      expect(row.pages, name).toBe(String(pages.length));
+      const parts = outline[0]!.children.length > 0 ? outline[0]!.children : outline;
+      expect(row.sheetPages, name).toBe(String(parts[1]!.page - parts[0]!.page));
+    }
+  });
+
+  test('has artists whose drawings add up to the whole', () => {
+    const sum = (of: (one: ExportedList['artists'][number]) => number) =>
+      list.artists.reduce((all, one) => all + of(one), 0);
+    expect(list.artists.every(({ shared }) => shared === 0)).toBe(true);
+    expect([sum((one) => one.cuts), sum((one) => one.running), sum((one) => one.drawings)]).toEqual([
+      27,
+      list.totals.running,
+      list.totals.counts.drawings,
+    ]);
+  });
+
+  test('fits the schema', () => {
+    expect(fits(list), JSON.stringify(fits.errors)).toBe(true);
+  });
+});
+
+describe('the table', () => {
+  const table = async (files: Record<string, string>, ...argv: string[]): Promise<Ran> =>
+    runOn({ 'episode.yaml': 'title: T\n', ...files }, 'list', ...argv);
+
+  test('has a line a cut, and the totals', async () => {
+    const { status, out } = await run(demoWorld(), 'list');
+    expect(status).toBe(0);
+    const lines = out.split('\n');
+    expect(lines[0]).toMatch(/^cut +title +scene +time +feet/);
+    expect(lines.filter((line) => /^\d+ /.test(line))).toHaveLength(27 + 3);
+    expect(out).toMatch(
+      /^27 cuts, running time \d+\+\d+ \(\d+'\d\d\); budget 120\+0: \d+\+\d+ (under|over)$/m,
+    );
+    expect(out).toMatch(/^汐見ろく +1 +4\+12 /m);
+  });
+
+  test('stands in line where characters are two columns wide', async () => {
+    const { out } = await table({
+      'c1.cut': 'cut 1 "渡し場の鐘、朝"\ntime 1+0\nA: 1..\n',
+      'c2.cut': 'cut 2 "The ferry bell"\ntime 1+0\nA: 1..\n',
+    });
+    // Every character of the first title is two columns wide (Unicode TR 11): 7 characters, 14 columns.
+    const [first, second] = out.split('\n').slice(2, 4) as [string, string];
+    expect(first.indexOf('1+0') + 7).toBe(second.indexOf('1+0'));
+  });
+
+  test('is no wider than the terminal: titles are shortened, figures are not', async () => {
+    const host = memoryHost({
+      'episode.yaml': '',
+      'c1.cut': `cut 1 "${'a long way of saying it, '.repeat(6)}"\ntime 1+0\nA: 1--2..\n`,
+    });
+    const wide = (await run(host, 'list')).out.split('\n')[2]!;
+    const narrow = (await run(Object.assign(host, { columns: 110 }), 'list')).out.split('\n');
+    expect(wide.length).toBeGreaterThan(150);
+    for (const line of narrow.slice(0, 5)) expect(line.length).toBeLessThanOrEqual(110);
+    expect(narrow[2]).toContain('…');
+    expect(narrow[2]!.replace(/^.*…/, '')).toBe(wide.slice(-narrow[2]!.replace(/^.*…/, '').length));
+  });
+
+  test('lets no control characters of a title through', async () => {
+    const { out } = await table({ 'c1.cut': 'cut 1 "a\\nb"\ntime 1+0\nA: 1..\n' });
+    expect(out).toMatch(/^1 +a b /m);
+  });
+});
+
+describe('against the budget', () => {
+  const world = (budget: string) => ({
+    'episode.yaml': budget,
+    'c1.cut': CUT,
+    'c2.cut': CUT.replace('cut 1', 'cut 2'),
+  });
+
+  test.each([
+    ['budget: 2+0\n', 0, 'to the frame'],
+    ['budget: 3+6\n', 0, '1+6 under'],
+    ['budget: 1+12\n', 0, '0+12 over'],
+  ])('%j: the table says so, and is no error', async (budget, status, words) => {
+    const ran = await runOn(world(budget), 'list');
+    expect(ran.status).toBe(status);
+    expect(ran.out).toContain(words);
+  });
+
+  test('--check fails where it runs over, names by how much, and points at the line', async () => {
+    const { status, out, error } = await runOn(world('title: T\nbudget: 1+12\n'), 'list', '--check');
+    expect({ status, out }).toEqual({ status: 1, out: '' });
+    expect(error).toContain('episode.yaml:2:9: error[list-over-budget]: The cuts run 2+0');
+    expect(error).toContain('0+12 (12 frames) over the budget of 1+12');
+    expect(error).toContain('2 cuts, running time 2+0; budget 1+12: 0+12 over');
+  });
+
+  test.each(['budget: 2+0\n', 'budget: 9+0\n', ''])('--check is content with %j', async (budget) => {
+    const { status, error } = await runOn(world(budget), 'list', '--check');
+    expect({ status, errors: error.includes('error') }).toEqual({ status: 0, errors: false });
+  });
+
+  test('--check with --csv gives both', async () => {
+    const { status, out } = await runOn(world('budget: 1+0\n'), 'list', '--check', '--csv');
+    expect(status).toBe(1);
+    expect(records(out)).toHaveLength(2);
+  });
+
+  test('a budget says nothing of some of the cuts', async () => {
+    const { out, status } = await runOn(world('budget: 0+12\n'), 'list', 'c1.cut', '--json', '--check');
+    expect(status).toBe(0);
+    expect(listed(out)).toMatchObject({ budget: null, totals: { cuts: 1, over: null } });
+  });
+
+  test('under full times, dissolves run once', async () => {
+    const files = {
+      'episode.yaml': 'overlap: full\nbudget: 144\n',
+      'c1.cut': 'cut 1\ntime 4+0\nA: 1..\noverlap out 24\n',
+      'c2.cut': 'cut 2\ntime 3+0\nA: 1..\noverlap in 24\n',
+    };
+    const { out, status } = await runOn(files, 'list', '--json', '--check');
+    // 96 + 72 − 24 = 144 (common practice).
+    expect(listed(out).totals).toMatchObject({ time: 168, running: 144, over: 0 });
+    expect(status).toBe(0);
+  });
+});
+
+describe('cuts with errors', () => {
+  const files = {
+    'episode.yaml': 'budget: 10+0\n',
+    'c1.cut': CUT,
+    // The timeline is too short, which leaves its time and some drawings known.
+    'c2.cut': 'cut 2 "Short"\ntime 2+0\nA: 1--2\nB: 1-2..\n',
+    // Without a time there is nothing to count.
+    'c3.cut': 'cut 3 "Timeless"\nartist "R. Esk"\nscene 4\nA: 1..\n',
+    'c4.cut': `zzz\n${CUT.replace('cut 1', 'cut 4')}zzz\n`,
+  };
+
+  test('stay in the list with what is known', async () => {
+    const { out, status } = await runOn(files, 'list', '--json');
+    const { cuts, totals } = listed(out);
+    expect(status).toBe(1);
+    expect(cuts.map(({ cut, sound, errors }) => [cut, sound, errors])).toEqual([
+      ['1', true, 0],
+      ['2', false, 1],
+      ['3', false, 1],
+      ['4', false, 2],
+    ]);
+    expect(cuts[1]).toMatchObject({
+      pages: null,
+      counted: { time: 48, levels: 2, counts: { keys: 4, inbetweens: 3 } },
+    });
+    expect(cuts[2]).toMatchObject({
+      title: 'Timeless',
+      scene: '4',
+      artists: ['R. Esk'],
+      counted: null,
+      pages: null,
+    });
+    expect(totals).toMatchObject({ running: 24 + 48 + 24, unsound: 3, untimed: 1, errors: 4 });
+  });
+
+  test('are marked in the table, and named once each on standard error', async () => {
+    const { out, error } = await runOn(files, 'list');
+    expect(out).toMatch(/^2 ! +Short/m);
+    expect(out).toMatch(/^3 ! +Timeless +4 +\? +\? +-/m);
+    expect(out).toContain(
+      '3 cuts with errors (!): counted as far as could be read, not printed; the time of 1 is not known',
+    );
+    expect(error.match(/error\[/g)).toHaveLength(3);
+    expect(error).toContain(
+      'c4.cut: error[list-cut-errors]: Cut 4 has 2 errors, so its figures may change; `cutwright check c4.cut`',
+    );
+    expect(error).not.toContain('zzz');
+  });
+
+  test('make --check fail even under the budget', async () => {
+    expect((await runOn(files, 'list', '--check')).status).toBe(1);
+  });
+
+  test('warnings are counted, and are errors with --strict', async () => {
+    const warned = { 'episode.yaml': '', 'c1.cut': 'cut 1\ntime 1+0\nA: 1--2..\nB: x..\n' };
+    const plain = await runOn(warned, 'list', '--json');
+    expect([plain.status, plain.error, listed(plain.out).totals.warnings]).toEqual([0, '', 1]);
+    const strict = await runOn(warned, 'list', '--strict');
+    expect(strict.status).toBe(1);
+    expect(strict.error).toContain('Cut 1 has 1 warning, so');
+  });
+
+  test('a file that cannot be read is told in full, and is in the list', async () => {
+    const host = memoryHost(files);
+    host.locked.add('/work/c1.cut');
+    const { status, out, error } = await run(host, 'list', '--csv');
+    expect(status).toBe(2);
+    expect(error).toContain('c1.cut: error[file-unreadable]');
+    expect(records(out)[0]).toMatchObject({ cut: 'c1', frames: '', errors: '1' });
+  });
+
+  test('two cuts of one number are both listed', async () => {
+    const twice = { 'episode.yaml': '', 'c1.cut': CUT, 'c1b.cut': CUT };
+    const { status, out } = await runOn(twice, 'list', '--json');
+    expect(status).toBe(0);
+    expect(listed(out)).toMatchObject({ totals: { cuts: 2, warnings: 1 } });
+  });
+
+  test('a broken manifest is told, and its cuts are listed all the same', async () => {
+    const broken = { ...files, 'episode.yaml': 'budgt: 10+0\nfps: fast\n' };
+    const { status, out, error } = await runOn(
+      { ...broken, 'c3.cut': '', 'c2.cut': CUT.replace('1', '2') },
+      'list',
+      '--csv',
+    );
+    expect(status).toBe(1);
+    expect(error).toContain('episode.yaml:1:1: error[episode-key]');
+    expect(error).toContain('episode.yaml:2:6: error[episode-value]');
+    expect(records(out)).toHaveLength(4);
+    // What is wrong in the manifest is not the fault of its cuts.
+    expect(records(out)[0]).toMatchObject({ errors: '0', warnings: '0' });
+  });
+});
+
+describe('where it goes', () => {
+  const small = () =>
+    memoryHost({ 'episode.yaml': 'title: T\n', 'c1.cut': CUT, 'c2.cut': CUT.replace('1', '2') });
+
+  test.each([
+    ['x.csv', /^cut,title,/],
+    ['x.json', /^\{\n {2}"version": 1/],
+    ['x.pdf', /^%PDF-/],
+  ])('the ending of %s says what is written', async (name, start) => {
+    const host = small();
+    const { status, out, error } = await run(host, 'list', '--output', name);
+    expect({ status, out }).toEqual({ status: 0, out: '' });
+    expect(error).toMatch(new RegExp(`^wrote ${name}: (2 cuts|2 pages)\n$`));
+    expect(Buffer.from(host.files.get(`/work/${name}`)!).toString('latin1')).toMatch(start);
+  });
+
+  test('- is standard output', async () => {
+    const host = small();
+    expect((await run(host, 'list', '--output', '-')).status).toBe(0);
+    expect(isPdf(host.printedBytes())).toBe(true);
+    expect((await run(small(), 'list', '--json', '--output', '-')).out).toMatch(/^\{/);
+  });
+
+  test.each([
+    [['--csv', '--json'], '`--csv` and `--json` do not go together'],
+    [['--csv', '--output', 'x.pdf'], '`--csv` and `x.pdf` do not go together'],
+    [['--json', '--output', 'x.csv'], '`--json` and `x.csv` do not go together'],
+    [['--output', 'list.txt'], 'ends in .pdf, .csv or .json'],
+    [['--output', 'out/'], 'ends in .pdf, .csv or .json'],
+    [['--only', 'rhythm'], '`--only` says what to print'],
+    [['--only', 'rythm', '--output', 'x.pdf'], 'did you mean `rhythm`?'],
+    [['--output', 'episode.yaml', '--csv'], 'is read by this run'],
+    [['--rows', '7'], '`--rows 7` does not do'],
+  ])('%j is refused', async (argv, words) => {
+    const host = small();
+    const before = new Map(host.files);
+    const { status, error, out } = await run(host, 'list', ...argv);
+    expect({ status, out }).toEqual({ status: 2, out: '' });
+    expect(error).toContain(words);
+    expect(host.files).toEqual(before);
+  });
+
+  test('cuts of two episodes make no list', async () => {
+    const files = { 'a/episode.yaml': '', 'a/c1.cut': CUT, 'b/episode.yaml': '', 'b/c1.cut': CUT };
+    const { status, error } = await runOn(files, 'list', 'a', 'b');
+    expect(status).toBe(2);
+    expect(error).toContain(
+      'A list is of one episode, and these cuts belong to 2: `a/episode.yaml`, `b/episode.yaml`.',
+    );
+  });
+
+  test('outside any episode, and of a house file, there is nothing to list', async () => {
+    expect((await runOn({ 'a.txt': '' }, 'list')).status).toBe(2);
+    const house = await runOn({ 'house.cut': 'phrase walk = 1--2--\n' }, 'list', 'house.cut');
+    expect(house.status).toBe(2);
+    expect(house.error).toContain('error[no-cuts]');
+  });
+
+  test('files without a manifest are listed', async () => {
+    const { status, out } = await runOn({ 'c1.cut': CUT }, 'list', 'c1.cut', '--csv');
+    expect(status).toBe(0);
+    expect(records(out)).toHaveLength(1);
+  });
+
+  test('the same bytes whatever the clock says', async () => {
+    const [one, other] = [small(), small()];
+    other.clock = new Date(Date.UTC(2031, 5, 5));
+    for (const host of [one, other]) await run(host, 'list', '--output', 'x.pdf');
+    expect(one.files.get('/work/x.pdf')).toEqual(other.files.get('/work/x.pdf'));
+  });
+});
