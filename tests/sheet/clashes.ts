@@ -47,6 +47,29 @@ export function ringClashes(page: Page): string[] {
   );
 }
 
+/** From the middle of a ring's stroke to what stands in it there is at least this much, mm; a stroke is 0.25 at the most. */
+const INSIDE = 0.15;
+
+/** Figures and letters that touch the ring about them, or nearly; kana have round corners. */
+export function touchedRings(page: Page): string[] {
+  const rings = ringsOf(page);
+  const square = textsOf(page.marks).filter(({ text }) => /^[\p{Script=Latin}\p{N}\p{P}\p{S}]+$/u.test(text));
+  return square.flatMap((text) => {
+    const { left, right, top, bottom } = boundsOf(text);
+    const [x, y] = [(left + right) / 2, text.y - 0.37 * text.sizeMm];
+    const about = rings.find(
+      (ring) =>
+        Math.abs((ring.left + ring.right) / 2 - x) < 0.01 &&
+        Math.abs((ring.top + ring.bottom) / 2 - y) < 0.01,
+    );
+    if (!about) return [];
+    const r = (about.bottom - about.top) / 2;
+    const straight = (about.right - about.left) / 2 - r;
+    const corner = Math.hypot(Math.max(0, (right - left) / 2 - straight), Math.min(y - top, bottom - y));
+    return r - corner < INSIDE ? [`“${text.text}” is ${(r - corner).toFixed(2)} mm from its ring`] : [];
+  });
+}
+
 function ringsOf(page: Page): Bounds[] {
   return page.marks.flatMap((mark): Bounds[] => {
     if (mark.kind === 'circle')

@@ -6,7 +6,15 @@ import type { Page } from '../../src/sheet/marks.js';
 import { sheetPages } from '../../src/sheet/sheet.js';
 import { PAPERS, type Settings } from '../../src/shot/settings.js';
 import { cutTexts } from '../generate.js';
-import { everyMark, offThePaper, ringClashes, struckOut, textClashes, tooSmall } from './clashes.js';
+import {
+  everyMark,
+  offThePaper,
+  ringClashes,
+  struckOut,
+  textClashes,
+  tooSmall,
+  touchedRings,
+} from './clashes.js';
 import { CUTS } from './cuts.js';
 import { laid, lookOf, solvedCut, textsOf } from './laid.js';
 
@@ -50,6 +58,10 @@ describe.each(LOOKS)('$paper $convention $labels', (look) => {
     expect(found(ringClashes)).toEqual([]);
   });
 
+  it('keeps rings off what stands in them', () => {
+    expect(found(touchedRings)).toEqual([]);
+  });
+
   it('runs no black line through a text', () => {
     expect(found(struckOut)).toEqual([]);
   });
@@ -71,6 +83,7 @@ it('can be read for any cut on any paper', () => {
           ...tooSmall(page, leastMm(look)),
           ...textClashes(everyMark(page)),
           ...ringClashes(page),
+          ...touchedRings(page),
           ...struckOut(page),
         ];
         expect(faults.map((fault) => `page ${page.label}: ${fault}`)).toEqual([]);
@@ -78,6 +91,13 @@ it('can be read for any cut on any paper', () => {
     }),
     { numRuns: Number(process.env.RUNS ?? 60), seed: 1 },
   );
+});
+
+it('sees a number that touches its ring', () => {
+  const [page] = laid('cut 1\ntime 1+0\nA: 1..\n');
+  expect(touchedRings(page!)).toEqual([]);
+  const marks = page!.marks.map((mark) => (mark.kind === 'circle' ? { ...mark, r: mark.r * 0.7 } : mark));
+  expect(touchedRings({ ...page!, marks })).toHaveLength(1);
 });
 
 it('sees a text that is set over another', () => {

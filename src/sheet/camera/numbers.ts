@@ -1,10 +1,11 @@
 /** Beside a move's line: places by name, and graduations with their steps. */
 
-import { black, ring, textAt } from '../draw.js';
+import { black, textAt } from '../draw.js';
 import { fitLine, NARROWEST } from '../fit.js';
 import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
+import { ringed } from '../ringed.js';
 import type { Lane } from './lane.js';
 import type { Item, PlacedItem } from './plan.js';
 
@@ -14,32 +15,19 @@ interface Set {
 }
 
 /** A text in a ring that begins at `x`; null where it is too long for `width`. */
-function ringed(side: Side, text: string, x: number, y: number, width: number): Set | null {
-  const { plan, geometry } = side;
-  const r = Math.min(geometry.rowMm * 0.43, 1.9 * geometry.scale);
-  const most = Math.max(
-    geometry.leastTextMm,
-    Math.min(r * (text.length > 1 ? 1.28 : 1.45), geometry.rowMm * 0.72),
-  );
-  const fitted = fitLine(plan.metrics, text, width - 0.7, {
-    most,
-    least: geometry.leastTextMm,
-    weight: 'bold',
+function named(side: Side, text: string, x: number, y: number, width: number): Set | null {
+  const { rowMm, scale, leastTextMm } = side.geometry;
+  const set = ringed(side.plan.metrics, text, {
+    r: Math.min(rowMm * 0.43, 1.9 * scale),
+    widestMm: width,
+    mostMm: rowMm * 0.72,
+    leastMm: leastTextMm,
+    stroke: ringStroke(side),
   });
-  if (!fitted.fits) return null;
-  const printed = plan.metrics.width(text, fitted.sizeMm, 'bold') * fitted.squeeze;
-  const corner = Math.hypot(printed / 2, fitted.sizeMm * 0.37);
-  const needed = Math.min(width, corner <= r - 0.1 ? 2 * r : Math.max(2 * r, printed + r * 0.75));
-  const middle = x + needed / 2;
-  const stroke = black(Math.min(0.22, geometry.rowMm * 0.08));
-  return {
-    marks: [
-      ring(middle, y, Math.min(r, needed / 2), needed, stroke),
-      textAt(middle, y, text, { sizeMm: fitted.sizeMm, weight: 'bold', squeeze: fitted.squeeze }),
-    ],
-    end: x + needed,
-  };
+  return set.fits ? { marks: set.at(x + set.widthMm / 2, y), end: x + set.widthMm } : null;
 }
+
+const ringStroke = (side: Side) => black(Math.min(0.22, side.geometry.rowMm * 0.08));
 
 /** The first of several texts for which there is room, from `x` on. */
 function firstFitting(
@@ -76,7 +64,7 @@ const numberSize = ({ geometry: { leastTextMm, rowMm, scale } }: Side): number =
 /** Names that need the whole width of a lane on their row, with the words' strip. */
 export function isWideName(side: Side, item: Item, label: string, lane: Lane): boolean {
   return (
-    label !== '' && !item.graduated && ringed(side, label, lane.zoneX, 0, lane.zoneEnd - lane.zoneX) === null
+    label !== '' && !item.graduated && named(side, label, lane.zoneX, 0, lane.zoneEnd - lane.zoneX) === null
   );
 }
 
@@ -101,15 +89,15 @@ export function besideLine(side: Side, run: Run, { item, goesOn }: PlacedItem, l
       const circled = label !== '' || frame === item.from || frame === item.last;
       marks.push(...numberMarks(side, String(graduation.number), lane.zoneX, numbersEnd, y, circled));
     }
-    const named =
+    const name =
       label !== ''
         ? nameMarks(side, label, x, y, nameEnd(label) - x, item.graduated)
         : continues && frame === run.first
           ? firstFitting(side, heldNames(item, frame), x, y, lane.zoneEnd - x, 'bold')
           : null;
-    if (named) {
-      marks.push(...named.marks);
-      x = named.end + 0.3;
+    if (name) {
+      marks.push(...name.marks);
+      x = name.end + 0.3;
     }
     if (!graduation) continue;
     if (graduation.beside !== said || frame === run.first) {
@@ -137,7 +125,7 @@ function nameMarks(
   bare: boolean,
 ): Set | null {
   if (!bare) {
-    const set = ringed(side, label, x, y, width);
+    const set = named(side, label, x, y, width);
     if (set) return set;
   }
   const letters = [...label];
@@ -171,6 +159,15 @@ function numberMarks(
   const width = to - from;
   const x = (from + to) / 2;
   const { rowMm, leastTextMm } = geometry;
+  // Where there is no room for a ring a bold number must do: a ring through its figures would be worse.
+  const set = ringed(plan.metrics, text, {
+    r: rowMm * 0.43,
+    widestMm: width,
+    mostMm: numberSize(side),
+    leastMm: leastTextMm,
+    stroke: ringStroke(side),
+  });
+  if (circled && set.fits) return set.at(x, y);
   const weight = circled ? 'bold' : 'regular';
   const sizeMm = Math.max(
     leastTextMm,
@@ -178,13 +175,5 @@ function numberMarks(
   );
   const printed = plan.metrics.width(text, sizeMm, weight);
   const squeeze = Math.max(NARROWEST, Math.min(1, (width - 0.6) / printed));
-  const marks: Mark[] = [textAt(x, y, text, { sizeMm, weight, squeeze })];
-  if (circled) {
-    const r = Math.min(rowMm * 0.43, width / 2);
-    const corner = Math.hypot((printed * squeeze) / 2, sizeMm * 0.37);
-    marks.unshift(
-      ring(x, y, r, corner <= r - 0.1 ? 2 * r : Math.max(2 * r, width), black(Math.min(0.22, rowMm * 0.08))),
-    );
-  }
-  return marks;
+  return [textAt(x, y, text, { sizeMm, weight, squeeze })];
 }

@@ -3,11 +3,11 @@
 import type { SolvedLevel } from '../../solve/solved.js';
 import type { Column } from '../columns.js';
 import { besideGutter } from '../columns.js';
-import { black, line, ring, textAt } from '../draw.js';
-import { fitLine } from '../fit.js';
+import { black, line, textAt } from '../draw.js';
 import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
+import { ringed } from '../ringed.js';
 import { cycleMarks } from './cycles.js';
 import { holdMarks, inBrackets, numberSize } from './exposures.js';
 import type { Sign } from './signs.js';
@@ -39,7 +39,7 @@ function signMarks(side: Side, sign: Sign, x: number, y: number, width: number):
   const { rowMm } = side.geometry;
   switch (sign.form) {
     case 'key':
-      return ringed(side, sign.text, x, y, width);
+      return inRing(side, sign.text, x, y, width);
     case 'dash':
       return [dash(x, y, Math.min(1.5, rowMm * 0.5))];
     case 'breakdown': {
@@ -74,26 +74,13 @@ const dash = (x: number, y: number, length: number): Mark =>
   line(x - length / 2, y, x + length / 2, y, black(0.34));
 
 /** A ring stays inside its row and column, so that no two ever touch. */
-function ringed(side: Side, text: string, x: number, y: number, width: number): Mark[] {
+function inRing(side: Side, text: string, x: number, y: number, width: number): Mark[] {
   const { geometry, plan } = side;
-  const stroke = black(Math.min(0.25, geometry.rowMm * 0.08));
-  const r = Math.min(geometry.rowMm * 0.455, 2.1, (width - 0.3) / 2);
-  const widest = width - 0.3;
-  const most = Math.max(
-    geometry.leastTextMm,
-    Math.min(r * (text.length > 1 ? 1.28 : 1.45), geometry.rowMm * 0.74),
-  );
-  const fitted = fitLine(plan.metrics, text, widest - 0.5, {
-    most,
-    least: geometry.leastTextMm,
-    weight: 'bold',
-  });
-  const printed = plan.metrics.width(text, fitted.sizeMm, 'bold') * fitted.squeeze;
-  // The corners of the text need their distance from the ring.
-  const corner = Math.hypot(printed / 2, fitted.sizeMm * 0.37);
-  const needed = corner <= r - 0.12 ? 2 * r : Math.min(widest, printed + r * 0.75);
-  return [
-    ring(x, y, r, needed, stroke),
-    textAt(x, y, text, { sizeMm: fitted.sizeMm, weight: 'bold', squeeze: fitted.squeeze }),
-  ];
+  return ringed(plan.metrics, text, {
+    r: Math.min(geometry.rowMm * 0.455, 2.1),
+    widestMm: width - 0.3,
+    mostMm: geometry.rowMm * 0.74,
+    leastMm: geometry.leastTextMm,
+    stroke: black(Math.min(0.25, geometry.rowMm * 0.08)),
+  }).at(x, y);
 }

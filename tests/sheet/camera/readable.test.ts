@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Page } from '../../../src/sheet/marks.js';
 import { sheetPages } from '../../../src/sheet/sheet.js';
 import { PAPERS, type Settings } from '../../../src/shot/settings.js';
-import { everyMark, offThePaper, struckOut, textClashes, tooSmall } from '../clashes.js';
+import { everyMark, offThePaper, struckOut, textClashes, tooSmall, touchedRings } from '../clashes.js';
 import { boundsOf, lookOf, solvedCut, textsOf } from '../laid.js';
 import { CAMERAS } from './cuts.js';
 
@@ -29,6 +29,7 @@ describe.each(LOOKS)('$paper $convention $labels', (look) => {
       ...offThePaper(page),
       ...tooSmall(page, leastMm),
       ...textClashes(everyMark(page)),
+      ...touchedRings(page),
       ...struckOut(page),
       ...throughSlants(page),
     ];
