@@ -14,6 +14,8 @@ import { otioText } from '../../src/export/otio.js';
 import { reelsOf } from '../../src/export/reels.js';
 import { memoryHost } from '../../src/host/memory.js';
 import { run } from '../command/run.js';
+import { generateEpisode } from '../episode/whole/generate.js';
+import { worldOf } from '../episode/whole/world.js';
 import { playEdl, readEdl } from './edl-reader.js';
 import { clipsOf, playOtio, readOtio } from './otio-reader.js';
 
@@ -102,7 +104,7 @@ describe('random episodes with dissolves', () => {
         expect(playOtio(timeline)).toEqual(film);
         expect(timeline.global_start_time.value).toBe(start);
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 
@@ -179,6 +181,32 @@ test('the demo episode is handed over with its running time, cut by cut', async 
   const rows = exported.out.trim().split('\r\n').slice(1);
   const sheets = rows.map((row) => row.split(',')).map(([cut, frame]) => `${cut} ${Number(frame) - 1}`);
   expect(played.flat().sort()).toEqual(sheets.sort());
+});
+
+test.each(['half', 'full'] as const)('a generated episode with overlap: %s', async (overlap) => {
+  const episode = generateEpisode({ cuts: 40, seed: 5, overlap });
+  expect(episode.cuts.some(({ overlapOut }) => overlapOut > 0)).toBe(true);
+  const host = worldOf(episode.files);
+  const edl = await run(host, 'export', 'e', '--edit', 'edl');
+  const otio = await run(host, 'export', 'e', '--edit', 'otio');
+  expect([edl, otio].map(({ status, error }) => [status, error])).toEqual([
+    [0, ''],
+    [0, ''],
+  ]);
+  const film = expected({
+    fps: 24,
+    overlap,
+    cuts: episode.cuts.map(({ timeFrames, overlapOut }) => ({ time: timeFrames, dissolve: overlapOut })),
+  });
+  expect(film).toHaveLength(episode.runningFrames);
+  // The plan counts its cuts from 1; the episode has numbers such as 12A.
+  const named = film.map((one) =>
+    one.map((name) => name.replace(/^\d+/, (i) => episode.cuts[Number(i) - 1]!.number)),
+  );
+  expect(playOtio(readOtio(otio.out))).toEqual(named);
+  const list = readEdl(edl.out, 24);
+  expect(playEdl(list)).toEqual(named.map((one) => one.map((name) => `C${name}`)));
+  expect(list.remarks.get(1)).toContain(`FROM CLIP NAME: ${clipsOf(readOtio(otio.out))[0]!.name}`);
 });
 
 describe('reels', () => {
