@@ -51,7 +51,7 @@ export function define(command: Command, run: Run): Command {
         ['cutwright show episode.yaml | less', 'a whole episode'],
         ['cutwright show - < c012.cut', 'from standard input'],
         [
-          'git config diff.cut.textconv "cutwright show --width 100"',
+          'git config diff.cut.textconv "cutwright show --home cuts"',
           'see sheets in git log -p and git diff,',
         ],
         ["echo '*.cut diff=cut' >> .gitattributes", '  for all cuts'],
