@@ -83,6 +83,11 @@ async function number(host: Host, files: readonly string[], options: Options): P
     }
     if (missed.size > 0 && found.jobs.length === 1) return;
     const chosen = (level: string) => wanted === undefined || wanted.includes(level);
+    if (unsettled(compiled, chosen)) {
+      count.failed += 1;
+      desk.say(`${job.name}: say in its \`cels\` line which way is on paper, then number it again`);
+      return;
+    }
     const refused = twoCounts(solved, chosen);
     if (refused.length > 0) {
       count.failed += 1;
@@ -116,7 +121,7 @@ async function number(host: Host, files: readonly string[], options: Options): P
   }
   if (count.cuts > 0) desk.say(summary(count, options, desk));
   const status = desk.finish();
-  return options.check && count.changed > 0 ? Math.max(status, 1) : status;
+  return count.failed > 0 || (options.check && count.changed > 0) ? Math.max(status, 1) : status;
 }
 
 /** The world with what `--new` and `--gone` say already in the cut's text; `before` keeps the text as it was. */
@@ -182,6 +187,21 @@ function twoCounts({ levels }: SolvedShot, chosen: (level: string) => boolean): 
       ),
     ];
   });
+}
+
+/** Whether it is open which way some pinned in-betweens are on: then new drawings might pass for them. */
+function unsettled({ tree, diagnostics }: Compiled, chosen: (level: string) => boolean): boolean {
+  return diagnostics.some(
+    ({ code, span }) =>
+      code === 'cels-way' &&
+      tree!.statements.some(
+        (each) =>
+          each.kind === 'cels' &&
+          chosen(each.level.text) &&
+          each.span.start <= span.start &&
+          span.end <= each.span.end,
+      ),
+  );
 }
 
 /** Where a passage on paper has more or fewer in-betweens now: how to say which. */

@@ -107,10 +107,7 @@ function pin(drawing: Drawing, cel: number, name: string): void {
   drawing.pinned = true;
 }
 
-/**
- * The key that names with no second key lead to. Null: none of those that their key leads to now, so that they are drawings of a way
- * that is gone. Several: an error, and then one of them, so that the rest can go on.
- */
+/** Where names with no second key belong. Null: nowhere. Several: an error, and then one of them, so that the rest can go on. */
 function soleWay(
   line: NonNullable<Level['pinned']>,
   names: readonly PinnedBetween[],
@@ -123,8 +120,10 @@ function soleWay(
   const [sole] = targets;
   if (!first || sole === undefined) return sole ?? null;
   const next = keyBehind(line, first.cel);
-  if (targets.length === 1)
-    return next === null || next === sole ? sole : elsewhere(line, bare, sole, next, report);
+  if (targets.length === 1) {
+    if (next !== null && next !== sole) otherWay(line, bare, sole, next, report);
+    return sole;
+  }
   const fitting =
     ways.find((passage) => passage.to === next) ??
     ways.find((passage) => passage.drawings.length === bare.length) ??
@@ -149,27 +148,25 @@ export function keyBehind({ names }: NonNullable<Level['pinned']>, cel: number):
 
 /**
  * In-betweens that stand before another key in the line than the one that their key leads to now. Where that one stands before
- * them, they may lead back to it, as in a cycle; otherwise they are others.
+ * them, they may well lead back to it, as in a cycle; otherwise they are probably of a way that is gone.
  */
-function elsewhere(
+function otherWay(
   line: NonNullable<Level['pinned']>,
   bare: readonly PinnedBetween[],
   sole: string,
   next: string,
   report: Report,
-): string | null {
+): void {
   const [{ cel, name, span }] = bare as [PinnedBetween];
   const back = line.names.slice(0, cel).some((entry) => entry.form === 'key' && entry.name === sole);
-  if (!back) return null;
   report(
     diagnose(
       'cels-way',
       span,
-      `Key ${name.key} leads to key ${sole}, but ${betweenText(name)} stands before key ${next} in this line: is it the way to ${sole} that is on paper?`,
-      { fix: leadingTo(bare, sole) },
+      `Key ${name.key} leads to key ${sole}, but in this line ${betweenText(name)} stands before key ${next}: is it the way to ${sole} that is on paper?`,
+      { fix: leadingTo(bare, back ? sole : next) },
     ),
   );
-  return sole;
 }
 
 function leadingTo(bare: readonly PinnedBetween[], to: string): Fix {

@@ -187,6 +187,19 @@ describe('a pinned passage that has grown or shrunk', () => {
     expect(text(host, 'a.cut')).toBe(GROWN);
   });
 
+  test('a key taken out: nothing is pinned until it is said which way is on paper', async () => {
+    const cut = 'cut 1\ntime 1+0\nA: 1--3..\nB: 1..\ncels A 1 1.1 1.2 2 3\n';
+    const host = memoryHost({ 'a.cut': cut });
+    const { status, error } = await run(host, 'number', 'a.cut');
+    expect(status).toBe(1);
+    expect(error).toContain('warning[cels-way]');
+    expect(error).toContain('a.cut: say in its `cels` line which way is on paper, then number it again\n');
+    expect(text(host, 'a.cut')).toBe(cut);
+    host.files.set('/work/a.cut', Buffer.from(cut.replace('1.1 1.2', '1>2.1 1>2.2')));
+    await run(host, 'number', 'a.cut');
+    expect(text(host, 'a.cut')).toContain('cels A 1 1>2.1 1>2.2 2 3 1>3.1 1>3.2\ncels B 1\n');
+  });
+
   test('standard input with what is new', async () => {
     const host = memoryHost();
     host.input = Buffer.from(GROWN);

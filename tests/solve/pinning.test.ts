@@ -54,17 +54,18 @@ describe('what is pinned', () => {
     expect(pinned('A: (1-2-)*2 3-4..\n')).toContain('cels A 1 1.1 2 2>1.1 3 3.1 4\n');
   });
 
-  test('when a key is taken out, the new way is not taken for the old one', () => {
-    const paper = 'cels A 1 1.1 2 2.1 3';
-    const { cels, level, codes } = shown(48, '1-3..', paper);
-    expect([cels, codes]).toEqual(['1*2 6*2 5*44', []]);
-    expect(level.missing.map(({ drawing }) => drawing)).toEqual(['1.1', '2', '2.1']);
-    const text = pinned(`A: 1-3..\n${paper}\n`);
-    expect(text).toContain(`${paper} 1>3.1\n`);
-    expect(pinned(text)).toBe(text);
+  test('when a key is taken out, it is asked whether the new way is the old one', () => {
+    const { cels, codes, diagnostics } = shown(48, '1-3..', 'cels A 1 1.1 2 2.1 3');
+    expect([cels, codes]).toEqual(['1*2 2*2 5*44', ['warning cels-way']]);
+    expect(diagnostics[0]!.fix!.edits.map(({ text }) => text)).toEqual(['1>2.1']);
+    const said = 'cels A 1 1>2.1 2 2.1 3';
+    const { level, ...now } = shown(48, '1-3..', said);
+    expect([now.cels, now.codes]).toEqual(['1*2 6*2 5*44', []]);
+    expect(level.missing.map(({ drawing }) => drawing)).toEqual(['1>2.1', '2', '2.1']);
+    expect(pinned(`A: 1-3..\n${said}\n`)).toContain(`${said} 1>3.1\n`);
   });
 
-  test('a way back that may be another one is a warning, with its edit', () => {
+  test('a way back that may be another one is asked for, too', () => {
     const { codes, diagnostics, cels } = shown(24, '1-2-1 3..', 'cels A 1 1.1 2 2.1 3');
     expect([codes, cels]).toEqual([['warning cels-way'], '1*2 2*2 3*2 4*2 1*2 5*14']);
     expect(diagnostics[0]!.fix!.edits.map(({ text }) => text)).toEqual(['2>1.1']);

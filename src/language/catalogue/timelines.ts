@@ -226,7 +226,7 @@ export const timelines = entries({
     severity: 'warning',
     title: 'a pinned name that may belong to another way',
     explanation:
-      'A `cels` line names drawings in the order in which they were first shown, so in-betweens stand before the key that they lead to. Here they stand before another key than the one that their key leads to now. In a cycle that is as it should be; after a retime they may be other drawings, which are not on paper yet. Say which: with `2>1.1` the first on the way from 2 back to 1 is on paper.',
+      'A `cels` line names drawings in the order in which they were first shown, so in-betweens stand before the key that they lead to. Here they stand before another key than the one that their key leads to now. In a cycle that is as it should be. After a retime, when a key was taken out, they may be drawings of the old way, and those of the new one are not on paper yet. Say which: `2>1.1` is the first on the way from 2 back to 1.',
     example: lines('A: (1-2-)*2 3..\ncels A 1 1.1 2 2.1 3', 'A: (1-2-)*2 3..\ncels A 1 1.1 2 2>1.1 3'),
   },
   'reuse-number': {
