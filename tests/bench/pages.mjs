@@ -3,24 +3,30 @@
  * Bundled by run.mjs, as it reads the sources.
  */
 import { deflateSync, inflateSync } from 'node:zlib';
+import { compile } from '../../src/episode/compile.ts';
+import { findCuts } from '../../src/episode/find.ts';
+import { newShelf } from '../../src/episode/shelf.ts';
 import { shippedFont } from '../../src/host/fonts.ts';
 import { openFonts } from '../../src/print/fonts.ts';
 import { printPdf } from '../../src/print/pdf.ts';
 import { sheetPages } from '../../src/sheet/sheet.ts';
-import { compileText } from '../compile.ts';
-import { cut } from './episode.mjs';
+import { generateEpisode } from '../episode/whole/generate.ts';
+import { worldOf } from '../episode/whole/world.ts';
 import { median, milliseconds, report, timed } from './measure.mjs';
 
 const PAGES = 700;
 const ROUNDS = 7;
 
-function sheets(metrics) {
+async function sheets(metrics) {
+  const host = worldOf(generateEpisode({ cuts: 450 }).files);
+  const shelf = newShelf();
   const pages = [];
-  for (let number = 1; pages.length < PAGES; number++) {
-    const { solved } = compileText(cut(number));
-    pages.push(...sheetPages(solved, { settings: solved.shot.settings, metrics, stamp: 'measured' }));
+  for (const { path, episode } of (await findCuts(host, ['e'])).jobs) {
+    const { solved } = compile(host, path, episode, { shelf });
+    pages.push(...sheetPages(solved, { settings: episode.settings, metrics, stamp: 'measured' }));
+    if (pages.length >= PAGES) return pages.slice(0, PAGES);
   }
-  return pages.slice(0, PAGES);
+  throw new Error(`the episode has only ${pages.length} pages`);
 }
 
 /** The content streams of pages and forms in a file, uncompressed: those that are text, which fonts are not. */
@@ -42,7 +48,7 @@ function contents(pdf) {
 export async function printing() {
   const [regular, bold] = [shippedFont('regular'), shippedFont('bold')];
   const fonts = openFonts(regular.value, bold.value);
-  const pages = sheets(fonts.metrics);
+  const pages = await sheets(fonts.metrics);
   const document = { title: 'Measured', language: 'en', author: '', pages, bookmarks: [], trueSize: false };
   const streams = contents(Buffer.from(await printPdf(document, fonts)));
   if (streams.length < PAGES) throw new Error(`only ${streams.length} streams were found`);

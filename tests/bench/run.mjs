@@ -1,5 +1,8 @@
-/** `npm run bench`: measures what people wait for. Needs the bundle (the script builds it first). */
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+/**
+ * `npm run bench`: measures what people wait for. Needs the bundle (the script builds it first). `npm run bench -- --quick`
+ * leaves out the episode of 3,000 cuts.
+ */
+import { mkdtempSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -7,14 +10,15 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import v8 from 'node:v8';
 import vm from 'node:vm';
 import { build } from 'esbuild';
-import { cut, MANIFEST } from './episode.mjs';
-import { report, timed } from './measure.mjs';
+import { writeEpisode } from './generated.mjs';
+import { report } from './measure.mjs';
 import { startup } from './startup.mjs';
+import { measureEpisodes } from './whole.mjs';
 
 const { load } = createRequire(import.meta.url)('../../bin/load.js');
 const { main, nodeHost } = load(fileURLToPath(new URL('../../dist', import.meta.url))).program;
 
-const CUTS = 300;
+const BATCHES = 6;
 const BATCH = 50;
 
 v8.setFlagsFromString('--expose-gc');
@@ -30,31 +34,12 @@ async function print(folder, out) {
   return Number(pages[1]);
 }
 
-function write(folder, from, to, options = {}) {
-  mkdirSync(folder, { recursive: true });
-  writeFileSync(join(folder, 'episode.yaml'), MANIFEST);
-  for (let number = from; number <= to; number++) {
-    writeFileSync(join(folder, `c${number}.cut`), cut(number, options));
-  }
-}
-
-async function episode(work, { camera }) {
-  const folder = join(work, camera ? 'moving' : 'still');
-  write(folder, 1, CUTS, { camera });
-  const { value: pages, took } = await timed(() => print(folder, join(work, `${camera}-out`)));
-  const rate = ((pages / took) * 1000).toFixed(0);
-  report(
-    `${CUTS} cuts${camera ? ', a third with a camera' : ''}, ${pages} pages, from text to PDF files`,
-    `${(took / 1000).toFixed(2)} s, ${rate} pages/s`,
-  );
-}
-
 /** What the process holds on to after every batch of other cuts. */
 async function memory(work) {
   const held = [];
-  for (let batch = 0; batch < CUTS / BATCH; batch++) {
+  for (let batch = 0; batch < BATCHES; batch++) {
     const folder = join(work, `batch${batch}`);
-    write(folder, 1000 + batch * BATCH, 1000 + (batch + 1) * BATCH - 1);
+    writeEpisode(folder, { cuts: BATCH, seed: 100 + batch });
     await print(folder, join(work, `out${batch}`));
     collect();
     const { heapUsed, external } = process.memoryUsage();
@@ -92,10 +77,9 @@ async function pages() {
 const work = mkdtempSync(join(tmpdir(), 'cutwright-bench-'));
 try {
   await startup();
-  await episode(work, { camera: false });
-  await episode(work, { camera: true });
   await memory(work);
   await pages();
+  measureEpisodes({ many: !process.argv.includes('--quick') });
 } finally {
   rmSync(work, { recursive: true, force: true });
 }

@@ -32,15 +32,28 @@ export function shuffle(host: MemoryHost, seed = 1): MemoryHost {
   return host;
 }
 
-/** Names of the files that are written from now on. */
+/** Names of the files that are written from now on, whole or piece by piece. */
 export function writesOf(host: MemoryHost): string[] {
   const names: string[] = [];
-  const { write } = host;
+  const { write, draft } = host;
   host.write = (path, bytes) => {
     names.push(posix.relative(host.cwd, path));
     return write(path, bytes);
   };
+  host.draft = (path) => {
+    names.push(posix.relative(host.cwd, path));
+    return draft(path);
+  };
   return names;
+}
+
+/** Changes a text of a world; the change must be one. */
+export function edit(host: MemoryHost, name: string, change: (text: string) => string): void {
+  const path = posix.resolve(host.cwd, name);
+  const text = Buffer.from(host.files.get(path)!).toString();
+  const changed = change(text);
+  if (changed === text) throw new Error(`nothing is changed in ${name}:\n${text}`);
+  host.files.set(path, Buffer.from(changed));
 }
 
 /** Hashes of all files of a folder, by their names in it. */

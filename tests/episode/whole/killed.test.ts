@@ -1,0 +1,134 @@
+/** Builds that are killed on the way, as real processes on a real disk. */
+
+import { spawn, spawnSync } from 'node:child_process';
+import {
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  watch,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { faults } from '../../qpdf.js';
+import { type Bundle, buildBundle } from './bundle.js';
+import { Dice } from './dice.js';
+import { generateEpisode } from './generate.js';
+import { type Files, withCuts } from './world.js';
+
+/** Fifty, by both ways of building. */
+const KILLS = 25;
+/** Every so many kills the next build is left to itself. */
+const TO_THE_END = 5;
+
+let bundle: Bundle;
+let folder: string;
+const out = () => join(folder, 'out');
+
+beforeAll(() => {
+  bundle = buildBundle('killed');
+  folder = mkdtempSync(join(tmpdir(), 'cutwright-killed-'));
+});
+
+afterAll(() => {
+  bundle?.remove();
+  if (folder) rmSync(folder, { recursive: true, force: true });
+});
+
+function put(files: Files): void {
+  for (const [name, text] of Object.entries(files)) {
+    mkdirSync(dirname(join(folder, name)), { recursive: true });
+    writeFileSync(join(folder, name), text);
+  }
+}
+
+function argvFor(more: readonly string[], to = out()): string[] {
+  return [bundle.program, 'build', folder, '--output', to, ...more];
+}
+
+/** A build that nobody disturbs; the bytes of all that lies in the folder then. */
+function whole(more: readonly string[], to = out()): Map<string, Buffer> {
+  const { status, stderr } = spawnSync(process.execPath, argvFor(more, to), { encoding: 'utf8' });
+  if (status !== 0) throw new Error(`the build gave ${status}: ${stderr}`);
+  return filesIn(to);
+}
+
+function filesIn(place: string): Map<string, Buffer> {
+  return new Map(readdirSync(place).map((name) => [name, readFileSync(join(place, name))]));
+}
+
+/** Starts a build and kills it some milliseconds after so many events in the folder. Whether that came in time. */
+async function kill(more: readonly string[], events: number, afterMs: number): Promise<boolean> {
+  mkdirSync(out(), { recursive: true });
+  const child = spawn(process.execPath, argvFor(more), { stdio: 'ignore' });
+  const ended = new Promise<NodeJS.Signals | null>((resolve) =>
+    child.on('exit', (_, signal) => resolve(signal)),
+  );
+  let seen = 0;
+  const reached = new Promise<void>((resolve) => {
+    const watcher = watch(out(), () => {
+      seen += 1;
+      if (seen >= events) resolve();
+    });
+    ended.then(() => {
+      watcher.close();
+      resolve();
+    });
+  });
+  if (events > 0) await reached;
+  await wait(afterMs);
+  child.kill('SIGKILL');
+  return (await ended) === 'SIGKILL';
+}
+
+test.each([[[]], [['--changed']]])(
+  'twenty-five times, with %j: no output is half a file, and the next build makes the episode whole',
+  { timeout: 600_000 },
+  async (more) => {
+    const dice = new Dice(50);
+    const texts = generateEpisode({ cuts: 7, seed: 7, meanFrames: 40 }).files;
+    const versions = [texts, withCuts(texts, (text) => text.replace(/^(cut \w+) "/m, '$1 "Again: '))];
+    const wanted = versions.map((files, i) => {
+      put(files);
+      return whole(more, join(folder, `undisturbed${i}`));
+    });
+    const names = [...wanted[0]!.keys()].sort();
+    for (const name of names)
+      if (name.endsWith('.pdf')) expect(wanted[0]!.get(name)).not.toEqual(wanted[1]!.get(name));
+
+    const killed = 0;
+    for (let round = 0; killed < KILLS; round++) {
+      expect(round, 'builds that ended before they could be killed').toBeLessThan(8 * KILLS);
+      const version = round % 2;
+      put(versions[version]!);
+      // A file written is some four events: made, filled, renamed away, renamed to.
+      if (!(await kill(more, dice.below(3 * names.length), dice.below(9)))) continue;
+      for (const [name, bytes] of filesIn(out())) {
+        if (!name.endsWith('.pdf')) continue;
+        const one = wanted.findIndex((files) => files.get(name)?.equals(bytes));
+        expect(one, `${name}, ${bytes.length} bytes`).toBeGreaterThanOrEqual(0);
+      }
+      if (killed % TO_THE_END !== 0) continue;
+      const built = whole(more);
+      expect([...built.keys()].sort()).toEqual(names);
+      for (const [name, bytes] of built) expect(bytes.equals(wanted[version]!.get(name)!), name).toBe(true);
+    }
+    for (const [name, bytes] of wanted[0]!)
+      if (name.endsWith('.pdf')) expect(await faults(bytes)).toEqual([]);
+  },
+);
+
+test('nothing is touched on the disk where nothing has changed', () => {
+  put(generateEpisode({ cuts: 4, seed: 4, meanFrames: 48 }).files);
+  const to = join(folder, 'quiet');
+  const state = () => readdirSync(to).map((name) => [name, statSync(join(to, name)).mtimeMs]);
+  whole([], to);
+  const before = [state(), statSync(to).mtimeMs];
+  whole(['--changed'], to);
+  expect([state(), statSync(to).mtimeMs]).toEqual(before);
+});
