@@ -47,8 +47,8 @@ export function define(command: Command, run: Run): Command {
       `${examples(
         ['cutwright show c012.cut', 'the sheet, one row a frame'],
         ['cutwright show c012.cut --from 1+0 --to 2+12', 'a piece of it'],
-        ['cutwright show c012.cut --every 2 --levels A,B', 'what two levels show on every second frame'],
-        ['cutwright show episode.yaml | less', 'a whole episode'],
+        ['cutwright show c012.cut --every 2 --levels A', 'what level A shows on every second frame'],
+        ['cutwright show episode.yaml --every 6', 'a whole episode, four rows a second'],
         ['cutwright show - < c012.cut', 'from standard input'],
         [
           'git config diff.cut.textconv "cutwright show --home cuts"',
