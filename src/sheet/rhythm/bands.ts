@@ -5,6 +5,7 @@ import type { Frames } from '../../shot/shot.js';
 import { black, line, pale } from '../draw.js';
 import type { Mark, Pt } from '../marks.js';
 import { HIGHEST, stretchesOf } from './density.js';
+import { newScenes } from './scenes.js';
 import { type Piece, piecesOf, placeOf, type Strips } from './strips.js';
 
 /** Heights on a strip, mm from its top; over the bars stand names of scenes and numbers of cuts. */
@@ -92,14 +93,12 @@ export function bandMarks(list: CutList, strips: Strips, bands: Bands): Mark[] {
       for (const at of [bands.camera, bands.dialogue])
         marks.push(line(x1, y(strip, at), x2, y(strip, at), pale(0.12)));
     }
-    let scene: string | null = null;
-    list.rows.forEach((row, i) => {
-      const placed = list.placed[i]!;
+    const scenes = newScenes(list);
+    list.placed.forEach((placed, i) => {
       if (placed.frames <= 0) return;
       const { strip, x } = placeOf(strips, placed.start);
       const before = i > 0 ? list.placed[i - 1]!.after : 0;
-      const newScene = row.scene !== scene && scene !== null;
-      scene = row.scene;
+      const newScene = scenes.has(i);
       if (placed.before > 0 && before > 0) {
         marks.push(...crossing(placed.start - placed.before, placed.start + before));
         if (!newScene) return;

@@ -5,6 +5,8 @@ export interface Labelled {
   readonly x: number;
   /** Never upwards. */
   readonly across?: boolean;
+  /** A line stands at its x that no label before it may cross. */
+  readonly walled?: boolean;
 }
 
 export interface SetLabel {
@@ -32,9 +34,16 @@ export function setLabels(labels: readonly Labelled[], { end, lineMm, highest, w
     const long = width(text);
     const next = labels[i + 1]?.x ?? end;
     const lies = x + long <= next - lineMm * 0.1;
-    if (!lies && (across || long > highest || x + lineMm > end + lineMm * 0.5)) return;
+    const stands = !across && long <= highest && x + lineMm <= end + lineMm * 0.5 && !wallWithin(i);
+    if (!lies && !stands) return;
     set.push({ text, x, upwards: !lies });
     free = x + (lies ? long : lineMm);
   });
   return set;
+
+  function wallWithin(i: number): boolean {
+    for (let at = i + 1; at < labels.length && labels[at]!.x < labels[i]!.x + lineMm; at++)
+      if (labels[at]!.walled) return true;
+    return false;
+  }
 }

@@ -6,6 +6,7 @@ import { black, line, pale, textAt } from '../draw.js';
 import type { Mark } from '../marks.js';
 import type { Bands } from './bands.js';
 import { type Labelled, setLabels } from './labels.js';
+import { newScenes } from './scenes.js';
 import { piecesOf, placeOf, type Strips } from './strips.js';
 
 /** `12:05`: minutes and seconds. */
@@ -39,10 +40,10 @@ export const labelOf = ({ cut, sound }: { cut: string; sound: boolean }): string
 export function nameMarks(stage: Stage, list: CutList, strips: Strips, bands: Bands, print: Print): Mark[] {
   const { labelMm, smallMm } = print;
   const set = { sizeMm: labelMm, weight: 'bold', anchor: 'start' } as const;
-  const width = (text: string): number => stage.metrics.width(text, labelMm, 'bold') + 0.5;
+  const width = (text: string): number => stage.metrics.width(text, labelMm, 'bold') + 0.8;
   const room = {
     end: strips.left + strips.width,
-    lineMm: labelMm * 1.02,
+    lineMm: labelMm * 0.8 + 0.75,
     highest: bands.bar - 0.1,
     width,
   };
@@ -82,13 +83,14 @@ export function nameMarks(stage: Stage, list: CutList, strips: Strips, bands: Ba
 
 function numbersOf(list: CutList, strips: Strips): Map<number, Labelled[]> {
   const byStrip = new Map<number, Labelled[]>();
+  const scenes = newScenes(list);
   list.rows.forEach((row, i) => {
     const { start, frames } = list.placed[i]!;
     piecesOf(strips, start, start + frames).forEach(({ strip, x1 }, n) => {
       // A cut that goes on from the strip above is named again, in brackets, where that has room.
       const again = n > 0;
       const text = again ? `(${labelOf(row)})` : labelOf(row);
-      const label = { text, x: x1, across: again };
+      const label = { text, x: x1, across: again, walled: !again && scenes.has(i) };
       const known = byStrip.get(strip);
       if (known) known.push(label);
       else byStrip.set(strip, [label]);
@@ -170,7 +172,7 @@ function budgetMarks(
   return {
     marks: [
       ...[-0.35, 0.35].map((aside) =>
-        line(x + aside, top, x + aside, top + bands.ruler + sizeMm * 0.4, black(0.4)),
+        line(x + aside, top + bands.bar, x + aside, top + bands.ruler + sizeMm * 0.4, black(0.4)),
       ),
       textAt(before ? x - 1 : x + 1, top + bands.ruler, text, {
         sizeMm,
