@@ -4,6 +4,7 @@ import type { IToken } from 'chevrotain';
 import type { Code } from './catalogue/index.js';
 import type { Candidate } from './mend.js';
 import type { Range } from './normal.js';
+import type { StatementRule } from './statements/index.js';
 
 export interface Fault {
   readonly code: Code;
@@ -32,4 +33,9 @@ export function quoted(token: IToken, typed: string): string {
   const characters = [...typed.slice(token.startOffset, token.endOffset! + 1)];
   if (characters.length <= LONGEST_QUOTED) return `\`${characters.join('')}\``;
   return `\`${characters.slice(0, LONGEST_QUOTED - 1).join('')}…\``;
+}
+
+/** What a statement is called in a message. */
+export function subject(entry: StatementRule): string {
+  return entry.word === '' ? 'timeline' : `\`${entry.word}\` statement`;
 }

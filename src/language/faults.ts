@@ -2,11 +2,12 @@
 
 import type { IToken } from 'chevrotain';
 import { type Diagnostic, diagnose, type Note } from './diagnostic.js';
-import { type Fault, insert, placeOf, quoted, replace } from './fault.js';
+import { type Fault, insert, placeOf, quoted, replace, subject } from './fault.js';
 import type { Candidate, Mender } from './mend.js';
 import type { Range } from './normal.js';
 import { faultyToken } from './numbers.js';
-import { DEEPEST, type Failure, isName, startsTimeline } from './read.js';
+import { DEEPEST, type Failure } from './read.js';
+import { slip } from './slips.js';
 import { byWord, type StatementRule, timelineRule } from './statements/index.js';
 import { nearest } from './suggest.js';
 import {
@@ -69,7 +70,8 @@ function find(unread: Unread, mender: Mender): Fault {
       if (broken) return unclosedText(broken, token === broken, typed);
       const special = token && faultyToken(tokens, failure.at, typed);
       if (special) return special;
-      return token ? misfit(unread, token, mender) : tooShort(unread);
+      if (!token) return tooShort(unread);
+      return slip(unread, token, mender) ?? general(unread, token);
     }
   }
 }
@@ -155,10 +157,6 @@ function writtenSo(entry: StatementRule): string {
   return `written like this: ${entry.example}`;
 }
 
-function subject(entry: StatementRule): string {
-  return entry.word === '' ? 'timeline' : `\`${entry.word}\` statement`;
-}
-
 function tooShort({ failure, tokens, typed }: Unread): Fault {
   const entry = failure.entry!;
   const end = placeOf(tokens.at(-1)!).end;
@@ -188,72 +186,6 @@ function unclosedGroup(tokens: readonly IToken[]): IToken | undefined {
     else if (token.tokenType === Close) open.pop();
   }
   return open[0];
-}
-
-function misfit(unread: Unread, token: IToken, mender: Mender): Fault {
-  return (
-    indented(unread, token, mender) ??
-    withoutQuotes(unread, token, mender) ??
-    withColon(unread, mender) ??
-    general(unread, token)
-  );
-}
-
-/** A statement that was indented by mistake, and so was taken for more of the one above. */
-function indented({ failure, tokens, piece, typed }: Unread, token: IToken, mender: Mender): Fault | null {
-  const blanks = /[\r\n]([^\S\r\n]+)$/.exec(typed.slice(piece.start, token.startOffset))?.[1];
-  const starts = isName(token) && (byWord.has(token.image) || startsTimeline(tokens, failure.at));
-  if (!blanks || !starts) return null;
-  const place = { start: token.startOffset - blanks.length, end: token.startOffset };
-  const candidates = [replace(place, '', 'move it to the left edge')];
-  if (!mender.choose(candidates, piece, placeOf(token))) return null;
-  return {
-    code: 'indented-statement',
-    place: placeOf(token),
-    message: `${quoted(token, typed)} is indented, and so goes on with the ${subject(failure.entry!)} above, where it does not fit.`,
-    candidates,
-  };
-}
-
-function withoutQuotes(
-  { failure, tokens, piece, typed }: Unread,
-  token: IToken,
-  mender: Mender,
-): Fault | null {
-  if (!failure.wanted.includes('in quotes') && failure.entry !== byWord.get('cut')) return null;
-  const line = typed.slice(token.startOffset, piece.end).search(/[\r\n]/);
-  const whole = { start: token.startOffset, end: line < 0 ? piece.end : token.startOffset + line };
-  const last = tokens.findLast(({ startOffset }) => startOffset < whole.end)!;
-  whole.end = placeOf(last).end;
-  const candidates = [placeOf(token), whole].map((place) =>
-    replace(
-      place,
-      `"${typed.slice(place.start, place.end).replace(/["\\]/g, '\\$&')}"`,
-      'put the text in quotes',
-    ),
-  );
-  if (!mender.choose(candidates, piece, placeOf(token))) return null;
-  return {
-    code: 'missing-quotes',
-    place: placeOf(token),
-    message: `Text stands in quotes, but ${quoted(token, typed)} has none.`,
-    candidates,
-  };
-}
-
-/** `time: 5+0`: a word of the language with a colon is taken for a level. */
-function withColon({ failure, tokens, piece, typed }: Unread, mender: Mender): Fault | null {
-  const [word, colon] = tokens;
-  if (failure.entry !== timelineRule || !byWord.has(word!.image) || colon?.tokenType !== Colon) return null;
-  const candidates = [replace(placeOf(colon), '', 'leave the colon out')];
-  const place = placeOf(colon);
-  if (!mender.choose(candidates, piece, { start: 0, end: 0 })) return null;
-  return {
-    code: 'does-not-fit',
-    place,
-    message: `With its colon this is the timeline of a level called ${quoted(word!, typed)}; the ${subject(byWord.get(word!.image)!)} has none.`,
-    candidates,
-  };
 }
 
 /** Remarks on tokens that have a place in a timeline, but not here. */

@@ -36,6 +36,21 @@ describe('first words', () => {
     ['  cut 1', 'indented-start', 'cut 1', 'cut 1'],
     ['cut 1\n  time 5+0', 'indented-statement', 'time', 'cut 1\ntime 5+0'],
     ['cut 1\n  A: 1', 'indented-statement', 'A', 'cut 1\nA: 1'],
+    ['A: 1..\n  B: 1..', 'indented-statement', 'B', 'A: 1..\nB: 1..'],
+    [
+      'A: 1 2\n  walk: 2+0 3\n\tB "scarf": 1..',
+      'indented-statement',
+      'B',
+      'A: 1 2\n  walk: 2+0 3\nB "scarf": 1..',
+    ],
+    ['truck A 100%@1 > 140%@3+0', 'does-not-fit', '100%', 'truck level A 100%@1 > 140%@3+0'],
+    [
+      'truck A 100%@1 > 140%@3+0 log about 1,2',
+      'does-not-fit',
+      '100%',
+      'truck level A 100%@1 > 140%@3+0 log about 1,2',
+    ],
+    ['turn A 0@1 > 360@2+0 cw', 'does-not-fit', 'A', 'turn level A 0@1 > 360@2+0 cw'],
   ])('%s', (...one) => check(one));
 });
 
