@@ -86,6 +86,8 @@ export type Item =
       readonly name: string;
       readonly bounce: boolean;
       readonly repeat: Repeat;
+      /** The blanks before `B: 1` at the beginning of an indented line: it reads like a timeline, were it not for them. */
+      readonly margin?: Span;
     });
 
 /** A drawing's name in a `cels` line. `unused` is `_`. */

@@ -50,6 +50,8 @@ export function playedOnce(group: Group): boolean {
 
 type Shown = Extract<TreeItem, { length: unknown }>;
 type Repeated = Extract<TreeItem, { repeat: unknown }>;
+/** A phrase where it is played. */
+type Played = Pick<Extract<TreeItem, { kind: 'phrase' }>, 'name' | 'span' | 'margin'>;
 
 export function makePhrases({
   phrases,
@@ -119,7 +121,9 @@ export function makePhrases({
           break;
         }
         case 'phrase': {
-          const inner = phrase(item.name, item.span, on, depth + 1);
+          const inner = phrase(item, on, depth + 1);
+          // What stands behind it belongs to the timeline that was indented.
+          if (!inner && item.margin && !phrases.has(item.name)) return { items, whole: false };
           add(inner && grouped(item, inner, item.name));
           if (!inner?.whole) whole = false;
           break;
@@ -146,12 +150,13 @@ export function makePhrases({
   }
 
   /** The items of a phrase, or null where there is none of that name or it plays itself. */
-  function phrase(name: string, span: Span, on: number, depth: number): BoundItems | null {
+  function phrase(asked: Played, on: number, depth: number): BoundItems | null {
+    const { name, span } = asked;
     played.add(name);
     if (circular.has(name)) return null;
     const statement = phrases.get(name);
     if (!statement) {
-      if (!broken.has(name) && !unread) unknownPhrase(name, span);
+      if (!broken.has(name) && !unread) unknownPhrase(asked);
       return null;
     }
     const at = trail.indexOf(name);
@@ -180,8 +185,14 @@ export function makePhrases({
     return bound;
   }
 
-  function unknownPhrase(name: string, span: Span): void {
+  function unknownPhrase({ name, span, margin }: Played): void {
     const guess = guessName(name, phrases.keys());
+    if (!guess && margin) {
+      const fix = { title: 'move it to the left edge', edits: [{ span: margin, text: '' }] };
+      const message = `\`${name}\` is indented, and so is a phrase that the timeline above plays; there is none of that name.`;
+      report(diagnose('indented-statement', { ...span, end: span.start + name.length }, message, { fix }));
+      return;
+    }
     report(
       diagnose(
         'unknown-phrase',
@@ -297,7 +308,7 @@ export function makePhrases({
     check(name, on) {
       const statement = phrases.get(name);
       const before = played.has(name);
-      if (statement) phrase(name, statement.name.span, on, 1);
+      if (statement) phrase({ name, span: statement.name.span }, on, 1);
       if (!before) played.delete(name);
     },
   };

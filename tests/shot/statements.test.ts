@@ -155,6 +155,16 @@ describe('phrases', () => {
     expect(diagnostics[0]!.fix!.edits[0]!.text).toBe('walk');
   });
 
+  test('that are not there, on a line of their own: the timeline of a level that was indented', () => {
+    const { codes, diagnostics } = withLines('B: 1:12 1--2..', '  D: 1--2..');
+    expect(codes).toEqual(['error indented-statement']);
+    const [edit] = diagnostics[0]!.fix!.edits;
+    expect([edit!.text, edit!.span.end - edit!.span.start]).toEqual(['', 2]);
+    for (const line of ['  D:2+0', 'D: 1', '  D*2', '  2 D: 1'])
+      expect(withLines('B: 1:12 2', `  ${line}..`).codes, line).not.toContain('error indented-statement');
+    expect(withLines('phrase D = 1--', 'B: 1:12', '  D: 4 2..').codes).toEqual([]);
+  });
+
   test('that an unreadable statement began are not reported as unknown', () => {
     expect(withLines('phrase walk = 1--???', 'B: walk..').codes).toEqual([]);
   });

@@ -35,6 +35,17 @@ const ON = word('on');
 /** Rules that both kinds of statement need are added once for a grammar. */
 const made = new WeakMap<Kit, Rule<Item[]>>();
 
+/** A name is rarely indented by more. */
+const WIDEST_MARGIN = 200;
+
+/** The blanks before a phrase that reads like the timeline of a level: `B: 1` at the beginning of an indented line. */
+function marginOf(kit: Kit, { file, start }: Span, repeat: Repeat): Span | null {
+  if (repeat.form !== 'length' || repeat.length.form !== 'frames') return null;
+  const before = kit.typed({ file, start: Math.max(0, start - WIDEST_MARGIN), end: start });
+  const blanks = /[\r\n]([^\S\r\n]+)$/.exec(before)?.[1];
+  return blanks === undefined ? null : { file, start: start - blanks.length, end: start };
+}
+
 function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
   const known = made.get(kit);
   if (known) return known;
@@ -182,7 +193,12 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
   const phraseItem = kit.RULE('phraseItem', (): Item => {
     const token = kit.CONSUME(PhraseName);
     const again = kit.SUBRULE(repeat);
-    return { kind: 'phrase', span: kit.since(token), name: token.image.normalize('NFC'), ...again };
+    const span = kit.since(token);
+    return kit.ACTION(() => {
+      const margin = marginOf(kit, span, again.repeat);
+      const name = token.image.normalize('NFC');
+      return { kind: 'phrase', span, name, ...again, ...(margin ? { margin } : {}) };
+    });
   });
 
   // The group's rule and the items' call each other.
