@@ -210,7 +210,7 @@ function finishLevel(level: LevelDraft, stated: StatementOf<'level'> | null): Le
     reuse: stated?.reuse ?? null,
     sizeMm:
       size && size.widthMm > 0 && size.heightMm > 0
-        ? { widthMm: size.widthMm, heightMm: size.heightMm }
+        ? { widthMm: size.widthMm, heightMm: size.heightMm, span: size.span }
         : null,
     homeMm: { xMm: stated?.at?.xMm ?? 0, yMm: stated?.at?.yMm ?? 0 },
     free: (stated?.free ?? null) !== null,

@@ -100,8 +100,8 @@ export interface Level {
   readonly timeline: Timeline | null;
   readonly pinned: { readonly span: Span; readonly names: readonly Pinned[] } | null;
   readonly reuse: { readonly span: Span; readonly cut: string; readonly level: string } | null;
-  /** The artwork's size, or null: the episode's artwork paper. */
-  readonly sizeMm: { readonly widthMm: number; readonly heightMm: number } | null;
+  /** The artwork's size and where it is written, or null: the episode's artwork paper. */
+  readonly sizeMm: { readonly widthMm: number; readonly heightMm: number; readonly span?: Span } | null;
   /** Where the artwork's centre lies, from the centre of the standard field. */
   readonly homeMm: { readonly xMm: number; readonly yMm: number };
   /** Its edges may show. */

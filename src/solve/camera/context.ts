@@ -9,7 +9,7 @@ export interface CameraLevel {
   readonly span: Span;
   readonly homeMm: { readonly xMm: number; readonly yMm: number };
   /** Null: not said. Then a level with a timeline is as large as the episode's paper, and one without has no edge to check. */
-  readonly sizeMm: { readonly widthMm: number; readonly heightMm: number } | null;
+  readonly sizeMm: { readonly widthMm: number; readonly heightMm: number; readonly span?: Span } | null;
   /** Whether it has a timeline. */
   readonly timed: boolean;
   readonly free: boolean;

@@ -1,6 +1,6 @@
 /** Edges of artwork that come into the picture, and loops that are too short or do not lie along the paper. */
 
-import { diagnose, type Report } from '../../../language/diagnostic.js';
+import { diagnose, type Fix, type Report } from '../../../language/diagnostic.js';
 import type { MoveOf } from '../../../shot/camera.js';
 import type { CameraLevel } from '../context.js';
 import type { Loop } from '../coverage.js';
@@ -36,6 +36,7 @@ export function checkArtwork(level: CameraLevel, artwork: Artwork, report: Repor
               message: `Its artwork is ${millimetres(artwork.width)} x ${millimetres(artwork.height)} mm with its centre at ${millimetres(artwork.homeX)}, ${millimetres(artwork.homeY)}; \`level ${level.name} free\` says that its edges may show.`,
             },
           ],
+          fix: larger(level, artwork),
         },
       ),
     );
@@ -81,6 +82,26 @@ const paper = (mm: number) => millimetres(Math.ceil(mm * 100 - 1e-6) / 100);
 function enough(needed: NonNullable<Artwork['needed']>): string {
   return `${paper(needed.width)} x ${paper(needed.height)} mm with its centre at ${millimetres(needed.x)}, ${millimetres(needed.y)}`;
 }
+
+/**
+ * The size that would do, written where the size is; the artwork's centre stays, since points of the artwork are counted from it.
+ * In whole millimetres; a side that is long enough stays as it is.
+ */
+function larger({ sizeMm, span: named }: CameraLevel, { needed, homeX, homeY }: Artwork): Fix | undefined {
+  // What a house file says of a level holds for other cuts, too.
+  if (!sizeMm?.span || sizeMm.span.file !== named.file || !needed) return undefined;
+  const side = (has: number, from: number, size: number) => {
+    const wants = 2 * Math.abs(from) + size;
+    return has >= wants ? has : Math.ceil(wants - 1e-6);
+  };
+  const width = side(sizeMm.widthMm, needed.x - homeX, needed.width);
+  const height = side(sizeMm.heightMm, needed.y - homeY, needed.height);
+  const text = `${typed(width)}x${typed(height)}mm`;
+  return { title: `paint it on ${text}`, edits: [{ span: sizeMm.span, text }] };
+}
+
+/** As exactly as sizes are typed: never rounded down by anything that can be seen. */
+const typed = (mm: number) => `${Number(mm.toFixed(6))}`;
 
 /** The loop that a level is painted as; one whose pulls disagree or run askew is reported, and tiled along none. */
 export function loopOf(
