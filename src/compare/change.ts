@@ -251,8 +251,10 @@ export type CameraChange =
       readonly rateMm: Was<number | null>;
     } & Speed &
       MoveSeen)
-  /** Other places on its way: names of fields or marks, scales in percent, degrees. */
-  | ({ readonly kind: 'move-route' } & Was<readonly string[]> & Speed & MoveSeen)
+  /** Other places on its way: names of fields or marks, scales in percent, degrees. Where there are more or fewer of them, its time is said here. */
+  | ({ readonly kind: 'move-route'; readonly frames: Was<Frames> } & Was<readonly string[]> &
+      Speed &
+      MoveSeen)
   /** A mark of a slide lies somewhere else. */
   | ({ readonly kind: 'mark-moved'; readonly mark: string; readonly by: Point } & Was<Point> & MoveSeen)
   | ({ readonly kind: 'move-spacing'; readonly leg: number } & Was<Spacing> & Speed & MoveSeen)

@@ -13,7 +13,17 @@ import type {
   Speed,
   Was,
 } from './change.js';
-import { figure, isLater, lasts, numberRuns, type Telling } from './telling.js';
+import {
+  figure,
+  isLater,
+  lasts,
+  listOf,
+  listsOf,
+  type Naming,
+  numberRuns,
+  share,
+  type Telling,
+} from './telling.js';
 import type { Sentences } from './words.js';
 
 const plural = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`;
@@ -52,18 +62,13 @@ function block(first: Seen, last: Seen, level: string): string {
   return `${a} to ${b}`;
 }
 
-/** `key 4, 2 in-betweens, key 5`; long lists by their ends. */
-function list(shown: readonly Shown[], level: string, others: readonly Shown[] = []): string {
-  // Two in-betweens of one name are told apart by the keys that they lead to.
-  const twins = new Set(others.map(({ seen: it }) => seen(it, level)));
-  const name = (it: Seen) =>
-    it.form === 'drawing' && it.way && twins.has(seen(it, level))
-      ? `${level}${it.cel} (${it.way.from}>${it.way.to}.${it.drawing.split('.').at(-1)})`
-      : seen(it, level);
-  if (shown.length > 6)
-    return `${seen(shown[0]!.seen, level)} … ${seen(shown.at(-1)!.seen, level)} (${shown.length} exposures)`;
-  return shown.map(({ seen: it }) => name(it)).join(', ');
-}
+const naming = (level: string): Naming => ({
+  one: (it) => seen(it, level),
+  full: ({ cel, drawing, way }) => `${level}${cel} (${way!.from}>${way!.to}.${drawing.split('.').at(-1)})`,
+  betweens: (count) => plural(count, 'in-between'),
+  ends: (first, last, count) => `${first} … ${last} (${count} exposures)`,
+  comma: ', ',
+});
 
 function follow(it: Follow | null, t: Telling, level: string): string {
   if (!it) return '';
@@ -86,17 +91,18 @@ function shown(change: ChangeOf<'shown'>, t: Telling): string {
     const place = `${t.row(from.now)} for ${time(frames(now), t)}`;
     if (now.every((one) => one.seen.form === 'empty')) return `${level}: empty from ${place}${end}`;
     const fresh = now.some((one) => one.fresh);
-    return `${level}: ${list(now, level)} ${fresh ? 'added' : 'shown again'} from ${place}${end}`;
+    return `${level}: ${listOf(now, naming(level))} ${fresh ? 'added' : 'shown again'} from ${place}${end}`;
   }
   if (now.length === 0) {
     const place = `on ${t.row(from.old)}, ${time(frames(old), t)}`;
     if (old.every((one) => one.seen.form === 'empty')) return `${level}: no longer empty ${was(place)}${end}`;
     const fresh = old.some((one) => one.fresh);
-    return `${level}: ${list(old, level)} ${fresh ? 'dropped' : 'not shown again'} ${was(place)}${end}`;
+    return `${level}: ${listOf(old, naming(level))} ${fresh ? 'dropped' : 'not shown again'} ${was(place)}${end}`;
   }
   const length =
     frames(old) === frames(now) ? '' : ` for ${times({ old: frames(old), now: frames(now) }, t)}`;
-  return `${level}: ${list(now, level, old)} instead of ${list(old, level, now)} from ${t.row(from.now)}${length}${end}`;
+  const [listNow, listOld] = listsOf(now, old, naming(level));
+  return `${level}: ${listNow} instead of ${listOld} from ${t.row(from.now)}${length}${end}`;
 }
 
 const CHARTS: Readonly<Record<string, string>> = {
@@ -107,7 +113,7 @@ const CHARTS: Readonly<Record<string, string>> = {
 };
 
 function chart(name: string, fractions: readonly number[]): string {
-  return CHARTS[name] ?? fractions.map((one) => figure(one)).join(' ');
+  return CHARTS[name] ?? `at ${fractions.map(share).join(' ')}`;
 }
 
 function cycle(change: ChangeOf<'cycle'>, t: Telling): string {
@@ -165,6 +171,8 @@ function moveTime(change: ChangeOf<'move-time'>, t: Telling): string {
     return `${name}: ${moved.join(', ')}${speed(change)}`;
   }
   if (by !== null) return `${name} ${later(by, t)}: ${span}${speed(change)}`;
+  if (frames.now.to === frames.old.to)
+    return `${name} begins ${later(frames.now.from - frames.old.from, t)}: ${span}${speed(change)}`;
   const grown = lasts(frames.now) - lasts(frames.old);
   const how = grown === 0 ? '' : ` ${longer(grown, t)}`;
   return `${name}${how}: ${span}${speed(change)}`;
@@ -178,6 +186,10 @@ function moveWay(change: ChangeOf<'move-way'>): string {
   const how = rateMm.now > rateMm.old ? 'faster' : 'slower';
   return `${name} ${how}: ${figure(rateMm.now)} mm/f ${was(`${figure(rateMm.old)} mm/f`)}, ${way} in all`;
 }
+
+/** Which leg of several. */
+const legOf = ({ leg, places }: ChangeOf<'move-spacing'>) =>
+  places.length > 2 ? `, ${places[leg]}→${places[leg + 1]}` : '';
 
 function spacing(it: Spacing): string {
   switch (it.form) {
@@ -228,6 +240,8 @@ function manner(name: string, value: MannerValue, t: Telling): string {
       return value ? 'white' : 'black';
     case 'text':
       return quoted(String(value), t);
+    case 'direction':
+      return /^(left|right)$/.test(String(value)) ? `to the ${value}` : String(value);
     default:
       return String(value).replace('>', ' to ');
   }
@@ -274,6 +288,8 @@ function timed(name: string, frames: Was<Frames>, t: Telling): string {
   const shift = isLater(frames);
   const span = `${range(frames.now, t)} ${was(range(frames.old, t))}`;
   if (shift !== null) return `${name} ${later(shift, t)}: ${span}`;
+  if (frames.now.to === frames.old.to)
+    return `${name} begins ${later(frames.now.from - frames.old.from, t)}: ${span}`;
   const grown = lasts(frames.now) - lasts(frames.old);
   return grown === 0 ? `${name}: ${span}` : `${name} ${longer(grown, t)}: ${span}`;
 }
@@ -370,33 +386,42 @@ export const en: Sentences = {
   'field-renamed': ({ field, old }) => `field ${old} is called ${field}`,
   'field-moved': ({ field, old, now, by: way }) => `field ${field} ${by(way)}: at ${at(now)} ${was(at(old))}`,
   'field-resized': ({ field, old, now, percent }) =>
-    `field ${field} ${now > old ? 'wider' : 'closer'}: ${figure(percent.now)}%, ${figure(now)} mm ${was(`${figure(percent.old)}%, ${figure(old)} mm`)}`,
+    `field ${field} ${now > old ? 'larger' : 'smaller'}: ${figure(percent.now)}%, ${figure(now)} mm ${was(`${figure(percent.old)}%, ${figure(old)} mm`)}`,
   'field-turned': ({ field, old, now }) =>
-    `field ${field} turned to ${figure(now)}° ${was(`${figure(old)}°`)}`,
+    `field ${field} turned ${figure(Math.abs(now - old))}° ${now > old ? 'clockwise' : 'counter-clockwise'}: ${figure(now)}° ${was(`${figure(old)}°`)}`,
   fix: ({ old, now }) => `FIX on ${now} ${was(old)}`,
   'move-added': (change, t) => `${moveName(change)} added: ${range(change.frames, t)}`,
   'move-dropped': (change, t) => `${moveName(change)} dropped ${was(range(change.frames, t))}`,
   'move-time': moveTime,
   'move-way': moveWay,
-  'move-route': (change) => `${moveName(change)} ${was(change.old.join('→'))}${speed(change)}`,
+  'move-route': (change, t) => {
+    const { old, now } = change.frames;
+    const times =
+      old.from === now.from && old.to === now.to ? '' : `: ${range(now, t)} ${was(range(old, t))}`;
+    return `${moveName(change)} ${was(change.old.join('→'))}${times}${speed(change)}`;
+  },
   'mark-moved': (change) =>
     `${moveName(change)}: mark ${change.mark} ${by(change.by)}, at ${at(change.now)} ${was(at(change.old))}`,
   'move-spacing': (change) =>
-    `${moveName(change)}: ${spacing(change.now)} ${was(spacing(change.old))}${speed(change)}`,
+    `${moveName(change)}${legOf(change)}: ${spacing(change.now)} ${was(spacing(change.old))}${speed(change)}`,
   'move-manner': (change, t) =>
     `${moveName(change)}: ${manner(change.manner, change.now, t)} ${was(manner(change.manner, change.old, t))}`,
   'light-added': (change, t) => `${lightName(change, t)} added: ${range(change.frames, t)}`,
   'light-dropped': (change, t) => `${lightName(change, t)} dropped ${was(range(change.frames, t))}`,
   'light-time': (change, t) => timed(lightName(change, t), change.frames, t),
-  'light-manner': (change, t) =>
-    `${lightName(change, t)}: ${manner(change.manner, change.now, t)} ${was(manner(change.manner, change.old, t))}`,
+  'light-manner': (change, t) => {
+    const old = manner(change.manner, change.old, t);
+    // What its name says is not said again.
+    if (change.manner === 'text' || change.manner === 'levels') return `${lightName(change, t)} ${was(old)}`;
+    return `${lightName(change, t)}: ${manner(change.manner, change.now, t)} ${was(old)}`;
+  },
 
   'speech-added': (change, t) => `${speech(change, t)} added: ${range(change.frames, t)}`,
   'speech-dropped': (change, t) => `${speech(change, t)} dropped ${was(range(change.frames, t))}`,
   'speech-time': (change, t) => timed(speech(change, t), change.frames, t),
   'speech-text': (change, t) => `${speech(change, t)} reworded ${was(quoted(change.old, t))}`,
   'speech-speaker': (change, t) =>
-    `${speech(change, t)}: speaker ${none(change.now, t)} ${was(none(change.old, t))}`,
+    `${speech(change, t)}: said by ${change.now || 'nobody'} ${was(change.old || 'nobody')}`,
   'speech-manner': (change, t) => `${speech(change, t)}: ${MANNERS[change.now]} ${was(MANNERS[change.old])}`,
   'speech-rows': (change, t) => {
     const row = (frame: number | null) => (frame === null ? 'no row of its own' : t.row(frame));

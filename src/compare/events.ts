@@ -24,11 +24,13 @@ export type Event =
   /** What the text ties to a frame stands `delta` frames from where it stood. */
   | { readonly type: 'anchor'; readonly first: number; readonly delta: number };
 
+/** A whole level, one pass of a cycle, or as much of one as there is room for. */
+export type Scope = 'level' | 'pass' | 'part';
+
 export interface Story {
   readonly aligned: readonly Aligned[];
   readonly events: readonly Event[];
-  /** Whether the end of the last one is that of the sheet. */
-  readonly pinned: boolean;
+  readonly scope: Scope;
 }
 
 /** Frames on which the text itself puts what comes next (`@`). */
@@ -38,21 +40,23 @@ export interface Anchors {
 }
 
 /**
- * `pinned`: the end of both sequences is the end of the sheet, so that what is shown last takes up what is left. So does what
- * stands before an anchor.
+ * But for a whole pass, the end of both sequences is the end of the room that there is, so that what is shown last takes up what
+ * is left. So does what stands before an anchor. `differs`: whether two cycles differ in themselves; one that `yields` may be cut by what came before it.
  */
 export function story(
   old: readonly Token[],
   now: readonly Token[],
   anchors: Anchors,
-  pinned: boolean,
-  differs: (pair: Aligned) => boolean,
+  scope: Scope,
+  differs: (pair: Aligned, yields: boolean) => boolean,
 ): Story {
+  const pinned = scope !== 'pass';
   const pairs = align(old, now);
   const aligned = pairs.map(([i, j]): Aligned => ({ old: old[i]!, now: now[j]! }));
   const events: Event[] = [];
   /** How much later things come, by what has been told so far. */
-  let told = 0;
+  let told = (now[0]?.start ?? 0) - (old[0]?.start ?? 0);
+  const base = told;
   for (let k = -1; k < pairs.length; k++) {
     const [i, j] = pairs[k] ?? [-1, -1];
     const [nextI, nextJ] = pairs[k + 1] ?? [old.length, now.length];
@@ -64,15 +68,25 @@ export function story(
     const ownDelta = here ? here.now.frames - here.old.frames : 0;
     const shift = next ? next.now.start - next.old.start : null;
     const anchored = next !== undefined && anchors.old.has(next.old.start) && anchors.now.has(next.now.start);
-    if (here && differs(here)) events.push({ type: 'cycle', first: k, last: k, delta: ownDelta });
-    else if (here && ownDelta !== 0 && !absorbs()) {
+    const absorbed = here !== undefined && absorbs();
+    if (here && differs(here, absorbed && here.now.start - here.old.start !== base))
+      events.push({ type: 'cycle', first: k, last: k, delta: ownDelta });
+    else if (here && ownDelta !== 0 && !absorbed) {
       events.push({ type: 'length', first: k, last: k, delta: ownDelta });
     }
-    if (region) events.push({ type: 'region', after: k, old: gone, now: come, delta: regionDelta });
+    if (region && !pushedOut())
+      events.push({ type: 'region', after: k, old: gone, now: come, delta: regionDelta });
     if (anchored && shift !== 0 && shift !== told + regionDelta) {
       events.push({ type: 'anchor', first: k + 1, delta: shift! });
     }
     told = shift ?? told;
+
+    /** What the end of the sheet cuts off, or leaves room for, because all of it comes later, or earlier. */
+    function pushedOut(): boolean {
+      if (next !== undefined || scope !== 'part' || (gone.length > 0 && come.length > 0)) return false;
+      const shifted = told - base + ownDelta;
+      return gone.length > 0 ? shifted > 0 : shifted < 0;
+    }
 
     function absorbs(): boolean {
       if (anchored) return true;
@@ -80,7 +94,7 @@ export function story(
       return !region || gone.length === 0 || come.length === 0;
     }
   }
-  return { aligned, events: joined(events, aligned), pinned };
+  return { aligned, events: joined(events, aligned), scope };
 }
 
 /** Neighbours that are all held for the same other time are one event: twos become threes. */

@@ -2,12 +2,15 @@
 
 import type { Frames } from '../shot/shot.js';
 import type { Change, ChangeBody, ChangeOf, Follow, Seen, Shown } from './change.js';
-import { type Aligned, type Anchors, type Event, type Story, story } from './events.js';
+import { pairCycles, passesOf, regrouped, wholePasses } from './cycles.js';
+import { type Aligned, type Anchors, type Event, type Scope, type Story, story } from './events.js';
 import type { Names } from './names.js';
 import type { OtherCount } from './passages.js';
-import { pairCycles, passesOf, type Token, tokensOf, wholePasses } from './tokens.js';
+import { type Token, tokensOf } from './tokens.js';
 
 const NO_ANCHORS: Anchors = { old: new Set(), now: new Set() };
+
+type EventOf<T extends Event['type']> = Extract<Event, { type: T }>;
 
 /** Changes of exposures and of in-between counts; `counts` are the passages that have more or fewer. */
 export function exposureChanges(
@@ -16,9 +19,8 @@ export function exposureChanges(
   anchors: Anchors,
   counts: readonly OtherCount[],
 ): Change[] {
-  const { old, now } = pairCycles(tokensOf(names.old), tokensOf(names.now), names);
   const teller = new Teller(level, names, counts);
-  teller.tell(old, now, anchors, 'level');
+  teller.tell(tokensOf(names.old), tokensOf(names.now), anchors, 'level');
   return teller.finish();
 }
 
@@ -29,7 +31,11 @@ class Teller {
     OtherCount,
     Pick<ChangeOf<'in-betweens'>, 'holder' | 'follows' | 'frame'>
   >();
-  private readonly drawn: { readonly old: Set<string>; readonly now: Set<string> };
+  private readonly drawn: { readonly old: ReadonlySet<string>; readonly now: ReadonlySet<string> };
+  /** Cycles that the other version does not have. */
+  private readonly alone = { old: new Set<Token>(), now: new Set<Token>() };
+  /** Inside a cycle: what its passes, taken together, do to what follows it, until that is said. */
+  private outer: Follow | null | undefined;
 
   constructor(
     private readonly level: string,
@@ -48,102 +54,94 @@ class Teller {
   }
 
   /** Two sequences, of the whole level or of one pass of a cycle. */
-  tell(
-    old: readonly Token[],
-    now: readonly Token[],
-    anchors: Anchors,
-    what: 'level' | 'pass' | 'part',
-  ): void {
-    const whole = what === 'level';
-    const told = story(old, now, anchors, what !== 'pass', (pair) => this.differsInside(pair));
+  tell(old: readonly Token[], now: readonly Token[], anchors: Anchors, scope: Scope): void {
+    const paired = pairCycles(old, now, this.names);
+    for (const side of ['old', 'now'] as const)
+      for (const token of paired.alone[side]) this.alone[side].add(token);
+    const told = story(paired.old, paired.now, anchors, scope, (pair, yields) => differs(pair, yields));
+    const inCycle = scope !== 'level';
     const { events, aligned } = told;
     for (let e = 0; e < events.length; e++) {
       const event = events[e]!;
       const next = events[e + 1];
       const opposite = next !== undefined && next.delta === -event.delta && event.delta !== 0;
-      if (next?.type === 'region' && opposite && this.holdsEnd(event, next, told)) {
-        this.length(event, told, e, whole);
-        e++;
-      } else if (event.type === 'length') {
-        const one = event.first === event.last;
-        if (next?.type === 'region' && opposite && one && next.after === event.last) {
-          this.region(next, told, aligned[event.first]!.now, whole);
-          e++;
-        } else if (next?.type === 'length' && opposite && one && next.first === next.last) {
-          this.moved(aligned.slice(event.last + 1, next.first + 1), event.delta, whole);
-          e++;
-        } else this.length(event, told, e, whole);
-      } else if (event.type === 'region') {
-        const holds = next?.type === 'length' && next.first === event.after + 1 && next.first === next.last;
-        if (holds && opposite) {
-          this.region(event, told, aligned[next.first]!.now, whole);
-          e++;
-        } else this.region(event, told, null, whole);
-      } else if (event.type === 'anchor') {
-        this.moved(aligned.slice(event.first, endOf(told, e) + 1), event.delta, whole);
-      } else this.cycle(aligned[event.first]!, event, told);
+      switch (event.type) {
+        case 'length': {
+          const one = event.first === event.last;
+          if (next?.type === 'region' && opposite && one && next.after === event.last) {
+            this.region(next, told, e + 1, aligned[event.first]!.now, inCycle);
+            e++;
+          } else if (next?.type === 'length' && opposite && one && next.first === next.last) {
+            this.moved(aligned.slice(event.last + 1, next.first + 1), event.delta, inCycle);
+            e++;
+          } else this.length(event, told, e, inCycle);
+          break;
+        }
+        case 'region': {
+          const holds = next?.type === 'length' && next.first === event.after + 1 && next.first === next.last;
+          this.region(event, told, e, holds && opposite ? aligned[next.first]!.now : null, inCycle);
+          if (holds && opposite) e++;
+          break;
+        }
+        case 'anchor':
+          this.moved(aligned.slice(event.first, endOf(told, e) + 1), event.delta, inCycle);
+          break;
+        case 'cycle':
+          this.cycle(aligned[event.first]!, this.follow(event, told, e));
+      }
     }
-  }
-
-  /** Whether a cycle goes on over what was, or is now, the hold of a drawing of its own behind it. */
-  private holdsEnd(
-    event: Event,
-    region: Extract<Event, { type: 'region' }>,
-    { aligned }: Story,
-  ): event is Extract<Event, { type: 'length' | 'cycle' }> {
-    if (event.type !== 'length' && event.type !== 'cycle') return false;
-    const pair = aligned[event.last]!;
-    const tokens = [...region.old, ...region.now];
-    if (!pair.now.cycle || region.after !== event.last || tokens.length !== 1) return false;
-    return [pair.old, pair.now].some(({ cycle }) =>
-      cycle!.pass.some(({ symbol }) => symbol === tokens[0]!.symbol),
-    );
   }
 
   private push(body: ChangeBody, rows: Frames): void {
-    this.changes.push({ ...body, place: { kind: 'level', level: this.level }, rows } as Change);
+    const { length } = this.names.now.level.exposures;
+    const from = Math.min(rows.from, length);
+    const clamped = { from, to: Math.max(from, Math.min(rows.to, length)) };
+    this.changes.push({ ...body, place: { kind: 'level', level: this.level }, rows: clamped } as Change);
   }
 
-  private length(
-    event: Extract<Event, { type: 'length' | 'cycle' }>,
-    told: Story,
-    e: number,
-    whole: boolean,
-  ): void {
+  private follow(event: Event, told: Story, e: number): Follow | null {
+    if (this.outer === undefined) return followOf(event, told, e);
+    const follows = event.delta === 0 ? null : this.outer;
+    if (follows) this.outer = null;
+    return follows;
+  }
+
+  private length(event: EventOf<'length'>, told: Story, e: number, inCycle: boolean): void {
     const { aligned } = told;
     const [first, last] = [aligned[event.first]!, aligned[event.last]!];
     const { seen, cycle } = first.now;
-    if (event.type === 'cycle') {
-      this.cycle(first, event, told);
-      return;
-    }
     if (seen.form === 'empty' && event.last < aligned.length - 1) {
-      this.moved(aligned.slice(event.last + 1, endOf(told, e) + 1), event.delta, whole);
+      this.moved(aligned.slice(event.last + 1, endOf(told, e) + 1), event.delta, inCycle);
       return;
     }
-    const rows = { from: first.now.start, to: last.now.start + last.now.frames - 1 };
-    const follows = followOf(event, told);
-    if (seen.form === 'cycle' && cycle) {
+    const rows = rowsOf(first.now, last.now);
+    const follows = this.follow(event, told, e);
+    if (cycle && cycle.played !== first.old.cycle!.played) {
       this.push({ ...this.cycleBody(first), what: 'length', follows }, rows);
       return;
     }
+    // A cycle that is played as before is held otherwise on what it ends on.
+    const [before, after] = [first.old, first.now].map(cycle ? endHeld : (token: Token) => token) as [
+      Token,
+      Token,
+    ];
     this.push(
       {
         kind: 'exposure',
         level: this.level,
-        first: seen,
-        last: last.now.seen,
+        first: after.seen,
+        last: cycle ? after.seen : last.now.seen,
         count: event.last - event.first + 1,
-        frames: { old: first.old.frames, now: first.now.frames },
-        from: { old: first.old.start, now: first.now.start },
-        inCycle: !whole,
+        frames: { old: before.frames, now: after.frames },
+        from: { old: before.start, now: after.start },
+        inCycle,
         follows,
       },
-      rows,
+      cycle ? rowsOf(after, after) : rows,
     );
   }
 
-  private moved(block: readonly Aligned[], by: number, whole: boolean): void {
+  private moved(block: readonly Aligned[], by: number, inCycle: boolean): void {
     const first = block.find(({ now }) => now.seen.form !== 'empty') ?? block[0];
     if (!first) return;
     const last = block.findLast(({ now }) => now.seen.form !== 'empty') ?? first;
@@ -155,20 +153,21 @@ class Teller {
         last: last.now.seen,
         by,
         from: { old: first.old.start, now: first.now.start },
-        inCycle: !whole,
+        inCycle,
       },
-      { from: first.now.start, to: block.at(-1)!.now.start + block.at(-1)!.now.frames - 1 },
+      rowsOf(first.now, block.at(-1)!.now),
     );
   }
 
   private region(
-    event: Extract<Event, { type: 'region' }>,
+    event: EventOf<'region'>,
     told: Story,
+    e: number,
     held: Token | null,
-    whole: boolean,
+    inCycle: boolean,
   ): void {
     const holder = held?.seen ?? null;
-    const follows = held ? null : followOf(event, told);
+    const follows = held ? null : this.follow(event, told, e);
     const counts = new Set<OtherCount>();
     const rest = (tokens: readonly Token[]) =>
       tokens.filter((token) => {
@@ -176,58 +175,32 @@ class Teller {
         if (count) counts.add(count);
         return !count;
       });
-    // What is put into a hold parts it in two: the second half is nothing new.
-    const parted = (tokens: readonly Token[]) => {
-      if (tokens.length < 2 || !held || held.cycle) return tokens;
-      if (tokens.at(-1)!.symbol === held.symbol) return tokens.slice(0, -1);
-      return tokens[0]!.symbol === held.symbol ? tokens.slice(1) : tokens;
-    };
-    const [old, now] = [parted(rest(event.old)), parted(rest(event.now))];
+    const [old, now] = [parted(rest(event.old), held), parted(rest(event.now), held)];
     const before = told.aligned[event.after];
+    const behind = (side: 'old' | 'now') => (before ? before[side].start + before[side].frames : 1);
     const from = {
-      old: (old[0] ?? event.old[0])?.start ?? (before ? before.old.start + before.old.frames : 1),
-      now: (now[0] ?? event.now[0])?.start ?? (before ? before.now.start + before.now.frames : 1),
+      old: (old[0] ?? event.old[0])?.start ?? behind('old'),
+      now: (now[0] ?? event.now[0])?.start ?? behind('now'),
     };
     for (const count of counts) {
       if (!this.counted.has(count)) this.counted.set(count, { holder, follows, frame: from.now });
     }
-    if (old.length + now.length === 0) return;
-    const length = this.names.now.level.exposures.length;
-    const start = Math.min(now[0]?.start ?? from.now, length);
-    const end = now.length > 0 ? now.at(-1)!.start + now.at(-1)!.frames - 1 : start;
+    // What more in-betweens push out of a pass that is cut short is not dropped.
+    const pushedOut = told.scope === 'part' && event.after === told.aligned.length - 1 && counts.size > 0;
+    if (pushedOut ? old.length * now.length === 0 : old.length + now.length === 0) return;
     this.push(
       {
         kind: 'shown',
         level: this.level,
-        old: old.map((token) => shown(token, this.drawn.now)),
-        now: now.map((token) => shown(token, this.drawn.old)),
+        old: regrouped(old, this.alone.old).map((token) => shown(token, this.drawn.now)),
+        now: regrouped(now, this.alone.now).map((token) => shown(token, this.drawn.old)),
         from,
         holder,
-        inCycle: !whole,
+        inCycle,
         follows: counts.size > 0 ? null : follows,
       },
-      { from: start, to: end },
+      now.length > 0 ? rowsOf(now[0]!, now.at(-1)!) : { from: from.now, to: from.now },
     );
-  }
-
-  /** Whether a cycle changed in other ways than by what is left for it. */
-  private differsInside({ old, now }: Aligned): boolean {
-    const [a, b] = [old.cycle, now.cycle];
-    if (!a || !b) return false;
-    if (a.bounce !== b.bounce || this.otherTimes({ old, now })) return true;
-    if (a.passFrames !== b.passFrames && wholePasses(old, now)) return true;
-    const [before, after] = passesOf(old, now);
-    if (before.length !== after.length) return true;
-    return before.some((token, i) => {
-      const other = after[i]!;
-      if (token.cycle && other.cycle) return this.differsInside({ old: token, now: other });
-      return token.symbol !== other.symbol || token.frames !== other.frames;
-    });
-  }
-
-  private otherTimes({ old, now }: Aligned): boolean {
-    const [a, b] = [old.cycle!, now.cycle!];
-    return old.frames !== now.frames && a.times !== b.times && a.times !== null && b.times !== null;
   }
 
   private cycleBody({ old, now }: Aligned) {
@@ -239,33 +212,38 @@ class Teller {
       from: { old: old.start, now: now.start },
       times: { old: a.times, now: b.times },
       pass: { old: a.passFrames, now: b.passFrames },
-      frames: { old: old.frames, now: now.frames },
+      frames: { old: a.played, now: b.played },
       bounce: { old: a.bounce, now: b.bounce },
     };
   }
 
-  private cycle(pair: Aligned, event: Event, told: Story): void {
+  /** A cycle that differs in itself. */
+  private cycle(pair: Aligned, follows: Follow | null): void {
     const { old, now } = pair;
     const [a, b] = [old.cycle!, now.cycle!];
-    const rows = { from: now.start, to: now.start + now.frames - 1 };
-    const follows = followOf(event, told);
+    const rows = rowsOf(now, now);
+    const said = this.changes.length + this.counted.size;
     if (a.bounce !== b.bounce) {
       this.push({ ...this.cycleBody(pair), what: 'bounce', follows }, rows);
       return;
     }
     // The whole number of passes says it best; else how long it lasts.
-    const whole = old.frames % a.passFrames === 0 && now.frames % b.passFrames === 0;
-    if (this.otherTimes(pair)) {
-      this.push({ ...this.cycleBody(pair), what: whole ? 'times' : 'length', follows }, rows);
-    }
-    const [before, after] = passesOf(old, now);
-    const inner = pairCycles(before, after, this.names);
-    this.tell(inner.old, inner.now, NO_ANCHORS, wholePasses(old, now) ? 'pass' : 'part');
+    const whole = a.played % a.passFrames === 0 && b.played % b.passFrames === 0;
+    const times = otherTimes(pair, false);
+    if (times) this.push({ ...this.cycleBody(pair), what: whole ? 'times' : 'length', follows }, rows);
+    const outer = this.outer;
+    this.outer = times ? null : follows;
+    this.tell(...passesOf(old, now), NO_ANCHORS, wholePasses(old, now) ? 'pass' : 'part');
+    this.outer = outer;
+    if (this.changes.length + this.counted.size === said && a.played !== b.played)
+      this.push({ ...this.cycleBody(pair), what: 'length', follows }, rows);
   }
 
   private inBetweens(count: OtherCount): Change {
     const { old, now, from, to } = count;
     const { names } = this;
+    const symbols = (mine: OtherCount['old'], side: 'old' | 'now') =>
+      new Set((mine?.drawings ?? []).map((drawing) => names[side].symbols.get(drawing)!));
     const only = (mine: OtherCount['old'], side: 'old' | 'now', others: ReadonlySet<string>) =>
       (mine?.drawings ?? [])
         .filter((drawing) => !others.has(names[side].symbols.get(drawing)!))
@@ -273,11 +251,9 @@ class Teller {
           const known = names[side].level.drawings.find((one) => one.drawing === drawing);
           return known ? [{ drawing, cel: known.cel }] : [];
         });
-    const symbols = (mine: OtherCount['old'], side: 'old' | 'now') =>
-      new Set((mine?.drawings ?? []).map((drawing) => names[side].symbols.get(drawing)!));
     const time = this.counted.get(count);
-    const frame = now?.firstFrame ?? time?.frame ?? 1;
-    const end = now ? lastRowOf(names, now.drawings, frame) : frame;
+    const { length } = names.now.level.exposures;
+    const frame = Math.min(now?.firstFrame ?? time?.frame ?? 1, length);
     return {
       kind: 'in-betweens',
       level: this.level,
@@ -290,10 +266,58 @@ class Teller {
       holder: time?.holder ?? null,
       follows: time?.follows ?? null,
       place: { kind: 'level', level: this.level },
-      rows: { from: frame, to: end },
+      rows: { from: frame, to: now ? lastRowOf(names, now.drawings, frame) : frame },
     };
   }
 }
+
+/**
+ * Whether a cycle changed in other ways than by what is left for it. One that `yields` is cut by what comes before it: it is
+ * played less often then, and nothing has changed in it.
+ */
+function differs(pair: Aligned, yields: boolean): boolean {
+  const { old, now } = pair;
+  const [a, b] = [old.cycle, now.cycle];
+  if (!a || !b) return false;
+  if (a.bounce !== b.bounce || otherTimes(pair, yields)) return true;
+  if (a.passFrames !== b.passFrames && wholePasses(old, now)) return true;
+  const [before, after] = passesOf(old, now);
+  if (before.length !== after.length) return true;
+  return before.some((token, i) => {
+    const other = after[i]!;
+    if (token.cycle && other.cycle) return differs({ old: token, now: other }, false);
+    return token.symbol !== other.symbol || token.frames !== other.frames;
+  });
+}
+
+function otherTimes({ old, now }: Aligned, yields: boolean): boolean {
+  const [a, b] = [old.cycle!, now.cycle!];
+  const cut = [a, b].some(({ played, passFrames }) => played % passFrames !== 0);
+  if (yields && cut) return false;
+  return a.played !== b.played && a.times !== b.times && a.times !== null && b.times !== null;
+}
+
+/** What a cycle ends on, as the run that is seen there. */
+function endHeld(token: Token): Token {
+  const { played, passFrames, pass } = token.cycle!;
+  const into = (played - 1) % passFrames;
+  const last = pass.findLast(({ start }) => start - token.start <= into) ?? pass.at(-1)!;
+  const shownFor = into - (last.start - token.start) + 1;
+  const start = token.start + played - shownFor;
+  return { ...last, start, frames: token.start + token.frames - start };
+}
+
+/** What is put into a hold parts it in two: the second half is nothing new. */
+function parted(tokens: readonly Token[], held: Token | null): readonly Token[] {
+  if (tokens.length < 2 || !held || held.cycle) return tokens;
+  if (tokens.at(-1)!.symbol === held.symbol) return tokens.slice(0, -1);
+  return tokens[0]!.symbol === held.symbol ? tokens.slice(1) : tokens;
+}
+
+const rowsOf = (first: Token, last: Token): Frames => ({
+  from: first.start,
+  to: last.start + last.frames - 1,
+});
 
 /** The last row of a passage where it is first shown. */
 function lastRowOf({ now }: Names, drawings: readonly string[], first: number): number {
@@ -303,8 +327,12 @@ function lastRowOf({ now }: Names, drawings: readonly string[], first: number): 
   return frame;
 }
 
-function shown({ seen, start, frames, symbol }: Token, others: ReadonlySet<string>): Shown {
-  return { seen, from: start, frames, fresh: seen.form === 'drawing' && !others.has(symbol) };
+function shown(token: Token, others: ReadonlySet<string>): Shown {
+  const { seen, start, frames, symbol, cycle } = token;
+  const fresh = cycle
+    ? cycle.pass.some((one) => one.seen.form === 'drawing' && !others.has(one.symbol))
+    : seen.form === 'drawing' && !others.has(symbol);
+  return { seen, from: start, frames, fresh };
 }
 
 /** The last aligned one before the event after this one. */
@@ -316,18 +344,18 @@ function endOf({ events, aligned }: Story, e: number): number {
 }
 
 /** What an event moves that is not said elsewhere. */
-function followOf(event: Event, told: Story): Follow | null {
-  const { aligned } = told;
+function followOf(event: Event, { aligned, events, scope }: Story, e: number): Follow | null {
   const first =
     event.type === 'region' ? event.after + 1 : event.type === 'anchor' ? event.first : event.last + 1;
-  const next = aligned[first];
-  if (event.delta === 0 || !next) return null;
+  if (event.delta === 0 || first >= aligned.length) return null;
+  // Where the next thing happens at once, there is nothing between the two.
+  const next = events[e + 1];
+  if (next && (next.type === 'region' ? next.after + 1 : next.first) <= first) return null;
   // Up to where things stand again as they did.
   let last = first;
   const away = (k: number) => aligned[k]!.now.start - aligned[k]!.old.start;
   const shift = away(first);
-  if (shift === 0 && told.pinned) return null;
+  if (shift === 0 && scope !== 'pass') return null;
   while (last + 1 < aligned.length && away(last + 1) === shift) last++;
-  const toEnd = last === aligned.length - 1;
-  return { by: event.delta, last: toEnd ? null : aligned[last]!.now.seen };
+  return { by: event.delta, last: last === aligned.length - 1 ? null : aligned[last]!.now.seen };
 }

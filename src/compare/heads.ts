@@ -10,7 +10,13 @@ export function headChanges({ shot: old }: SolvedShot, { shot: now }: SolvedShot
   const changes: HeadChange[] = [];
   if (old.cut !== now.cut) changes.push({ kind: 'cut', old: old.cut, now: now.cut });
   if (old.time !== now.time) changes.push({ kind: 'time', old: old.time, now: now.time });
-  if (old.handles.head !== now.handles.head || old.handles.tail !== now.handles.tail)
+  // An overlap that comes, goes or lasts otherwise is said with the light, and brings its handles.
+  const overlaps = ({ camera }: SolvedShot['shot']) =>
+    camera.light
+      .flatMap((light) => (light.kind === 'overlap' ? [`${light.way} ${light.length}`] : []))
+      .join();
+  const handles = old.handles.head !== now.handles.head || old.handles.tail !== now.handles.tail;
+  if (handles && overlaps(old) === overlaps(now))
     changes.push({ kind: 'handles', old: ends(old.handles), now: ends(now.handles) });
   if (old.fps !== now.fps) changes.push({ kind: 'fps', old: old.fps, now: now.fps });
   const [was, is] = [old.settings.field, now.settings.field];

@@ -13,7 +13,17 @@ import type {
   Speed,
   Was,
 } from './change.js';
-import { figure, isLater, lasts, numberRuns, type Telling } from './telling.js';
+import {
+  figure,
+  isLater,
+  lasts,
+  listOf,
+  listsOf,
+  type Naming,
+  numberRuns,
+  share,
+  type Telling,
+} from './telling.js';
 import type { Sentences } from './words.js';
 
 const was = (text: string | number) => `（旧 ${text}）`;
@@ -50,17 +60,13 @@ function block(first: Seen, last: Seen, level: string): string {
   return `${a}～${b}`;
 }
 
-function list(shown: readonly Shown[], level: string, others: readonly Shown[] = []): string {
-  // Two in-betweens of one name are told apart by the keys that they lead to.
-  const twins = new Set(others.map(({ seen: it }) => seen(it, level)));
-  const name = (it: Seen) =>
-    it.form === 'drawing' && it.way && twins.has(seen(it, level))
-      ? `${level}${it.cel}（${it.way.from}>${it.way.to}.${it.drawing.split('.').at(-1)}）`
-      : seen(it, level);
-  if (shown.length > 6)
-    return `${seen(shown[0]!.seen, level)}～${seen(shown.at(-1)!.seen, level)}（${shown.length}か所）`;
-  return shown.map(({ seen: it }) => name(it)).join('、');
-}
+const naming = (level: string): Naming => ({
+  one: (it) => seen(it, level),
+  full: ({ cel, drawing, way }) => `${level}${cel}（${way!.from}>${way!.to}.${drawing.split('.').at(-1)}）`,
+  betweens: (count) => `中割り${count}枚`,
+  ends: (first, last, count) => `${first}～${last}（${count}か所）`,
+  comma: '、',
+});
 
 function follow(it: Follow | null, t: Telling, level: string): string {
   if (!it) return '';
@@ -77,15 +83,16 @@ function shown(change: ChangeOf<'shown'>, t: Telling): string {
   if (old.length === 0) {
     const place = `${t.row(from.now)}から${time(frames(now), t)}`;
     if (now.every((one) => one.seen.form === 'empty')) return `${level}：${place}空セル${end}`;
-    return `${level}：${list(now, level)} ${now.some((one) => one.fresh) ? '追加' : 'をもう一度'}、${place}${end}`;
+    return `${level}：${listOf(now, naming(level))} ${now.some((one) => one.fresh) ? '追加' : 'をもう一度'}、${place}${end}`;
   }
   if (now.length === 0) {
     const place = was(`${t.row(from.old)}から${time(frames(old), t)}`);
     if (old.every((one) => one.seen.form === 'empty')) return `${level}：空セルなし${place}${end}`;
-    return `${level}：${list(old, level)} ${old.some((one) => one.fresh) ? '削除' : 'の再使用なし'}${place}${end}`;
+    return `${level}：${listOf(old, naming(level))} ${old.some((one) => one.fresh) ? '削除' : 'のくり返しなし'}${place}${end}`;
   }
   const length = frames(old) === frames(now) ? '' : `、${times({ old: frames(old), now: frames(now) }, t)}`;
-  return `${level}：${t.row(from.now)}から ${list(now, level, old)}${was(list(old, level, now))}${length}${end}`;
+  const [listNow, listOld] = listsOf(now, old, naming(level));
+  return `${level}：${t.row(from.now)}から ${listNow}${was(listOld)}${length}${end}`;
 }
 
 const CHARTS: Readonly<Record<string, string>> = {
@@ -96,7 +103,7 @@ const CHARTS: Readonly<Record<string, string>> = {
 };
 
 function chart(name: string, fractions: readonly number[]): string {
-  return CHARTS[name] ?? fractions.map((one) => figure(one)).join(' ');
+  return CHARTS[name] ?? fractions.map(share).join(' ');
 }
 
 function cycle(change: ChangeOf<'cycle'>, t: Telling): string {
@@ -155,6 +162,8 @@ function moveTime(change: ChangeOf<'move-time'>, t: Telling): string {
     return `${name}：${moved.join('、')}${speed(change)}`;
   }
   if (by !== null) return `${name} ${later(by, t)}：${span}${speed(change)}`;
+  if (frames.now.to === frames.old.to)
+    return `${name} 始まりを${later(frames.now.from - frames.old.from, t)}：${span}${speed(change)}`;
   const grown = lasts(frames.now) - lasts(frames.old);
   return `${name}${grown === 0 ? '' : ` ${longer(grown, t)}`}：${span}${speed(change)}`;
 }
@@ -167,6 +176,10 @@ function moveWay(change: ChangeOf<'move-way'>): string {
   const how = rateMm.now > rateMm.old ? '速く' : '遅く';
   return `${name} ${how}：${figure(rateMm.now)} mm/コマ${was(`${figure(rateMm.old)} mm/コマ`)}、全長 ${way}`;
 }
+
+/** Which leg of several. */
+const legOf = ({ leg, places }: ChangeOf<'move-spacing'>) =>
+  places.length > 2 ? `、${places[leg]}→${places[leg + 1]}` : '';
 
 function spacing(it: Spacing): string {
   switch (it.form) {
@@ -268,6 +281,8 @@ function timed(name: string, frames: Was<Frames>, t: Telling): string {
   const shift = isLater(frames);
   const span = `${range(frames.now, t)}${was(range(frames.old, t))}`;
   if (shift !== null) return `${name} ${later(shift, t)}：${span}`;
+  if (frames.now.to === frames.old.to)
+    return `${name} 始まりを${later(frames.now.from - frames.old.from, t)}：${span}`;
   const grown = lasts(frames.now) - lasts(frames.old);
   return grown === 0 ? `${name}：${span}` : `${name} ${longer(grown, t)}：${span}`;
 }
@@ -290,10 +305,10 @@ export const ja: Sentences = {
 
   stack: ({ old, now }) => `セル重ね（下から）：${now.join(' ')}${was(old.join(' '))}`,
   'level-added': ({ level, title, drawings, above }, t) =>
-    `セル${level}${title ? quoted(title, t) : ''} 追加、${above ? `${above}の上` : '一番下'}${drawings ? `、${drawings}枚` : ''}`,
+    `${level}${title ? quoted(title, t) : ''} 追加、${above ? `${above}の上` : '一番下'}${drawings ? `、${drawings}枚` : ''}`,
   'level-dropped': ({ level, title, drawings }, t) =>
-    `セル${level}${title ? quoted(title, t) : ''} 削除${drawings ? `、${drawings}枚` : ''}`,
-  'level-renamed': ({ level, old }) => `セル${old} は セル${level} に改名`,
+    `${level}${title ? quoted(title, t) : ''} 削除${drawings ? `、${drawings}枚` : ''}`,
+  'level-renamed': ({ level, old }) => `${old} は ${level} に改名`,
   'level-title': ({ level, old, now }, t) => `${level}：名称 ${none(now, t)}${was(none(old, t))}`,
   'artwork-size': ({ level, old, now }) => `${level}：作画サイズ ${size(now)}${was(size(old))}`,
   'artwork-home': ({ level, old, now }) =>
@@ -309,7 +324,7 @@ export const ja: Sentences = {
     return `${level}：兼用 ${from(now)}${was(from(old))}`;
   },
   'level-timed': ({ level, now }) =>
-    now ? `${level}：タイムシートあり` : `${level}：タイムシートなし、置きっぱなし`,
+    now ? `${level}：タイムシートあり` : `${level}：タイムシートなし（常時あり）`,
   'level-emptied': ({ level }) => `${level}：全部空セル`,
 
   exposure: (change, t) => {
@@ -362,25 +377,33 @@ export const ja: Sentences = {
   'move-dropped': (change, t) => `${moveName(change)} 削除${was(range(change.frames, t))}`,
   'move-time': moveTime,
   'move-way': moveWay,
-  'move-route': (change) => `${moveName(change)}${was(change.old.join('→'))}${speed(change)}`,
+  'move-route': (change, t) => {
+    const { old, now } = change.frames;
+    const times = old.from === now.from && old.to === now.to ? '' : `：${range(now, t)}${was(range(old, t))}`;
+    return `${moveName(change)}${was(change.old.join('→'))}${times}${speed(change)}`;
+  },
   'mark-moved': (change) =>
     `${moveName(change)}：${change.mark} ${by(change.by)}、${at(change.now)}${was(at(change.old))}`,
   'move-spacing': (change) =>
-    `${moveName(change)}：${spacing(change.now)}${was(spacing(change.old))}${speed(change)}`,
+    `${moveName(change)}${legOf(change)}：${spacing(change.now)}${was(spacing(change.old))}${speed(change)}`,
   'move-manner': (change, t) =>
     `${moveName(change)}：${manner(change.manner, change.now, t)}${was(manner(change.manner, change.old, t))}`,
   'light-added': (change, t) => `${lightName(change, t)} 追加：${range(change.frames, t)}`,
   'light-dropped': (change, t) => `${lightName(change, t)} 削除${was(range(change.frames, t))}`,
   'light-time': (change, t) => timed(lightName(change, t), change.frames, t),
-  'light-manner': (change, t) =>
-    `${lightName(change, t)}：${manner(change.manner, change.now, t)}${was(manner(change.manner, change.old, t))}`,
+  'light-manner': (change, t) => {
+    const old = manner(change.manner, change.old, t);
+    // What its name says is not said again.
+    if (change.manner === 'text' || change.manner === 'levels') return `${lightName(change, t)}${was(old)}`;
+    return `${lightName(change, t)}：${manner(change.manner, change.now, t)}${was(old)}`;
+  },
 
   'speech-added': (change, t) => `${speech(change, t)} 追加：${range(change.frames, t)}`,
   'speech-dropped': (change, t) => `${speech(change, t)} 削除${was(range(change.frames, t))}`,
   'speech-time': (change, t) => timed(speech(change, t), change.frames, t),
   'speech-text': (change, t) => `${speech(change, t)} に変更${was(quoted(change.old, t))}`,
   'speech-speaker': (change, t) =>
-    `${speech(change, t)}：話者 ${none(change.now, t)}${was(none(change.old, t))}`,
+    `${speech(change, t)}：話者 ${change.now || 'なし'}${was(change.old || 'なし')}`,
   'speech-manner': (change, t) => `${speech(change, t)}：${MANNERS[change.now]}${was(MANNERS[change.old])}`,
   'speech-rows': (change, t) => {
     const row = (frame: number | null) => (frame === null ? '指定なし' : t.row(frame));

@@ -148,6 +148,7 @@ class Both {
   private time(): CameraChange[] {
     const { was, is } = this;
     const [stopsOld, stopsNow] = [stopsOf(was.move), stopsOf(is.move)];
+    if (stopsOld.length !== stopsNow.length) return [];
     const middle = stopsOld.length === stopsNow.length && stopsOld.some((frame, i) => frame !== stopsNow[i]);
     if (was.start === is.start && was.end === is.end && !middle) return [];
     // What goes on to the end at its own speed goes on as long as the cut does.
@@ -189,7 +190,16 @@ class Both {
     const { was, is, known } = this;
     const now = placesOf(is.move);
     if (known.route.join() !== now.join())
-      return [{ kind: 'move-route', old: known.route, now, ...this.speed, ...this.seen }];
+      return [
+        {
+          kind: 'move-route',
+          old: known.route,
+          now,
+          frames: { old: rowsOf(was), now: rowsOf(is) },
+          ...this.speed,
+          ...this.seen,
+        },
+      ];
     if (was.move.kind !== 'slide' || is.move.kind !== 'slide') return [];
     const marks = (move: MoveOf<'slide'>) => [move.legs[0]!.from, ...move.legs.map(({ to }) => to)];
     const [before, after] = [marks(was.move), marks(is.move)];
@@ -224,6 +234,11 @@ class Both {
   private manners(): CameraChange[] {
     const [a, b] = [mannersOf(this.was.move), mannersOf(this.is.move)];
     const { levels, carry } = this.known;
+    // A quick truck is one with a fairing: the spacing has said it.
+    const fair = [this.was, this.is].map((one) =>
+      spacingsOf(one).some(({ spacing }) => spacing.form === 'fair'),
+    );
+    if (fair[0] !== fair[1]) delete b.quick;
     const pairs: [Manner, MannerValue, MannerValue][] = [
       ['levels', ...levels],
       ['carry', ...carry],
