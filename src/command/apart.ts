@@ -27,7 +27,8 @@ export async function buildApart(run: Running): Promise<void> {
     const copy = press.copy(told, plan.marked(told));
     if (plan.against.kind === 'nothing') return write(run, targets, press.lay(copy), plan.keep);
     const earlier = run.past ? run.past.of(told, press) : lastPrint(run, target.path);
-    const differing = weigh(press, copy, earlier, plan.pile);
+    // The print of a revision has no marks, and a cut that was the same then is the same now.
+    const differing = weigh(press, copy, earlier, plan.pile, run.past ? press.plain(copy) : copy);
     if (!differing) return outcome.is(job, 'same');
     const { laid, difference, first } = differing;
     const { length } = laid.pages;

@@ -25,17 +25,28 @@ export interface Differing {
   readonly first: string | null;
 }
 
-/** Null: the cut prints what it did before. Lays nothing out where it is made of the same. */
-export function weigh(press: Press, copy: Copy, earlier: Earlier, pile: boolean): Differing | null {
+/**
+ * Null: the cut prints what it did before. Lays nothing out where it is made of the same. `plain`: without what is marked as
+ * changed, where that is not to count as a difference.
+ */
+export function weigh(
+  press: Press,
+  copy: Copy,
+  earlier: Earlier,
+  pile: boolean,
+  plain = copy,
+): Differing | null {
   if ('none' in earlier) {
     const laid = press.lay(copy);
     return { laid, difference: differences([], laid.pages), first: earlier.none };
   }
-  if (earlier.input === copy.input && earlier.whole(pile)) return null;
-  const laid = press.lay(copy);
+  if (earlier.input === plain.input && earlier.whole(pile)) return null;
+  const laid = press.lay(plain);
   const difference = differences(earlier.pages(), laid.pages);
   const same = difference.pages.length === 0 && difference.gone.length === 0;
-  return same && earlier.whole(pile) ? null : { laid, difference, first: null };
+  return same && earlier.whole(pile)
+    ? null
+    : { laid: plain === copy ? laid : press.lay(copy), difference, first: null };
 }
 
 /** The print of a cut that a record tells of. */

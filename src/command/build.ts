@@ -1,11 +1,12 @@
 import type { Command } from 'commander';
+import type { Found } from '../episode/find.js';
 import type { Host } from '../host/host.js';
 import { filesOr, findAll } from './batch.js';
 import { Desk } from './desk.js';
 import { checkRows, choice, examples, withLooks, withReport } from './options.js';
 import { Outcome } from './outcome.js';
 import { PARTS } from './parts.js';
-import { type BuildOptions, planOf } from './plan.js';
+import { type BuildOptions, type Plan, planOf } from './plan.js';
 import { Progress } from './progress.js';
 import type { Run } from './run.js';
 import { Running } from './running.js';
@@ -24,6 +25,7 @@ export function define(command: Command, run: Run): Command {
       .option('--true-size', 'print the scale strip and the field overlay as well, to lay on the drawing')
       .option('--changed', 'print only the cuts that would come out otherwise than at the last build')
       .option('--since <rev>', 'print only the cuts that would come out otherwise than at a git revision')
+      .option('--marked-against <rev>', 'mark on the sheets what has changed since a git revision')
       .option('--pages <range>', 'print these pages only, such as 2-3; or the pages that are "changed"'),
   )
     .addHelpText(
@@ -35,6 +37,10 @@ export function define(command: Command, run: Run): Command {
         ['cutwright build --one-file --output all.pdf', 'the episode as one file'],
         ['cutwright build --changed', 'only the cuts whose paper has changed, and says which pages'],
         ['cutwright build --since HEAD~1 --one-file --pages changed', 'the pages to exchange in the binders'],
+        [
+          'cutwright build c012.cut --marked-against HEAD~1',
+          'bars beside the rows that differ, a list in the memo',
+        ],
         ['cutwright build c012.cut --paper A3 --labels ja', 'on A3, with a Japanese form'],
         ['cutwright build c012.cut --pages 2-3', 'only these pages'],
         ['cutwright build c012.cut --only strip', 'the graduations of its moves as a ruler at true size'],
@@ -54,7 +60,8 @@ async function build(host: Host, named: readonly string[], options: BuildOptions
   const found = await findAll(progress.host, desk, files, plan.settings);
   for (const { episode } of found.jobs) checkRows(options, episode.settings);
   const outcome = new Outcome(found);
-  const running = new Running(progress.host, desk, found, plan, outcome, progress);
+  const marked = await marksOf(host, desk, found, files, plan);
+  const running = new Running(progress.host, desk, found, { ...plan, marked }, outcome, progress);
   if (plan.against.kind === 'revision') {
     const { Past } = await import('./since.js');
     running.past = await Past.open(host, plan.against.rev, found, files, plan.settings);
@@ -67,4 +74,17 @@ async function build(host: Host, named: readonly string[], options: BuildOptions
     for (const cut of running.past?.gone() ?? []) outcome.note(`cut ${cut}: no cut of the episode any more`);
   outcome.say(desk, host, plan);
   return desk.finish();
+}
+
+/** What is to be marked on the sheets of a cut. */
+async function marksOf(
+  host: Host,
+  desk: Desk,
+  found: Found,
+  files: readonly string[],
+  { options, settings, marked }: Plan,
+): Promise<Plan['marked']> {
+  if (options.markedAgainst === undefined) return marked;
+  const { Marks } = await import('./marked.js');
+  return (await Marks.open(host, options.markedAgainst, found, files, settings, desk)).of;
 }

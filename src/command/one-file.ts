@@ -26,7 +26,7 @@ export async function buildOneFile(run: Running): Promise<void> {
     await run.each('printing', found, async (told, press) => {
       const copy = press.copy(told, plan.marked(told));
       if (!run.past) return file.add(press.lay(copy), plan.keep);
-      const differing = weigh(press, copy, run.past.of(told, press), plan.pile);
+      const differing = weigh(press, copy, run.past.of(told, press), plan.pile, press.plain(copy));
       if (!differing) return outcome.is(told.job, 'same');
       const { laid, difference, first } = differing;
       outcome.note(saidOf(told.solved.shot.cut, laid.pages, difference, first));

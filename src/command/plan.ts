@@ -17,6 +17,7 @@ export interface BuildOptions extends ReportOptions, LookOptions {
   readonly pages?: string;
   readonly changed?: boolean;
   readonly since?: string;
+  readonly markedAgainst?: string;
 }
 
 /** With what the pages are compared; those that are the same are not printed. */
@@ -68,6 +69,7 @@ export function planOf(options: BuildOptions, files: readonly string[]): Plan {
   if (since !== undefined && files.includes('-')) {
     throw clash('-', 'Standard input has no revisions; `--since` needs files.');
   }
+  checkMarks(options, files);
   return {
     options,
     strict: options.strict === true,
@@ -83,6 +85,23 @@ export function planOf(options: BuildOptions, files: readonly string[]): Plan {
     oneFile: options.oneFile === true,
     marked: () => undefined,
   };
+}
+
+/** Marks and the list of what has changed belong to whole sheets of cuts that have a past. */
+function checkMarks({ markedAgainst, only = 'sheet', pages }: BuildOptions, files: readonly string[]): void {
+  if (markedAgainst === undefined) return;
+  if (only !== 'sheet') {
+    throw clash(only, `\`--marked-against\` marks the sheets; \`--only ${only}\` prints none.`);
+  }
+  if (pages === CHANGED) {
+    throw clash(
+      CHANGED,
+      '`--marked-against` prints whole cuts, since their columns make room for the marks; leave out `--pages changed`.',
+    );
+  }
+  if (files.includes('-')) {
+    throw clash('-', 'Standard input has no revisions; `--marked-against` needs files.');
+  }
 }
 
 function clash(word: string, message: string): LineFault {

@@ -75,6 +75,11 @@ export class Press {
     return { told, look, input: this.input(told, look) };
   }
 
+  /** The same with nothing marked. */
+  plain(copy: Copy): Copy {
+    return copy.look.marked ? this.copy(copy.told) : copy;
+  }
+
   lay(copy: Copy): Laid {
     const { told, look } = copy;
     const printed = printedCut(told.solved, look, this.choice);

@@ -29,32 +29,30 @@ export class Past {
     private readonly worlds: ReadonlyMap<string, World>,
   ) {}
 
-  /** Throws LineFault where git cannot give the revision. `files` as they stand on the command line. */
+  /** Throws LineFault where git cannot give the revision. `files` as they stand on the command line; `option` asks for it. */
   static async open(
     host: Host,
     rev: string,
     found: Found,
     files: readonly string[],
     settings: Partial<Settings>,
+    option = '--since',
   ): Promise<Past> {
     const worlds = new Map<string, World>();
     const now = new Set(found.jobs.map(({ path }) => path));
     for (const job of found.jobs) {
       const place = placeOf(host, job);
-      if (!worlds.has(place)) worlds.set(place, await worldAt(host, place, rev, { now, files, settings }));
+      const asked = { now, files, settings, option };
+      if (!worlds.has(place)) worlds.set(place, await worldAt(host, place, rev, asked));
     }
     return new Past(rev, worlds);
   }
 
   /** The cut as it would have been printed then. */
   of(told: Told, press: Press): Earlier {
-    const world = this.worlds.get(placeOf(told.host, told.job))!;
-    const key = cutKey(told.solved.shot.cut);
-    const job = world.jobs.get(told.job.path!) ?? world.moved.get(key);
-    if (!job) return { none: `new since ${this.rev}` };
-    world.moved.delete(key);
-    const { host, shelf } = world;
-    const compiled = compiledThen(world, job);
+    const then = this.earlier(told);
+    if (!then) return { none: `new since ${this.rev}` };
+    const { host, shelf, job, compiled } = then;
     const { solved, diagnostics } = compiled;
     if (solved === null || hasErrors(diagnostics)) return { none: `as it had errors at ${this.rev}` };
     const copy = press.copy({ host, job, compiled, solved, shelf });
@@ -69,7 +67,18 @@ export class Past {
     };
   }
 
-  /** Numbers of cuts that were there then and of which `of` was never asked; for whole episodes. */
+  /** The cut as it was, for whoever asks first; null: it is new. */
+  earlier(told: Told): Omit<Told, 'solved'> | null {
+    const world = this.worlds.get(placeOf(told.host, told.job))!;
+    const key = cutKey(told.solved.shot.cut);
+    const job = world.jobs.get(told.job.path!) ?? world.moved.get(key);
+    if (!job) return null;
+    world.moved.delete(key);
+    const { host, shelf } = world;
+    return { host, shelf, job, compiled: compiledThen(world, job) };
+  }
+
+  /** Numbers of cuts that were there then and of which nobody asked; for whole episodes. */
   gone(): string[] {
     return [...this.worlds.values()].flatMap(({ moved }) => [...moved.keys()]);
   }
@@ -83,16 +92,17 @@ interface Asked {
   readonly now: ReadonlySet<string | null>;
   readonly files: readonly string[];
   readonly settings: Partial<Settings>;
+  readonly option: string;
 }
 
 async function worldAt(
   host: Host,
   place: string,
   rev: string,
-  { now, files, settings }: Asked,
+  { now, files, settings, option }: Asked,
 ): Promise<World> {
   const past = host.revision(place, rev);
-  if (!past.ok) throw new LineFault('option-value', rev, `\`--since ${rev}\` does not do: ${past.reason}.`);
+  if (!past.ok) throw new LineFault('option-value', rev, `\`${option} ${rev}\` does not do: ${past.reason}.`);
   const found = await findCuts(past.value, files, settings);
   const jobs = new Map(found.jobs.map((job) => [job.path!, job]));
   const world: World = { host: past.value, shelf: newShelf(), jobs, moved: new Map() };

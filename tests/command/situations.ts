@@ -1,6 +1,6 @@
 /** Faults of files, of the manifest and of the command line, made to happen: one entry for each code of that sort. */
 
-import type { MemoryHost } from '../../src/host/memory.js';
+import { type MemoryHost, memoryHost } from '../../src/host/memory.js';
 import { CUT } from './run.js';
 
 export interface Situation {
@@ -101,6 +101,16 @@ export const situations: Readonly<Record<string, Situation>> = {
   'file-too-large': bytes(new Uint8Array(50 * 1024 * 1024).fill(0x61)),
   'wrong-encoding': bytes(Buffer.from('cut 1\ntime 1+0\nmemo "caf\xe9"\nA: 1..\n', 'latin1')),
   'not-text': bytes(Buffer.from(`${CUT}\0\0`)),
+  'not-marked': {
+    files: { 'c012.cut': CUT },
+    prepare: (host) => {
+      const then = (text: string) => memoryHost({ 'c012.cut': text });
+      host.revisions.set('HEAD~1', then(CUT.replace('2..', '2'))).set('HEAD~2', then(CUT));
+    },
+    failing: ['build', 'c012.cut', '--marked-against', 'HEAD~1'],
+    status: 0,
+    mended: ['build', 'c012.cut', '--marked-against', 'HEAD~2'],
+  },
   'no-cuts': {
     files: { 'scenes/a.png': 'x', 'cuts/c1.cut': CUT },
     failing: ['build', 'scenes/'],

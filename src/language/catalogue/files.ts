@@ -47,6 +47,17 @@ export const files = entries({
       mended: 'the same cut saved as UTF-8',
     },
   },
+  'not-marked': {
+    severity: 'warning',
+    title: 'nothing is marked as changed',
+    explanation:
+      'The sheets were to mark what has changed in a cut since a revision, but the cut had errors then, so that there is nothing to compare with. The cut is printed without marks. Name a revision at which it was whole.',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright build c012.cut --marked-against HEAD~1, where the cut of HEAD~1 is too short',
+      mended: 'cutwright build c012.cut --marked-against HEAD~2',
+    },
+  },
   'not-text': {
     severity: 'error',
     title: 'the file is no text',
