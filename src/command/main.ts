@@ -15,7 +15,7 @@ interface Entry {
 
 const COMMANDS: Readonly<Record<string, Entry>> = {
   check: { summary: 'say what is wrong with cuts', load: () => import('./check.js') },
-  build: { summary: 'print cuts to PDF: sheet and in-between charts', load: () => import('./build.js') },
+  build: { summary: 'print cuts, or a whole episode, to PDF', load: () => import('./build.js') },
   export: { summary: 'give cuts as JSON or CSV, an episode as an edit', load: () => import('./export.js') },
   format: { summary: 'put cuts into the usual layout', load: () => import('./format.js') },
   number: { summary: 'pin the numbers of drawings that exist', load: () => import('./number.js') },

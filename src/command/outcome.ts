@@ -98,8 +98,7 @@ export class Outcome {
   }
 
   private unchanged(same: number, { against }: Plan): string {
-    const than = against.kind === 'revision' ? `as at ${against.rev}` : 'as printed';
-    return `${plural(same, 'cut')} ${than}`;
+    return `${plural(same, 'cut')} unchanged${against.kind === 'revision' ? ` since ${against.rev}` : ''}`;
   }
 
   private summary(host: Host): string {

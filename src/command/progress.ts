@@ -44,7 +44,8 @@ export class Progress {
 
   /** One more is begun. */
   step(): void {
-    const { columns } = this.world;
+    // Some terminals do not know how wide they are.
+    const columns = this.world.columns === 0 ? 80 : this.world.columns;
     if (this.quiet || this.total < 2) return;
     if (columns === null) {
       if (this.done > 0 && this.done % LINE_EVERY === 0) {

@@ -36,7 +36,7 @@ beforeEach(async () => {
 describe('nothing is written', () => {
   const still = async (...argv: string[]) => {
     const ran = await build('--changed', ...argv);
-    expect(ran).toEqual({ status: 0, out: '', error: '3 cuts as printed\n' });
+    expect(ran).toEqual({ status: 0, out: '', error: '3 cuts unchanged\n' });
   };
 
   test('where nothing has changed', async () => {
@@ -85,7 +85,7 @@ describe('nothing is written', () => {
     const other = memoryHost();
     for (const [name, bytes] of files) other.files.set(name, bytes);
     const { error } = await run(other, 'build', '/mnt/day/e', '-o', '/mnt/day/out', '--changed');
-    expect(error).toBe('3 cuts as printed\n');
+    expect(error).toBe('3 cuts unchanged\n');
   });
 });
 
@@ -95,7 +95,7 @@ describe('what has changed is printed again, and nothing else', () => {
     const done = await written(async () => {
       const { status, error } = await build('--changed');
       expect(status).toBe(0);
-      expect(error).toBe('cut 2: page 3 of 4\nwrote out/2.pdf: 4 pages\n2 cuts as printed\n');
+      expect(error).toBe('cut 2: page 3 of 4\nwrote out/2.pdf: 4 pages\n2 cuts unchanged\n');
     });
     expect(done).toEqual(['out/2.pdf']);
     expect(await written(() => build('--changed'))).toEqual([]);
@@ -133,7 +133,7 @@ describe('what has changed is printed again, and nothing else', () => {
     expect(error).toContain(
       'cut 10: all 2 pages, not printed before\ncut 12: all 4 pages, not printed before\n',
     );
-    expect(error).toContain('wrote 2 files, 6 pages, in out\n2 cuts as printed\n');
+    expect(error).toContain('wrote 2 files, 6 pages, in out\n2 cuts unchanged\n');
   });
 
   test('another choice of parts', async () => {
@@ -148,7 +148,7 @@ describe('what has changed is printed again, and nothing else', () => {
     const done = await written(async () => {
       const { status, error } = await build('--changed');
       expect(status).toBe(1);
-      expect(error).toMatch(/\n2 cuts as printed\nnot printed: cut 2 \(1 error\)\n$/);
+      expect(error).toMatch(/\n2 cuts unchanged\nnot printed: cut 2 \(1 error\)\n$/);
     });
     expect(done).toEqual([]);
   });
@@ -175,7 +175,7 @@ describe('a file that tells nothing is printed anew', () => {
     const { status, error } = await build('--changed');
     expect(status).toBe(0);
     expect(error).toBe(
-      'cut 2: all 4 pages, as the file there is no print to compare with\nwrote out/2.pdf: 4 pages\n2 cuts as printed\n',
+      'cut 2: all 4 pages, as the file there is no print to compare with\nwrote out/2.pdf: 4 pages\n2 cuts unchanged\n',
     );
     expect(Buffer.from(pdf('out/2.pdf')!).equals(whole)).toBe(true);
   });
@@ -198,7 +198,7 @@ describe('pages that are left out', () => {
     set('e/2.cut', long(2).replace('4..', '3a..'));
     expect((await build('--changed', '--pages', 'changed')).error).toContain('wrote out/2.pdf: 1 page\n');
     expect((await lookInto(pdf('out/2.pdf')!)).labels).toEqual(['3']);
-    expect((await build('--changed', '--pages', 'changed')).error).toBe('3 cuts as printed\n');
+    expect((await build('--changed', '--pages', 'changed')).error).toBe('3 cuts unchanged\n');
     set('e/2.cut', long(2));
     expect((await build('--changed', '--pages', 'changed')).error).toContain('cut 2: page 3 of 4\n');
   });
@@ -216,7 +216,7 @@ describe('files of cuts that are there no more', () => {
   test('are named, and left', async () => {
     host.files.delete('/work/e/10.cut');
     const { error } = await build('--changed');
-    expect(error).toBe('out/10.pdf: no cut of the episode any more\n2 cuts as printed\n');
+    expect(error).toBe('out/10.pdf: no cut of the episode any more\n2 cuts unchanged\n');
     expect(pdf('out/10.pdf')).toBeDefined();
     expect((await build()).error).toContain('out/10.pdf: no cut of the episode any more\n');
   });
@@ -233,12 +233,12 @@ describe('files of cuts that are there no more', () => {
     set('f/episode.yaml', 'title: Harbour\n');
     set('f/99.cut', CUT.replace('cut 1', 'cut 99'));
     await run(host, 'build', 'f', '-o', 'out');
-    expect((await build('--changed')).error).toBe('3 cuts as printed\n');
+    expect((await build('--changed')).error).toBe('3 cuts unchanged\n');
   });
 
   test('nor where only some cuts are printed', async () => {
     const { error } = await run(host, 'build', 'e/2.cut', '-o', 'out', '--changed');
-    expect(error).toBe('1 cut as printed\n');
+    expect(error).toBe('1 cut unchanged\n');
   });
 });
 
@@ -271,7 +271,7 @@ test('a folder that may not be written to: said for each cut, and nothing is los
     const { status, error } = await build('--changed');
     expect(status).toBe(2);
     expect(error).toContain('error[output-unwritable]: `out/2.pdf` cannot be written: permission denied.');
-    expect(error).toMatch(/2 cuts as printed\nnot printed: cut 2 \(not written\)\n$/);
+    expect(error).toMatch(/2 cuts unchanged\nnot printed: cut 2 \(not written\)\n$/);
   });
   expect(done).toEqual([]);
   host.write = write;

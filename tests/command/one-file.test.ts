@@ -184,7 +184,7 @@ describe('--changed', () => {
   test('writes nothing where nothing has changed', async () => {
     const before = bytes();
     set('2.cut', `# as before\n${long('2')}`);
-    expect(await again()).toEqual({ status: 0, out: '', error: '4 cuts as printed\n' });
+    expect(await again()).toEqual({ status: 0, out: '', error: '4 cuts unchanged\n' });
     expect(bytes()).toBe(before);
   });
 
@@ -192,15 +192,15 @@ describe('--changed', () => {
     set('2.cut', long('2').replace('3..', '2a..'));
     expect((await again()).error).toBe('cut 2: page 2 of 3\nwrote saltmarsh/saltmarsh.pdf: 9 pages\n');
     expect(await labels()).toEqual(ALL);
-    expect((await again()).error).toBe('4 cuts as printed\n');
+    expect((await again()).error).toBe('4 cuts unchanged\n');
   });
 
   test('with --pages changed prints the pile, and knows the rest', async () => {
     set('2.cut', long('2').replace('3..', '2a..'));
     const { error } = await again('--pages', 'changed');
-    expect(error).toBe('cut 2: page 2 of 3\nwrote saltmarsh/saltmarsh.pdf: 1 page\n3 cuts as printed\n');
+    expect(error).toBe('cut 2: page 2 of 3\nwrote saltmarsh/saltmarsh.pdf: 1 page\n3 cuts unchanged\n');
     expect(await labels()).toEqual(['2/2']);
-    expect((await again('--pages', 'changed')).error).toBe('4 cuts as printed\n');
+    expect((await again('--pages', 'changed')).error).toBe('4 cuts unchanged\n');
     set('12.cut', short('12').replace('1--2', '1-2'));
     expect((await again('--pages', 'changed')).error).toContain('cut 12: pages 1-2 of 2 (1, charts 1)\n');
     expect(await labels()).toEqual(['12/1', '12/charts 1']);
@@ -222,7 +222,7 @@ describe('--changed', () => {
 
   test('a cut with errors keeps its record: mended, it is not new', async () => {
     set('10.cut', BROKEN);
-    expect((await again()).error).toMatch(/3 cuts as printed\nnot printed: cut 10 \(1 error\)\n$/);
+    expect((await again()).error).toMatch(/3 cuts unchanged\nnot printed: cut 10 \(1 error\)\n$/);
     expect(await labels()).toEqual(ALL);
     set('2.cut', long('2').replace('3..', '2a..'));
     await again();
@@ -243,7 +243,7 @@ describe('--changed', () => {
   test('two cuts of one number are two', async () => {
     set('12b.cut', short('12'));
     await build();
-    expect((await again()).error).toMatch(/5 cuts as printed\n$/);
+    expect((await again()).error).toMatch(/5 cuts unchanged\n$/);
     set('12b.cut', short('12').replace('1--2', '1-2'));
     const { error } = await again();
     expect(error.match(/^cut 12: .*$/gm)).toEqual(['cut 12: pages 1-2 of 2 (1, charts 1)']);

@@ -28,13 +28,15 @@ beforeEach(() => {
 test('nothing differs: nothing is written', async () => {
   set('2.cut', `# later\n${long('2').replace('6+0 3', '144 3')}`);
   host.commits.set('/work/e', '1234567');
-  expect(await build()).toEqual({ status: 0, out: '', error: '3 cuts as at HEAD~1\n' });
+  expect(await build()).toEqual({ status: 0, out: '', error: '3 cuts unchanged since HEAD~1\n' });
   expect(pdfs()).toEqual([]);
 });
 
 test('one key: its cut is printed, and its page is named', async () => {
   set('2.cut', long('2').replace('4..', '3a..'));
-  expect((await build()).error).toBe('cut 2: page 3 of 4\nwrote out/2.pdf: 4 pages\n2 cuts as at HEAD~1\n');
+  expect((await build()).error).toBe(
+    'cut 2: page 3 of 4\nwrote out/2.pdf: 4 pages\n2 cuts unchanged since HEAD~1\n',
+  );
   expect(pdfs()).toEqual(['out/2.pdf']);
 });
 
@@ -44,7 +46,7 @@ test('a new cut counts as all its pages; one that is gone is named', async () =>
   const { error } = await build();
   expect(error).toContain('cut 12: all 4 pages, new since HEAD~1\n');
   expect(error).toContain('cut 10: no cut of the episode any more\n');
-  expect(error).toContain('wrote out/12.pdf: 4 pages\n2 cuts as at HEAD~1\n');
+  expect(error).toContain('wrote out/12.pdf: 4 pages\n2 cuts unchanged since HEAD~1\n');
 });
 
 test('a file that was renamed is the same cut', async () => {
@@ -63,7 +65,7 @@ test('the manifest of then counts', async () => {
 });
 
 test('the command line holds for both', async () => {
-  expect((await build('--paper', 'A3', '--labels', 'ja')).error).toBe('3 cuts as at HEAD~1\n');
+  expect((await build('--paper', 'A3', '--labels', 'ja')).error).toBe('3 cuts unchanged since HEAD~1\n');
 });
 
 test('what a used file says counts', async () => {
@@ -88,7 +90,7 @@ describe('--pages changed', () => {
     set('11.cut', short('11').replace('1--2', '1-2'));
     const { error } = await build('--one-file', '--pages', 'changed');
     expect(error).toBe(
-      'cut 2: page 3 of 4\ncut 11: pages 1-2 of 2 (1, charts 1)\nwrote out/e.pdf: 3 pages\n1 cut as at HEAD~1\n',
+      'cut 2: page 3 of 4\ncut 11: pages 1-2 of 2 (1, charts 1)\nwrote out/e.pdf: 3 pages\n1 cut unchanged since HEAD~1\n',
     );
     const { labels, outline } = await lookInto(host.files.get('/work/out/e.pdf')!);
     expect(labels).toEqual(['2/3', '11/1', '11/charts 1']);
@@ -102,7 +104,7 @@ describe('--pages changed', () => {
   });
 
   test('nothing differs: no file', async () => {
-    expect((await build('--one-file', '--pages', 'changed')).error).toBe('3 cuts as at HEAD~1\n');
+    expect((await build('--one-file', '--pages', 'changed')).error).toBe('3 cuts unchanged since HEAD~1\n');
     expect(pdfs()).toEqual([]);
   });
 });

@@ -58,7 +58,7 @@ describe('nothing is written', () => {
     ['a folder in any order', () => void shuffle(host, 3)],
   ])('%s', async (_, change) => {
     change();
-    expect(await again()).toBe(`${cuts.length} cuts as printed\n`);
+    expect(await again()).toBe(`${cuts.length} cuts unchanged\n`);
     expect(writes).toEqual([]);
   });
 
@@ -67,7 +67,7 @@ describe('nothing is written', () => {
     expect(status).toBe(0);
     expect(writes.filter((name) => name.startsWith('e/cuts/')).length).toBeGreaterThan(cuts.length / 2);
     writes.length = 0;
-    expect(await again()).toBe(`${cuts.length} cuts as printed\n`);
+    expect(await again()).toBe(`${cuts.length} cuts unchanged\n`);
     expect(writes).toEqual([]);
   });
 
@@ -76,7 +76,7 @@ describe('nothing is written', () => {
     for (const [path, bytes] of printed.files)
       if (path.startsWith('/work/out/')) elsewhere.files.set(path, bytes);
     const written = writesOf(elsewhere);
-    expect(await again('/another/disk', elsewhere)).toBe(`${cuts.length} cuts as printed\n`);
+    expect(await again('/another/disk', elsewhere)).toBe(`${cuts.length} cuts unchanged\n`);
     expect(written).toEqual([]);
   });
 });
@@ -93,7 +93,7 @@ describe('only what has changed is written', () => {
     expect(writes).toEqual([pdf(plain)]);
     expect(error).toMatch(
       new RegExp(
-        `^cut ${plain.number}: pages? 1.* of \\d+.*\nwrote ${pdf(plain)}: \\d+ pages?\n${cuts.length - 1} cuts as printed\n$`,
+        `^cut ${plain.number}: pages? 1.* of \\d+.*\nwrote ${pdf(plain)}: \\d+ pages?\n${cuts.length - 1} cuts unchanged\n$`,
       ),
     );
   });
