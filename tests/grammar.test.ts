@@ -39,7 +39,7 @@ describe.each(pages)('%s', (page) => {
 
 test('the index names every page, and every page has an example', () => {
   const index = readFileSync(`${FOLDER}/README.md`, 'utf8');
-  const linked = [...index.matchAll(/^\| \[\w+\]\((\w+\.md)\)/gm)].map(([, page]) => page);
+  const linked = [...index.matchAll(/^\| \[[^\]]+\]\(([\w-]+\.md)\)/gm)].map(([, page]) => page);
   expect(linked.sort()).toEqual([...pages.filter((one) => one !== 'README.md'), 'messages.md'].sort());
   for (const page of pages) expect(examples(readFileSync(`${FOLDER}/${page}`, 'utf8')), page).not.toEqual([]);
 });

@@ -1,6 +1,7 @@
 /** The rows of a cut list: cut after cut is compiled, counted and dropped. */
 
 import { type CutRow, cutRow, type PageCounts, uncountedRow } from '../count/row.js';
+import { artistsOf } from '../episode/episode.js';
 import type { Found, Job } from '../episode/find.js';
 import { hasErrors } from '../episode/order.js';
 import type { Host } from '../host/host.js';
@@ -110,6 +111,7 @@ function namesIn(tree: Tree | null, job: Job): Pick<CutRow, 'cut' | 'title' | 's
     } else if (statement.kind === 'scene') names.scene = statement.value.text;
     else if (statement.kind === 'artist') names.artists.push(statement.name.text);
   }
+  if (names.artists.length === 0) names.artists.push(...artistsOf(job.episode, names.cut));
   return names;
 }
 

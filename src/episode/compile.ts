@@ -10,7 +10,7 @@ import { bind } from '../shot/bind.js';
 import type { Shot } from '../shot/shot.js';
 import { solve } from '../solve/solve.js';
 import type { SolvedShot } from '../solve/solved.js';
-import { cutKey, type Episode } from './episode.js';
+import { artistsOf, type Episode } from './episode.js';
 import { STANDARD_INPUT } from './find.js';
 import { treeGlyphs } from './glyphs.js';
 import { checkOverlaps } from './overlaps.js';
@@ -139,10 +139,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
 /** Who draws a cut: the cut's own word, or else the manifest's. */
 function withArtists(shot: Shot, episode: Episode): Shot {
   if (shot.artists.length > 0) return shot;
-  const key = cutKey(shot.cut);
-  const artists = episode.artists
-    .filter(({ cuts }) => cuts.some((cut) => cutKey(cut.text) === key))
-    .map(({ name }) => name.text);
+  const artists = artistsOf(episode, shot.cut);
   return artists.length > 0 ? { ...shot, artists } : shot;
 }
 

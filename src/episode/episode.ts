@@ -44,6 +44,14 @@ export const noEpisode: Episode = {
   diagnostics: [],
 };
 
+/** Who draws a cut, as the manifest has it. */
+export function artistsOf({ artists }: Episode, cut: string): string[] {
+  const key = cutKey(cut);
+  return artists
+    .filter(({ cuts }) => cuts.some(({ text }) => cutKey(text) === key))
+    .map(({ name }) => name.text);
+}
+
 /** A cut's number for comparing: full-width forms and leading zeros do not matter. */
 export function cutKey(number: string): string {
   return number

@@ -214,12 +214,12 @@ describe('against the budget', () => {
 
 describe('cuts with errors', () => {
   const files = {
-    'episode.yaml': 'budget: 10+0\n',
+    'episode.yaml': 'budget: 10+0\nartists: { R. Esk: [3] }\n',
     'c1.cut': CUT,
     // The timeline is too short, which leaves its time and some drawings known.
     'c2.cut': 'cut 2 "Short"\ntime 2+0\nA: 1--2\nB: 1-2..\n',
     // Without a time there is nothing to count.
-    'c3.cut': 'cut 3 "Timeless"\nartist "R. Esk"\nscene 4\nA: 1..\n',
+    'c3.cut': 'cut 3 "Timeless"\nscene 4\nA: 1..\n',
     'c4.cut': `zzz\n${CUT.replace('cut 1', 'cut 4')}zzz\n`,
   };
 
