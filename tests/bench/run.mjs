@@ -10,6 +10,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import v8 from 'node:v8';
 import vm from 'node:vm';
 import { build } from 'esbuild';
+import { measureFormat } from './format.mjs';
 import { writeEpisode } from './generated.mjs';
 import { report } from './measure.mjs';
 import { startup } from './startup.mjs';
@@ -79,6 +80,7 @@ try {
   await startup();
   await memory(work);
   await pages();
+  await measureFormat({ main, nodeHost }, work);
   measureEpisodes({ many: !process.argv.includes('--quick') });
 } finally {
   rmSync(work, { recursive: true, force: true });

@@ -162,6 +162,17 @@ describe.each([...files('examples', '.cut'), ...files('tests/cuts', '.cut')])('%
   test('keeps its meaning', () => expectSame(readFileSync(file, 'utf8')));
 });
 
+/** Typed on a Japanese keyboard from end to end, which is what it is there to show. */
+const FULL_WIDTH = 'examples/saltmarsh/cuts/c007.cut';
+
+test.each(files('examples', '.cut').filter((file) => file !== FULL_WIDTH))(
+  '%s is in the usual layout',
+  (file) => {
+    const text = readFileSync(file, 'utf8');
+    expect(formatted(text)).toBe(text);
+  },
+);
+
 describe.each(files('grammar', '.md'))('%s', (file) => {
   test('its examples keep theirs', () => {
     for (const [, text] of readFileSync(file, 'utf8').matchAll(/^```cut.*\n([\s\S]*?)^```$/gm))

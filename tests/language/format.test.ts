@@ -145,6 +145,15 @@ describe('long lines', () => {
     expect(formatted(`cels A ${keys(60)}\n`)).toMatch(/^cels A 1 .*\n {7}\d+ /);
   });
 
+  test('what belongs together stays in one line', () => {
+    const first = `voice "Oda" 1+13..3+12 "${'a'.repeat(60)}"`;
+    expect(formatted(`${first} @2+1 "and more"\n`)).toBe(`${first}\n      @2+1 "and more"\n`);
+    const legs = Array.from({ length: 6 }, (_, i) => ` > F${i}@${24 * i + 24} ease 6 12`).join('');
+    const after = formatted(`pan A@1${legs} carry A,B,C on 2\n`);
+    expect(after.replace(/\n {4}/g, ' ')).toBe(`pan A@1${legs} carry A,B,C on 2\n`);
+    expect(after.split('\n')[1]).toMatch(/^ {4}(> F\d|carry)/);
+  });
+
   test('a text that fits no line stays where it is', () => {
     const memo = `memo "${'word '.repeat(30)}"\n`;
     expect(formatted(memo)).toBe(memo);

@@ -18,7 +18,8 @@ const REACH = 0.6;
 
 /**
  * `head` and the atoms behind it; lines after the first start with `indent`. Where a line grows too long it is broken, of the
- * places that fit: at the last whole second within reach; at the last blank; between a key and its in-betweens; inside a group.
+ * places that fit: at the last whole second within reach; at the last blank; between a key and its in-betweens, at a whole second before others; inside a
+ * group.
  */
 export function fold(head: string, atoms: readonly Atom[], indent: string): string[] {
   const done: string[] = [];
@@ -59,8 +60,9 @@ function choose(
     of.findLast(({ at }) => fits(atoms[at]!))?.at;
   const outside = ({ depth }: Atom): boolean => depth === 0;
   return (
-    last(far, ({ second }) => second) ??
+    last(far, ({ second, blank }) => second && blank) ??
     last(far, (atom) => outside(atom) && atom.blank) ??
+    last(far, ({ second }) => second) ??
     last(far, outside) ??
     last(far, ({ blank }) => blank) ??
     last(fitting, outside) ??

@@ -19,6 +19,9 @@ const NONE_BEFORE = new Set(
 );
 const NONE_BEHIND = new Set('Open OpenBrace At Comma Colon Star Slash Plus'.split(' '));
 
+/** Parts of a statement that are no longer than this are not broken. */
+const SHORT = 32;
+
 interface Node {
   readonly span: { readonly start: number; readonly end: number };
 }
@@ -30,17 +33,22 @@ interface Node {
  */
 export function gapsOf(statement: Statement, tokens: readonly Written[]): Gap[] {
   const index = new Map(tokens.map(({ start }, i) => [start, i]));
-  const inner = joined(statement, tokens, index);
+  const { inner, together } = joined(statement, tokens, index);
   const gaps = tokens.map((token, i): Gap => {
     const before = tokens[i - 1];
     if (!before || inner[i]) return 'none';
     if (token.kind === 'Greater' || before.kind === 'Greater') {
       // Between single numbers, as in `0%>100%`; between places, as in `A@1 > B@24`, it stands free.
       const sign = token.kind === 'Greater' ? i : i - 1;
-      return inner[sign - 1] || inner[sign + 2] ? 'blank' : 'none';
+      if (!inner[sign - 1] && !inner[sign + 2]) return 'none';
+      return token.kind === 'Greater' ? 'blank' : 'keep';
     }
-    return NONE_BEFORE.has(token.kind) || NONE_BEHIND.has(before.kind) ? 'none' : 'blank';
+    if (NONE_BEFORE.has(token.kind) || NONE_BEHIND.has(before.kind)) return 'none';
+    return together[i] || (isWord(before) && !isWord(token)) ? 'keep' : 'blank';
   });
+  if ('words' in statement) {
+    for (const { at, span } of statement.words) if (at) gaps[index.get(span.start)!] = 'keep';
+  }
   if (statement.kind === 'timeline' || statement.kind === 'phrase') {
     for (let i = 0; i < gaps.length; i++) if (gaps[i] === 'blank') gaps[i] = 'keep';
     itemGaps(statement.items, gaps, index);
@@ -48,18 +56,26 @@ export function gapsOf(statement: Statement, tokens: readonly Written[]): Gap[] 
   return gaps;
 }
 
-/** True for each token that stands inside something that is written as one. */
+/** A word of the language, which stays with what it is said of: `carry A`, `at 130,0`. */
+function isWord({ kind }: Written): boolean {
+  return kind.startsWith("'");
+}
+
+/** For each token: whether it stands inside something that is written as one; inside something short that stays in one line. */
 function joined(
   statement: Statement,
   tokens: readonly Written[],
   index: ReadonlyMap<number, number>,
-): boolean[] {
+): { inner: boolean[]; together: boolean[] } {
   const ends = new Map(tokens.map(({ end }, i) => [end, i]));
   const inner = tokens.map(() => false);
+  const together = tokens.map(() => false);
   const join = (start: number, end: number): boolean => {
     const from = index.get(start);
     const to = ends.get(end);
     if (from === undefined || to === undefined) return false;
+    const length = tokens.slice(from, to + 1).reduce((sum, { text }) => sum + text.length + 1, 0);
+    if (length <= SHORT) together.fill(true, from + 1, to + 1);
     for (let i = from + 1; i <= to; i++) {
       if (!SIGNS.has(tokens[i]!.kind) && !SIGNS.has(tokens[i - 1]!.kind)) return false;
     }
@@ -67,17 +83,19 @@ function joined(
     return true;
   };
   const visit = (value: unknown): void => {
-    if (Array.isArray(value)) value.forEach(visit);
-    else if (value !== null && typeof value === 'object') {
+    if (value === null || typeof value !== 'object') return;
+    if (Array.isArray(value)) for (const one of value) visit(one);
+    else {
       if (isNode(value) && value !== statement && !isGroup(value) && join(value.span.start, value.span.end))
         return;
       // Of a fairing mark, the name and its frame are one.
       if (isFair(value)) join(value.mark.span.start, value.at.span.end);
-      for (const [key, part] of Object.entries(value)) if (key !== 'span' && key !== 'word') visit(part);
+      for (const key in value)
+        if (key !== 'span' && key !== 'word') visit((value as Record<string, unknown>)[key]);
     }
   };
   visit(statement);
-  return inner;
+  return { inner, together };
 }
 
 function isNode(value: object): value is Node {

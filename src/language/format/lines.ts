@@ -1,5 +1,6 @@
 /** One statement → its lines. */
 
+import { LINE_COLUMNS } from '../cels-line.js';
 import { displayWidth } from '../source.js';
 import type { Item, Statement } from '../tree.js';
 import { type Atom, fold } from './fold.js';
@@ -21,7 +22,8 @@ const FAR_INDENT = 4;
 
 /** How wide the heading of a timeline is, up to its `:`. */
 export function headingWidth({ statement, tokens }: StatementPiece): number {
-  return displayWidth(heading(statement, tokens, gapsOf(statement, tokens)).text);
+  const words = tokens.slice(0, headTokens(statement, tokens) - 1).map(({ text }) => text);
+  return displayWidth(`${words.join(' ')}:`);
 }
 
 /** `column`: where the items of a timeline start, counted from 0; null: behind its heading. */
@@ -32,37 +34,24 @@ export function linesOf(
 ): { lines: Line[]; indent: string } {
   const { statement, tokens, segments } = piece;
   const gaps = gapsOf(statement, tokens);
-  const head = heading(statement, tokens, gaps);
-  const start = head.text + ' '.repeat(Math.max(1, (column ?? 0) - displayWidth(head.text)));
+  const head = headTokens(statement, tokens);
+  const heading = textOf(tokens, gaps, 0, head);
+  const start = heading + ' '.repeat(Math.max(1, (column ?? 0) - displayWidth(heading)));
   const width = displayWidth(start);
   const indent = ' '.repeat(width > FARTHEST ? FAR_INDENT : width);
-  const seconds = secondsOf(statement, timing);
-  const depths = depthsOf(statement);
   const lines: Line[] = [];
   for (const { from, to, comment, between } of segments) {
-    const atoms: Atom[] = [];
-    for (let i = Math.max(from, head.tokens); i < to; i++) {
-      const { text, start: at } = tokens[i]!;
-      const last = atoms.at(-1);
-      const gap = gaps[i]!;
-      if (last && (gap === 'none' || gap === 'keep')) {
-        atoms[atoms.length - 1] = { ...last, text: last.text + (gap === 'keep' ? ' ' : '') + text };
-      } else {
-        atoms.push({ text, blank: gap !== 'soft', depth: depths.get(at) ?? 0, second: seconds.has(at) });
-      }
-    }
     let first = indent;
-    if (from === 0) first = to > head.tokens ? start : head.text;
-    else if (from < head.tokens) first = '';
-    if (from < head.tokens && (from > 0 || to < head.tokens)) {
-      // A comment inside the heading: its tokens as they stand.
-      const words = tokens.slice(from, Math.min(to, head.tokens));
-      first =
-        (from > 0 ? indent : '') +
-        words.map(({ text }, i) => (i > 0 ? blankOf(gaps[from + i]!) : '') + text).join('');
-      if (to > head.tokens) first += ' ';
-    }
-    const folded = fold(first, atoms, indent);
+    if (from === 0 && to >= head) first = start;
+    // A comment inside the heading: what is left of it goes on like the rest.
+    else if (from < head)
+      first = `${from > 0 ? indent : ''}${textOf(tokens, gaps, from, Math.min(to, head))} `;
+    const rest = Math.max(from, head);
+    const whole = first + textOf(tokens, gaps, rest, to);
+    const folded =
+      displayWidth(whole) <= LINE_COLUMNS
+        ? [whole]
+        : fold(first, atomsOf(piece, gaps, timing, rest, to), indent);
     for (const [i, text] of folded.entries()) {
       lines.push({ text: text.trimEnd(), comment: i === folded.length - 1 ? comment : null });
     }
@@ -71,21 +60,43 @@ export function linesOf(
   return { lines, indent };
 }
 
+/** Tokens with their gaps; the first has none. */
+function textOf(tokens: StatementPiece['tokens'], gaps: readonly Gap[], from: number, to: number): string {
+  let text = '';
+  for (let i = from; i < to; i++) text += (i > from ? blankOf(gaps[i]!) : '') + tokens[i]!.text;
+  return text;
+}
+
+function atomsOf(
+  { statement, tokens }: StatementPiece,
+  gaps: readonly Gap[],
+  timing: Timing,
+  from: number,
+  to: number,
+): Atom[] {
+  const seconds = secondsOf(statement, timing);
+  const depths = depthsOf(statement);
+  const atoms: Atom[] = [];
+  for (let i = from; i < to; ) {
+    let end = i + 1;
+    while (end < to && (gaps[end] === 'none' || gaps[end] === 'keep')) end++;
+    const { start } = tokens[i]!;
+    atoms.push({
+      text: textOf(tokens, gaps, i, end),
+      blank: gaps[i] !== 'soft',
+      depth: depths.get(start) ?? 0,
+      second: seconds.has(start),
+    });
+    i = end;
+  }
+  return atoms;
+}
+
 function blankOf(gap: Gap): string {
   return gap === 'blank' || gap === 'keep' ? ' ' : '';
 }
 
-/** What stands before that which may go on in further lines, and how many tokens it is. */
-function heading(
-  statement: Statement,
-  tokens: StatementPiece['tokens'],
-  gaps: readonly Gap[],
-): { text: string; tokens: number } {
-  const count = headTokens(statement, tokens);
-  const text = tokens.slice(0, count).map((token, i) => (i > 0 ? blankOf(gaps[i]!) : '') + token.text);
-  return { text: text.join(''), tokens: count };
-}
-
+/** How many tokens stand before that which may go on in further lines. */
 function headTokens(statement: Statement, tokens: StatementPiece['tokens']): number {
   if (statement.kind === 'timeline' || statement.kind === 'phrase') {
     const first = statement.items[0]!.span.start;
