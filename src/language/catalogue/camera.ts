@@ -316,7 +316,7 @@ export const camera = entries({
     severity: 'warning',
     title: 'a speed that strobes',
     explanation:
-      'Between 1/120 and 1/48 of the field’s width a frame a passing picture probably strobes: over 0.1 in on a 12 in field, and safe again as a zip pan from 0.25 in (a rule of drawn animation attributed to T. White). Go slower or faster, or blur.',
+      'Between 1/120 and 1/48 of the field’s width a frame a passing picture probably strobes: over 0.1 in on a 12 in field, and safe again as a zip pan from 0.25 in (a rule of drawn animation attributed to T. White). In a truck the slowest point of the picture counts. Go slower or faster, or blur.',
     example: cut(
       'level BG size 400x142.875mm at -73,0\npull BG right 3mm/f 1..2+0',
       'level BG size 400x142.875mm at -73,0\npull BG right 1mm/f 1..2+0',

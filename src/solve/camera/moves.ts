@@ -46,7 +46,7 @@ const level = { target: 'levels', alone: true } as const;
 
 const table: { readonly [K in Move['kind']]: MoveKind<K> } = {
   pan: { ...camera, goes: true, passes: true, legs: (m) => m.legs, drive: driveFields },
-  truck: { ...camera, goes: false, passes: false, legs: (m) => m.legs, drive: driveFields },
+  truck: { ...camera, goes: false, passes: true, legs: (m) => m.legs, drive: driveFields },
   follow: { ...camera, goes: true, passes: true, legs: ranged, drive: driveFollow },
   shake: {
     quantity: 'shake',

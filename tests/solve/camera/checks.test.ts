@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Move, Spacing } from '../../../src/shot/camera.js';
+import type { Field, Move, Spacing } from '../../../src/shot/camera.js';
 import * as build from './build.js';
 
 const {
@@ -20,6 +20,7 @@ const {
   solved,
   truck,
   turn,
+  W,
 } = build;
 
 const A = field('A', { xMm: 10 });
@@ -248,6 +249,31 @@ describe('speed', () => {
     expect(found.message).toContain('On frames 3-26 the picture passes at up to 3 mm a frame, 1/85 of');
     expect(found.notes[0]!.message).toContain('Up to 2.12 mm a frame it is safe, and from 5.29 mm');
     expect(diagnostics.map(({ code }) => code)).not.toContain('judder');
+  });
+
+  it('of a truck is that of the slowest point of the picture', () => {
+    const of24 = (to: Partial<Field>) => ({
+      moves: [truck([leg(FULL, 1, field('T', to), 25)])],
+    });
+    // One point stays still in the picture, on its right edge or within: nothing passes, however fast the other edge is.
+    expect(codes(of24({ widthMm: W / 2, xMm: W / 4 }))).not.toContain('strobing');
+    expect(codes(of24({ widthMm: W / 2, xMm: -30, yMm: 20 }))).not.toContain('strobing');
+    expect(codes(of24({ widthMm: W / 3 }))).not.toContain('judder');
+    // 10 % smaller and a fifth of a width to the right in 24 frames: the still point lies 2 widths to the right. At the right edge
+    // the picture passes by (1/5 - 1/20) / 24 of the full width a frame, 1/160; at 3/10 of a width by 1/96.
+    expect(codes(of24({ widthMm: W * 0.9, xMm: W / 5 }))).toContain('judder');
+    const found = solved(of24({ widthMm: W * 0.9, xMm: W * 0.3 })).diagnostics.find(
+      ({ code }) => code === 'strobing',
+    )!;
+    // On the last step by 1/96 of the full width, 2.65 mm, from a field of (0.9 + 0.1 / 24) of it to one of 0.9: 1/86.8, 2.63 mm.
+    expect(found.message).toContain(
+      'On frames 2-25 the whole picture passes at up to 2.63 mm a frame, 1/87 of',
+    );
+    // Straight up, the nearest edge is the top one; turned, too.
+    const up = { widthMm: W * 0.9, yMm: W * 0.3 };
+    expect(codes(of24(up))).toContain('strobing');
+    const turned = [leg(field('S', { turnDeg: 90 }), 1, field('T', { ...up, turnDeg: 90 }), 25)];
+    expect(codes({ moves: [truck(turned)] })).toContain('strobing');
   });
 
   it('counts on the field that the camera has then', () => {

@@ -2,40 +2,53 @@
  * How fast the picture passes. Over 1/120 of the field's width a frame (0.1 in of a 12 in field) it probably strobes, from 1/48
  * (0.25 in) it is a zip pan and safe again (drawn-animation rule attributed to T. White). A full width in less than
  * seven seconds judders (a camera maker's panning guide). A ramp that only passes through either band, in less than a quarter of a
- * second, is let be (common practice): every quick move has one.
+ * second, is let be (common practice): every quick move has one. In a truck the slowest point of the picture counts: where one
+ * point stays still the eye rests on it, and nothing passes.
  */
 
 import { diagnose, type Report } from '../../../language/diagnostic.js';
+import type { MoveOf } from '../../../shot/camera.js';
 import type { CameraContext } from '../context.js';
+import { counterClockwise, turnOf } from '../matrix.js';
 import { kindOf } from '../moves.js';
 import type { Graduation, SolvedMove } from '../solved.js';
 import { frameList, millimetres } from '../words.js';
+
+/** What of the picture passes on a frame, as a share of the field's width and in mm. */
+interface Passing {
+  readonly frame: number;
+  readonly share: number;
+  readonly mm: number;
+}
 
 export const STROBES_OVER = 1 / 120;
 export const SAFE_FROM = 1 / 48;
 const JUDDER_SECONDS = 7;
 
-export function checkStrobing(solved: SolvedMove, { fps }: CameraContext, report: Report): void {
+export function checkStrobing(solved: SolvedMove, { fps, settings }: CameraContext, report: Report): void {
   const { move } = solved;
   if (!kindOf(move).passes) return;
-  const steps = solved.graduations.filter(({ frame }) => frame > solved.start);
-  const rate = ({ stepShare }: Graduation) => Math.abs(stepShare);
+  const { widthMm, heightMm } = settings.field;
+  const steps = move.kind === 'truck' ? inTruck(move, solved, heightMm / widthMm) : inPan(solved);
+  const least = Math.min(fps / 4, steps.length);
   const strobing = sustained(
     steps,
-    (g) => rate(g) > STROBES_OVER + 1e-9 && rate(g) < SAFE_FROM - 1e-9,
-    Math.min(fps / 4, steps.length),
+    ({ share }) => share > STROBES_OVER + 1e-9 && share < SAFE_FROM - 1e-9,
+    least,
   );
+  const picture = move.kind === 'truck' ? 'the whole picture' : 'the picture';
   if (strobing.length > 0) {
-    const most = strobing.reduce((a, b) => (rate(b) > rate(a) ? b : a));
+    const most = fastest(strobing);
+    const width = most.mm / most.share;
     report(
       diagnose(
         'strobing',
         move.span,
-        `On ${frameList(strobing.map((g) => g.frame))} the picture passes at up to ${millimetres(Math.abs(most.stepMm))} mm a frame, 1/${Math.round(1 / rate(most))} of the field's width: between 1/120 and 1/48 it probably strobes.`,
+        `On ${frameList(strobing.map(({ frame }) => frame))} ${picture} passes at up to ${millimetres(most.mm)} mm a frame, 1/${Math.round(1 / most.share)} of the field's width: between 1/120 and 1/48 it probably strobes.`,
         {
           notes: [
             {
-              message: `Up to ${millimetres((widthOf(most) ?? 0) / 120)} mm a frame it is safe, and from ${millimetres((widthOf(most) ?? 0) / 48)} mm it is a zip pan (rule attributed to T. White: 0.1 in and 0.25 in on a 12 in field).`,
+              message: `Up to ${millimetres(width / 120)} mm a frame it is safe, and from ${millimetres(width / 48)} mm it is a zip pan (rule attributed to T. White: 0.1 in and 0.25 in on a 12 in field).`,
             },
           ],
         },
@@ -45,20 +58,20 @@ export function checkStrobing(solved: SolvedMove, { fps }: CameraContext, report
   }
   const juddering = sustained(
     steps,
-    (g) => rate(g) > 1 / (JUDDER_SECONDS * fps) + 1e-9 && rate(g) <= STROBES_OVER + 1e-9,
-    Math.min(fps / 4, steps.length),
+    ({ share }) => share > 1 / (JUDDER_SECONDS * fps) + 1e-9 && share <= STROBES_OVER + 1e-9,
+    least,
   );
   if (juddering.length === 0) return;
-  const most = juddering.reduce((a, b) => (rate(b) > rate(a) ? b : a));
+  const most = fastest(juddering);
   report(
     diagnose(
       'judder',
       move.span,
-      `On ${frameList(juddering.map((g) => g.frame))} the picture passes a full width in ${millimetres(1 / rate(most) / fps)} seconds; in less than ${JUDDER_SECONDS} it can judder (a camera maker's panning guide).`,
+      `On ${frameList(juddering.map(({ frame }) => frame))} ${picture} passes a full width in ${millimetres(1 / most.share / fps)} seconds; in less than ${JUDDER_SECONDS} it can judder (a camera maker's panning guide).`,
       {
         notes: [
           {
-            message: `${millimetres((widthOf(most) ?? 0) / (JUDDER_SECONDS * fps))} mm a frame is the limit on this field.`,
+            message: `${millimetres(most.mm / most.share / (JUDDER_SECONDS * fps))} mm a frame is the limit on this field.`,
           },
         ],
       },
@@ -66,14 +79,45 @@ export function checkStrobing(solved: SolvedMove, { fps }: CameraContext, report
   );
 }
 
+/** Every point of the picture passes alike. */
+function inPan({ graduations, start }: SolvedMove): Passing[] {
+  return graduations
+    .filter(({ frame }) => frame > start)
+    .map(({ frame, stepShare, stepMm }) => ({ frame, share: Math.abs(stepShare), mm: Math.abs(stepMm) }));
+}
+
+/** The slowest point of the picture on each frame of a truck. `ratio`: height of the field over its width. */
+function inTruck({ legs }: MoveOf<'truck'>, { graduations, start }: SolvedMove, ratio: number): Passing[] {
+  return graduations.flatMap((now, i): Passing[] => {
+    const before = graduations[i - 1];
+    const leg = legs.findLast((one) => now.frame > one.start);
+    if (!before || !leg || now.frame <= start || !now.value || !before.value) return [];
+    // A field that turns has its still point elsewhere, and mostly in the picture.
+    const still = leg.from.turnDeg !== leg.to.turnDeg;
+    const share = still ? 0 : slowest(before, now, leg.from.turnDeg, ratio);
+    return [{ frame: now.frame, share, mm: share * now.value }];
+  });
+}
+
+/**
+ * A point of the artwork that is seen at u (from the picture's centre, in widths of the field) now was seen at u w₁/w₀ + δ/w₀ a
+ * frame before, where the centre goes by δ and the width from w₀ to w₁. It has come by u k − δ/w₀ with k = 1 − w₁/w₀, nothing at
+ * δ/(w₀ k); the point of the picture nearest to that one is the slowest.
+ */
+function slowest(before: Graduation, now: Graduation, turnDeg: number, ratio: number): number {
+  const width = before.value!;
+  const k = 1 - now.value! / width;
+  const gone = counterClockwise(turnOf(turnDeg), (now.x - before.x) / width, (now.y - before.y) / width);
+  const nearest = (along: number, half: number) => (k === 0 ? 0 : Math.max(-half, Math.min(half, along / k)));
+  return Math.hypot(nearest(gone.x, 0.5) * k - gone.x, nearest(gone.y, ratio / 2) * k - gone.y);
+}
+
+const fastest = (steps: readonly Passing[]): Passing => steps.reduce((a, b) => (b.share > a.share ? b : a));
+
 /** Those for which `holds` is true on at least `least` steps running. */
-function sustained(
-  steps: readonly Graduation[],
-  holds: (one: Graduation) => boolean,
-  least: number,
-): Graduation[] {
-  const kept: Graduation[] = [];
-  let run: Graduation[] = [];
+function sustained(steps: readonly Passing[], holds: (one: Passing) => boolean, least: number): Passing[] {
+  const kept: Passing[] = [];
+  let run: Passing[] = [];
   for (const step of [...steps, null]) {
     if (step && holds(step)) run.push(step);
     else {
@@ -83,6 +127,3 @@ function sustained(
   }
   return kept;
 }
-
-const widthOf = ({ stepMm, stepShare }: Graduation): number | null =>
-  stepShare === 0 ? null : stepMm / stepShare;
