@@ -1,5 +1,7 @@
+import { join, resolve } from 'node:path';
 import type { Command } from 'commander';
 import { findCuts, type Job } from '../episode/find.js';
+import { filesOf } from '../episode/patterns.js';
 import { decode, readText } from '../episode/read.js';
 import type { Host } from '../host/host.js';
 import { format } from '../language/format/format.js';
@@ -30,7 +32,7 @@ Timelines that stand together start in one column, long lines are broken at whol
 become plain ones. What is printed stays the same. What cannot be read is left as it is; "cutwright check" says why.
 ${examples(
   ['cutwright format c012.cut', 'write it in the usual layout'],
-  ['cutwright format cuts/ house.cut', 'every cut of a folder, and a file that they use'],
+  ['cutwright format cuts/', 'every text of a folder, what cuts use and old takes as well'],
   ['cutwright format --check .', 'before a commit'],
   ['cutwright format --diff c012.cut', 'look first'],
   ['cutwright format - < c012.cut', 'from standard input to standard output, for an editor'],
@@ -43,7 +45,10 @@ ${examples(
 
 async function formatAll(host: Host, files: readonly string[], options: Options): Promise<number> {
   const desk = new Desk(host, options.format, false);
-  const found = await findCuts(host, files);
+  const found = await findCuts(
+    host,
+    files.flatMap((file) => inFolder(host, file)),
+  );
   desk.report(found.diagnostics, NO_SOURCES);
   const count = { changed: 0, same: 0, failed: 0 };
   for (const job of found.jobs) {
@@ -70,6 +75,14 @@ async function formatAll(host: Host, files: readonly string[], options: Options)
   if (found.jobs.length > 0) desk.say(summary(found.jobs, count, options));
   const status = desk.finish();
   return options.check && count.changed > 0 ? Math.max(status, 1) : status;
+}
+
+/** In a folder every text is meant, also those that no manifest lists: what cuts use, old takes. */
+function inFolder(host: Host, file: string): string[] {
+  const path = resolve(host.cwd, file);
+  if (file === '-' || host.kind(path) !== 'folder') return [file];
+  const texts = filesOf(host, path, '**/*.cut').map((name) => join(file, name));
+  return texts.length > 0 ? texts : [file];
 }
 
 const LEFT = [

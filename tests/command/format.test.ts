@@ -60,17 +60,36 @@ describe('format', () => {
     expect(text(host, 'a.cut')).toBe('cut 1\ntmie   1+0   # so\nA: 1..\nB  1\n');
   });
 
-  test('the cuts of a manifest, whatever is wrong with it, and files that cuts use', async () => {
+  test('every text of a folder, also what no manifest lists', async () => {
+    const host = memoryHost({
+      'episode.yaml': 'fsp: 24\ncuts: ["c/*.cut"]\n',
+      'c/10.cut': UNTIDY,
+      'c/2.cut': UNTIDY,
+      'house.cut': 'phrase  walk=1-- 2--\n',
+    });
+    expect((await run(host, 'format', '--check', '.')).out).toBe('c/2.cut\nc/10.cut\nhouse.cut\n');
+    expect(await run(host, 'format', '.')).toMatchObject({ status: 0, error: '3 files: 3 formatted\n' });
+    expect(text(host, 'house.cut')).toBe('phrase walk = 1--2--\n');
+  });
+
+  test('the cuts of a manifest, whatever is wrong with it', async () => {
     const host = memoryHost({
       'episode.yaml': 'fsp: 24\ncuts: ["c/*.cut"]\n',
       'c/1.cut': UNTIDY,
       'house.cut': 'phrase  walk=1-- 2--\n',
     });
-    expect(await run(host, 'format', '.', 'house.cut')).toMatchObject({
+    expect(await run(host, 'format', 'episode.yaml')).toMatchObject({
       status: 0,
-      error: '2 files: 2 formatted\n',
+      error: '1 file: 1 formatted\n',
     });
-    expect(text(host, 'house.cut')).toBe('phrase walk = 1--2--\n');
+    expect(text(host, 'house.cut')).toContain('phrase  walk');
+  });
+
+  test('a folder with no text is told', async () => {
+    expect(await runOn({ 'd/a.txt': '' }, 'format', 'd')).toMatchObject({
+      status: 2,
+      error: expect.stringContaining('error[no-cuts]'),
+    });
   });
 
   test('long timelines are broken at the seconds of the episode', async () => {

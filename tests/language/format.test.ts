@@ -159,6 +159,13 @@ describe('long lines', () => {
     expect(formatted(memo)).toBe(memo);
   });
 
+  test('behind what fits no line it goes on in the next', () => {
+    const words = 'word '.repeat(30);
+    expect(formatted(`voice "${words}" 1..2 "${words}" @3 "a"\n`)).toBe(
+      `voice "${words}"\n      1..2 "${words}"\n      @3 "a"\n`,
+    );
+  });
+
   test('wide characters count two', () => {
     const names = Array.from({ length: 30 }, (_, i) => `空気${i}`).join(' ');
     expect(
@@ -197,6 +204,20 @@ describe('comments and blank lines', () => {
     const text = 'A # the girl\n  "Pim" # waits\n :  # here\n  1-2..\n';
     expect(formatted(formatted(text))).toBe(formatted(text));
     expect(formatted(text).replace(/\s+/g, ' ')).toBe('A # the girl "Pim" # waits : # here 1-2.. ');
+  });
+});
+
+describe('texts of unusual size', () => {
+  test.each([
+    ['one statement of many items', (n: number) => `A: ${'1 2--3 '.repeat(n)}`],
+    ['many comments and controls', (n: number) => '# a\n\u0001\ncut 1 # b\n'.repeat(n)],
+    ['one chain', (n: number) => `A: ${'1--'.repeat(n)}2`],
+    ['one group', (n: number) => `A: (${'1--2 '.repeat(n)})`],
+    ['many timelines with comments', (n: number) => 'A: 1.. # c\n'.repeat(n)],
+  ])('%s are formatted, once and for all', (_, make) => {
+    const once = format('', make(4_000)).text;
+    expect(once.length).toBeGreaterThan(10_000);
+    expect(format('', once).text).toBe(once);
   });
 });
 

@@ -18,8 +18,8 @@ const REACH = 0.6;
 
 /**
  * `head` and the atoms behind it; lines after the first start with `indent`. Where a line grows too long it is broken, of the
- * places that fit: at the last whole second within reach; at the last blank; between a key and its in-betweens, at a whole second before others; inside a
- * group.
+ * places that fit: at the last whole second within reach; at the last blank; between a key and its in-betweens, at a whole second
+ * before others; inside a group. What would not fit into a line of its own stays where it is.
  */
 export function fold(head: string, atoms: readonly Atom[], indent: string): string[] {
   const done: string[] = [];
@@ -32,13 +32,11 @@ export function fold(head: string, atoms: readonly Atom[], indent: string): stri
   for (let i = 0; i < atoms.length; i++) {
     const { blank } = atoms[i]!;
     const gap = i > first && blank ? 1 : 0;
-    if (i > first) places.push({ at: i, width });
+    if (i > first && margin + widths[i]! <= LINE_COLUMNS) places.push({ at: i, width });
     width += gap + widths[i]!;
     if (width <= LINE_COLUMNS) continue;
     const at = choose(places, atoms, margin);
     if (at === null) continue;
-    // What would not fit into a line of its own gains nothing by it.
-    if (margin + widths[at]! > LINE_COLUMNS && at === i) continue;
     done.push(line + joined(atoms.slice(first, at)));
     line = indent;
     width = margin;
@@ -67,6 +65,7 @@ function choose(
     last(far, ({ blank }) => blank) ??
     last(fitting, outside) ??
     last(fitting, () => true) ??
+    places[0]?.at ??
     null
   );
 }

@@ -58,7 +58,10 @@ function itemColumns(pieces: readonly Piece[]): Map<number, number> {
   const columns = new Map<number, number>();
   let block: { readonly index: number; readonly width: number }[] = [];
   const close = (): void => {
-    const widest = Math.max(...block.map(({ width }) => width).filter((width) => width <= WIDEST_HEADING));
+    const widest = block.reduce(
+      (most, { width }) => (width <= WIDEST_HEADING ? Math.max(most, width) : most),
+      0,
+    );
     for (const { index, width } of block) if (width <= widest) columns.set(index, widest + 1);
     block = [];
   };
@@ -81,7 +84,7 @@ function withComments(lines: readonly (Line | 'left')[]): (string | null)[] {
       if (line === 'left' || line.comment === null) break;
       run.push(line);
     }
-    const widest = Math.max(0, ...run.map(({ text }) => displayWidth(text)));
+    const widest = run.reduce((most, { text }) => Math.max(most, displayWidth(text)), 0);
     const column = Math.max(COMMENT_COLUMN, widest + COMMENT_GAP);
     for (const { text, comment } of run) out.push(text + ' '.repeat(column - displayWidth(text)) + comment);
     i += run.length;

@@ -49,8 +49,13 @@ export function piecesOf(file: string, text: string): Piece[] {
   const folded = fold(text);
   const { statements, stray } = split(folded.text);
   const comments = new Comments(folded.comments);
-  const broken = (from: number, to: number): boolean =>
-    folded.controls.some(({ start, end }) => start < to && end > from && !comments.at(start));
+  const controls = folded.controls.filter(({ start }) => !comments.at(start));
+  let passed = 0;
+  // Asked in the order of the text.
+  const broken = (from: number, to: number): boolean => {
+    while (passed < controls.length && controls[passed]!.end <= from) passed++;
+    return passed < controls.length && controls[passed]!.start < to;
+  };
   const pieces: Piece[] = [];
   let end = 0;
   const lines = (to: number): void => {
