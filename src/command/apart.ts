@@ -1,29 +1,31 @@
 /** `build` into a file for each cut. */
 
-import { dirname, join, relative } from 'node:path';
+import { dirname } from 'node:path';
 import { cutKey } from '../episode/episode.js';
 import { writeRecord } from '../episode/record.js';
 import type { Diagnostic } from '../language/diagnostic.js';
 import { type Earlier, readBack, recorded, weigh } from './before.js';
 import { saidOf } from './changed.js';
 import { pageCount, somePages, workTitle } from './document.js';
+import { numberIn } from './outcome.js';
 import { deliver, Targets } from './output.js';
 import type { Laid } from './press.js';
-import type { Running } from './running.js';
+import type { Running, Work } from './running.js';
+import { nameStrays } from './strays.js';
 
 export async function buildApart(run: Running): Promise<void> {
   const { host, found, plan, outcome } = run;
   const targets = new Targets(host, found, plan.options.output, '.pdf');
   const paths = found.jobs.flatMap((job) => targets.of(job).path ?? []);
   for (const folder of new Set(paths.map((path) => dirname(host.real(path))))) host.sweep(folder);
-  const printedTo = new Map<string, string>();
+  let printedTo: Map<string, string> | null = new Map();
 
-  await run.each('printing', found, async (told, press) => {
+  const print: Work = async (told, press) => {
     const { job } = told;
     const refusal = targets.refusal(job, told.compiled.sources.keys());
     if (refusal) return refusal;
     const target = targets.of(job);
-    printedTo.set(cutKey(told.solved.shot.cut), target.name);
+    printedTo?.set(cutKey(told.solved.shot.cut), target.name);
     const copy = press.copy(told, plan.marked(told));
     if (plan.against.kind === 'nothing') return write(run, targets, press.lay(copy), plan.keep);
     const earlier = run.past ? run.past.of(told, press) : lastPrint(run, target.path);
@@ -31,14 +33,18 @@ export async function buildApart(run: Running): Promise<void> {
     const differing = weigh(press, copy, earlier, plan.pile, run.past ? press.plain(copy) : copy);
     if (!differing) return outcome.is(job, 'same');
     const { laid, difference, first } = differing;
-    const { length } = laid.pages;
-    if (length > 0) outcome.note(saidOf(told.solved.shot.cut, laid.pages, difference, first));
+    if (laid.pages.length === 0) return outcome.is(job, 'empty');
+    outcome.note(saidOf(told.solved.shot.cut, laid.pages, difference, first));
     if (!plan.pile) return write(run, targets, laid, () => true);
-    if (difference.pages.length === 0 && length > 0) return outcome.is(job, 'same');
+    if (difference.pages.length === 0) return outcome.is(job, 'same');
     return write(run, targets, laid, (page) => difference.pages.includes(page - 1), true);
+  };
+  await run.each('printing', found, print, ({ tree }, job) => {
+    const number = numberIn(tree);
+    if (number === undefined) printedTo = null;
+    else printedTo?.set(cutKey(number), targets.of(job).name);
   });
-
-  if (found.whole.length > 0) strays(run, targets, printedTo);
+  if (found.whole.length > 0) nameStrays(run, targets, printedTo);
 }
 
 /** What the file of a cut tells of the last build. */
@@ -46,9 +52,8 @@ function lastPrint({ host }: Running, path: string | null): Earlier {
   if (path === null) return { none: '' };
   const record = readBack(host, path);
   if ('none' in record) return record;
-  return record.cuts.length === 1
-    ? recorded(record.cuts[0]!)
-    : { none: 'as the file there holds several cuts' };
+  const [cut] = record.cuts;
+  return cut && record.of === 'cut' ? recorded(cut) : { none: 'as the file there is of several cuts' };
 }
 
 /** Writes pages of a cut. `known`: those that are left out were printed before as they are. */
@@ -71,7 +76,7 @@ async function write(
     keep(i + 1) ? page : { label: page.label, hash: known ? page.hash : null, here: false },
   );
   const cuts = [{ cut: told.solved.shot.cut, input, pages }];
-  const record = writeRecord({ work: workTitle(job.episode.settings), cuts });
+  const record = writeRecord({ of: 'cut', work: workTitle(job.episode.settings), cuts });
   const bytes = await (await press()).cut(laid, printed, record);
   const target = targets.of(job);
   const fault = deliver(host, target, bytes, { file: job.name, start: 0, end: 0 });
@@ -79,29 +84,4 @@ async function write(
   outcome.is(job, 'printed');
   outcome.wrote(target, count);
   return undefined;
-}
-
-/** Names the files that were printed for cuts which are printed there no more. They are left where they are. */
-function strays(
-  { host, found, outcome }: Running,
-  targets: Targets,
-  printedTo: ReadonlyMap<string, string>,
-): void {
-  const works = new Set(found.whole.map(({ settings }) => workTitle(settings)));
-  const paths = found.jobs.flatMap((job) => targets.of(job).path ?? []);
-  const own = new Set(paths.map((path) => host.real(path)));
-  for (const folder of new Set(paths.map((path) => dirname(path)))) {
-    const names = host.list(folder);
-    for (const name of names.ok ? names.value : []) {
-      const path = join(folder, name);
-      if (!name.endsWith('.pdf') || own.has(host.real(path))) continue;
-      const record = readBack(host, path);
-      if ('none' in record || record.cuts.length !== 1 || !works.has(record.work)) continue;
-      const now = printedTo.get(cutKey(record.cuts[0]!.cut));
-      const said = now
-        ? `cut ${record.cuts[0]!.cut} is printed to ${now} now`
-        : 'no cut of the episode any more';
-      outcome.note(`${relative(host.cwd, path)}: ${said}`);
-    }
-  }
 }

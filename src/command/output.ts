@@ -89,18 +89,38 @@ export class Targets {
     if (output === '-') return STANDARD_OUTPUT;
     if (output === undefined) {
       if (fallback === 'standard' || job.path === null) return STANDARD_OUTPUT;
-      return this.target(join(dirname(job.name), stem(job) + ending));
+      return target(this.host, join(dirname(job.name), stem(job) + ending));
     }
-    if (single) return this.target(output);
+    if (single) return target(this.host, output);
     if (job.path === null) {
       throw new LineFault('wrong-arguments', output, 'Standard input has no name; give `--output` a file.');
     }
-    return this.target(join(output, stem(job) + ending));
+    return target(this.host, join(output, stem(job) + ending));
   }
+}
 
-  private target(name: string): Target {
-    return { path: resolve(this.host.cwd, name), name: normalize(name) };
+/**
+ * Where one file for all cuts goes: as `--output` says, or beside the manifest under the name of its folder, with `more` behind it.
+ */
+export function oneTarget(host: Host, found: Found, output: string | undefined, more = ''): Target {
+  if (output === '-') return STANDARD_OUTPUT;
+  if (output !== undefined && !isFolder(host, output)) return target(host, output);
+  const [whole] = found.whole;
+  const own = found.whole.length === 1 && found.jobs.every(({ episode }) => episode === whole);
+  if (!whole || !own) {
+    throw new LineFault(
+      'wrong-arguments',
+      output ?? '--one-file',
+      'These cuts are not one whole episode, so their file has no name; give `--output` one, such as cuts.pdf.',
+    );
   }
+  const manifest = basename(whole.file!).replace(/\.ya?ml$/, '');
+  const stem = manifest === 'episode' ? basename(resolve(host.cwd, whole.folder!)) || manifest : manifest;
+  return target(host, join(output ?? dirname(whole.file!), `${stem}${more}.pdf`));
+}
+
+function target(host: Host, name: string): Target {
+  return { path: resolve(host.cwd, name), name: normalize(name) };
 }
 
 /** Real paths of what a run reads: its cuts and manifests. */

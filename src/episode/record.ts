@@ -18,6 +18,8 @@ export interface PrintedCut {
 }
 
 export interface PrintRecord {
+  /** A file for one cut, or one for many. */
+  readonly of: 'cut' | 'cuts';
   /** Of which work and episode; '' where the manifest does not say. */
   readonly work: string;
   readonly cuts: readonly PrintedCut[];
@@ -28,27 +30,27 @@ const VERSION = '1';
 
 /**
  * A record as ASCII without brackets and backslashes:
- * `1;WORK;CUT INPUT LABEL=HASH LABEL=HASH! LABEL=!;CUT …`, percent-encoded; `!` is a page that is not in this file.
+ * `1;cut;WORK;CUT INPUT LABEL=HASH LABEL=HASH! LABEL=!;CUT …`, percent-encoded; `!` is a page that is not in this file.
  */
-export function writeRecord({ work, cuts }: PrintRecord): string {
+export function writeRecord({ of, work, cuts }: PrintRecord): string {
   const lines = cuts.map(({ cut, input, pages }) => {
     const said = pages.map(({ label, hash, here }) => `${encoded(label)}=${hash ?? ''}${here ? '' : '!'}`);
     return [encoded(cut), input, ...said].join(' ');
   });
-  return [VERSION, encoded(work), ...lines].join(';');
+  return [VERSION, of, encoded(work), ...lines].join(';');
 }
 
 /** Null: no record, of another version, or damaged. */
 export function readRecord(text: string): PrintRecord | null {
-  const [version, work, ...lines] = text.split(';');
-  if (version !== VERSION || work === undefined) return null;
+  const [version, of, work, ...lines] = text.split(';');
+  if (version !== VERSION || (of !== 'cut' && of !== 'cuts') || work === undefined) return null;
   try {
     const cuts = lines.map((line): PrintedCut => {
       const [cut, input, ...pages] = line.split(' ');
       if (!cut || !input) throw new URIError('a cut lacks its number');
       return { cut: decodeURIComponent(cut), input, pages: pages.map(readPage) };
     });
-    return { work: decodeURIComponent(work), cuts };
+    return { of, work: decodeURIComponent(work), cuts };
   } catch (fault) {
     if (fault instanceof URIError) return null;
     throw fault;

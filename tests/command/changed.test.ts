@@ -165,8 +165,8 @@ describe('a file that tells nothing is printed anew', () => {
       'noted in by another program, which appends',
       (bytes) => Buffer.concat([bytes, Buffer.from('9 0 obj\n<<>>\nendobj\nstartxref\n0\n%%EOF\n')]),
     ],
-    ['of another version of the record', (bytes) => replaced(bytes, '(1;Ferry', '(2;Ferry')],
-    ['with a record that cannot be read', (bytes) => replaced(bytes, '(1;Ferry', '(1;%zzrry')],
+    ['of another version of the record', (bytes) => replaced(bytes, '(1;cut;', '(2;cut;')],
+    ['with a record that cannot be read', (bytes) => replaced(bytes, '(1;cut;Ferry', '(1;cut;%zzrry')],
     ['with half a record', (bytes) => replaced(bytes, ' 1=', ' 1:')],
   ];
   test.each(damages)('%s', async (_, damage) => {
@@ -224,7 +224,24 @@ describe('files of cuts that are there no more', () => {
   test('a cut whose file has another name', async () => {
     host.files.delete('/work/e/10.cut');
     set('e/c010.cut', FILES['e/10.cut']);
-    expect((await build('--changed')).error).toContain('out/10.pdf: cut 10 is printed to out/c010.pdf now\n');
+    expect((await build('--changed')).error).toContain('out/10.pdf: cut 10 goes to out/c010.pdf now\n');
+  });
+
+  test('a cut whose file has another name, and which has errors', async () => {
+    host.files.delete('/work/e/10.cut');
+    set('e/c010.cut', FILES['e/10.cut'].replace('..', ''));
+    expect((await build('--changed')).error).toContain('out/10.pdf: cut 10 goes to out/c010.pdf now\n');
+  });
+
+  test('none where the number of some cut cannot be read', async () => {
+    host.files.delete('/work/e/10.cut');
+    set('e/c010.cut', 'cut "no number"\ntime 1+0\nA: 1..\n');
+    expect((await build('--changed')).error).not.toContain('out/10.pdf');
+  });
+
+  test('not a file of several cuts, even if only one is in it', async () => {
+    await run(host, 'build', 'e/2.cut', '--one-file', '-o', 'out/all.pdf');
+    expect((await build('--changed')).error).toBe('3 cuts unchanged\n');
   });
 
   test('not those of another episode, nor what is no print', async () => {
@@ -281,7 +298,9 @@ test('a folder that may not be written to: said for each cut, and nothing is los
 test('the record is the file’s own, and names nothing of this machine', () => {
   const bytes = pdf('out/2.pdf')!;
   const words = privateWords((most) => ({ bytes: bytes.subarray(-most), size: bytes.length }));
-  expect(words).toMatch(/^1;Ferry%203;2 [\w-]{16} 1=[\w-]{10} 2=[\w-]{10} 3=[\w-]{10} charts%201=[\w-]{10}$/);
+  expect(words).toMatch(
+    /^1;cut;Ferry%203;2 [\w-]{16} 1=[\w-]{10} 2=[\w-]{10} 3=[\w-]{10} charts%201=[\w-]{10}$/,
+  );
 });
 
 test('a program that reads JSON gets no list', async () => {

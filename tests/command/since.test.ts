@@ -90,9 +90,9 @@ describe('--pages changed', () => {
     set('11.cut', short('11').replace('1--2', '1-2'));
     const { error } = await build('--one-file', '--pages', 'changed');
     expect(error).toBe(
-      'cut 2: page 3 of 4\ncut 11: pages 1-2 of 2 (1, charts 1)\nwrote out/e.pdf: 3 pages\n1 cut unchanged since HEAD~1\n',
+      'cut 2: page 3 of 4\ncut 11: pages 1-2 of 2 (1, charts 1)\nwrote out/e-changes.pdf: 3 pages\n1 cut unchanged since HEAD~1\n',
     );
-    const { labels, outline } = await lookInto(host.files.get('/work/out/e.pdf')!);
+    const { labels, outline } = await lookInto(host.files.get('/work/out/e-changes.pdf')!);
     expect(labels).toEqual(['2/3', '11/1', '11/charts 1']);
     expect(outline.map(({ title }) => title)).toEqual(['Cut 2', 'Cut 11']);
   });
