@@ -47,7 +47,7 @@ export interface Words {
   /** A level that other cuts show again, in the memo and, short, over its column. */
   lent(level: string, borrowers: readonly { readonly cut: string; readonly as: string }[]): string;
   lentShort(cuts: readonly string[]): string;
-  /** Over the list of what differs from another version; `bars`: the sign of a bar stands before it. */
+  /** Over the list of what differs from another version; `bars`: some rows have one. */
   changed(against: string, bars: boolean): string;
   unchanged(against: string): string;
   handles(head: string, tail: string, length: string): string;

@@ -6,7 +6,7 @@ import { caption } from './form.js';
 import type { Look } from './look.js';
 import type { Mark, Page } from './marks.js';
 import type { Paragraph } from './memo.js';
-import { barLegend, memoMarks, memoPointer, memoTexts, stackMarks } from './memo.js';
+import { changedHead, memoMarks, memoPointer, memoTexts, stackMarks } from './memo.js';
 import { pageFrame } from './pages.js';
 import type { Side } from './plan.js';
 import { runsOf } from './plan.js';
@@ -73,7 +73,7 @@ export function laterMemo(side: Side, firstPage: readonly Side[]): Mark[] {
   // That nothing moves is no reason to leaf back.
   if (memoOf(firstPage).every(({ text }) => text === plan.camera.fixed)) return stack.marks;
   const barred = runsOf(side).some((run) => barMarks(side, run).length > 0);
-  const legend = memoMarks({ box: stack.left, geometry, plan }, barred ? barLegend(plan) : []);
+  const legend = memoMarks({ box: stack.left, geometry, plan }, barred ? changedHead(plan) : []);
   return [
     ...stack.marks,
     ...legend.marks,

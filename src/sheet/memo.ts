@@ -16,8 +16,10 @@ const LEADING = 1.22;
 /** What a memo tells, a line of it or the head over some. */
 export interface Paragraph {
   readonly text: string;
-  /** Bold and without a dot; `bar`: with the sign of a change bar before it. */
-  readonly head?: 'plain' | 'bar';
+  /** Bold and without a dot. */
+  readonly head?: boolean;
+  /** With a change bar beside it. */
+  readonly barred?: boolean;
 }
 
 const plainly = (text: string): Paragraph => ({ text });
@@ -50,22 +52,17 @@ export function memoTexts(plan: Plan): Paragraph[] {
   ];
 }
 
-/** What differs from another version, under a head that tells what a change bar means. */
-function changedTexts({ marked, bars, words }: Plan): Paragraph[] {
+/** What differs from another version, under a head that tells what a change bar means. A bar runs beside all of it. */
+function changedTexts(plan: Plan): Paragraph[] {
+  const { marked, bars, words } = plan;
   if (!marked) return [];
-  if (bars.none && marked.lines.length === 0)
-    return [{ text: words.unchanged(marked.against), head: 'plain' }];
-  return [changedHead(marked.against, bars.none, words), ...marked.lines.map(plainly)];
+  if (bars.none && marked.lines.length === 0) return [{ text: words.unchanged(marked.against), head: true }];
+  return [...changedHead(plan), ...marked.lines.map((text) => ({ text, barred: true }))];
 }
 
-const changedHead = (against: string, none: boolean, words: Plan['words']): Paragraph =>
-  none
-    ? { text: words.changed(against, false), head: 'plain' }
-    : { text: words.changed(against, true), head: 'bar' };
-
-/** The head alone, for pages whose memo is told elsewhere but that have bars; none where no row differs. */
-export function barLegend({ marked, bars, words }: Plan): Paragraph[] {
-  return marked && !bars.none ? [changedHead(marked.against, false, words)] : [];
+/** The head alone stands also on further pages that have bars. */
+export function changedHead({ marked, bars, words }: Plan): Paragraph[] {
+  return marked ? [{ text: words.changed(marked.against, !bars.none), head: true, barred: true }] : [];
 }
 
 export interface MemoSet {
@@ -135,27 +132,35 @@ export function memoMarks({ box, geometry, plan }: Place, paragraphs: readonly P
     const lines = paragraphs.flatMap((one) => broken(one, width, sizeMm));
     const fitting = Math.max(1, Math.floor(room.height / (sizeMm * LEADING)));
     const here = lines.slice(0, fitting * columns);
-    const marks = here.flatMap(({ text, indent, first, of }, i): Mark[] => {
-      const x = room.x + Math.floor(i / fitting) * (width + COLUMN_GAP);
-      const y = room.y + ((i % fitting) + 0.5) * sizeMm * LEADING;
+    const pitch = sizeMm * LEADING;
+    const at = (i: number) => ({
+      x: room.x + Math.floor(i / fitting) * (width + COLUMN_GAP),
+      y: room.y + (i % fitting) * pitch,
+    });
+    const marks = here.map(({ text, indent, of }, i) => {
+      const { x, y } = at(i);
       const weight = of.head ? 'bold' : 'regular';
-      const height = sizeMm * 0.98;
-      const sign = { x: x + sizeMm * 0.1, y: y - height / 2, width: sizeMm * 0.34, height };
-      return [
-        ...(of.head === 'bar' && first ? [barMark(sign)] : []),
-        textAt(x + indent, y, text, { sizeMm, anchor: 'start', weight }),
-      ];
+      return textAt(x + indent, y + pitch / 2, text, { sizeMm, anchor: 'start', weight });
+    });
+    here.forEach(({ of }, i) => {
+      if (!of.barred || (i % fitting !== 0 && here[i - 1]?.of.barred)) return;
+      let lines = 1;
+      while ((i + lines) % fitting !== 0 && here[i + lines]?.of.barred) lines++;
+      const { x, y } = at(i);
+      const [width, height] = [sizeMm * 0.34, (lines - 1) * pitch + sizeMm * 0.96];
+      marks.push(barMark({ x, y: y + (pitch - sizeMm * 0.96) / 2, width, height }));
     });
     return { marks, rest: joined(lines.slice(fitting * columns)) };
   }
 
   function broken(of: Paragraph, width: number, sizeMm: number): Line[] {
-    const hang = sizeMm * (of.head === 'plain' ? 0 : 0.9);
+    const bar = of.barred ? sizeMm * 0.8 : 0;
+    const hang = bar + (of.head ? 0 : sizeMm * 0.9);
     const weight = of.head ? 'bold' : 'regular';
     return wrap(plan.metrics, of.text, width - hang, sizeMm, weight).map(
       (one, i): Line => ({
         text: i === 0 && !of.head ? `· ${one}` : one,
-        indent: i === 0 && !of.head ? 0 : hang,
+        indent: i === 0 ? bar : hang,
         first: i === 0,
         of,
       }),
@@ -165,12 +170,12 @@ export function memoMarks({ box, geometry, plan }: Place, paragraphs: readonly P
 
 /** Lines that are left as paragraphs again, for a box of another width. */
 function joined(lines: readonly Line[]): Paragraph[] {
-  const paragraphs: { text: string; head?: 'plain' | 'bar' }[] = [];
+  const paragraphs: { -readonly [K in keyof Paragraph]: Paragraph[K] }[] = [];
   for (const { text, first, of } of lines) {
     const last = paragraphs.at(-1);
     if (first) paragraphs.push({ ...of, text: of.head ? text : text.slice(2) });
     else if (last) last.text += ` ${text}`;
-    else paragraphs.push({ text: `… ${text}` });
+    else paragraphs.push({ ...of, text: `… ${text}` });
   }
   return paragraphs;
 }

@@ -26,8 +26,8 @@
  * - Change bars: black rectangles, at least 0.7 mm wide and with nothing else beside them in their gutter at the left of the
  *   column concerned: both columns of a level, dialogue, camera, notes (the last three on the first side). From BAR_GAP of a
  *   row below the top edge of the first row that differs to as much above the bottom edge of the last one; rows that follow
- *   one another, also over blocks and pages, are one stretch. The memo has the sign before the head that tells what it means,
- *   and under the head what has changed; on further pages with bars the head alone.
+ *   one another, also over blocks and pages, are one stretch. The memo begins with a head that tells what they mean and the
+ *   changes under it, a bar beside them all; on further pages with bars the head alone.
  */
 
 import type { SolvedLevel, SolvedShot } from '../solve/solved.js';

@@ -135,17 +135,27 @@ describe('the memo', () => {
     expect(said(japanese!)).toContain('HEAD~1 からの変更（太線：変わったコマ） · D：なし');
   });
 
-  it('shows the bar itself beside its meaning', () => {
-    const [page] = pagesOf({ rows: [ROW] });
-    const head = textsOf(page!.marks).find(({ text }) => text.startsWith('Changed'))!;
+  it('has a bar beside the changes, and beside nothing else', () => {
+    const [page] = pagesOf({ rows: [ROW], lines: ['A is longer', 'B is shorter'] });
+    const texts = textsOf(page!.marks);
+    const head = texts.find(({ text }) => text.startsWith('Changed'))!;
+    const last = texts.find(({ text }) => text === '· B is shorter')!;
+    const next = texts.find(({ text }) => text.startsWith('· shake'))!;
     const signs = page!.marks.filter(
       (mark) => mark.kind === 'path' && mark.fill === 'black' && mark.points[0]![1] < page!.rows[0]!.y - 30,
     );
     expect(signs).toHaveLength(1);
     const [sign] = signs;
     if (sign?.kind !== 'path') throw new Error('no sign');
-    expect(sign.points[1]![0]).toBeLessThan(head.x);
-    expect(Math.abs(sign.points[0]![1] - boundsOf(head).top)).toBeLessThan(0.6);
+    const [[, top], [right], [, bottom]] = sign.points as [
+      [number, number],
+      [number, number],
+      [number, number],
+    ];
+    expect(right).toBeLessThan(Math.min(head.x, last.x));
+    expect(Math.abs(top - boundsOf(head).top)).toBeLessThan(0.6);
+    expect(bottom).toBeGreaterThan(boundsOf(last).bottom - 0.1);
+    expect(bottom).toBeLessThan(boundsOf(next).top);
   });
 
   it('says so where nothing has changed, and nothing of bars where no row differs', () => {
