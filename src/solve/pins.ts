@@ -107,7 +107,10 @@ function pin(drawing: Drawing, cel: number, name: string): void {
   drawing.pinned = true;
 }
 
-/** Where names with no second key belong. Null: nowhere. Several: an error, and then one of them, so that the rest can go on. */
+/**
+ * Where names with no second key belong: where their key leads to, and of several, to the key behind them in the line. Null: nowhere.
+ * Where the line does not tell it is an error, and then one of them, so that the rest can go on.
+ */
 function soleWay(
   line: NonNullable<Level['pinned']>,
   names: readonly PinnedBetween[],
@@ -120,20 +123,17 @@ function soleWay(
   const [sole] = targets;
   if (!first || sole === undefined) return sole ?? null;
   const next = keyBehind(line, first.cel);
+  if (next !== null && targets.includes(next)) return next;
   if (targets.length === 1) {
-    if (next !== null && next !== sole) otherWay(line, bare, sole, next, report);
+    if (next !== null) otherWay(line, bare, sole, next, report);
     return sole;
   }
-  const fitting =
-    ways.find((passage) => passage.to === next) ??
-    ways.find((passage) => passage.drawings.length === bare.length) ??
-    ways[0]!;
-  const { key } = first.name;
+  const fitting = ways.find((passage) => passage.drawings.length === bare.length) ?? ways[0]!;
   report(
     diagnose(
       'cels-ambiguous',
       first.span,
-      `Key ${key} leads to several keys (${targets.join(', ')}); name its in-betweens with the key that they lead to.`,
+      `Key ${first.name.key} leads to several keys (${targets.join(', ')}); name its in-betweens with the key that they lead to.`,
       { fix: leadingTo(bare, fitting.to) },
     ),
   );
@@ -141,7 +141,7 @@ function soleWay(
 }
 
 /** The key that stands behind a place in the line. In the order of first showing it is the one that the in-betweens there lead to. */
-export function keyBehind({ names }: NonNullable<Level['pinned']>, cel: number): string | null {
+function keyBehind({ names }: NonNullable<Level['pinned']>, cel: number): string | null {
   const next = names.slice(cel).find(({ form }) => form === 'key');
   return next?.form === 'key' ? next.name : null;
 }

@@ -52,11 +52,18 @@ describe('a cels line', () => {
     expect(diagnostics[0]!.fix!.edits.map((each) => each.text)).toEqual([edit]);
   });
 
-  test('a name without its second key is an error where the key leads to several', () => {
-    expect(shown(18, '1--2 x:2 1-3..', 'cels A 1 1.1 1.2 2').codes).toContain('error cels-ambiguous');
-    expect(shown(18, '1--2 x:2 1-3..', 'cels A 1 1>2.1 1>2.2 2').cels).toBe(
-      '1*2 2*2 3*2 4*2 x*2 1*2 5*2 6*4',
-    );
+  test('a name without its second key leads to the key behind it, where its key leads to several', () => {
+    for (const line of ['cels A 1 1.1 1.2 2', 'cels A 1 1>2.1 1>2.2 2']) {
+      const { cels, codes } = shown(18, '1--2 x:2 1-3..', line);
+      expect([cels, codes]).toEqual(['1*2 2*2 3*2 4*2 x*2 1*2 5*2 6*4', []]);
+    }
+    expect(shown(18, '1-3 x:2 1-2..', 'cels A 1 1.1 2').cels).toBe('1*2 4*2 5*2 x*2 1*2 2*2 3*6');
+  });
+
+  test('where none of them stands behind it, that is an error', () => {
+    const { codes, diagnostics } = shown(18, '1--2 x:2 1-3..', 'cels A 1 2 1.1 1.2');
+    expect(codes).toContain('error cels-ambiguous');
+    expect(diagnostics[0]!.fix!.edits.map(({ text }) => text)).toEqual(['1>2.1', '1>2.2']);
   });
 });
 

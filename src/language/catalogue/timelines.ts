@@ -219,8 +219,8 @@ export const timelines = entries({
     severity: 'error',
     title: 'a pinned name that fits several passages',
     explanation:
-      'Where key 1 leads to several keys, `1.1` does not say on which way the drawing lies. Write `1>2.1`: the first on the way from 1 to 2.',
-    example: lines('A: 1--2 x:2 1-3..\ncels A 1 1.1 1.2 2', 'A: 1--2 x:2 1-3..\ncels A 1 1>2.1 1>2.2 2'),
+      'Where key 1 leads to several keys, `1.1` is on the way to the key that stands behind it in the line. Here none of them does, so it does not say on which way the drawing lies. Write `1>2.1`: the first on the way from 1 to 2.',
+    example: lines('A: 1--2 x:2 1-3..\ncels A 1 2 1.1 1.2', 'A: 1--2 x:2 1-3..\ncels A 1 2 1>2.1 1>2.2'),
   },
   'cels-way': {
     severity: 'warning',
