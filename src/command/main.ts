@@ -23,7 +23,15 @@ const COMMANDS: Readonly<Record<string, Entry>> = {
   compare: { summary: 'say what differs between two versions of a cut', load: () => import('./compare.js') },
   blank: { summary: 'print empty forms to write on by hand', load: () => import('./blank.js') },
   show: { summary: 'show the sheet in the terminal', load: () => import('./show.js') },
+  completion: {
+    summary: 'let the shell complete commands and options',
+    load: () => import('./completion.js'),
+  },
   explain: { summary: 'say what a problem means and how it is mended', load: () => import('./explain.js') },
+  lsp: {
+    summary: 'serve an editor: problems, completion, renaming as you type',
+    load: () => import('./lsp.js'),
+  },
 };
 
 /** Runs the command that `argv` (without node and script) says. The exit status: 0 fine, 1 errors in the text, 2 wrong use. Never throws. */
@@ -63,10 +71,24 @@ async function run(argv: readonly string[], host: Host): Promise<number> {
   const [name, args] = first === 'help' ? [rest[0]!, ['--help']] : [first, rest];
   const entry = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
   if (!entry) throw unknownCommand(name, host);
-  const { define } = await entry.load();
-  const call: Run = { host, status: 0 };
-  await parse(define(newCommand(name, entry.summary, host), call), args);
+  const call: Run = { host, status: 0, commands: () => all(call) };
+  await parse(await made(name, entry, call), args);
   return call.status;
+}
+
+async function made(name: string, entry: Entry, call: Run): Promise<Command> {
+  const { define } = await entry.load();
+  return define(newCommand(name, entry.summary, call.host), call);
+}
+
+function all(call: Run): Promise<readonly Command[]> {
+  return Promise.all(Object.entries(COMMANDS).map(([name, entry]) => made(name, entry, call)));
+}
+
+/** Every command with its options, for what is written out of them. */
+export function allCommands(host: Host): Promise<readonly Command[]> {
+  const call: Run = { host, status: 0, commands: () => all(call) };
+  return call.commands();
 }
 
 function newCommand(name: string, summary: string, host: Host): Command {
@@ -112,7 +134,7 @@ function lineFault(fault: CommanderError, command: Command): LineFault {
       return new LineFault(
         'wrong-arguments',
         null,
-        `\`${command.name()}\` needs files; see \`${command.name()} --help\`.`,
+        `\`${command.name()}\` needs ${quoted === 'files' ? quoted : `a ${quoted}`}; see \`${command.name()} --help\`.`,
       );
     case 'commander.excessArguments':
       return new LineFault(
@@ -165,7 +187,7 @@ async function complain(fault: LineFault, argv: readonly string[], host: Host): 
 }
 
 function help(): string {
-  const rows = Object.entries(COMMANDS).map(([name, { summary }]) => `  ${name.padEnd(8)}  ${summary}`);
+  const rows = Object.entries(COMMANDS).map(([name, { summary }]) => `  ${name.padEnd(10)}  ${summary}`);
   return `cutwright turns the text of a cut into its exposure sheet on paper.
 
   cutwright check c012.cut      say what is wrong with it

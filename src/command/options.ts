@@ -59,9 +59,17 @@ export function checkRows(options: LookOptions, settings: Settings): void {
     throw new LineFault('option-value', options.rows, `\`--rows ${options.rows}\` does not do: ${fault}.`);
 }
 
+const chosen = new WeakMap<Option, readonly string[]>();
+
+/** The words that an option made by `choice` takes; undefined for any other. */
+export function wordsOf(option: Option): readonly string[] | undefined {
+  return chosen.get(option);
+}
+
 /** An option that takes one of a few words, with a guess for a misspelt one. */
 export function choice(flags: string, description: string, words: readonly string[]): Option {
   const option = new Option(flags, `${description}: ${words.join(', ')}`);
+  chosen.set(option, words);
   return option.argParser((word: string) => {
     // Nobody should have to remember that it is A4 but legal.
     const known = words.find((one) => one.toLowerCase() === word.toLowerCase());
