@@ -61,7 +61,7 @@ async function compareAll(host: Host, words: readonly string[], options: Options
   if (options.json) host.out(`${JSON.stringify(jsonOf(comparison, old, now), null, 2)}\n`);
   else {
     for (const { was, is, changes } of differing) host.out(noteOf(was, is, changes, options.labels ?? 'en'));
-    host.out(onlyLine(old.label, onlyOld) + onlyLine(now.label, onlyNow));
+    host.out(onlyLine(old.where, onlyOld) + onlyLine(now.where, onlyNow));
   }
   if (restricted !== null) {
     const message = `\`${restricted.label}\` holds no cut ${restricted.key}.`;

@@ -25,9 +25,9 @@ function heading(was: SolvedShot['shot'], { shot }: SolvedShot, t: Telling): str
 }
 
 /** `only in HEAD~1: cuts 1-7, 9`. */
-export function onlyLine(label: string, keys: readonly string[]): string {
+export function onlyLine(where: string, keys: readonly string[]): string {
   if (keys.length === 0) return '';
-  return `only in ${label}: ${keys.length === 1 ? 'cut' : 'cuts'} ${ranges(keys)}\n`;
+  return `only ${where}: ${keys.length === 1 ? 'cut' : 'cuts'} ${ranges(keys)}\n`;
 }
 
 /** Numbers that follow each other are joined. */

@@ -30,7 +30,7 @@ export function compareSides(old: Side, now: Side, desk: Desk): Promise<Comparis
 class Pairing {
   private readonly waiting = { old: new Map<string, Version>(), now: new Map<string, Version>() };
   private readonly order = new Map<string, number>();
-  private readonly differing: Differing[] = [];
+  private readonly differing: (Differing & { readonly key: string })[] = [];
   /** Files whose number nobody knows. */
   private readonly unknown = new Set<string>();
   private compared = 0;
@@ -55,6 +55,8 @@ class Pairing {
         else this.meet(name, next.value);
       }
       if (taken.old && taken.now) this.pair(taken.old, taken.now);
+      // There then and gone now, or the other way round.
+      else for (const name of ['old', 'now'] as const) if (taken[name]) this.meet(name, taken[name]);
     }
     return this.result();
   }
@@ -77,19 +79,19 @@ class Pairing {
     else this.pair(other, version);
   }
 
-  private pair({ solved: old }: Version, { solved: now }: Version): void {
+  private pair({ solved: old }: Version, { solved: now, key }: Version): void {
     if (!old || !now) return;
     this.compared += 1;
     const changes = compare(old, now);
-    if (changes.length > 0) this.differing.push({ was: old.shot, is: now, changes });
+    if (changes.length > 0) this.differing.push({ key: key ?? '', was: old.shot, is: now, changes });
   }
 
   private result(): Comparison {
     const { old, now, waiting, compared } = this;
     const only = (name: 'old' | 'now') =>
       [...waiting[name]].filter(([, { file }]) => !this.unknown.has(file)).map(([key]) => key);
-    const place = (is: SolvedShot) => this.order.get(keyOf(is)) ?? 0;
-    const differing = [...this.differing].sort((a, b) => place(a.is) - place(b.is));
+    const place = (key: string) => this.order.get(key) ?? 0;
+    const differing = [...this.differing].sort((a, b) => place(a.key) - place(b.key));
     // Of many against one only the one of its number is meant.
     const alone = old.single !== now.single;
     const single = old.single ? 'old' : 'now';
@@ -104,5 +106,3 @@ class Pairing {
     };
   }
 }
-
-const keyOf = ({ shot }: SolvedShot): string => shot.cut;

@@ -14,8 +14,9 @@ import type { Desk } from './desk.js';
 import { LineFault } from './line.js';
 
 export interface Side {
-  /** What it is called: the word of the command line, or the revision. */
+  /** What it is called: the word of the command line, or the revision; and where a cut is that only this side has. */
   readonly label: string;
+  readonly where: string;
   readonly host: Host;
   readonly found: Found;
   /** Before the names of its files in messages: `HEAD~1:`, or ''. */
@@ -44,7 +45,7 @@ export async function sideOf(host: Host, word: string): Promise<Side> {
   // As git has it: from the top of the work tree, but `./` and `../` from here.
   const from = /^\.\.?(\/|$)/.test(inner!) ? host.cwd : topOf(host);
   const path = resolve(from, inner!);
-  return side(past.value, await findCuts(past.value, [shortest(host, path)]), word, `${rev}:`);
+  return side(past.value, await findCuts(past.value, [shortest(past.value, path)]), word, `${rev}:`);
 }
 
 /** Then and now of what is named, or of the episode that the current folder belongs to. */
@@ -69,14 +70,25 @@ export async function sinceOf(
     [host, then].every((world) => world.kind(resolve(host.cwd, named[0]!)) !== 'folder') &&
     !/\.ya?ml$/.test(named[0]!);
   return {
-    old: { ...side(then, await findCuts(then, before), rev, `${rev}:`), single },
-    now: { ...side(host, await findCuts(host, [...after, ...nowhere]), 'now', ''), single },
+    old: {
+      ...side(
+        then,
+        await findCuts(
+          then,
+          before.map((word) => shortest(then, resolve(host.cwd, word))),
+        ),
+        rev,
+        `${rev}:`,
+      ),
+      single,
+    },
+    now: { ...side(host, await findCuts(host, [...after, ...nowhere]), 'now', ''), single, where: 'now' },
   };
 }
 
 function side(host: Host, found: Found, label: string, prefix: string): Side {
   const single = found.jobs.length === 1 && found.jobs[0]!.named;
-  return { label, host, found, prefix, single };
+  return { label, where: `in ${label}`, host, found, prefix, single };
 }
 
 /** The manifest on the way up, then or now; without one the folder. */

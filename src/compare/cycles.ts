@@ -140,3 +140,45 @@ export function regrouped(tokens: readonly Token[], alone: Iterable<Token>): Tok
   }
   return all;
 }
+
+/** A cycle before and after. */
+interface Both {
+  readonly old: Token;
+  readonly now: Token;
+}
+
+/**
+ * Whether a cycle changed in other ways than by what is left for it. One that `yields` is cut by what comes before it: it is
+ * played less often then, and nothing has changed in it.
+ */
+export function differs(pair: Both, yields: boolean): boolean {
+  const { old, now } = pair;
+  const [a, b] = [old.cycle, now.cycle];
+  if (!a || !b) return false;
+  if (a.bounce !== b.bounce || otherTimes(pair, yields)) return true;
+  if (a.passFrames !== b.passFrames && wholePasses(old, now)) return true;
+  const [before, after] = passesOf(old, now);
+  if (before.length !== after.length) return true;
+  return before.some((token, i) => {
+    const other = after[i]!;
+    if (token.cycle && other.cycle) return differs({ old: token, now: other }, false);
+    return token.symbol !== other.symbol || token.frames !== other.frames;
+  });
+}
+
+export function otherTimes({ old, now }: Both, yields: boolean): boolean {
+  const [a, b] = [old.cycle!, now.cycle!];
+  const cut = [a, b].some(({ played, passFrames }) => played % passFrames !== 0);
+  if (yields && cut) return false;
+  return a.played !== b.played && a.times !== b.times && a.times !== null && b.times !== null;
+}
+
+/** What a cycle ends on, as the run that is seen there. */
+export function endHeld(token: Token): Token {
+  const { played, passFrames, pass } = token.cycle!;
+  const into = (played - 1) % passFrames;
+  const last = pass.findLast(({ start }) => start - token.start <= into) ?? pass.at(-1)!;
+  const shownFor = into - (last.start - token.start) + 1;
+  const start = token.start + played - shownFor;
+  return { ...last, start, frames: token.start + token.frames - start };
+}

@@ -1,6 +1,7 @@
 /** What happened between two aligned sequences of exposures: the places where time is added, taken or filled otherwise. */
 
 import { align } from './align.js';
+import type { Follow } from './change.js';
 import type { Token } from './tokens.js';
 
 export interface Aligned {
@@ -116,3 +117,28 @@ function joined(events: readonly Event[], aligned: readonly Aligned[]): Event[] 
 }
 
 const sum = (tokens: readonly Token[]): number => tokens.reduce((frames, token) => frames + token.frames, 0);
+
+/** The last aligned one before the event after this one. */
+export function endOf({ events, aligned }: Story, e: number): number {
+  const next = events[e + 1];
+  if (!next) return aligned.length - 1;
+  if (next.type === 'region') return next.after;
+  return next.type === 'anchor' ? next.first - 1 : next.first;
+}
+
+/** What an event moves that is not said elsewhere. */
+export function followOf(event: Event, { aligned, events, scope }: Story, e: number): Follow | null {
+  const first =
+    event.type === 'region' ? event.after + 1 : event.type === 'anchor' ? event.first : event.last + 1;
+  if (event.delta === 0 || first >= aligned.length) return null;
+  // Where the next thing happens at once, there is nothing between the two.
+  const next = events[e + 1];
+  if (next && (next.type === 'region' ? next.after + 1 : next.first) <= first) return null;
+  // Up to where things stand again as they did without it.
+  const away = (k: number) => aligned[k]!.now.start - aligned[k]!.old.start;
+  const without = away(first) - event.delta;
+  if (away(first) === 0 && scope !== 'pass') return null;
+  let last = first;
+  while (last + 1 < aligned.length && away(last + 1) !== without) last++;
+  return { by: event.delta, last: last === aligned.length - 1 ? null : aligned[last]!.now.seen };
+}

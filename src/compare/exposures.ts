@@ -2,8 +2,17 @@
 
 import type { Frames } from '../shot/shot.js';
 import type { Change, ChangeBody, ChangeOf, Follow, Seen, Shown } from './change.js';
-import { pairCycles, passesOf, regrouped, wholePasses } from './cycles.js';
-import { type Aligned, type Anchors, type Event, type Scope, type Story, story } from './events.js';
+import { differs, endHeld, otherTimes, pairCycles, passesOf, regrouped, wholePasses } from './cycles.js';
+import {
+  type Aligned,
+  type Anchors,
+  type Event,
+  endOf,
+  followOf,
+  type Scope,
+  type Story,
+  story,
+} from './events.js';
 import type { Names } from './names.js';
 import type { OtherCount } from './passages.js';
 import { type Token, tokensOf } from './tokens.js';
@@ -271,42 +280,6 @@ class Teller {
   }
 }
 
-/**
- * Whether a cycle changed in other ways than by what is left for it. One that `yields` is cut by what comes before it: it is
- * played less often then, and nothing has changed in it.
- */
-function differs(pair: Aligned, yields: boolean): boolean {
-  const { old, now } = pair;
-  const [a, b] = [old.cycle, now.cycle];
-  if (!a || !b) return false;
-  if (a.bounce !== b.bounce || otherTimes(pair, yields)) return true;
-  if (a.passFrames !== b.passFrames && wholePasses(old, now)) return true;
-  const [before, after] = passesOf(old, now);
-  if (before.length !== after.length) return true;
-  return before.some((token, i) => {
-    const other = after[i]!;
-    if (token.cycle && other.cycle) return differs({ old: token, now: other }, false);
-    return token.symbol !== other.symbol || token.frames !== other.frames;
-  });
-}
-
-function otherTimes({ old, now }: Aligned, yields: boolean): boolean {
-  const [a, b] = [old.cycle!, now.cycle!];
-  const cut = [a, b].some(({ played, passFrames }) => played % passFrames !== 0);
-  if (yields && cut) return false;
-  return a.played !== b.played && a.times !== b.times && a.times !== null && b.times !== null;
-}
-
-/** What a cycle ends on, as the run that is seen there. */
-function endHeld(token: Token): Token {
-  const { played, passFrames, pass } = token.cycle!;
-  const into = (played - 1) % passFrames;
-  const last = pass.findLast(({ start }) => start - token.start <= into) ?? pass.at(-1)!;
-  const shownFor = into - (last.start - token.start) + 1;
-  const start = token.start + played - shownFor;
-  return { ...last, start, frames: token.start + token.frames - start };
-}
-
 /** What is put into a hold parts it in two: the second half is nothing new. */
 function parted(tokens: readonly Token[], held: Token | null): readonly Token[] {
   if (tokens.length < 2 || !held || held.cycle) return tokens;
@@ -333,29 +306,4 @@ function shown(token: Token, others: ReadonlySet<string>): Shown {
     ? cycle.pass.some((one) => one.seen.form === 'drawing' && !others.has(one.symbol))
     : seen.form === 'drawing' && !others.has(symbol);
   return { seen, from: start, frames, fresh };
-}
-
-/** The last aligned one before the event after this one. */
-function endOf({ events, aligned }: Story, e: number): number {
-  const next = events[e + 1];
-  if (!next) return aligned.length - 1;
-  if (next.type === 'region') return next.after;
-  return next.type === 'anchor' ? next.first - 1 : next.first;
-}
-
-/** What an event moves that is not said elsewhere. */
-function followOf(event: Event, { aligned, events, scope }: Story, e: number): Follow | null {
-  const first =
-    event.type === 'region' ? event.after + 1 : event.type === 'anchor' ? event.first : event.last + 1;
-  if (event.delta === 0 || first >= aligned.length) return null;
-  // Where the next thing happens at once, there is nothing between the two.
-  const next = events[e + 1];
-  if (next && (next.type === 'region' ? next.after + 1 : next.first) <= first) return null;
-  // Up to where things stand again as they did.
-  let last = first;
-  const away = (k: number) => aligned[k]!.now.start - aligned[k]!.old.start;
-  const shift = away(first);
-  if (shift === 0 && scope !== 'pass') return null;
-  while (last + 1 < aligned.length && away(last + 1) === shift) last++;
-  return { by: event.delta, last: last === aligned.length - 1 ? null : aligned[last]!.now.seen };
 }

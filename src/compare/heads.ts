@@ -8,7 +8,7 @@ const whole = (body: HeadChange): Change => ({ ...body, place: null, rows: null 
 
 export function headChanges({ shot: old }: SolvedShot, { shot: now }: SolvedShot): Change[] {
   const changes: HeadChange[] = [];
-  if (old.cut !== now.cut) changes.push({ kind: 'cut', old: old.cut, now: now.cut });
+  if (plain(old.cut) !== plain(now.cut)) changes.push({ kind: 'cut', old: old.cut, now: now.cut });
   if (old.time !== now.time) changes.push({ kind: 'time', old: old.time, now: now.time });
   // An overlap that comes, goes or lasts otherwise is said with the light, and brings its handles.
   const overlaps = ({ camera }: SolvedShot['shot']) =>
@@ -28,6 +28,13 @@ export function headChanges({ shot: old }: SolvedShot, { shot: now }: SolvedShot
     changes.push({ kind: 'artist', old: old.artists, now: now.artists });
   return changes.map(whole);
 }
+
+/** Full-width forms and leading zeros make no other number. */
+const plain = (cut: string) =>
+  cut
+    .normalize('NFKC')
+    .replace(/^0+(?=\d)/, '')
+    .toUpperCase();
 
 const ends = ({ head, tail }: { head: number; tail: number }) => ({ head, tail });
 

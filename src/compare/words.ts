@@ -1,8 +1,8 @@
 /** A change as one sentence of a retake note, in the two languages of a sheet. */
 
 import type { Change, ChangeOf } from './change.js';
-import { en } from './en.js';
-import { ja } from './ja.js';
+import { en } from './en/index.js';
+import { ja } from './ja/index.js';
 import type { Telling } from './telling.js';
 
 export { type Telling, telling } from './telling.js';
