@@ -197,7 +197,8 @@ function jsonOf(solved: SolvedShot, { diagnostics, sources }: Compiled, options:
     toJson(
       solved,
       diagnostics.map((one) => ({ ...one, span: { ...one.span, file: name(one.span.file) } })),
-      new Map([...sources].map(([file, source]) => [name(file), source])),
+      // Of two files with one name the cut's own stands: texts of other cuts come last.
+      new Map([...sources].reverse().map(([file, source]) => [name(file), source])),
       options,
     ),
   );

@@ -122,10 +122,11 @@ function check({ way, own, other, facing }: Meeting, checked: Checked): Diagnost
   }
   const name = other.number === '' ? `\`${other.name}\`` : `cut ${other.number}`;
   if (facing.kind === 'unknown') {
+    const reason = other.text === null ? 'it cannot be read' : 'there are errors in its text';
     return diagnose(
       'overlap-unchecked',
       own.span,
-      `Whether ${name} names the same length cannot be told: there are errors in its text.`,
+      `Whether ${name} names the same length cannot be told: ${reason}.`,
     );
   }
   if (facing.kind === 'none') {
@@ -170,9 +171,10 @@ function lengthFor({ frames, fps, written }: End & { kind: 'overlap' }, own: num
 /** A line of its own below the cut's time. */
 function addLine(line: string, { shot, text }: Checked): Fix {
   const { end, file } = shot.spans.time;
-  const stop = /[\r\n]/.exec(text.slice(end));
+  const stop = /\r\n|\n|\r/.exec(text.slice(end));
   const at = stop ? end + stop.index : text.length;
-  return { title: `add \`${line}\``, edits: [{ span: { file, start: at, end: at }, text: `\n${line}` }] };
+  const edit = { span: { file, start: at, end: at }, text: `${stop?.[0] ?? '\n'}${line}` };
+  return { title: `add \`${line}\``, edits: [edit] };
 }
 
 function statementSpan(tree: Tree, way: Way): Span {

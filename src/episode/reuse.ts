@@ -39,18 +39,22 @@ export function findReused(
   const diagnostics: Diagnostic[] = [];
 
   const lend = (level: Level, reuse: NonNullable<Level['reuse']>): Lent => {
-    const cut = story.find(reuse.cut);
-    if (!cut) return { reason: `the episode has no cut ${reuse.cut}` };
-    const round = circle({ level: level.name, cut: reuse.cut, from: reuse.level }, shot.cut, cut, story);
-    if (round)
-      return {
-        reason: `the levels reuse each other in a circle, ${round.links.join(' → ')}`,
-        round: round.own,
-      };
-    const id = JSON.stringify([cut.path, reuse.level]);
-    const known = shelf.levels.get(id) ?? borrow(others(cut.path, reuse.level), reuse);
-    shelf.levels.set(id, known);
-    return known;
+    const way = follow({ level: level.name, cut: reuse.cut, from: reuse.level }, shot.cut, story);
+    if (way.circle) {
+      const shown = way.circle.links.join(' → ');
+      return { reason: `the levels reuse each other in a circle, ${shown}`, round: way.circle.own };
+    }
+    if (way.links.length === 0) return { reason: `the episode has no cut ${reuse.cut}` };
+    if (way.links.length > MOST_LINKS)
+      return { reason: `the level goes through more than ${MOST_LINKS} cuts` };
+    // From the far end, so that however long the way is, no cut is compiled while another one is.
+    let lent: Lent | null = null;
+    for (const { cut, from } of way.links.toReversed()) {
+      const id = JSON.stringify([cut.path, from]);
+      lent = shelf.levels.get(id) ?? borrow(others(cut.path, from), cut.number, from);
+      shelf.levels.set(id, lent);
+    }
+    return lent!;
   };
 
   for (const level of shot.levels) {
@@ -101,37 +105,37 @@ function listed(drawings: readonly string[]): string {
   return drawings.length > 6 ? `${shown}, …` : shown;
 }
 
-/**
- * Where following the levels from one to the next comes back: the links as `9/C`, and whether the level that it began with is one
- * of them (`own`), or only leads there.
- */
-function circle(
-  start: Borrowed,
-  number: string,
-  lender: StoryCut,
-  story: Story,
-): { links: readonly string[]; own: boolean } | null {
-  const shown = (cut: string, level: string): string => `${cutKey(cut)}/${level}`;
-  const links = [shown(number, start.level)];
-  let at: StoryCut | null = lender;
-  let wanted = start.from;
-  while (at) {
-    const link = shown(at.number, wanted);
-    const begun = links.indexOf(link);
-    if (begun >= 0) return { links: [...links.slice(begun), link], own: begun === 0 };
-    links.push(link);
-    const next: Borrowed | undefined = story.borrowed(at).find(({ level }) => level === wanted);
-    if (!next) return null;
-    at = story.find(next.cut);
-    wanted = next.from;
-  }
-  return null;
+/** A level that goes through more cuts than this is no reuse but a slip. */
+const MOST_LINKS = 100;
+
+/** The way of a level from cut to cut, to where its drawings are made. */
+interface Way {
+  /** The levels that it comes from, the nearest first; more than MOST_LINKS are not followed. */
+  readonly links: readonly { readonly cut: StoryCut; readonly from: string }[];
+  /** Where the way comes back: links such as `9/C`; `own`: the level that it begins with is one of them. */
+  readonly circle: { readonly links: readonly string[]; readonly own: boolean } | null;
 }
 
-function borrow(
-  { solved, shot, diagnostics, digest }: Compiled,
-  { cut, level }: { cut: string; level: string },
-): Lent {
+function follow(start: Borrowed, number: string, story: Story): Way {
+  const shown = (cut: string, level: string): string => `${cutKey(cut)}/${level}`;
+  const passed = [shown(number, start.level)];
+  const links: { cut: StoryCut; from: string }[] = [];
+  let next: Borrowed | undefined = start;
+  while (next && links.length <= MOST_LINKS) {
+    const from: string = next.from;
+    const cut = story.find(next.cut);
+    if (!cut) break;
+    const link = shown(cut.number, from);
+    const begun = passed.indexOf(link);
+    if (begun >= 0) return { links, circle: { links: [...passed.slice(begun), link], own: begun === 0 } };
+    passed.push(link);
+    links.push({ cut, from });
+    next = story.borrowed(cut).find(({ level }) => level === from);
+  }
+  return { links, circle: null };
+}
+
+function borrow({ solved, shot, diagnostics, digest }: Compiled, cut: string, level: string): Lent {
   if (!solved || hasErrors(diagnostics)) return { reason: `cut ${cut} has errors` };
   const found = solved.levels.find(({ name }) => name === level);
   const span = shot?.levels.find(({ name }) => name === level)?.reuse?.span;

@@ -12,13 +12,13 @@ export type Files = Readonly<Record<string, string>>;
 export const cut = (number: string, lines = ''): string =>
   `cut ${number}\ntime 2+0\n${lines}${lines === '' ? '' : '\n'}A: 1--2..\n`;
 
-/** Compiles what an argument means, cuts by their names, each run with a shelf of its own; beside an empty manifest. */
-export async function compiled(files: Files, arg = '.'): Promise<Record<string, Compiled>> {
-  return compiledIn(memoryHost({ 'episode.yaml': '', ...files }), arg);
+/** Compiles what arguments mean, in their order, on one shelf; cuts by their names; beside an empty manifest. */
+export async function compiled(files: Files, ...args: string[]): Promise<Record<string, Compiled>> {
+  return compiledIn(memoryHost({ 'episode.yaml': '', ...files }), ...args);
 }
 
-export async function compiledIn(host: MemoryHost, arg = '.'): Promise<Record<string, Compiled>> {
-  const { jobs } = await findCuts(host, [arg]);
+export async function compiledIn(host: MemoryHost, ...args: string[]): Promise<Record<string, Compiled>> {
+  const { jobs } = await findCuts(host, args.length > 0 ? args : ['.']);
   const shelf = newShelf();
   return Object.fromEntries(
     jobs.map(({ name, path, episode }) => [name, compile(host, path, episode, { name, shelf })]),

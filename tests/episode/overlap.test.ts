@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { memoryHost } from '../../src/host/memory.js';
 import { applied } from '../../src/language/read.js';
+import { run } from '../command/run.js';
 import { codes, compiled, compiledIn, cut, told } from './episode.js';
 
 /** Cuts 1, 2 and 3 in a row, with these lines. */
@@ -126,6 +127,22 @@ describe('a dissolve', () => {
   });
 });
 
+test('in an export has its place in the text of its own cut, though the other file has the same name', async () => {
+  const files = {
+    'episode.yaml': '',
+    'day/c.cut': `# the day\n\n\n${cut('1', 'overlap out 1+0')}`,
+    'night/c.cut': cut('2'),
+  };
+  const host = memoryHost(files);
+  const { out } = await run(host, 'export', 'day/c.cut');
+  const { diagnostics } = JSON.parse(out) as {
+    diagnostics: { code: string; line: number; column: number }[];
+  };
+  expect(diagnostics.map(({ code, line, column }) => [code, line, column])).toEqual([
+    ['overlap-unanswered', 6, 1],
+  ]);
+});
+
 describe('errors of the neighbour', () => {
   test.each([
     ['a broken overlap', 'cut 2\ntime 2+0\noverlap in\nA: 1..\n'],
@@ -147,7 +164,7 @@ describe('errors of the neighbour', () => {
     host.locked.add('/work/2.cut');
     const { '1.cut': one } = await compiledIn(host, '1.cut');
     expect(told(one, 'overlap')).toEqual([
-      'overlap-unchecked 24: Whether `2.cut` names the same length cannot be told: there are errors in its text.',
+      'overlap-unchecked 24: Whether `2.cut` names the same length cannot be told: it cannot be read.',
     ]);
   });
 

@@ -87,6 +87,24 @@ describe('a level that reuses one', () => {
   });
 });
 
+test('a level may go through a hundred cuts, and the first of them is not compiled for long', async () => {
+  const chain = (length: number) =>
+    Object.fromEntries(
+      Array.from({ length }, (_, i) => {
+        const number = length - i;
+        const lines = number === 1 ? 'C: 7 8..' : `level C reuse ${number - 1}/C\nC: 8 7..`;
+        return [`c${number}.cut`, cut(`${number}`, lines)];
+      }),
+    );
+  const hundred = await compiled(chain(101), 'c101.cut');
+  expect(codes(hundred['c101.cut'])).toEqual([]);
+  expect(numbers(hundred['c101.cut'], 'C')).toBe('1=7 2=8');
+  const more = await compiled(chain(102), 'c102.cut');
+  expect(told(more['c102.cut'], 'reuse')).toEqual([
+    'reuse-unknown 101/C: The level goes through more than 100 cuts, so the numbers of `101/C` are not known here.',
+  ]);
+});
+
 describe('levels that reuse each other', () => {
   const round = {
     '7.cut': cut('7', 'level C reuse 9/C\nC: 1..'),
