@@ -58,7 +58,7 @@ function lastPrint({ host }: Running, path: string | null): Earlier {
 
 /** Writes pages of a cut. `known`: those that are left out were printed before as they are. */
 async function write(
-  { host, plan, outcome, press }: Running,
+  { host, outcome, press }: Running,
   targets: Targets,
   laid: Laid,
   keep: (page: number) => boolean,

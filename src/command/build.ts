@@ -11,41 +11,51 @@ import { Progress } from './progress.js';
 import type { Run } from './run.js';
 import { Running } from './running.js';
 
+const CHANGED = `
+A cut has changed where its paper would come out otherwise. Comments, spelling, the clock and the stamp at
+the foot do not count. Each PDF holds a record of what was printed: one that is missing, damaged or of
+another program is printed anew. Files of cuts that are gone are named, and never deleted.
+`;
+
 export function define(command: Command, run: Run): Command {
   command
     .argument(
       '[files...]',
-      'cuts, folders or an episode.yaml; - is standard input; otherwise the episode of this folder',
+      'cuts, folders or an episode.yaml; - is standard input; none: the episode of this folder',
     )
     .option('-o, --output <path>', 'a file, a folder, or - for standard output; otherwise beside the cut')
-    .option('--one-file', 'all cuts in one PDF for the printer, with bookmarks');
+    .option('--one-file', 'all cuts in one PDF with bookmarks, beside the manifest or where --output says');
   return withReport(
     withLooks(command)
       .addOption(choice('--only <part>', 'print one part', PARTS))
       .option('--true-size', 'print the scale strip and the field overlay as well, to lay on the drawing')
-      .option('--changed', 'print only the cuts that would come out otherwise than at the last build')
-      .option('--since <rev>', 'print only the cuts that would come out otherwise than at a git revision')
+      .option('--changed', 'print only cuts that have changed on paper since the last build; say which pages')
+      .option('--since <rev>', 'the same, compared with a git revision such as HEAD~1')
       .option('--marked-against <rev>', 'mark on the sheets what has changed since a git revision')
-      .option('--pages <range>', 'print these pages only, such as 2-3; or the pages that are "changed"'),
+      .option(
+        '--pages <range>',
+        'print these pages only, such as 2-3; "changed": those that --changed or --since finds',
+      ),
   )
     .addHelpText(
       'after',
       examples(
         ['cutwright build c012.cut', 'writes c012.pdf'],
         ['cutwright build', 'every cut of the episode that this folder lies in'],
-        ['cutwright build episode.yaml --output out/', 'the same, into a folder'],
-        ['cutwright build --one-file --output all.pdf', 'the episode as one file'],
-        ['cutwright build --changed', 'only the cuts whose paper has changed, and says which pages'],
-        ['cutwright build --since HEAD~1 --one-file --pages changed', 'the pages to exchange in the binders'],
+        ['cutwright build episode.yaml -o out/', 'the same, into a folder'],
+        ['cutwright build --one-file -o all.pdf', 'the episode as one file for the printer'],
+        ['cutwright build -o out/ --changed', 'only what has changed since the last build'],
+        ['cutwright build --since HEAD~1 -o out/', 'only what has changed since the last commit'],
+        ['cutwright build --changed --one-file --pages changed', 'the pages to exchange in the binders'],
         [
           'cutwright build c012.cut --marked-against HEAD~1',
-          'bars beside the rows that differ, a list in the memo',
+          'bars beside rows that differ, a list in the memo',
         ],
         ['cutwright build c012.cut --paper A3 --labels ja', 'on A3, with a Japanese form'],
         ['cutwright build c012.cut --pages 2-3', 'only these pages'],
-        ['cutwright build c012.cut --only strip', 'the graduations of its moves as a ruler at true size'],
-        ['cutwright build - --output - < c012.cut > a.pdf', 'from standard input to standard output'],
-      ),
+        ['cutwright build c012.cut --only strip', 'the graduations of its moves at true size'],
+        ['cutwright build - -o - < c012.cut > a.pdf', 'from standard input to standard output'],
+      ) + CHANGED,
     )
     .action(async (files: string[], options: BuildOptions) => {
       run.status = await build(run.host, files, options);

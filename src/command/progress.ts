@@ -7,7 +7,8 @@ const LINE_EVERY = 100;
 const WIDEST = 40;
 
 /**
- * Watches a run. All that is said must go through `host`, which takes the bar away first and draws it again below.
+ * Watches a run. All that is said must go through `host`, which takes the bar away first and draws it again below. The bar is
+ * drawn when a cut is begun, never by the clock.
  */
 export class Progress {
   readonly host: Host;

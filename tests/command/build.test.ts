@@ -64,6 +64,37 @@ describe('where it goes', () => {
     expect(fileNames(host).filter((name) => name.startsWith('out/'))).toEqual(['out/1.pdf', 'out/2.pdf']);
   });
 
+  test('without files: the episode that the current folder lies in', async () => {
+    const files = {
+      'episode.yaml': 'cuts: "cuts/*.cut"\n',
+      'cuts/1.cut': CUT,
+      'cuts/2.cut': TWO,
+      'x/3.cut': TWO,
+    };
+    const top = memoryHost(files);
+    expect((await run(top, 'build')).error).toBe('wrote 2 files, 4 pages, in cuts\n');
+    expect(fileNames(top).filter((name) => name.endsWith('.pdf'))).toEqual(['cuts/1.pdf', 'cuts/2.pdf']);
+    const below = Object.assign(memoryHost(files), { cwd: '/work/cuts' });
+    expect((await run(below, 'build', '-o', 'out')).error).toBe('wrote 2 files, 4 pages, in out\n');
+    expect(fileNames(below).filter((name) => name.endsWith('.pdf'))).toEqual([
+      'cuts/out/1.pdf',
+      'cuts/out/2.pdf',
+    ]);
+  });
+
+  test('without files, outside any episode: wrong use', async () => {
+    const { status, error } = await run(memoryHost({ '1.cut': CUT }), 'build');
+    expect([status, error]).toEqual([2, expect.stringContaining('this folder lies in no episode')]);
+  });
+
+  test('the folder is swept of what killed runs left', async () => {
+    const host = memoryHost({ 'e/episode.yaml': '', 'e/1.cut': CUT, 'e/b/2.cut': TWO });
+    await run(host, 'build', 'e');
+    expect(host.swept).toEqual(['/work/e', '/work/e/b']);
+    await run(host, 'build', 'e', '--one-file', '-o', 'out/all.pdf');
+    expect(host.swept.at(-1)).toBe('/work/out');
+  });
+
   test('a shared file in the folder is passed over', async () => {
     const host = memoryHost({ 'a.cut': `use "h.cut"\n${CUT}`, 'h.cut': 'phrase walk = 1--2--\n' });
     expect(await run(host, 'build', '.')).toMatchObject({ status: 0, error: 'wrote a.pdf: 2 pages\n' });
@@ -78,6 +109,21 @@ describe('what is wrong with one cut', () => {
     expect(status).toBe(1);
     expect(fileNames(host)).toEqual(['a.cut', 'a.pdf', 'b.cut', 'c.cut', 'c.pdf']);
     expect(error).toMatch(/wrote 2 files, 4 pages, in \.\nnot printed: cut 3 \(1 error\)\n$/);
+  });
+
+  test('is said of each in short, of many for the first', async () => {
+    const cuts = Array.from({ length: 20 }, (_, i) => [`e/${i + 1}.cut`, BROKEN.replace('3', `${i + 1}`)]);
+    const host = memoryHost({
+      ...Object.fromEntries(cuts),
+      'e/episode.yaml': '',
+      'e/1.cut': 'cut 1\ntime 1+0\nA: 1:3\nB: 1:3\n',
+      'e/2.cut': 'cat 2\n',
+    });
+    const { error } = await run(host, 'build', 'e');
+    const last = error.split('\n').at(-2)!;
+    expect(last).toMatch(
+      /^not printed: cut 1 \(2 errors\), e\/2\.cut \(\d+ errors?\), cut 3 \(1 error\), .*cut 12 \(1 error\) and 8 more$/,
+    );
   });
 
   test('leaves the last good PDF as it is', async () => {

@@ -24,13 +24,15 @@ describe('help', () => {
     );
     expect(lines.length).toBeGreaterThanOrEqual(2);
     for (const line of lines) {
-      const host = memoryHost({
+      const files = {
         // With in-betweens and graduations, so that every part of it can be printed.
         'c012.cut': `${CUT}field B full at 20,0\npan full@1 > B@1+0 ticks\n`,
         'cuts/c1.cut': CUT,
         'cuts/c2.cut': CUT.replace('1', '2'),
         'episode.yaml': 'cuts: "cuts/*.cut"',
-      });
+      };
+      const host = memoryHost(files);
+      host.revisions.set('HEAD~1', memoryHost(files));
       host.input = Buffer.from(CUT);
       const argv = line.replace(/ [<>] \S+/g, '').split(' ');
       const { status, error } = await run(host, ...argv);
