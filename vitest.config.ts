@@ -25,6 +25,8 @@ export default defineConfig({
   define: { CUTWRIGHT_SOURCES: JSON.stringify(sourcesHash()) },
   test: {
     include: ['tests/**/*.test.ts'],
+    // Transformed sources are kept from run to run.
+    experimental: { fsModuleCache: true },
     testTimeout: 120_000,
     hookTimeout: 120_000,
     reporters: ['default', count],
