@@ -1,0 +1,181 @@
+/** Fields, moves and light. */
+
+import type { Spacing } from '../../shot/camera.js';
+import type { ChangeOf, LightSeen, MannerValue, MoveSeen, Speed } from '../change.js';
+import { figure, isLater, lasts, type Telling } from '../telling.js';
+import type { Sentences } from '../words.js';
+import { at, by, later, longer, quoted, range, timed, was } from './common.js';
+
+const SENSE = { in: 'T.U', out: 'T.B' } as const;
+
+function moveName({ move, levels, places, sense, quick }: MoveSeen): string {
+  const route = places.join('→');
+  const who = levels.join(',');
+  switch (move) {
+    case 'pan':
+      return `PAN ${route}`;
+    case 'truck':
+      return `${quick ? 'Q.' : ''}${sense ? SENSE[sense] : 'T.U/T.B'} ${route}`;
+    case 'levelTruck':
+      return `${who} layer ${sense ? SENSE[sense] : 'T.U/T.B'} ${route}`;
+    case 'slide':
+      return `${who} slide ${route}`;
+    case 'turn':
+      return `${who} turn ${route}`;
+    case 'roll':
+      return `${who} sway`;
+    case 'shake':
+      return 'shake';
+    default:
+      return `${who} ${move}`;
+  }
+}
+
+/** `, faster: largest step 1.53 mm/f (was 1.36)`; '' where the step stays. */
+function speed({ largestStepMm: { old, now } }: Speed): string {
+  if (Math.abs(old - now) < 0.005) return '';
+  return `, ${now > old ? 'faster' : 'slower'}: largest step ${figure(now)} mm/f ${was(figure(old))}`;
+}
+
+function moveTime(change: ChangeOf<'move-time'>, t: Telling): string {
+  const { frames, stops, places } = change;
+  const by = isLater(frames);
+  const name = moveName(change);
+  const span = `${range(frames.now, t)} ${was(range(frames.old, t))}`;
+  if (stops && by === 0) {
+    const moved = stops.now.flatMap((frame, i) =>
+      frame === stops.old[i]
+        ? []
+        : [`${places[i]} on ${t.row(Math.max(1, frame))} ${was(t.row(Math.max(1, stops.old[i]!)))}`],
+    );
+    return `${name}: ${moved.join(', ')}${speed(change)}`;
+  }
+  if (by !== null) return `${name} ${later(by, t)}: ${span}${speed(change)}`;
+  if (frames.now.to === frames.old.to)
+    return `${name} begins ${later(frames.now.from - frames.old.from, t)}: ${span}${speed(change)}`;
+  const grown = lasts(frames.now) - lasts(frames.old);
+  const how = grown === 0 ? '' : ` ${longer(grown, t)}`;
+  return `${name}${how}: ${span}${speed(change)}`;
+}
+
+function moveWay(change: ChangeOf<'move-way'>): string {
+  const { distanceMm, rateMm } = change;
+  const name = moveName(change);
+  const way = `${figure(distanceMm.now)} mm ${was(`${figure(distanceMm.old)} mm`)}`;
+  if (rateMm.old === null || rateMm.now === null) return `${name} ${way}${speed(change)}`;
+  const how = rateMm.now > rateMm.old ? 'faster' : 'slower';
+  return `${name} ${how}: ${figure(rateMm.now)} mm/f ${was(`${figure(rateMm.old)} mm/f`)}, ${way} in all`;
+}
+
+/** Which leg of several. */
+const legOf = ({ leg, places }: ChangeOf<'move-spacing'>) =>
+  places.length > 2 ? `, ${places[leg]}→${places[leg + 1]}` : '';
+
+function spacing(it: Spacing): string {
+  switch (it.form) {
+    case 'linear':
+      return 'even speed';
+    case 'ease':
+      return `ease ${it.leave}/${it.arrive}`;
+    case 'curve':
+      return `curve ${[it.x1, it.y1, it.x2, it.y2].map(figure).join(' ')}`;
+    case 'steps':
+      return 'graduations by hand';
+    case 'fair':
+      return `fairing ${it.mark} on frame ${it.frame} with ${figure(it.share * 100)}%`;
+  }
+}
+
+function manner(name: string, value: MannerValue, t: Telling): string {
+  switch (name) {
+    case 'kind':
+      return value === 'pan' ? 'PAN' : 'truck';
+    case 'ticks':
+      return value ? 'graduated frame by frame' : 'not graduated';
+    case 'ratios':
+      return value ? 'by equal ratios' : 'by equal widths';
+    case 'quick':
+      return value ? 'quick' : 'not quick';
+    case 'on':
+      return `on ${value}s`;
+    case 'carry':
+      return value === '' ? 'carrying no level' : `carrying ${value}`;
+    case 'levels':
+      return value === '' ? 'no level' : `level ${value}`;
+    case 'sense':
+      return value === 'cw' ? 'clockwise' : 'counter-clockwise';
+    case 'sideways':
+      return value ? 'sideways' : 'up and down';
+    case 'loop':
+      return value === null ? 'no loop' : `loop of ${value} mm`;
+    case 'about':
+      return value === null ? 'about the centre of the artwork' : `about ${value}`;
+    case 'size':
+      return `${String(value).replace('>', ' to ')} mm`;
+    case 'period':
+      return `every ${t.length(Number(value))}`;
+    case 'length':
+      return t.length(Number(value));
+    case 'white':
+      return value ? 'white' : 'black';
+    case 'text':
+      return quoted(String(value), t);
+    case 'direction':
+      return /^(left|right)$/.test(String(value)) ? `to the ${value}` : String(value);
+    default:
+      return String(value).replace('>', ' to ');
+  }
+}
+
+function lightName({ light, way, white, levels, text }: LightSeen, t: Telling): string {
+  const who = levels.join(',');
+  switch (light) {
+    case 'fade':
+      return `${white ? 'W' : 'F'}.${way === 'in' ? 'I' : 'O'}`;
+    case 'overlap':
+      return way === 'in' ? 'O.L with the cut before' : 'O.L with the next cut';
+    case 'expose':
+      return `${who} double exposure`;
+    case 'glow':
+      return `${who} light through`;
+    case 'effect':
+      return `effect ${quoted(text, t)}${who ? ` on ${who}` : ''}`;
+  }
+}
+
+export const camera = {
+  'field-added': ({ field, ...it }) => `field ${field} added: ${figure(it.widthMm)} mm wide at ${at(it)}`,
+  'field-dropped': ({ field }) => `field ${field} dropped`,
+  'field-renamed': ({ field, old }) => `field ${old} is called ${field}`,
+  'field-moved': ({ field, old, now, by: way }) => `field ${field} ${by(way)}: at ${at(now)} ${was(at(old))}`,
+  'field-resized': ({ field, old, now, percent }) =>
+    `field ${field} ${now > old ? 'larger' : 'smaller'}: ${figure(percent.now)}%, ${figure(now)} mm ${was(`${figure(percent.old)}%, ${figure(old)} mm`)}`,
+  'field-turned': ({ field, old, now }) =>
+    `field ${field} turned ${figure(Math.abs(now - old))}° ${now > old ? 'clockwise' : 'counter-clockwise'}: ${figure(now)}° ${was(`${figure(old)}°`)}`,
+  fix: ({ old, now }) => `FIX on ${now} ${was(old)}`,
+  'move-added': (change, t) => `${moveName(change)} added: ${range(change.frames, t)}`,
+  'move-dropped': (change, t) => `${moveName(change)} dropped ${was(range(change.frames, t))}`,
+  'move-time': moveTime,
+  'move-way': moveWay,
+  'move-route': (change, t) => {
+    const { old, now } = change.frames;
+    const times =
+      old.from === now.from && old.to === now.to ? '' : `: ${range(now, t)} ${was(range(old, t))}`;
+    return `${moveName(change)} ${was(change.old.join('→'))}${times}${speed(change)}`;
+  },
+  'mark-moved': (change) =>
+    `${moveName(change)}: mark ${change.mark} ${by(change.by)}, at ${at(change.now)} ${was(at(change.old))}`,
+  'move-spacing': (change) =>
+    `${moveName(change)}${legOf(change)}: ${spacing(change.now)} ${was(spacing(change.old))}${speed(change)}`,
+  'move-manner': (change, t) =>
+    `${moveName(change)}: ${manner(change.manner, change.now, t)} ${was(manner(change.manner, change.old, t))}`,
+  'light-added': (change, t) => `${lightName(change, t)} added: ${range(change.frames, t)}`,
+  'light-dropped': (change, t) => `${lightName(change, t)} dropped ${was(range(change.frames, t))}`,
+  'light-time': (change, t) => timed(lightName(change, t), change.frames, t),
+  'light-manner': (change, t) => {
+    const old = manner(change.manner, change.old, t);
+    // What its name says is not said again.
+    if (change.manner === 'text' || change.manner === 'levels') return `${lightName(change, t)} ${was(old)}`;
+    return `${lightName(change, t)}: ${manner(change.manner, change.now, t)} ${was(old)}`;
+  },
+} satisfies Partial<Sentences>;

@@ -1,0 +1,182 @@
+/** Fields, moves and light. */
+
+import type { Spacing } from '../../shot/camera.js';
+import type { ChangeOf, LightSeen, MannerValue, MoveSeen, Speed } from '../change.js';
+import { figure, isLater, lasts, type Telling } from '../telling.js';
+import type { Sentences } from '../words.js';
+import { at, by, later, longer, quoted, range, timed, was } from './common.js';
+
+const SENSE = { in: 'T.U', out: 'T.B' } as const;
+
+function moveName({ move, levels, places, sense, quick }: MoveSeen): string {
+  const route = places.join('→');
+  const who = levels.join(',');
+  switch (move) {
+    case 'pan':
+      return `PAN ${route}`;
+    case 'truck':
+      return `${quick ? 'Q.' : ''}${sense ? SENSE[sense] : 'T.U/T.B'} ${route}`;
+    case 'levelTruck':
+      return `${who} セル${sense ? SENSE[sense] : 'T.U/T.B'} ${route}`;
+    case 'slide':
+      return `${who} スライド ${route}`;
+    case 'turn':
+      return `${who} 回転 ${route}`;
+    case 'roll':
+      return `${who} ローリング`;
+    case 'shake':
+      return '画面動';
+    case 'pull':
+      return `${who} 引き`;
+    case 'follow':
+      return `${who} フォロー`;
+  }
+}
+
+function speed({ largestStepMm: { old, now } }: Speed): string {
+  if (Math.abs(old - now) < 0.005) return '';
+  return `、${now > old ? '速く' : '遅く'}：最大 ${figure(now)} mm/コマ${was(figure(old))}`;
+}
+
+function moveTime(change: ChangeOf<'move-time'>, t: Telling): string {
+  const { frames, stops, places } = change;
+  const by = isLater(frames);
+  const name = moveName(change);
+  const span = `${range(frames.now, t)}${was(range(frames.old, t))}`;
+  if (stops && by === 0) {
+    const moved = stops.now.flatMap((frame, i) =>
+      frame === stops.old[i]
+        ? []
+        : [`${places[i]}は${t.row(Math.max(1, frame))}${was(t.row(Math.max(1, stops.old[i]!)))}`],
+    );
+    return `${name}：${moved.join('、')}${speed(change)}`;
+  }
+  if (by !== null) return `${name} ${later(by, t)}：${span}${speed(change)}`;
+  if (frames.now.to === frames.old.to)
+    return `${name} 始まりを${later(frames.now.from - frames.old.from, t)}：${span}${speed(change)}`;
+  const grown = lasts(frames.now) - lasts(frames.old);
+  return `${name}${grown === 0 ? '' : ` ${longer(grown, t)}`}：${span}${speed(change)}`;
+}
+
+function moveWay(change: ChangeOf<'move-way'>): string {
+  const { distanceMm, rateMm } = change;
+  const name = moveName(change);
+  const way = `${figure(distanceMm.now)} mm${was(`${figure(distanceMm.old)} mm`)}`;
+  if (rateMm.old === null || rateMm.now === null) return `${name} ${way}${speed(change)}`;
+  const how = rateMm.now > rateMm.old ? '速く' : '遅く';
+  return `${name} ${how}：${figure(rateMm.now)} mm/コマ${was(`${figure(rateMm.old)} mm/コマ`)}、全長 ${way}`;
+}
+
+/** Which leg of several. */
+const legOf = ({ leg, places }: ChangeOf<'move-spacing'>) =>
+  places.length > 2 ? `、${places[leg]}→${places[leg + 1]}` : '';
+
+function spacing(it: Spacing): string {
+  switch (it.form) {
+    case 'linear':
+      return '等速';
+    case 'ease':
+      return `加減速 ${it.leave}/${it.arrive}`;
+    case 'curve':
+      return `カーブ ${[it.x1, it.y1, it.x2, it.y2].map(figure).join(' ')}`;
+    case 'steps':
+      return '手書き目盛り';
+    case 'fair':
+      return `フェアリング ${it.mark} ${it.frame}コマ目 ${figure(it.share * 100)}%`;
+  }
+}
+
+function manner(name: string, value: MannerValue, t: Telling): string {
+  switch (name) {
+    case 'kind':
+      return value === 'pan' ? 'PAN' : 'T.U/T.B';
+    case 'ticks':
+      return value ? '目盛りあり' : '目盛りなし';
+    case 'ratios':
+      return value ? '等比' : '等差';
+    case 'quick':
+      return value ? 'クイック' : '通常';
+    case 'on':
+      return `${value}コマ打ち`;
+    case 'carry':
+      return value === '' ? '付けなし' : `${value}付け`;
+    case 'levels':
+      return value === '' ? 'セルなし' : `セル${value}`;
+    case 'sense':
+      return value === 'cw' ? '右回り' : '左回り';
+    case 'sideways':
+      return value ? '横' : '縦';
+    case 'loop':
+      return value === null ? 'ループなし' : `ループ ${value} mm`;
+    case 'about':
+      return value === null ? '中心は作画の中央' : `中心 ${value}`;
+    case 'size':
+      return `${String(value).replace('>', '→')} mm`;
+    case 'period':
+      return `周期 ${t.length(Number(value))}`;
+    case 'length':
+      return t.length(Number(value));
+    case 'white':
+      return value ? '白' : '黒';
+    case 'text':
+      return quoted(String(value), t);
+    case 'direction':
+      return (
+        ({ left: '左', right: '右', up: '上', down: '下' } as Record<string, string>)[String(value)] ??
+        String(value)
+      );
+    default:
+      return String(value).replace('>', '→');
+  }
+}
+
+function lightName({ light, way, white, levels, text }: LightSeen, t: Telling): string {
+  const who = levels.join(',');
+  switch (light) {
+    case 'fade':
+      return `${white ? 'W' : 'F'}.${way === 'in' ? 'I' : 'O'}`;
+    case 'overlap':
+      return way === 'in' ? '前カットとO.L' : '次カットとO.L';
+    case 'expose':
+      return `${who} WXP`;
+    case 'glow':
+      return `${who} T光`;
+    case 'effect':
+      return `効果${quoted(text, t)}${who ? ` ${who}` : ''}`;
+  }
+}
+
+export const camera = {
+  'field-added': ({ field, ...it }) => `フレーム${field} 追加：幅 ${figure(it.widthMm)} mm、${at(it)}`,
+  'field-dropped': ({ field }) => `フレーム${field} 削除`,
+  'field-renamed': ({ field, old }) => `フレーム${old} は ${field} に改名`,
+  'field-moved': ({ field, old, now, by: way }) => `フレーム${field} ${by(way)}：${at(now)}${was(at(old))}`,
+  'field-resized': ({ field, old, now, percent }) =>
+    `フレーム${field} ${now > old ? '大きく' : '小さく'}：${figure(percent.now)}% ${figure(now)} mm${was(`${figure(percent.old)}% ${figure(old)} mm`)}`,
+  'field-turned': ({ field, old, now }) => `フレーム${field} 傾き ${figure(now)}°${was(`${figure(old)}°`)}`,
+  fix: ({ old, now }) => `FIX ${now}${was(old)}`,
+  'move-added': (change, t) => `${moveName(change)} 追加：${range(change.frames, t)}`,
+  'move-dropped': (change, t) => `${moveName(change)} 削除${was(range(change.frames, t))}`,
+  'move-time': moveTime,
+  'move-way': moveWay,
+  'move-route': (change, t) => {
+    const { old, now } = change.frames;
+    const times = old.from === now.from && old.to === now.to ? '' : `：${range(now, t)}${was(range(old, t))}`;
+    return `${moveName(change)}${was(change.old.join('→'))}${times}${speed(change)}`;
+  },
+  'mark-moved': (change) =>
+    `${moveName(change)}：${change.mark} ${by(change.by)}、${at(change.now)}${was(at(change.old))}`,
+  'move-spacing': (change) =>
+    `${moveName(change)}${legOf(change)}：${spacing(change.now)}${was(spacing(change.old))}${speed(change)}`,
+  'move-manner': (change, t) =>
+    `${moveName(change)}：${manner(change.manner, change.now, t)}${was(manner(change.manner, change.old, t))}`,
+  'light-added': (change, t) => `${lightName(change, t)} 追加：${range(change.frames, t)}`,
+  'light-dropped': (change, t) => `${lightName(change, t)} 削除${was(range(change.frames, t))}`,
+  'light-time': (change, t) => timed(lightName(change, t), change.frames, t),
+  'light-manner': (change, t) => {
+    const old = manner(change.manner, change.old, t);
+    // What its name says is not said again.
+    if (change.manner === 'text' || change.manner === 'levels') return `${lightName(change, t)}${was(old)}`;
+    return `${lightName(change, t)}：${manner(change.manner, change.now, t)}${was(old)}`;
+  },
+} satisfies Partial<Sentences>;
