@@ -8,7 +8,7 @@ import { edlText } from '../export/edl.js';
 import { otioText } from '../export/otio.js';
 import type { Host } from '../host/host.js';
 import type { Diagnostic } from '../language/diagnostic.js';
-import { written } from '../shot/time.js';
+import { secondsAndFrames } from '../shot/time.js';
 import { eachCut, findAll } from './batch.js';
 import { Desk, plural } from './desk.js';
 import { COMMAND_LINE, LineFault } from './line.js';
@@ -75,7 +75,9 @@ export async function exportEdit(
   const fault = deliver(host, target, Buffer.from(made.text, 'utf8'), span);
   if (fault) throw new LineFault(fault.code, target.name, fault.message);
   if (target.path !== null) {
-    desk.say(`wrote ${target.name}: ${plural(cuts.length, 'cut')}, ${written(edit.frames, edit.fps)}`);
+    desk.say(
+      `wrote ${target.name}: ${plural(cuts.length, 'cut')}, ${secondsAndFrames(edit.frames, edit.fps)}`,
+    );
   }
   return desk.finish();
 }

@@ -3,7 +3,7 @@
 import stringWidth from 'string-width';
 import type { CutList } from '../count/list.js';
 import type { CutRow } from '../count/row.js';
-import { feetWritten, written } from '../shot/time.js';
+import { feetAndFrames, secondsAndFrames } from '../shot/time.js';
 import { plural } from './desk.js';
 
 interface Column<T> {
@@ -28,14 +28,14 @@ export function listTable(list: CutList, width: number | null): string {
     {
       head: 'time',
       right: true,
-      of: ({ counted }) => (counted ? written(counted.time, counted.fps) : '?'),
-      total: written(totals.time, fps),
+      of: ({ counted }) => (counted ? secondsAndFrames(counted.time, counted.fps) : '?'),
+      total: secondsAndFrames(totals.time, fps),
     },
     {
       head: 'feet',
       right: true,
-      of: ({ counted }) => (counted ? feetWritten(counted.time) : '?'),
-      total: feetWritten(totals.time),
+      of: ({ counted }) => (counted ? feetAndFrames(counted.time) : '?'),
+      total: feetAndFrames(totals.time),
     },
     { head: 'levels', right: true, of: ({ counted }) => number(counted?.levels) },
     {
@@ -77,7 +77,7 @@ export function listTable(list: CutList, width: number | null): string {
   const people: Column<(typeof artists)[number]>[] = [
     { head: 'artist', least: 8, of: ({ name }) => oneLine(name) },
     { head: 'cuts', right: true, of: ({ cuts }) => String(cuts) },
-    { head: 'time', right: true, of: ({ running }) => written(running, fps) },
+    { head: 'time', right: true, of: ({ running }) => secondsAndFrames(running, fps) },
     { head: 'drawings', right: true, of: ({ drawings }) => String(drawings) },
   ];
   return [
@@ -93,7 +93,7 @@ export function listTable(list: CutList, width: number | null): string {
 function summary(list: CutList): string[] {
   const { totals, fps, budget } = list;
   const { counts, pages, over } = totals;
-  const length = (frames: number): string => `${written(frames, fps)} (${feetWritten(frames)})`;
+  const length = (frames: number): string => `${secondsAndFrames(frames, fps)} (${feetAndFrames(frames)})`;
   const lines = [
     `${plural(totals.cuts, 'cut')}, running time ${length(totals.running)}${againstBudget(over, budget, fps)}`,
   ];
@@ -120,8 +120,9 @@ function summary(list: CutList): string[] {
 /** `; budget 120+0: 7+12 under`. */
 export function againstBudget(over: number | null, budget: number | null, fps: number): string {
   if (over === null || budget === null) return '';
-  const by = over === 0 ? 'to the frame' : `${written(Math.abs(over), fps)} ${over > 0 ? 'over' : 'under'}`;
-  return `; budget ${written(budget, fps)}: ${by}`;
+  const by =
+    over === 0 ? 'to the frame' : `${secondsAndFrames(Math.abs(over), fps)} ${over > 0 ? 'over' : 'under'}`;
+  return `; budget ${secondsAndFrames(budget, fps)}: ${by}`;
 }
 
 function problemWords({ errors, warnings }: CutRow['problems']): string {

@@ -3,7 +3,7 @@
 import type { CutList } from '../count/list.js';
 import type { CutRow, Rhythm } from '../count/row.js';
 import type { Placed } from '../count/running.js';
-import { feetWritten, written } from '../shot/time.js';
+import { feetAndFrames, secondsAndFrames } from '../shot/time.js';
 import type { Counts } from '../solve/solved.js';
 import { csvLine } from './csv.js';
 import { jsonText } from './json.js';
@@ -18,8 +18,8 @@ const columns: readonly (readonly [name: string, of: (row: CutRow, placed: Place
   ['cut', ({ cut }) => cut],
   ['title', ({ title }) => title],
   ['scene', ({ scene }) => scene],
-  ['time', ({ counted }) => (counted ? written(counted.time, counted.fps) : null)],
-  ['feet', ({ counted }) => (counted ? feetWritten(counted.time) : null)],
+  ['time', ({ counted }) => (counted ? secondsAndFrames(counted.time, counted.fps) : null)],
+  ['feet', ({ counted }) => (counted ? feetAndFrames(counted.time) : null)],
   ['frames', ({ counted }) => counted?.time],
   ['rows', ({ counted }) => counted?.rows],
   ['start', ({ counted }, { start }) => (counted ? start : null)],
@@ -146,8 +146,8 @@ function exportedCut(
     counted: counted && {
       fps: counted.fps,
       time: counted.time,
-      seconds: written(counted.time, counted.fps),
-      feet: feetWritten(counted.time),
+      seconds: secondsAndFrames(counted.time, counted.fps),
+      feet: feetAndFrames(counted.time),
       rows: counted.rows,
       start: placed.start,
       running: placed.frames,

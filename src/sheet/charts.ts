@@ -9,6 +9,7 @@
  * round brackets in Japan, their number underlined in the west.
  */
 
+import { rowName } from '../shot/time.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { arrange, type Body, type Heading, type Sheet } from './charts/arrange.js';
 import { columnsFor, type LadderWords, ladderMarks, type Piece } from './charts/ladder.js';
@@ -20,7 +21,6 @@ import type { Look } from './look.js';
 import type { Mark, Page } from './marks.js';
 import { cached } from './measure.js';
 import { pageFrame } from './pages.js';
-import { rowName } from './times.js';
 
 /** Pages of ladders; none where no passage has an in-between. */
 export function chartPages(solved: SolvedShot, given: Look): Page[] {

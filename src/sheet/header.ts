@@ -1,13 +1,13 @@
 /** The head of every page: which cut, how long, which page, who signs. */
 
 import type { Shot } from '../shot/shot.js';
+import { feetAndFrames, secondsAndFrames } from '../shot/time.js';
 import type { Box } from './draw.js';
 import { setInBox } from './fit.js';
 import type { Geometry } from './geometry.js';
 import { captionMm } from './geometry.js';
 import type { Words } from './labels.js';
 import type { Mark, Metrics } from './marks.js';
-import { feetAndFrames, secondsAndFrames } from './times.js';
 
 export type Cell =
   | 'title'

@@ -6,6 +6,7 @@
  * percent and rotation where they change) of each level that moves. Levels that have no room go on on further pages.
  */
 
+import { rowName } from '../shot/time.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { moveKind } from './camera/kinds.js';
 import { cameraWords, decimals } from './camera-chart/words.js';
@@ -19,7 +20,6 @@ import type { Mark, Page } from './marks.js';
 import { cached } from './measure.js';
 import { pageFrame } from './pages.js';
 import { largerPrint, smallestTextMm } from './papers.js';
-import { rowName } from './times.js';
 
 interface Column {
   readonly group: string;

@@ -1,12 +1,12 @@
 /** The notes column: texts beside their rows, pushed apart where they crowd, each with a pointer to its row. */
 
+import { rowName } from '../shot/time.js';
 import { besideGutter } from './columns.js';
 import { polygon, textAt } from './draw.js';
 import { wrap } from './fit.js';
 import type { Mark } from './marks.js';
 import type { Run, Side } from './plan.js';
 import { topOf } from './plan.js';
-import { rowName } from './times.js';
 
 interface Note {
   readonly frame: number;

@@ -34,16 +34,26 @@ export function feetText(frames: number, perFoot = FRAMES_A_FOOT): string {
   return `${split.feet}-${String(split.frames).padStart(2, '0')}`;
 }
 
-/** `4+4`: as the language writes it. */
-export function written(frames: number, fps: number): string {
+/** A length as the language and the paper write it: `4+4`. */
+export function secondsAndFrames(frames: number, fps: number): string {
   const split = splitSeconds(frames, fps);
   return `${split.seconds}+${split.frames}`;
 }
 
-/** `6'04`: feet of 35 mm film and frames, as the language writes it. */
-export function feetWritten(frames: number): string {
+/** The same in feet of 35 mm film: `6'04`. */
+export function feetAndFrames(frames: number): string {
   const split = splitFeet(frames);
   return `${split.feet}'${String(split.frames).padStart(2, '0')}`;
+}
+
+/**
+ * A row as the text of a cut names it: frame 120 at 24 fps is `4+24`, the row labelled 24 in the fifth second. `unit`: frames
+ * of a second, or of a foot where `feet` says so.
+ */
+export function rowName(frame: number, unit: number, feet: boolean): string {
+  const before = Math.floor((whole(frame) - 1) / unit);
+  const rest = frame - before * unit;
+  return feet ? `${before}'${String(rest).padStart(2, '0')}` : `${before}+${rest}`;
 }
 
 /**

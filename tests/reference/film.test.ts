@@ -6,10 +6,10 @@ import { FRAMES_A_FOOT } from '../../src/shot/settings.js';
 import {
   FRAMES_A_FOOT_16,
   feetText,
+  secondsAndFrames,
   secondsText,
   splitFeet,
   timecode,
-  written,
 } from '../../src/shot/time.js';
 import { solveText } from '../solve/shown.js';
 
@@ -58,7 +58,7 @@ describe('seconds and frames', () => {
   test('what is written is read back as the same length, at any speed', () => {
     for (const fps of [12, 24, 25, 30, 60]) {
       for (let frames = 1; frames < 3 * fps; frames += 7)
-        expect(rows(written(frames, fps), `fps ${fps}`)).toBe(frames);
+        expect(rows(secondsAndFrames(frames, fps), `fps ${fps}`)).toBe(frames);
     }
   });
 

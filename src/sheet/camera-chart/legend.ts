@@ -1,6 +1,7 @@
 /** The list beside the plan: fields, moves and artwork in figures. */
 
 import type { Field } from '../../shot/camera.js';
+import { rowName } from '../../shot/time.js';
 import type { SolvedShot } from '../../solve/solved.js';
 import { moveKind } from '../camera/kinds.js';
 import { figure } from '../camera/naming.js';
@@ -11,7 +12,6 @@ import { unitOf } from '../geometry.js';
 import type { Look } from '../look.js';
 import type { Mark } from '../marks.js';
 import { largerPrint, smallestTextMm } from '../papers.js';
-import { rowName } from '../times.js';
 import type { CameraWords } from './words.js';
 
 export interface LegendLine {

@@ -3,10 +3,10 @@
 import type { LabelLanguage } from '../../shot/settings.js';
 import { FRAMES_A_FOOT } from '../../shot/settings.js';
 import type { Shot } from '../../shot/shot.js';
+import { feetAndFrames, rowName, secondsAndFrames } from '../../shot/time.js';
 import type { SolvedLight, SolvedMove } from '../../solve/camera/solved.js';
 import type { SolvedShot } from '../../solve/solved.js';
 import type { Neighbours } from '../look.js';
-import { feetAndFrames, rowName, secondsAndFrames } from '../times.js';
 import { moveKind } from './kinds.js';
 import { lightKind } from './lights.js';
 import type { Kind, Sign, Telling } from './naming.js';

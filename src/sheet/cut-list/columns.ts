@@ -2,8 +2,8 @@
 
 import type { CutList } from '../../count/list.js';
 import type { CutRow } from '../../count/row.js';
+import { feetAndFrames, secondsAndFrames } from '../../shot/time.js';
 import type { Metrics } from '../marks.js';
-import { feetAndFrames, secondsAndFrames } from '../times.js';
 import type { ListWords } from './words.js';
 
 export interface Column {
@@ -45,7 +45,13 @@ const feet: Column = {
 /** In the order of the page. The measure that the convention goes by stands first. */
 export function columnsOf(west: boolean): Column[] {
   return [
-    { key: 'cut', align: 'start', bold: true, of: ({ cut, sound }) => `${cut}${sound ? '' : ' !'}` },
+    {
+      key: 'cut',
+      align: 'start',
+      bold: true,
+      wraps: 4,
+      of: ({ cut, sound }) => `${cut}${sound ? '' : ' !'}`,
+    },
     { key: 'title', align: 'start', wraps: 16, of: ({ title }) => title },
     { key: 'scene', align: 'start', wraps: 3, of: ({ scene }) => scene },
     ...(west ? [{ ...feet, bold: true }, { ...time, bold: false }, frames] : [time, frames, feet]),

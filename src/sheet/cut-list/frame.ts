@@ -1,6 +1,7 @@
 /** What all pages of an episode's list have alike: paper, head, foot. */
 
 import type { CutList } from '../../count/list.js';
+import { feetAndFrames, secondsAndFrames } from '../../shot/time.js';
 import { type Box, frame, pale, textAt } from '../draw.js';
 import { fitLine, setInBox } from '../fit.js';
 import { footMarks } from '../foot.js';
@@ -9,7 +10,6 @@ import type { Mark, Metrics } from '../marks.js';
 import { cached } from '../measure.js';
 import { pageFraction } from '../pages.js';
 import { largerPrint, PAPER_MM, smallestTextMm } from '../papers.js';
-import { feetAndFrames, secondsAndFrames } from '../times.js';
 import { type ListWords, listWords } from './words.js';
 
 /** From the paper's edge, mm. */

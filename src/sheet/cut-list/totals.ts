@@ -1,10 +1,10 @@
 /** What stands under the list: running time against budget, drawings, who draws how much. */
 
 import type { ArtistTotal, CutList } from '../../count/list.js';
+import { feetAndFrames, secondsAndFrames } from '../../shot/time.js';
 import { type Box, black, line, pale, textAt } from '../draw.js';
 import { fitLine, wrap } from '../fit.js';
 import type { Mark } from '../marks.js';
-import { feetAndFrames, secondsAndFrames } from '../times.js';
 import { lengthText, type Stage } from './frame.js';
 
 const LEADING = 1.45;

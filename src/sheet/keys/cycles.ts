@@ -1,12 +1,12 @@
 /** Brackets beside cycles: how often they are played, or that they run on. */
 
+import { rowName } from '../../shot/time.js';
 import type { SolvedCycle, SolvedLevel } from '../../solve/solved.js';
 import type { Column } from '../columns.js';
 import { black, line, polygon } from '../draw.js';
 import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
-import { rowName } from '../times.js';
 import { setDownwards } from '../vertical.js';
 
 const BRACKET = black(0.2);

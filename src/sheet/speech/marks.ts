@@ -1,13 +1,13 @@
 /** The dialogue column: speaker, words on their rows, bars at start and end; sounds and music told apart from voices. */
 
 import type { Spoken } from '../../shot/shot.js';
+import { rowName } from '../../shot/time.js';
 import { besideGutter } from '../columns.js';
 import { black, line, polyline, textAt } from '../draw.js';
 import { isWide } from '../fit.js';
 import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
-import { rowName } from '../times.js';
 import { setDownwards } from '../vertical.js';
 import { barGap, type Lane } from './lane.js';
 import { levelStretches } from './latin-marks.js';

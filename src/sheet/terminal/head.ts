@@ -1,14 +1,13 @@
 /** What stands over the rows: a fact a line, so that two versions can be compared line by line. */
 
 import type { Shot } from '../../shot/shot.js';
-import { inFrames, secondsText } from '../../shot/time.js';
+import { feetAndFrames, inFrames, rowName, secondsAndFrames, secondsText } from '../../shot/time.js';
 import type { Counts, SolvedLevel, SolvedShot } from '../../solve/solved.js';
 import { cameraMemo } from '../camera/memo.js';
 import type { CameraPlan } from '../camera/plan.js';
 import type { Words } from '../labels.js';
 import type { Lent } from '../look.js';
 import { wholeText } from '../speech/plan.js';
-import { feetAndFrames, rowName, secondsAndFrames } from '../times.js';
 import { speakerOf } from './speech.js';
 import { hanging } from './text.js';
 

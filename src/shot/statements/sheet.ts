@@ -6,7 +6,7 @@ import { nearest } from '../../language/suggest.js';
 import type { Binders, Once } from '../binding.js';
 import { bindOn } from '../items.js';
 import { LONGEST_CUT_SECONDS } from '../settings.js';
-import { written } from '../time.js';
+import { secondsAndFrames } from '../time.js';
 
 /** For statements that a cut has once. */
 export function single(statement: { readonly kind: string }): Once {
@@ -87,7 +87,7 @@ export const sheetBinders: Pick<
           diagnose(
             'time-too-long',
             span,
-            `A cut lasts for ten minutes at most (\`${written(LONGEST_CUT_SECONDS * draft.fps, draft.fps)}\`); is this one in frames or in seconds + frames?`,
+            `A cut lasts for ten minutes at most (\`${secondsAndFrames(LONGEST_CUT_SECONDS * draft.fps, draft.fps)}\`); is this one in frames or in seconds + frames?`,
           ),
         );
         return;

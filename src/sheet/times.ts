@@ -1,1 +1,0 @@
-export { feetAndFrames, rowName, secondsAndFrames } from '../shot/times.js';
