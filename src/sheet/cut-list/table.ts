@@ -35,12 +35,18 @@ export function tableFor(stage: Stage, list: CutList, most: number): Table | nul
   }
 }
 
+/** No text takes more lines: one that does was pasted by mistake, and would leave no room for other cuts. */
+const MOST_LINES = 12;
+
 /** The lines of each cell. */
 export function cellsOf(stage: Stage, table: Table, row: CutRow): string[][] {
   return table.columns.map(({ column, width }) => {
     const text = column.of(row);
     if (column.wraps === undefined || text === '') return [text];
-    return wrap(stage.metrics, text, width - 2 * paddingMm(table.sizeMm) + 1e-6, table.sizeMm);
+    const weight = column.bold ? 'bold' : 'regular';
+    const room = width - 2 * paddingMm(table.sizeMm) + 1e-6;
+    const lines = wrap(stage.metrics, text, room, table.sizeMm, weight);
+    return lines.length <= MOST_LINES ? lines : [...lines.slice(0, MOST_LINES - 1), '…'];
   });
 }
 

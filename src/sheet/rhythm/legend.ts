@@ -15,6 +15,8 @@ interface Entry {
 }
 
 const LEADING = 1.8;
+/** Lines of cuts that cannot be drawn; the list has them all. */
+const MOST_LINES = 4;
 
 /** Entries one behind the other, in lines as wide as the box; `height` is what they take. */
 export function legendMarks(
@@ -41,7 +43,9 @@ export function legendMarks(
   y += lineMm;
   const unknown = list.rows.filter(({ counted }) => counted === null).map(({ cut }) => cut);
   if (unknown.length > 0) {
-    for (const part of wrap(metrics, stage.words.legend.notDrawn(unknown.join(', ')), box.width, sizeMm)) {
+    const lines = wrap(metrics, stage.words.legend.notDrawn(unknown.join(', ')), box.width, sizeMm);
+    const shown = lines.length <= MOST_LINES ? lines : [...lines.slice(0, MOST_LINES - 1), '…'];
+    for (const part of shown) {
       marks.push(textAt(box.x, y + lineMm / 2, part, { sizeMm, anchor: 'start' }));
       y += lineMm * 0.8;
     }
