@@ -9,6 +9,7 @@ const STAGES = {
   export: ['language', 'shot', 'solve', 'count'],
   compare: ['language', 'shot', 'solve'],
   host: [],
+  lsp: ['language', 'shot', 'solve', 'episode', 'host'],
   episode: ['language', 'shot', 'solve', 'host', 'print/coverage', 'sheet/geometry', 'sheet/look'],
 };
 
@@ -19,6 +20,7 @@ const PACKAGES = {
   commander: 'command/',
   picocolors: 'language/report/',
   pdfkit: 'print/pdfkit',
+  'vscode-languageserver': 'lsp/',
   fontkit: 'print/',
 };
 

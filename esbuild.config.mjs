@@ -91,14 +91,21 @@ const lateBuiltins = {
   },
 };
 
-rmSync(fresh, { recursive: true, force: true });
-await build({
-  absWorkingDir: root,
-  stdin: {
-    contents: "export { main } from './src/command/main.ts'; export { nodeHost } from './src/host/node.ts';",
-    resolveDir: root,
+/** What only an editor needs is a file of its own, so that nobody else has to read it. */
+const SERVER = 'lsp.cjs';
+const serverApart = {
+  name: 'server-apart',
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /\/lsp\/stdio\.js$/ }, ({ path }) => ({ path, namespace: 'apart' }));
+    onLoad({ filter: /.*/, namespace: 'apart' }, () => ({
+      contents: `const { dirname, join } = require('node:path'); module.exports = require(join(dirname(__filename), '${SERVER}'));`,
+    }));
   },
-  outfile: join(fresh, 'cutwright.cjs'),
+};
+
+rmSync(fresh, { recursive: true, force: true });
+const common = {
+  absWorkingDir: root,
   bundle: true,
   platform: 'node',
   target: 'node20',
@@ -106,9 +113,23 @@ await build({
   minify: true,
   legalComments: 'linked',
   logLevel: 'warning',
-  plugins: [leaveOut, lateBuiltins],
   define: { 'import.meta.url': 'bundleUrl', CUTWRIGHT_SOURCES: JSON.stringify(sourcesHash()) },
   banner: { js: "const bundleUrl=require('node:url').pathToFileURL(__filename).href;" },
+};
+await build({
+  ...common,
+  stdin: {
+    contents: "export { main } from './src/command/main.ts'; export { nodeHost } from './src/host/node.ts';",
+    resolveDir: root,
+  },
+  outfile: join(fresh, 'cutwright.cjs'),
+  plugins: [serverApart, leaveOut, lateBuiltins],
+});
+await build({
+  ...common,
+  entryPoints: ['src/lsp/stdio.ts'],
+  outfile: join(fresh, SERVER),
+  plugins: [leaveOut, lateBuiltins],
 });
 
 const font = join(fresh, 'font');

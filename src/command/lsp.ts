@@ -1,0 +1,37 @@
+import { type Command, Option } from 'commander';
+import { LineFault } from './line.js';
+import { examples } from './options.js';
+import type { Run } from './run.js';
+
+export function define(command: Command, run: Run): Command {
+  return (
+    command
+      .option(
+        '--stdio',
+        'speak over standard input and output; there is no other way, so it need not be said',
+      )
+      // Some clients add it of themselves, so that the server can see when they are gone.
+      .addOption(new Option('--clientProcessId <number>').hideHelp())
+      .addHelpText(
+        'after',
+        `
+An editor starts this, not a person: it speaks the Language Server Protocol. What it offers: problems as you type with their
+fixes, completion, what a drawing, time or move comes to, definitions and renaming across the cuts of an episode, layout, and
+the running frame behind each line of a timeline.
+${examples(
+  ['cutwright lsp', 'what an editor is to run for files that end in .cut'],
+  ["vim.lsp.start({ name = 'cutwright', cmd = { 'cutwright', 'lsp' } })", 'in Neovim'],
+)}`,
+      )
+      .action(async () => {
+        if (process.stdin.isTTY)
+          throw new LineFault(
+            'wrong-arguments',
+            null,
+            'An editor starts `cutwright lsp` and speaks to it; `cutwright check` says what is wrong with a cut.',
+          );
+        const { serveStdio } = await import('../lsp/stdio.js');
+        await serveStdio(run.host);
+      })
+  );
+}

@@ -1,0 +1,189 @@
+/** Completion: what may stand where the cursor is, asked of the grammar, filled with the names of the cut. */
+
+import type { IToken } from 'chevrotain';
+import {
+  type CompletionItem,
+  CompletionItemKind,
+  type CompletionList,
+  TextEdit,
+} from 'vscode-languageserver';
+import { type Begun, begunAt, nextIn } from '../../language/assist.js';
+import { timelineRule } from '../../language/statements/index.js';
+import { inFrames } from '../../shot/time.js';
+import { Scope } from '../scope.js';
+import { laid } from '../timeline.js';
+import type { Analysis, Workspace } from '../workspace.js';
+import { filesOffered } from './files.js';
+import { CHARTS, called, headings, keyword, namesOffered, statementWords } from './offers.js';
+
+export interface Wishes {
+  readonly snippets: boolean;
+}
+
+/** `cursor`: an offset in the text. */
+export function completionsAt(
+  workspace: Workspace,
+  analysis: Analysis,
+  cursor: number,
+  { snippets }: Wishes,
+): CompletionList {
+  const { text } = analysis;
+  const typed = text.text;
+  const lineStart = text.line(text.lineAt(cursor)).start;
+  const before = typed.slice(lineStart, cursor);
+  if (/^[\p{L}\p{N}\p{M}_]*$/u.test(before)) {
+    return list(analysis, lineStart, cursor, [...statementWords(snippets), ...headings(analysis)]);
+  }
+  const begun = begunAt(typed, cursor);
+  if (!begun) return NOTHING;
+  if (begun.quoted !== null) return quoted(workspace, analysis, begun, cursor);
+  const { entry, tokens, from } = begun;
+  if (!entry) return NOTHING;
+  const items =
+    entry === timelineRule || entry.word === 'phrase'
+      ? drawings(analysis, begun, cursor)
+      : nextIn(entry, tokens).flatMap((next) => offered(workspace, analysis, next, tokens));
+  return list(analysis, from, cursor, items);
+}
+
+const NOTHING: CompletionList = { isIncomplete: false, items: [] };
+
+/** Each label once, put in place of what was typed from `from` on. */
+function list(
+  { text }: Analysis,
+  from: number,
+  cursor: number,
+  items: readonly CompletionItem[],
+): CompletionList {
+  const range = text.range({ start: from, end: cursor });
+  const once = new Map<string, CompletionItem>();
+  for (const item of items) if (!once.has(item.label)) once.set(item.label, item);
+  return {
+    isIncomplete: false,
+    items: [...once.values()].map(({ insertText, ...item }) =>
+      item.textEdit ? item : { ...item, textEdit: TextEdit.replace(range, insertText ?? item.label) },
+    ),
+  };
+}
+
+/** Rules of the grammar in which a name is that of a field. */
+const OF_FIELDS = new Set(['panStop', 'truckStop', 'fixStatement']);
+const OF_LEVELS = new Set(['list', 'names', 'celsStatement', 'levelStatement']);
+
+function offered(
+  workspace: Workspace,
+  analysis: Analysis,
+  { kind, rules }: { kind: string; rules: readonly string[] },
+  tokens: readonly IToken[],
+): CompletionItem[] {
+  if (kind.startsWith("'")) return [keyword(kind.slice(1, -1))];
+  const own = rules.at(-1)!;
+  const parent = rules.at(-2) ?? '';
+  if (own === 'label') return parent === 'cutLevel' && kind === 'Key' ? cuts(workspace, analysis) : [];
+  if (kind !== 'Name') return [];
+  if (own === 'mark') return namesOffered(analysis, 'mark');
+  if (parent === 'cutLevel') return lent(workspace, analysis, tokens);
+  if (parent === 'numberingStatement') return ['sequence', 'frame'].map(keyword);
+  if (OF_FIELDS.has(parent)) return namesOffered(analysis, 'field');
+  return OF_LEVELS.has(parent) ? namesOffered(analysis, 'level') : [];
+}
+
+/** `8/` for each other cut of the episode. */
+function cuts(workspace: Workspace, analysis: Analysis): CompletionItem[] {
+  return new Scope(workspace, analysis)
+    .cuts()
+    .filter(({ number, path }) => number !== '' && path !== analysis.open.path)
+    .map(({ number, title }, place) => ({
+      label: number,
+      kind: CompletionItemKind.File,
+      detail: title,
+      insertText: `${number}/`,
+      sortText: String(place).padStart(5, '0'),
+    }));
+}
+
+/** The levels of the cut that stands before the slash. */
+function lent(workspace: Workspace, analysis: Analysis, tokens: readonly IToken[]): CompletionItem[] {
+  const cut = tokens.at(-2)?.image;
+  return cut === undefined
+    ? []
+    : new Scope(workspace, analysis)
+        .levelsOf(cut)
+        .map(({ name, title }) => ({ label: name, kind: CompletionItemKind.Class, detail: title }));
+}
+
+/** In a timeline or a phrase: phrases and words, marks behind `@`, charts inside `{`, and `..` where frames are missing. */
+function drawings(analysis: Analysis, begun: Begun, cursor: number): CompletionItem[] {
+  const { tokens, entry } = begun;
+  const kinds = tokens.map(({ tokenType }) => tokenType.name);
+  const items = kinds.indexOf(entry === timelineRule ? 'Colon' : 'Equals');
+  if (items < 0) return [];
+  if (kinds.lastIndexOf('OpenBrace') > kinds.lastIndexOf('CloseBrace'))
+    return kinds.at(-1) === 'OpenBrace'
+      ? CHARTS.map((label) => ({
+          label,
+          kind: CompletionItemKind.EnumMember,
+          detail: 'spacing of the in-betweens',
+        }))
+      : [];
+  const last = kinds.at(-1)!;
+  if (last === 'At') return namesOffered(analysis, 'mark');
+  if ((last === 'Colon' && kinds.length - 1 > items) || last === 'Star') return [];
+  return [
+    ...toTheEnd(analysis, begun, cursor),
+    ...namesOffered(analysis, 'phrase'),
+    keyword('on'),
+    keyword('x'),
+  ];
+}
+
+/** `..` behind the last item of a timeline that is too short. */
+function toTheEnd(analysis: Analysis, { start }: Begun, cursor: number): CompletionItem[] {
+  const { compiled, text } = analysis;
+  const statement = compiled?.tree?.statements.find(
+    ({ kind, span }) => kind === 'timeline' && span.start === start,
+  );
+  const timeline = statement?.kind === 'timeline' ? laid(analysis, statement) : null;
+  if (statement?.kind !== 'timeline' || !timeline) return [];
+  const { end } = statement.span;
+  const last = statement.items.at(-1)!;
+  const missing = timeline.shot.length - timeline.filled;
+  const short = compiled!.diagnostics.find(
+    ({ code, span }) => code === 'timeline-short' && span.start >= start && span.end <= end,
+  );
+  const edit = short?.fix?.edits[0];
+  if (edit?.text !== '..' || edit.span.start !== end || edit.span.end !== end || cursor < end) return [];
+  const again = last.kind === 'group' || last.kind === 'phrase';
+  return [
+    {
+      label: '..',
+      kind: CompletionItemKind.Operator,
+      detail: `${again ? 'repeat' : 'hold'} ${called(last)} to the end: ${inFrames(missing)}`,
+      sortText: ' ',
+      preselect: true,
+      textEdit: TextEdit.replace(text.range({ start: end, end: cursor }), '..'),
+    },
+  ];
+}
+
+/** In quotes: files behind `use`, speakers behind `voice`. */
+function quoted(
+  workspace: Workspace,
+  analysis: Analysis,
+  { entry, quoted: open, tokens }: Begun,
+  cursor: number,
+): CompletionList {
+  const from = open! + 1;
+  if (tokens.length !== 1) return NOTHING;
+  if (entry?.word === 'use') return list(analysis, from, cursor, filesOffered(workspace, analysis));
+  if (entry?.word !== 'voice') return NOTHING;
+  const speakers = (analysis.compiled?.tree?.statements ?? []).flatMap((one) =>
+    one.kind === 'voice' ? [one.speaker.text] : [],
+  );
+  return list(
+    analysis,
+    from,
+    cursor,
+    [...new Set(speakers)].map((label) => ({ label, kind: CompletionItemKind.Text })),
+  );
+}

@@ -1,0 +1,132 @@
+/** The one diagnostic type of the program, as an editor takes it. */
+
+import { basename } from 'node:path';
+import {
+  type CodeAction,
+  CodeActionKind,
+  DiagnosticSeverity,
+  DiagnosticTag,
+  type Diagnostic as Shown,
+  type TextEdit,
+  type WorkspaceEdit,
+} from 'vscode-languageserver';
+import type { Diagnostic, Edit, Severity, Span } from '../language/diagnostic.js';
+import type { Text } from './text.js';
+import type { Analysis, Workspace } from './workspace.js';
+
+const SOURCE = 'cutwright';
+
+/** Editors hide what they call a hint from their lists, and ours ask about real slips: they are information. */
+const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  hint: DiagnosticSeverity.Information,
+};
+
+/** Codes of what nobody refers to, which editors show in grey. */
+const UNUSED = /-unused$/;
+
+/** What is told at an open text. `at`: where it stands there. */
+interface Told {
+  readonly diagnostic: Diagnostic;
+  readonly at: Span;
+  readonly message: string;
+}
+
+/** Those of the text itself; errors of files that it depends on stand where it names them. */
+function told({ compiled, episode, name }: Analysis): Told[] {
+  const uses = (compiled?.tree?.statements ?? []).flatMap((one) => (one.kind === 'use' ? [one.path] : []));
+  const start = { file: name, start: 0, end: 0 };
+  return (compiled ?? episode).diagnostics.flatMap((diagnostic): Told[] => {
+    const { span, severity, message, notes } = diagnostic;
+    if (span.file === name) return [{ diagnostic, at: span, message }];
+    if (severity !== 'error' || !compiled) return [];
+    const named = uses.find(({ text }) => basename(text) === basename(span.file)) ?? uses[0];
+    return [
+      {
+        diagnostic: { ...diagnostic, notes: [{ message: 'it stands here', span }, ...notes] },
+        at: span.file === episode.file || !named ? start : named.span,
+        message: `In ${span.file}: ${message}`,
+      },
+    ];
+  });
+}
+
+/** The text that a span points into, and its uri; null where it cannot be had. */
+export function placeIn(
+  workspace: Workspace,
+  analysis: Analysis,
+  file: string,
+): { uri: string; text: Text } | null {
+  if (file === analysis.name) return { uri: analysis.open.uri, text: analysis.text };
+  const path = workspace.placeOf(file);
+  const uri = workspace.uriOf(path);
+  const open = workspace.open.get(uri);
+  if (open) return { uri, text: open.text };
+  const source =
+    analysis.compiled?.sources.get(file) ??
+    (analysis.episode.file === file ? analysis.episode.text : undefined);
+  return source === undefined ? null : { uri, text: workspace.newText(source) };
+}
+
+export function diagnosticsOf(workspace: Workspace, analysis: Analysis): Shown[] {
+  return told(analysis).map((one) => shown(workspace, analysis, one));
+}
+
+function shown(workspace: Workspace, analysis: Analysis, { diagnostic, at, message }: Told): Shown {
+  const { code, severity, notes } = diagnostic;
+  const related = notes.flatMap(({ message: said, span }) => {
+    const place = span && placeIn(workspace, analysis, span.file);
+    return span && place
+      ? [{ location: { uri: place.uri, range: place.text.range(span) }, message: said }]
+      : [];
+  });
+  const unplaced = notes.filter(({ span }) => !span).map((note) => `\n${note.message}`);
+  return {
+    range: analysis.text.range(at),
+    severity: SEVERITIES[severity],
+    code,
+    source: SOURCE,
+    message: message + unplaced.join(''),
+    ...(related.length > 0 ? { relatedInformation: related } : {}),
+    ...(UNUSED.test(code) ? { tags: [DiagnosticTag.Unnecessary] } : {}),
+  };
+}
+
+/** The fixes of what is told about a stretch of the text. */
+export function actionsAt(
+  workspace: Workspace,
+  analysis: Analysis,
+  { start, end }: { start: number; end: number },
+): CodeAction[] {
+  return told(analysis).flatMap((one): CodeAction[] => {
+    const { fix } = one.diagnostic;
+    if (!fix || one.at.start > end || one.at.end < start) return [];
+    const edit = workspaceEdit(workspace, analysis, fix.edits);
+    if (!edit) return [];
+    return [
+      {
+        title: fix.title.charAt(0).toUpperCase() + fix.title.slice(1),
+        kind: CodeActionKind.QuickFix,
+        diagnostics: [shown(workspace, analysis, one)],
+        isPreferred: true,
+        edit,
+      },
+    ];
+  });
+}
+
+function workspaceEdit(
+  workspace: Workspace,
+  analysis: Analysis,
+  edits: readonly Edit[],
+): WorkspaceEdit | null {
+  const changes: Record<string, TextEdit[]> = {};
+  for (const edit of edits) {
+    const place = placeIn(workspace, analysis, edit.span.file);
+    if (!place) return null;
+    changes[place.uri] ??= [];
+    changes[place.uri]!.push(place.text.textEdit(edit));
+  }
+  return { changes };
+}

@@ -1,0 +1,124 @@
+/** What is said of the place under the cursor. Markdown. */
+
+import type { Hover } from 'vscode-languageserver';
+import type { Span } from '../../language/diagnostic.js';
+import { byWord, timelineRule } from '../../language/statements/index.js';
+import type { Time, Tree } from '../../language/tree.js';
+import { FRAMES_A_FOOT } from '../../shot/settings.js';
+import { nameAt, type TimePlace, touches } from '../names.js';
+import { Scope } from '../scope.js';
+import type { Analysis, Workspace } from '../workspace.js';
+import { fieldText, moveText } from './camera.js';
+import { drawingAt, groupAt, phraseText } from './drawings.js';
+import { levelText } from './levels.js';
+import { asLength, asPosition } from './words.js';
+
+interface Said {
+  readonly span: Span;
+  readonly text: string;
+}
+
+export function hoverAt(workspace: Workspace, analysis: Analysis, offset: number): Hover | null {
+  const said = saidAt(workspace, analysis, offset);
+  return (
+    said && {
+      contents: { kind: 'markdown', value: said.text },
+      range: analysis.text.range(said.span),
+    }
+  );
+}
+
+function saidAt(workspace: Workspace, analysis: Analysis, offset: number): Said | null {
+  const { compiled, index } = analysis;
+  const tree = compiled?.tree;
+  if (!tree) return null;
+  const reuse = index.reuses.find(({ cutSpan }) => touches(cutSpan, offset));
+  if (reuse) {
+    const cut = new Scope(workspace, analysis)
+      .lenderAt(offset)
+      ?.tree.statements.find(({ kind }) => kind === 'cut');
+    const title = cut?.kind === 'cut' && cut.title ? ` “${cut.title.text}”` : '';
+    return {
+      span: reuse.cutSpan,
+      text: cut ? `Cut ${reuse.cut}${title}` : `The episode has no cut ${reuse.cut}.`,
+    };
+  }
+  const statement = tree.statements.find(({ span }) => touches(span, offset));
+  if (!statement) return null;
+  const named = nameAt(index, offset);
+  const time = index.times.find((one) => touches(one.time.span, offset));
+  if (named && named.kind !== 'mark') {
+    const text = nameText(analysis, named.kind, named.name);
+    const played =
+      named.kind === 'phrase' && statement.kind === 'timeline' ? groupAt(analysis, statement, offset) : null;
+    if (text) return { span: named.span, text: played ?? text };
+  }
+  if (named?.kind === 'mark' && !time) {
+    const here: Time = { span: named.span, form: 'mark', name: named.name, offset: 0 };
+    const text = timeText(analysis, { time: here, is: 'position' }, tree);
+    if (text) return { span: named.span, text };
+  }
+  const timed = time ? timeText(analysis, time, tree) : null;
+  if (statement.kind === 'timeline' || statement.kind === 'phrase') {
+    const drawing = drawingAt(analysis, offset);
+    const group =
+      !drawing && !timed && statement.kind === 'timeline' ? groupAt(analysis, statement, offset) : null;
+    const text = [drawing, group, timed].filter((one) => one !== null).join('\n\n');
+    if (text) return { span: time?.time.span ?? itemSpan(statement.items, offset) ?? statement.span, text };
+  } else if (time && timed) return { span: time.time.span, text: timed };
+  const move = moveText(analysis, statement.span.start, statement.span.file);
+  if (touches(statement.word, offset) && statement.kind !== 'timeline') {
+    const word = analysis.text.text.slice(statement.word.start, statement.word.end);
+    const text = [move, wordText(word)].filter((one) => one !== null).join('\n\n');
+    if (text) return { span: statement.word, text };
+  }
+  return move ? { span: statement.span, text: move } : null;
+}
+
+function nameText(analysis: Analysis, kind: 'level' | 'field' | 'phrase', name: string): string | null {
+  if (kind === 'level') return levelText(analysis, name);
+  return kind === 'field' ? fieldText(analysis, name) : phraseText(analysis, name);
+}
+
+/** A statement's word: how it is written. */
+function wordText(word: string): string | null {
+  const entry = word === '' ? timelineRule : byWord.get(word.normalize('NFKC'));
+  return entry ? `\`\`\`cut\n${entry.example}\n\`\`\`` : null;
+}
+
+/** The smallest item under the cursor. */
+function itemSpan(items: readonly object[], offset: number): Span | null {
+  for (const item of items as readonly { span: Span; items?: readonly object[] }[]) {
+    if (!touches(item.span, offset) || item.span.end === offset) continue;
+    return (item.items && itemSpan(item.items, offset)) ?? item.span;
+  }
+  return null;
+}
+
+function timeText({ compiled, episode }: Analysis, { time, is }: TimePlace, tree: Tree): string | null {
+  const fps = compiled?.shot?.fps ?? episode.settings.fps;
+  const frames = framesOf(time, tree, fps);
+  if (frames === null || !Number.isSafeInteger(frames) || frames < 0) return null;
+  const mark =
+    time.form === 'mark'
+      ? `Mark \`${time.name}\`${time.offset === 0 ? '' : ` ${time.offset > 0 ? '+' : '−'} ${Math.abs(time.offset)}`}: `
+      : '';
+  if (is === 'length') return asLength(frames, fps);
+  return frames < 1 ? null : mark + asPosition(frames, fps);
+}
+
+/** Marks may hang on marks; null for one that is not there or hangs on itself. */
+function framesOf(time: Time, tree: Tree, fps: number): number | null {
+  let offset = 0;
+  let at = time;
+  for (const seen = new Set<string>(); at.form === 'mark'; ) {
+    const { name } = at;
+    offset += at.offset;
+    const mark = tree.statements.find((one) => one.kind === 'mark' && one.name.text === name);
+    if (mark?.kind !== 'mark' || seen.has(name)) return null;
+    seen.add(name);
+    at = mark.position;
+  }
+  const unit = at.form === 'seconds' ? at.seconds * fps : at.form === 'feet' ? at.feet * FRAMES_A_FOOT : 0;
+  return unit + at.frames + offset;
+}

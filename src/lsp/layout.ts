@@ -1,0 +1,50 @@
+/** The formatter's layout as edits of the lines that change. */
+
+import { diffArrays } from 'diff';
+import type { TextEdit } from 'vscode-languageserver';
+import { format } from '../language/format/format.js';
+import type { Stretch } from './text.js';
+import type { Analysis } from './workspace.js';
+
+/** `within`: only edits that touch it. */
+export function layoutEdits(
+  { text, name, episode, compiled }: Analysis,
+  within: Stretch | null = null,
+): TextEdit[] {
+  if (!compiled) return [];
+  const { fps, on } = episode.settings;
+  const formatted = format(name, text.text, { fps, on }).text;
+  const before = linesOf(text.text);
+  const after = linesOf(formatted);
+  const edits: TextEdit[] = [];
+  let at = 0;
+  let pending: { start: number; end: number; text: string } | null = null;
+  const flush = (): void => {
+    if (pending && (!within || (pending.start <= within.end && pending.end >= within.start)))
+      edits.push(
+        text.textEdit({ span: { file: name, start: pending.start, end: pending.end }, text: pending.text }),
+      );
+    pending = null;
+  };
+  for (const { value, added, removed } of diffArrays(before, after)) {
+    const length = value.reduce((sum, line) => sum + line.length, 0);
+    if (!added && !removed) {
+      flush();
+      at += length;
+      continue;
+    }
+    pending ??= { start: at, end: at, text: '' };
+    if (added) pending.text += value.join('');
+    else {
+      at += length;
+      pending.end = at;
+    }
+  }
+  flush();
+  return edits;
+}
+
+/** Lines with their ends; CR LF counts as LF for what is compared. */
+function linesOf(text: string): string[] {
+  return text.match(/[^\r\n]*(?:\r\n|\n|\r)|[^\r\n]+$/g) ?? [];
+}

@@ -1,0 +1,145 @@
+/** Where the names of levels, fields, phrases and marks stand in a tree, and every time that is written in it. */
+
+import type { Span } from '../language/diagnostic.js';
+import { fold } from '../language/normal.js';
+import type { Statement, Time, Tree, Word } from '../language/tree.js';
+
+export type NameKind = 'level' | 'field' | 'phrase' | 'mark';
+
+export interface Occurrence {
+  readonly kind: NameKind;
+  /** In NFC. */
+  readonly name: string;
+  /** The name alone. */
+  readonly span: Span;
+  readonly defines: boolean;
+  readonly statement: Statement;
+}
+
+/** `reuse 8/C` */
+export interface Reuse {
+  readonly cut: string;
+  readonly level: string;
+  readonly cutSpan: Span;
+  readonly levelSpan: Span;
+}
+
+export interface TimePlace {
+  readonly time: Time;
+  readonly is: 'length' | 'position';
+}
+
+export interface Index {
+  readonly names: readonly Occurrence[];
+  readonly reuses: readonly Reuse[];
+  readonly times: readonly TimePlace[];
+}
+
+const LENGTHS = new Set(['length', 'time', 'every']);
+const TIMES = new Set(['frames', 'seconds', 'feet', 'mark']);
+
+export function indexOf({ statements }: Tree, text: string): Index {
+  const names: Occurrence[] = [];
+  const reuses: Reuse[] = [];
+  const times: TimePlace[] = [];
+  for (const statement of statements) {
+    const add = (kind: NameKind, defines: boolean, words: readonly Word[]): void => {
+      for (const { text: name, span } of words) names.push({ kind, name, span, defines, statement });
+    };
+    declared(statement, add);
+    if (statement.kind === 'level' && statement.reuse) {
+      const { span, cut, level } = statement.reuse;
+      const typed = text.slice(span.start, span.end);
+      const slash = typed.search(/[/／・]/);
+      const before = typed.slice(0, slash).trimEnd().length;
+      const behind = typed.length - typed.slice(slash + 1).trimStart().length;
+      reuses.push({
+        cut,
+        level,
+        cutSpan: { ...span, end: span.start + before },
+        levelSpan: { ...span, start: span.start + behind },
+      });
+    }
+    walk(statement, '', (node, key) => {
+      const { form, kind, name, span } = node as Partial<Record<string, unknown>> & { span: Span };
+      if (kind === 'phrase' && 'repeat' in node) {
+        add('phrase', false, [{ text: name as string, span: beginning(span, name as string, text) }]);
+      } else if (TIMES.has(form as string) && span) {
+        const time = node as unknown as Time;
+        times.push({ time, is: LENGTHS.has(key) ? 'length' : 'position' });
+        if (time.form === 'mark')
+          add('mark', false, [{ text: time.name, span: beginning(span, time.name, text) }]);
+      }
+    });
+  }
+  return { names: names.sort((a, b) => a.span.start - b.span.start), reuses, times };
+}
+
+/** Names that stand in a statement as words of the tree; marks and phrases in timelines are found by walking. */
+function declared(
+  one: Statement,
+  add: (kind: NameKind, defines: boolean, words: readonly Word[]) => void,
+): void {
+  switch (one.kind) {
+    case 'timeline':
+    case 'level':
+      add('level', true, [one.level]);
+      break;
+    case 'cels':
+      add('level', false, [one.level]);
+      break;
+    case 'stack':
+      add('level', false, one.levels);
+      break;
+    case 'phrase':
+      add('phrase', true, [one.name]);
+      break;
+    case 'mark':
+      add('mark', true, [one.name]);
+      break;
+    case 'field':
+      add('field', true, [one.name]);
+      break;
+    case 'fix':
+      add('field', false, [one.field]);
+      break;
+    case 'pan':
+    case 'truck':
+      add('field', false, [one.from.value, ...one.legs.map(({ to }) => to.value)]);
+      break;
+    default:
+  }
+  if ('levels' in one && one.kind !== 'stack') add('level', false, one.levels);
+  if ('options' in one) add('level', false, one.options.carry);
+}
+
+/** Every node under one, with the key that it stands at; those of lists have the list's key. */
+function walk(node: object, key: string, visit: (node: object, key: string) => void): void {
+  if (Array.isArray(node)) {
+    for (const each of node) if (typeof each === 'object' && each !== null) walk(each, key, visit);
+    return;
+  }
+  visit(node, key);
+  for (const [name, value] of Object.entries(node)) {
+    if (typeof value === 'object' && value !== null && name !== 'span' && name !== 'word')
+      walk(value, name, visit);
+  }
+}
+
+/** The part of a span that is the name that it begins with, as it was typed. */
+function beginning(span: Span, name: string, text: string): Span {
+  if (text.startsWith(name, span.start)) return { ...span, end: span.start + name.length };
+  for (let end = span.start + 1; end <= span.end; end++) {
+    if (fold(text.slice(span.start, end)).text.normalize('NFC') === name) return { ...span, end };
+  }
+  return span;
+}
+
+/** Whether an offset stands in a span or at its end, as a cursor does. */
+export function touches({ start, end }: { start: number; end: number }, offset: number): boolean {
+  return start <= offset && offset <= end;
+}
+
+export function nameAt({ names }: Index, offset: number): Occurrence | null {
+  return names.find(({ span }) => touches(span, offset)) ?? null;
+}

@@ -1,0 +1,267 @@
+/** The language server: what an editor asks, passed on to what answers it. */
+
+import {
+  type Connection,
+  DidChangeWatchedFilesNotification,
+  type DocumentDiagnosticReport,
+  FileChangeType,
+  type InitializeParams,
+  type InitializeResult,
+  type Position,
+  type Range,
+  ResponseError,
+  TextDocumentSyncKind,
+} from 'vscode-languageserver';
+import { version } from '../../package.json';
+import { MANIFEST } from '../episode/find.js';
+import type { Host } from '../host/host.js';
+import { completionsAt } from './completion/index.js';
+import { actionsAt, diagnosticsOf } from './diagnostics.js';
+import { hintsIn } from './hints.js';
+import { hoverAt } from './hover/index.js';
+import { layoutEdits } from './layout.js';
+import { foldsOf, highlightsAt, symbolsOf } from './outline.js';
+import { definitionAt, referencesAt, renameAt, renameableAt } from './references.js';
+import type { Stretch } from './text.js';
+import { LEGEND, tokensIn } from './tokens.js';
+import { type Analysis, type Open, pathOf, Workspace } from './workspace.js';
+
+/** Milliseconds after the last keystroke before the text is looked at; longer where that takes long. */
+const PAUSE = 20;
+const LONGEST_PAUSE = 1000;
+/** The code of the protocol for a request that comes before `initialize`. */
+const NOT_INITIALIZED = -32002;
+
+/** What the client can take. */
+interface Client {
+  readonly pulls: boolean;
+  readonly refreshes: boolean;
+  readonly watches: boolean;
+  readonly snippets: boolean;
+  readonly refreshHints: boolean;
+}
+
+interface At {
+  readonly textDocument: { readonly uri: string };
+  readonly position: Position;
+}
+
+/** Answers on a connection until it ends. */
+export function serve(connection: Connection, host: Host): void {
+  const workspace = new Workspace(host);
+  let client: Client | null = null;
+  let timer: NodeJS.Timeout | null = null;
+  let pause = PAUSE;
+  /** Open texts whose diagnostics are to be sent. */
+  const waiting = new Set<string>();
+
+  connection.onInitialize((params): InitializeResult => {
+    client = clientOf(params);
+    const folder = params.workspaceFolders?.[0]?.uri ?? params.rootUri;
+    const root = folder ? pathOf(folder) : null;
+    workspace.encoding = params.capabilities?.general?.positionEncodings?.includes('utf-16')
+      ? 'utf-16'
+      : params.capabilities?.general?.positionEncodings?.includes('utf-8')
+        ? 'utf-8'
+        : 'utf-16';
+    if (root !== null) workspace.root(root);
+    return { serverInfo: { name: 'cutwright', version }, capabilities: capabilities(workspace.encoding) };
+  });
+
+  connection.onInitialized(() => {
+    if (!client?.watches) return;
+    void connection.client
+      .register(DidChangeWatchedFilesNotification.type, {
+        watchers: [{ globPattern: '**/*.cut' }, { globPattern: `**/${MANIFEST}` }],
+      })
+      .catch(() => {});
+  });
+
+  // ---- texts
+
+  connection.onDidOpenTextDocument(({ textDocument: { uri, version: number, text } }) => {
+    const isNew = !workspace.open.has(uri);
+    const open = workspace.put(uri, number, workspace.newText(text));
+    change(open, isNew);
+  });
+
+  connection.onDidChangeTextDocument(({ textDocument: { uri, version: number }, contentChanges }) => {
+    let text = workspace.open.get(uri)?.text;
+    if (!text) return;
+    for (const one of contentChanges) text = text.changed('range' in one ? one.range : undefined, one.text);
+    change(workspace.put(uri, number, text), false);
+  });
+
+  connection.onDidCloseTextDocument(({ textDocument: { uri } }) => {
+    const path = pathOf(uri);
+    if (!workspace.close(uri)) return;
+    waiting.delete(uri);
+    if (!client?.pulls) void connection.sendDiagnostics({ uri, diagnostics: [] });
+    if (path !== null) later(workspace.appeared(path));
+  });
+
+  connection.onDidSaveTextDocument(() => {
+    // Where the client tells of no changes on the disk, this is the moment to look again.
+    if (client?.watches) return;
+    workspace.forget();
+    later([...workspace.open.values()]);
+  });
+
+  connection.onDidChangeWatchedFiles(({ changes }) => {
+    for (const { uri, type } of changes) {
+      const path = pathOf(uri);
+      if (path === null || workspace.open.has(uri)) continue;
+      later(type === FileChangeType.Changed ? workspace.touched(path) : workspace.appeared(path));
+    }
+  });
+
+  /** A text has changed in the editor: it and what depends on it is looked at again. */
+  function change(open: Open, isNew: boolean): void {
+    const { path } = open;
+    const others = path === null ? [] : isNew ? workspace.appeared(path) : workspace.touched(path);
+    later([open, ...others]);
+  }
+
+  function later(texts: readonly Open[]): void {
+    for (const { uri } of texts) waiting.add(uri);
+    if (waiting.size === 0) return;
+    if (timer) clearTimeout(timer);
+    timer = setTimeout(() => void send(), pause);
+  }
+
+  async function send(): Promise<void> {
+    const uris = [...waiting];
+    waiting.clear();
+    if (client?.pulls) {
+      // The client asks for the text that it changes by itself; others it must be told of.
+      if (client.refreshes && uris.length > 1) connection.languages.diagnostics.refresh();
+      if (client.refreshHints && uris.length > 1)
+        void connection.languages.inlayHint.refresh().catch(() => {});
+      return;
+    }
+    for (const uri of uris) {
+      try {
+        const begun = performance.now();
+        const analysis = await workspace.analysis(uri);
+        if (!analysis) continue;
+        const diagnostics = diagnosticsOf(workspace, analysis);
+        pause = Math.max(PAUSE, Math.min(performance.now() - begun, LONGEST_PAUSE));
+        await connection.sendDiagnostics({ uri, version: analysis.open.version, diagnostics });
+      } catch (fault) {
+        connection.console.error(`${uri}: ${fault instanceof Error ? fault.message : String(fault)}`);
+      }
+    }
+  }
+
+  // ---- questions
+
+  /** Asks about an open text as it stands now; `none` where it is not open. */
+  async function ask<T>(uri: string, none: T, answer: (analysis: Analysis) => T): Promise<T> {
+    if (!client) throw new ResponseError(NOT_INITIALIZED, 'Nothing can be asked before `initialize`.');
+    const analysis = await workspace.analysis(uri);
+    return analysis ? answer(analysis) : none;
+  }
+
+  function askAt<T>(
+    { textDocument: { uri }, position }: At,
+    none: T,
+    answer: (analysis: Analysis, offset: number) => T,
+  ): Promise<T> {
+    return ask(uri, none, (analysis) => answer(analysis, analysis.text.offset(position)));
+  }
+
+  const within = ({ text }: Analysis, { start, end }: Range): Stretch => ({
+    start: text.offset(start),
+    end: text.offset(end),
+  });
+
+  connection.languages.diagnostics.on(({ textDocument: { uri } }) =>
+    ask<DocumentDiagnosticReport>(uri, { kind: 'full', items: [] }, (analysis) => ({
+      kind: 'full',
+      items: diagnosticsOf(workspace, analysis),
+    })),
+  );
+  connection.onCodeAction(({ textDocument: { uri }, range, context: { only } }) =>
+    ask(uri, [], (analysis) =>
+      only && !only.some((kind) => kind === '' || kind === 'quickfix')
+        ? []
+        : actionsAt(workspace, analysis, within(analysis, range)),
+    ),
+  );
+  connection.onCompletion((at) =>
+    askAt(at, null, (analysis, offset) =>
+      completionsAt(workspace, analysis, offset, { snippets: client?.snippets === true }),
+    ),
+  );
+  connection.onHover((at) => askAt(at, null, (analysis, offset) => hoverAt(workspace, analysis, offset)));
+  connection.onDefinition((at) =>
+    askAt(at, null, (analysis, offset) => definitionAt(workspace, analysis, offset)),
+  );
+  connection.onReferences((at) =>
+    askAt(at, null, (analysis, offset) =>
+      referencesAt(workspace, analysis, offset, { definitions: at.context.includeDeclaration }),
+    ),
+  );
+  connection.onPrepareRename((at) =>
+    askAt(at, null, (analysis, offset) => renameableAt(workspace, analysis, offset)),
+  );
+  connection.onRenameRequest((at) =>
+    askAt(at, null, (analysis, offset) => renameAt(workspace, analysis, offset, at.newName)),
+  );
+  connection.onDocumentHighlight((at) => askAt(at, null, highlightsAt));
+  connection.onDocumentSymbol(({ textDocument: { uri } }) => ask(uri, null, symbolsOf));
+  connection.onFoldingRanges(({ textDocument: { uri } }) => ask(uri, null, foldsOf));
+  connection.onDocumentFormatting(({ textDocument: { uri } }) => ask(uri, null, (one) => layoutEdits(one)));
+  connection.onDocumentRangeFormatting(({ textDocument: { uri }, range }) =>
+    ask(uri, null, (analysis) => layoutEdits(analysis, within(analysis, range))),
+  );
+  connection.languages.inlayHint.on(({ textDocument: { uri }, range }) =>
+    ask(uri, null, (analysis) => hintsIn(analysis, within(analysis, range))),
+  );
+  connection.languages.semanticTokens.on(({ textDocument: { uri } }) =>
+    ask(uri, { data: [] }, (analysis) => tokensIn(analysis)),
+  );
+  connection.languages.semanticTokens.onRange(({ textDocument: { uri }, range }) =>
+    ask(uri, { data: [] }, (analysis) => tokensIn(analysis, within(analysis, range))),
+  );
+  connection.onShutdown(() => {
+    if (timer) clearTimeout(timer);
+    waiting.clear();
+  });
+  connection.listen();
+}
+
+function clientOf({ capabilities: { textDocument, workspace } = {} }: InitializeParams): Client {
+  return {
+    pulls: textDocument?.diagnostic !== undefined,
+    refreshes: workspace?.diagnostics?.refreshSupport === true,
+    refreshHints: workspace?.inlayHint?.refreshSupport === true,
+    watches: workspace?.didChangeWatchedFiles?.dynamicRegistration === true,
+    snippets: textDocument?.completion?.completionItem?.snippetSupport === true,
+  };
+}
+
+function capabilities(positionEncoding: string): InitializeResult['capabilities'] {
+  return {
+    positionEncoding,
+    textDocumentSync: {
+      openClose: true,
+      change: TextDocumentSyncKind.Incremental,
+      save: { includeText: false },
+    },
+    diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false },
+    codeActionProvider: { codeActionKinds: ['quickfix'] },
+    completionProvider: { triggerCharacters: ['{', '@', '/', '>', ',', '"', ' ', '.'] },
+    hoverProvider: true,
+    definitionProvider: true,
+    referencesProvider: true,
+    renameProvider: { prepareProvider: true },
+    documentHighlightProvider: true,
+    documentSymbolProvider: true,
+    foldingRangeProvider: true,
+    documentFormattingProvider: true,
+    documentRangeFormattingProvider: true,
+    inlayHintProvider: true,
+    semanticTokensProvider: { legend: LEGEND, full: true, range: true },
+  };
+}

@@ -1,0 +1,131 @@
+/** Semantic tokens: what each piece of the text is, as the grammar and the names of the cut have it. */
+
+import { type SemanticTokens, SemanticTokensBuilder, type SemanticTokensLegend } from 'vscode-languageserver';
+import type { Item, Statement } from '../language/tree.js';
+import type { NameKind } from './names.js';
+import type { Stretch } from './text.js';
+import type { Analysis } from './workspace.js';
+
+const TYPES = [
+  'keyword',
+  'class',
+  'variable',
+  'function',
+  'event',
+  'enumMember',
+  'property',
+  'number',
+  'string',
+  'comment',
+  'operator',
+] as const;
+type Type = (typeof TYPES)[number];
+
+export const LEGEND: SemanticTokensLegend = { tokenTypes: [...TYPES], tokenModifiers: ['definition'] };
+
+const OF_NAMES: Readonly<Record<NameKind, Type>> = {
+  level: 'class',
+  field: 'variable',
+  phrase: 'function',
+  mark: 'event',
+};
+const KEY: Type = 'enumMember';
+const BETWEEN: Type = 'property';
+
+interface Piece extends Stretch {
+  readonly type: Type;
+  readonly defines: boolean;
+}
+
+export function tokensIn(
+  { parsed, index, text, compiled }: Analysis,
+  within: Stretch | null = null,
+): SemanticTokens {
+  const known = new Map<number, Piece>();
+  const mark = (span: Stretch, type: Type, defines = false): void => {
+    known.set(span.start, { start: span.start, end: span.end, type, defines });
+  };
+  for (const statement of (compiled?.tree ?? parsed.tree).statements) {
+    for (const span of drawn(statement)) mark(span.at, span.type);
+  }
+  for (const { span, kind, defines } of index.names) mark(span, OF_NAMES[kind], defines);
+  const pieces: Piece[] = parsed.comments.map(({ start, end }) => ({
+    start,
+    end,
+    type: 'comment',
+    defines: false,
+  }));
+  for (const { kind, span } of parsed.tokens) {
+    const { start, end } = span;
+    const own = known.get(start);
+    const type = own?.type ?? typeOf(kind);
+    if (type) pieces.push({ start, end, type, defines: own?.defines ?? false });
+  }
+  const builder = new SemanticTokensBuilder();
+  for (const { start, end, type, defines } of pieces.sort((a, b) => a.start - b.start)) {
+    if (within && (end < within.start || start > within.end)) continue;
+    const { line, character } = text.position(start);
+    const length = text.position(end).character - character;
+    if (length > 0) builder.push(line, character, length, TYPES.indexOf(type), defines ? 1 : 0);
+  }
+  return builder.build();
+}
+
+/** What a token is by its kind alone. */
+function typeOf(kind: string): Type | null {
+  if (kind.startsWith("'")) return 'keyword';
+  switch (kind) {
+    case 'Text':
+    case 'UnclosedText':
+      return 'string';
+    case 'Word':
+    case 'Glued':
+    case 'Dots':
+    case 'Unknown':
+      return null;
+    case 'BetweenName':
+      return BETWEEN;
+    case 'KeyName':
+      return KEY;
+    default:
+      return SIGNS.has(kind) ? 'operator' : 'number';
+  }
+}
+
+const SIGNS = new Set([
+  'DotDot',
+  'Bounce',
+  'Colon',
+  'Dash',
+  'Equals',
+  'Open',
+  'Close',
+  'OpenBrace',
+  'CloseBrace',
+  'Star',
+  'Greater',
+  'At',
+  'Comma',
+  'Slash',
+  'Plus',
+  'Underscore',
+]);
+
+/** The drawings that a statement names: their places begin with the drawing's own token. */
+function drawn(statement: Statement): { at: Stretch; type: Type }[] {
+  if (statement.kind === 'cels')
+    return statement.names.flatMap((one) =>
+      one.form === 'unused' ? [] : [{ at: one.span, type: one.form === 'key' ? KEY : BETWEEN }],
+    );
+  const found: { at: Stretch; type: Type }[] = [];
+  const visit = (items: readonly Item[]): void => {
+    for (const item of items) {
+      if (item.kind === 'key') found.push({ at: item.span, type: KEY });
+      else if (item.kind === 'between' || item.kind === 'reference')
+        found.push({ at: item.span, type: BETWEEN });
+      else if (item.kind === 'group') visit(item.items);
+    }
+  };
+  if (statement.kind === 'timeline' || statement.kind === 'phrase') visit(statement.items);
+  return found;
+}

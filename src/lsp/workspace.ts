@@ -1,0 +1,258 @@
+/** What an editor has open, and what the program makes of it. Everything that was computed is kept until something it read changes. */
+
+import { basename, dirname, relative, resolve } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { type Compiled, compile } from '../episode/compile.js';
+import type { Episode } from '../episode/episode.js';
+import { episodeOf, MANIFEST } from '../episode/find.js';
+import { readText } from '../episode/read.js';
+import { findUses, type Used } from '../episode/uses.js';
+import type { Host } from '../host/host.js';
+import { type Asked, noting, overlay } from '../host/overlay.js';
+import { type Parsed, parse } from '../language/parse.js';
+import { type Index, indexOf } from './names.js';
+import { type Encoding, Text } from './text.js';
+
+export interface Open {
+  readonly uri: string;
+  /** Null for a text that is no file yet. */
+  readonly path: string | null;
+  readonly version: number;
+  readonly text: Text;
+}
+
+/** An open text and what came of it. */
+export interface Analysis {
+  readonly open: Open;
+  /** What messages call it. */
+  readonly name: string;
+  readonly text: Text;
+  readonly episode: Episode;
+  /** Null for a manifest. */
+  readonly compiled: Compiled | null;
+  /** Tokens and comments; read at the first question. */
+  readonly parsed: Parsed;
+  readonly index: Index;
+}
+
+/** A cut of the disk or of the editor, as far as its names go. */
+export interface Names {
+  readonly path: string;
+  /** What messages call it. */
+  readonly name: string;
+  readonly text: string;
+  readonly parsed: Parsed;
+  readonly index: Index;
+  readonly used: Used;
+}
+
+interface Kept<T> {
+  readonly value: T;
+  readonly asked: Asked;
+}
+
+export class Workspace {
+  /** By uri. */
+  readonly open = new Map<string, Open>();
+  encoding: Encoding = 'utf-16';
+  private readonly texts = new Map<string, string>();
+  private disk: Host;
+  private host: Host;
+  private readonly analyses = new Map<string, Kept<Analysis>>();
+  private readonly episodes = new Map<string, Kept<Episode>>();
+  private readonly names = new Map<string, Kept<Names | null>>();
+  /** Counts what changes, so that what was begun before a change is not kept. */
+  private changes = 0;
+
+  constructor(host: Host) {
+    this.disk = host;
+    this.host = overlay(host, this.texts);
+  }
+
+  get cwd(): string {
+    return this.disk.cwd;
+  }
+
+  /** The folder that names in messages are told from. */
+  root(folder: string): void {
+    this.disk = { ...this.disk, cwd: folder };
+    this.host = overlay(this.disk, this.texts);
+    this.forget();
+  }
+
+  put(uri: string, version: number, text: Text): Open {
+    const path = pathOf(uri);
+    const open: Open = { uri, path, version, text };
+    this.open.set(uri, open);
+    this.analyses.delete(uri);
+    if (path !== null) this.texts.set(this.disk.real(path), text.raw);
+    return open;
+  }
+
+  /** Whether it was open at all. */
+  close(uri: string): boolean {
+    const path = pathOf(uri);
+    if (path !== null) this.texts.delete(this.disk.real(path));
+    this.analyses.delete(uri);
+    return this.open.delete(uri);
+  }
+
+  newText(raw: string): Text {
+    return new Text(raw, this.encoding);
+  }
+
+  /** Forgets what was made of a file whose text has changed, and gives the open texts for which that may matter. */
+  touched(path: string): Open[] {
+    return this.stale(this.disk.real(path), false);
+  }
+
+  /** The same for a file that has appeared or gone. */
+  appeared(path: string): Open[] {
+    return this.stale(this.disk.real(path), true);
+  }
+
+  /** Forgets everything. */
+  forget(): void {
+    this.changes++;
+    this.analyses.clear();
+    this.episodes.clear();
+    this.names.clear();
+  }
+
+  private stale(path: string, folders: boolean): Open[] {
+    this.changes++;
+    const matters = ({ asked }: Kept<unknown>): boolean =>
+      asked.files.has(path) || (folders && asked.folders.has(dirname(path)));
+    for (const kept of [this.episodes, this.names]) {
+      for (const [key, one] of kept) if (matters(one)) kept.delete(key);
+    }
+    const found: Open[] = [];
+    for (const [uri, one] of this.analyses) {
+      if (!matters(one)) continue;
+      this.analyses.delete(uri);
+      const open = this.open.get(uri);
+      if (open) found.push(open);
+    }
+    return found;
+  }
+
+  /** What came of an open text as it stands now; null where it is not open. */
+  async analysis(uri: string): Promise<Analysis | null> {
+    for (;;) {
+      const open = this.open.get(uri);
+      if (!open) return null;
+      const known = this.analyses.get(uri);
+      if (known && known.value.open === open) return known.value;
+      const changes = this.changes;
+      const kept = await this.episode(open.path === null ? this.cwd : dirname(open.path));
+      if (this.changes !== changes || this.open.get(uri) !== open) continue;
+      const asked: Asked = { files: new Set(kept.asked.files), folders: new Set(kept.asked.folders) };
+      const value = this.analyse(open, kept.value, noting(this.host, asked));
+      this.analyses.set(uri, { value, asked });
+      return value;
+    }
+  }
+
+  private analyse(open: Open, episode: Episode, host: Host): Analysis {
+    const { path, text } = open;
+    const manifest = path !== null && basename(path) === MANIFEST;
+    const name = manifest && episode.file ? episode.file : this.nameOf(path ?? open.uri);
+    const bytes = path === null ? { bytes: Buffer.from(text.raw, 'utf8') } : {};
+    const compiled = manifest ? null : compile(host, path, episode, { name, ...bytes });
+    let parsed: Parsed | null = null;
+    let index: Index | null = null;
+    return {
+      open,
+      name,
+      text,
+      episode,
+      compiled,
+      get parsed() {
+        parsed ??= parse(name, manifest ? '' : text.text);
+        return parsed;
+      },
+      get index() {
+        index ??= indexOf(compiled?.tree ?? this.parsed.tree, text.text);
+        return index;
+      },
+    };
+  }
+
+  /** The episode that a folder belongs to, with what it was made of. */
+  private async episode(folder: string): Promise<Kept<Episode>> {
+    for (;;) {
+      const known = this.episodes.get(folder);
+      if (known) return known;
+      const changes = this.changes;
+      const asked: Asked = { files: new Set(), folders: new Set() };
+      const kept = { value: await episodeOf(noting(this.host, asked), folder), asked };
+      if (this.changes !== changes) continue;
+      this.episodes.set(folder, kept);
+      return kept;
+    }
+  }
+
+  async episodeOf(folder: string): Promise<Episode> {
+    return (await this.episode(folder)).value;
+  }
+
+  /** The names of a cut at a path; null where there is no text. `root`: the folder of its episode. */
+  namesOf(path: string, root: string | null): Names | null {
+    const known = this.names.get(path);
+    if (known) return known.value;
+    const asked: Asked = { files: new Set(), folders: new Set() };
+    const host = noting(this.host, asked);
+    const name = this.nameOf(path);
+    const read = readText(host, path, name);
+    let value: Names | null = null;
+    if (read.ok) {
+      const parsed = parse(name, read.text);
+      let index: Index | null = null;
+      value = {
+        path,
+        name,
+        text: read.text,
+        parsed,
+        get index() {
+          index ??= indexOf(parsed.tree, read.text);
+          return index;
+        },
+        used: findUses(host, path, parsed.tree, root),
+      };
+    }
+    this.names.set(path, { value, asked });
+    return value;
+  }
+
+  /** The world as the editor sees it. */
+  get world(): Host {
+    return this.host;
+  }
+
+  private nameOf(path: string): string {
+    return path.startsWith('/') ? relative(this.cwd, path) || path : path;
+  }
+
+  /** Where the file lies that messages call so. */
+  placeOf(name: string): string {
+    return resolve(this.cwd, name);
+  }
+
+  /** The uri of a file: that of the editor where it has it open. */
+  uriOf(path: string): string {
+    const real = this.disk.real(path);
+    for (const { uri, path: open } of this.open.values()) {
+      if (open !== null && (open === path || this.disk.real(open) === real)) return uri;
+    }
+    return pathToFileURL(path).href;
+  }
+}
+
+export function pathOf(uri: string): string | null {
+  if (!uri.startsWith('file:')) return null;
+  try {
+    return fileURLToPath(uri);
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,31 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { buildServer } from './client.js';
+import { play } from './session.js';
+
+const sessions = fileURLToPath(new URL('sessions', import.meta.url));
+let work: string;
+let server: string;
+
+beforeAll(async () => {
+  work = mkdtempSync(join(tmpdir(), 'cutwright-lsp-'));
+  server = await buildServer(work);
+});
+
+afterAll(() => rmSync(work, { recursive: true, force: true }));
+
+describe('a session with an editor', () => {
+  const names = readdirSync(sessions).filter((name) => name.endsWith('.txt'));
+
+  // UPDATE=1 writes down what the server answers now; read the difference before it is committed.
+  test.each(names)('%s', async (name) => {
+    const path = join(sessions, name);
+    const written = readFileSync(path, 'utf8');
+    const played = await play([server], written, join(work, name.replace(/\.txt$/, '')));
+    if (process.env.UPDATE) writeFileSync(path, played);
+    else expect(played).toBe(written);
+  });
+});
