@@ -75,7 +75,7 @@ function lineMarks(side: Side, run: Run, { spoken, lane: index }: PlacedSpoken):
     .filter((other) => other.lane === index && other.spoken.frames.from > spoken.frames.from)
     .reduce((least, other) => Math.min(least, other.spoken.frames.from), run.last + 1);
   const voice = spoken.kind === 'voice';
-  const told = (voice ? speaker : soundMarks)(side, run, spoken, lane, from, starts, next);
+  const told = (voice ? speaker : soundMarks)({ side, run, spoken, lane, from, starts, next });
   marks.push(...told.marks);
   if (voice) marks.push(...wordMarks(side, run, spoken, lane));
   if (ends) {
@@ -86,6 +86,20 @@ function lineMarks(side: Side, run: Run, { spoken, lane: index }: PlacedSpoken):
     marks.push(line(from, y, to, y, bar));
   }
   return marks;
+}
+
+/** A line of dialogue as far as it stands on the rows of one block. */
+interface Here {
+  readonly side: Side;
+  readonly run: Run;
+  readonly spoken: Spoken;
+  readonly lane: Lane;
+  /** Its first frame here. */
+  readonly from: number;
+  /** Whether that is its first frame. */
+  readonly starts: boolean;
+  /** Where the lane's next line begins. */
+  readonly next: number;
 }
 
 interface Told {
@@ -106,16 +120,8 @@ function edge(spoken: Spoken, x: number, top: number, bottom: number): Mark[] {
   return [polyline(points, thin)];
 }
 
-/** Who speaks, down the left of the lane; in brackets where the line began before. `next`: the lane's next line. */
-function speaker(
-  side: Side,
-  run: Run,
-  spoken: Spoken,
-  lane: Lane,
-  from: number,
-  starts: boolean,
-  next: number,
-): Told {
+/** Who speaks, down the left of the lane; in brackets where the line began before. */
+function speaker({ side, run, spoken, lane, from, starts, next }: Here): Told {
   const { plan, geometry } = side;
   const said = speakerText(spoken, plan.words);
   if (said === '') return { marks: [], end: 0 };
@@ -130,15 +136,7 @@ function speaker(
 }
 
 /** What is heard, down its lane; a sound that began before stands in brackets. */
-function soundMarks(
-  side: Side,
-  run: Run,
-  spoken: Spoken,
-  lane: Lane,
-  from: number,
-  starts: boolean,
-  next: number,
-): Told {
+function soundMarks({ side, run, spoken, lane, from, starts, next }: Here): Told {
   const { plan, geometry } = side;
   const what = speakerText(spoken, plan.words);
   const all = stretches(spoken);
