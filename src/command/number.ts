@@ -8,21 +8,20 @@ import { celsEdits } from '../language/cels-line.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import { applied } from '../language/read.js';
 import { nearest } from '../language/suggest.js';
-import { type Pins, pinsFor, unpinnable, unused } from '../solve/pinning.js';
+import { type Pins, pinsFor, unpinnable } from '../solve/pinning.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { eachCut, findAll } from './batch.js';
-import { Desk, NO_SOURCES, plural } from './desk.js';
+import { Desk, NO_SOURCES } from './desk.js';
 import { LineFault } from './line.js';
+import { type Dry, questions, summary, told } from './numbered.js';
 import { examples, type ReportOptions, withReport } from './options.js';
-import { choices, type Retimed, retime } from './retimed.js';
+import { type Retimed, retime } from './retimed.js';
 import { bytesOf, marked, remembering, saying, writeBack } from './rewrite.js';
 import type { Run } from './run.js';
 import { printDiff } from './unified.js';
 
-interface Options extends ReportOptions, Retimed {
+interface Options extends ReportOptions, Retimed, Dry {
   readonly level?: string;
-  readonly check?: boolean;
-  readonly diff?: boolean;
 }
 
 export function define(command: Command, run: Run): Command {
@@ -202,60 +201,4 @@ function unsettled({ tree, diagnostics }: Compiled, chosen: (level: string) => b
           span.end <= each.span.end,
       ),
   );
-}
-
-/** Where a passage on paper has more or fewer in-betweens now: how to say which. */
-function questions({ tree, diagnostics }: Compiled, job: Job): string[] {
-  const file = job.path === null ? '-' : job.name;
-  return diagnostics.flatMap((fault) => {
-    const choice = tree && choices(tree, fault);
-    if (!choice) return [];
-    const { option, words, count } = choice;
-    const which = count === 1 ? 'which one is' : `which ${count} are`;
-    const each = words.map((word) => `${option} ${word}`);
-    const last = each.pop();
-    const listed = each.length > 0 ? `${each.join(', ')} or ${last}` : last;
-    return [
-      `${job.name}: say ${which} ${option === '--new' ? 'new' : 'gone'}: cutwright number ${file} ${listed}`,
-    ];
-  });
-}
-
-/** What is pinned now, and which pinned drawings are not shown. */
-function told(
-  solved: SolvedShot,
-  pins: readonly Pins[],
-  chosen: (level: string) => boolean,
-  { check, diff }: Options,
-): string[] {
-  const fresh: string[] = [];
-  const added: string[] = [];
-  for (const { level, before, names } of pins) {
-    const cels = names.flatMap((name, i) => (name === '_' ? [] : [{ cel: before + 1 + i, name }]));
-    if (before > 0) added.push(...cels.map(({ cel, name }) => `${level}${cel} is ${name}`));
-    else fresh.push(`${level}${cels[0]!.cel}${cels.length > 1 ? ` to ${level}${cels.at(-1)!.cel}` : ''}`);
-  }
-  const not = check || diff ? 'not ' : '';
-  const lines: string[] = [];
-  if (fresh.length > 0) lines.push(`${not}pinned: ${fresh.join(', ')}`);
-  if (added.length > 0) lines.push(`${not ? 'not pinned: ' : ''}${added.join(', ')}`);
-  const idle = solved.levels
-    .filter(({ name }) => chosen(name))
-    .flatMap((level) => unused(level).map(({ cel, drawing }) => `${level.name}${cel} (${drawing})`));
-  if (idle.length > 0) lines.push(`${idle.join(', ')} ${idle.length === 1 ? 'is' : 'are'} no longer shown`);
-  return lines;
-}
-
-function summary(
-  { cuts, changed, failed }: { cuts: number; changed: number; failed: number },
-  { check, diff }: Options,
-  desk: Desk,
-): string {
-  const rest = cuts - changed - failed;
-  const parts = [
-    ...(changed > 0 ? [`${changed} ${check || diff ? 'to be numbered' : 'numbered'}`] : []),
-    ...(rest > 0 ? [`${rest} with nothing to add`] : []),
-    ...(failed > 0 ? [`${failed} not numbered (${desk.tally()})`] : []),
-  ];
-  return `${plural(cuts, 'cut')}: ${parts.join(', ')}`;
 }
