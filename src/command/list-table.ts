@@ -11,6 +11,8 @@ interface Column<T> {
   readonly right?: boolean;
   /** May be shortened, down to so many columns of the terminal. */
   readonly least?: number;
+  /** Left out of a table that is too wide otherwise; the lowest first. */
+  readonly spare?: number;
   readonly of: (row: T) => string;
   readonly total?: string;
 }
@@ -24,7 +26,7 @@ export function listTable(list: CutList, width: number | null): string {
   const columns: Column<CutRow>[] = [
     { head: 'cut', of: ({ cut, sound }) => `${cut}${sound ? '' : ' !'}` },
     { head: 'title', least: 10, of: ({ title }) => oneLine(title), total: 'total' },
-    { head: 'scene', least: 5, of: ({ scene }) => oneLine(scene) },
+    { head: 'scene', least: 5, spare: 6, of: ({ scene }) => oneLine(scene) },
     {
       head: 'time',
       right: true,
@@ -33,25 +35,29 @@ export function listTable(list: CutList, width: number | null): string {
     },
     {
       head: 'feet',
+      spare: 5,
       right: true,
       of: ({ counted }) => (counted ? feetAndFrames(counted.time) : '?'),
       total: feetAndFrames(totals.time),
     },
-    { head: 'levels', right: true, of: ({ counted }) => number(counted?.levels) },
+    { head: 'levels', right: true, spare: 1, of: ({ counted }) => number(counted?.levels) },
     {
       head: 'keys',
+      spare: 8,
       right: true,
       of: ({ counted }) => number(counted?.counts.keys),
       total: String(totals.counts.keys),
     },
     {
       head: 'breakd.',
+      spare: 2,
       right: true,
       of: ({ counted }) => number(counted?.counts.breakdowns),
       total: String(totals.counts.breakdowns),
     },
     {
       head: 'in-betw.',
+      spare: 7,
       right: true,
       of: ({ counted }) => number(counted?.counts.inbetweens),
       total: String(totals.counts.inbetweens),
@@ -64,12 +70,19 @@ export function listTable(list: CutList, width: number | null): string {
     },
     {
       head: 'reused',
+      spare: 3,
       right: true,
       of: ({ counted }) => number(counted?.counts.reused),
       total: String(totals.counts.reused),
     },
     { head: 'camera', least: 8, of: ({ counted }) => counted?.moves.join(', ') ?? '' },
-    { head: 'pages', right: true, of: ({ pages }) => number(pages?.all), total: String(totals.pages.all) },
+    {
+      head: 'pages',
+      right: true,
+      spare: 4,
+      of: ({ pages }) => number(pages?.all),
+      total: String(totals.pages.all),
+    },
     { head: 'artist', least: 8, of: ({ artists: names }) => oneLine(names.join(', ')) },
     { head: 'problems', of: ({ problems }) => problemWords(problems) },
   ];
@@ -138,14 +151,8 @@ function oneLine(text: string): string {
     .trim();
 }
 
-function table<T>(columns: readonly Column<T>[], rows: readonly T[], width: number | null): string[] {
-  const cells = rows.map((row) => columns.map(({ of }) => of(row)));
-  const totals = columns.map(({ total }) => total ?? '');
-  const hasTotals = totals.some((one) => one !== '');
-  const widths = columns.map(({ head }, i) =>
-    Math.max(stringWidth(head), stringWidth(totals[i]!), ...cells.map((row) => stringWidth(row[i]!))),
-  );
-  narrow(columns, widths, width);
+function table<T>(all: readonly Column<T>[], rows: readonly T[], width: number | null): string[] {
+  const { columns, widths, leftOut } = fitted(all, rows, width);
   const laid = (texts: readonly string[]): string =>
     texts
       .map((text, i) => {
@@ -156,24 +163,53 @@ function table<T>(columns: readonly Column<T>[], rows: readonly T[], width: numb
       .join(GAP)
       .trimEnd();
   const rule = widths.map((one) => '-'.repeat(one)).join(GAP);
-  const heads = columns.map(({ head }) => head);
-  return [laid(heads), rule, ...cells.map(laid), ...(hasTotals ? [rule, laid(totals)] : [])];
+  const totals = columns.map(({ total }) => total ?? '');
+  return [
+    laid(columns.map(({ head }) => head)),
+    rule,
+    ...rows.map((row) => laid(columns.map(({ of }) => of(row)))),
+    ...(totals.some((one) => one !== '') ? [rule, laid(totals)] : []),
+    ...(leftOut.length > 0 ? [`Left out here, for want of width: ${leftOut.join(', ')}.`] : []),
+  ];
 }
 
-/** Takes from the widest column that may be shortened until the table fits, or no more can be taken. */
-function narrow(columns: readonly Column<never>[], widths: number[], width: number | null): void {
-  if (width === null) return;
-  let beyond = widths.reduce((sum, one) => sum + one, (widths.length - 1) * GAP.length) - width;
-  while (beyond > 0) {
-    const free = widths.map((one, i) => one - (columns[i]!.least ?? Number.POSITIVE_INFINITY));
+interface Fitted<T> {
+  readonly columns: readonly Column<T>[];
+  readonly widths: readonly number[];
+  /** Heads of the columns that have no room. */
+  readonly leftOut: readonly string[];
+}
+
+/** Shortens words from the widest column on until the table fits; where that is not enough, leaves columns out. */
+function fitted<T>(all: readonly Column<T>[], rows: readonly T[], width: number | null): Fitted<T> {
+  const natural = new Map(
+    all.map((column) => {
+      const texts = [column.head, column.total ?? '', ...rows.map(column.of)];
+      return [column, texts.reduce((most, text) => Math.max(most, stringWidth(text)), 0)];
+    }),
+  );
+  const least = (column: Column<T>): number =>
+    Math.min(natural.get(column)!, column.least ?? Number.POSITIVE_INFINITY);
+  const sum = (columns: readonly Column<T>[], of: (column: Column<T>) => number): number =>
+    columns.reduce((so, column) => so + of(column) + GAP.length, -GAP.length);
+  const room = width ?? Number.POSITIVE_INFINITY;
+  const spare = all.filter((column) => column.spare !== undefined).sort((a, b) => a.spare! - b.spare!);
+  let columns = all;
+  const leftOut: Column<T>[] = [];
+  while (sum(columns, least) > room && spare.length > 0) {
+    leftOut.push(spare.shift()!);
+    columns = all.filter((column) => !leftOut.includes(column));
+  }
+  const widths = columns.map((column) => natural.get(column)!);
+  for (let beyond = sum(columns, (column) => natural.get(column)!) - room; beyond > 0; beyond--) {
     const widest = widths.reduce(
-      (most, one, i) => (free[i]! > 0 && one > (widths[most] ?? 0) ? i : most),
+      (most, one, i) => (one > least(columns[i]!) && one > (widths[most] ?? 0) ? i : most),
       -1,
     );
-    if (widest < 0) return;
+    if (widest < 0) break;
     widths[widest]! -= 1;
-    beyond -= 1;
   }
+  return { columns, widths, leftOut: leftOut.map(({ head }) => head) };
 }
 
 function shortened(text: string, width: number): string {
