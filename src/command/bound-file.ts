@@ -1,10 +1,10 @@
 import { dirname, resolve } from 'node:path';
 import { type PrintedCut, writeRecord } from '../episode/record.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
+import { ByNumber } from './by-number.js';
 import { NO_SOURCES } from './desk.js';
 import { pageCount, somePages, workTitle } from './document.js';
 import { LineFault } from './line.js';
-import { Numbered } from './numbered.js';
 import { inputsOf, overwriting, type Target } from './output.js';
 import type { Laid } from './press.js';
 import type { Running } from './running.js';
@@ -14,8 +14,8 @@ import { Sheaf } from './sheaf.js';
 export class OneFile {
   private sheaf: Sheaf | undefined;
   private fault: Diagnostic | undefined;
-  private readonly cuts = new Numbered<PrintedCut>();
-  private kept: Numbered<PrintedCut | null> | undefined;
+  private readonly cuts = new ByNumber<PrintedCut>();
+  private kept: ByNumber<PrintedCut | null> | undefined;
   private readonly inputs: ReadonlySet<string>;
 
   constructor(
@@ -30,7 +30,7 @@ export class OneFile {
   }
 
   /** Cuts that the record tells of although they are not in the file. */
-  keeps(cuts: Numbered<PrintedCut | null>): void {
+  keeps(cuts: ByNumber<PrintedCut | null>): void {
     this.kept = cuts;
   }
 

@@ -4,8 +4,8 @@ import type { PrintedCut, PrintRecord } from '../episode/record.js';
 import type { Host } from '../host/host.js';
 import { type Earlier, readBack, recorded, weigh } from './before.js';
 import { OneFile } from './bound-file.js';
+import { ByNumber } from './by-number.js';
 import { saidOf } from './changed.js';
-import { Numbered } from './numbered.js';
 import { numberIn } from './outcome.js';
 import { oneTarget } from './output.js';
 import type { Told } from './press.js';
@@ -46,7 +46,7 @@ function lastPrint(host: Host, path: string): PrintRecord | { readonly none: str
 async function changed(run: Running, file: OneFile): Promise<void> {
   const { host, found, plan, outcome } = run;
   const record = lastPrint(host, file.target.path!);
-  const before = new Numbered<PrintedCut>();
+  const before = new ByNumber<PrintedCut>();
   if (!('none' in record)) for (const cut of record.cuts) before.next(cut.cut, cut);
   const none = 'none' in record ? record.none : 'new';
   const earlier = (key: string): Earlier => {
@@ -55,7 +55,7 @@ async function changed(run: Running, file: OneFile): Promise<void> {
   };
 
   const differing = new Set<Told['job']>();
-  const seen = new Numbered<PrintedCut | null>();
+  const seen = new ByNumber<PrintedCut | null>();
   let lines = 0;
   await run.each(
     'comparing',
@@ -94,7 +94,7 @@ async function changed(run: Running, file: OneFile): Promise<void> {
   if (differing.size === 0 && (plan.pile || (gone.length === 0 && !moved && lines === 0))) return;
   if (moved) outcome.note('the cuts stand in another order');
 
-  const again = new Numbered<null>();
+  const again = new ByNumber<null>();
   const jobs = plan.pile ? found.jobs.filter((job) => differing.has(job)) : found.jobs;
   file.keeps(seen);
   await run.each('printing', { ...found, jobs, whole: [] }, async (told, press) => {
