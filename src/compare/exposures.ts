@@ -77,7 +77,11 @@ class Teller {
       switch (event.type) {
         case 'length': {
           const one = event.first === event.last;
-          if (next?.type === 'region' && opposite && one && next.after === event.last) {
+          const rest = next && next.type === 'region' && joinedHold(event, next, aligned);
+          if (rest) {
+            this.region(rest, told, e + 1, null, inCycle);
+            e++;
+          } else if (next?.type === 'region' && opposite && one && next.after === event.last) {
             this.region(next, told, e + 1, aligned[event.first]!.now, inCycle);
             e++;
           } else if (next?.type === 'length' && opposite && one && next.first === next.last) {
@@ -87,6 +91,12 @@ class Teller {
           break;
         }
         case 'region': {
+          const rest = next?.type === 'length' && joinedHold(next, event, aligned);
+          if (rest) {
+            this.region(rest, told, e + 1, null, inCycle);
+            e++;
+            break;
+          }
           const holds = next?.type === 'length' && next.first === event.after + 1 && next.first === next.last;
           this.region(event, told, e, holds && opposite ? aligned[next.first]!.now : null, inCycle);
           if (holds && opposite) e++;
@@ -278,6 +288,27 @@ class Teller {
       rows: { from: frame, to: now ? lastRowOf(names, now.drawings, frame) : frame },
     };
   }
+}
+
+/**
+ * Something put into a hold, or taken out of it, where the other half of that hold counts as put in or taken out as well: the
+ * region without that half. False where it is not so.
+ */
+function joinedHold(
+  length: EventOf<'length'>,
+  region: EventOf<'region'>,
+  aligned: readonly Aligned[],
+): EventOf<'region'> | false {
+  const touches = region.after === length.last || region.after + 1 === length.first;
+  if (!touches || length.first !== length.last) return false;
+  const { symbol, cycle } = aligned[length.first]!.now;
+  const [list, sign] = region.now.length === 0 ? [region.old, 1] : [region.now, -1];
+  if (cycle || list.length < 2 || region.old.length * region.now.length > 0) return false;
+  const half = (token: Token) => token.symbol === symbol && token.frames * sign === length.delta;
+  const rest = half(list.at(-1)!) ? list.slice(0, -1) : half(list[0]!) ? list.slice(1) : null;
+  if (!rest) return false;
+  const delta = region.delta + length.delta;
+  return region.now.length === 0 ? { ...region, old: rest, delta } : { ...region, now: rest, delta };
 }
 
 /** What is put into a hold parts it in two: the second half is nothing new. */

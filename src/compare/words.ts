@@ -13,5 +13,7 @@ export type Sentences = { readonly [K in Change['kind']]: (change: ChangeOf<K>, 
 /** No full stop at its end; one line. */
 export function sentence(change: Change, t: Telling): string {
   const say = (t.language === 'ja' ? ja : en)[change.kind] as (change: Change, t: Telling) => string;
-  return say(change, t).replace(/\s*\n\s*/g, ' ');
+  return say(change, t)
+    .replace(/\s*\n\s*/g, ' ')
+    .replace(/\p{Cc}/gu, '?');
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { compare } from '../../src/compare/compare.js';
+import { type Change, compare } from '../../src/compare/compare.js';
 import { sentence, telling } from '../../src/compare/words.js';
 import { compileText } from '../compile.js';
 import { type GeneratedCut, generatedCuts } from '../generate.js';
@@ -46,6 +46,38 @@ describe.each(SEEDS)('$name', ({ edit, kinds }) => {
     );
     expect(tried).toBeGreaterThan(RUNS / 2);
   });
+});
+
+test('of a chain of edits each is told as if it were alone', () => {
+  const plain = (changes: readonly Change[]) => changes.map((change) => JSON.stringify(change)).sort();
+  fc.assert(
+    fc.property(
+      generatedCuts({ levels: { min: 3, max: 5 } }),
+      fc.array(fc.record({ seed: fc.nat(5), pick: fc.nat(999) }), { minLength: 3, maxLength: 5 }),
+      (cut, steps) => {
+        let { statements } = cut;
+        const old = solvedOrNull(cut.text)!;
+        const alone: Change[] = [];
+        const levels = new Set<string>();
+        for (const { seed, pick } of steps) {
+          const edited = SEEDS[seed]!.edit({ ...cut, statements }, pick);
+          // One edit a level: two of one level may be one change, or undo each other.
+          if (!edited || levels.has(edited.level)) continue;
+          const next = edited.text.trimEnd().split('\n');
+          const only = statements.find((one) => !next.includes(one));
+          const now = only && solvedOrNull(cut.text.replace(only, next[statements.indexOf(only)] ?? ''));
+          if (!now || !solvedOrNull(edited.text)) continue;
+          if (next.length !== statements.length) continue;
+          levels.add(edited.level);
+          statements = next;
+          alone.push(...compare(old, now));
+        }
+        fc.pre(levels.size > 1);
+        expect(plain(compare(old, solvedOrNull(`${statements.join('\n')}\n`)!))).toEqual(plain(alone));
+      },
+    ),
+    { numRuns: RUNS, maxSkipsPerRun: 1000 },
+  );
 });
 
 /** The same content written otherwise. */

@@ -85,7 +85,7 @@ export const SEEDS: readonly Seed[] = [
     name: 'one in-between more',
     edit: inTimeline(/[-=]+(?=\d)/g, (match, statement) => {
       // A group for a time shorter than its pass loses what more in-betweens push out of it.
-      if (PHRASE.test(statement) || /\):\d/.test(statement)) return null;
+      if (PHRASE.test(statement) || /[)>]:\d/.test(statement)) return null;
       const from = /(\d+)(:\d+)?(\{\w+\})?$/.exec(statement.slice(0, match.index))?.[1];
       const to = /^\d+/.exec(statement.slice(match.index! + match[0].length))?.[0];
       const again = new RegExp(`(?<!\\d)${from}(:\\d+)?(\\{\\w+\\})?[-=]+${to}(?!\\d)`, 'g');
