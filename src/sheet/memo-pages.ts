@@ -6,7 +6,7 @@ import { caption } from './form.js';
 import type { Look } from './look.js';
 import type { Mark, Page } from './marks.js';
 import type { Paragraph } from './memo.js';
-import { changedHead, memoMarks, memoPointer, memoTexts, stackMarks } from './memo.js';
+import { changedHead, changedTexts, memoMarks, memoPointer, memoTexts, stackMarks } from './memo.js';
 import { pageFrame } from './pages.js';
 import type { Side } from './plan.js';
 import { runsOf } from './plan.js';
@@ -14,15 +14,22 @@ import { sideLabel } from './sides.js';
 
 /** Everything that the memo has to tell, once the rows are drawn. */
 function memoOf(firstPage: readonly Side[]): Paragraph[] {
-  return [...furtherSides(firstPage).map((text) => ({ text })), ...memoTexts(firstPage[0]!.plan)];
+  const { plan } = firstPage[0]!;
+  return [...furtherSides(firstPage), ...changedTexts(plan), ...memoTexts(plan)];
+}
+
+/** The same where it does not fit: a long list of changes comes last, and what their bars mean is told before. */
+function longMemoOf(firstPage: readonly Side[]): Paragraph[] {
+  const { plan } = firstPage[0]!;
+  return [...furtherSides(firstPage), ...changedHead(plan), ...memoTexts(plan), ...changedTexts(plan)];
 }
 
 /** Where the levels stand that are not on the first side. */
-function furtherSides(firstPage: readonly Side[]): string[] {
+function furtherSides(firstPage: readonly Side[]): Paragraph[] {
   return firstPage.slice(1).map(({ levels, label, plan }) => {
     const names =
       levels.length > 1 ? `${levels[0]!.name}–${levels.at(-1)!.name}` : levels.map(({ name }) => name).join();
-    return plan.words.levelsOn(names, label);
+    return { text: plan.words.levelsOn(names, label) };
   });
 }
 
@@ -31,15 +38,14 @@ export function firstMemo(firstPage: readonly Side[], look: Look): { marks: Mark
   const side = firstPage[0]!;
   const { plan, geometry } = side;
   const stack = stackMarks({ box: geometry.memo, geometry, plan });
-  const paragraphs = memoOf(firstPage);
   const place = { box: stack.left, geometry, plan };
-  const whole = memoMarks(place, paragraphs);
+  const whole = memoMarks(place, memoOf(firstPage));
   if (whole.rest.length === 0) return { marks: [...stack.marks, ...whole.marks], further: [] };
   let next = firstPage.length;
   // One line is kept free to say where it goes on.
   const onNext = plan.words.memoGoesOn(sideLabel(1, next));
   const shortened = { ...stack.left, height: stack.left.height - 2.2 * geometry.scale };
-  const set = memoMarks({ ...place, box: shortened }, paragraphs);
+  const set = memoMarks({ ...place, box: shortened }, longMemoOf(firstPage));
   const pointer = memoPointer(stack.left, geometry, plan, onNext);
   const further: Page[] = [];
   let rest = set.rest;

@@ -22,9 +22,7 @@ export interface Paragraph {
   readonly barred?: boolean;
 }
 
-const plainly = (text: string): Paragraph => ({ text });
-
-/** The lines of a memo as paragraphs, in the order in which they are printed. */
+/** What a memo tells of the cut as it is, in the order in which it is printed. */
 export function memoTexts(plan: Plan): Paragraph[] {
   const { shot, levels } = plan.solved;
   const { words } = plan;
@@ -33,27 +31,24 @@ export function memoTexts(plan: Plan): Paragraph[] {
   const length = (frames: number): string => (frames > 0 ? telling.length(frames) : '');
   const lenders = [...new Set(plan.lent.map(({ level }) => level))];
   return [
-    ...changedTexts(plan),
-    ...[
-      ...cameraMemo(plan.camera),
-      ...shot.memos.map((memo) => memo.text),
-      ...levels.flatMap((level) =>
-        level.reuse ? [words.reuse(level.name, level.reuse.cut, level.reuse.level)] : [],
+    ...cameraMemo(plan.camera),
+    ...shot.memos.map((memo) => memo.text),
+    ...levels.flatMap((level) =>
+      level.reuse ? [words.reuse(level.name, level.reuse.cut, level.reuse.level)] : [],
+    ),
+    ...lenders.map((lender) =>
+      words.lent(
+        lender,
+        plan.lent.filter(({ level }) => level === lender),
       ),
-      ...lenders.map((lender) =>
-        words.lent(
-          lender,
-          plan.lent.filter(({ level }) => level === lender),
-        ),
-      ),
-      ...(head > 0 || tail > 0 ? [words.handles(length(head), length(tail), length(shot.length))] : []),
-      ...plan.leftOver,
-    ].map(plainly),
-  ];
+    ),
+    ...(head > 0 || tail > 0 ? [words.handles(length(head), length(tail), length(shot.length))] : []),
+    ...plan.leftOver,
+  ].map((text) => ({ text }));
 }
 
 /** What differs from another version, under a head that tells what a change bar means. A bar runs beside all of it. */
-function changedTexts(plan: Plan): Paragraph[] {
+export function changedTexts(plan: Plan): Paragraph[] {
   const { marked, bars, words } = plan;
   if (!marked) return [];
   if (bars.none && marked.lines.length === 0) return [{ text: words.unchanged(marked.against), head: true }];
@@ -125,7 +120,11 @@ export function memoMarks({ box, geometry, plan }: Place, paragraphs: readonly P
     const set = inColumns(columns, sizeMm);
     if (set.rest.length === 0) return set;
   }
-  return inColumns(1, smallest);
+  // Too much in any case: as much of it as can be.
+  const left = ({ rest }: MemoSet): number => rest.reduce((so, { text }) => so + text.length, 0);
+  return tries
+    .map((sized) => inColumns(sized.at(-1)!.columns, smallest))
+    .reduce((best, set) => (left(set) < left(best) ? set : best));
 
   function inColumns(columns: number, sizeMm: number): MemoSet {
     const width = (room.width - (columns - 1) * COLUMN_GAP) / columns;

@@ -180,6 +180,9 @@ describe('the memo', () => {
     const lines = Array.from({ length: 150 }, (_, i) => `A: drawing number${i} now stands ${i} frames later`);
     const pages = pagesOf({ rows: [ROW], lines });
     expect(pages[1]!.label).toBe('1-b');
+    // What the cut says stays on the first page, with the meaning of the bars.
+    expect(said(pages[0]!)).toContain('shake 3 mm');
+    expect(said(pages[0]!)).toContain('Changed against HEAD~1 (bar: rows that differ)');
     const words = pages.map(said).join(' ').split(/\s+/);
     for (let i = 0; i < 150; i++) expect(words).toContain(`number${i}`);
   });
