@@ -6,6 +6,7 @@ import type { Page } from '../../../src/sheet/marks.js';
 import { sheetPages } from '../../../src/sheet/sheet.js';
 import { PAPERS, type Settings } from '../../../src/shot/settings.js';
 import { caseOf, MANY_LEVELS, picker, RICH, somewhatMarked } from '../../readback/cuts.js';
+import { CAMERAS } from '../camera/cuts.js';
 import { everyMark, offThePaper, ringClashes, struckOut, textClashes, tooSmall } from '../clashes.js';
 import { type Bounds, boundsOf, lookOf, overlap, said, solvedCut, textsOf } from '../laid.js';
 
@@ -64,7 +65,13 @@ describe.each(LOOKS)('$paper $convention $labels', (look) => {
   it('keeps bars and numbers apart, however many levels there are', () => {
     const least = ((look.paper === 'A3' || look.paper === 'tabloid' ? 5 : 4) * 25.4) / 72;
     let bars = 0;
-    for (const text of [RICH, MANY_LEVELS, CUT]) {
+    for (const text of [
+      RICH,
+      MANY_LEVELS,
+      CUT,
+      CAMERAS['four lanes']!,
+      CAMERAS['all kinds of moves and light']!,
+    ]) {
       const one = caseOf(text, text, look);
       const marked = somewhatMarked(one, picker(text.length));
       const lent = [{ level: 'A', cut: '15', as: 'A' }];
