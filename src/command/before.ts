@@ -44,9 +44,8 @@ export function weigh(
   const laid = press.lay(plain);
   const difference = differences(earlier.pages(), laid.pages);
   const same = difference.pages.length === 0 && difference.gone.length === 0;
-  return same && earlier.whole(pile)
-    ? null
-    : { laid: plain === copy ? laid : press.lay(copy), difference, first: null };
+  if (same && earlier.whole(pile)) return null;
+  return { laid: plain === copy ? laid : press.lay(copy), difference, first: same ? NOT_ALL : null };
 }
 
 /** The print of a cut that a record tells of. */
@@ -58,6 +57,7 @@ export function recorded({ input, pages }: PrintRecord['cuts'][number]): Before 
   };
 }
 
+const NOT_ALL = 'as the file did not hold all';
 export const NOT_PRINTED = 'not printed before';
 
 /** What the file at a path tells of itself; or `none`. */

@@ -52,6 +52,7 @@ export class Running {
         outcome.is(job, 'shared');
         return;
       }
+      this.past?.saw(compiled);
       const name = cutName(compiled, job);
       if (solved === null || hasErrors(diagnostics, plan.strict)) {
         outcome.failed(job, name, errorsOf(compiled, job, plan.strict));

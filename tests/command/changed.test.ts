@@ -207,7 +207,7 @@ describe('pages that are left out', () => {
     set('e/2.cut', long(2).replace('4..', '3a..'));
     await build('--changed', '--pages', 'changed');
     expect((await build('--changed')).error).toContain(
-      'cut 2: no page of 4 differs\nwrote out/2.pdf: 4 pages\n',
+      'cut 2: all 4 pages, as the file did not hold all\nwrote out/2.pdf: 4 pages\n',
     );
   });
 });

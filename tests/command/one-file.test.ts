@@ -229,7 +229,7 @@ describe('--changed', () => {
     expect(await labels()).toEqual(ALL.filter((label) => !label.startsWith('10/')));
     set('10.cut', short('10'));
     const { error } = await again();
-    expect(error).toContain('cut 10: no page of 2 differs\nwrote');
+    expect(error).toContain('cut 10: all 2 pages, as the file did not hold all\nwrote');
     expect(await labels()).toEqual(ALL);
   });
 

@@ -57,6 +57,42 @@ test('a file that was renamed is the same cut', async () => {
   expect(error).not.toContain('any more');
 });
 
+test('files that were renamed in a chain: each cut is compared with itself', async () => {
+  for (const name of ['2', '10', '11']) host.files.delete(`/work/e/${name}.cut`);
+  set('2.cut', short('1'));
+  set('10.cut', THEN['e/2.cut']);
+  set('11.cut', THEN['e/10.cut']);
+  set('12.cut', THEN['e/11.cut']);
+  const { error } = await build();
+  expect(error).toMatch(
+    /^cut 1: .*, new since HEAD~1\nwrote out\/2\.pdf: 2 pages\n3 cuts unchanged since HEAD~1\n$/,
+  );
+});
+
+test('a cut that got another number prints otherwise, and its old number is gone', async () => {
+  set('11.cut', short('11A'));
+  const { error } = await build();
+  expect(error).toContain('cut 11A: pages 1-2 of 2 (1, charts 1)\n');
+  expect(error).toContain('cut 11: no cut of the episode any more\n');
+});
+
+test('a renamed cut with errors is not gone', async () => {
+  host.files.delete('/work/e/10.cut');
+  set('c010.cut', short('10').replace('..', ''));
+  const { status, error } = await build();
+  expect(status).toBe(1);
+  expect(error).toMatch(/2 cuts unchanged since HEAD~1\nnot printed: cut 10 \(1 error\)\n$/);
+  expect(error).not.toContain('any more');
+});
+
+test('before there was a manifest the defaults held', async () => {
+  const { 'e/episode.yaml': _, ...cuts } = THEN;
+  host.revisions.set('HEAD~1', memoryHost(cuts));
+  expect((await build()).error).toContain('cut 10: pages 1-2 of 2 (1, charts 1)\n');
+  set('episode.yaml', '# nothing yet\n');
+  expect((await build()).error).toBe('3 cuts unchanged since HEAD~1\n');
+});
+
 test('the manifest of then counts', async () => {
   set('episode.yaml', 'title: Ferry\npaper: A3\n');
   const { error } = await build();
