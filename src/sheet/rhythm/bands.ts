@@ -130,7 +130,7 @@ export function bandMarks(list: CutList, strips: Strips, bands: Bands): Mark[] {
 
 /** Paper to both sides of a line that parts two cuts, so that it is seen between blocks of grey. */
 function cleared(x: number, top: number, bottom: number): Mark {
-  return { ...block(x - 0.4, x + 0.4, top + 0.1, bottom), fill: 'paper' };
+  return { ...block(x - 0.4, x + 0.4, top + 0.2, bottom), fill: 'paper' };
 }
 
 /** A block of grey. */

@@ -65,7 +65,7 @@ export function rhythmPage(list: CutList, look: Look): Page {
 /** Height for cut numbers that may have to stand on end. */
 function labelHeight({ metrics }: Stage, { rows }: CutList, { labelMm }: Print): number {
   const longest = rows.reduce((most, row) => Math.max(most, metrics.width(labelOf(row), labelMm, 'bold')), 0);
-  return Math.min(longest + 0.7, labelMm * 4);
+  return Math.min(longest + 1, labelMm * 4);
 }
 
 function bandsOf(

@@ -100,6 +100,12 @@ describe('300 cuts of 22 minutes', () => {
   });
 });
 
+test('the longest number stands upright where its cut is short', () => {
+  const rows = Array.from({ length: 80 }, (_, i) => row(`${100 + i}A`, { time: i % 2 === 0 ? 18 : 120 }));
+  const list = listOf(rows);
+  expect(numbersOn(rhythmPage(list, lookOf()), list).size).toBe(80);
+});
+
 describe('true to the running time', () => {
   // One strip of 30 seconds.
   const list = listOf(
