@@ -23,6 +23,7 @@ const COMMANDS: Readonly<Record<string, Entry>> = {
   compare: { summary: 'say what differs between two versions of a cut', load: () => import('./compare.js') },
   blank: { summary: 'print empty forms to write on by hand', load: () => import('./blank.js') },
   show: { summary: 'show the sheet in the terminal', load: () => import('./show.js') },
+  new: { summary: 'begin an episode or a cut', load: () => import('./new.js') },
   completion: {
     summary: 'let the shell complete commands and options',
     load: () => import('./completion.js'),

@@ -82,6 +82,18 @@ function join(twelve: string, wrong: string, right: string, status: 0 | 1, faili
 }
 
 export const situations: Readonly<Record<string, Situation>> = {
+  'would-overwrite': {
+    files: { 'harbour/episode.yaml': 'fps: 24\n' },
+    failing: ['new', 'episode', 'harbour'],
+    status: 2,
+    mended: ['new', 'episode', 'harbour-2'],
+  },
+  'number-taken': {
+    files: { 'episode.yaml': 'cuts: "*.cut"\n', 'c012.cut': CUT.replace(/^cut \S+/m, 'cut 12') },
+    failing: ['new', 'cut', '012'],
+    status: 2,
+    mended: ['new', 'cut', '12A'],
+  },
   'number-two-counts': {
     files: { 'a.cut': 'cut 1\ntime 1+0\nA: 1--2 x 1---2..\n' },
     failing: ['number', 'a.cut'],

@@ -13,4 +13,26 @@ export const typing = entries({
       mended: 'write 1--2 at both places, or 1---2a at the second',
     },
   },
+  'would-overwrite': {
+    severity: 'error',
+    title: 'a file is there already',
+    explanation:
+      'A command that begins new files never writes over old ones. Where one of its files is there already, none is written. Choose another name or folder, or move the old file away.',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright new episode harbour, where harbour/episode.yaml is there',
+      mended: 'cutwright new episode harbour-2',
+    },
+  },
+  'number-taken': {
+    severity: 'error',
+    title: 'the episode has a cut of that number',
+    explanation:
+      'A new cut needs a number of its own. Full-width forms and leading zeros do not matter: 012 is 12. A cut that is put in between is numbered with a letter, such as 12A.',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright new cut 12, in an episode that has a cut 12',
+      mended: 'cutwright new cut 12A',
+    },
+  },
 });

@@ -1,0 +1,170 @@
+import { describe, expect, test } from 'vitest';
+import { main } from '../../src/command/main.js';
+import { fileName } from '../../src/command/new.js';
+import { type MemoryHost, memoryHost } from '../../src/host/memory.js';
+
+async function run(host: MemoryHost, ...argv: string[]): Promise<number> {
+  return main(argv, host);
+}
+
+const text = (host: MemoryHost, path: string) =>
+  Buffer.from(host.files.get(`/work/${path}`)!).toString('utf8');
+const names = (host: MemoryHost) => [...host.files.keys()].map((path) => path.replace('/work/', '')).sort();
+
+/** A host whose current folder is another one. */
+const within = (host: MemoryHost, folder: string): MemoryHost =>
+  new Proxy(host, { get: (target, key) => (key === 'cwd' ? `/work/${folder}` : Reflect.get(target, key)) });
+
+describe('a new episode', () => {
+  test('has a manifest, a house file and a cut, and all of it checks', async () => {
+    const host = memoryHost();
+    expect(await run(host, 'new', 'episode', 'harbour', '--title', 'Harbour: "Lights" #1')).toBe(0);
+    expect(names(host)).toEqual([
+      'harbour/.gitattributes',
+      'harbour/.gitignore',
+      'harbour/cuts/c001.cut',
+      'harbour/episode.yaml',
+      'harbour/house.cut',
+    ]);
+    expect(await run(host, 'check', '--strict', 'harbour')).toBe(0);
+    expect(host.complaints()).toMatch(
+      /wrote harbour\/episode\.yaml.*\nnext: cd harbour && cutwright build\n1 cut checked: nothing wrong/,
+    );
+    expect(text(host, 'harbour/episode.yaml')).toContain('title: "Harbour: \\"Lights\\" #1"');
+  });
+
+  test('every line of its manifest is a key, also those that are commented out', async () => {
+    const host = memoryHost();
+    await run(host, 'new', 'episode', 'a', '--convention', 'west', '--paper', 'legal');
+    const all = text(host, 'a/episode.yaml')
+      .split('\n')
+      .filter((line) => !line.startsWith('# What'))
+      .join('\n')
+      .replace(/^# /gm, '')
+      .replace('{ "A. Name": [1, 2], "B. Name": [3] }', '{ "A. Name": [1] }');
+    host.files.set('/work/a/episode.yaml', Buffer.from(all));
+    expect(await run(host, 'check', '--strict', 'a')).toBe(0);
+    // The reader of manifests names every key that there is.
+    host.files.set('/work/a/episode.yaml', Buffer.from('zzz: 1\n'));
+    await run(host, 'check', 'a');
+    const keys = /the keys are (.*)/.exec(host.complaints())![1]!.split(', ');
+    expect(keys.filter((key) => !new RegExp(`^${key}:`, 'm').test(all))).toEqual([]);
+  });
+
+  test('writes over nothing: where one file is there, none is written', async () => {
+    const host = memoryHost({ 'house.cut': 'phrase a = 1\n' });
+    expect(await run(host, 'new', 'episode')).toBe(2);
+    expect(names(host)).toEqual(['house.cut']);
+    expect(host.complaints()).toContain('`house.cut` is there already; nothing was written');
+  });
+});
+
+describe('a new cut', () => {
+  const EPISODE = {
+    'episode.yaml': 'cuts: ["cuts/*.cut"]\n',
+    'house.cut': 'phrase walk = 1--2--\n',
+    'cuts/c012.cut': [
+      'use "../house.cut"',
+      'cut 12 "Sea wall"',
+      'time 5+12',
+      'artist "H. Tarn"',
+      'scene 6',
+      'memo "Only here."',
+      'stack BG A BOOK1 ア',
+      'level BG size 420x160mm at 55,0',
+      'A "gulls": walk..',
+      'ア: x..',
+      'field B 60%   at 10,0',
+      'fix B',
+      'voice "Pim" 1..24 "Here."',
+      '',
+    ].join('\n'),
+  };
+
+  test('like another has its set-up and none of what happens in it', async () => {
+    const host = memoryHost(EPISODE);
+    expect(await run(host, 'new', 'cut', '13', '--like', '012', '--title', 'Next')).toBe(0);
+    expect(text(host, 'cuts/c013.cut')).toBe(
+      [
+        'use "../house.cut"',
+        '',
+        'cut 13 "Next"',
+        'time 5+12',
+        'artist "H. Tarn"',
+        'scene 6',
+        '',
+        'stack BG A BOOK1 ア',
+        'level BG size 420x160mm at 55,0',
+        '',
+        'A "gulls": 1..',
+        'ア:        1..',
+        '',
+        'field B 60% at 10,0',
+        'fix B',
+        '',
+      ].join('\n'),
+    );
+    expect(await run(host, 'check', 'cuts/c013.cut')).toBe(0);
+    expect(host.complaints()).toContain('wrote cuts/c013.cut\nnext: cutwright check cuts/c013.cut\n');
+  });
+
+  test('has a key a level, and what the command line says', async () => {
+    const host = memoryHost(EPISODE);
+    const argv = ['new', 'cut', '12A', '--levels', 'A, B', '--time', "8'04", '--artist', 'R. "Esk"'];
+    expect(await run(within(host, 'cuts'), ...argv)).toBe(0);
+    expect(text(host, 'cuts/c012A.cut')).toBe(
+      'cut 12A\ntime 8\'04\nartist "R. \\"Esk\\""\n\nstack BG A B\n\nA: 1..\nB: 1..\n',
+    );
+    expect(await run(host, 'check', '--strict', 'cuts/c012A.cut')).toBe(0);
+  });
+
+  test('outside any episode lies in this folder, or goes to standard output', async () => {
+    const host = memoryHost();
+    expect(await run(host, 'new', 'cut', '7')).toBe(0);
+    expect(names(host)).toEqual(['c007.cut']);
+    expect(await run(host, 'new', 'cut', '8', '--output', '-')).toBe(0);
+    expect(host.printed()).toBe('cut 8\ntime 3+0\n\nstack BG A\n\nA: 1..\n');
+  });
+
+  test('that the manifest does not list is told so', async () => {
+    const host = memoryHost({ ...EPISODE, 'episode.yaml': 'cuts: [cuts/c012.cut]\n' });
+    expect(await run(host, 'new', 'cut', '13')).toBe(0);
+    expect(host.complaints()).toContain('add it to `cuts:` in episode.yaml');
+  });
+
+  test.each([
+    [['new', 'cut', '１２'], 'Cut １２ is there already: `cuts/c012.cut`'],
+    [
+      ['new', 'cut', '13', '--output', 'cuts/c012.cut'],
+      '`cuts/c012.cut` is there already; nothing was written',
+    ],
+    [['new', 'cut', '13', '--output', 'house.txt'], 'ends in .cut'],
+    [['new', 'cut', '13', '--like', '112'], 'no cut 112; did you mean 12?'],
+    [['new', 'cut', '13', '--time', '5 + 0'], '`--time` takes a length'],
+    [['new', 'cut', '13', '--time', '0'], '`--time` takes a length'],
+    [['new', 'cut', '13', '--levels', 'A,,B'], '`--levels` takes names'],
+    [['new', 'cut', '1-3'], 'letters and digits'],
+    [['new', 'cut'], 'needs its number'],
+    [['new', 'ct'], 'did you mean `cut`?'],
+    [['new', 'episode', 'x', '--like', '12'], '`--like` is for a new cut'],
+    [['new', 'episode', 'house.cut'], '`house.cut` is a file'],
+  ])('%j is refused', async (argv, message) => {
+    const host = memoryHost(EPISODE);
+    expect(await run(host, ...argv)).toBe(2);
+    expect(host.complaints()).toContain(message);
+    expect(names(host)).toEqual(Object.keys(EPISODE).sort());
+  });
+});
+
+test.each([
+  ['13', 'c012.cut', '12', 'c013.cut'],
+  ['4A', 'c012.cut', '12', 'c004A.cut'],
+  ['13', 'c012A.cut', '12A', 'c013.cut'],
+  ['3', 'sc01.cut', '1', 'sc03.cut'],
+  ['3', 'ep1_c12_rough.cut', '12', 'ep1_c03_rough.cut'],
+  ['OP', 'c012.cut', '12', 'cOP.cut'],
+  ['5', null, '', 'c005.cut'],
+  ['1205', 'c012.cut', '12', 'c1205.cut'],
+])('cut %s beside %s (cut %s) is %s', (number, like, own, name) => {
+  expect(fileName(number, like, own)).toBe(name);
+});
