@@ -198,7 +198,7 @@ export const files = entries({
     severity: 'warning',
     title: 'the reused level is not to be found',
     explanation:
-      'The level takes its drawings from another cut of the episode, and that cut or its level cannot be had: it is not among the cuts of the manifest, has errors, or the cuts reuse each other in a circle. The numbers are then given as if the drawings were this cut’s own, and may not be those that stand on the paper.',
+      'The level takes its drawings from another cut of the episode, and that cut or its level cannot be had: it is not among the cuts of the manifest, has errors, or leads into a circle of levels that reuse each other. The numbers are then given as if the drawings were this cut’s own, and may not be those that stand on the paper.',
     example: {
       kind: 'situation',
       failing: 'level C reuse 80/C, in an episode of the cuts 1 to 20',
