@@ -18,7 +18,7 @@ const EXTEND = 2;
 
 /** Cells of the exact alignment; what is larger is aligned by the shortest edit script. */
 const MOST_CELLS = 3_000_000;
-const MOST_EDITS = 4000;
+const MOST_EDITS = 1500;
 
 export function align(old: readonly Element[], now: readonly Element[]): Pair[] {
   const same = (a: Element, b: Element) => a.symbol === b.symbol && a.frames === b.frames;

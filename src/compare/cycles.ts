@@ -1,5 +1,6 @@
 /** Which cycles of two versions belong together, and what of them can be compared. */
 
+import { align } from './align.js';
 import { type Named, type Token, tokensOf } from './tokens.js';
 
 /**
@@ -63,8 +64,18 @@ export function pairCycles(old: readonly Token[], now: readonly Token[], names: 
   };
 }
 
+/** Of more cycles only those are paired that repeat the same. */
+const MOST_PAIRS = 100_000;
+
 /** The pairs of cycles, in order on both sides, that are the most alike in all. */
 function inOrder(old: readonly Token[], now: readonly Token[]): [Token, Token][] {
+  if (old.length * now.length > MOST_PAIRS) {
+    const repeated = (token: Token) => ({
+      symbol: token.cycle!.pass.map(({ symbol }) => symbol).join(),
+      frames: 0,
+    });
+    return align(old.map(repeated), now.map(repeated)).map(([i, j]) => [old[i]!, now[j]!]);
+  }
   const drawn = (token: Token) =>
     new Set(token.cycle!.pass.map(({ symbol }) => symbol).filter((one) => one !== ''));
   const sets = { old: old.map(drawn), now: now.map(drawn) };
@@ -131,12 +142,18 @@ function add(all: Token[], token: Token): void {
 
 /** The same tokens with those that make up a whole cycle of `alone` joined again. */
 export function regrouped(tokens: readonly Token[], alone: Iterable<Token>): Token[] {
-  const all = [...tokens];
-  for (const cycle of alone) {
-    const end = cycle.start + cycle.frames;
-    const first = all.findIndex(({ start }) => start === cycle.start);
-    const last = all.findIndex(({ start, frames }) => start + frames === end);
-    if (first >= 0 && last > first) all.splice(first, last - first + 1, cycle);
+  const cycles = new Map([...alone].map((cycle) => [cycle.start, cycle]));
+  const all: Token[] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    const token = tokens[i]!;
+    const cycle = cycles.get(token.start);
+    const end = cycle ? cycle.start + cycle.frames : 0;
+    let last = i;
+    while (last < tokens.length && tokens[last]!.start + tokens[last]!.frames < end) last++;
+    const whole =
+      cycle && last > i && last < tokens.length && tokens[last]!.start + tokens[last]!.frames === end;
+    all.push(whole ? cycle : token);
+    if (whole) i = last;
   }
   return all;
 }
