@@ -2,8 +2,10 @@
 
 import { tokenize } from '../language/lexer.js';
 import { fold } from '../language/normal.js';
+import { MOST_BROKEN } from '../language/parse.js';
 import { readStatement } from '../language/read.js';
 import { withoutMark } from '../language/source.js';
+import { split } from '../language/split.js';
 import type { Statement, Tree } from '../language/tree.js';
 
 /** Letters as a Japanese keyboard types them. */
@@ -29,40 +31,30 @@ export function usesIn(text: string): string[] {
     : [];
 }
 
-/** Where a line may begin one of the statements, in any width of letters. */
-const BEGINNING = /[\n\r]+(?=[cfltou\uff43\uff46\uff4c\uff54\uff4f\uff55])/g;
-/** A statement runs until the next line that begins at the left edge and is no comment. */
-const NEXT = /[\n\r](?=[^\s#\uff03])/g;
 /** Of a `level` only its reuse matters here. */
 const WANTED = /^(?:cut|fps|time|overlap|use)(?![\p{L}\p{Nd}_])|^level[^\p{L}\p{Nd}_].*\breuse\b/su;
 
 /**
  * Reads the statements `cut`, `time`, `fps`, `overlap`, `use` and `level … reuse` of a text with the grammar of the language,
- * and nothing else: some fifty times as quick as reading all. Offsets count the whole text, as those of `parse` do.
+ * and leaves all others unread. Offsets count the whole text, as those of `parse` do.
  */
 export function scan(file: string, typed: string): Tree {
   const text = withoutMark(typed);
+  const folded = fold(text).text;
   const statements: Statement[] = [];
   const broken: Tree['broken'][number][] = [];
-  const begun = [0];
-  for (const { 0: ends, index } of text.matchAll(BEGINNING)) begun.push(index + ends.length);
-  for (const start of begun) {
-    NEXT.lastIndex = start;
-    const end = NEXT.exec(text)?.index ?? text.length;
-    const folded = fold(text.slice(start, end)).text;
-    const word = WANTED.exec(folded)?.[0];
+  for (const { start, end } of split(folded).statements) {
+    const word = WANTED.exec(folded.slice(start, end))?.[0];
     if (word === undefined) continue;
-    const tokens = tokenize(' '.repeat(start) + folded, start, end);
-    const reading = readStatement(tokens, { file, text });
+    if (statements.length + broken.length >= MOST_BROKEN) break;
+    const reading = readStatement(tokenize(folded, start, end), { file, text });
     if ('statement' in reading) {
       // A level may be called `time`.
       if (reading.statement.kind !== 'timeline') statements.push(reading.statement);
-    } else
-      broken.push({
-        word: word.startsWith('level') ? 'level' : word,
-        name: null,
-        span: { file, start, end },
-      });
+    } else {
+      const begun = word.startsWith('level') ? 'level' : word;
+      broken.push({ word: begun, name: null, span: { file, start, end } });
+    }
   }
   return { file, statements, broken };
 }

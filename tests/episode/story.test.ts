@@ -86,6 +86,11 @@ describe('the story', () => {
 });
 
 describe('scanning', () => {
+  test('stops in a text that is no cut', () => {
+    const { statements, broken } = scan('a.cut', 'overlap in 24\noverlap in\n'.repeat(5000));
+    expect(statements.length + broken.length).toBe(1000);
+  });
+
   test('takes nothing that only begins so', () => {
     const text = 'cut 12\ntimes 5\ncutter: 1..\nlevels C reuse 8/C\nuses "x"\nlevel C size 1x1mm\n';
     const { statements, broken } = scan('a.cut', text);
