@@ -60,8 +60,9 @@ async function compareAll(host: Host, words: readonly string[], options: Options
   const { differing, onlyOld, onlyNow, compared, restricted } = comparison;
   if (options.json) host.out(`${JSON.stringify(jsonOf(comparison, old, now), null, 2)}\n`);
   else {
-    for (const { was, is, changes } of differing) host.out(noteOf(was, is, changes, options.labels ?? 'en'));
-    host.out(onlyLine(old.where, onlyOld) + onlyLine(now.where, onlyNow));
+    const language = options.labels ?? 'en';
+    for (const { was, is, changes } of differing) host.out(noteOf(was, is, changes, language));
+    host.out(onlyLine(old, onlyOld, language) + onlyLine(now, onlyNow, language));
   }
   if (restricted !== null) {
     const message = `\`${restricted.label}\` holds no cut ${restricted.key}.`;

@@ -4,6 +4,7 @@ import type { Change } from '../compare/compare.js';
 import { sentence, type Telling, telling } from '../compare/words.js';
 import type { LabelLanguage } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved.js';
+import type { Side } from './versions.js';
 
 /** A cut's heading and a line a change. */
 export function noteOf(
@@ -25,9 +26,10 @@ function heading(was: SolvedShot['shot'], { shot }: SolvedShot, t: Telling): str
 }
 
 /** `only in HEAD~1: cuts 1-7, 9`. */
-export function onlyLine(where: string, keys: readonly string[]): string {
+export function onlyLine({ label, present }: Side, keys: readonly string[], language: LabelLanguage): string {
   if (keys.length === 0) return '';
-  return `only ${where}: ${keys.length === 1 ? 'cut' : 'cuts'} ${ranges(keys)}\n`;
+  if (language === 'ja') return `${present ? '現在' : label} のみ：カット ${ranges(keys)}\n`;
+  return `only ${present ? 'now' : `in ${label}`}: ${keys.length === 1 ? 'cut' : 'cuts'} ${ranges(keys)}\n`;
 }
 
 /** Numbers that follow each other are joined. */

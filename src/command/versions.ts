@@ -14,9 +14,10 @@ import type { Desk } from './desk.js';
 import { LineFault } from './line.js';
 
 export interface Side {
-  /** What it is called: the word of the command line, or the revision; and where a cut is that only this side has. */
+  /** What it is called: the word of the command line, or the revision. */
   readonly label: string;
-  readonly where: string;
+  /** What is there now, where the other side is the same of long ago. */
+  readonly present: boolean;
   readonly host: Host;
   readonly found: Found;
   /** Before the names of its files in messages: `HEAD~1:`, or ''. */
@@ -82,13 +83,13 @@ export async function sinceOf(
       ),
       single,
     },
-    now: { ...side(host, await findCuts(host, [...after, ...nowhere]), 'now', ''), single, where: 'now' },
+    now: { ...side(host, await findCuts(host, [...after, ...nowhere]), 'now', ''), single, present: true },
   };
 }
 
 function side(host: Host, found: Found, label: string, prefix: string): Side {
   const single = found.jobs.length === 1 && found.jobs[0]!.named;
-  return { label, where: `in ${label}`, host, found, prefix, single };
+  return { label, present: false, host, found, prefix, single };
 }
 
 /** The manifest on the way up, then or now; without one the folder. */

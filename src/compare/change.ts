@@ -136,6 +136,8 @@ export type DrawingChange =
       readonly last: Seen;
       readonly by: number;
       readonly from: Was<number>;
+      /** `last` is the last thing of the level, or of the cycle. */
+      readonly toEnd: boolean;
       readonly inCycle: boolean;
     }
   /**

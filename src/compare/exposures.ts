@@ -85,7 +85,7 @@ class Teller {
             this.region(next, told, e + 1, aligned[event.first]!.now, inCycle);
             e++;
           } else if (next?.type === 'length' && opposite && one && next.first === next.last) {
-            this.moved(aligned.slice(event.last + 1, next.first + 1), event.delta, inCycle);
+            this.moved(told, event.last + 1, next.first, event.delta);
             e++;
           } else this.length(event, told, e, inCycle);
           break;
@@ -103,7 +103,7 @@ class Teller {
           break;
         }
         case 'anchor':
-          this.moved(aligned.slice(event.first, endOf(told, e) + 1), event.delta, inCycle);
+          this.moved(told, event.first, endOf(told, e), event.delta);
           break;
         case 'cycle':
           this.cycle(aligned[event.first]!, this.follow(event, told, e));
@@ -130,7 +130,7 @@ class Teller {
     const [first, last] = [aligned[event.first]!, aligned[event.last]!];
     const { seen, cycle } = first.now;
     if (seen.form === 'empty' && event.last < aligned.length - 1) {
-      this.moved(aligned.slice(event.last + 1, endOf(told, e) + 1), event.delta, inCycle);
+      this.moved(told, event.last + 1, endOf(told, e), event.delta);
       return;
     }
     const rows = rowsOf(first.now, last.now);
@@ -160,7 +160,9 @@ class Teller {
     );
   }
 
-  private moved(block: readonly Aligned[], by: number, inCycle: boolean): void {
+  /** `start` … `end`: places of the aligned ones. */
+  private moved({ aligned, scope }: Story, start: number, end: number, by: number): void {
+    const block = aligned.slice(start, end + 1);
     const first = block.find(({ now }) => now.seen.form !== 'empty') ?? block[0];
     if (!first) return;
     const last = block.findLast(({ now }) => now.seen.form !== 'empty') ?? first;
@@ -172,7 +174,8 @@ class Teller {
         last: last.now.seen,
         by,
         from: { old: first.old.start, now: first.now.start },
-        inCycle,
+        toEnd: end === aligned.length - 1,
+        inCycle: scope !== 'level',
       },
       rowsOf(first.now, block.at(-1)!.now),
     );

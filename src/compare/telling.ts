@@ -4,6 +4,7 @@ import { FRAMES_A_FOOT, type LabelLanguage } from '../shot/settings.js';
 import type { Frames } from '../shot/shot.js';
 import { feetAndFrames, rowName, secondsAndFrames } from '../shot/time.js';
 import type { SolvedShot } from '../solve/solved.js';
+import type { Seen } from './change.js';
 
 export interface Telling {
   readonly language: LabelLanguage;
@@ -76,4 +77,10 @@ export function share(value: number): string {
     if (Math.abs(count - Math.round(count)) < 1e-6) return `${Math.round(count)}/${parts}`;
   }
   return figure(value);
+}
+
+/** Whether two ends name a stretch of drawings that a reader finds in this order: one thing, or two rising numbers. */
+export function rises(first: Seen, last: Seen): boolean {
+  if (first.form !== 'drawing' || last.form !== 'drawing') return first === last || first.form === last.form;
+  return first.cel <= last.cel;
 }

@@ -84,6 +84,28 @@ describe('two files', () => {
   });
 });
 
+test('the examples of its help are no wrong use', async () => {
+  const files = {
+    'c012.cut': cut(12),
+    'cuts/c012.cut': cut(12),
+    'take-1/c012.cut': cut(12, LONGER),
+    'episode.yaml': '',
+  };
+  const { out } = await runOn({}, 'compare', '--help');
+  const lines = [...out.split('Examples:')[1]!.matchAll(/^ {2}cutwright (.*?) {3}/gm)].map(
+    ([, line]) => line!,
+  );
+  expect(lines.length).toBe(5);
+  for (const line of lines) {
+    const host = memoryHost(files);
+    for (const rev of ['HEAD', 'HEAD~1', 'v1'])
+      host.revisions.set(rev, memoryHost({ 'cuts/c012.cut': cut(12) }));
+    const { status, error } = await run(host, ...line.split(' '));
+    expect({ line, error: error.match(/error/) }).toEqual({ line, error: null });
+    expect(status).toBeLessThan(2);
+  }
+});
+
 describe('folders and manifests', () => {
   const files = {
     'old/c1.cut': cut(1),

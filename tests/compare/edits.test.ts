@@ -49,6 +49,14 @@ field B 50% at 20,0
 truck quick A@1 > B@24 fair ア@6 85%
 `;
 
+const MOUTH = `cut 4
+time 4+0
+B: on 3 1 @24 2 3:6 2 3:6 2 1:6 2 3:6 2 3 2 1..
+C: (1-2)*3 2:12 3..
+D: 1:12 (2-3)*3 @37 4..
+E: x:12 1 2 x:12 3..
+`;
+
 type Edit = readonly [from: string, to: string, ...sentences: readonly string[]];
 
 function edits(base: string, all: readonly Edit[]): void {
@@ -109,7 +117,7 @@ describe('what levels show, and the levels', () => {
       'A: 1 in-between, key 9, 1 in-between instead of 2 in-betweens from 0+15 for 6 frames (was 4); what follows comes 2 frames later',
       'A: numbers: A4 to A11 are now A5 to A12',
     ],
-    ['x:24', 'x:36', 'B: the cycle 1-2 comes 12 frames later, on 1+13 (was 1+1)'],
+    ['x:24', 'x:36', 'B: the cycle 1-2 comes 12 frames later, from 1+13 (was 1+1)'],
     [
       '(1--2--)',
       '(1--2-=-)',
@@ -179,6 +187,56 @@ describe('what levels show, and the levels', () => {
     ['level BG', 'level A free\nlevel BG', 'A: its edges may show'],
     ['"Nao":', '"Nao, near":', 'A: title “Nao, near” (was “Nao”)'],
     ['stack BG A B C', 'cels A 1 1.1 1.2 2 2.1 3 4 4.1 5 5.1 6\nstack BG A B C'],
+  ]);
+});
+
+describe('the same drawings again and again', () => {
+  edits(MOUTH, [
+    ['@24', '@36', 'B: everything from key 2 on comes 12 frames later, from 1+12 (was 0+24)'],
+    [
+      '1:6 2 3',
+      '1:6 2 4 2 3',
+      'B: key 4, key 2 added from 2+6 for 6 frames; what follows comes 6 frames later',
+    ],
+    [
+      '2 3:6 2 3:6 2 1',
+      '2 3:6 3:6 2 1',
+      'B: key 2 not shown again (was on 1+9, 3 frames); what follows comes 3 frames earlier',
+    ],
+    [
+      '3:6 2 3 2',
+      '3:6 2 3:5 2',
+      'B: key 3 held 2 frames longer, 5 frames (was 3), from 2+15; what follows comes 2 frames later',
+    ],
+    // What a cycle ends on is held behind it.
+    [
+      '2:12 3',
+      '2:16 3',
+      'C: key 2 held 4 frames longer, 18 frames (was 14), from 0+17; what follows comes 4 frames later',
+    ],
+    [
+      '(1-2)*3',
+      '(1-2)*2',
+      'C: the cycle 1-2 runs 2 times (was 3), from 0+1; what follows comes 6 frames earlier',
+    ],
+    // An anchor that stays takes up what comes before it.
+    [
+      'D: 1:12',
+      'D: 1:15',
+      'D: key 1 held 3 frames longer, 15 frames (was 12), from 0+1; what follows up to the cycle 2-3 comes 3 frames later',
+    ],
+    ['x:12 3', 'x:6 3', 'E: key 3 comes 6 frames earlier, from 0+23 (was 1+5)'],
+    [
+      'E: x:12 1 2',
+      'E: x:12 1:5 2',
+      'E: key 1 held 3 frames longer, 5 frames (was 2), from 0+13; what follows comes 3 frames later',
+    ],
+    [
+      '1 2 x:12',
+      '1 x:2 x:12',
+      'E: key 2 dropped (was on 0+15, 2 frames), empty instead',
+      'E: numbers: E3 is now E2',
+    ],
   ]);
 });
 

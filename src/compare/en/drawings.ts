@@ -2,7 +2,7 @@
 
 import type { ChangeOf, Follow, Seen, Shown } from '../change.js';
 import { listOf, listsOf, type Naming } from '../lists.js';
-import { numberRuns, share, type Telling } from '../telling.js';
+import { numberRuns, rises, share, type Telling } from '../telling.js';
 import type { Sentences } from '../words.js';
 import { later, longer, plural, range, seen, time, times, was } from './common.js';
 
@@ -30,14 +30,16 @@ function follow(it: Follow | null, t: Telling, level: string): string {
 
 const inCycle = (it: { inCycle: boolean }) => (it.inCycle ? ', in each pass of the cycle' : '');
 
+/** `less`: it gives up its frames. */
+function heldBy(holder: Seen, level: string, less: boolean): string {
+  if (holder.form === 'empty') return less ? 'where it was empty' : 'empty instead';
+  return `${seen(holder, level)} held ${less ? 'that much less' : 'instead'}`;
+}
+
 function shown(change: ChangeOf<'shown'>, t: Telling): string {
   const { level, old, now, from, holder } = change;
   const frames = (list: readonly Shown[]) => list.reduce((sum, one) => sum + one.frames, 0);
-  const held = holder
-    ? frames(now) > frames(old)
-      ? `, ${seen(holder, level)} held that much less`
-      : `, ${seen(holder, level)} held instead`
-    : '';
+  const held = holder ? `, ${heldBy(holder, level, frames(now) > frames(old))}` : '';
   const end = `${inCycle(change)}${held}${follow(change.follows, t, level)}`;
   if (old.length === 0) {
     const place = `${t.row(from.now)} for ${time(frames(now), t)}`;
@@ -87,11 +89,18 @@ export const drawings = {
     return `${level}: ${what} held ${longer(frames.now - frames.old, t)}, ${times(frames, t)}${end}`;
   },
   moved: (change, t) => {
-    const { level, first, last, from } = change;
-    const what = block(first, last, level);
-    const many = what.includes(' to ') && first.form !== 'cycle';
-    const verb = what === 'empty' ? '' : many ? ' come' : ' comes';
-    return `${level}: ${what}${verb} ${later(change.by, t)}, ${many ? 'from' : 'on'} ${t.row(from.now)} ${was(t.row(from.old))}${inCycle(change)}`;
+    const { level, first, last, from, by } = change;
+    const where = `${t.row(from.now)} ${was(t.row(from.old))}${inCycle(change)}`;
+    const one = seen(first, level) === seen(last, level);
+    if (one && first.form === 'empty') return `${level}: empty ${later(by, t)}, from ${where}`;
+    if (one && !change.toEnd) return `${level}: ${seen(first, level)} comes ${later(by, t)}, on ${where}`;
+    const name =
+      change.toEnd && !rises(first, last)
+        ? `everything from ${seen(first, level)} on comes`
+        : one
+          ? `${seen(first, level)} comes`
+          : `${block(first, last, level)} come`;
+    return `${level}: ${name} ${later(by, t)}, from ${where}`;
   },
   shown,
   'in-betweens': ({ level, from, to, count, added, dropped, frame, holder, follows }, t) => {

@@ -2,7 +2,7 @@
 
 import type { ChangeOf, Follow, Seen, Shown } from '../change.js';
 import { listOf, listsOf, type Naming } from '../lists.js';
-import { numberRuns, share, type Telling } from '../telling.js';
+import { numberRuns, rises, share, type Telling } from '../telling.js';
 import type { Sentences } from '../words.js';
 import { later, longer, range, seen, time, times, was } from './common.js';
 
@@ -32,7 +32,9 @@ const inCycle = (it: { inCycle: boolean }) => (it.inCycle ? '、リピート毎�
 function shown(change: ChangeOf<'shown'>, t: Telling): string {
   const { level, old, now, from, holder } = change;
   const frames = (list: readonly Shown[]) => list.reduce((sum, one) => sum + one.frames, 0);
-  const held = holder ? `、${seen(holder, level)}の止メを${frames(now) > frames(old) ? '短く' : '長く'}` : '';
+  const held = holder
+    ? `、${seen(holder, level)}${holder.form === 'empty' ? '' : 'の止メ'}を${frames(now) > frames(old) ? '短く' : '長く'}`
+    : '';
   const end = `${inCycle(change)}${held}${follow(change.follows, t, level)}`;
   if (old.length === 0) {
     const place = `${t.row(from.now)}から${time(frames(now), t)}`;
@@ -79,8 +81,10 @@ export const drawings = {
     return `${level}：${what} を${longer(frames.now - frames.old, t)}、${times(frames, t)}${end}`;
   },
   moved: (change, t) => {
-    const { level, first, last, from } = change;
-    return `${level}：${block(first, last, level)} を${later(change.by, t)}、${t.row(from.now)}から${was(t.row(from.old))}${inCycle(change)}`;
+    const { level, first, last, from, by } = change;
+    const name =
+      change.toEnd && !rises(first, last) ? `${seen(first, level)}以降` : block(first, last, level);
+    return `${level}：${name} を${later(by, t)}、${t.row(from.now)}から${was(t.row(from.old))}${inCycle(change)}`;
   },
   shown,
   'in-betweens': ({ level, from, to, count, added, dropped, frame, holder, follows }, t) => {
