@@ -21,6 +21,7 @@ const WRONG_USE: ReadonlySet<Code> = new Set<Code>([
   'unknown-option',
   'option-value',
   'wrong-arguments',
+  'watch-impossible',
   'internal-fault',
 ]);
 

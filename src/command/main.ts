@@ -21,6 +21,7 @@ const COMMANDS: Readonly<Record<string, Entry>> = {
   number: { summary: 'pin the numbers of drawings that exist', load: () => import('./number.js') },
   list: { summary: 'list the cuts of an episode: times, drawings, artists', load: () => import('./list.js') },
   compare: { summary: 'say what differs between two versions of a cut', load: () => import('./compare.js') },
+  watch: { summary: 'print cuts again whenever they are saved', load: () => import('./watch.js') },
   blank: { summary: 'print empty forms to write on by hand', load: () => import('./blank.js') },
   show: { summary: 'show the sheet in the terminal', load: () => import('./show.js') },
   new: { summary: 'begin an episode or a cut', load: () => import('./new.js') },

@@ -21,6 +21,11 @@ export interface Draft {
   drop(): void;
 }
 
+/** Whether a folder is this process's to work on; or which process it belongs to, where one does. */
+export type Claim =
+  | { readonly ok: true; readonly release: () => void }
+  | { readonly ok: false; readonly by: number | null; readonly reason: string };
+
 export interface Host {
   /** The bytes of a file, of LARGEST_FILE at most. Never throws. */
   read(path: string): Reading<Uint8Array>;
@@ -40,6 +45,8 @@ export interface Host {
   draft(path: string): Reading<Draft>;
   /** Removes from a folder the unfinished files of runs that were killed. Never throws. */
   sweep(folder: string): void;
+  /** Claims a folder for as long as this process runs, or until it is released. Never throws. */
+  claim(folder: string): Claim;
   /** All of standard input; reading stops soon after LARGEST_FILE. */
   standardInput(): Promise<Uint8Array>;
   out(text: string | Uint8Array): void;

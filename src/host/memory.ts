@@ -17,6 +17,8 @@ export interface MemoryHost extends Host {
   readonly revisions: Map<string, Host>;
   /** Folders that were swept. */
   readonly swept: string[];
+  /** Folders that are claimed; those that a test puts here belong to process 1. */
+  readonly claimed: Set<string>;
   clock: Date;
   /** Bytes that still fit on the disk. */
   room: number;
@@ -63,6 +65,7 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
     commits: new Map(),
     revisions: new Map(),
     swept: [],
+    claimed: new Set(),
     clock: new Date(Date.UTC(2001, 0, 1)),
     room: Number.POSITIVE_INFINITY,
     input: new Uint8Array(),
@@ -129,6 +132,12 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
       return { ok: true, value: draft };
     },
     sweep: (folder) => void host.swept.push(absolute(folder)),
+    claim(folder) {
+      const at = real(folder);
+      if (host.claimed.has(at)) return { ok: false, by: 1, reason: '' };
+      host.claimed.add(at);
+      return { ok: true, release: () => void host.claimed.delete(at) };
+    },
     standardInput: async () => host.input,
     out: (text) => void out.push(typeof text === 'string' ? Buffer.from(text) : text),
     error: (text) => void errors.push(text),

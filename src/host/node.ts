@@ -9,6 +9,7 @@ import {
   statSync,
   writeSync,
 } from 'node:fs';
+import { claim } from './claims.js';
 import { commitOf } from './commit.js';
 import { openDraft, sweep, write } from './drafts.js';
 import { shippedFont } from './fonts.js';
@@ -35,6 +36,7 @@ export function nodeHost(): Host {
     write: (path, bytes) => attempt(() => write(path, bytes)),
     draft: (path) => attempt(() => openDraft(path)),
     sweep,
+    claim,
     standardInput,
     out: (text) => say(1, text),
     error: (text) => say(2, text),
@@ -45,12 +47,21 @@ export function nodeHost(): Host {
     env: (name) => process.env[name],
     font: shippedFont,
     colour: terminal && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
-    cwd: process.cwd(),
+    cwd: currentFolder(),
     commit: commitOf,
     revision: (place, rev) => atRevision(host, place, rev),
     columns: terminal ? (process.stderr.columns ?? 80) : null,
   };
   return host;
+}
+
+/** A shell may stand in a folder that somebody has removed: then what it was called, where nothing is found any more. */
+function currentFolder(): string {
+  try {
+    return process.cwd();
+  } catch {
+    return process.env.PWD ?? '/';
+  }
 }
 
 const done = <T>(value: T): Reading<T> => ({ ok: true, value });

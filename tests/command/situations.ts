@@ -94,6 +94,13 @@ export const situations: Readonly<Record<string, Situation>> = {
     status: 2,
     mended: ['new', 'cut', '12A'],
   },
+  'watch-impossible': {
+    files: { 'c012.cut': CUT },
+    prepare: (host) => void host.claimed.add('/work'),
+    failing: ['watch', 'c012.cut'],
+    status: 2,
+    mended: ['build', 'c012.cut'],
+  },
   'number-two-counts': {
     files: { 'a.cut': 'cut 1\ntime 1+0\nA: 1--2 x 1---2..\n' },
     failing: ['number', 'a.cut'],

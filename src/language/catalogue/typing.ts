@@ -35,4 +35,15 @@ export const typing = entries({
       mended: 'cutwright new cut 12A',
     },
   },
+  'watch-impossible': {
+    severity: 'error',
+    title: 'files cannot be watched',
+    explanation:
+      'A watch cannot begin, or cannot go on. Two watches that write into one folder would print over each other, so the second one is refused: end the first, or name all cuts in one call. Other reasons are a folder that is gone, a port that is taken, and a system that watches no more files; the message says which.',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright watch c012.cut, while cutwright watch runs in the same folder',
+      mended: 'end the first watch with Ctrl-C, or watch c012.cut in that one',
+    },
+  },
 });

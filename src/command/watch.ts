@@ -1,0 +1,95 @@
+import type { Command } from 'commander';
+import type { Host } from '../host/host.js';
+import { diagnose } from '../language/diagnostic.js';
+import { filesOr } from './batch.js';
+import { Desk, NO_SOURCES } from './desk.js';
+import { LineFault } from './line.js';
+import {
+  checkRows,
+  choice,
+  examples,
+  type LookOptions,
+  looks,
+  type ReportOptions,
+  withLooks,
+  withReport,
+} from './options.js';
+import { PARTS, type PartName } from './parts.js';
+import type { Run } from './run.js';
+
+const HOW = `
+A cut whose text is broken keeps the PDF that it has. A file that cuts share, and the manifest, print anew those cuts whose
+paper comes out otherwise, and no others. New cuts are taken in. One folder is written to by one watch at a time.
+
+The live view is for this machine only. Its address holds a word that nobody can guess; with it, an editor shows the rows
+of the line that is being edited: ADDRESS/at?file=c012.cut&line=7
+`;
+
+interface WatchOptions extends ReportOptions, LookOptions {
+  readonly output?: string;
+  readonly only?: PartName;
+  readonly trueSize?: boolean;
+  readonly preview?: string | true;
+}
+
+export function define(command: Command, run: Run): Command {
+  command
+    .argument('[files...]', 'cuts, folders or an episode.yaml; none: the episode of this folder')
+    .option('-o, --output <path>', 'a file or a folder; otherwise beside the cut')
+    .option('--preview [port]', 'show the pages in a browser as well; without a port, any that is free');
+  return withReport(
+    withLooks(command)
+      .addOption(choice('--only <part>', 'print one part', PARTS))
+      .option('--true-size', 'print the scale strip and the field overlay as well'),
+  )
+    .addHelpText(
+      'after',
+      examples(
+        ['cutwright watch c012.cut', 'writes c012.pdf now, and whenever c012.cut is saved'],
+        ['cutwright watch', 'every cut of the episode that this folder lies in'],
+        ['cutwright watch cuts/ -o out/', 'all cuts of a folder, into another one'],
+        ['cutwright watch c012.cut --preview', 'and says where a browser shows the pages'],
+        ['cutwright watch --preview 8012', 'the same at a port of your own'],
+      ) + HOW,
+    )
+    .action(async (files: string[], options: WatchOptions) => {
+      run.status = await watch(run.host, files, options);
+    });
+}
+
+async function watch(host: Host, named: readonly string[], options: WatchOptions): Promise<number> {
+  const { output, only, trueSize, format, strict = false } = options;
+  if (named.includes('-'))
+    throw new LineFault('wrong-arguments', '-', 'Standard input is not saved; name files.');
+  if (output === '-') {
+    throw new LineFault(
+      'wrong-arguments',
+      '-',
+      '`watch` writes again and again; give `--output` a file or a folder.',
+    );
+  }
+  const port = portOf(options.preview);
+  const settings = looks(options);
+  const files = await filesOr(host, named, 'watch');
+  const { keepWatch } = await import('./watching/keep.js');
+  return keepWatch(
+    host,
+    { files, settings, output, choice: { only, trueSize }, strict, format },
+    { port, refuse: (message) => refuse(host, options, message), check: (one) => checkRows(options, one) },
+  );
+}
+
+/** Null: no live view; 0: any port. */
+function portOf(preview: string | true | undefined): number | null {
+  if (preview === undefined) return null;
+  if (preview === true) return 0;
+  const port = Number(preview);
+  if (/^\d{1,5}$/.test(preview) && port <= 65535) return port;
+  throw new LineFault('option-value', preview, '`--preview` takes a port from 1 to 65535, or nothing.');
+}
+
+function refuse(host: Host, { format }: WatchOptions, message: string): number {
+  const desk = new Desk(host, format, false);
+  desk.report([diagnose('watch-impossible', { file: host.cwd, start: 0, end: 0 }, message)], NO_SOURCES);
+  return desk.finish();
+}

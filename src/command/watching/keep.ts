@@ -1,0 +1,106 @@
+/** A watch from its beginning to its end. */
+
+import { dirname, relative } from 'node:path';
+import type { Found } from '../../episode/find.js';
+import type { Host } from '../../host/host.js';
+import { reasonOf } from '../../host/reasons.js';
+import type { Settings } from '../../shot/settings.js';
+import { type Eyes, open, type Place } from './eyes.js';
+import { type Wanted, Watcher } from './watcher.js';
+
+export interface More {
+  /** Of the live view; null: none. */
+  readonly port: number | null;
+  /** Says why there is no watch; the exit status. */
+  readonly refuse: (message: string) => number;
+  /** Throws where the options do not suit an episode. */
+  readonly check: (settings: Settings) => void;
+  /** Ends the watch; otherwise Ctrl-C does. */
+  readonly ended?: AbortSignal;
+  /** Hears when all cuts have been looked at for the first time. */
+  readonly begun?: (watcher: Watcher) => void;
+}
+
+/** Watches until it is told to end; the exit status. */
+export async function keepWatch(host: Host, wanted: Wanted, more: More): Promise<number> {
+  const watcher = new Watcher(host, wanted);
+  const none = await watcher.find();
+  if (none !== null) return none;
+  for (const { episode } of watcher.cuts.jobs) more.check(episode.settings);
+  const claims: (() => void)[] = [];
+  let eyes: Eyes | null = null;
+  let end: (status: number) => void = () => {};
+  const ending = new Promise<number>((resolve) => {
+    end = resolve;
+  });
+  const forget = onEnd(more.ended, () => end(0));
+  try {
+    for (const folder of watcher.outputs()) {
+      const claim = host.claim(folder);
+      if (claim.ok) claims.push(claim.release);
+      else if (claim.by !== null) {
+        const by = claim.by === process.pid ? 'this process' : `process ${claim.by}`;
+        return more.refuse(
+          `\`${nameOf(host, folder)}\` is written to by another watch already, ${by}: end that one, or name all cuts in one call.`,
+        );
+      }
+    }
+    const places = placesOf(host, watcher.cuts);
+    const gone = () => places.find(({ folder }) => host.kind(folder) !== 'folder');
+    const lost = (): boolean => {
+      const one = gone();
+      if (one)
+        end(
+          more.refuse(`The folder \`${nameOf(host, one.folder)}\` is gone, so nothing is watched any more.`),
+        );
+      return one !== undefined;
+    };
+    eyes = await open(
+      places,
+      (path) => void (lost() || watcher.hear(path)),
+      (fault) => end(more.refuse(`The system does not let folders be watched: ${reasonOf(fault)}.`)),
+    );
+    await watcher.begin();
+    more.begun?.(watcher);
+    return await ending;
+  } finally {
+    forget();
+    await eyes?.close();
+    await watcher.close();
+    for (const release of claims) release();
+  }
+}
+
+/** Episodes with all that lies in them; of other cuts only their folder, since they may use nothing else. */
+function placesOf(host: Host, { jobs, episodes }: Found): readonly Place[] {
+  const deep = new Set(episodes.flatMap(({ folder }) => folder ?? []));
+  for (const { path, named, episode } of jobs) {
+    if (episode.folder === null && !named && path !== null) deep.add(dirname(path));
+  }
+  const flat = new Set(
+    jobs.flatMap(({ path, named, episode }) =>
+      episode.folder === null && named && path !== null ? [dirname(path)] : [],
+    ),
+  );
+  const places = [...deep].map((folder) => ({ folder, deep: true }));
+  for (const folder of flat) if (!deep.has(folder)) places.push({ folder, deep: false });
+  return places.filter(({ folder }) => host.kind(folder) === 'folder');
+}
+
+function nameOf(host: Host, folder: string): string {
+  return relative(host.cwd, folder) || '.';
+}
+
+const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
+
+/** Calls `end` when the watch is to end; gives what takes that back. */
+function onEnd(ended: AbortSignal | undefined, end: () => void): () => void {
+  if (ended) {
+    ended.addEventListener('abort', end, { once: true });
+    return () => ended.removeEventListener('abort', end);
+  }
+  for (const signal of SIGNALS) process.once(signal, end);
+  return () => {
+    for (const signal of SIGNALS) process.removeListener(signal, end);
+  };
+}
