@@ -6,7 +6,7 @@ import { compileText } from '../compile.js';
 import { type GeneratedCut, generatedCuts } from '../generate.js';
 import { SEEDS } from './seeds.js';
 
-const RUNS = Number(process.env.RUNS ?? 60);
+const RUNS = Number(process.env.RUNS ?? 40);
 
 /** Null where the text has errors. */
 function solvedOrNull(text: string) {
