@@ -45,7 +45,7 @@ export function define(command: Command, run: Run): Command {
         ['cutwright build episode.yaml -o out/', 'the same, into a folder'],
         ['cutwright build --one-file -o all.pdf', 'the episode as one file for the printer'],
         ['cutwright build -o out/ --changed', 'only what has changed since the last build'],
-        ['cutwright build --since HEAD~1 -o out/', 'only what has changed since the last commit'],
+        ['cutwright build --since HEAD~1 -o out/', 'only what prints otherwise than at that revision'],
         ['cutwright build --changed --one-file --pages changed', 'the pages to exchange in the binders'],
         [
           'cutwright build c012.cut --marked-against HEAD~1',

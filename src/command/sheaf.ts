@@ -38,14 +38,15 @@ export class Sheaf {
     return this.pdf.pages;
   }
 
-  /** Adds the pages of a cut. Throws MissingGlyph. */
+  /** Adds the pages of a cut: all of them, or none where it throws. */
   add(cut: string, printed: Printed, artists: readonly string[]): Reading<null> {
+    const first = this.pdf.pages;
+    const pages = printed.parts.flatMap((part) => part.pages);
+    this.pdf.add(pages.map((page) => ({ page, label: `${cut}/${page.label}` })));
     // Three levels of outline for thousands of cuts are more than any viewer shows.
-    this.bookmarks.push(bookmarkOf(printed, this.pdf.pages, { eachPage: false }));
+    this.bookmarks.push(bookmarkOf(printed, first, { eachPage: false }));
     for (const artist of artists) this.authors.add(artist);
     this.trueSize ||= hasTrueSize(printed);
-    for (const { pages } of printed.parts)
-      for (const page of pages) this.pdf.page(page, `${cut}/${page.label}`);
     return this.out.state;
   }
 

@@ -29,7 +29,7 @@ export interface Closing extends Pick<Document, 'author' | 'bookmarks' | 'trueSi
 export async function printPdf(document: Document, fonts: Fonts, record?: string): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [];
   const file = await PdfFile.open(document, fonts, (chunk) => void chunks.push(chunk));
-  for (const page of document.pages) file.page(page);
+  for (const page of document.pages) file.add([{ page, label: page.label }]);
   await file.close({ ...document, record });
   return Buffer.concat(chunks);
 }
@@ -71,10 +71,11 @@ export class PdfFile {
     return this.labels.length;
   }
 
-  /** `label`: instead of the page's own. Throws MissingGlyph; the file is then spoilt. */
-  page(page: Page, label = page.label): void {
-    this.printer.page(page);
-    this.labels.push(label);
+  /** Adds all of these pages, or none: throws MissingGlyph, and the file is as it was before. */
+  add(pages: readonly Labelled[]): void {
+    const written = pages.map(({ page }) => this.printer.write(page));
+    for (const one of written) this.printer.place(one);
+    this.labels.push(...pages.map(({ label }) => label));
   }
 
   /** The last bytes go to the sink before it resolves. */
@@ -90,6 +91,19 @@ export class PdfFile {
     // What zlib leaves to be closed is held until the event loop turns, which a long batch would otherwise never let it.
     await setImmediate();
   }
+}
+
+/** A page, and how it is called by the viewer. */
+export interface Labelled {
+  readonly page: Page;
+  readonly label: string;
+}
+
+/** A page that is written but not yet in the file. */
+interface Written {
+  readonly size: readonly [number, number];
+  readonly form: Placed | null;
+  readonly bytes: Uint8Array;
 }
 
 /** A form in the file. */
@@ -120,22 +134,33 @@ class Printer {
     this.fonts = { [regular.id]: regular.ref(), [bold.id]: bold.ref() };
   }
 
-  /** Throws MissingGlyph. */
-  page(page: Page): void {
-    const form = page.form && this.form(page.form, page);
+  /** Writes what is on a page. Throws MissingGlyph. */
+  write(page: Page): Written {
     const { content: writer } = this;
-    const scale = POINTS.toFixed(6);
-    writer.raw(`${scale} 0 0 -${scale} 0 ${(page.heightMm * POINTS).toFixed(6)} cm`);
-    writer.tints(page.marks);
-    if (form) writer.raw(`/${form.name} Do`);
-    writer.marks(page.marks);
-    this.pdf.addPage({ size: [page.widthMm * POINTS, page.heightMm * POINTS], margin: 0 });
+    try {
+      const form = page.form && this.form(page.form, page);
+      const scale = POINTS.toFixed(6);
+      writer.raw(`${scale} 0 0 -${scale} 0 ${(page.heightMm * POINTS).toFixed(6)} cm`);
+      writer.tints(page.marks);
+      if (form) writer.raw(`/${form.name} Do`);
+      writer.marks(page.marks);
+      return { size: [page.widthMm * POINTS, page.heightMm * POINTS], form, bytes: writer.take() };
+    } catch (fault) {
+      // What is half written must not stand on the next page.
+      writer.take();
+      throw fault;
+    }
+  }
+
+  place({ size, form, bytes }: Written): void {
+    this.hash.update(bytes);
+    this.pdf.addPage({ size, margin: 0 });
     const { fonts, xobjects, content } = this.pdf.page;
     Object.assign(fonts, this.fonts);
     if (form) xobjects[form.name] = form.ref;
     // In place of what pdfkit has begun the stream with.
     content.buffer = [];
-    content.write(this.taken());
+    content.write(bytes);
   }
 
   /** 16 bytes that differ where the pages, their order or what is said `about` them differ. */
@@ -155,16 +180,12 @@ class Printer {
       BBox: [0, 0, page.widthMm, page.heightMm],
       Resources: { Font: { ...this.fonts } },
     });
-    ref.end(this.taken());
+    const bytes = this.content.take();
+    this.hash.update(bytes);
+    ref.end(bytes);
     const made = { name: `X${this.forms.size + 1}`, ref };
     this.forms.set(form.id, made);
     return made;
-  }
-
-  private taken(): Uint8Array {
-    const bytes = this.content.take();
-    this.hash.update(bytes);
-    return bytes;
   }
 }
 

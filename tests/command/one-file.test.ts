@@ -105,6 +105,20 @@ describe('the file', () => {
     expect(await labels()).toEqual(ALL.filter((label) => !label.startsWith('10/')));
   });
 
+  test('a fault of the program in one cut costs only that cut', async () => {
+    const { read } = host;
+    host.read = (path) => {
+      if (path.endsWith('/10.cut')) throw new Error('a fault that was made');
+      return read(path);
+    };
+    const { status, error } = await build();
+    expect(status).toBe(2);
+    expect(error).toMatch(
+      /wrote saltmarsh.* 7 pages\nnot printed: saltmarsh\/10\.cut \(fault of the program\)\n$/,
+    );
+    expect(await labels()).toEqual(ALL.filter((label) => !label.startsWith('10/')));
+  });
+
   test('where every cut is broken the last good one stays', async () => {
     await build();
     const before = bytes();
