@@ -21,8 +21,10 @@ const count: Reporter = {
 
 const { sourcesHash } = createRequire(import.meta.url)('./sources.cjs') as { sourcesHash: () => string };
 
+process.env.CUTWRIGHT_SOURCES = sourcesHash();
+
 export default defineConfig({
-  define: { CUTWRIGHT_SOURCES: JSON.stringify(sourcesHash()) },
+  define: { CUTWRIGHT_SOURCES: JSON.stringify(process.env.CUTWRIGHT_SOURCES) },
   test: {
     include: ['tests/**/*.test.ts'],
     // Transformed sources are kept from run to run.
