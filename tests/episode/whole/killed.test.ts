@@ -21,8 +21,7 @@ import { Dice } from './dice.js';
 import { generateEpisode } from './generate.js';
 import { type Files, withCuts } from './world.js';
 
-/** Fifty, by both ways of building. */
-const KILLS = 25;
+const CUTS = 7;
 /** Every so many kills the next build is left to itself. */
 const TO_THE_END = 5;
 
@@ -47,13 +46,14 @@ function put(files: Files): void {
   }
 }
 
-function argvFor(more: readonly string[], to = out()): string[] {
-  return [bundle.program, 'build', folder, '--output', to, ...more];
+/** `into`: a file of the folder, or '': a file for each cut. */
+function argvFor(more: readonly string[], to: string, into: string): string[] {
+  return [bundle.program, 'build', folder, '--output', join(to, into), ...more];
 }
 
 /** A build that nobody disturbs; the bytes of all that lies in the folder then. */
-function whole(more: readonly string[], to = out()): Map<string, Buffer> {
-  const { status, stderr } = spawnSync(process.execPath, argvFor(more, to), { encoding: 'utf8' });
+function whole(more: readonly string[], to: string, into = ''): Map<string, Buffer> {
+  const { status, stderr } = spawnSync(process.execPath, argvFor(more, to, into), { encoding: 'utf8' });
   if (status !== 0) throw new Error(`the build gave ${status}: ${stderr}`);
   return filesIn(to);
 }
@@ -63,9 +63,14 @@ function filesIn(place: string): Map<string, Buffer> {
 }
 
 /** Starts a build and kills it some milliseconds after so many events in the folder. Whether that came in time. */
-async function kill(more: readonly string[], events: number, afterMs: number): Promise<boolean> {
+async function kill(
+  more: readonly string[],
+  into: string,
+  events: number,
+  afterMs: number,
+): Promise<boolean> {
   mkdirSync(out(), { recursive: true });
-  const child = spawn(process.execPath, argvFor(more), { stdio: 'ignore' });
+  const child = spawn(process.execPath, argvFor(more, out(), into), { stdio: 'ignore' });
   const ended = new Promise<NodeJS.Signals | null>((resolve) =>
     child.on('exit', (_, signal) => resolve(signal)),
   );
@@ -86,40 +91,47 @@ async function kill(more: readonly string[], events: number, afterMs: number): P
   return (await ended) === 'SIGKILL';
 }
 
-test.each([[[]], [['--changed']]])(
-  'twenty-five times, with %j: no output is half a file, and the next build makes the episode whole',
+/** Fifty kills in all. A file that is written is some four events: made, filled, renamed away, renamed to. */
+test.each([
+  { kills: 20, more: [], into: '', events: 3 * CUTS },
+  { kills: 20, more: ['--changed'], into: '', events: 3 * CUTS },
+  { kills: 10, more: ['--one-file'], into: 'all.pdf', events: 3 },
+])(
+  '$kills times, build $more: no output is half a file, and the next build makes the episode whole',
   { timeout: 600_000 },
-  async (more) => {
+  async ({ kills, more, into, events }) => {
+    rmSync(out(), { recursive: true, force: true });
     const dice = new Dice(50);
-    const texts = generateEpisode({ cuts: 7, seed: 7, meanFrames: 40 }).files;
+    const texts = generateEpisode({ cuts: CUTS, seed: 7, meanFrames: 40 }).files;
     const versions = [texts, withCuts(texts, (text) => text.replace(/^(cut \w+) "/m, '$1 "Again: '))];
     const wanted = versions.map((files, i) => {
       put(files);
-      return whole(more, join(folder, `undisturbed${i}`));
+      return whole(more, join(folder, `undisturbed${more}${i}`), into);
     });
     const names = [...wanted[0]!.keys()].sort();
-    for (const name of names)
-      if (name.endsWith('.pdf')) expect(wanted[0]!.get(name)).not.toEqual(wanted[1]!.get(name));
+    for (const [name, bytes] of wanted[0]!) {
+      expect(bytes.equals(wanted[1]!.get(name)!)).toBe(false);
+      expect(await faults(bytes)).toEqual([]);
+    }
 
-    const killed = 0;
-    for (let round = 0; killed < KILLS; round++) {
-      expect(round, 'builds that ended before they could be killed').toBeLessThan(8 * KILLS);
+    let killed = 0;
+    for (let round = 0; killed < kills; round++) {
+      expect(round, 'builds, most of which ended before they could be killed').toBeLessThan(8 * kills);
       const version = round % 2;
       put(versions[version]!);
-      // A file written is some four events: made, filled, renamed away, renamed to.
-      if (!(await kill(more, dice.below(3 * names.length), dice.below(9)))) continue;
+      if (!(await kill(more, into, dice.below(events), dice.below(9)))) continue;
+      killed += 1;
       for (const [name, bytes] of filesIn(out())) {
-        if (!name.endsWith('.pdf')) continue;
+        // The name of a file that was on its way.
+        if (name.endsWith('.tmp')) continue;
         const one = wanted.findIndex((files) => files.get(name)?.equals(bytes));
         expect(one, `${name}, ${bytes.length} bytes`).toBeGreaterThanOrEqual(0);
       }
       if (killed % TO_THE_END !== 0) continue;
-      const built = whole(more);
+      const built = whole(more, out(), into);
       expect([...built.keys()].sort()).toEqual(names);
       for (const [name, bytes] of built) expect(bytes.equals(wanted[version]!.get(name)!), name).toBe(true);
     }
-    for (const [name, bytes] of wanted[0]!)
-      if (name.endsWith('.pdf')) expect(await faults(bytes)).toEqual([]);
   },
 );
 
