@@ -113,6 +113,15 @@ describe('what a disk can do', () => {
     rmSync(join(folder, 'big.cut'));
   });
 
+  test('a current folder that is gone', () => {
+    const { status, error } = shell('mkdir gone && cd gone && rmdir ../gone && $C check a.cut');
+    expect({ status, error }).toEqual({
+      status: 2,
+      error: expect.stringMatching(/^a.cut: error\[file-missing\]/),
+    });
+    expect(shell('mkdir gone && cd gone && rmdir ../gone && $C check ../a.cut').status).toBe(0);
+  });
+
   test('a name that no file can have', () => {
     expect(run(['check', `${'x'.repeat(5000)}.cut`]).status).toBe(2);
     expect(run(['build', 'a.cut', '-o', `${'x'.repeat(5000)}.pdf`])).toMatchObject({
