@@ -126,6 +126,9 @@ function itemGap(before: Item, item: Item): Gap {
     return 'blank';
   // A mark's name before a `-` would take it for its own.
   if (endsInName(before)) return 'blank';
+  // The figures of a length would run into those of the key: `-:3 2`.
+  if (item.kind !== 'between' && 'length' in before && (before.length !== null || before.open !== null))
+    return 'blank';
   return item.kind === 'between' && before.kind !== 'between' ? 'soft' : 'none';
 }
 
