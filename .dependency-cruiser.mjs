@@ -8,7 +8,10 @@ const STAGES = {
   print: ['sheet/marks'],
   export: ['language', 'shot', 'solve', 'count'],
   compare: ['language', 'shot', 'solve'],
+  draft: ['language', 'shot', 'solve'],
+  reference: ['language'],
   host: [],
+  preview: ['language', 'sheet/marks', 'print/svg'],
   lsp: ['language', 'shot', 'solve', 'episode', 'host'],
   episode: ['language', 'shot', 'solve', 'host', 'print/coverage', 'sheet/geometry', 'sheet/look'],
 };
@@ -20,6 +23,7 @@ const PACKAGES = {
   commander: 'command/',
   picocolors: 'language/report/',
   pdfkit: 'print/pdfkit',
+  chokidar: 'command/watching/eyes',
   'vscode-languageserver': 'lsp/',
   fontkit: 'print/',
 };

@@ -1,6 +1,6 @@
 /**
- * Builds what is shipped into dist/: the program as one bundle with code caches for a quick start, and the font with its
- * licence. `node esbuild.config.mjs [FOLDER]` builds elsewhere.
+ * Builds what is shipped into dist/: the program as one bundle with code caches for a quick start, the page of the live view, and
+ * the font with its licence. `node esbuild.config.mjs [FOLDER]` builds elsewhere.
  */
 import { cpSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire, isBuiltin } from 'node:module';
@@ -131,6 +131,8 @@ await build({
   outfile: join(fresh, SERVER),
   plugins: [leaveOut, lateBuiltins],
 });
+
+cpSync(join(root, 'src/preview/page'), join(fresh, 'page'), { recursive: true });
 
 const font = join(fresh, 'font');
 const source = dirname(require.resolve('@expo-google-fonts/noto-sans-jp/package.json'));

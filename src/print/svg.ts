@@ -12,6 +12,8 @@ export interface SvgOptions {
   readonly metrics?: Metrics;
   /** Adds an invisible rectangle for each frame's row, with `data-frame`. */
   readonly rows?: boolean;
+  /** False: without the one `style` attribute, for a document that says these things itself (and may allow none). */
+  readonly styled?: boolean;
   /** A part of the page, mm, instead of the whole. */
   readonly crop?: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
 }
@@ -35,7 +37,7 @@ export function printSvg(page: Page, options: SvgOptions = {}): string {
   const family = options.fontFamily ?? "'Noto Sans JP', sans-serif";
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${n(width)}mm" height="${n(height)}mm" viewBox="${n(x)} ${n(y)} ${n(width)} ${n(height)}">`,
-    `<g font-family="${attribute(family)}" style="font-kerning:none;font-variant-ligatures:none;white-space:pre" stroke-miterlimit="10">`,
+    `<g font-family="${attribute(family)}"${options.styled === false ? '' : STYLE} stroke-miterlimit="10">`,
     `<rect x="${n(x)}" y="${n(y)}" width="${n(width)}" height="${n(height)}" fill="${COLOURS.paper}"/>`,
     ...body.filter((one) => one !== ''),
     ...rows,
@@ -44,6 +46,9 @@ export function printSvg(page: Page, options: SvgOptions = {}): string {
     '',
   ].join('\n');
 }
+
+/** Texts are set glyph by glyph, as in the PDF. */
+const STYLE = ' style="font-kerning:none;font-variant-ligatures:none;white-space:pre"';
 
 class Writer {
   constructor(private readonly options: SvgOptions) {}

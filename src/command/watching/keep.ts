@@ -4,6 +4,7 @@ import { dirname, relative } from 'node:path';
 import type { Found } from '../../episode/find.js';
 import type { Host } from '../../host/host.js';
 import { reasonOf } from '../../host/reasons.js';
+import type { Preview } from '../../preview/server.js';
 import type { Settings } from '../../shot/settings.js';
 import { type Eyes, open, type Place } from './eyes.js';
 import { type Wanted, Watcher } from './watcher.js';
@@ -29,6 +30,7 @@ export async function keepWatch(host: Host, wanted: Wanted, more: More): Promise
   for (const { episode } of watcher.cuts.jobs) more.check(episode.settings);
   const claims: (() => void)[] = [];
   let eyes: Eyes | null = null;
+  let preview: Preview | null = null;
   let end: (status: number) => void = () => {};
   const ending = new Promise<number>((resolve) => {
     end = resolve;
@@ -60,14 +62,46 @@ export async function keepWatch(host: Host, wanted: Wanted, more: More): Promise
       (path) => void (lost() || watcher.hear(path)),
       (fault) => end(more.refuse(`The system does not let folders be watched: ${reasonOf(fault)}.`)),
     );
+    if (more.port !== null) preview = await view(host, watcher, wanted, more.port);
     await watcher.begin();
+    if (preview) host.error(`the pages are shown at ${preview.url}\n`);
     more.begun?.(watcher);
     return await ending;
+  } catch (fault) {
+    if (!(fault instanceof PortTaken)) throw fault;
+    return more.refuse(fault.message);
   } finally {
     forget();
+    await preview?.close();
     await eyes?.close();
     await watcher.close();
     for (const release of claims) release();
+  }
+}
+
+class PortTaken extends Error {}
+
+async function view(host: Host, watcher: Watcher, { strict }: Wanted, port: number): Promise<Preview> {
+  const [{ openPreview }, { View }] = await Promise.all([
+    import('../../preview/server.js'),
+    import('./view.js'),
+  ]);
+  const font = (weight: 'regular' | 'bold'): Uint8Array => {
+    const bytes = host.font(weight);
+    if (!bytes.ok) throw new Error(`the font of the installation cannot be read: ${bytes.reason}`);
+    return bytes.value;
+  };
+  try {
+    const preview = await openPreview(port, font);
+    watcher.viewer = new View(host, preview, watcher.opened, strict);
+    return preview;
+  } catch (fault) {
+    const { code } = fault as NodeJS.ErrnoException;
+    if (code !== 'EADDRINUSE' && code !== 'EACCES') throw fault;
+    const why = code === 'EACCES' ? 'the system keeps it for others' : 'another program listens there';
+    throw new PortTaken(
+      `The pages cannot be shown at port ${port}: ${why}. Leave the port out, and a free one is taken.`,
+    );
   }
 }
 

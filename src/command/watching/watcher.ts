@@ -89,10 +89,12 @@ export class Watcher {
   private lines = 0;
   private closed = false;
 
+  /** Whoever shows the cuts, from `begin` on. */
+  viewer: Viewer | null = null;
+
   constructor(
     private readonly host: Host,
     private readonly wanted: Wanted,
-    private readonly viewer: Viewer | null = null,
   ) {
     this.texts = new Texts(host);
     this.world = this.texts.host;
@@ -370,10 +372,11 @@ export class Watcher {
     return new Targets(this.host, found, this.wanted.output, '.pdf');
   }
 
-  private opened(): Press {
+  /** Opened once for all that is printed. */
+  readonly opened = (): Press => {
     this.press ??= Press.open(this.host, this.wanted.choice);
     return this.press;
-  }
+  };
 
   private newDesk(): Desk {
     return new Desk(this.host, this.wanted.format, this.wanted.strict);

@@ -1,0 +1,96 @@
+/** What the page asks for, from memory: no way ever becomes the path of a file. */
+
+import { printSvg } from '../print/svg.js';
+import type { ShownCut, Stretch } from './shown.js';
+
+/** The line of a cut in the list. */
+export interface Summary {
+  readonly id: string;
+  readonly file: string;
+  readonly number: string;
+  readonly title: string;
+  readonly state: ShownCut['state'];
+  readonly fault: string;
+  readonly problems: number;
+  /** Counts what was shown of it. */
+  readonly version: number;
+}
+
+/** Rows to be shown, cut by cut. */
+export interface Lit {
+  readonly line: number;
+  readonly cuts: readonly { readonly id: string; readonly frames: readonly Stretch[] }[];
+}
+
+export class Answers {
+  private readonly cuts = new Map<string, { readonly cut: ShownCut; readonly version: number }>();
+  private order: readonly string[] = [];
+  private versions = 0;
+
+  /** Puts a cut in the place of its earlier self; `fresh`: it has none. */
+  put(cut: ShownCut): { readonly summary: Summary; readonly fresh: boolean } {
+    const version = ++this.versions;
+    const fresh = !this.cuts.has(cut.id);
+    this.cuts.set(cut.id, { cut, version });
+    return { summary: summary(cut, version), fresh };
+  }
+
+  /** Which cuts there are, in story order; those that are not looked at yet are listed later. */
+  list(ids: readonly string[]): void {
+    this.order = ids;
+    const all = new Set(ids);
+    for (const id of this.cuts.keys()) if (!all.has(id)) this.cuts.delete(id);
+  }
+
+  summaries(): readonly Summary[] {
+    return this.order.flatMap((id) => {
+      const known = this.cuts.get(id);
+      return known ? [summary(known.cut, known.version)] : [];
+    });
+  }
+
+  /** A cut with its pages and problems; null: there is no such cut. */
+  cut(id: string): string | null {
+    const known = this.cuts.get(id);
+    if (!known) return null;
+    const { cut, version } = known;
+    const pages = cut.pages().map(({ hash, page }) => ({
+      key: hash,
+      label: page.label,
+      part: page.part,
+      width: page.widthMm,
+      height: page.heightMm,
+    }));
+    return JSON.stringify({
+      ...summary(cut, version),
+      stamp: cut.stamp,
+      problems: cut.problems,
+      pages,
+    });
+  }
+
+  /** A page as SVG; null: there is none of that key any more. */
+  page(id: string, key: string): string | null {
+    const found = this.cuts
+      .get(id)
+      ?.cut.pages()
+      .find(({ hash }) => hash === key);
+    if (!found) return null;
+    return printSvg(found.page, { fontFamily: 'sheet', rows: true, styled: false });
+  }
+
+  /** The rows of a line; null where no cut has to do with the file. */
+  lit(file: string, line: number): Lit | null {
+    const all = this.order.flatMap((id) => {
+      const frames = this.cuts.get(id)?.cut.framesAt(file, line);
+      return frames ? [{ id, frames }] : [];
+    });
+    if (all.length === 0) return null;
+    const shown = all.filter(({ frames }) => frames.length > 0);
+    return { line, cuts: shown.length > 0 ? shown : all.slice(0, 1) };
+  }
+}
+
+function summary({ id, file, number, title, state, fault, problems }: ShownCut, version: number): Summary {
+  return { id, file, number, title, state, fault, problems: problems.length, version };
+}

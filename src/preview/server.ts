@@ -1,0 +1,212 @@
+/** The server of the live view: on this machine's own address, from memory, for who knows its word. */
+
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { Answers } from './answers.js';
+import { type Asset, pageAssets } from './assets.js';
+import { admit, HEADERS, LONGEST_BODY, newToken } from './guard.js';
+import type { ShownCut } from './shown.js';
+
+export interface Preview {
+  /** Where a browser finds it; ends in `/`. */
+  readonly url: string;
+  /** Shows a cut, in place of its earlier self. */
+  put(cut: ShownCut): void;
+  /** Which cuts there are, by their ids, in story order. */
+  list(ids: readonly string[]): void;
+  close(): Promise<void>;
+}
+
+const LOOPBACK = '127.0.0.1';
+/** Pages that listen at the same time. */
+const MOST_LISTENERS = 32;
+/** A line now and then, ms, so that nobody between takes a quiet connection for a dead one. */
+const KEEP_ALIVE = 15_000;
+
+const JSON_TYPE = 'application/json; charset=utf-8';
+const PLAIN = 'text/plain; charset=utf-8';
+
+/** `font`: the two weights of the shipped font. Rejects where the port is not to be had. */
+export function openPreview(
+  port: number,
+  font: (weight: 'regular' | 'bold') => Uint8Array,
+): Promise<Preview> {
+  const server = new PreviewServer(font);
+  return server.listen(port);
+}
+
+class PreviewServer {
+  private readonly answers = new Answers();
+  private readonly token = newToken();
+  private readonly assets: ReadonlyMap<string, Asset> = pageAssets();
+  private readonly listeners = new Set<ServerResponse>();
+  private readonly beat = setInterval(() => this.toAll(':\n\n'), KEEP_ALIVE);
+  private port = 0;
+  private readonly server = createServer(
+    { maxHeaderSize: 16 * 1024, requestTimeout: 10_000, headersTimeout: 5_000, keepAliveTimeout: 5_000 },
+    (request, response) => {
+      this.answer(request, response).catch(() => plainly(response, 500));
+    },
+  );
+
+  constructor(private readonly font: (weight: 'regular' | 'bold') => Uint8Array) {
+    this.beat.unref();
+    this.server.maxConnections = 128;
+  }
+
+  listen(port: number): Promise<Preview> {
+    return new Promise((resolve, reject) => {
+      this.server.once('error', (fault) => {
+        clearInterval(this.beat);
+        reject(fault);
+      });
+      this.server.listen(port, LOOPBACK, () => {
+        this.port = (this.server.address() as AddressInfo).port;
+        resolve({
+          url: `http://${LOOPBACK}:${this.port}/${this.token}/`,
+          put: (cut) => {
+            const { fresh, summary } = this.answers.put(cut);
+            if (fresh) this.event('cuts', this.answers.summaries());
+            else this.event('cut', summary);
+          },
+          list: (ids) => {
+            this.answers.list(ids);
+            this.event('cuts', this.answers.summaries());
+          },
+          close: () => this.close(),
+        });
+      });
+    });
+  }
+
+  private close(): Promise<void> {
+    clearInterval(this.beat);
+    for (const listener of this.listeners) listener.end();
+    return new Promise((resolve) => {
+      this.server.close(() => resolve());
+      this.server.closeAllConnections();
+    });
+  }
+
+  private async answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
+    const admitted = admit(request, this.token, this.port);
+    if ('refused' in admitted) {
+      request.resume();
+      return plainly(response, admitted.refused);
+    }
+    const { way, query } = admitted;
+    const asset = this.assets.get(way);
+    if (asset) return send(response, asset.type, asset.bytes);
+    const [kind, id = '', key = '', ...more] = way.split('/');
+    if (more.length > 0) return plainly(response, 404);
+    switch (kind) {
+      case 'events':
+        return id === '' ? this.follow(request, response) : plainly(response, 404);
+      case 'cut':
+        return give(response, JSON_TYPE, key === '' ? this.answers.cut(id) : null);
+      case 'page':
+        return give(response, 'image/svg+xml', this.answers.page(id, key));
+      case 'font':
+        if (key !== '' || (id !== 'regular' && id !== 'bold')) return plainly(response, 404);
+        return send(response, 'font/ttf', this.font(id), { 'Cache-Control': 'private, max-age=86400' });
+      case 'at':
+        return id === '' ? this.at(request, response, query) : plainly(response, 404);
+      default:
+        return plainly(response, 404);
+    }
+  }
+
+  /** An editor asks for the rows of a line. */
+  private async at(
+    request: IncomingMessage,
+    response: ServerResponse,
+    query: URLSearchParams,
+  ): Promise<void> {
+    const body = request.method === 'POST' ? await bodyOf(request) : '';
+    if (body === null) return plainly(response, 413);
+    const asked = new URLSearchParams(body);
+    const file = query.get('file') ?? asked.get('file') ?? '';
+    const line = query.get('line') ?? asked.get('line') ?? '';
+    if (!/^[1-9]\d{0,6}$/.test(line) || file === '') return plainly(response, 400);
+    const lit = this.answers.lit(file, Number(line));
+    if (!lit) return plainly(response, 404);
+    this.event('at', lit);
+    return give(response, JSON_TYPE, JSON.stringify(lit));
+  }
+
+  private follow(request: IncomingMessage, response: ServerResponse): void {
+    if (this.listeners.size >= MOST_LISTENERS) {
+      plainly(response, 503);
+      return;
+    }
+    response.writeHead(200, { ...HEADERS, 'Content-Type': 'text/event-stream; charset=utf-8' });
+    response.write(`retry: 1000\n${eventText('cuts', this.answers.summaries())}`);
+    this.listeners.add(response);
+    request.once('close', () => this.listeners.delete(response));
+  }
+
+  private event(name: string, data: unknown): void {
+    this.toAll(eventText(name, data));
+  }
+
+  private toAll(text: string): void {
+    for (const listener of this.listeners) listener.write(text);
+  }
+}
+
+function eventText(name: string, data: unknown): string {
+  return `event: ${name}\ndata: ${JSON.stringify(data)}\n\n`;
+}
+
+/** Null: it is too long. */
+async function bodyOf(request: IncomingMessage): Promise<string | null> {
+  const chunks: Buffer[] = [];
+  let length = 0;
+  for await (const chunk of request) {
+    length += (chunk as Buffer).length;
+    if (length > LONGEST_BODY) return null;
+    chunks.push(chunk as Buffer);
+  }
+  return Buffer.concat(chunks).toString('utf8');
+}
+
+function give(response: ServerResponse, type: string, text: string | null): void {
+  if (text === null) plainly(response, 404);
+  else send(response, type, Buffer.from(text));
+}
+
+function send(
+  response: ServerResponse,
+  type: string,
+  bytes: Uint8Array,
+  more: Readonly<Record<string, string>> = {},
+): void {
+  response.writeHead(200, { ...HEADERS, 'Content-Type': type, 'Content-Length': bytes.length, ...more });
+  response.end(bytes);
+}
+
+const WORDS: Readonly<Record<number, string>> = {
+  400: 'not understood',
+  403: 'not for you',
+  404: 'not here',
+  405: 'GET only',
+  413: 'too long',
+  414: 'too long',
+  500: 'the program failed',
+  503: 'too many',
+};
+
+/** Refuses, and says nothing of what was asked. */
+function plainly(response: ServerResponse, status: number): void {
+  if (response.headersSent) {
+    response.destroy();
+    return;
+  }
+  response.writeHead(status, {
+    ...HEADERS,
+    'Content-Type': PLAIN,
+    Connection: 'close',
+    ...(status === 405 ? { Allow: 'GET, POST' } : {}),
+  });
+  response.end(`${WORDS[status]}\n`);
+}
