@@ -343,3 +343,40 @@ describe('camera and light', () => {
     ['50% at 20,0', '40% at 20,0', 'field B smaller: 40%, 101.6 mm (was 50%, 127 mm)'],
   ]);
 });
+
+describe('names', () => {
+  test('of a level may change wherever it stands', () => {
+    const now = CAMERA.replace('stack BG A B C', 'stack BG A B H')
+      .replace('C: 1', 'H: 1')
+      .replace('level C 0@1', 'level H 0@1')
+      .replace('glow C', 'glow H');
+    // What shows the same as another level can be told from it by nothing but its place.
+    const base = CAMERA.replace('C: 1..', 'C: 1 2 3..');
+    expect(note(base, now.replace('H: 1..', 'H: 1 2 3..'))).toEqual(['level C is called H']);
+  });
+
+  test('of a field may change wherever it stands', () => {
+    const now = CAMERA.replace('field B full', 'field Z full').replace('> B@3+13', '> Z@3+13');
+    expect(note(CAMERA, now)).toEqual(['field B is called Z']);
+  });
+
+  test('of in-betweens change where their key leads to another key too, and that is no difference', () => {
+    const head = 'cut 1\ntime 2+0\n';
+    expect(note(`${head}A: 1--2 3..`, `${head}A: 1--2 3:20 1-3..`)).toEqual([
+      'A: key 3, key 1, A6 (1>3.1) added from 0+9 for 1+0; what follows comes 1+0 later',
+    ]);
+  });
+});
+
+test('a level that comes or goes is one line, with what it moves with it', () => {
+  const head = 'cut 1\ntime 1+0\n';
+  const one = `${head}BG: x..\nA: 1--2..\n`;
+  const two = `${head}BG: x..\nA: 1--2..\nC "smoke": 1-2-3..\n`;
+  expect(note(one, two)).toEqual(['level C “smoke” added, above A: 5 drawings']);
+  expect(note(two, one)).toEqual(['level C “smoke” dropped: 5 drawings']);
+});
+
+test('reuse of another cut is told, and its drawings are not counted', () => {
+  const text = (reuse: string) => `cut 9\ntime 1+0\n${reuse}C: 1--2..\n`;
+  expect(note(text(''), text('level C reuse 8/C\n'))).toEqual(['C: reuse of cut 8, level C (was none)']);
+});
