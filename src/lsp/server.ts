@@ -47,9 +47,10 @@ interface At {
 }
 
 /** Answers on a connection until it ends. */
-export function serve(connection: Connection, host: Host): void {
+export function serve(connection: Connection, host: Host): { readonly isShut: () => boolean } {
   const workspace = new Workspace(host);
   let client: Client | null = null;
+  let shut = false;
   let timer: NodeJS.Timeout | null = null;
   let pause = PAUSE;
   /** Open texts whose diagnostics are to be sent. */
@@ -80,24 +81,22 @@ export function serve(connection: Connection, host: Host): void {
   // ---- texts
 
   connection.onDidOpenTextDocument(({ textDocument: { uri, version: number, text } }) => {
-    const isNew = !workspace.open.has(uri);
-    const open = workspace.put(uri, number, workspace.newText(text));
-    change(open, isNew);
+    later(workspace.put(uri, number, workspace.newText(text)));
   });
 
   connection.onDidChangeTextDocument(({ textDocument: { uri, version: number }, contentChanges }) => {
     let text = workspace.open.get(uri)?.text;
     if (!text) return;
     for (const one of contentChanges) text = text.changed('range' in one ? one.range : undefined, one.text);
-    change(workspace.put(uri, number, text), false);
+    later(workspace.put(uri, number, text));
   });
 
   connection.onDidCloseTextDocument(({ textDocument: { uri } }) => {
-    const path = pathOf(uri);
-    if (!workspace.close(uri)) return;
+    const others = workspace.close(uri);
+    if (!others) return;
     waiting.delete(uri);
     if (!client?.pulls) void connection.sendDiagnostics({ uri, diagnostics: [] });
-    if (path !== null) later(workspace.appeared(path));
+    later(others);
   });
 
   connection.onDidSaveTextDocument(() => {
@@ -114,13 +113,6 @@ export function serve(connection: Connection, host: Host): void {
       later(type === FileChangeType.Changed ? workspace.touched(path) : workspace.appeared(path));
     }
   });
-
-  /** A text has changed in the editor: it and what depends on it is looked at again. */
-  function change(open: Open, isNew: boolean): void {
-    const { path } = open;
-    const others = path === null ? [] : isNew ? workspace.appeared(path) : workspace.touched(path);
-    later([open, ...others]);
-  }
 
   function later(texts: readonly Open[]): void {
     for (const { uri } of texts) waiting.add(uri);
@@ -225,10 +217,12 @@ export function serve(connection: Connection, host: Host): void {
     ask(uri, { data: [] }, (analysis) => tokensIn(analysis, within(analysis, range))),
   );
   connection.onShutdown(() => {
+    shut = true;
     if (timer) clearTimeout(timer);
     waiting.clear();
   });
   connection.listen();
+  return { isShut: () => shut };
 }
 
 function clientOf({ capabilities: { textDocument, workspace } = {} }: InitializeParams): Client {

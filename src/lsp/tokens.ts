@@ -55,10 +55,13 @@ export function tokensIn(
     type: 'comment',
     defines: false,
   }));
+  let before = '';
   for (const { kind, span } of parsed.tokens) {
     const { start, end } = span;
     const own = known.get(start);
-    const type = own?.type ?? typeOf(kind);
+    // The only name that follows a brace is that of a chart.
+    const type = own?.type ?? (kind === 'Word' && before === 'OpenBrace' ? 'keyword' : typeOf(kind));
+    before = kind;
     if (type) pieces.push({ start, end, type, defines: own?.defines ?? false });
   }
   const builder = new SemanticTokensBuilder();

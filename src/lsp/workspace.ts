@@ -80,21 +80,27 @@ export class Workspace {
     this.forget();
   }
 
-  put(uri: string, version: number, text: Text): Open {
+  /** Takes what the editor holds now; gives all open texts that have to be looked at again, this one first. */
+  put(uri: string, version: number, text: Text): Open[] {
     const path = pathOf(uri);
     const open: Open = { uri, path, version, text };
+    const isNew = !this.open.has(uri);
     this.open.set(uri, open);
     this.analyses.delete(uri);
-    if (path !== null) this.texts.set(this.disk.real(path), text.raw);
-    return open;
+    if (path === null) return [open];
+    const real = this.disk.real(path);
+    this.texts.set(real, text.raw);
+    return [open, ...this.stale(real, isNew)];
   }
 
-  /** Whether it was open at all. */
-  close(uri: string): boolean {
-    const path = pathOf(uri);
-    if (path !== null) this.texts.delete(this.disk.real(path));
+  /** What lies on the disk counts again. Gives the open texts for which that may matter; null where it was not open at all. */
+  close(uri: string): Open[] | null {
+    if (!this.open.delete(uri)) return null;
     this.analyses.delete(uri);
-    return this.open.delete(uri);
+    const path = pathOf(uri);
+    if (path === null) return [];
+    this.texts.delete(this.disk.real(path));
+    return this.appeared(path);
   }
 
   newText(raw: string): Text {

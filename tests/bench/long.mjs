@@ -7,11 +7,11 @@ export function longCut(lines) {
     `cut 12 "Rooftop, dusk"`,
     `time ${seconds}+0`,
     `stack BG ${names.join(' ')}`,
-    'phrase walk = 901-902-',
+    'phrase walk = 1-2-',
   ];
   for (const [i, name] of names.entries()) {
-    out.push(`${name} "level ${i + 1}": on 2 1--2--3--4--`);
-    let key = 5;
+    out.push(`${name} "level ${i + 1}": on 2 1-2-3--4--5-`);
+    let key = 6;
     for (let second = 1; second < seconds - 1; second++) {
       const kind = (second + i) % 3;
       if (kind === 0) out.push(' walk*3');

@@ -56,7 +56,7 @@ export async function play(server: readonly string[], session: string, folder: s
   try {
     await player.editor.begin();
     for (const step of steps) {
-      const answer = await player.step(step);
+      const answer = await player.step(step).catch((fault: Error) => [`FAILED: ${fault.message}`]);
       out.push(...step.typed, ...(answer ?? []).map((line) => `= ${line}`.trimEnd()));
     }
     const status = await player.editor.end();
@@ -112,7 +112,8 @@ class Player {
     const [word = '', ...args] = command.match(/"(?:[^"\\]|\\.)*"|\S+/g) ?? [];
     const content = body.map((line) => `${line}\n`).join('');
     const { editor } = this;
-    this.seen = new Map([...editor.sent].map(([uri, { count }]) => [uri, count]));
+    if (word !== 'diagnostics' && word !== 'later' && word !== 'turn-to')
+      this.seen = new Map([...editor.sent].map(([uri, { count }]) => [uri, count]));
     switch (word) {
       case 'client':
         return null;
@@ -163,6 +164,10 @@ class Player {
         return this.text.text.replace(/\n$/, '').split('\n');
       case 'diagnostics':
         return this.diagnostics(await editor.diagnostics(this.current));
+      case 'later':
+        return this.diagnostics(
+          await editor.diagnostics(this.current, this.seen.get(editor.uri(this.current)) ?? 0),
+        );
       case 'actions':
       case 'fix':
         return this.actions(word, args);

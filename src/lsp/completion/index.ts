@@ -128,7 +128,8 @@ function drawings(analysis: Analysis, begun: Begun, cursor: number): CompletionI
       : [];
   const last = kinds.at(-1)!;
   if (last === 'At') return namesOffered(analysis, 'mark');
-  if ((last === 'Colon' && kinds.length - 1 > items) || last === 'Star') return [];
+  if ((last === 'Colon' && kinds.length - 1 > items) || last === 'Star')
+    return toTheEnd(analysis, begun, cursor);
   return [
     ...toTheEnd(analysis, begun, cursor),
     ...namesOffered(analysis, 'phrase'),
@@ -152,16 +153,19 @@ function toTheEnd(analysis: Analysis, { start }: Begun, cursor: number): Complet
     ({ code, span }) => code === 'timeline-short' && span.start >= start && span.end <= end,
   );
   const edit = short?.fix?.edits[0];
-  if (edit?.text !== '..' || edit.span.start !== end || edit.span.end !== end || cursor < end) return [];
+  // In place of how often a group is repeated, or behind the last item.
+  if (edit?.text !== '..' || edit.span.end !== end || cursor < end) return [];
   const again = last.kind === 'group' || last.kind === 'phrase';
+  const stretch = { start: edit.span.start, end: cursor };
   return [
     {
       label: '..',
       kind: CompletionItemKind.Operator,
       detail: `${again ? 'repeat' : 'hold'} ${called(last)} to the end: ${inFrames(missing)}`,
       sortText: ' ',
+      filterText: text.text.slice(stretch.start, stretch.end) || '..',
       preselect: true,
-      textEdit: TextEdit.replace(text.range({ start: end, end: cursor }), '..'),
+      textEdit: TextEdit.replace(text.range(stretch), '..'),
     },
   ];
 }
