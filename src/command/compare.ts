@@ -4,9 +4,9 @@ import type { LabelLanguage } from '../shot/settings.js';
 import { Desk, FORMATS, type Format, plural } from './desk.js';
 import { LineFault } from './line.js';
 import { noteOf, onlyLine } from './note.js';
-import { jsonOf } from './note-json.js';
+import { cutJson, wholeJson } from './note-json.js';
 import { choice, examples } from './options.js';
-import { compareSides } from './pairing.js';
+import { compareSides, type Tell } from './pairing.js';
 import type { Run } from './run.js';
 import { reportFinding, sideOf, sinceOf } from './versions.js';
 
@@ -56,12 +56,15 @@ async function compareAll(host: Host, words: readonly string[], options: Options
   const { old, now } = await sidesOf(host, words, options.since);
   reportFinding(old, desk);
   reportFinding(now, desk);
-  const comparison = await compareSides(old, now, desk);
+  const language = options.labels ?? 'en';
+  const tell: Tell<string> = options.json
+    ? cutJson
+    : (was, is, changes) => noteOf(was, is, changes, language);
+  const comparison = await compareSides(old, now, desk, tell);
   const { differing, onlyOld, onlyNow, compared, restricted } = comparison;
-  if (options.json) host.out(`${JSON.stringify(jsonOf(comparison, old, now), null, 2)}\n`);
+  if (options.json) host.out(wholeJson(comparison, old, now));
   else {
-    const language = options.labels ?? 'en';
-    for (const { was, is, changes } of differing) host.out(noteOf(was, is, changes, language));
+    for (const note of differing) host.out(note);
     host.out(onlyLine(old, onlyOld, language) + onlyLine(now, onlyNow, language));
   }
   if (restricted !== null) {

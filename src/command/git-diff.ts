@@ -56,7 +56,7 @@ export async function gitDiff(
     const changes = compare(old, now);
     host.out(
       changes.length > 0
-        ? `${name}: ${noteOf(old.shot, now, changes, language)}`
+        ? `${name}: ${noteOf(old, now, changes, language)}`
         : `${name}: nothing changes on the sheet\n`,
     );
   } else if (now) host.out(`${name}: cut ${now.shot.cut} is new\n`);

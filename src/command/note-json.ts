@@ -1,28 +1,32 @@
 /** A comparison in numbers, for programs. grammar/comparing.md describes it. */
 
-import { sentence, type Telling, telling } from '../compare/words.js';
-import type { Comparison } from './pairing.js';
+import { sentence, telling } from '../compare/words.js';
+import type { Comparison, Tell } from './pairing.js';
 import type { Side } from './versions.js';
 
 /** Raised when something that is there changes its meaning or goes; additions leave it. */
 const COMPARISON_VERSION = 1;
 
-export function jsonOf({ differing, onlyOld, onlyNow }: Comparison, old: Side, now: Side) {
-  return {
-    version: COMPARISON_VERSION,
-    old: old.label,
-    now: now.label,
-    cuts: differing.map(({ was, is, changes }) => {
-      const [en, ja] = (['en', 'ja'] as const).map((language) => telling(is, language)) as [Telling, Telling];
-      return {
-        cut: is.shot.cut,
-        title: is.shot.title,
-        fps: is.shot.fps,
-        time: { old: was.time, now: is.shot.time },
-        changes: changes.map((change) => ({ ...change, en: sentence(change, en), ja: sentence(change, ja) })),
-      };
-    }),
-    onlyOld,
-    onlyNow,
-  };
+/** One cut, as text that goes into the whole. */
+export const cutJson: Tell<string> = (was, is, changes) => {
+  const [en, ja] = [telling(is, 'en'), telling(is, 'ja')];
+  const { cut, title, fps, time } = is.shot;
+  return JSON.stringify(
+    {
+      cut,
+      title,
+      fps,
+      time: { old: was.shot.time, now: time },
+      changes: changes.map((change) => ({ ...change, en: sentence(change, en), ja: sentence(change, ja) })),
+    },
+    null,
+    2,
+  );
+};
+
+export function wholeJson({ differing, onlyOld, onlyNow }: Comparison<string>, old: Side, now: Side): string {
+  const head = JSON.stringify({ version: COMPARISON_VERSION, old: old.label, now: now.label }, null, 2);
+  const tail = JSON.stringify({ onlyOld, onlyNow }, null, 2);
+  const cuts = differing.map((text) => `\n${text.replace(/^/gm, '    ')}`).join(',');
+  return `${head.slice(0, -2)},\n  "cuts": [${cuts}${cuts ? '\n  ' : ''}],\n${tail.slice(2)}\n`;
 }

@@ -8,7 +8,7 @@ import type { Side } from './versions.js';
 
 /** A cut's heading and a line a change. */
 export function noteOf(
-  was: SolvedShot['shot'],
+  was: SolvedShot,
   is: SolvedShot,
   changes: readonly Change[],
   language: LabelLanguage,
@@ -16,7 +16,7 @@ export function noteOf(
   const t = telling(is, language);
   // What the heading says is not said again.
   const lines = changes.filter(({ kind }) => kind !== 'time').map((change) => `  ${sentence(change, t)}\n`);
-  return `${heading(was, is, t)}\n${lines.join('')}`;
+  return `${heading(was.shot, is, t)}\n${lines.join('')}`;
 }
 
 function heading(was: SolvedShot['shot'], { shot }: SolvedShot, t: Telling): string {

@@ -6,15 +6,12 @@ import type { SolvedShot } from '../solve/solved.js';
 import type { Desk } from './desk.js';
 import { type Side, type Version, versionsOf } from './versions.js';
 
-export interface Differing {
-  readonly was: SolvedShot['shot'];
-  readonly is: SolvedShot;
-  readonly changes: readonly Change[];
-}
+/** Says of two versions of a cut what the run will print; the versions themselves are not kept. */
+export type Tell<T> = (was: SolvedShot, is: SolvedShot, changes: readonly Change[]) => T;
 
-export interface Comparison {
+export interface Comparison<T> {
   /** In the order of the new side. */
-  readonly differing: readonly Differing[];
+  readonly differing: readonly T[];
   readonly onlyOld: readonly string[];
   readonly onlyNow: readonly string[];
   readonly compared: number;
@@ -22,15 +19,15 @@ export interface Comparison {
   readonly restricted: { readonly label: string; readonly key: string } | null;
 }
 
-export function compareSides(old: Side, now: Side, desk: Desk): Promise<Comparison> {
-  return new Pairing(old, now, desk).all();
+export function compareSides<T>(old: Side, now: Side, desk: Desk, tell: Tell<T>): Promise<Comparison<T>> {
+  return new Pairing(old, now, desk, tell).all();
 }
 
 /** Brings the cuts of both sides together by their numbers, holding no more of them than wait for their other half. */
-class Pairing {
+class Pairing<T> {
   private readonly waiting = { old: new Map<string, Version>(), now: new Map<string, Version>() };
   private readonly order = new Map<string, number>();
-  private readonly differing: (Differing & { readonly key: string })[] = [];
+  private readonly differing: { readonly key: string; readonly told: T }[] = [];
   /** Files whose number nobody knows. */
   private readonly unknown = new Set<string>();
   private compared = 0;
@@ -39,9 +36,10 @@ class Pairing {
     private readonly old: Side,
     private readonly now: Side,
     private readonly desk: Desk,
+    private readonly tell: Tell<T>,
   ) {}
 
-  async all(): Promise<Comparison> {
+  async all(): Promise<Comparison<T>> {
     const sources = { old: versionsOf(this.old, this.desk), now: versionsOf(this.now, this.desk) };
     const both = this.old.single && this.now.single;
     for (let running = true; running; ) {
@@ -83,15 +81,15 @@ class Pairing {
     if (!old || !now) return;
     this.compared += 1;
     const changes = compare(old, now);
-    if (changes.length > 0) this.differing.push({ key: key ?? '', was: old.shot, is: now, changes });
+    if (changes.length > 0) this.differing.push({ key: key ?? '', told: this.tell(old, now, changes) });
   }
 
-  private result(): Comparison {
+  private result(): Comparison<T> {
     const { old, now, waiting, compared } = this;
     const only = (name: 'old' | 'now') =>
       [...waiting[name]].filter(([, { file }]) => !this.unknown.has(file)).map(([key]) => key);
     const place = (key: string) => this.order.get(key) ?? 0;
-    const differing = [...this.differing].sort((a, b) => place(a.key) - place(b.key));
+    const differing = [...this.differing].sort((a, b) => place(a.key) - place(b.key)).map(({ told }) => told);
     // Of many against one only the one of its number is meant.
     const alone = old.single !== now.single;
     const single = old.single ? 'old' : 'now';
