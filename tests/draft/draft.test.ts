@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Draft, draft } from '../../src/draft/draft.js';
-import type { Drawn, Run } from '../../src/draft/runs.js';
+import { type Drawn, type Run, typed } from '../../src/draft/runs.js';
 import { defaults } from '../../src/shot/settings.js';
 import type { SolvedShot } from '../../src/solve/solved.js';
 import { compileFiles, compileText, said } from '../compile.js';
@@ -106,19 +106,29 @@ describe('every exposure and number comes back', () => {
   });
 
   test('of random cuts', () => {
+    let told = 0;
+    let levels = 0;
     fc.assert(
       fc.property(generatedCuts({ phrases: true }), ({ text }) => {
         const { solved } = compileText(text);
         const back = again(solved!);
-        expect(
-          { unlike: back.unlike, rows: back.solved && rows(back.solved) },
-          back.text + back.said,
-        ).toEqual({
-          unlike: [],
-          rows: rows(solved!),
-        });
+        // Where a group is cut in its first pass, a passage stands nowhere as a whole: the level comes back, or is named.
+        const whole = new Set(drawn(solved!).flatMap(({ name, runs }) => (typed(runs).whole ? [name] : [])));
+        expect(back.unlike.filter((name) => whole.has(name))).toEqual([]);
+        // A name says where it leads only while it must: what no frame shows does not come back.
+        const short = (one: SolvedShot | null) =>
+          one &&
+          rows(one).flatMap((level) =>
+            back.unlike.includes(level.name)
+              ? []
+              : [{ ...level, rows: level.rows.map((row) => row.replace(/>\w+(?=\.)|\/\d+/g, '')) }],
+          );
+        expect(short(back.solved), back.text + back.said).toEqual(short(solved!));
+        told += back.unlike.length;
+        levels += back.solved!.levels.length;
       }),
       { numRuns: 60 },
     );
+    expect(told / levels).toBeLessThan(0.1);
   });
 });
