@@ -13,6 +13,7 @@ import type { SolvedShot } from '../solve/solved.js';
 import { artistsOf, type Episode } from './episode.js';
 import { STANDARD_INPUT } from './find.js';
 import { treeGlyphs } from './glyphs.js';
+import type { Memory } from './memory.js';
 import { checkOverlaps } from './overlaps.js';
 import { beyondPaper, printedTexts } from './printed.js';
 import { decode, readText } from './read.js';
@@ -51,6 +52,8 @@ export interface Source {
   readonly shelf?: Shelf;
   /** The cut is compiled only for this level, which another one reuses: it is not looked at as a cut of the story. */
   readonly lends?: string;
+  /** What was made of the same cut before. */
+  readonly memory?: Memory;
 }
 
 /** Compiles the cut at an absolute path. Never throws on any text. */
@@ -75,7 +78,8 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
       house: false,
     };
   }
-  const parsed = parse(file, read.text);
+  const { memory } = source;
+  const parsed = parse(file, read.text, memory?.readings);
   const used = findUses(host, place, parsed.tree, episode.folder, shelf);
   for (const [name, text] of used.sources) sources.set(name, text);
   const house = isHouse(parsed.tree);
@@ -98,7 +102,8 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
             compile(host, other, episode, { shelf, lends: level }),
           )
         : nothingReused;
-      solved = solve(shot, { reused: reused.levels });
+      const recall = memory?.recall(shot, parsed.tree, used.trees, sources);
+      solved = solve(shot, { reused: reused.levels, ...(recall ? { recall } : {}) });
       digests = reused.digests;
       diagnostics.push(...reused.diagnostics, ...solved.diagnostics, ...reusedInVain(solved, reused));
       const around = lends === undefined ? story?.around(path, shot.cut) : null;

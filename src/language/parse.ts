@@ -7,6 +7,7 @@ import { tokenize } from './lexer.js';
 import { Mender } from './mend.js';
 import { fold, type Range } from './normal.js';
 import { isName, readStatement, readsUpTo, startsTimeline } from './read.js';
+import type { Readings } from './readings.js';
 import { withoutMark } from './source.js';
 import { split } from './split.js';
 import { byWord } from './statements/index.js';
@@ -29,8 +30,8 @@ export interface Parsed {
 /** A text with more unreadable statements than this is no cut, and is not read to its end. */
 export const MOST_BROKEN = 1000;
 
-/** Reads one text. Every offset counts the text after its byte-order mark. */
-export function parse(file: string, text: string): Parsed {
+/** Reads one text. Every offset counts the text after its byte-order mark. `readings`: what was read of the same file before. */
+export function parse(file: string, text: string, readings?: Readings): Parsed {
   const source = { file, text: withoutMark(text) };
   const folded = fold(source.text);
   const { statements: pieces, stray } = split(folded.text);
@@ -41,6 +42,7 @@ export function parse(file: string, text: string): Parsed {
   const broken: Tree['broken'][number][] = [];
   const tokens: Token[] = [];
 
+  readings?.begin();
   if (stray) diagnostics.push(strayLines(stray, mender));
   for (const [index, piece] of pieces.entries()) {
     if (broken.length >= MOST_BROKEN) {
@@ -53,6 +55,15 @@ export function parse(file: string, text: string): Parsed {
       );
       break;
     }
+    const typed = source.text.slice(piece.start, piece.end);
+    const known = readings?.find(typed, piece.start);
+    if (known) {
+      for (const token of known.tokens) tokens.push(token);
+      statements.push(known.statement);
+      diagnostics.push(...known.problems);
+      continue;
+    }
+    const first = tokens.length;
     const own = tokenize(folded.text, piece.start, piece.end);
     for (const token of own) tokens.push({ kind: token.tokenType.name, span: tokenSpan(file, token) });
     const reading = readStatement(own, source);
@@ -69,6 +80,7 @@ export function parse(file: string, text: string): Parsed {
     } else {
       statements.push(reading.statement);
       diagnostics.push(...reading.problems);
+      readings?.keep(typed, { start: piece.start, ...reading, tokens: tokens.slice(first) });
     }
   }
   diagnostics.sort((a, b) => a.span.start - b.span.start);

@@ -28,7 +28,7 @@ import { type Analysis, type Open, pathOf, Workspace } from './workspace.js';
 
 /** Milliseconds after the last keystroke before the text is looked at; longer where that takes long. */
 const PAUSE = 20;
-const LONGEST_PAUSE = 1000;
+const LONGEST_PAUSE = 500;
 /** The code of the protocol for a request that comes before `initialize`. */
 const NOT_INITIALIZED = -32002;
 
@@ -137,7 +137,7 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
         const analysis = await workspace.analysis(uri);
         if (!analysis) continue;
         const diagnostics = diagnosticsOf(workspace, analysis);
-        pause = Math.max(PAUSE, Math.min(performance.now() - begun, LONGEST_PAUSE));
+        pause = Math.max(PAUSE, Math.min((performance.now() - begun) / 4, LONGEST_PAUSE));
         await connection.sendDiagnostics({ uri, version: analysis.open.version, diagnostics });
       } catch (fault) {
         connection.console.error(`${uri}: ${fault instanceof Error ? fault.message : String(fault)}`);

@@ -5,6 +5,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { type Compiled, compile } from '../episode/compile.js';
 import type { Episode } from '../episode/episode.js';
 import { episodeOf, MANIFEST } from '../episode/find.js';
+import { Memory } from '../episode/memory.js';
 import { readText } from '../episode/read.js';
 import { findUses, type Used } from '../episode/uses.js';
 import type { Host } from '../host/host.js';
@@ -59,6 +60,7 @@ export class Workspace {
   private disk: Host;
   private host: Host;
   private readonly analyses = new Map<string, Kept<Analysis>>();
+  private readonly memories = new Map<string, Memory>();
   private readonly episodes = new Map<string, Kept<Episode>>();
   private readonly names = new Map<string, Kept<Names | null>>();
   /** Counts what changes, so that what was begun before a change is not kept. */
@@ -97,6 +99,7 @@ export class Workspace {
   close(uri: string): Open[] | null {
     if (!this.open.delete(uri)) return null;
     this.analyses.delete(uri);
+    this.memories.delete(uri);
     const path = pathOf(uri);
     if (path === null) return [];
     this.texts.delete(this.disk.real(path));
@@ -164,7 +167,9 @@ export class Workspace {
     const manifest = path !== null && basename(path) === MANIFEST;
     const name = manifest && episode.file ? episode.file : this.nameOf(path ?? open.uri);
     const bytes = path === null ? { bytes: Buffer.from(text.raw, 'utf8') } : {};
-    const compiled = manifest ? null : compile(host, path, episode, { name, ...bytes });
+    const memory = this.memories.get(open.uri) ?? new Memory();
+    this.memories.set(open.uri, memory);
+    const compiled = manifest ? null : compile(host, path, episode, { name, ...bytes, memory });
     let parsed: Parsed | null = null;
     let index: Index | null = null;
     return {

@@ -1,6 +1,6 @@
 /** `Shot` → `SolvedShot`. Pure. */
 
-import type { Diagnostic } from '../language/diagnostic.js';
+import type { Diagnostic, Report } from '../language/diagnostic.js';
 import type { Level, Shot } from '../shot/shot.js';
 import type { CameraLevel } from './camera/context.js';
 import { solveCamera } from './camera/solve.js';
@@ -14,9 +14,14 @@ export interface Given {
    * the other cut's numbers cannot be known: every drawing counts as reused, and is numbered as if it were this cut's own.
    */
   readonly reused?: ReadonlyMap<string, SolvedLevel>;
+  /** Asked instead of solving a level. */
+  readonly recall?: Recall;
 }
 
-export function solve(shot: Shot, { reused }: Given = {}): SolvedShot {
+/** Gives a level solved before, with its messages, or solves it. */
+export type Recall = (level: Level, solve: (report: Report) => SolvedLevel, report: Report) => SolvedLevel;
+
+export function solve(shot: Shot, { reused, recall = afresh }: Given = {}): SolvedShot {
   const diagnostics: Diagnostic[] = [];
   const said = new Set<string>();
   const report = (diagnostic: Diagnostic) => {
@@ -28,7 +33,11 @@ export function solve(shot: Shot, { reused }: Given = {}): SolvedShot {
     diagnostics.push(diagnostic);
   };
   const levels = shot.levels.map((level) =>
-    solveLevel(level, shot, (level.reuse && reused?.get(level.name)) ?? null, report),
+    recall(
+      level,
+      (tell) => solveLevel(level, shot, (level.reuse && reused?.get(level.name)) ?? null, tell),
+      report,
+    ),
   );
   const camera = solveCamera(shot.camera, {
     length: shot.length,
@@ -39,6 +48,8 @@ export function solve(shot: Shot, { reused }: Given = {}): SolvedShot {
   for (const diagnostic of camera.diagnostics) report(diagnostic);
   return { shot, levels, counts: count(levels), camera: camera.solved, diagnostics };
 }
+
+const afresh: Recall = (_, solve, report) => solve(report);
 
 /** A level that is simply there shows throughout, and appears on the first frame. */
 function seenByCamera(

@@ -12,6 +12,7 @@ import vm from 'node:vm';
 import { build } from 'esbuild';
 import { measureFormat } from './format.mjs';
 import { writeEpisode } from './generated.mjs';
+import { measureEditor } from './lsp.mjs';
 import { report } from './measure.mjs';
 import { startup } from './startup.mjs';
 import { measureEpisodes } from './whole.mjs';
@@ -81,6 +82,7 @@ try {
   await memory(work);
   await pages();
   await measureFormat({ main, nodeHost }, work);
+  await measureEditor();
   measureEpisodes({ many: !process.argv.includes('--quick') });
 } finally {
   rmSync(work, { recursive: true, force: true });

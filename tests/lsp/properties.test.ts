@@ -86,6 +86,8 @@ async function told(workspace: Workspace): Promise<unknown> {
     hints: hintsIn(analysis, whole),
     symbols: symbolsOf(analysis),
     tokens: tokensIn(analysis).data,
+    tree: analysis.compiled!.tree,
+    levels: analysis.compiled!.solved?.levels,
   };
 }
 
