@@ -1,35 +1,46 @@
 import type { Command } from 'commander';
 import { type Code, catalogue, type Entry } from '../language/catalogue/index.js';
+import { byWord } from '../language/statements/index.js';
 import { nearest } from '../language/suggest.js';
+import { wordsOf } from '../language/vocabulary.js';
+import { statementPages } from '../reference/index.js';
+import { indent, plainList, plainPage, plainWord, wrap } from '../reference/plain.js';
 import { LineFault } from './line.js';
 import { examples } from './options.js';
 import type { Run } from './run.js';
 
-const WIDTH = 80;
-
 export function define(command: Command, run: Run): Command {
   return command
-    .argument('[code]', 'the word in brackets behind a problem; without it all of them are listed')
+    .argument(
+      '[word]',
+      'a statement, a word of one, or the code in brackets behind a problem; without it all are listed',
+    )
     .addHelpText(
       'after',
       examples(
-        ['cutwright explain timeline-short', 'what it means, with a failing and a mended example'],
-        ['cutwright explain', 'all codes in a list'],
+        ['cutwright explain pan', 'the statement: how it is written, with examples'],
+        ['cutwright explain ease', 'a word that stands inside statements'],
+        ['cutwright explain timeline-short', 'what a message means, with a failing and a mended example'],
+        ['cutwright explain', 'all statements and codes in a list'],
       ),
     )
-    .action((code: string | undefined) => {
-      run.host.out(code === undefined ? list() : explanation(known(code)));
+    .action((word: string | undefined) => {
+      run.host.out(word === undefined ? list() : explained(word));
     });
 }
 
-function known(word: string): Code {
-  const code = word.replace(/^\[|\]$/g, '').toLowerCase();
-  if (Object.hasOwn(catalogue, code)) return code as Code;
-  const offer = nearest(code, Object.keys(catalogue));
+function explained(typed: string): string {
+  const word = typed.replace(/^\[|\]$/g, '').toLowerCase();
+  if (Object.hasOwn(statementPages, word)) return plainPage(word);
+  if (Object.hasOwn(catalogue, word)) return explanation(word as Code);
+  const inside = plainWord(word);
+  if (inside !== null) return inside;
+  const words = new Set([...byWord.values()].flatMap(wordsOf));
+  const offer = nearest(word, [...Object.keys(statementPages), ...words, ...Object.keys(catalogue)]);
   throw new LineFault(
     'wrong-arguments',
-    word,
-    `There is no code \`${word}\`; ${offer ? `did you mean \`${offer}\`?` : '`cutwright explain` lists all of them.'}`,
+    typed,
+    `There is no statement, word or code \`${typed}\`; ${offer ? `did you mean \`${offer}\`?` : '`cutwright explain` lists all of them.'}`,
     offer,
   );
 }
@@ -37,9 +48,10 @@ function known(word: string): Code {
 function list(): string {
   const rows = Object.entries<Entry>(catalogue);
   const width = Math.max(...rows.map(([code]) => code.length));
-  return rows
-    .map(([code, { severity, title }]) => `${code.padEnd(width)}  ${severity.padEnd(7)}  ${title}\n`)
-    .join('');
+  const codes = rows.map(
+    ([code, { severity, title }]) => `${code.padEnd(width)}  ${severity.padEnd(7)}  ${title}\n`,
+  );
+  return `Statements\n\n${plainList()}\n\nMessages\n\n${codes.join('')}`;
 }
 
 function explanation(code: Code): string {
@@ -49,22 +61,4 @@ function explanation(code: Code): string {
   for (const [name, text] of files) parts.push(`With ${name}:\n\n${indent(text)}`);
   parts.push(`Goes wrong:\n\n${indent(example.failing)}`, `Mended:\n\n${indent(example.mended)}`);
   return `${parts.join('\n\n')}\n`;
-}
-
-function indent(text: string): string {
-  return text
-    .replace(/\n+$/, '')
-    .split('\n')
-    .map((line) => (line === '' ? '' : `    ${line}`))
-    .join('\n');
-}
-
-function wrap(text: string): string {
-  const lines = [''];
-  for (const word of text.split(/\s+/)) {
-    const line = lines.at(-1)!;
-    if (line !== '' && line.length + 1 + word.length > WIDTH) lines.push(word);
-    else lines[lines.length - 1] = line === '' ? word : `${line} ${word}`;
-  }
-  return lines.join('\n');
 }

@@ -29,7 +29,7 @@ const COMMANDS: Readonly<Record<string, Entry>> = {
     summary: 'let the shell complete commands and options',
     load: () => import('./completion.js'),
   },
-  explain: { summary: 'say what a problem means and how it is mended', load: () => import('./explain.js') },
+  explain: { summary: 'say what a statement or a problem means', load: () => import('./explain.js') },
   lsp: {
     summary: 'serve an editor: problems, completion, renaming as you type',
     load: () => import('./lsp.js'),

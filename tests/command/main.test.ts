@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { memoryHost } from '../../src/host/memory.js';
 import { catalogue } from '../../src/language/catalogue/index.js';
+import { byWord } from '../../src/language/statements/index.js';
+import { wordsOf } from '../../src/language/vocabulary.js';
+import { statementPages } from '../../src/reference/index.js';
 import { CUT, run, runOn } from './run.js';
 
 const COMMANDS = ['check', 'build', 'export', 'show', 'blank', 'explain'];
@@ -133,15 +136,34 @@ describe('a wrong command line leaves with 2 and points at the word', () => {
 });
 
 describe('explain', () => {
-  test('without a code lists every code once', async () => {
+  test('without a word lists every statement and every code once', async () => {
     const { status, out } = await runOn({}, 'explain');
     expect(status).toBe(0);
-    expect(
-      out
-        .trimEnd()
-        .split('\n')
-        .map((line) => line.split(' ')[0]),
-    ).toEqual(Object.keys(catalogue));
+    const words = out.split('\n').flatMap((line) => /^([a-z][a-z-]*) {2}/.exec(line)?.[1] ?? []);
+    expect(words).toEqual([...Object.keys(statementPages), ...Object.keys(catalogue)]);
+  });
+
+  test('says how a statement is written, what a word inside one means, and which of both goes before a code', async () => {
+    const pan = (await runOn({}, 'explain', 'pan')).out;
+    expect(pan).toContain('pan FIELD@TIME ( > FIELD@TIME [ HOW ] )…');
+    expect(pan).toContain('    pan full@1 > B@5+0 ease 12');
+    const ease = (await runOn({}, 'explain', 'EASE')).out;
+    expect(ease).toContain('In pan, truck, pull, follow, slide, turn:');
+    for (const word of byWord.keys()) expect(Object.keys(catalogue)).not.toContain(word);
+  });
+
+  test('tells of every word of the language', async () => {
+    for (const word of new Set([...byWord.values()].flatMap(wordsOf))) {
+      const { status, out } = await runOn({}, 'explain', word);
+      expect(status, word).toBe(0);
+      expect(out, word).toContain(word);
+    }
+  });
+
+  test('guesses what was meant', async () => {
+    expect((await runOn({}, 'explain', 'truk')).error).toContain('did you mean `truck`?');
+    expect((await runOn({}, 'explain', 'sideway')).error).toContain('did you mean `sideways`?');
+    expect((await runOn({}, 'explain', 'nothing-like-it')).error).toContain('lists all of them');
   });
 
   test('says what every code means, with both examples, in lines that fit a terminal', async () => {

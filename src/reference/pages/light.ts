@@ -1,0 +1,113 @@
+import type { StatementPage } from '../page.js';
+
+export const lightPages: Readonly<Record<string, StatementPage>> = {
+  fade: {
+    title: 'from black, to black, or white',
+    text: 'The whole picture. The first frame shows nothing of the fade, the last all of it, so it takes two frames at least. A wedge in the camera column, and a line in the memo.',
+    parts: [
+      ['in', 'from black'],
+      ['out', 'to black'],
+      ['white', 'from white, to white; before or behind the range'],
+      ['1..24', 'its frames'],
+    ],
+    examples: [
+      {
+        text: 'A: 1..\nfade in 1..24\nfade out 4+1..5+0\n',
+        says: 'Up from black in a second, down again in the last.',
+      },
+      { text: 'A: 1..\nfade out white 4+1..5+0\n', says: 'To white.' },
+    ],
+    codes: ['fade-short', 'light-overlaps', 'range-backwards', 'move-past-end', 'flashes'],
+    see: ['overlap', 'expose'],
+    subject: 'light.md#fade',
+  },
+  expose: {
+    title: 'double exposure',
+    text: 'A share of the light for some levels. The statement speaks of its own frames only.',
+    parts: [
+      ['B, A,B', 'the levels'],
+      ['50%', 'the share, for all frames'],
+      ['0%>50%', 'from one share to another'],
+      ['1..24', 'its frames'],
+    ],
+    examples: [
+      {
+        text: 'A: 1..\nB "ghost": x:24 1..\nexpose B 0%>50% 1+1..2+0\nexpose B 50% 2+1..5+0\n',
+        says: 'A ghost comes up to half the light, and stays.',
+      },
+      { text: 'A: 1..\nB "shadow": 1..\nexpose B 40% 1..\n', says: 'A shadow throughout.' },
+    ],
+    codes: [
+      'exposure-range',
+      'light-overlaps',
+      'unknown-level',
+      'level-repeated',
+      'range-backwards',
+      'move-past-end',
+    ],
+    see: ['fade', 'glow', 'effect'],
+    subject: 'light.md#expose',
+  },
+  glow: {
+    title: 'light through the artwork',
+    text: 'A second exposure with light from below. Each glow counts as a flash of light: more than three in a second are a warning, and a caution only; WCAG 2.3.1, ITU-R BT.1702 and the broadcaster’s own test decide.',
+    parts: [
+      ['C, A,C', 'the levels'],
+      ['1+1..2+0', 'its frames'],
+    ],
+    examples: [
+      { text: 'A: 1..\nC "lamp": x:24 1..\nglow C 1+1..2+0\n', says: 'The lamp glows for a second.' },
+      { text: 'A: 1..\nC "lamp": 1..\nD "window": 1..\nglow C,D 2+1..\n', says: 'Two levels, to the end.' },
+    ],
+    codes: ['flashes', 'level-repeated', 'unknown-level', 'range-backwards', 'move-past-end'],
+    see: ['expose', 'effect', 'level'],
+    subject: 'light.md#glow',
+  },
+  effect: {
+    title: 'whatever else the compositor must do',
+    text: 'In your words, for some levels or, without names, for the whole picture. The words stand in the camera column and in the memo.',
+    parts: [
+      ['"heat haze"', 'what is to be done'],
+      ['A,B', 'the levels. Default: the whole picture'],
+      ['1..5+0', 'its frames'],
+    ],
+    examples: [
+      { text: 'A: 1..\nB: 1..\neffect "heat haze" A,B 1..5+0\n', says: 'Two levels, the whole cut.' },
+      { text: 'A: 1..\neffect "grain" 2+1..\n', says: 'The whole picture, to the end.' },
+    ],
+    codes: ['unknown-level', 'level-repeated', 'range-backwards', 'missing-quotes', 'move-past-end'],
+    see: ['expose', 'glow', 'note'],
+    subject: 'light.md#effect',
+  },
+  overlap: {
+    title: 'cross-dissolve with a neighbour',
+    text: 'Over the first rows of the sheet, or the last. The time of a cut runs to the middle of its dissolve, so the sheet is longer by half of it: the handle. Frame 1 is the first row of the sheet, handles and all. With `overlap: full` in the episode there are no handles. The cut on the other side says the same length.',
+    parts: [
+      ['in', 'with the cut before, over the first rows'],
+      ['out', 'with the cut after, over the last rows'],
+      ['24, 1+0', 'how long the dissolve is'],
+    ],
+    examples: [
+      {
+        text: 'A: 1..\noverlap out 1+0\n',
+        time: '4+0',
+        says: 'Four seconds make a sheet of 4+12: the last 24 rows dissolve, 12 of them a handle.',
+      },
+      { text: 'A: 1..\noverlap in 24\noverlap out 24\n', time: '4+0', says: 'On both sides.' },
+    ],
+    codes: [
+      'overlap-short',
+      'overlap-long',
+      'overlap-differs',
+      'overlap-fps',
+      'overlap-unanswered',
+      'overlap-missing',
+      'overlap-alone',
+      'overlap-unchecked',
+      'light-overlaps',
+      'statement-twice',
+    ],
+    see: ['fade', 'time'],
+    subject: 'light.md#overlap',
+  },
+};

@@ -1,0 +1,306 @@
+import type { Code } from '../../language/catalogue/index.js';
+import type { StatementPage } from '../page.js';
+import { behind } from './behind.js';
+
+type Part = StatementPage['parts'][number];
+
+/** Of every move. */
+const MOVES: readonly Code[] = [
+  'option-misplaced',
+  'part-twice',
+  'move-past-end',
+  'moves-overlap',
+  'fairing-misplaced',
+];
+/** Of what goes from place to place. */
+const LEGS: readonly Code[] = [
+  'move-backwards',
+  'move-jumps',
+  'spacing-twice',
+  'ramps-long',
+  'curve-range',
+  'speed-jumps',
+];
+const WAY: readonly Code[] = ['spacing-twice', 'ramps-long', 'curve-range', 'steps-count', 'steps-sum'];
+const PASSING: readonly Code[] = ['strobing', 'judder'];
+const PAPER: readonly Code[] = ['artwork-edge', 'artwork-long'];
+
+const LEG: Part = ['> C@5+0', 'a further leg; what follows a leg is that leg’s'];
+const DIRECTION: Part = [
+  'left, right, up, down, 30deg',
+  'where to, on the screen of the move’s first frame; degrees are counter-clockwise from right',
+];
+const FAR: Part = [
+  '1.5mm/f, 100mm',
+  'so much a frame, or the whole way; mm on the artwork. Rate × frames = distance',
+];
+const DURING: Part = ['1..5+0', 'the frames that have moved, the first one too'];
+
+export const movePages: Readonly<Record<string, StatementPage>> = {
+  pan: {
+    title: 'the camera from field to field',
+    text: 'The sizes are equal; else it is a truck. `A@1+1 > B@5+0` is on A on frame 25, on B on frame 120, at rest before and after. Whatever is not carried passes the other way on screen. The camera column prints its sign over its rows, the camera chart the fields with an arrow between.',
+    parts: [
+      ['A@1+1 > B@5+0', 'exactly on field A on that frame, exactly on B on this one'],
+      LEG,
+      ...behind('ease', 'curve', 'steps', 'ticks', 'on', 'carry'),
+    ],
+    examples: [
+      {
+        text: 'stack BG A\nlevel BG size 560x200mm at 90,0\nlevel A free\nA: 1..\nfield B full at 90,0\npan full@1 > B@5+0 ease 12\n',
+        says: '90 mm to the right in five seconds, with a soft start and a soft stop.',
+      },
+      {
+        text: 'A "Pim": (1--2--)..\nfield B full at 90,0\npan full@1 > B@5+0 ease 12 carry A\n',
+        says: 'A follow pan: Pim goes with the camera.',
+      },
+    ],
+    codes: [
+      ...MOVES,
+      ...LEGS,
+      'steps-count',
+      'steps-sum',
+      'pan-sizes',
+      'unknown-field',
+      'carried-level',
+      'level-repeated',
+      'unknown-level',
+      ...PASSING,
+      ...PAPER,
+    ],
+    see: ['truck', 'field', 'pull', 'follow'],
+    subject: 'camera.md#pan',
+  },
+  truck: {
+    title: 'the camera in or out, or the size of a level',
+    text: 'Between fields of different sizes: T.U. or T.B., as the sizes say. The width runs evenly in time; where the centre moves too, it runs with the width, so that one point of the picture stays still.\n\n`truck quick` runs at constant speed to the fairing mark and then cushions to a stop. `truck level A` changes the size of a level instead: shares of its size stand before the `@` then.',
+    parts: [
+      ['A@1 > B@3+0', 'exactly on field A on that frame, exactly on B on this one'],
+      ['quick', 'a quick truck; it needs its `fair`'],
+      ['level A,B', 'the size of these levels; the camera stays'],
+      ['100%@1 > 140%@3+0', 'with `level`: the size on that frame, the size on this one'],
+      LEG,
+      ...behind('ease', 'curve', 'fair', 'log', 'ticks', 'on'),
+      ['carry A,B', 'these levels go with the camera, and keep what they have gained; not with `level`'],
+      ['about 10,20', 'with `level`: the point that stays, mm on the artwork. Default: the artwork’s centre'],
+    ],
+    examples: [
+      {
+        text: 'A: 1..\nfield B 96% at 4,-2\ntruck full@1 > B@3+0 ease 12\n',
+        says: 'A slow T.U. in three seconds.',
+      },
+      {
+        text: 'A: 1..\nfield B 96%\ntruck quick full@1 > B@24 fair ア@6 65% ticks\n',
+        says: 'A quick truck: 65 % of the way by frame 6.',
+      },
+      {
+        text: 'level A free\nA: 1..\ntruck level A 100%@1 > 70%@3+0 about 10,20\n',
+        says: 'Level A shrinks about a point of it.',
+      },
+    ],
+    codes: [
+      ...MOVES,
+      ...LEGS,
+      'truck-one-size',
+      'quick-level',
+      'quick-without-fairing',
+      'quick-long',
+      'size-vanishes',
+      'steps-without-way',
+      'fairing-share',
+      'fairing-outside',
+      'fairing-slow',
+      'cushion-short',
+      'unknown-field',
+      'scan-enlarged',
+      'carried-level',
+      ...PASSING,
+      ...PAPER,
+    ],
+    see: ['pan', 'field', 'turn'],
+    subject: 'camera.md#truck',
+  },
+  pull: {
+    title: 'levels under a camera that stays',
+    text: 'The artwork is pulled under the camera. The camera column prints the level, the direction and the rate over its rows.',
+    parts: [
+      ['BG, A,B', 'the levels'],
+      DIRECTION,
+      FAR,
+      DURING,
+      ...behind('ease', 'curve', 'steps', 'loop', 'ticks', 'on'),
+    ],
+    examples: [
+      {
+        text: 'A: (1--2--)..\npull BG right 1.5mm/f 1..5+0 loop 420mm\n',
+        says: 'A looped background, 1.5 mm a frame.',
+      },
+      {
+        text: 'A: 1..\nlevel BG size 700x250mm at -90,0\npull BG right 100mm 1+1..5+0 ease 12\n',
+        says: 'By its whole way; it starts and stops softly.',
+      },
+    ],
+    codes: [
+      ...MOVES,
+      ...WAY,
+      'pulls-along',
+      'loop-short',
+      'loop-askew',
+      'loop-two',
+      'unknown-level',
+      'level-repeated',
+      'range-backwards',
+      ...PASSING,
+      ...PAPER,
+    ],
+    see: ['follow', 'pan', 'slide', 'level'],
+    subject: 'camera.md#pull',
+  },
+  follow: {
+    title: 'camera and levels together over a background that stays',
+    text: 'Camera and levels go the same way. `follow A left` and `pull BG right` by the same way give the same picture, where A and BG are the whole stack.',
+    parts: [
+      ['A, A,B', 'the levels that go with the camera'],
+      DIRECTION,
+      FAR,
+      DURING,
+      ...behind('ease', 'curve', 'steps', 'ticks', 'on'),
+    ],
+    examples: [
+      {
+        text: 'A: (1--2--)..\nlevel BG size 700x250mm at -90,0\nfollow A left 1.5mm/f 1..5+0\n',
+        says: 'A walks to the left, the camera with it.',
+      },
+      {
+        text: 'A: (1--2--)..\nlevel BG size 700x250mm at 60,0\nfollow A right 120mm 1..4+0 ease 12\n',
+        says: 'By its whole way.',
+      },
+    ],
+    codes: [
+      ...MOVES,
+      ...WAY,
+      'carried-level',
+      'unknown-level',
+      'level-repeated',
+      'range-backwards',
+      ...PASSING,
+      ...PAPER,
+    ],
+    see: ['pull', 'pan'],
+    subject: 'camera.md#follow',
+  },
+  slide: {
+    title: 'levels along marked places',
+    text: 'Places are counted from the level’s home, mm to the right and up. The marks stand on the layout and in the camera column.',
+    parts: [
+      ['A, A,B', 'the levels'],
+      [
+        'ア(0,0)@1 > エ(-120,0)@6+0',
+        'at that place on that frame, at this one on this; the names of the marks may be left out',
+      ],
+      ['> (0,40)@7+0', 'a further leg; what follows a leg is that leg’s'],
+      ...behind('ease', 'curve', 'steps', 'ticks', 'on'),
+    ],
+    examples: [
+      {
+        text: 'level A free\nA "boat": 1..\nslide A ア(0,0)@1 > エ(-60,0)@5+0 ease 12\n',
+        says: 'A boat, 60 mm to the left.',
+      },
+      {
+        text: 'level A free\nA: 1..\nslide A (0,0)@1 > (20,0)@2+0 ease 12 > (20,10)@3+0 ease 12\n',
+        says: 'Two legs without names.',
+      },
+    ],
+    codes: [
+      ...MOVES,
+      ...LEGS,
+      'steps-count',
+      'steps-sum',
+      'unknown-level',
+      'level-repeated',
+      ...PASSING,
+      ...PAPER,
+    ],
+    see: ['pull', 'roll', 'truck', 'turn'],
+    subject: 'camera.md#slide',
+  },
+  turn: {
+    title: 'the rotation of levels',
+    text: 'Degrees on one frame, degrees on another; from 350 to 10 goes back through the numbers. Which way is positive must be said: `cw` or `ccw`.',
+    parts: [
+      ['level A,B', 'the levels'],
+      ['0@1 > 360@2+0', 'degrees on that frame, degrees on this one; `-30` is the other way'],
+      ['> 0@3+0', 'a further leg; what follows a leg is that leg’s'],
+      ...behind('cw', 'ccw', 'about', 'ease', 'curve', 'ticks', 'on'),
+    ],
+    examples: [
+      {
+        text: 'level A free\nA "wheel": 1..\nturn level A 0@1 > 360@2+0 cw about 0,0\n',
+        says: 'Once round, clockwise.',
+      },
+      {
+        text: 'level A free\nA "sign": 1..\nturn level A 0@1+1 > 30@1+12 ccw ease 4 > 0@2+12 ease 4\n',
+        says: 'There and back.',
+      },
+    ],
+    codes: [
+      ...MOVES,
+      ...LEGS,
+      'turn-sense',
+      'steps-without-way',
+      'unknown-level',
+      'level-repeated',
+      ...PASSING,
+      ...PAPER,
+    ],
+    see: ['truck', 'slide', 'roll'],
+    subject: 'camera.md#truck-level-turn-level',
+  },
+  shake: {
+    title: 'camera shake',
+    text: 'The picture goes up first, then down, one swing a frame, and is back at rest after the range.',
+    parts: [
+      ['3mm', 'how far from rest, mm on the artwork'],
+      ['4mm>0mm', 'from one size to another: it dies away'],
+      ['1+1..1+12', 'its frames'],
+      ...behind('sideways'),
+      ['on 2', 'each swing takes two frames. Default: one'],
+    ],
+    examples: [
+      { text: 'A: 1..\nshake 4mm>0mm 1+1..1+12\n', says: 'Dies away in half a second.' },
+      { text: 'A: 1..\nshake 3mm 3+1..3+12 on 2 sideways\n', says: 'Left and right on twos.' },
+    ],
+    codes: [...MOVES, 'range-backwards', 'number-senseless', ...PAPER],
+    see: ['roll', 'pan'],
+    subject: 'camera.md#shake',
+  },
+  roll: {
+    title: 'the sway of levels',
+    text: 'Such as a boat’s: up first, then down, along a sine. A sway that ends away from rest is a warning.',
+    parts: [
+      ['A, A,B', 'the levels'],
+      ['5mm', 'how far from rest, mm on the artwork'],
+      ['1..3+0', 'its frames'],
+      ['every 1+12', 'how long one whole sway lasts'],
+      ...behind('sideways', 'on'),
+    ],
+    examples: [
+      { text: 'A "boat": 1..\nroll A 5mm 1..3+0 every 1+12\n', says: 'Two whole sways.' },
+      {
+        text: 'A "lamp": 1..\nroll A 3mm 1..4+0 every 2+0 on 2 sideways\n',
+        says: 'To the right and left, on twos.',
+      },
+    ],
+    codes: [
+      ...MOVES,
+      'sway-unrest',
+      'number-senseless',
+      'unknown-level',
+      'level-repeated',
+      'range-backwards',
+      ...PAPER,
+    ],
+    see: ['shake', 'slide', 'turn'],
+    subject: 'camera.md#roll',
+  },
+};
