@@ -138,6 +138,8 @@ export type CameraStatement = Stated &
         readonly fromMm: Numeral;
         readonly toMm: Numeral | null;
         readonly range: Range;
+        /** Has no meaning for it; kept to be told. */
+        readonly spacing: readonly SpacingNode[];
         readonly options: MoveOptions;
       }
     | {
@@ -146,6 +148,8 @@ export type CameraStatement = Stated &
         readonly sizeMm: Numeral;
         readonly range: Range;
         readonly every: Time;
+        /** Has no meaning for it; kept to be told. */
+        readonly spacing: readonly SpacingNode[];
         readonly options: MoveOptions;
       }
     | {

@@ -7,7 +7,7 @@ import type { Binder, Binding } from '../binding.js';
 import type { Direction, Leg, Move, Place, Spacing, Way } from '../camera.js';
 import type { CameraNode } from './draft.js';
 import { fieldOf } from './fields.js';
-import { levelsOf, moved, spacingOf } from './options.js';
+import { levelsOf, moved, spacingOf, unspread } from './options.js';
 
 type Kind = 'pan' | 'truck' | 'pull' | 'follow' | 'slide' | 'levelTruck' | 'turn' | 'shake' | 'roll';
 
@@ -173,6 +173,7 @@ export const moveBinders: { readonly [K in Kind]: Binder<CameraNode<K>> } = {
   shake: {
     bind(node, binding) {
       const all = moved('shake', node.span, node.options, binding);
+      unspread('shake', node.spacing, binding);
       const frames = during(node.range, binding);
       if (!frames) return;
       add(binding, {
@@ -188,6 +189,7 @@ export const moveBinders: { readonly [K in Kind]: Binder<CameraNode<K>> } = {
   roll: {
     bind(node, binding) {
       const all = moved('roll', node.span, node.options, binding);
+      unspread('roll', node.spacing, binding);
       const levels = levelsOf(node.levels, binding);
       const frames = during(node.range, binding);
       const periodFrames = binding.clock.length(node.every);

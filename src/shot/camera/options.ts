@@ -65,6 +65,12 @@ export function moved(
   return { span, on, ticks: options.ticks !== null };
 }
 
+/** Reports what spreads the way of a move that has none: its swings are all alike. */
+export function unspread(kind: 'shake' | 'roll', nodes: readonly SpacingNode[], { report }: Binding): void {
+  for (const { span, form } of nodes)
+    report(diagnose('option-misplaced', span, `\`${form}\` has no meaning for ${WHAT[kind]}.`));
+}
+
 /** Names of the levels that are there, each once; others are reported. Without a stack BG is always there. */
 export function levelsOf(words: readonly Word[], binding: Binding): string[] {
   const { draft, report } = binding;

@@ -165,6 +165,7 @@ describe('moves', () => {
       sizeMm: number(5),
       range: during(1, 48),
       every: frame(36),
+      spacing: [],
       options: OPTIONS,
     });
     expect(first<'roll'>(roll)).toMatchObject({ sizeMm: 5, periodFrames: 36, frames: { from: 1, to: 48 } });
@@ -173,6 +174,7 @@ describe('moves', () => {
       fromMm: number(3),
       toMm: null,
       range: during(5, 9),
+      spacing: [],
       options: OPTIONS,
     });
     expect(first<'shake'>(shake)).toMatchObject({ fromMm: 3, toMm: 3, frames: { from: 5, to: 9 } });
