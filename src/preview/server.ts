@@ -202,11 +202,13 @@ function plainly(response: ServerResponse, status: number): void {
     response.destroy();
     return;
   }
+  const words = `${WORDS[status]}\n`;
   response.writeHead(status, {
     ...HEADERS,
     'Content-Type': PLAIN,
+    'Content-Length': words.length,
     Connection: 'close',
     ...(status === 405 ? { Allow: 'GET, POST' } : {}),
   });
-  response.end(`${WORDS[status]}\n`);
+  response.end(words);
 }

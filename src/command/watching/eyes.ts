@@ -37,6 +37,7 @@ export function open(
       ignored: (path, stats) => !isWatched(places, resolve(path), stats),
       ignoreInitial: true,
       usePolling: false,
+      ignorePermissionErrors: true,
       // Would wait a tenth of a second for a file that was renamed away to come back; whoever hears does that better.
       atomic: false,
     },

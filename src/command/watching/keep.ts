@@ -27,7 +27,7 @@ export async function keepWatch(host: Host, wanted: Wanted, more: More): Promise
   const watcher = new Watcher(host, wanted);
   const none = await watcher.find();
   if (none !== null) return none;
-  for (const { episode } of watcher.cuts.jobs) more.check(episode.settings);
+  for (const { episode } of watcher.all.jobs) more.check(episode.settings);
   const claims: (() => void)[] = [];
   let eyes: Eyes | null = null;
   let preview: Preview | null = null;
@@ -47,7 +47,7 @@ export async function keepWatch(host: Host, wanted: Wanted, more: More): Promise
         );
       }
     }
-    const places = placesOf(host, watcher.cuts);
+    const places = placesOf(host, watcher.all);
     const gone = () => places.find(({ folder }) => host.kind(folder) !== 'folder');
     const lost = (): boolean => {
       const one = gone();

@@ -181,10 +181,11 @@ function flash(figure) {
 // ---- size
 
 function fit() {
-  const widest = Math.max(...[...$('pages').children].map((one) => Number(one.style.getPropertyValue('--w'))), 1);
-  const room = ($('desk').clientWidth - 44) / widest;
-  const mm = scale ?? Math.max(0.6, Math.min(LARGEST_FIT, room));
-  document.documentElement.style.setProperty('--mm', mm);
+  const room = $('desk').clientWidth - 44;
+  for (const figure of $('pages').children) {
+    const widest = room / Number(figure.style.getPropertyValue('--w'));
+    figure.style.setProperty('--mm', scale ?? Math.max(0.6, Math.min(LARGEST_FIT, widest)));
+  }
   $('scale').textContent = scale === null ? 'fit' : `${Math.round((scale / TRUE_SIZE) * 100)} %`;
 }
 
@@ -200,7 +201,7 @@ function rescale(to) {
 }
 
 function zoom(by) {
-  const now = Number(document.documentElement.style.getPropertyValue('--mm'));
+  const now = Number(figures()[pageInSight()]?.style.getPropertyValue('--mm') ?? TRUE_SIZE);
   const next = by > 0 ? SCALES.find((one) => one > now + 0.01) : SCALES.findLast((one) => one < now - 0.01);
   if (next) rescale(next);
 }
@@ -248,7 +249,8 @@ function drawProblems({ problems }) {
       summary.append(
         made('span', 'place', line === null ? file : `${file}, line ${line}`),
         made('span', 'kind', severity),
-        ` ${message}`,
+        ' ',
+        ...words(message),
       );
       details.append(summary);
       if (excerpt.length > 0) {
@@ -261,11 +263,22 @@ function drawProblems({ problems }) {
         }
         details.append(pre);
       }
-      for (const note of notes) details.append(made('p', 'note', note));
-      if (fix) details.append(made('p', 'fix', `Try: ${fix}`));
+      for (const note of notes) details.append(paragraph('', note));
+      if (fix) details.append(paragraph('Try: ', fix));
       return details;
     }),
   );
+}
+
+/** What stands between backticks is of the text. */
+function words(text) {
+  return text.split('`').map((part, i) => (i % 2 === 1 ? made('code', '', part) : part));
+}
+
+function paragraph(before, text) {
+  const p = made('p');
+  p.append(before, ...words(text));
+  return p;
 }
 
 // ---- rows of the line that is edited

@@ -1,0 +1,219 @@
+/** Who gets what from the live view's server, asked over bare sockets. */
+
+import { networkInterfaces } from 'node:os';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openPreview, type Preview } from '../../src/preview/server.js';
+import type { ShownCut } from '../../src/preview/shown.js';
+import { page, text } from '../print/documents.js';
+import { ask, raw } from './raw.js';
+
+let preview: Preview;
+let port: number;
+let token: string;
+
+const shown = (id: string, more: Partial<ShownCut> = {}): ShownCut => ({
+  id,
+  file: `${id}.cut`,
+  number: '1',
+  title: '<b>"Pim" & Oda</b>',
+  state: 'good',
+  fault: '',
+  problems: [],
+  stamp: 'abc',
+  pages: () => [{ hash: 'h1', page: page([text('<script>alert(1)</script>')]) }],
+  framesAt: (file, line) => (file === `${id}.cut` ? [{ from: line, to: line + 1 }] : null),
+  ...more,
+});
+
+beforeAll(async () => {
+  preview = await openPreview(0, () => new Uint8Array([0, 1, 0, 0]));
+  const url = new URL(preview.url);
+  port = Number(url.port);
+  token = url.pathname.split('/')[1]!;
+  preview.list(['c1', 'c2']);
+  preview.put(shown('c1'));
+  preview.put(shown('c2', { state: 'broken', fault: '1 error', pages: () => [] }));
+});
+afterAll(() => preview.close());
+
+const own = () => [`Host: 127.0.0.1:${port}`];
+const get = (way: string, headers = own()) => ask(port, `GET /${token}/${way}`, headers);
+
+describe('whoever has the word gets', () => {
+  test('the page, its style, its program and its fonts', async () => {
+    const types = {
+      '': 'text/html',
+      'live.css': 'text/css',
+      'live.js': 'text/javascript',
+      'font/bold': 'font/ttf',
+    };
+    for (const [way, type] of Object.entries(types)) {
+      const { status, headers, body } = await get(way);
+      expect([status, headers.get('content-type')?.split(';')[0]], way).toEqual([200, type]);
+      expect(body.length).toBeGreaterThan(0);
+    }
+  });
+
+  test('a cut with its pages, and each page as SVG in which texts are texts', async () => {
+    const cut = JSON.parse((await get('cut/c1')).body);
+    expect(cut).toMatchObject({ id: 'c1', state: 'good', pages: [{ key: 'h1', label: '1', width: 210 }] });
+    const svg = await get('page/c1/h1');
+    expect(svg.headers.get('content-type')).toBe('image/svg+xml');
+    expect(svg.body).toContain('&lt;script&gt;alert(1)&lt;/script&gt;');
+    expect(svg.body).not.toMatch(/<script|style=/);
+  });
+
+  test('a broken cut with what is wrong', async () => {
+    expect(JSON.parse((await get('cut/c2')).body)).toMatchObject({
+      state: 'broken',
+      fault: '1 error',
+      pages: [],
+    });
+  });
+
+  test('the events of the watch, beginning with the cuts', async () => {
+    const { status, headers } = await get('events');
+    expect([status, headers.get('content-type')]).toEqual([200, 'text/event-stream; charset=utf-8']);
+  });
+
+  test('the rows of a line, asked by address or by form', async () => {
+    const wanted = { line: 7, cuts: [{ id: 'c1', frames: [{ from: 7, to: 8 }] }] };
+    expect(JSON.parse((await get('at?file=c1.cut&line=7')).body)).toEqual(wanted);
+    const form = 'file=c1.cut&line=7';
+    const posted = await ask(
+      port,
+      `POST /${token}/at`,
+      [...own(), 'Content-Type: application/x-www-form-urlencoded', `Content-Length: ${form.length}`],
+      form,
+    );
+    expect(JSON.parse(posted.body)).toEqual(wanted);
+  });
+
+  test('the same under each name of this machine', async () => {
+    for (const host of [`localhost:${port}`, `LOCALHOST:${port}`, `[::1]:${port}`])
+      expect((await get('', [`Host: ${host}`])).status, host).toBe(200);
+  });
+});
+
+describe('refused is', () => {
+  test.each(['evil.example', '127.0.0.1', 'localhost:1', '127.0.0.1.evil.example:80', ''])(
+    'a host that is another: %j',
+    async (host) => {
+      const { status, body } = await get('', [`Host: ${host}`]);
+      expect(status).toBe(403);
+      expect(body).toBe('not for you\n');
+    },
+  );
+
+  test('a request with no host, or with two', async () => {
+    expect((await get('', [])).status).toBe(400);
+    expect((await ask(port, `GET /${token}/`, [...own(), 'Host: evil.example'])).status).toBe(403);
+    expect((await raw(port, `GET /${token}/ HTTP/1.0\r\n\r\n`)).status).toBe(403);
+  });
+
+  test('a request from a page of another site', async () => {
+    expect((await get('cut/c1', [...own(), 'Origin: http://evil.example'])).status).toBe(403);
+    expect((await get('cut/c1', [...own(), 'Origin: null'])).status).toBe(403);
+    expect((await get('cut/c1', [...own(), `Origin: http://127.0.0.1:${port}`])).status).toBe(200);
+  });
+
+  test('whoever lacks the word', async () => {
+    const near = `${token.slice(0, -1)}${token.endsWith('A') ? 'B' : 'A'}`;
+    for (const way of ['/', '', '/x/', `/${near}/`, `/${token}`, `//${token}/`, `/x/${token}/`, '*'])
+      expect((await ask(port, `GET ${way || '/'}`, own())).status, way).toBe(404);
+    const whole = `GET http://127.0.0.1:${port}/${token}/`;
+    expect((await ask(port, whole, own())).status).toBe(404);
+  });
+
+  test.each(['PUT', 'DELETE', 'OPTIONS', 'HEAD', 'TRACE', 'PATCH'])('the method %s', async (method) => {
+    const { status, headers } = await ask(port, `${method} /${token}/`, own());
+    expect([status, headers.get('allow')]).toEqual([405, 'GET, POST']);
+  });
+
+  test('posting anywhere but to /at', async () => {
+    expect((await ask(port, `POST /${token}/cut/c1`, [...own(), 'Content-Length: 0'])).status).toBe(405);
+  });
+
+  test.each([
+    '../package.json',
+    '..%2f..%2fetc%2fpasswd',
+    'font/../../package.json',
+    'font/regular/x',
+    'page/c1/../../x',
+    'cut/c1/x',
+    'live.css/',
+    'live.html',
+    'c1.cut',
+    'cut/__proto__',
+    'page/c1/h2',
+    'page/c3/h1',
+    'events/x',
+    'at/x',
+    '%00',
+  ])('a way that is none: %s', async (way) => {
+    const { status, body } = await get(way);
+    expect([status, body]).toEqual([404, 'not here\n']);
+  });
+
+  test('a file that is not watched, without saying its name again', async () => {
+    for (const file of ['/etc/passwd', '../c1.cut', '%3Cscript%3E', 'c3.cut']) {
+      const { status, body } = await get(`at?file=${file}&line=1`);
+      expect([status, body], file).toEqual([404, 'not here\n']);
+    }
+  });
+
+  test('a line that is none', async () => {
+    for (const line of ['0', '-1', '1e3', '99999999', '', '1.5'])
+      expect((await get(`at?file=c1.cut&line=${line}`)).status, line).toBe(400);
+    expect((await get('at')).status).toBe(400);
+  });
+
+  test('an address, a header or a body that is too long', async () => {
+    expect((await get(`at?file=${'a'.repeat(5000)}`)).status).toBe(414);
+    expect((await get(`at?file=${'a'.repeat(40_000)}`)).status).toBe(431);
+    expect((await get('', [...own(), `X: ${'a'.repeat(40_000)}`])).status).toBe(431);
+    const long = [...own(), 'Content-Length: 10000'];
+    expect((await ask(port, `POST /${token}/at`, long, 'a'.repeat(10_000))).status).toBe(413);
+  });
+
+  test('what is no HTTP', async () => {
+    expect((await raw(port, '\x16\x03\x01\x02\x00\x01\x00\r\n\r\n')).status).toBe(400);
+    expect((await raw(port, 'hello\r\n\r\n')).status).toBe(400);
+    expect((await get('')).status).toBe(200);
+  });
+});
+
+describe('every answer', () => {
+  test.each(['', 'cut/c1', 'page/c1/h1', 'nothing', 'live.js', 'events'])(
+    'forbids what it does not need: %j',
+    async (way) => {
+      const { headers } = await get(way);
+      expect(headers.get('content-security-policy')).toMatch(/^default-src 'none'; /);
+      expect(headers.get('content-security-policy')).not.toMatch(/unsafe|\*|data:|http/);
+      expect(headers.get('x-content-type-options')).toBe('nosniff');
+      expect(headers.get('cross-origin-resource-policy')).toBe('same-origin');
+      expect(headers.get('referrer-policy')).toBe('no-referrer');
+      expect([...headers.keys()].filter((name) => name.startsWith('access-control'))).toEqual([]);
+    },
+  );
+
+  test('comes from this machine only', async () => {
+    const others = Object.values(networkInterfaces())
+      .flatMap((all) => all ?? [])
+      .filter(({ internal, family }) => !internal && family === 'IPv4')
+      .map(({ address }) => address);
+    for (const address of [...others, '127.0.0.2'])
+      await expect(raw(port, 'GET / HTTP/1.1\r\n\r\n', address), address).rejects.toThrow(/ECONNREFUSED/);
+  });
+});
+
+test('two views have two words, and a port that is taken is refused', async () => {
+  const other = await openPreview(0, () => new Uint8Array());
+  expect(other.url.split('/')[3]).toMatch(/^[\w-]{22}$/);
+  expect(other.url.split('/')[3]).not.toBe(token);
+  await expect(openPreview(port, () => new Uint8Array())).rejects.toThrow(/EADDRINUSE/);
+  await other.close();
+  await expect(raw(Number(new URL(other.url).port), 'GET / HTTP/1.1\r\n\r\n')).rejects.toThrow(
+    /ECONNREFUSED/,
+  );
+});
