@@ -18,7 +18,7 @@ const PAGES = 700;
 const ROUNDS = 7;
 
 async function sheets(metrics) {
-  const host = worldOf(generateEpisode({ cuts: 600 }).files);
+  const host = worldOf(generateEpisode({ cuts: 700 }).files);
   const shelf = newShelf();
   const pages = [];
   for (const { path, episode } of (await findCuts(host, ['e'])).jobs) {

@@ -33,7 +33,7 @@ beforeEach(() => {
 
 async function again(folder = 'e', on = host): Promise<string> {
   const { status, error } = await run(on, 'build', folder, '-o', 'out', '--changed');
-  expect({ status, error }).toMatchObject({ status: 0 });
+  if (status !== 0) throw new Error(`the build gave ${status}: ${error}`);
   return error;
 }
 
@@ -85,10 +85,11 @@ describe('only what has changed is written', () => {
   /** Cuts of which the summary tells, in order. */
   const told = (error: string) => [...error.matchAll(/^cut (\w+): /gm)].map(([, number]) => number);
 
+  const longer = (text: string) =>
+    text.replace(/^(A .*: 1:)(\d+)/m, (_, head, frames) => `${head}${Number(frames) + 2}`);
+
   test('one key held for longer: that cut', async () => {
-    edit(host, `e/${plain.file}`, (text) =>
-      text.replace(/^(A .*: 1:)(\d+)/m, (_, head, n) => `${head}${Number(n) + 2}`),
-    );
+    edit(host, `e/${plain.file}`, longer);
     const error = await again();
     expect(writes).toEqual([pdf(plain)]);
     expect(error).toMatch(
@@ -99,7 +100,7 @@ describe('only what has changed is written', () => {
   });
 
   test('and it comes out as a full build has it', async () => {
-    edit(host, `e/${plain.file}`, (text) => text.replace(/^(A .*: 1:)(\d+)/m, '$18'));
+    edit(host, `e/${plain.file}`, longer);
     await again();
     const fresh = memoryHost();
     for (const [path, bytes] of host.files) if (!path.startsWith('/work/out/')) fresh.files.set(path, bytes);
@@ -139,7 +140,7 @@ describe('only what has changed is written', () => {
   });
 
   test('the house file: the cuts whose timing it changes', async () => {
-    edit(host, 'e/house.cut', (text) => text.replace('phrase blink = 1-2:3 1.1', 'phrase blink = 1-2:4 1.1'));
+    edit(host, 'e/house.cut', (text) => text.replace('phrase blink = 1-2:3 1.1', 'phrase blink = 1-2:2 1.1'));
     await again();
     const blink = cuts.filter(({ text }) => /\bblink\b/.test(text));
     expect(blink.length).toBeGreaterThan(2);

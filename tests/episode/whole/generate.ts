@@ -95,7 +95,7 @@ function planned(dice: Dice, count: number, meanFrames: number): Plan[] {
   // Most cuts are short, a few are long; in sixths of a second, as directors time.
   const weights = Array.from(
     { length: count },
-    () => 1 + dice.below(4) + dice.below(4) + (dice.once(8) ? 9 : 0),
+    () => 1 + dice.below(40) / 10 + dice.below(40) / 10 + (dice.once(8) ? 9 : 0),
   );
   const scale = (count * meanFrames) / weights.reduce((sum, one) => sum + one, 0);
   const times = weights.map((weight) => Math.max(24, 4 * Math.round((weight * scale) / 4)));

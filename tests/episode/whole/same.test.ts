@@ -39,7 +39,9 @@ test.each(worlds)('the same bytes though %s', async (_, world, folder) => {
   expect(await printed(world(small), folder)).toEqual(usual);
 });
 
-test('300 cuts: nothing to print while nothing changes, and the same bytes though all of it is otherwise', async () => {
+test('300 cuts: nothing to print while nothing changes, and the same bytes though all of it is otherwise', {
+  timeout: 600_000,
+}, async () => {
   const { files } = generateEpisode();
   const usually = worldOf(files);
   const once = await printed(usually, 'e', '--only', 'sheet');

@@ -30,7 +30,7 @@ describe('an episode of 300 cuts', () => {
     host = worldOf(episode.files);
     sums = await sumsOf(host, episode);
     list = await listed(host);
-  });
+  }, 600_000);
 
   test('has the rows that its times and handles come to', () => {
     expect(cuts.map(({ number }) => sums.get(number)!.rows)).toEqual(cuts.map(({ rows }) => rows));
