@@ -12,7 +12,7 @@ const STAGES = {
   reference: ['language'],
   host: [],
   preview: ['language', 'sheet/marks', 'print/svg'],
-  lsp: ['language', 'shot', 'solve', 'episode', 'host'],
+  lsp: ['language', 'shot', 'solve', 'episode', 'host', 'reference'],
   episode: ['language', 'shot', 'solve', 'host', 'print/coverage', 'sheet/geometry', 'sheet/look'],
 };
 

@@ -55,6 +55,8 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   let pause = PAUSE;
   /** Open texts whose diagnostics are to be sent. */
   const waiting = new Set<string>();
+  /** Something else has changed than the text that is being typed. */
+  let elsewhere = false;
 
   connection.onInitialize((params): InitializeResult => {
     client = clientOf(params);
@@ -81,14 +83,14 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   // ---- texts
 
   connection.onDidOpenTextDocument(({ textDocument: { uri, version: number, text } }) => {
-    later(workspace.put(uri, number, workspace.newText(text)));
+    later(workspace.put(uri, number, workspace.newText(text)), uri);
   });
 
   connection.onDidChangeTextDocument(({ textDocument: { uri, version: number }, contentChanges }) => {
     let text = workspace.open.get(uri)?.text;
     if (!text) return;
     for (const one of contentChanges) text = text.changed('range' in one ? one.range : undefined, one.text);
-    later(workspace.put(uri, number, text));
+    later(workspace.put(uri, number, text), uri);
   });
 
   connection.onDidCloseTextDocument(({ textDocument: { uri } }) => {
@@ -114,8 +116,12 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
     }
   });
 
-  function later(texts: readonly Open[]): void {
-    for (const { uri } of texts) waiting.add(uri);
+  /** `own`: the text that the editor changes itself. */
+  function later(texts: readonly Open[], own: string | null = null): void {
+    for (const { uri } of texts) {
+      waiting.add(uri);
+      if (uri !== own) elsewhere = true;
+    }
     if (waiting.size === 0) return;
     if (timer) clearTimeout(timer);
     timer = setTimeout(() => void send(), pause);
@@ -124,11 +130,12 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   async function send(): Promise<void> {
     const uris = [...waiting];
     waiting.clear();
+    const refresh = elsewhere;
+    elsewhere = false;
+    if (client?.refreshHints && refresh) void connection.languages.inlayHint.refresh().catch(() => {});
     if (client?.pulls) {
-      // The client asks for the text that it changes by itself; others it must be told of.
-      if (client.refreshes && uris.length > 1) connection.languages.diagnostics.refresh();
-      if (client.refreshHints && uris.length > 1)
-        void connection.languages.inlayHint.refresh().catch(() => {});
+      // The client asks for the text that it changes by itself; of others it must be told.
+      if (client.refreshes && refresh) connection.languages.diagnostics.refresh();
       return;
     }
     for (const uri of uris) {
@@ -182,7 +189,10 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   );
   connection.onCompletion((at) =>
     askAt(at, null, (analysis, offset) =>
-      completionsAt(workspace, analysis, offset, { snippets: client?.snippets === true }),
+      completionsAt(workspace, analysis, offset, {
+        snippets: client?.snippets === true,
+        blank: at.context?.triggerCharacter === ' ',
+      }),
     ),
   );
   connection.onHover((at) => askAt(at, null, (analysis, offset) => hoverAt(workspace, analysis, offset)));
@@ -245,7 +255,7 @@ function capabilities(positionEncoding: string): InitializeResult['capabilities'
     },
     diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false },
     codeActionProvider: { codeActionKinds: ['quickfix'] },
-    completionProvider: { triggerCharacters: ['{', '@', '/', '>', ',', '"', ' ', '.'] },
+    completionProvider: { triggerCharacters: ['{', '@', '/', '>', ',', '"', ' '] },
     hoverProvider: true,
     definitionProvider: true,
     referencesProvider: true,

@@ -138,7 +138,7 @@ test('no question about any place of any text fails, and ranges lie inside it', 
           expect(cut.offset(hover.range.start)).toBeLessThanOrEqual(offset);
           expect(cut.offset(hover.range.end)).toBeGreaterThanOrEqual(offset);
         }
-        completionsAt(workspace, analysis, offset, { snippets: true });
+        completionsAt(workspace, analysis, offset, { snippets: true, blank: false });
         definitionAt(workspace, analysis, offset);
         try {
           renameAt(workspace, analysis, offset, 'fresh');

@@ -49,7 +49,8 @@ export async function play(server: readonly string[], session: string, folder: s
   const { steps, tail } = stepsOf(session);
   const wishes: Record<string, boolean> = {};
   for (const { command } of steps) {
-    if (command.startsWith('client ')) for (const wish of command.split(' ').slice(1)) wishes[wish] = true;
+    if (command.startsWith('client '))
+      for (const wish of command.split(' ').slice(1)) wishes[wish.replace('-', '')] = true;
   }
   const player = new Player(server, folder, wishes.unwatched ? { ...wishes, watch: false } : wishes);
   const out: string[] = [];
@@ -76,7 +77,7 @@ class Player {
   constructor(
     server: readonly string[],
     private readonly folder: string,
-    wishes: Wishes,
+    private readonly wishes: Wishes,
   ) {
     mkdirSync(folder, { recursive: true });
     this.editor = new Editor(server, folder, wishes);
@@ -146,7 +147,7 @@ class Player {
       }
       case 'disk':
         await editor.disk(args[0]!, content);
-        return this.changed();
+        return this.wishes.watch === false ? null : this.changed();
       case 'remove':
         unlinkSync(join(this.folder, args[0]!));
         await editor.tell('workspace/didChangeWatchedFiles', {
@@ -309,7 +310,8 @@ class Player {
   /** The lines that differ, as they come to stand. */
   private edited(name: string, edits: readonly TextEdit[]): string[] {
     const known = this.editor.texts.get(this.editor.uri(name))?.text;
-    let text = known ?? new Text(readFileSync(join(this.folder, name), 'utf8'), 'utf-16');
+    let text =
+      known ?? new Text(readFileSync(join(this.folder, name), 'utf8'), this.wishes.utf8 ? 'utf-8' : 'utf-16');
     const before = text.text.split('\n');
     for (const { range, newText } of sorted(edits)) text = text.changed(range, newText);
     const after = text.text.split('\n');

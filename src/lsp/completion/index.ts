@@ -18,6 +18,8 @@ import { CHARTS, called, headings, keyword, namesOffered, statementWords } from 
 
 export interface Wishes {
   readonly snippets: boolean;
+  /** Asked by the editor because a blank was typed, not by the writer: in a timeline that is no question. */
+  readonly blank: boolean;
 }
 
 /** `cursor`: an offset in the text. */
@@ -25,7 +27,7 @@ export function completionsAt(
   workspace: Workspace,
   analysis: Analysis,
   cursor: number,
-  { snippets }: Wishes,
+  { snippets, blank }: Wishes,
 ): CompletionList {
   const { text } = analysis;
   const typed = text.text;
@@ -39,10 +41,13 @@ export function completionsAt(
   if (begun.quoted !== null) return quoted(workspace, analysis, begun, cursor);
   const { entry, tokens, from } = begun;
   if (!entry) return NOTHING;
+  const drawn = entry === timelineRule || entry.word === 'phrase';
   const items =
-    entry === timelineRule || entry.word === 'phrase'
-      ? drawings(analysis, begun, cursor)
-      : nextIn(entry, tokens).flatMap((next) => offered(workspace, analysis, next, tokens));
+    drawn && blank
+      ? toTheEnd(analysis, begun, cursor)
+      : drawn
+        ? drawings(analysis, begun, cursor)
+        : nextIn(entry, tokens).flatMap((next) => offered(workspace, analysis, next, tokens));
   return list(analysis, from, cursor, items);
 }
 

@@ -4,6 +4,7 @@ import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscod
 import { partsOf } from '../../language/assist.js';
 import { byWord } from '../../language/statements/index.js';
 import type { Item } from '../../language/tree.js';
+import { statementPages } from '../../reference/index.js';
 import type { NameKind } from '../names.js';
 import type { Analysis } from '../workspace.js';
 
@@ -47,6 +48,7 @@ export function statementWords(snippets: boolean): CompletionItem[] {
     label: word,
     kind: CompletionItemKind.Keyword,
     detail: example,
+    ...(statementPages[word] ? { documentation: statementPages[word].title } : {}),
     ...(snippets
       ? { insertText: snippet(example), insertTextFormat: InsertTextFormat.Snippet }
       : { insertText: word }),

@@ -2,7 +2,6 @@
 
 import type { Hover } from 'vscode-languageserver';
 import type { Span } from '../../language/diagnostic.js';
-import { byWord, timelineRule } from '../../language/statements/index.js';
 import type { Time, Tree } from '../../language/tree.js';
 import { FRAMES_A_FOOT } from '../../shot/settings.js';
 import { nameAt, type TimePlace, touches } from '../names.js';
@@ -11,6 +10,7 @@ import type { Analysis, Workspace } from '../workspace.js';
 import { fieldText, moveText } from './camera.js';
 import { drawingAt, groupAt, phraseText } from './drawings.js';
 import { levelText } from './levels.js';
+import { statementText, wordInside } from './reference.js';
 import { asLength, asPosition } from './words.js';
 
 interface Said {
@@ -69,21 +69,16 @@ function saidAt(workspace: Workspace, analysis: Analysis, offset: number): Said 
   const move = moveText(analysis, statement.span.start, statement.span.file);
   if (touches(statement.word, offset) && statement.kind !== 'timeline') {
     const word = analysis.text.text.slice(statement.word.start, statement.word.end);
-    const text = [move, wordText(word)].filter((one) => one !== null).join('\n\n');
+    const text = [move, statementText(word)].filter((one) => one !== null).join('\n\n');
     if (text) return { span: statement.word, text };
   }
-  return move ? { span: statement.span, text: move } : null;
+  const text = [wordInside(analysis, statement, offset), move].filter((one) => one !== null).join('\n\n');
+  return text ? { span: statement.span, text } : null;
 }
 
 function nameText(analysis: Analysis, kind: 'level' | 'field' | 'phrase', name: string): string | null {
   if (kind === 'level') return levelText(analysis, name);
   return kind === 'field' ? fieldText(analysis, name) : phraseText(analysis, name);
-}
-
-/** A statement's word: how it is written. */
-function wordText(word: string): string | null {
-  const entry = word === '' ? timelineRule : byWord.get(word.normalize('NFKC'));
-  return entry ? `\`\`\`cut\n${entry.example}\n\`\`\`` : null;
 }
 
 /** The smallest item under the cursor. */
