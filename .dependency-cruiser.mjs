@@ -21,6 +21,7 @@ const PACKAGES = {
   chevrotain: 'language/',
   yaml: 'episode/',
   commander: 'command/',
+  'csv-parse': 'draft/',
   picocolors: 'language/report/',
   pdfkit: 'print/pdfkit',
   chokidar: 'command/watching/eyes',

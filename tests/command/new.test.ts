@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { main } from '../../src/command/main.js';
-import { fileName } from '../../src/command/new.js';
+import { fileName } from '../../src/command/new-cut.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory.js';
 
 async function run(host: MemoryHost, ...argv: string[]): Promise<number> {
@@ -167,4 +167,51 @@ test.each([
   ['1205', 'c012.cut', '12', 'c1205.cut'],
 ])('cut %s beside %s (cut %s) is %s', (number, like, own, name) => {
   expect(fileName(number, like, own)).toBe(name);
+});
+
+describe('a cut out of a table', () => {
+  const GRID = 'frame,A\n1,1\n2,\n3,1.1\n4,\n5,2\n6,\n';
+
+  test('has its levels, and takes its number from the command line', async () => {
+    const host = memoryHost({ 'grid.csv': GRID });
+    expect(await run(host, 'new', 'cut', '13', '--from-csv', 'grid.csv', '--title', 'Quay')).toBe(0);
+    expect(text(host, 'c013.cut')).toBe('cut 13 "Quay"\ntime 6\n\nA: 1-2\n');
+    expect(await run(host, 'check', '--strict', 'c013.cut')).toBe(0);
+  });
+
+  test('or its number is that of the exported table, a file a cut', async () => {
+    const host = memoryHost({
+      'a.cut': 'cut 4\ntime 8\nA: 1-2..\n',
+      'b.cut': 'cut 5\ntime 2+0\nB: (1 2)..\n',
+    });
+    expect(await run(host, 'export', 'a.cut', 'b.cut', '-t', 'exposures', '-o', 'all.csv')).toBe(0);
+    expect(await run(host, 'new', 'cut', '--from-csv', 'all.csv', '-o', 'back/')).toBe(0);
+    expect(text(host, 'back/c004.cut')).toBe('cut 4\ntime 8\n\nA: 1-2..\n');
+    expect(text(host, 'back/c005.cut')).toBe('cut 5\ntime 2+0\n\nB: (1 2)..\n');
+  });
+
+  test('goes from standard input to standard output', async () => {
+    const host = memoryHost();
+    host.input = Buffer.from(GRID);
+    expect(await run(host, 'new', 'cut', '1', '--from-csv', '-', '-o', '-')).toBe(0);
+    expect(host.printed()).toBe('cut 1\ntime 6\n\nA: 1-2\n');
+  });
+
+  test.each([
+    [['new', 'cut', '--from-csv', 'grid.csv'], 2, 'The table does not say which cut it is'],
+    [['new', 'cut', '1', '--from-csv', 'gird.csv'], 2, 'did you mean `grid.csv`?'],
+    [['new', 'cut', '1', '--from-csv', 'grid.csv', '--like', '2'], 2, 'do not go together'],
+    [['new', 'cut', '1', '--from-csv', 'old.csv'], 1, 'UTF-8'],
+    [['new', 'cut', '1', '--from-csv', 'bad.csv'], 1, 'bad.csv:2:3: error[table-faulty]: Row 2, column 2'],
+  ])('%j writes nothing', async (argv, status, message) => {
+    const host = memoryHost({
+      'grid.csv': GRID,
+      'old.csv': new Uint8Array([0x66, 0xe9, 0x0a]),
+      'bad.csv': 'frame,A\n1,?\n',
+    });
+    const before = names(host);
+    expect(await run(host, ...argv)).toBe(status);
+    expect(host.complaints()).toContain(message);
+    expect(names(host)).toEqual(before);
+  });
 });

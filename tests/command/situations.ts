@@ -88,6 +88,20 @@ export const situations: Readonly<Record<string, Situation>> = {
     status: 2,
     mended: ['new', 'episode', 'harbour-2'],
   },
+  'table-faulty': {
+    files: { 'grid.csv': 'frame,A\n1,1\n3,2\n' },
+    failing: ['new', 'cut', '13', '--from-csv', 'grid.csv'],
+    status: 1,
+    mend: set('grid.csv', 'frame,A\n1,1\n2,\n3,2\n'),
+    mended: ['new', 'cut', '13', '--from-csv', 'grid.csv'],
+  },
+  'draft-unlike': {
+    files: { 'grid.csv': 'frame,A\n1,1.1=\n2,2\n' },
+    failing: ['new', 'cut', '13', '--from-csv', 'grid.csv', '-o', '-'],
+    status: 0,
+    mend: set('grid.csv', 'frame,A\n1,1\n2,1.1=\n3,2\n'),
+    mended: ['new', 'cut', '13', '--from-csv', 'grid.csv'],
+  },
   'number-taken': {
     files: { 'episode.yaml': 'cuts: "*.cut"\n', 'c012.cut': CUT.replace(/^cut \S+/m, 'cut 12') },
     failing: ['new', 'cut', '012'],

@@ -46,4 +46,26 @@ export const typing = entries({
       mended: 'end the first watch with Ctrl-C, or watch c012.cut in that one',
     },
   },
+  'table-faulty': {
+    severity: 'error',
+    title: 'a table of exposures cannot be read',
+    explanation:
+      'The CSV that a cut was to be made of is not as it should be: a row has too many or too few columns, frames are missing or stand twice, or a cell holds what is no drawing. The message names row and column as a table shows them. The table is either as `cutwright export --table exposures` writes it, or a row a frame with a column a level, headed `frame,A,B`. Nothing was written.',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright new cut 13 --from-csv grid.csv, where frame 3 is missing',
+      mended: 'write the row of frame 3 into grid.csv',
+    },
+  },
+  'draft-unlike': {
+    severity: 'warning',
+    title: 'a level of a table cannot be typed just so',
+    explanation:
+      'The text that was made of a table shows the same frames, but on this level some names, breakdowns or numbers of drawings are others: the table shows a passage only in part, and its other in-betweens have no place in the text. Look at the level and put it right by hand.',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright new cut 13 --from-csv grid.csv, where a breakdown 1.1 stands behind no key 1',
+      mended: 'give the breakdown its keys in grid.csv',
+    },
+  },
 });

@@ -1,0 +1,280 @@
+import { basename, dirname, join, relative, resolve } from 'node:path';
+import type { DraftCut } from '../draft/draft.js';
+import { compile } from '../episode/compile.js';
+import { cutKey, type Episode } from '../episode/episode.js';
+import { episodeOf } from '../episode/find.js';
+import { decode, readText } from '../episode/read.js';
+import { newShelf } from '../episode/shelf.js';
+import { type StoryCut, storyOf } from '../episode/story.js';
+import { cutText } from '../episode/templates.js';
+import type { Host } from '../host/host.js';
+import { diagnose } from '../language/diagnostic.js';
+import { parse } from '../language/parse.js';
+import { withoutMark } from '../language/source.js';
+import { nearest } from '../language/suggest.js';
+import { Desk, type Format, plural } from './desk.js';
+import { LineFault } from './line.js';
+import type { LookOptions } from './options.js';
+import { isFolder } from './output.js';
+
+export interface NewOptions extends LookOptions {
+  readonly output?: string;
+  readonly like?: string;
+  readonly time?: string;
+  readonly levels?: string;
+  readonly title?: string;
+  readonly artist?: string;
+  readonly fromCsv?: string;
+  readonly format: Format;
+}
+
+/** A cut that is to be begun. */
+interface Begun {
+  readonly number: string;
+  readonly text: string;
+}
+
+/** The episode that new cuts belong to, and the cuts that it has. */
+interface Home {
+  readonly episode: Episode;
+  readonly cuts: readonly StoryCut[];
+}
+
+export async function newCut(host: Host, number: string | undefined, options: NewOptions): Promise<number> {
+  const desk = new Desk(host, options.format, false);
+  if (number !== undefined && !/^[\p{L}\p{Nd}_]+$/u.test(number))
+    throw new LineFault(
+      'option-value',
+      number,
+      'A cut is numbered with letters and digits, such as 13 or 12A.',
+    );
+  const episode = await episodeOf(host, host.cwd);
+  const home = { episode, cuts: storyOf(host, episode, newShelf())?.cuts() ?? [] };
+  const begun =
+    options.fromCsv === undefined
+      ? [blank(host, number, options, home)]
+      : await ofTable(host, desk, options.fromCsv, number, options, home);
+  if (begun === null) return desk.finish();
+  const several = begun.length > 1;
+  if (several && options.output !== undefined && !isFolder(host, options.output))
+    throw new LineFault(
+      'wrong-arguments',
+      options.output,
+      `The table has ${begun.length} cuts; name a folder.`,
+    );
+  const placed = begun.map((one) => {
+    const taken = home.cuts.find((cut) => cut.number !== '' && cutKey(cut.number) === cutKey(one.number));
+    if (taken)
+      throw new LineFault(
+        'number-taken',
+        number ?? options.fromCsv ?? null,
+        `Cut ${one.number} is there already: \`${taken.name}\`.`,
+      );
+    const path = options.output === '-' ? null : placeOf(host, one.number, options, home.cuts);
+    const name = path === null ? 'the new cut' : relative(host.cwd, path);
+    if (path !== null && host.kind(path) !== 'none')
+      throw new LineFault(
+        'would-overwrite',
+        options.output ?? number ?? null,
+        `\`${name}\` is there already; nothing was written.`,
+      );
+    return { ...one, path, name };
+  });
+  for (const { path, name, text } of placed) {
+    const bytes = Buffer.from(text, 'utf8');
+    const { diagnostics } = compile(host, path, episode, { name, bytes });
+    const fault = diagnostics.find(({ severity, span }) => severity === 'error' && span.file === name);
+    if (fault) throw badWord(options, text.slice(fault.span.start, fault.span.end), fault.message);
+  }
+  for (const { path, name, text } of placed) {
+    if (path === null) host.out(text);
+    else begin(host, path, name, text);
+  }
+  tell(host, desk, placed, home);
+  return desk.finish();
+}
+
+function tell(
+  host: Host,
+  desk: Desk,
+  placed: readonly { readonly number: string; readonly path: string | null; readonly name: string }[],
+  { episode }: Home,
+): void {
+  const [first] = placed;
+  if (first!.path === null) return;
+  desk.say(
+    `wrote ${placed.length > 3 ? plural(placed.length, 'cut') : placed.map(({ name }) => name).join(', ')}`,
+  );
+  const story = storyOf(host, episode, newShelf());
+  if (story && placed.some(({ number }) => story.find(number) === null))
+    desk.say(
+      `the manifest does not list ${placed.length > 1 ? 'them all' : 'it'} yet: add ${placed.length > 1 ? 'them' : 'it'} to \`cuts:\` in ${episode.file}`,
+    );
+  desk.say(`next: cutwright check ${placed.length > 1 ? dirname(first!.name) : first!.name}`);
+}
+
+/** A cut with one key a level. */
+function blank(host: Host, number: string | undefined, options: NewOptions, { cuts }: Home): Begun {
+  if (number === undefined)
+    throw new LineFault('wrong-arguments', null, 'A new cut needs its number, as in `cutwright new cut 13`.');
+  const like = options.like === undefined ? null : model(host, options.like, cuts);
+  const text = cutText({
+    number,
+    title: options.title ?? '',
+    time: options.time ?? '',
+    artist: options.artist ?? '',
+    levels: options.levels === undefined ? null : options.levels.split(',').map((one) => one.trim()),
+    uses: [],
+    like: like && { tree: parse(like.name, like.text).tree, text: like.text },
+  });
+  return { number, text };
+}
+
+/** The cuts of a table; null where it cannot be read. */
+async function ofTable(
+  host: Host,
+  desk: Desk,
+  file: string,
+  number: string | undefined,
+  options: NewOptions,
+  { episode }: Home,
+): Promise<Begun[] | null> {
+  for (const key of ['like', 'time', 'levels', 'artist'] as const)
+    if (options[key] !== undefined)
+      throw new LineFault(
+        'wrong-arguments',
+        `--${key}`,
+        `\`--${key}\` and \`--from-csv\` do not go together.`,
+      );
+  const name = file === '-' ? 'standard input' : file;
+  const path = resolve(host.cwd, file);
+  const read = file === '-' ? decode(name, await host.standardInput()) : readText(host, path, name);
+  const sources = new Map([[name, read.text]]);
+  if (!read.ok) {
+    desk.report(read.diagnostics, sources);
+    return null;
+  }
+  const { readTable } = await import('../draft/table.js');
+  const { cuts, diagnostics } = readTable(name, read.text);
+  desk.report(diagnostics, sources);
+  if (cuts.length === 0) return null;
+  if (cuts.length > 1 && number !== undefined)
+    throw new LineFault(
+      'wrong-arguments',
+      number,
+      `The table has ${cuts.length} cuts, which have their own numbers; leave this one out.`,
+    );
+  return Promise.all(
+    cuts.map((cut) =>
+      drafted(desk, name, { ...cut, cut: number ?? cut.cut, title: options.title ?? '' }, episode),
+    ),
+  );
+}
+
+async function drafted(desk: Desk, file: string, cut: DraftCut, { settings }: Episode): Promise<Begun> {
+  if (cut.cut === '')
+    throw new LineFault(
+      'wrong-arguments',
+      null,
+      'The table does not say which cut it is; name its number, as in `cutwright new cut 13 --from-csv grid.csv`.',
+    );
+  const { draft } = await import('../draft/draft.js');
+  const { text, unlike } = draft(cut, settings);
+  const span = { file, start: 0, end: 0 };
+  desk.report(
+    unlike.map((level) =>
+      diagnose(
+        'draft-unlike',
+        span,
+        `Level ${level} of cut ${cut.cut}: some names, breakdowns or numbers could not be typed as the table has them.`,
+      ),
+    ),
+    new Map(),
+  );
+  return { number: cut.cut, text };
+}
+
+/** Which of the words of the command line cannot stand in a cut; `piece` is where the text of the new one is wrong. */
+function badWord({ time, levels }: NewOptions, piece: string, message: string): LineFault {
+  const parses = (text: string) => parse('', `${text}\n`).diagnostics.length === 0;
+  if (time !== undefined && (!parses(`time ${time}`) || piece.includes(time)))
+    return new LineFault(
+      'option-value',
+      time,
+      `\`--time\` takes a length such as 5+0, 120 or 8'04. ${message}`,
+    );
+  if (levels?.split(',').some((one) => !parses(`${one.trim()}: 1`)))
+    return new LineFault(
+      'option-value',
+      levels,
+      '`--levels` takes names of levels with commas between, such as A,B.',
+    );
+  return new LineFault('option-value', null, `The new cut would not be one: ${message}`);
+}
+
+interface Model {
+  readonly name: string;
+  readonly path: string;
+  readonly text: string;
+}
+
+/** The cut that a new one is like: a number of the episode, or a file. */
+function model(host: Host, like: string, cuts: readonly StoryCut[]): Model {
+  const found = cuts.find(({ number }) => number !== '' && cutKey(number) === cutKey(like));
+  if (found?.text != null) return { name: found.name, path: found.path, text: withoutMark(found.text) };
+  const path = resolve(host.cwd, like);
+  const read = host.kind(path) === 'file' ? host.read(path) : null;
+  if (read?.ok) return { name: like, path, text: withoutMark(Buffer.from(read.value).toString('utf8')) };
+  const numbers = cuts.map(({ number }) => number).filter(Boolean);
+  const offer = nearest(like, numbers);
+  throw new LineFault(
+    'option-value',
+    like,
+    numbers.length > 0
+      ? `The episode has no cut ${like}${offer ? `; did you mean ${offer}?` : '.'}`
+      : `There is no episode here, and no file \`${like}\`, that a cut could be like.`,
+    offer,
+  );
+}
+
+/** Where a new cut belongs: named like its neighbours, in their folder. */
+function placeOf(
+  host: Host,
+  number: string,
+  { output, like }: NewOptions,
+  cuts: readonly StoryCut[],
+): string {
+  if (output !== undefined && !isFolder(host, output)) {
+    if (!/\.cut$/.test(output))
+      throw new LineFault('option-value', output, 'The name of a cut ends in .cut.');
+    return resolve(host.cwd, output);
+  }
+  const neighbour =
+    cuts.find((cut) => like !== undefined && cutKey(cut.number) === cutKey(like)) ??
+    cuts.findLast((cut) => cut.number !== '') ??
+    null;
+  const own = cuts.find(({ path }) => path === neighbour?.path)?.number ?? '';
+  const name = fileName(number, neighbour === null ? null : basename(neighbour.path), own);
+  if (output !== undefined) return resolve(host.cwd, output, name);
+  return join(neighbour === null ? host.cwd : dirname(neighbour.path), name);
+}
+
+/** `c013.cut` after `c012.cut`, which is cut 12; `c013.cut` where nothing is to be followed. */
+export function fileName(number: string, like: string | null, likeNumber: string): string {
+  const parts = /^(\d+)(.*)$/u.exec(number);
+  const digits = (width: number): string => (parts ? parts[1]!.padStart(width, '0') + parts[2]! : number);
+  const found = like === null ? null : /^(.*?)(\d+)([^\d]*)\.cut$/.exec(like);
+  if (!found) return `c${digits(3)}.cut`;
+  const [, before, figures, after] = found;
+  // What stands behind the figures is the number's own letter (`c012A`), or part of every name.
+  const letter = /^\d+(.*)$/.exec(likeNumber)?.[1] ?? '';
+  const rest = after!.startsWith(letter) ? after!.slice(letter.length) : after!;
+  return `${before}${digits(figures!.length)}${rest}.cut`;
+}
+
+/** Writes a file that is not there yet. */
+export function begin(host: Host, path: string, name: string, text: string): void {
+  const written = host.write(path, Buffer.from(text, 'utf8'));
+  if (!written.ok)
+    throw new LineFault('output-unwritable', null, `\`${name}\` cannot be written: ${written.reason}.`);
+}

@@ -1,0 +1,316 @@
+/** A table of exposures as CSV (RFC 4180), read into cuts. Pure. */
+
+import { CsvError, parse } from 'csv-parse/sync';
+import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
+import { nearest } from '../language/suggest.js';
+import type { DrawingKind } from '../solve/solved.js';
+import type { DraftCut } from './draft.js';
+import { betweenParts, type Drawn, isKeyName, type Run } from './runs.js';
+
+export interface Table {
+  /** In the order in which they first stand in the table. `cut` is '' where the table has no numbers. */
+  readonly cuts: readonly DraftCut[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** The header of `export --table exposures`. */
+const COLUMNS = ['cut', 'level', 'frame', 'kind', 'drawing', 'cel', 'starts'] as const;
+/** The most frames of a cut that are taken, ten minutes at 120 a second. */
+const MOST_FRAMES = 72_000;
+
+interface Record {
+  readonly cells: readonly string[];
+  /** Where it stands in the text. */
+  readonly start: number;
+  readonly raw: string;
+}
+
+/** Reads either form: a row a level and frame, as it is exported, or a row a frame with a column a level. The first fault ends it. */
+export function readTable(file: string, text: string): Table {
+  try {
+    const records = recordsOf(file, text);
+    const [header, ...rows] = records;
+    if (!header || (header.cells.length === 1 && header.cells[0]!.trim() === ''))
+      throw new Fault(
+        { file, start: 0, end: 0 },
+        'The table is empty: its first row should name its columns.',
+      );
+    const reader = new Reader(file, header, rows);
+    return { cuts: reader.cuts(), diagnostics: [] };
+  } catch (fault) {
+    if (!(fault instanceof Fault)) throw fault;
+    return { cuts: [], diagnostics: [diagnose('table-faulty', fault.span, fault.message)] };
+  }
+}
+
+class Fault extends Error {
+  constructor(
+    readonly span: Span,
+    message: string,
+  ) {
+    super(message);
+  }
+}
+
+function recordsOf(file: string, text: string): Record[] {
+  try {
+    const options = {
+      raw: true,
+      relax_column_count: true,
+      bom: true,
+      record_delimiter: ['\r\n', '\n', '\r'],
+    };
+    const found = parse(text, options) as unknown as { record: string[]; raw: string }[];
+    let start = 0;
+    return found.map(({ record, raw }) => {
+      // What the reader gives of the line's end is not always all of it.
+      const line = raw.replace(/[\r\n]+$/, '');
+      const own = { cells: record, start: text.indexOf(line, start), raw };
+      start = own.start + line.length;
+      return own;
+    });
+  } catch (fault) {
+    if (!(fault instanceof CsvError)) throw fault;
+    const lines = Number(fault.lines) || 1;
+    const start = text
+      .split('\n')
+      .slice(0, lines - 1)
+      .reduce((sum, line) => sum + line.length + 1, 0);
+    const span = { file, start: Math.min(start, text.length), end: text.length };
+    const what =
+      fault.code === 'CSV_QUOTE_NOT_CLOSED'
+        ? 'A quote that is opened here is never closed.'
+        : `This is no CSV: ${fault.message.charAt(0).toLowerCase()}${fault.message.slice(1)}.`;
+    throw new Fault(span, what);
+  }
+}
+
+class Reader {
+  private readonly names: readonly string[];
+
+  constructor(
+    private readonly file: string,
+    private readonly header: Record,
+    private readonly rows: readonly Record[],
+  ) {
+    this.names = header.cells.map((cell) => cell.trim());
+  }
+
+  cuts(): DraftCut[] {
+    if (this.rows.length === 0) this.fail(this.header, 0, 'The table has no row below its header.');
+    for (const row of this.rows)
+      if (row.cells.length !== this.names.length)
+        this.fail(
+          row,
+          Math.min(row.cells.length, this.names.length) - 1,
+          `This row has ${row.cells.length} columns; the header has ${this.names.length}.`,
+        );
+    return this.names.includes('level') || this.names.includes('drawing') ? this.exported() : this.grid();
+  }
+
+  /** A row a level and frame. */
+  private exported(): DraftCut[] {
+    for (const [i, name] of this.names.entries()) {
+      if ((COLUMNS as readonly string[]).includes(name)) continue;
+      const offer = nearest(name, COLUMNS);
+      this.fail(
+        this.header,
+        i,
+        `The table has no use for a column \`${name}\`${offer ? `; did you mean \`${offer}\`?` : '.'}`,
+      );
+    }
+    const at = Object.fromEntries(COLUMNS.map((name) => [name, this.names.indexOf(name)]));
+    for (const name of ['level', 'frame', 'drawing'] as const)
+      if (at[name]! < 0) this.fail(this.header, 0, `The table has no column \`${name}\`.`);
+    const cuts = new Map<string, Map<string, Builder>>();
+    for (const row of this.rows) {
+      const cell = (name: (typeof COLUMNS)[number]): string =>
+        at[name]! < 0 ? '' : row.cells[at[name]!]!.trim();
+      const cut = cell('cut');
+      const levels = cuts.get(cut) ?? new Map<string, Builder>();
+      cuts.set(cut, levels);
+      if (cut !== '' && !/^[\p{L}\p{Nd}_]+$/u.test(cut))
+        this.fail(row, at.cut!, `\`${cut}\` is no number of a cut.`);
+      const level = this.level(row, at.level!, cell('level'));
+      const builder = levels.get(level) ?? new Builder(level);
+      levels.set(level, builder);
+      const frame = this.frame(row, at.frame!, cell('frame'), builder.frames + 1, `of level ${level}`);
+      const drawing = cell('drawing') === '' ? null : this.drawing(row, at.drawing!, cell('drawing'));
+      const kind = this.kind(row, at.kind!, cell('kind'), drawing);
+      const cel = at.cel! < 0 || drawing === null ? null : this.cel(row, at.cel!, cell('cel'));
+      if (!builder.add(frame, drawing, kind, cel))
+        this.fail(
+          row,
+          at.cel!,
+          `Drawing ${drawing} has had another number, or its number another drawing, before.`,
+        );
+    }
+    return [...cuts].map(([cut, levels]) => this.cut(cut, [...levels.values()]));
+  }
+
+  /** A row a frame; what a cell leaves empty goes on. */
+  private grid(): DraftCut[] {
+    const frameAt = this.names.findIndex((name) => name.toLowerCase() === 'frame');
+    if (frameAt < 0)
+      this.fail(
+        this.header,
+        0,
+        'The first row names no column `frame`; a grid is headed `frame,A,B`, an exported table `cut,level,frame,…`.',
+      );
+    const levels = this.names.flatMap((name, i) =>
+      i === frameAt ? [] : [{ i, builder: new Builder(this.level(this.header, i, name)) }],
+    );
+    const twice = levels.find(({ builder, i }) => this.names.indexOf(builder.name) < i);
+    if (twice) this.fail(this.header, twice.i, `Level ${twice.builder.name} has two columns.`);
+    if (levels.length === 0) this.fail(this.header, frameAt, 'The table has no level beside its frames.');
+    for (const [index, row] of this.rows.entries()) {
+      this.frame(row, frameAt, row.cells[frameAt]!.trim(), index + 1, 'of the sheet');
+      for (const { i, builder } of levels) {
+        const cell = row.cells[i]!.trim();
+        const before = builder.last;
+        if (cell === '') builder.add(index + 1, before?.drawing ?? null, before?.kind ?? 'empty', null);
+        else if (cell === 'x' || cell === '×') builder.add(index + 1, null, 'empty', null);
+        else {
+          const name = this.drawing(row, i, cell.replace(/=$/, ''));
+          const kind = isKeyName(name)
+            ? 'key'
+            : cell.endsWith('=')
+              ? 'breakdown'
+              : (builder.kinds.get(name) ?? 'inbetween');
+          builder.add(index + 1, name, kind, null);
+        }
+      }
+    }
+    return [
+      this.cut(
+        '',
+        levels.map(({ builder }) => builder),
+      ),
+    ];
+  }
+
+  private cut(cut: string, builders: readonly Builder[]): DraftCut {
+    const longest = builders.reduce((a, b) => (b.frames > a.frames ? b : a));
+    const short = builders.find(({ frames }) => frames < longest.frames);
+    if (short)
+      this.fail(
+        this.rows.at(-1)!,
+        0,
+        `Level ${short.name}${cut === '' ? '' : ` of cut ${cut}`} has ${short.frames} frames, level ${longest.name} ${longest.frames}.`,
+      );
+    return { cut, title: '', levels: builders.map((builder) => builder.drawn()) };
+  }
+
+  private level(row: Record, column: number, name: string): string {
+    const known = name.normalize('NFC');
+    if (!/^\p{L}[\p{L}\p{M}\p{Nd}_]*$/u.test(known))
+      this.fail(row, column, `\`${name}\` is no name of a level, such as A, BG or ア.`);
+    return known;
+  }
+
+  private frame(row: Record, column: number, text: string, wanted: number, whose: string): number {
+    if (!/^\d{1,6}$/.test(text) || Number(text) < 1)
+      this.fail(row, column, `\`${text}\` is no frame, counted from 1.`);
+    const frame = Number(text);
+    if (frame > MOST_FRAMES) this.fail(row, column, `A cut has no more than ${MOST_FRAMES} frames.`);
+    if (frame === wanted) return frame;
+    const words =
+      frame < wanted
+        ? `Frame ${frame} ${whose} stands here again; frame ${wanted} was to come.`
+        : `Frame ${wanted} ${whose} is missing before frame ${frame}.`;
+    return this.fail(row, column, words);
+  }
+
+  private drawing(row: Record, column: number, name: string): string {
+    if (isKeyName(name) || betweenParts(name)) return name;
+    return this.fail(
+      row,
+      column,
+      `\`${name}\` is no drawing: a key is 3 or 3a, an in-between 1.2 or 1>3.2, an empty level x.`,
+    );
+  }
+
+  private kind(row: Record, column: number, text: string, drawing: string | null): Run['kind'] {
+    if (column < 0) return drawing === null ? 'empty' : isKeyName(drawing) ? 'key' : 'inbetween';
+    const kinds = ['key', 'breakdown', 'inbetween', 'empty'] as const;
+    const kind = kinds.find((one) => one === text);
+    if (!kind) return this.fail(row, column, `\`${text}\` is none of key, breakdown, inbetween and empty.`);
+    const fits =
+      drawing === null
+        ? kind === 'empty'
+        : isKeyName(drawing)
+          ? kind === 'key'
+          : kind === 'inbetween' || kind === 'breakdown';
+    if (!fits)
+      this.fail(
+        row,
+        column,
+        drawing === null
+          ? `There is no drawing for a row that is \`${kind}\`.`
+          : `Drawing ${drawing} cannot be \`${kind}\`.`,
+      );
+    return kind;
+  }
+
+  private cel(row: Record, column: number, text: string): number {
+    if (/^\d{1,6}$/.test(text) && Number(text) > 0) return Number(text);
+    return this.fail(row, column, `\`${text}\` is no number of a finished drawing.`);
+  }
+
+  /** Row and column are in the message, since a table is looked at in a program that shows them. */
+  private fail(row: Record, column: number, message: string): never {
+    const at = this.rows.indexOf(row) + 2;
+    const start = row.start + cellStart(row.raw, column);
+    const cell = row.cells[Math.max(0, column)] ?? '';
+    const span = { file: this.file, start, end: start + Math.max(cell.length, 0) };
+    throw new Fault(span, `Row ${at}, column ${Math.max(0, column) + 1}: ${message}`);
+  }
+}
+
+/** Where a cell of a row begins. Quotes may hold commas. */
+function cellStart(raw: string, column: number): number {
+  let at = 0;
+  let quoted = false;
+  for (let left = column; left > 0 && at < raw.length; at++) {
+    if (raw[at] === '"') quoted = !quoted;
+    else if (raw[at] === ',' && !quoted) left--;
+  }
+  return at;
+}
+
+/** The runs of one level, frame by frame. */
+class Builder {
+  frames = 0;
+  readonly kinds = new Map<string, DrawingKind>();
+  private readonly runs: { drawing: string | null; kind: Run['kind']; frames: number }[] = [];
+  private readonly cels = new Map<string, number>();
+  private readonly byCel = new Map<number, string>();
+
+  constructor(readonly name: string) {}
+
+  get last(): Run | undefined {
+    return this.runs.at(-1);
+  }
+
+  /** False where a drawing has two numbers, or a number two drawings. */
+  add(frame: number, drawing: string | null, kind: Run['kind'], cel: number | null): boolean {
+    this.frames = frame;
+    if (drawing !== null && kind !== 'empty') this.kinds.set(drawing, kind);
+    const last = this.runs.at(-1);
+    if (last && last.drawing === drawing && last.kind === kind) last.frames++;
+    else this.runs.push({ drawing, kind, frames: 1 });
+    if (drawing === null || cel === null) return true;
+    const fits = (this.cels.get(drawing) ?? cel) === cel && (this.byCel.get(cel) ?? drawing) === drawing;
+    this.cels.set(drawing, cel);
+    this.byCel.set(cel, drawing);
+    return fits;
+  }
+
+  drawn(): Drawn {
+    // A breakdown that is marked once is one everywhere.
+    const runs = this.runs.map((run) =>
+      run.drawing === null ? run : { ...run, kind: this.kinds.get(run.drawing) ?? run.kind },
+    );
+    return { name: this.name, runs, cels: this.cels.size > 0 ? this.cels : null };
+  }
+}
