@@ -10,6 +10,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import v8 from 'node:v8';
 import vm from 'node:vm';
 import { build } from 'esbuild';
+import { measureDraft } from './draft.mjs';
 import { measureFormat } from './format.mjs';
 import { writeEpisode } from './generated.mjs';
 import { measureEditor } from './lsp.mjs';
@@ -82,6 +83,7 @@ try {
   await memory(work);
   await pages();
   await measureFormat({ main, nodeHost }, work);
+  await measureDraft({ main, nodeHost });
   await measureEditor();
   measureEpisodes({ many: !process.argv.includes('--quick') });
 } finally {
