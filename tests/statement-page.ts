@@ -80,7 +80,7 @@ export function statementPage(name: string): string {
         ? PICTURES[name]!.map((crop) => `![${what(crop)}](../pictures/statements/${pictureName(name, crop)})`)
         : []),
     ]),
-    `See also: ${page.see.map((one) => `[${one}](${one}.md)`).join(', ')}. The subject: [${page.subject.split('.')[0]}](../${page.subject}). The whole grammar: [syntax](../syntax.md#${ruleOf(name).rule.toLowerCase()}).`,
+    `See also: ${page.see.map((one) => `[${one}](${one}.md)`).join(', ')}. The subject: [${page.subject.split('.')[0]}](../${page.subject}). The whole grammar: [syntax](../syntax.md#${name}).`,
     `Messages: ${page.codes.map((code) => `[${code}](../messages.md#${code})`).join(', ')}.`,
   ]
     .join('\n\n')
