@@ -1,6 +1,6 @@
 /** The tour of the README is walked: its texts are typed, its commands run, and what they print is what stands there. */
 
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { main } from '../src/command/main.js';
 import { memoryHost } from '../src/host/memory.js';
@@ -27,34 +27,36 @@ test('the tour does what it says', async () => {
     const printed = (host.complaints() + host.printed()).replaceAll('\r\n', '\n').trimEnd().split('\n');
     if (expected.at(-1) === '…') expect(printed.slice(0, expected.length - 1)).toEqual(expected.slice(0, -1));
     else expect(printed).toEqual(expected);
+    // A command may have written in the text.
+    typed = Buffer.from(host.files.get('/work/c012.cut')!).toString('utf8');
     walked += 1;
   }
-  expect(walked).toBe(4);
+  expect(walked).toBe(6);
 });
+
+/** The demo episode, by path. */
+const examples = Object.fromEntries(
+  readdirSync('examples/saltmarsh', { recursive: true, encoding: 'utf8' })
+    .filter((name) => /\.(cut|yaml)$/.test(name))
+    .map((name) => [`examples/saltmarsh/${name}`, readFileSync(`examples/saltmarsh/${name}`)]),
+);
 
 test('the other commands that it offers are right, too', async () => {
   const mended = typedUpTo(2);
   const offered = [...readme.matchAll(/^\| `npx cutwright ([^`]*)` \|/gm)].map(([, line]) =>
     line!.split(' '),
   );
-  expect(offered).toHaveLength(7);
+  expect(offered).toHaveLength(14);
   for (const args of offered) {
-    const example = (name: string) => [
-      `examples/saltmarsh/${name}`,
-      readFileSync(`examples/saltmarsh/${name}`),
-    ];
-    const host = memoryHost({
-      'c012.cut': mended,
-      'examples/saltmarsh/episode.yaml': 'cuts: ["cuts/*.cut"]',
-      ...Object.fromEntries(['house.cut', 'cuts/c002.cut', 'cuts/c012.cut', 'cuts/c013.cut'].map(example)),
-    });
-    expect(await main(args, host), host.complaints()).toBe(0);
+    const host = memoryHost({ 'c012.cut': mended, ...examples });
+    // Two versions differ, which is what `compare` leaves with.
+    expect(await main(args, host), host.complaints()).toBe(args[0] === 'compare' ? 1 : 0);
   }
 });
 
 test('the mended cut has seventeen drawings, and one more in the end', () => {
   expect(compileText(typedUpTo(2)).solved!.counts.drawings).toBe(17);
-  expect(compileText(typedUpTo(4)).solved!.counts.drawings).toBe(18);
+  expect(compileText(typedUpTo(3)).solved!.counts.drawings).toBe(18);
 });
 
 /** What stands in the file after the first `count` texts of the tour. */

@@ -98,12 +98,15 @@ async function number(host: Host, files: readonly string[], options: Options): P
     const pins = pinsFor(solved).filter(({ level }) => chosen(level));
     const after = pinned(world, compiled, job, text, pins);
     const typed = before.get(job) ?? text;
-    for (const line of told(solved, pins, chosen, options)) desk.say(`${job.name}: ${line}`);
+    const said = () => {
+      for (const line of [...drawnAnew(solved, options), ...told(solved, pins, chosen, options)])
+        desk.say(`${job.name}: ${line}`);
+    };
     if (after !== typed) count.changed += 1;
     if (options.diff) await printDiff(host, job.name, typed, after);
-    if (options.diff || options.check || (after === typed && job.path !== null)) return;
+    if (options.diff || options.check || (after === typed && job.path !== null)) return said();
     const fault = writeBack(host, job, after, marked(bytes));
-    if (!fault) return;
+    if (!fault) return said();
     count.changed -= 1;
     count.failed += 1;
     desk.report([fault], NO_SOURCES);
@@ -121,6 +124,16 @@ async function number(host: Host, files: readonly string[], options: Options): P
   if (count.cuts > 0) desk.say(summary(count, options, desk));
   const status = desk.finish();
   return count.failed > 0 || (options.check && count.changed > 0) ? Math.max(status, 1) : status;
+}
+
+/** The numbers that the drawings of `--new` have got. */
+function drawnAnew({ levels }: SolvedShot, options: Options): string[] {
+  return (options.new ?? []).flatMap((word) => {
+    const [name, drawing] = word.split(':');
+    const level = levels.find((one) => one.name === name?.trim().normalize('NFC'));
+    const found = level?.drawings.find((one) => one.drawing === drawing?.trim());
+    return level && found ? [`${level.name}${found.cel} is ${found.drawing}`] : [];
+  });
 }
 
 /** The world with what `--new` and `--gone` say already in the cut's text; `before` keeps the text as it was. */

@@ -134,7 +134,7 @@ describe('a pinned passage that has grown or shrunk', () => {
   ])('--new A:%s', async (name, cels) => {
     const host = memoryHost({ 'a.cut': GROWN });
     const { status, error } = await run(host, 'number', 'a.cut', '--new', `A:${name}`);
-    expect([status, error]).toEqual([0, '1 cut: 1 numbered\n']);
+    expect([status, error]).toEqual([0, `a.cut: A5 is ${name}\n1 cut: 1 numbered\n`]);
     expect(text(host, 'a.cut')).toBe(GROWN.replace('1.2 2', `1.2 2 ${name}`));
     const { out } = await run(host, 'export', 'a.cut', '--table', 'exposures');
     const shown = [...out.matchAll(/^1,A,\d+,\w+,[\d.a]+,(\d+),(?:1|true)/gm)].map(([, cel]) => cel);
