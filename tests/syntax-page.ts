@@ -205,7 +205,7 @@ export function syntaxPage(): string {
 
 /** Where the rule alone lets more through than the language does. */
 const NOTES: Readonly<Record<string, string>> = {
-  truck:
+  truckStatement:
     'With `level` the sizes of `scaleLegs` follow, without it the fields of `truckLegs`. A field may be called `level` or `quick`: before `@` it is a field.',
   fieldStatement: 'Chart steps of several directions add up.',
   keyItem: 'The length stands once, before or behind the chart. Behind `>` there is no chart.',
