@@ -1,8 +1,8 @@
 /** Which cuts and shared files a name concerns: where it is defined, and everywhere that it is meant. */
 
-import { join } from 'node:path';
-import { cutKey } from '../episode/episode.js';
+import { dirname, join } from 'node:path';
 import { filesOf } from '../episode/patterns.js';
+import { usesIn } from '../episode/scan.js';
 import { newShelf } from '../episode/shelf.js';
 import { type Story, storyOf } from '../episode/story.js';
 import type { Span } from '../language/diagnostic.js';
@@ -39,6 +39,7 @@ const SHARED = new Set<Statement['kind']>(['phrase', 'level', 'field']);
 export class Scope {
   private readonly files: readonly string[];
   private readonly story: Story | null;
+  private readonly shared = new Map<string, boolean>();
 
   constructor(
     private readonly workspace: Workspace,
@@ -114,13 +115,18 @@ export class Scope {
     return tree ? this.workspace.placeOf(tree.file) : null;
   }
 
-  /** The names of a file that may speak of this one; null where it cannot. */
+  /** The names of a file that may speak of this one, itself or by what it uses; null where it cannot. */
   private mentioning(path: string, name: string): Names | null {
     const known = this.names(path);
     if (!known) return null;
-    const plain = (text: string): string => text.normalize('NFKC');
-    const texts = [known.text, ...known.used.sources.values()];
-    return texts.some((text) => plain(text).includes(plain(name))) ? known : null;
+    if (says(known.text, name)) return known;
+    const uses = usesIn(known.text);
+    if (uses.length === 0) return null;
+    // Cuts of a folder that use the same are asked once.
+    const id = JSON.stringify([name, dirname(path), uses]);
+    const found = this.shared.get(id) ?? [...known.used.sources.values()].some((text) => says(text, name));
+    this.shared.set(id, found);
+    return found ? known : null;
   }
 
   /** Every place that means the name, definitions first, then by file and place. */
@@ -212,12 +218,13 @@ export class Scope {
     }
     return [...levels].map(([name, title]) => ({ name, title }));
   }
+}
 
-  /** Whether a cut has that number. */
-  isCut(path: string, number: string): boolean {
-    const found = this.story?.find(number);
-    return found?.path === path && cutKey(found.number) === cutKey(number);
-  }
+const plain = (text: string): string => text.normalize('NFKC');
+
+/** Whether a text may hold a name, in whatever width. */
+function says(text: string, name: string): boolean {
+  return text.includes(name) || plain(text).includes(plain(name));
 }
 
 /** Whether an occurrence makes a name that other files may then share: a level is made by `level`, not by its timeline. */

@@ -83,6 +83,8 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   // ---- texts
 
   connection.onDidOpenTextDocument(({ textDocument: { uri, version: number, text } }) => {
+    // A client that speaks of manifests may speak of other YAML as well.
+    if (/\.ya?ml$/.test(uri) && !uri.endsWith(`/${MANIFEST}`)) return;
     later(workspace.put(uri, number, workspace.newText(text)), uri);
   });
 

@@ -217,18 +217,26 @@ export class Workspace {
     const read = readText(host, path, name);
     let value: Names | null = null;
     if (read.ok) {
-      const parsed = parse(name, read.text);
+      let parsed: Parsed | null = null;
       let index: Index | null = null;
+      let used: Used | null = null;
+      // Read only as far as it is asked: of hundreds of cuts few say a name.
       value = {
         path,
         name,
         text: read.text,
-        parsed,
+        get parsed() {
+          parsed ??= parse(name, read.text);
+          return parsed;
+        },
         get index() {
-          index ??= indexOf(parsed.tree, read.text);
+          index ??= indexOf(this.parsed.tree, read.text);
           return index;
         },
-        used: findUses(host, path, parsed.tree, root),
+        get used() {
+          used ??= findUses(host, path, this.parsed.tree, root);
+          return used;
+        },
       };
     }
     this.names.set(path, { value, asked });
