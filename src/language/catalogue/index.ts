@@ -13,7 +13,17 @@ import { words } from './words.js';
 
 export type { Entry } from './entry.js';
 
-const all = { ...files, ...handover, ...words, ...statements, ...timelines, ...camera, ...episode, ...typing, ...cutList };
+const all = {
+  ...files,
+  ...handover,
+  ...words,
+  ...statements,
+  ...timelines,
+  ...camera,
+  ...episode,
+  ...typing,
+  ...cutList,
+};
 
 export type Code = keyof typeof all;
 
