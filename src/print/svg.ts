@@ -92,7 +92,9 @@ class Writer {
       : '';
     const anchor = mark.anchor === 'start' ? '' : ` text-anchor="${mark.anchor}"`;
     const weight = mark.weight === 'bold' ? ' font-weight="700"' : '';
-    return `<text transform="${moves}" font-size="${n(mark.sizeMm)}"${weight}${anchor} fill="${COLOURS[mark.ink]}"${length}>${content(text)}</text>`;
+    // Browsers set `white-space` for every text themselves, so this has to be said of each that needs it.
+    const blanks = /^\s|\s\s|\s$/.test(text) ? ' xml:space="preserve"' : '';
+    return `<text${blanks} transform="${moves}" font-size="${n(mark.sizeMm)}"${weight}${anchor} fill="${COLOURS[mark.ink]}"${length}>${content(text)}</text>`;
   }
 }
 

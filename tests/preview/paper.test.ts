@@ -1,0 +1,124 @@
+/** The page on the screen is the page on paper: SVG as Chromium draws it against the PDF as poppler draws it. */
+
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { PNG } from 'pngjs';
+import type { Browser, Page as Tab } from 'puppeteer-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { printedCut } from '../../src/command/document.js';
+import type { PartName } from '../../src/command/parts.js';
+import { printPdf } from '../../src/print/pdf.js';
+import { printSvg } from '../../src/print/svg.js';
+import type { Page } from '../../src/sheet/marks.js';
+import { compileFiles } from '../compile.js';
+import { bytesOf, testFonts } from '../fonts.js';
+import { CHROMIUM, launch } from './browser.js';
+
+const poppler = spawnSync('pdftoppm', ['-v']).error === undefined;
+if (!poppler)
+  console.warn('skipped: pages of the live view against those on paper, since pdftoppm is not installed');
+
+/** Ten px are a millimetre. */
+const DPI = 254;
+/**
+ * Cells of 2 mm: the two programs smooth edges and thin lines in their own ways, but bring nearly the same ink to the same place.
+ * Found by trying: a page against itself on paper differs by less in every cell, a page that lacks one text by more in some.
+ */
+const CELL = 20;
+const TOLERANCE = 0.14;
+
+describe.skipIf(CHROMIUM === null || !poppler)('a page on the screen', () => {
+  let browser: Browser;
+  let folder: string;
+  let tab: Tab;
+
+  beforeAll(async () => {
+    browser = await launch();
+    folder = mkdtempSync(join(tmpdir(), 'cutwright-paper-'));
+    const face = (weight: 'regular' | 'bold', number: number) => {
+      const data = Buffer.from(bytesOf(weight)).toString('base64');
+      return `@font-face{font-family:sheet;font-weight:${number};src:url(data:font/ttf;base64,${data})}`;
+    };
+    const style = `${face('regular', 400)}${face('bold', 700)}body{margin:0}svg{display:block}`;
+    writeFileSync(join(folder, 'page.html'), `<!doctype html><style>${style}</style><body></body>`);
+    tab = await browser.newPage();
+    await tab.goto(`file://${join(folder, 'page.html')}`);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  async function onScreen(page: Page): Promise<PNG> {
+    const [width, height] = [page.widthMm, page.heightMm].map((mm) => Math.ceil((mm / 25.4) * 96)) as [
+      number,
+      number,
+    ];
+    await tab.setViewport({ width, height, deviceScaleFactor: DPI / 96 });
+    const svg = JSON.stringify(printSvg(page, { fontFamily: 'sheet' }));
+    await tab.evaluate(`document.body.innerHTML = ${svg}; document.fonts.ready.then(() => 0)`);
+    return PNG.sync.read(Buffer.from(await tab.screenshot({ type: 'png' })));
+  }
+
+  async function onPaper(page: Page): Promise<PNG> {
+    const pages = [page];
+    const bytes = await printPdf(
+      { title: '', author: '', language: 'en', pages, bookmarks: [], trueSize: false },
+      testFonts(),
+    );
+    writeFileSync(join(folder, 'page.pdf'), bytes);
+    const done = spawnSync('pdftoppm', [
+      '-r',
+      `${DPI}`,
+      '-png',
+      '-singlefile',
+      join(folder, 'page.pdf'),
+      join(folder, 'page'),
+    ]);
+    expect(done.status).toBe(0);
+    return PNG.sync.read(readFileSync(join(folder, 'page.png')));
+  }
+
+  const cases: readonly [string, PartName, object][] = [
+    ['c001', 'sheet', {}],
+    ['c006', 'sheet', { labels: 'ja', paper: 'B4' }],
+    ['c012', 'camera', {}],
+    ['c008', 'charts', { convention: 'west' }],
+  ];
+  test.each(cases)('has the ink of the page on paper: %s, %s', async (name, part, settings) => {
+    const path = `examples/saltmarsh/cuts/${name}.cut`;
+    const { solved } = (await compileFiles(path)).get(path)!;
+    const look = {
+      settings: { ...solved!.shot.settings, ...settings },
+      metrics: testFonts().metrics,
+      stamp: '0123456789',
+    };
+    const page = printedCut(solved!, look, { only: part }).parts[0]!.pages[0]!;
+    const [screen, paper] = [await onScreen(page), await onPaper(page)];
+    expect(Math.abs(screen.width - paper.width)).toBeLessThanOrEqual(3);
+    expect(Math.abs(screen.height - paper.height)).toBeLessThanOrEqual(3);
+    expect(farthest(screen, paper)).toBeLessThan(TOLERANCE);
+    const texts = page.marks.filter((mark) => mark.kind === 'text' && mark.text.trim() !== '');
+    const lost = texts[texts.length >> 1]!;
+    const less = await onScreen({ ...page, marks: page.marks.filter((mark) => mark !== lost) });
+    expect(farthest(less, paper), JSON.stringify(lost)).toBeGreaterThan(TOLERANCE);
+  });
+});
+
+/** The largest difference of ink between two cells of one place: 0 none, 1 black against white. */
+function farthest(a: PNG, b: PNG): number {
+  const [width, height] = [Math.min(a.width, b.width), Math.min(a.height, b.height)];
+  // Green: all inks are darker there than the paper.
+  const ink = (of: PNG, x: number, y: number): number => 255 - of.data[(y * of.width + x) * 4 + 1]!;
+  let most = 0;
+  for (let top = 0; top + CELL <= height; top += CELL)
+    for (let left = 0; left + CELL <= width; left += CELL) {
+      let sum = 0;
+      for (let y = top; y < top + CELL; y++)
+        for (let x = left; x < left + CELL; x++) sum += ink(a, x, y) - ink(b, x, y);
+      most = Math.max(most, Math.abs(sum) / (CELL * CELL * 255));
+    }
+  return most;
+}
