@@ -18,10 +18,9 @@ export function define(command: Command, run: Run): Command {
 An editor starts this, not a person: it speaks the Language Server Protocol. What it offers: problems as you type with their
 fixes, completion, what a drawing, time or move comes to, definitions and renaming across the cuts of an episode, layout, and
 the running frame behind each line of a timeline.
-${examples(
-  ['cutwright lsp', 'what an editor is to run for files that end in .cut'],
-  ["vim.lsp.start({ name = 'cutwright', cmd = { 'cutwright', 'lsp' } })", 'in Neovim'],
-)}`,
+
+How to set up VS Code, Neovim, Helix and Emacs stands in grammar/editors.
+${examples(['cutwright lsp', 'what an editor is to run for files that end in .cut'])}`,
       )
       .action(async () => {
         if (process.stdin.isTTY)
