@@ -11,6 +11,9 @@ import type { Settings } from '../shot/settings.js';
 import { type Desk, NO_SOURCES } from './desk.js';
 import { LineFault } from './line.js';
 
+/** From here on a run takes long enough for its memory to matter. */
+const MANY = 100;
+
 /** Takes what is wrong: the desk, or somebody who only counts. */
 export type Reporter = Pick<Desk, 'report'>;
 
@@ -59,6 +62,8 @@ export async function eachCut(
 ): Promise<number> {
   const shelf = newShelf();
   const numbers = new Numbers();
+  // Loading it takes longer than a few cuts are worth.
+  if (found.jobs.length >= MANY) (await import('../host/heap.js')).keepHeapSmall();
   let cuts = 0;
   for (const job of found.jobs) {
     try {
