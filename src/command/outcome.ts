@@ -42,6 +42,11 @@ export class Outcome {
     return undefined;
   }
 
+  /** Whether a cut stands on paper as it is. */
+  unchanged(job: Job): boolean {
+    return this.fates.get(job)?.kind === 'same';
+  }
+
   /** `why` in short: `2 errors`. */
   failed(job: Job, cut: string, why: string): void {
     this.fates.set(job, { kind: 'failed', said: `${cut} (${why})` });
@@ -63,7 +68,7 @@ export class Outcome {
     for (const line of this.lines) desk.say(line);
     if (written.length > 0) desk.say(`wrote ${this.summary(host)}`);
     const same = this.count('same');
-    if (same > 0) desk.say(this.unchanged(same, plan));
+    if (same > 0) desk.say(this.standing(same, plan));
     const failed = this.notPrinted();
     if (failed.length > 0) desk.say(`not printed: ${listed(failed)}`);
     const empty = this.count('empty');
@@ -97,7 +102,7 @@ export class Outcome {
     });
   }
 
-  private unchanged(same: number, { against }: Plan): string {
+  private standing(same: number, { against }: Plan): string {
     return `${plural(same, 'cut')} unchanged${against.kind === 'revision' ? ` since ${against.rev}` : ''}`;
   }
 

@@ -295,6 +295,32 @@ test('a folder that may not be written to: said for each cut, and nothing is los
   expect((await build('--changed')).error).toContain('cut 2: page 3 of 4\n');
 });
 
+describe('remarks', () => {
+  const fine = 'cut 2\ntime 1+0\nfield A 60%\nfix A\nA: 1..\n';
+  const warned = `${fine}overlap out 6\n`;
+
+  test.each([['apart'], ['--one-file']])(
+    'hints on a cut that is not printed again are left out: %s',
+    async (way) => {
+      const more = way === 'apart' ? [] : [way, '-o', 'all.pdf'];
+      set('e/10.cut', fine.replace('cut 2', 'cut 10'));
+      set('e/2.cut', fine);
+      const first = await run(host, 'build', 'e', '--changed', ...more);
+      expect(first.error.match(/hint\[scan-enlarged\]/g)).toHaveLength(2);
+      set('e/2.cut', fine.replace('1..', '1:12 2..'));
+      const { error } = await run(host, 'build', 'e', '--changed', ...more);
+      expect(error.match(/^\S+: hint\[.*?\]/gm)).toEqual(['e/2.cut:3:1: hint[scan-enlarged]']);
+      expect((await run(host, 'build', 'e', '--changed', ...more)).error).toBe('3 cuts unchanged\n');
+    },
+  );
+
+  test('warnings stay', async () => {
+    set('e/2.cut', warned);
+    await build('--changed');
+    expect((await build('--changed')).error).toMatch(/warning\[[\s\S]*\n3 cuts unchanged\n$/);
+  });
+});
+
 test('the record is the file’s own, and names nothing of this machine', () => {
   const bytes = pdf('out/2.pdf')!;
   const words = privateWords((most) => ({ bytes: bytes.subarray(-most), size: bytes.length }));
