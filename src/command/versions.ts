@@ -121,7 +121,7 @@ export function reportFinding({ found, prefix }: Side, desk: Desk): void {
   reportErrors(desk, all, sources, prefix);
 }
 
-/** A retake note tells what differs; remarks on either version are for `check`. */
+/** A retake note tells what differs; remarks on either version are for `check`, but for one on a cut that is left out. */
 function reportErrors(
   desk: Desk,
   diagnostics: readonly Diagnostic[],
@@ -130,7 +130,7 @@ function reportErrors(
 ): void {
   const named = (span: Diagnostic['span']) => ({ ...span, file: `${prefix}${span.file}` });
   const errors = diagnostics
-    .filter(({ severity }) => severity === 'error')
+    .filter(({ severity, code }) => severity === 'error' || code === 'cut-twice')
     .map(({ fix: _, ...one }) => ({
       ...one,
       span: named(one.span),
@@ -166,7 +166,7 @@ function version(
   const key = number && cutKey(number.text);
   const before = key === null ? undefined : met.get(key);
   if (before !== undefined) {
-    const message = `Cut ${number!.text} is already the number of \`${before}\`.`;
+    const message = `Cut ${number!.text} is already the number of \`${before}\`; only that one is compared.`;
     report([diagnose('cut-twice', number!.span, message)], sources);
     return { file: basename(name), key: null, solved: null };
   }

@@ -90,7 +90,7 @@ test('the examples of its help are no wrong use', async () => {
     'c012.cut': cut(12),
     'cuts/c012.cut': cut(12),
     'take-1/c012.cut': cut(12, LONGER),
-    'episode.yaml': '',
+    'episode.yaml': 'cuts: ["cuts/*.cut"]\n',
   };
   const { out } = await runOn({}, 'compare', '--help');
   const lines = [...out.split('Examples:')[1]!.matchAll(/^ {2}cutwright (.*?) {3}/gm)].map(
@@ -125,6 +125,15 @@ describe('folders and manifests', () => {
       out: `cut 02\n  ${NOTE}\ncut 10\n  ${NOTE}\nonly in old: cuts 1, 3, 9\nonly in now: cut 12A\n`,
       error: '2 cuts compared: 2 differ\n',
     });
+  });
+
+  test('with two cuts of one number never pass for the same: 2, and which one is left out', async () => {
+    const twice = { 'old/1.cut': cut(1), 'now/1.cut': cut(1), 'now/2.cut': cut(1, LONGER) };
+    const { status, error } = await runOn(twice, 'compare', 'old', 'now');
+    expect(status).toBe(2);
+    expect(error).toContain(
+      'now/2.cut:1:5: warning[cut-twice]: Cut 1 is already the number of `now/1.cut`; only that one is compared.',
+    );
   });
 
   test('join numbers that follow each other', async () => {
