@@ -136,7 +136,7 @@ class Teller {
     const rows = rowsOf(first.now, last.now);
     const follows = this.follow(event, told, e);
     if (cycle && cycle.played !== first.old.cycle!.played) {
-      this.push({ ...this.cycleBody(first), what: 'length', follows }, rows);
+      this.push({ ...this.cycleBody(first), what: 'length', follows }, otherRows(first));
       return;
     }
     // A cycle that is played as before is held otherwise on what it ends on.
@@ -252,13 +252,14 @@ class Teller {
     // The whole number of passes says it best; else how long it lasts.
     const whole = a.played % a.passFrames === 0 && b.played % b.passFrames === 0;
     const times = otherTimes(pair, false);
-    if (times) this.push({ ...this.cycleBody(pair), what: whole ? 'times' : 'length', follows }, rows);
+    const otherwise = wholePasses(old, now) && a.passFrames === b.passFrames ? otherRows(pair) : rows;
+    if (times) this.push({ ...this.cycleBody(pair), what: whole ? 'times' : 'length', follows }, otherwise);
     const outer = this.outer;
     this.outer = times ? null : follows;
     this.tell(...passesOf(old, now), NO_ANCHORS, wholePasses(old, now) ? 'pass' : 'part');
     this.outer = outer;
     if (this.changes.length + this.counted.size === said && a.played !== b.played)
-      this.push({ ...this.cycleBody(pair), what: 'length', follows }, rows);
+      this.push({ ...this.cycleBody(pair), what: 'length', follows }, otherwise);
   }
 
   private inBetweens(count: OtherCount): Change {
@@ -325,6 +326,12 @@ const rowsOf = (first: Token, last: Token): Frames => ({
   from: first.start,
   to: last.start + last.frames - 1,
 });
+
+/** Of a cycle that is played longer than before, what is new; of one that is played shorter, where it ends now. */
+function otherRows({ old, now }: Aligned): Frames {
+  const { from, to } = rowsOf(now, now);
+  return { from: Math.min(to, from + old.cycle!.played), to };
+}
 
 /** The last row of a passage where it is first shown. */
 function lastRowOf({ now }: Names, drawings: readonly string[], first: number): number {
