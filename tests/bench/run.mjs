@@ -16,6 +16,7 @@ import { writeEpisode } from './generated.mjs';
 import { measureEditor } from './lsp.mjs';
 import { report } from './measure.mjs';
 import { startup } from './startup.mjs';
+import { measureWatch } from './watch.mjs';
 import { measureEpisodes } from './whole.mjs';
 
 const { load } = createRequire(import.meta.url)('../../bin/load.js');
@@ -85,6 +86,7 @@ try {
   await measureFormat({ main, nodeHost }, work);
   await measureDraft({ main, nodeHost });
   await measureEditor();
+  await measureWatch();
   measureEpisodes({ many: !process.argv.includes('--quick') });
 } finally {
   rmSync(work, { recursive: true, force: true });
