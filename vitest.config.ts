@@ -27,8 +27,8 @@ export default defineConfig({
   define: { CUTWRIGHT_SOURCES: JSON.stringify(process.env.CUTWRIGHT_SOURCES) },
   test: {
     include: ['tests/**/*.test.ts'],
-    // Transformed sources are kept from run to run.
-    experimental: { fsModuleCache: true },
+    // Transformed sources are kept from run to run; not where nothing is run twice.
+    experimental: { fsModuleCache: !process.env.CI },
     testTimeout: 120_000,
     hookTimeout: 120_000,
     reporters: ['default', count],
