@@ -59,9 +59,10 @@ interface Quotes {
   readonly close: string;
 }
 export const QUOTES: readonly Quotes[] = [
-  { id: 'double', open: '"', close: '"' },
+  { id: 'double', open: '"', close: '["]' },
   { id: 'double', open: '[“”＂]', close: '[“”＂"]' },
   { id: 'other', open: '[「｢]', close: '[」｣]' },
 ];
-export const body = ({ close }: Quotes): string => `(?:(?!${close})[^\\\\]|\\\\.)*`;
+/** Taken whole or not at all: a text that nothing closes is not tried again from behind. */
+export const body = ({ close }: Quotes): string => `(?:[^\\\\${close.slice(1)}++|\\\\.)*+`;
 export const TEXT = `(?:${QUOTES.map((one) => one.open + body(one) + one.close).join('|')})`;

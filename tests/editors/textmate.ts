@@ -76,18 +76,17 @@ const DEFINED: Readonly<Record<string, string>> = {
 };
 
 const texts: Rule[] = [
-  ...QUOTES.map((quotes) =>
-    rule(`string.quoted.${quotes.id}`, `(${quotes.open})(${body(quotes)})(${quotes.close})`, {
-      1: { name: 'punctuation.definition.string.begin.cut' },
-      2: {
-        patterns: [
-          rule('constant.character.escape', '\\\\[n"“”＂」｣\\\\]'),
-          rule('invalid.illegal.unknown-escape', '\\\\.'),
-        ],
-      },
-      3: { name: 'punctuation.definition.string.end.cut' },
-    }),
-  ),
+  ...QUOTES.map((quotes) => ({
+    name: `string.quoted.${quotes.id}.cut`,
+    begin: `${quotes.open}(?=${body(quotes)}${quotes.close})`,
+    end: quotes.close,
+    beginCaptures: { 0: { name: 'punctuation.definition.string.begin.cut' } },
+    endCaptures: { 0: { name: 'punctuation.definition.string.end.cut' } },
+    patterns: [
+      rule('constant.character.escape', '\\\\[n"“”＂」｣\\\\]'),
+      rule('invalid.illegal.unknown-escape', '\\\\.'),
+    ],
+  })),
   // Text that is not closed ends with its line.
   rule('string.quoted.unclosed', '(["“”＂「｢]).*$', { 1: { name: 'invalid.illegal.unclosed-text.cut' } }),
 ];
