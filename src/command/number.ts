@@ -8,7 +8,7 @@ import { celsEdits } from '../language/cels-line.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import { applied } from '../language/read.js';
 import { nearest } from '../language/suggest.js';
-import { type Pins, pinsFor, unpinnable } from '../solve/pinning.js';
+import { type Pins, pinsFor, unpinnable, unused } from '../solve/pinning.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { eachCut, findAll } from './batch.js';
 import { Desk, NO_SOURCES } from './desk.js';
@@ -63,6 +63,7 @@ async function number(host: Host, files: readonly string[], options: Options): P
   const missed = new Set(wanted);
   const levels = new Set<string>();
   const count = { cuts: 0, changed: 0, failed: 0 };
+  let unshown: string | undefined;
 
   await eachCut(world, desk, found, async (compiled, job) => {
     const { solved, diagnostics, house } = compiled;
@@ -81,6 +82,8 @@ async function number(host: Host, files: readonly string[], options: Options): P
       missed.delete(name);
     }
     if (missed.size > 0 && found.jobs.length === 1) return;
+    unshown = options.new?.find((word) => isUnused(solved, word));
+    if (unshown !== undefined) return;
     const chosen = (level: string) => wanted === undefined || wanted.includes(level);
     if (unsettled(compiled, chosen)) {
       count.failed += 1;
@@ -112,6 +115,12 @@ async function number(host: Host, files: readonly string[], options: Options): P
     desk.report([fault], NO_SOURCES);
   });
 
+  if (unshown !== undefined)
+    throw new LineFault(
+      'option-value',
+      unshown,
+      'The timeline does not show this drawing; write the in-between into it first, then number it.',
+    );
   const [missing] = missed;
   if (missing !== undefined && count.failed === 0) {
     const offer = nearest(missing, [...levels]);
@@ -127,13 +136,24 @@ async function number(host: Host, files: readonly string[], options: Options): P
 }
 
 /** The numbers that the drawings of `--new` have got. */
-function drawnAnew({ levels }: SolvedShot, options: Options): string[] {
+function drawnAnew(shot: SolvedShot, options: Options): string[] {
   return (options.new ?? []).flatMap((word) => {
-    const [name, drawing] = word.split(':');
-    const level = levels.find((one) => one.name === name?.trim().normalize('NFC'));
-    const found = level?.drawings.find((one) => one.drawing === drawing?.trim());
+    const { level, drawing } = namedBy(shot, word);
+    const found = level?.drawings.find((one) => one.drawing === drawing);
     return level && found ? [`${level.name}${found.cel} is ${found.drawing}`] : [];
   });
+}
+
+/** Whether a drawing of `--new` is only a name in a `cels` line. */
+function isUnused(shot: SolvedShot, word: string): boolean {
+  const { level, drawing } = namedBy(shot, word);
+  return level !== undefined && unused(level).some((one) => one.drawing === drawing);
+}
+
+/** The level and the drawing that a word such as `A:1.1a` names. */
+function namedBy({ levels }: SolvedShot, word: string) {
+  const [name, drawing] = word.split(':').map((part) => part.trim().normalize('NFC'));
+  return { level: levels.find((one) => one.name === name), drawing };
 }
 
 /** The world with what `--new` and `--gone` say already in the cut's text; `before` keeps the text as it was. */

@@ -65,6 +65,16 @@ describe('number', () => {
     expect((await run(host, 'number', '--check', 'a.cut')).status).toBe(0);
   });
 
+  test('a file that may not be written to: nothing is said to be pinned', async () => {
+    const host = memoryHost({ 'a.cut': CUT });
+    host.write = () => ({ ok: false, reason: 'permission denied' });
+    const { status, error } = await run(host, 'number', 'a.cut');
+    expect([status, error]).toEqual([
+      2,
+      'a.cut: error[output-unwritable]: `a.cut` cannot be written: permission denied.\n1 cut: 1 not numbered (1 error)\n',
+    ]);
+  });
+
   test('--diff shows the change and makes none', async () => {
     const host = memoryHost({ 'a.cut': CUT });
     const { status, out } = await run(host, 'number', '--diff', 'a.cut');
@@ -149,6 +159,17 @@ describe('a pinned passage that has grown or shrunk', () => {
     for (const word of offered) {
       expect((await runOn({ 'a.cut': grown }, 'number', 'a.cut', '--new', word)).status).toBe(0);
     }
+  });
+
+  test('--new of a drawing that the timeline does not show writes nothing', async () => {
+    const fits = 'cut 1\ntime 1+0\nA: 1--2..\nB: 1..\ncels A 1 1.1 1.2 2\ncels B 1\n';
+    const host = memoryHost({ 'a.cut': fits });
+    const { status, error } = await run(host, 'number', 'a.cut', '--new', 'B:1.1a');
+    expect([status, error]).toEqual([
+      2,
+      expect.stringContaining('The timeline does not show this drawing; write the in-between into it first'),
+    ]);
+    expect(text(host, 'a.cut')).toBe(fits);
   });
 
   test('--gone leaves its number unused', async () => {
