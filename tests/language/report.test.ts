@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Diagnostic } from '../../src/language/diagnostic.js';
+import { type Diagnostic, diagnose } from '../../src/language/diagnostic.js';
 import { parse } from '../../src/language/parse.js';
 import { github } from '../../src/language/report/github.js';
 import { human } from '../../src/language/report/human.js';
@@ -28,6 +28,15 @@ describe('for people', () => {
         '         time 5+0  # short',
         '',
       ].join('\n'),
+    );
+  });
+
+  test('of an empty line there is nothing to show', () => {
+    expect(plain('cut 12 "Rooftop\n').split('\n').length).toBeGreaterThan(2);
+    const span = { file: FILE, start: 0, end: 0 };
+    const empty = diagnose('cut-missing', span, 'Which cut is it?');
+    expect(human([empty], new Map([[FILE, '\ntime 1+0\n']]), { colour: false })).toMatch(
+      /^c012\.cut:1:1: error\[cut-missing\]: .*\n$/,
     );
   });
 

@@ -41,7 +41,8 @@ function block(
   const tint = painted(severity, paint);
   const source = table(span.file);
   const out = [`${place(span, source)}: ${tint(`${severity}[${code}]`)}: ${paint.bold(visible(message))}`];
-  if (source)
+  // Of an empty line there is nothing to show.
+  if (source && lineText(source, placeAt(source, span.start).line).trim() !== '')
     out.push(...pointed(source, span).map((line, index) => INDENT + (index === 1 ? tint(line) : line)));
   for (const note of notes) {
     const where = note.span ? `${place(note.span, table(note.span.file))}: ` : '';
