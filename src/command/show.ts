@@ -6,12 +6,13 @@ import { type Compiled, compile } from '../episode/compile.js';
 import { episodeOf, findCuts, type Job } from '../episode/find.js';
 import { newShelf, type Shelf } from '../episode/shelf.js';
 import type { Host } from '../host/host.js';
+import type { Code } from '../language/catalogue/index.js';
 import { lines, placeAt } from '../language/source.js';
 import { nearest } from '../language/suggest.js';
 import { LEGEND, NARROWEST, type TerminalLook, terminalSheet } from '../sheet/terminal/sheet.js';
 import { hanging } from '../sheet/terminal/text.js';
 import { FRAMES_A_FOOT, type LabelLanguage } from '../shot/settings.js';
-import { Desk } from './desk.js';
+import { Desk, NO_SOURCES } from './desk.js';
 import { LineFault } from './line.js';
 import { choice, examples } from './options.js';
 import type { Run } from './run.js';
@@ -88,8 +89,18 @@ async function show(host: Host, files: readonly string[], options: Options): Pro
   const shelf = newShelf();
   const known = new Set<string>();
   const shown: string[][] = [];
+  let reached = false;
+  let longest = 0;
   for (const job of found.jobs) {
     const compiled = await compiledAt(host, job, home, shelf);
+    const unread = compiled.diagnostics.filter(
+      ({ code, span }) => UNREAD.has(code) && span.file === job.name,
+    );
+    desk.report(unread, NO_SOURCES);
+    if (unread.length > 0) continue;
+    const { fps, length } = compiled.solved?.shot ?? { fps: 1, length: Number.POSITIVE_INFINITY };
+    longest = Math.max(longest, length);
+    reached ||= (from?.(fps) ?? 1) <= length;
     for (const { name } of compiled.solved?.levels ?? []) known.add(name);
     shown.push(sheetOf(compiled, job, choices));
   }
@@ -102,10 +113,19 @@ async function show(host: Host, files: readonly string[], options: Options): Pro
       `There is no level \`${stranger}\` here${offer ? `; did you mean \`${offer}\`?` : '.'}`,
     );
   }
+  if (shown.length > 0 && !reached)
+    throw new LineFault(
+      'option-value',
+      options.from!,
+      `\`--from ${options.from}\` lies behind the end: ${shown.length > 1 ? 'the longest' : 'the'} sheet has ${longest} frames.`,
+    );
   if (options.legend) shown.push([...LEGEND]);
   for (const [i, sheet] of shown.entries()) host.out(`${i > 0 ? '\n' : ''}${sheet.join('\n')}\n`);
   return desk.finish();
 }
+
+/** A file that cannot be read is no version of a cut with a fault in its text. */
+const UNREAD: ReadonlySet<Code> = new Set<Code>(['file-unreadable', 'file-missing']);
 
 interface Choices {
   readonly width: number;

@@ -45,6 +45,7 @@ describe('show', () => {
     [['--levels', 'A,Bb'], 'A,Bb', 'There is no level `Bb` here'],
     [['--home', 'nowhere'], 'nowhere', 'takes a folder that is there'],
     [['--from', '20', '--to', '10'], '10', 'lies before'],
+    [['--from', '6+0'], '6+0', 'lies behind the end: the sheet has 120 frames'],
   ])('%j is wrong use', async (options, word, said) => {
     const { status, out, error } = await runOn({ 'c012.cut': LONG }, 'show', 'c012.cut', ...options);
     expect([status, out]).toEqual([2, '']);
@@ -57,6 +58,17 @@ describe('show', () => {
     const { status, out, error } = await runOn({ 'c012.cut': LONG }, 'show', 'c12.cut', 'c012.cut');
     expect(status).toBe(2);
     expect(error).toContain('file-missing');
+    expect(frames(out)).toHaveLength(120);
+  });
+
+  test('a file that cannot be read is no sheet: said as such, and the others are shown', async () => {
+    const host = memoryHost({ 'c012.cut': LONG, 'c013.cut': LONG });
+    host.locked.add('/work/c013.cut');
+    const { status, out, error } = await run(host, 'show', 'c013.cut', 'c012.cut');
+    expect([status, error]).toEqual([
+      2,
+      'c013.cut: error[file-unreadable]: `c013.cut` cannot be read: permission denied.\n',
+    ]);
     expect(frames(out)).toHaveLength(120);
   });
 
