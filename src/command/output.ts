@@ -172,8 +172,13 @@ function print(host: Host, bytes: Uint8Array): Reading<null> {
   }
 }
 
-/** A folder that is there, or a name that can only be one: a name without an ending is a folder to be made. */
+/**
+ * A folder that is there, or a name that can only be one: a name without an ending is a folder to be made. Throws LineFault for
+ * no name at all, which a variable of a shell that is not set leaves.
+ */
 export function isFolder(host: Host, output: string): boolean {
+  if (output === '')
+    throw new LineFault('option-value', output, '`--output` takes a file or a folder; nothing stands here.');
   const kind = host.kind(resolve(host.cwd, output));
   if (kind !== 'none') return kind === 'folder';
   return /[/\\]$/.test(output) || extname(output) === '';

@@ -382,3 +382,16 @@ test('a file that is no text and a text that is no cut', async () => {
   expect((await runOn({ 'a.pdf': '%PDF-1.7\n\u0000' }, 'build', 'a.pdf')).status).toBe(1);
   expect((await runOn({ 'a.txt': 'hello' }, 'build', 'a.txt')).status).toBe(1);
 });
+
+test.each([
+  ['build', 'a.cut'],
+  ['build', '--one-file', 'a.cut'],
+  ['export', 'a.cut'],
+  ['export', '-t', 'drawings', 'a.cut'],
+  ['export', '-e', 'edl', 'a.cut'],
+])('an empty --output is a fault, not the current folder: %s %s', async (...words) => {
+  const host = memoryHost({ 'a.cut': CUT });
+  const { status, error } = await run(host, ...words, '--output', '');
+  expect([status, error]).toEqual([2, expect.stringContaining('`--output` takes a file or a folder')]);
+  expect(fileNames(host)).toEqual(['a.cut']);
+});
