@@ -39,6 +39,12 @@ export interface Version {
 export async function sideOf(host: Host, word: string): Promise<Side> {
   const [, rev, inner] = /^([^:]+):(.*)$/s.exec(word) ?? [];
   if (rev === undefined || host.kind(resolve(host.cwd, word)) !== 'none') {
+    if (isRevision(host, word))
+      throw new LineFault(
+        'wrong-arguments',
+        word,
+        `\`${word}\` is a revision: write \`${word}:\` for all that it holds, \`${word}:PATH\` for a part, or compare with \`--since ${word}\`.`,
+      );
     return side(host, await findCuts(host, [word]), word, '');
   }
   const past = host.revision(host.cwd, rev);
@@ -47,6 +53,11 @@ export async function sideOf(host: Host, word: string): Promise<Side> {
   const from = /^\.\.?(\/|$)/.test(inner!) ? host.cwd : topOf(host);
   const path = resolve(from, inner!);
   return side(past.value, await findCuts(past.value, [shortest(past.value, path)]), word, `${rev}:`);
+}
+
+/** Whether a word that names no file names a revision. */
+function isRevision(host: Host, word: string): boolean {
+  return word !== '-' && host.kind(resolve(host.cwd, word)) === 'none' && host.revision(host.cwd, word).ok;
 }
 
 /** Then and now of what is named, or of the episode that the current folder belongs to. */

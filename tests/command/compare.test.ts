@@ -176,6 +176,16 @@ describe('folders and manifests', () => {
 });
 
 describe('revisions', () => {
+  test('that stand without a path are no missing files: how to write them is said', async () => {
+    const host = memoryHost({ 'c1.cut': cut(1) });
+    host.revisions.set('v1', memoryHost({ 'c1.cut': cut(1) }));
+    const { status, error } = await run(host, 'compare', 'v1', 'c1.cut');
+    expect(status).toBe(2);
+    expect(error).toContain('`v1` is a revision: write `v1:` for all that it holds');
+    expect((await run(host, 'compare', 'v1:', 'c1.cut')).status).toBe(0);
+    expect((await run(host, 'compare', 'v2', 'c1.cut')).error).toContain('v2: error[file-missing]');
+  });
+
   const world = () => {
     const host = memoryHost({
       '.git/HEAD': 'ref: x\n',
