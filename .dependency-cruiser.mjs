@@ -9,7 +9,7 @@ const STAGES = {
   export: ['language', 'shot', 'solve', 'count'],
   compare: ['language', 'shot', 'solve'],
   draft: ['language', 'shot', 'solve'],
-  reference: ['language'],
+  reference: ['language', 'shot', 'solve', 'sheet'],
   host: [],
   preview: ['language', 'sheet/marks', 'print/svg'],
   lsp: ['language', 'shot', 'solve', 'episode', 'host', 'reference'],
@@ -68,6 +68,8 @@ export default {
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
+    // Runs in a browser, and imports nothing.
+    exclude: { path: '^src/preview/page/' },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
     enhancedResolveOptions: {

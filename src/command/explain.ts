@@ -5,9 +5,16 @@ import { nearest } from '../language/suggest.js';
 import { wordsOf } from '../language/vocabulary.js';
 import { statementPages } from '../reference/index.js';
 import { indent, plainList, plainPage, plainWord, wrap } from '../reference/plain.js';
+import { PAPERS, type Paper } from '../shot/settings.js';
 import { LineFault } from './line.js';
-import { examples } from './options.js';
+import { choice, examples } from './options.js';
 import type { Run } from './run.js';
+
+interface Options {
+  readonly card?: boolean;
+  readonly output: string;
+  readonly paper: Paper;
+}
 
 export function define(command: Command, run: Run): Command {
   return command
@@ -15,6 +22,9 @@ export function define(command: Command, run: Run): Command {
       '[word]',
       'a statement, a word of one, or the code in brackets behind a problem; without it all are listed',
     )
+    .option('--card', 'print the whole language on one page, to hang beside the desk')
+    .option('-o, --output <file>', 'the file of the card, or - for standard output', 'card.pdf')
+    .addOption(choice('-p, --paper <size>', 'the paper of the card', PAPERS).default('A4'))
     .addHelpText(
       'after',
       examples(
@@ -22,9 +32,25 @@ export function define(command: Command, run: Run): Command {
         ['cutwright explain ease', 'a word that stands inside statements'],
         ['cutwright explain timeline-short', 'what a message means, with a failing and a mended example'],
         ['cutwright explain', 'all statements and codes in a list'],
+        ['cutwright explain --card --paper A3', 'the whole language on one page'],
       ),
     )
-    .action((word: string | undefined) => {
+    .action(async (word: string | undefined, { card, output, paper }: Options) => {
+      if (card) {
+        const commands = (await run.commands()).map(
+          (one) =>
+            [
+              one.name().replace(/^cutwright /, ''),
+              one
+                .description()
+                .replace(/\.$/, '')
+                .replace(/^./, (letter) => letter.toLowerCase()),
+            ] as const,
+        );
+        const { printCard } = await import('./card.js');
+        run.status = await printCard(run.host, output, paper, commands);
+        return;
+      }
       run.host.out(word === undefined ? list() : explained(word));
     });
 }

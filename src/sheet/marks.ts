@@ -103,7 +103,8 @@ export type Part =
   | 'overlay'
   | 'list'
   | 'rhythm'
-  | 'blank';
+  | 'blank'
+  | 'card';
 
 export interface Page {
   readonly widthMm: number;

@@ -1,0 +1,40 @@
+/** `explain --card`: the language on one page. */
+
+import { resolve } from 'node:path';
+import type { Host } from '../host/host.js';
+import { cardPage } from '../reference/card/page.js';
+import type { Paper } from '../shot/settings.js';
+import { Desk } from './desk.js';
+import { COMMAND_LINE, LineFault } from './line.js';
+import { deliver, overwriting, STANDARD_OUTPUT } from './output.js';
+import { Press } from './press.js';
+
+const NOWHERE = { file: COMMAND_LINE, start: 0, end: 0 };
+
+/** `commands`: names and what they do. Gives the exit status. */
+export async function printCard(
+  host: Host,
+  output: string,
+  paper: Paper,
+  commands: readonly (readonly [string, string])[],
+): Promise<number> {
+  const path = resolve(host.cwd, output);
+  const target = output === '-' ? STANDARD_OUTPUT : { path, name: output };
+  const refused = target.path === null ? null : overwriting(host, path, output, NOWHERE);
+  if (refused) throw new LineFault(refused.code, output, refused.message);
+  const press = Press.open(host);
+  const page = cardPage(paper, commands, press.fonts.metrics);
+  const bytes = await press.print({
+    title: 'The cut language',
+    author: '',
+    language: 'en',
+    pages: [page],
+    bookmarks: [],
+    trueSize: false,
+  });
+  const fault = deliver(host, target, bytes, NOWHERE);
+  if (fault) throw new LineFault(fault.code, output, fault.message);
+  const desk = new Desk(host, 'human', false);
+  desk.say(target.path === null ? 'wrote 1 page to standard output' : `wrote ${target.name}: 1 page`);
+  return desk.finish();
+}

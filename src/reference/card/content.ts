@@ -1,0 +1,115 @@
+/** What stands on the card: the language on one page. */
+
+import { ruleOf, statementPages } from '../index.js';
+
+/** A timeline and what it prints over `ROWS` frames. */
+export interface Strip {
+  readonly typed: string;
+  readonly meaning: string;
+}
+
+/** Frames that a strip shows. */
+export const ROWS = 10;
+
+export const strips: readonly Strip[] = [
+  { typed: '1:4 2..', meaning: 'key 1 for 4 frames, key 2 to the end' },
+  { typed: '1---2', meaning: '- is one in-between; on twos if nothing is said' },
+  { typed: '1-=-2', meaning: '= is a breakdown' },
+  { typed: 'on 1 1----2..', meaning: 'on ones from here on' },
+  { typed: '1:4 x:2 2..', meaning: 'x: nothing is shown' },
+  { typed: '1-2 1.1 1..', meaning: '1.1: the in-between shown again' },
+  { typed: '1-1a-2', meaning: '1a: a key put in later' },
+  { typed: '1 @7 2..', meaning: '2 starts on frame 7' },
+  { typed: '(1-2-)..', meaning: 'a cycle; also )*3 and ):3+0' },
+  { typed: '(1-2)<>..', meaning: 'there and back; also <>*2' },
+];
+
+/** Something that is typed, and what it says. */
+export type Row = readonly [typed: string, meaning: string];
+
+export interface Section {
+  readonly title: string;
+  readonly rows: readonly Row[];
+}
+
+/** A statement by its example in the grammar and the title of its page. */
+const statement = (name: string): Row => [ruleOf(name).example, statementPages[name]!.title];
+
+/** `commands`: the program's own, with what they do. */
+export function sections(commands: readonly Row[]): Section[] {
+  return [
+    {
+      title: 'Times',
+      rows: [
+        ['37', 'frames, or frame 37; the first row is frame 1'],
+        ['5+12', 'seconds and frames; as a place row 12 of the sixth second'],
+        ["8'04", 'feet and frames of 35 mm film, 16 a foot'],
+        ['1+1..5+0', 'a range, both included; 1+1.. goes to the end'],
+        ['hit, hit+6, hit-3', 'a mark, and frames from it'],
+      ],
+    },
+    {
+      title: 'The cut',
+      rows: ['cut', 'time', 'fps', 'on', 'mark', 'scene', 'take', 'artist'].map(statement),
+    },
+    {
+      title: 'Charts',
+      rows: [
+        ['1{late}---2', 'in-betweens crowd the later key; early, both, even'],
+        ['1{1/4 1/2 7/8}---2', 'one share of the way for each'],
+      ],
+    },
+    {
+      title: 'Levels',
+      rows: [
+        ...['stack', 'level'].map(statement),
+        [
+          'free, carry, flash, reuse 8/C',
+          'also said of a level: edges may show, fixed to the camera, a flash, drawings of cut 8',
+        ],
+        ...['cels', 'numbering', 'phrase', 'use'].map(statement),
+      ],
+    },
+    { title: 'Words', rows: ['voice', 'sound', 'music', 'note', 'memo'].map(statement) },
+    {
+      title: 'Camera',
+      rows: [
+        ...['field', 'fix', 'pan', 'truck'].map(statement),
+        ['truck quick A@1 > B@24 fair ア@6 65%', 'constant speed to the mark, then a cushion'],
+        ['truck level A 100%@1 > 140%@3+0', 'the size of levels'],
+        ...['pull', 'follow', 'slide', 'turn', 'shake', 'roll'].map(statement),
+      ],
+    },
+    {
+      title: 'Behind a move',
+      rows: [
+        ['ease 6 12', 'soft start over 6 frames, soft stop over 12'],
+        ['curve 0.42 0 0.58 1', 'a cubic Bézier, as CSS Easing has it'],
+        ['steps 1 2 4*3 2 1', 'graduations by hand, mm'],
+        ['ticks', 'numbered graduations, frame by frame'],
+        ['on 2', 'sampled on twos'],
+        ['carry A,B', 'these levels go with the camera (pan, truck)'],
+        ['log', 'by equal ratios (truck)'],
+        ['about 10,20', 'the point that stays (truck level, turn)'],
+        ['loop 420mm', 'artwork painted as a loop (pull)'],
+        ['sideways', 'to the right first (shake, roll)'],
+      ],
+    },
+    { title: 'Light', rows: ['fade', 'expose', 'glow', 'effect', 'overlap'].map(statement) },
+    {
+      title: 'Typing',
+      rows: [
+        ['# waits', 'a comment, to the end of the line'],
+        ['indented line', 'goes on with the statement above'],
+        ['mm, cm, in', 'units of length; mm if nothing is said'],
+      ],
+    },
+    { title: 'Commands: cutwright …', rows: commands },
+  ];
+}
+
+/** The statements that the card names; the tests hold it to all of them. */
+export const named = (): string[] =>
+  Object.keys(statementPages).filter((name) =>
+    sections([]).some(({ rows }) => rows.some(([typed]) => typed === ruleOf(name).example)),
+  );

@@ -1,0 +1,166 @@
+/** The card: the whole language on one page, to hang beside the desk. Landscape; the print is as large as the paper allows. */
+
+import { line, pale, textAt } from '../../sheet/draw.js';
+import { wrap } from '../../sheet/fit.js';
+import type { Mark, Metrics, Page } from '../../sheet/marks.js';
+import { cached } from '../../sheet/measure.js';
+import { PAPER_MM } from '../../sheet/papers.js';
+import type { Paper } from '../../shot/settings.js';
+import { type Row, type Section, sections, strips } from './content.js';
+import { drawnStrip } from './strip.js';
+
+const MARGIN = 8;
+const COLUMNS = 4;
+const GAP = 5;
+/** Sizes of print that are tried, mm: 6 pt is the least that is read at arm's length. */
+const LARGEST = 4.6;
+const LEAST = 2.12;
+const STEP = 0.02;
+
+/** The same metrics and commands give the same page. */
+export function cardPage(paper: Paper, commands: readonly Row[], metrics: Metrics): Page {
+  const { widthMm: short, heightMm: long } = PAPER_MM[paper];
+  const [widthMm, heightMm] = [long, short];
+  const kept = cached(metrics);
+  const head = headMarks(widthMm, kept);
+  const all = sections(commands);
+  for (let sizeMm = LARGEST; sizeMm >= LEAST; sizeMm -= STEP) {
+    const marks = columnMarks(all, sizeMm, { widthMm, from: head.bottom + 3, to: heightMm - MARGIN }, kept);
+    if (marks)
+      return {
+        widthMm,
+        heightMm,
+        label: 'card',
+        part: 'card',
+        form: null,
+        marks: [...head.marks, ...marks],
+        rows: [],
+      };
+  }
+  throw new Error(`the card does not fit on ${paper}`);
+}
+
+/** The title and the strips. */
+function headMarks(widthMm: number, metrics: Metrics): { marks: Mark[]; bottom: number } {
+  const k = Math.max(1, widthMm / PAPER_MM.A4.heightMm);
+  const each = (widthMm - 2 * MARGIN) / strips.length;
+  const beside = 9.2 * k;
+  const sizeMm = wholeWords(each - beside - 1, 2.3 * k, metrics);
+  const top = MARGIN + 12 * k;
+  let bottom = top;
+  const about = 'A "title": what level A shows, from frame 1 to the last';
+  const marks: Mark[] = [
+    textAt(MARGIN, MARGIN + 2 * k, 'cutwright: the cut language', {
+      sizeMm: 4.2 * k,
+      weight: 'bold',
+      anchor: 'start',
+    }),
+    textAt(widthMm - MARGIN, MARGIN + 2 * k, about, { sizeMm: 2.8 * k, anchor: 'end' }),
+  ];
+  for (const [i, { typed, meaning }] of strips.entries()) {
+    const left = MARGIN + i * each;
+    marks.push(textAt(left, top - 3.5 * k, typed, { sizeMm: 2.9 * k, weight: 'bold', anchor: 'start' }));
+    const drawn = drawnStrip(typed, left + 4.2 * k, top, k, metrics);
+    marks.push(...drawn.marks);
+    for (const [row, text] of wrap(metrics, meaning, each - beside - 1, sizeMm).entries())
+      marks.push(textAt(left + beside, top + 2 * k + row * sizeMm * 1.26, text, { sizeMm, anchor: 'start' }));
+    bottom = Math.max(bottom, top + drawn.heightMm);
+  }
+  marks.push(line(MARGIN, bottom + 2, widthMm - MARGIN, bottom + 2, pale(0.3)));
+  return { marks, bottom: bottom + 2 };
+}
+
+/** The size at which every word of the strips has a line's room. */
+function wholeWords(width: number, most: number, metrics: Metrics): number {
+  const words = strips.flatMap(({ meaning }) => meaning.split(' '));
+  const widest = Math.max(...words.map((word) => metrics.width(word, 1, 'regular')));
+  return Math.max(LEAST, Math.min(most, width / widest));
+}
+
+interface Room {
+  readonly widthMm: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** All sections in columns, at one size; null where they do not fit. */
+function columnMarks(
+  all: readonly Section[],
+  sizeMm: number,
+  { widthMm, from, to }: Room,
+  metrics: Metrics,
+): Mark[] | null {
+  const width = (widthMm - 2 * MARGIN - (COLUMNS - 1) * GAP) / COLUMNS;
+  const leading = sizeMm * 1.3;
+  const indent = sizeMm * 1.6;
+  const marks: Mark[] = [];
+  let column = 0;
+  let y = from;
+  /** Makes room for what must stand together; false where there is none left. */
+  const room = (height: number): boolean => {
+    if (y + height <= to) return true;
+    column += 1;
+    y = from;
+    return column < COLUMNS && y + height <= to;
+  };
+  const put = (text: string, dx: number, weight: 'regular' | 'bold'): void => {
+    marks.push(
+      textAt(MARGIN + column * (width + GAP) + dx, y + leading / 2, text, {
+        sizeMm,
+        weight,
+        anchor: 'start',
+      }),
+    );
+    y += leading;
+  };
+  for (const { title, rows } of all) {
+    for (const [i, [typed, meaning]] of rows.entries()) {
+      const lines = [...set(typed, meaning, width, indent, sizeMm, metrics)];
+      const heading = i === 0 ? leading * 1.5 : 0;
+      if (!room(lines.length * leading + heading)) return null;
+      if (i === 0) {
+        const x = MARGIN + column * (width + GAP);
+        put(title, 0, 'bold');
+        marks.push(line(x, y, x + width, y, pale(0.3)));
+        y += leading * 0.3;
+      }
+      for (const parts of lines) {
+        const at = y;
+        for (const { text, dx, weight } of parts) {
+          y = at;
+          put(text, dx, weight);
+        }
+      }
+    }
+    y += leading * 0.5;
+  }
+  return marks;
+}
+
+interface Piece {
+  readonly text: string;
+  readonly dx: number;
+  readonly weight: 'regular' | 'bold';
+}
+
+/** What is typed in bold, its meaning behind it where there is room, else under it. */
+function set(
+  typed: string,
+  meaning: string,
+  width: number,
+  indent: number,
+  sizeMm: number,
+  metrics: Metrics,
+): Piece[][] {
+  const behind = metrics.width(typed, sizeMm, 'bold') + sizeMm;
+  const first: Piece = { text: typed, dx: 0, weight: 'bold' };
+  if (behind + metrics.width(meaning, sizeMm, 'regular') <= width)
+    return [[first, { text: meaning, dx: behind, weight: 'regular' }]];
+  const head = wrap(metrics, typed, width, sizeMm, 'bold').map((text, i): Piece[] => [
+    { text, dx: i === 0 ? 0 : indent, weight: 'bold' },
+  ]);
+  const under = wrap(metrics, meaning, width - indent, sizeMm).map((text): Piece[] => [
+    { text, dx: indent, weight: 'regular' },
+  ]);
+  return [...head, ...under];
+}
