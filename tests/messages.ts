@@ -1,28 +1,68 @@
+import { camera } from '../src/language/catalogue/camera.js';
+import { cutList } from '../src/language/catalogue/cut-list.js';
+import { episode } from '../src/language/catalogue/episode.js';
+import { files } from '../src/language/catalogue/files.js';
+import { handover } from '../src/language/catalogue/handover.js';
 import type { Entry } from '../src/language/catalogue/index.js';
+import { statements } from '../src/language/catalogue/statements.js';
+import { timelines } from '../src/language/catalogue/timelines.js';
+import { typing } from '../src/language/catalogue/typing.js';
+import { words } from '../src/language/catalogue/words.js';
+import { statementPages } from '../src/reference/index.js';
 
-/** The reference page of every message, written out of the catalogue. */
+/** What a message is about, for whoever does not know its code. */
+const SUBJECTS: readonly (readonly [title: string, codes: readonly string[]])[] = [
+  ['Characters, words, the layout of a file', Object.keys(words)],
+  ['Timelines, charts, numbers of drawings', Object.keys(timelines)],
+  ['The cut, its times, levels, words', Object.keys(statements)],
+  ['Camera, artwork, light', Object.keys(camera)],
+  ['From cut to cut', Object.keys(episode)],
+  [
+    'Files, the episode, the command line',
+    [...Object.keys(files), ...Object.keys(cutList), ...Object.keys(typing)],
+  ],
+  ['To the cutting room', Object.keys(handover)],
+];
+
+/** The reference page of every message, written out of the catalogue: an index by subject, then all of them from A to Z. */
 export function messagesPage(catalogue: Readonly<Record<string, Entry>>): string {
   const codes = Object.keys(catalogue).sort();
+  const left = codes.filter((code) => !SUBJECTS.some(([, own]) => own.includes(code)));
+  const groups = [...SUBJECTS, ...(left.length > 0 ? [['Others', left] as const] : [])];
   return `# Messages
 
 Written out of the catalogue; do not edit. \`cutwright explain CODE\` says the same. An error keeps a cut from printing, a warning
-and a hint do not.
+and a hint do not. By subject; below, [all of them from A to Z](#${codes[0]}).
 
-| code | | |
-| --- | --- | --- |
-${codes.map((code) => `| [${code}](#${code}) | ${catalogue[code]!.severity} | ${catalogue[code]!.title} |`).join('\n')}
+${groups.map(([title, own]) => index(title, [...own].sort(), catalogue)).join('\n\n')}
 
 ${codes.map((code) => section(code, catalogue[code]!)).join('\n')}`;
 }
 
+function index(title: string, codes: readonly string[], catalogue: Readonly<Record<string, Entry>>): string {
+  const rows = codes.map(
+    (code) => `| [${code}](#${code}) | ${catalogue[code]!.severity} | ${catalogue[code]!.title} |`,
+  );
+  return `### ${title}\n\n| code | | |\n| --- | --- | --- |\n${rows.join('\n')}`;
+}
+
 function section(code: string, { severity, explanation, example }: Entry): string {
-  const said = `## ${code}\n\n*${severity}* ${explanation}\n`;
+  const said = `## ${code}\n\n*${severity}* ${explanation}\n${statementsOf(code)}`;
   if (example.kind === 'situation')
     return said + situation('Faulty', example.failing) + situation('Mended', example.mended);
   const files = Object.entries(example.files ?? {})
     .map(([name, text]) => fence(`With \`${name}\`:`, text))
     .join('');
   return said + files + fence('Faulty:', example.failing) + fence('Mended:', example.mended);
+}
+
+/** The statements that can give it; of one that most can give, none is named. */
+function statementsOf(code: string): string {
+  const names = Object.entries(statementPages).flatMap(([name, { codes }]) =>
+    (codes as readonly string[]).includes(code) ? [name] : [],
+  );
+  if (names.length === 0 || names.length > 12) return '';
+  return `\nStatements: ${names.map((name) => `[${name}](statements/${name}.md)`).join(', ')}.\n`;
 }
 
 /** A situation in words, or an excerpt of several lines. */
