@@ -3,7 +3,7 @@ const { join } = require('node:path');
 const vm = require('node:vm');
 
 /** What these commands run is compiled ahead in `print.cache`; for all others `read.cache` is enough, and quicker to load. */
-const PRINTING = new Set(['build', 'blank']);
+const PRINTING = new Set(['build', 'blank', 'watch']);
 
 /**
  * Runs the bundle in a folder and gives what it exports, with its script. Beside it lie V8's own code caches, made by the build

@@ -68,9 +68,9 @@ async function watch(host: Host, named: readonly string[], options: WatchOptions
       '`watch` writes again and again; give `--output` a file or a folder.',
     );
   }
-  const port = portOf(options.preview);
+  const { port, file } = portOf(options.preview);
   const settings = looks(options);
-  const files = await filesOr(host, named, 'watch');
+  const files = await filesOr(host, [...file, ...named], 'watch');
   const { keepWatch } = await import('./watching/keep.js');
   return keepWatch(
     host,
@@ -79,12 +79,16 @@ async function watch(host: Host, named: readonly string[], options: WatchOptions
   );
 }
 
-/** Null: no live view; 0: any port. */
-function portOf(preview: string | true | undefined): number | null {
-  if (preview === undefined) return null;
-  if (preview === true) return 0;
+/** `port`: null: no live view; 0: any. What stands behind `--preview` and is no number is a file: `watch --preview c012.cut`. */
+function portOf(preview: string | true | undefined): {
+  readonly port: number | null;
+  readonly file: string[];
+} {
+  if (preview === undefined) return { port: null, file: [] };
+  if (preview === true) return { port: 0, file: [] };
+  if (!/^-?\d+$/.test(preview)) return { port: 0, file: [preview] };
   const port = Number(preview);
-  if (/^\d{1,5}$/.test(preview) && port <= 65535) return port;
+  if (port >= 1 && port <= 65535) return { port, file: [] };
   throw new LineFault('option-value', preview, '`--preview` takes a port from 1 to 65535, or nothing.');
 }
 

@@ -76,7 +76,7 @@ test('a second one in the folder leaves with 2 and names the first; one that was
 });
 
 test('the live view is served out of what is shipped', async () => {
-  const watch = begin('a.cut', '--preview');
+  const watch = begin('--preview', 'a.cut');
   const [, url] = await watch.hears(/shown at (\S+)/);
   for (const way of ['', 'live.css', 'live.js', 'font/regular', 'cut/c1'])
     expect((await fetch(url! + way)).status, way).toBe(200);
