@@ -50,7 +50,7 @@ export class Marks {
     const { rev: against } = this;
     const { labels } = job.episode.settings;
     const then = this.past.earlier(told);
-    if (then === null) return { against, rows: [], lines: [NEW[labels]] };
+    if (then === null) return { against: this.named(told), rows: [], lines: [NEW[labels]] };
     const { solved: old, diagnostics } = then.compiled;
     if (old === null || hasErrors(diagnostics)) {
       const words = `Cut ${solved.shot.cut} had errors at ${against}: nothing is marked on its sheets.`;
@@ -61,6 +61,17 @@ export class Marks {
       return undefined;
     }
     const changes = compare(old, solved);
-    return { against, rows: markedRows(changes, solved), lines: markedLines(changes, solved, labels) };
+    const rows = markedRows(changes, solved);
+    const lines = markedLines(changes, solved, labels);
+    return { against: lines.length > 0 ? this.named(told) : against, rows, lines };
+  }
+
+  /**
+   * The revision as paper must say it: `HEAD~1` is another one tomorrow. Sheets with nothing to tell go without the commit, so that
+   * they need no new print for it.
+   */
+  private named(told: Told): string {
+    const commit = this.past.commit(told);
+    return commit === undefined || this.rev.startsWith(commit) ? this.rev : `${this.rev} (${commit})`;
   }
 }

@@ -93,6 +93,12 @@ export class Past {
     return old !== undefined && story?.find(old) ? null : { host, shelf, job: here, compiled };
   }
 
+  /** The commit that the revision is, for the work tree of a cut. */
+  commit({ host, job }: Told): string | undefined {
+    const place = placeOf(host, job);
+    return this.worlds.get(place)!.host.commit(place);
+  }
+
   /** Hears of every cut that is there now, printable or not. */
   saw(compiled: Compiled): void {
     const key = keyOf(compiled);

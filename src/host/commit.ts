@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 
 /** Digits of a commit's id that are printed. */
-const SHORT = 7;
+export const SHORT = 7;
 
 /**
  * The short id of the commit that a folder's work tree stands on, read from git's own files (gitrepository-layout), so

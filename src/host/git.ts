@@ -1,10 +1,11 @@
 /**
- * The work tree of a folder as it stood at a revision. git itself is asked, in three calls: which tree, which files, and
+ * The work tree of a folder as it stood at a revision. git itself is asked: which tree of which commit, which files, and
  * what stands in those that a run may read.
  */
 
 import { spawnSync } from 'node:child_process';
 import { dirname, isAbsolute, posix, relative, sep } from 'node:path';
+import { SHORT } from './commit.js';
 import type { Reading } from './host.js';
 
 /** Files of a tree that are read: texts of cuts and manifests. */
@@ -18,6 +19,8 @@ export interface Snapshot {
   readonly root: string;
   /** Bytes by path from the root, with `/`. */
   readonly files: ReadonlyMap<string, Uint8Array>;
+  /** Short id; undefined where the revision is a tree of no commit. */
+  readonly commit: string | undefined;
 }
 
 /** `rev` as git takes it (`HEAD~1`, a branch, a tag, an id). `reason` is a short phrase: "there is no revision …". */
@@ -26,9 +29,12 @@ export function snapshotOf(folder: string, rev: string): Reading<Snapshot> {
   if (!root.ok) return root;
   const top = root.value.toString('utf8').replace(/\n$/, '');
   // A word that begins with a dash would be taken for an option.
-  const commit = git(top, ['rev-parse', '--verify', '--quiet', '--end-of-options', `${rev}^{tree}`]);
-  if (!commit.ok) return refuse(`git knows no revision \`${rev}\``);
-  const tree = commit.value.toString('utf8').trim();
+  const named = (kind: string) =>
+    git(top, ['rev-parse', '--verify', '--quiet', '--end-of-options', `${rev}^{${kind}}`]);
+  const found = named('tree');
+  if (!found.ok) return refuse(`git knows no revision \`${rev}\``);
+  const tree = found.value.toString('utf8').trim();
+  const commit = named('commit');
   const listed = git(top, ['ls-tree', '-r', '-z', '--full-tree', tree]);
   if (!listed.ok) return listed;
   const blobs = listed.value
@@ -49,7 +55,8 @@ export function snapshotOf(folder: string, rev: string): Reading<Snapshot> {
     files.set(path, read.value.subarray(end + 1, end + 1 + size));
     at = end + 1 + size + 1;
   }
-  return { ok: true, value: { root: top, files } };
+  const id = commit.ok ? commit.value.toString('utf8').slice(0, SHORT) : undefined;
+  return { ok: true, value: { root: top, files, commit: id } };
 }
 
 /** What a path is in a snapshot; its bytes where it is a file. Paths outside the tree are `none`. */

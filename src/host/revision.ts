@@ -56,6 +56,6 @@ function of(host: Host, snapshot: Snapshot): Host {
     write: () => ({ ok: false, reason: 'a revision cannot be changed' }),
     draft: () => ({ ok: false, reason: 'a revision cannot be changed' }),
     sweep: () => {},
-    commit: () => undefined,
+    commit: () => snapshot.commit,
   };
 }

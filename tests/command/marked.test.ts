@@ -58,6 +58,17 @@ describe('a cut', () => {
     expect(memo).toMatch(/· A.*\b12\b/);
   });
 
+  test('names the commit behind a revision where something has changed, and only there', async () => {
+    const then = memoryHost(THEN);
+    then.commits.set('/work/e', '9bfdb48');
+    host.revisions.set('HEAD~1', then);
+    set('2.cut', cut(2, '1:1+0 2:1+12 3..', VOICE));
+    expect((await build()).status).toBe(0);
+    expect((await printed('out/2.pdf')).memo).toContain('Changed against HEAD~1 (9bfdb48) (bar: rows');
+    expect((await printed('out/1.pdf')).memo).toContain('No change against HEAD~1');
+    expect((await printed('out/1.pdf')).memo).not.toContain('9bfdb48');
+  });
+
   test('whose dialogue moves has bars beside it, and so has a camera that is new', async () => {
     set('2.cut', cut(2, '1:1+0 2:1+0 3..', `${VOICE.replace('1+6', '1+10')}shake 3mm 1..12\n`));
     await build('--convention', 'west');

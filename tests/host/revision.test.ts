@@ -48,6 +48,15 @@ describe('a work tree as it was', () => {
     expect(past.list(root)).toEqual({ ok: true, value: ['cuts', 'episode.yaml'] });
     expect(text(past, 'cuts')).toBe('is a folder');
   });
+  test('its commit is the one that the revision names; a bare tree has none', () => {
+    const id = git('rev-parse', 'HEAD').toString();
+    expect(past.commit(root)).toBe(id.slice(0, 7));
+    const tree = host.revision(root, 'HEAD^{tree}');
+    expect(tree.ok && [tree.value.kind(join(root, 'cuts')), tree.value.commit(root)]).toEqual([
+      'folder',
+      undefined,
+    ]);
+  });
   test('what is outside the work tree is not there', () => {
     expect(past.kind('/etc')).toBe('none');
     expect(past.read('/etc/passwd').ok).toBe(false);
