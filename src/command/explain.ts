@@ -86,5 +86,7 @@ function explanation(code: Code): string {
   const files = example.kind === 'text' ? Object.entries(example.files ?? {}) : [];
   for (const [name, text] of files) parts.push(`With ${name}:\n\n${indent(text)}`);
   parts.push(`Goes wrong:\n\n${indent(example.failing)}`, `Mended:\n\n${indent(example.mended)}`);
+  const statements = Object.keys(statementPages).filter((name) => statementPages[name]!.codes.includes(code));
+  if (statements.length > 0) parts.push(wrap(`Statements: ${statements.join(', ')}.`));
   return `${parts.join('\n\n')}\n`;
 }
