@@ -76,7 +76,10 @@ describe.each<[what: string, edit: (text: string) => string | null, kinds: reado
   ],
   [
     'a fade a frame longer',
-    replaced(/^(fade in 1\.\.)(\d+)/m, (_, start, end) => `${start}${Number(end) + 1}`),
+    replaced(
+      /^(fade (?:in 1\.\.|out ))(\d+)/m,
+      (_, start, frame) => `${start}${Number(frame) + (start!.includes('in') ? 1 : -1)}`,
+    ),
     ['light-time'],
   ],
   ['another artist', replaced(/^(artist ").*"/m, (_, start) => `${start}N. Oban"`), ['artist']],
