@@ -21,8 +21,14 @@ beforeEach(() => {
   folder = freshFolder();
   writeFileSync(join(folder, 'a.cut'), CUT);
 });
-afterEach(() => {
-  for (const child of children.splice(0)) child.kill('SIGKILL');
+afterEach(async () => {
+  // Each takes its lock away, unless it was killed.
+  for (const child of children.splice(0)) {
+    if (child.exitCode !== null || child.signalCode !== null) continue;
+    const ended = new Promise((resolve) => child.once('exit', resolve));
+    child.kill('SIGTERM');
+    await ended;
+  }
   rmSync(folder, { recursive: true, force: true });
 });
 
