@@ -1,6 +1,7 @@
 /** The pages of the statements, in grammar/statements/ and in `cutwright explain`. */
 
 import { readdirSync, readFileSync } from 'node:fs';
+import stringWidth from 'string-width';
 import { describe, expect, test } from 'vitest';
 import { type Code, catalogue } from '../src/language/catalogue/index.js';
 import { statementTable } from '../src/language/statements/index.js';
@@ -28,7 +29,7 @@ describe.each(names)('%s', (name) => {
   test('is written as the reference says (UPDATE=1 writes it), and fits a terminal', () => {
     const [is, should] = kept(`${FOLDER}/${name}.md`, statementPage(name));
     expect(is).toBe(should);
-    for (const line of plainPage(name).split('\n')) expect(line.length, line).toBeLessThanOrEqual(80);
+    for (const line of plainPage(name).split('\n')) expect(stringWidth(line), line).toBeLessThanOrEqual(80);
   });
 
   test('has two or three examples that hold and use it', () => {
@@ -108,6 +109,16 @@ describe.each(Object.keys(MOVES))('behind %s', (name) => {
     });
     expect(idle(name).includes(word)).toBe(refused);
   });
+});
+
+test('a full-width mark does not push its meaning out of the column', () => {
+  const column = (typed: string, meaning: string): number => {
+    const line = plainPage('truck')
+      .split('\n')
+      .find((one) => one.trimStart().startsWith(typed))!;
+    return stringWidth(line.slice(0, line.indexOf(meaning)));
+  };
+  expect(column('fair ア@6 65%', 'of a quick')).toBe(column('log', 'the size'));
 });
 
 test('a message that blames a statement stands on its page', () => {

@@ -1,5 +1,6 @@
 /** Pages for a terminal: wrapped lines, examples indented. */
 
+import stringWidth from 'string-width';
 import { wordsOf } from '../language/vocabulary.js';
 import { ruleOf, type StatementPage, statementPages } from './index.js';
 import { PLACES, syntaxLine } from './syntax-line.js';
@@ -58,15 +59,15 @@ export function plainList(): string {
 const ticked = (words: readonly string[]): string => words.map((one) => `\`${one}\``).join(', ');
 
 function columns(rows: readonly (readonly [string, string])[], margin = '  '): string {
-  const width = Math.min(WIDEST, Math.max(...rows.map(([left]) => left.length))) + 2;
+  const width = Math.min(WIDEST, Math.max(...rows.map(([left]) => stringWidth(left)))) + 2;
   return rows
     .map(([left, right]) => {
       const lines = wrap(right, WIDTH - margin.length - width).split('\n');
       const pad = ' '.repeat(margin.length + width);
       const first =
-        left.length + 2 > width
+        stringWidth(left) + 2 > width
           ? `${margin}${left}\n${pad}${lines[0]}`
-          : `${margin}${left.padEnd(width)}${lines[0]}`;
+          : `${margin}${left}${' '.repeat(width - stringWidth(left))}${lines[0]}`;
       return [first, ...lines.slice(1).map((one) => pad + one)].join('\n');
     })
     .join('\n');
