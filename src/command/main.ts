@@ -111,6 +111,12 @@ async function parse(command: Command, args: readonly string[]): Promise<void> {
   }
 }
 
+/** What is missing where a command stands alone, by the argument's name. */
+const WANTED: Readonly<Record<string, string>> = {
+  files: 'files',
+  what: 'to be told what to begin: episode or cut',
+};
+
 /** What the library complains of, in our words and with a guess. */
 function lineFault(fault: CommanderError, command: Command): LineFault {
   const quoted = /'([^']*)'/.exec(fault.message)?.[1] ?? '';
@@ -136,7 +142,7 @@ function lineFault(fault: CommanderError, command: Command): LineFault {
       return new LineFault(
         'wrong-arguments',
         null,
-        `\`${command.name()}\` needs ${quoted === 'files' ? quoted : `a ${quoted}`}; see \`${command.name()} --help\`.`,
+        `\`${command.name()}\` needs ${WANTED[quoted] ?? `a ${quoted}`}; see \`${command.name()} --help\`.`,
       );
     case 'commander.excessArguments':
       return new LineFault(
