@@ -27,6 +27,8 @@ export default defineConfig({
   define: { CUTWRIGHT_SOURCES: JSON.stringify(process.env.CUTWRIGHT_SOURCES) },
   test: {
     include: ['tests/**/*.test.ts'],
+    // One more than it would take by itself on the two cores that CI has.
+    maxWorkers: 2,
     // Transformed sources are kept from run to run; not where nothing is run twice.
     experimental: { fsModuleCache: !process.env.CI },
     testTimeout: 120_000,
