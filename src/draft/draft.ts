@@ -2,6 +2,7 @@
 
 import { format } from '../language/format/format.js';
 import { parse } from '../language/parse.js';
+import { quote } from '../language/quote.js';
 import { bind } from '../shot/bind.js';
 import type { Settings } from '../shot/settings.js';
 import { solve } from '../solve/solve.js';
@@ -108,7 +109,7 @@ interface Parts {
 
 function textOf(cut: DraftCut, pieces: Pieces, parts: Parts, { fps, on }: Settings): string {
   const length = cut.levels[0]?.runs.reduce((sum, { frames }) => sum + frames, 0) ?? 0;
-  const quoted = cut.title === '' ? '' : ` "${cut.title.replace(/[\\"]/g, '\\$&')}"`;
+  const quoted = cut.title === '' ? '' : ` ${quote(cut.title)}`;
   const timelines = [...pieces].map(
     ([name, items]) => `${name}: ${parts.items.get(name) ?? itemsText(items, fps)}`,
   );
@@ -161,7 +162,7 @@ function shows(solved: SolvedLevel | undefined, { runs, cels }: Drawn): boolean 
 }
 
 /** A drawing's name without what only tells passages apart. */
-export const shortName = (name: string): string => name.replace(/>\w+(?=\.)|\/\d+$/g, '');
+const shortName = (name: string): string => name.replace(/>\w+(?=\.)|\/\d+$/g, '');
 
 /** Whether each drawing's number is the frame on which it is first shown. */
 function byFrame({ runs, cels }: Drawn): boolean {

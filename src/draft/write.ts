@@ -1,5 +1,6 @@
 /** Items as the text of a timeline. */
 
+import { splitSeconds } from '../shot/time.js';
 import type { Length, Piece } from './items.js';
 import { betweenParts } from './runs.js';
 
@@ -49,5 +50,7 @@ function lengthText(length: Length, fps: number): string {
 
 /** `18`, `1+6`: seconds where there is one. */
 export function framesText(frames: number, fps: number): string {
-  return frames < fps ? String(frames) : `${Math.floor(frames / fps)}+${frames % fps}`;
+  if (frames < fps) return String(frames);
+  const split = splitSeconds(frames, fps);
+  return `${split.seconds}+${split.frames}`;
 }

@@ -1,6 +1,7 @@
 /** What a new episode starts with, and a new cut: texts that check without an error. Pure. */
 
 import { format } from '../language/format/format.js';
+import { quote } from '../language/quote.js';
 import type { Statement, Tree } from '../language/tree.js';
 import { defaults, type Settings } from '../shot/settings.js';
 
@@ -106,17 +107,6 @@ const EMPTY: NewCut = {
 /** What holds of a new cut where nothing is said. */
 export const LENGTH = '3+0';
 
-/** What a cut takes from another one besides its levels: how it is set up, not what happens in it. */
-const TAKEN: ReadonlySet<Statement['kind']> = new Set([
-  'use',
-  'fps',
-  'on',
-  'numbering',
-  'scene',
-  'field',
-  'fix',
-]);
-
 /**
  * The text of a new cut: each level shows one key, held to the end. Of the cut that it is like it takes the files used, speed,
  * numbering, scene, artist, stack, levels (not what they reuse) and fields.
@@ -132,7 +122,7 @@ export function cutText(cut: NewCut): string {
   const titles = new Map(
     statements.flatMap((one) => (one.kind === 'timeline' ? [[one.level.text, one.title]] : [])),
   );
-  const artist = cut.artist === '' ? of('artist') : [`artist ${words(cut.artist)}`];
+  const artist = cut.artist === '' ? of('artist') : [`artist ${quote(cut.artist)}`];
   const levelLines = statements.flatMap((one) =>
     one.kind === 'level' && one.reuse === null && (cut.levels === null || !titles.has(one.level.text))
       ? [source(one)]
@@ -141,17 +131,16 @@ export function cutText(cut: NewCut): string {
   const stack = cut.levels === null && like ? of('stack') : [`stack BG ${levels.join(' ')}`];
   const timelines = levels.map((name) => {
     const title = cut.levels === null ? titles.get(name)?.text : undefined;
-    return `${name}${title === undefined ? '' : ` ${words(title)}`}: 1..`;
+    return `${name}${title === undefined ? '' : ` ${quote(title)}`}: 1..`;
   });
-  const others = [...TAKEN].filter((kind) => kind !== 'use' && kind !== 'field' && kind !== 'fix');
   const fields = of('field');
   const paragraphs = [
-    [...cut.uses.map((path) => `use ${words(path)}`), ...of('use')],
+    [...cut.uses.map((path) => `use ${quote(path)}`), ...of('use')],
     [
-      `cut ${cut.number}${cut.title === '' ? '' : ` ${words(cut.title)}`}`,
+      `cut ${cut.number}${cut.title === '' ? '' : ` ${quote(cut.title)}`}`,
       `time ${time}`,
       ...artist,
-      ...of(...others),
+      ...of('fps', 'on', 'numbering', 'scene'),
     ],
     [...stack, ...levelLines],
     timelines,
@@ -168,9 +157,4 @@ export function cutText(cut: NewCut): string {
 function levelsOf(statements: readonly Statement[]): string[] | undefined {
   const levels = statements.flatMap((one) => (one.kind === 'timeline' ? [one.level.text] : []));
   return levels.length > 0 ? [...new Set(levels)] : undefined;
-}
-
-/** Text as the language quotes it. */
-export function words(text: string): string {
-  return `"${text.replace(/[\\"]/g, '\\$&').replace(/\n/g, '\\n')}"`;
 }
