@@ -17,6 +17,7 @@ import {
   Seconds,
   SizeText,
   Text,
+  word,
 } from './tokens.js';
 import type { Numeral, Point, Quote, Range, Size, Time, Word } from './tree.js';
 
@@ -35,6 +36,11 @@ export interface Shared {
   readonly signed: Rule<Numeral>;
   readonly point: Rule<Point>;
 }
+
+/** What may stand behind a range. */
+const OPTIONS = new Set(
+  'ease curve steps fair on ticks log carry about cw ccw loop sideways every white'.split(' ').map(word),
+);
 
 const MM = { mm: 1, cm: 10, in: 25.4 } as const;
 
@@ -150,11 +156,14 @@ export function sharedRules(kit: Kit): Shared {
     }),
   );
 
+  /** `1.. ease 12` is open, with an option; `1..ease` ends at the mark `ease`. */
+  const lastFollows = (): boolean => !OPTIONS.has(kit.LA(1).tokenType) || touches(kit.LA(0), kit.LA(1));
+
   const range = kit.RULE('range', (): Range => {
     const first = kit.LA(1);
     const from = kit.SUBRULE(time);
     kit.CONSUME(DotDot, { ERR_MSG: 'the `..` of a range such as 1+6..2+20' });
-    const to = kit.OPTION(() => kit.SUBRULE1(time)) ?? null;
+    const to = kit.OPTION({ GATE: lastFollows, DEF: () => kit.SUBRULE1(time) }) ?? null;
     return { span: kit.since(first), from, to };
   });
 

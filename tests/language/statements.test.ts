@@ -66,6 +66,35 @@ describe('times', () => {
     });
     expect(readOne('music', 'music 1+1.. "x"').range.to).toBeNull();
   });
+
+  test('an open range takes what may stand behind a range', () => {
+    const open = { from: { form: 'frames', frames: 1 }, to: null };
+    expect(bare(readOne('pull', 'pull BG down 1mm/f 1.. ease 12'))).toMatchObject({
+      range: open,
+      spacing: [{ form: 'ease', leave: { value: 12 } }],
+    });
+    expect(bare(readOne('shake', 'shake 4mm 1.. on 2 sideways'))).toMatchObject({
+      range: open,
+      options: { on: { value: 2 }, sideways: true },
+    });
+    expect(bare(readOne('roll', 'roll A 5mm 1.. every 24'))).toMatchObject({
+      range: open,
+      every: { frames: 24 },
+    });
+    expect(bare(readOne('fade', 'fade out 1.. white'))).toMatchObject({ range: open, white: true });
+  });
+
+  test('a mark may have the name of an option, right behind the dots', () => {
+    const ends = { to: { form: 'mark', name: 'ease' } };
+    expect(bare(readOne('pull', 'pull BG down 1mm/f 1..ease ease 12'))).toMatchObject({
+      range: ends,
+      spacing: [{ form: 'ease' }],
+    });
+    expect(bare(readOne('fade', 'fade out 1.. dark'))).toMatchObject({
+      range: { to: { name: 'dark' } },
+      white: null,
+    });
+  });
 });
 
 describe('levels', () => {
