@@ -39,4 +39,29 @@ describe('what was probably meant', () => {
   test('names of any script', () => {
     expect(nearest('あるき方', ['あるきかた', 'あるき型'])).toBe('あるき型');
   });
+
+  // One slip in a word of three to five letters, two in a longer one, none in a shorter one.
+  test.each([
+    ['ab', 'ax', undefined],
+    ['abc', 'abx', 'abx'],
+    ['abc', 'axy', undefined],
+    ['abcde', 'abcdx', 'abcdx'],
+    ['abcde', 'abcxy', undefined],
+    ['abcdef', 'abcdxy', 'abcdxy'],
+    ['abcdef', 'abcxyz', undefined],
+    ['abcde', 'abcdexy', 'abcdexy'],
+    ['abcdefghijkl', 'abcdefghixyz', undefined],
+  ])('%s for %s: %s', (typed, word, meant) => {
+    expect(nearest(typed, [word])).toBe(meant);
+  });
+
+  test('the first of two that are equally near, the nearer one of two', () => {
+    expect(nearest('abcd', ['abcx', 'abcy'])).toBe('abcx');
+    expect(nearest('abcdef', ['abcdxy', 'abcdex'])).toBe('abcdex');
+  });
+
+  test('nothing for what is no word: more than 64 characters', () => {
+    expect(nearest('a'.repeat(64), ['a'.repeat(63)])).toBe('a'.repeat(63));
+    expect(nearest('a'.repeat(65), ['a'.repeat(64)])).toBeUndefined();
+  });
 });

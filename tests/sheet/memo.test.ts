@@ -54,32 +54,6 @@ describe('the stack', () => {
   });
 });
 
-describe('notes', () => {
-  const noted = (notes: string): ReturnType<typeof laid> => laid(`cut 1\ntime 3+0\nA: 1..\n${notes}\n`);
-
-  it('stand on their rows', () => {
-    const [page] = noted('note 2+12 "heads turn"');
-    const { y, height } = page!.rows[59]!;
-    const note = textsOf(page!.marks).find(({ text }) => text.startsWith('heads'))!;
-    expect(note.y).toBeGreaterThan(y);
-    expect(note.y).toBeLessThan(y + height);
-  });
-
-  it('name their row where they had to move', () => {
-    const [page] = noted('note 1+1 "the whole crowd turns to the left, slowly"\nnote 1+2 "then stops"');
-    expect(said(page!)).toContain('1+2');
-    const bold = textsOf(page!.marks).filter(({ text, weight }) => text === '1+2' && weight === 'bold');
-    expect(bold).toHaveLength(1);
-  });
-
-  it('go to the memo, every word of them, where the column is full', () => {
-    const notes = Array.from({ length: 70 }, (_, i) => `figure${i} turns very slowly to the left`);
-    const pages = noted(notes.map((note, i) => `note ${i + 1} "${note}"`).join('\n'));
-    const printed = words(pages.map(said).join(' '));
-    for (let i = 0; i < 70; i++) expect(printed).toContain(`figure${i}`);
-  });
-});
-
 describe('many levels', () => {
   const crowd = (count: number): string =>
     `cut 1\ntime 7+0\nstack BG ${LETTERS.slice(0, count).join(' ')}\n${LETTERS.slice(0, count)
