@@ -1,19 +1,20 @@
 /** The arrows between the stages: each folder, and what it may import besides itself and packages. */
 const STAGES = {
-  language: [],
-  shot: ['language'],
-  solve: ['language', 'shot'],
-  count: ['language', 'shot', 'solve'],
-  sheet: ['language', 'shot', 'solve', 'count'],
+  words: [],
+  language: ['words'],
+  shot: ['words', 'language'],
+  solve: ['words', 'language', 'shot'],
+  count: ['words', 'language', 'shot', 'solve'],
+  sheet: ['words', 'language', 'shot', 'solve', 'count'],
   print: ['sheet/marks'],
-  export: ['language', 'shot', 'solve', 'count'],
-  compare: ['language', 'shot', 'solve'],
-  draft: ['language', 'shot', 'solve'],
-  reference: ['language', 'shot', 'solve', 'sheet'],
+  export: ['words', 'language', 'shot', 'solve', 'count'],
+  compare: ['words', 'language', 'shot', 'solve'],
+  draft: ['words', 'language', 'shot', 'solve'],
+  reference: ['words', 'language', 'shot', 'solve', 'sheet'],
   host: [],
-  preview: ['language', 'sheet/marks', 'print/svg'],
-  lsp: ['language', 'shot', 'solve', 'episode', 'host', 'reference'],
-  episode: ['language', 'shot', 'solve', 'host', 'print/coverage', 'sheet/geometry', 'sheet/look'],
+  preview: ['words', 'language', 'sheet/marks', 'print/svg'],
+  lsp: ['words', 'language', 'shot', 'solve', 'episode', 'host', 'reference'],
+  episode: ['words', 'language', 'shot', 'solve', 'host', 'print/coverage', 'sheet/geometry', 'sheet/look'],
 };
 
 /** Packages that one folder, or one file, has to itself: everything else goes through it. */
@@ -30,7 +31,7 @@ const PACKAGES = {
 };
 
 /** Stages that are functions of what they are given, and know nothing of the machine they run on. */
-const PURE = ['language', 'shot', 'solve', 'count', 'sheet', 'export', 'compare'];
+const PURE = ['words', 'language', 'shot', 'solve', 'count', 'sheet', 'export', 'compare'];
 
 export default {
   forbidden: [

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import type { Host } from '../host/host.js';
-import type { LabelLanguage } from '../shot/settings.js';
+import type { LabelLanguage } from '../words/labels.js';
 import { Desk, FORMATS, type Format, plural } from './desk.js';
 import { LineFault } from './line.js';
 import { noteOf, onlyLine } from './note.js';

@@ -8,7 +8,7 @@ import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import type { Tree } from '../language/tree.js';
 import { shortMoves } from '../sheet/camera/short.js';
-import type { LabelLanguage } from '../shot/settings.js';
+import type { LabelLanguage } from '../words/labels.js';
 import { eachCut } from './batch.js';
 import { type Desk, isWrongUse, NO_SOURCES, plural } from './desk.js';
 import { pageCount, printedCut } from './document.js';

@@ -6,7 +6,7 @@ import { compile } from '../episode/compile.js';
 import { episodeOf } from '../episode/find.js';
 import { hasErrors } from '../episode/order.js';
 import type { Host } from '../host/host.js';
-import type { LabelLanguage } from '../shot/settings.js';
+import type { LabelLanguage } from '../words/labels.js';
 import { Desk } from './desk.js';
 import { LineFault } from './line.js';
 import { noteOf } from './note.js';

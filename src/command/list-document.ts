@@ -3,17 +3,17 @@
 import type { CutList } from '../count/list.js';
 import { uncovered } from '../print/coverage.js';
 import { cutListPages } from '../sheet/cut-list/pages.js';
-import { listWords } from '../sheet/cut-list/words.js';
 import type { Look } from '../sheet/look.js';
 import type { Bookmark, Document, Page } from '../sheet/marks.js';
 import { rhythmPage } from '../sheet/rhythm/page.js';
+import { WORDS } from '../words/words.js';
 import { workTitle } from './document.js';
 
 /** `only`: one part of it. */
 export function listDocument(counted: CutList, look: Look, only?: 'cuts' | 'rhythm'): Document {
   const list = printable(counted);
   const { settings } = look;
-  const words = listWords(settings.labels);
+  const words = WORDS[settings.labels].cutList;
   const parts: readonly { title: string; pages: readonly Page[] }[] = [
     { title: words.list, pages: only === 'rhythm' ? [] : cutListPages(list, look) },
     { title: words.rhythm, pages: only === 'cuts' ? [] : [rhythmPage(list, look)] },

@@ -2,8 +2,8 @@
 
 import type { Change } from '../compare/compare.js';
 import { sentence, type Telling, telling } from '../compare/words.js';
-import type { LabelLanguage } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved.js';
+import type { LabelLanguage } from '../words/labels.js';
 import type { Side } from './versions.js';
 
 /** A cut's heading and a line a change. */

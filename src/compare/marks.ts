@@ -1,7 +1,7 @@
 /** A comparison as the sheet marks it: change bars beside rows, and lines for the memo. */
 
-import type { LabelLanguage } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved.js';
+import type { LabelLanguage } from '../words/labels.js';
 import type { Change, Place } from './change.js';
 import { ON_PAPER } from './telling.js';
 import { sentence, telling } from './words.js';

@@ -1,9 +1,10 @@
 /** How times, places and measures stand in a sentence. */
 
-import { FRAMES_A_FOOT, type LabelLanguage } from '../shot/settings.js';
+import { FRAMES_A_FOOT } from '../shot/settings.js';
 import type { Frames } from '../shot/shot.js';
 import { feetAndFrames, rowName, secondsAndFrames } from '../shot/time.js';
 import type { SolvedShot } from '../solve/solved.js';
+import type { LabelLanguage } from '../words/labels.js';
 import type { Seen } from './change.js';
 
 export interface Telling {

@@ -1,11 +1,11 @@
 /** The forms with nothing in them, for people who write by hand. */
 
+import { WORDS } from '../words/words.js';
 import type { Wanted } from './columns.js';
 import { mostLevels, NO_GUTTERS } from './columns.js';
 import { footMarks } from './foot.js';
 import { form } from './form.js';
 import { blockWidth, geometry } from './geometry.js';
-import { words } from './labels.js';
 import type { Look } from './look.js';
 import type { Page } from './marks.js';
 import { cached } from './measure.js';
@@ -31,7 +31,7 @@ export function blankPages(look: Look, { levels }: { readonly levels: number }):
       heightMm: place.heightMm,
       label,
       part: 'blank',
-      form: form(place, words(settings.labels), metrics, 0, settings.convention === 'west'),
+      form: form(place, WORDS[settings.labels].sheet, metrics, 0, settings.convention === 'west'),
       marks: footMarks(place.foot, 1.9 * place.scale, place.leastTextMm, {
         title: settings.title,
         middle: '',

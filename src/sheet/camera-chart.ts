@@ -10,10 +10,10 @@
  */
 
 import type { SolvedShot } from '../solve/solved.js';
+import { WORDS } from '../words/words.js';
 import { drawPlan, roomAround, scaleBar } from './camera-chart/draw.js';
 import { legendColumns, legendLines } from './camera-chart/legend.js';
 import { planOf } from './camera-chart/plan.js';
-import { cameraWords } from './camera-chart/words.js';
 import type { Box } from './draw.js';
 import type { Look } from './look.js';
 import type { Mark, Page } from './marks.js';
@@ -24,7 +24,7 @@ import { pageFrame } from './pages.js';
 export function cameraChartPages(solved: SolvedShot, given: Look): Page[] {
   if (!hasCamera(solved)) return [];
   const look = { ...given, metrics: cached(given.metrics) };
-  const words = cameraWords(look.settings.labels);
+  const words = WORDS[look.settings.labels].cameraPages;
   const framed = (n: number, of: number) => pageFrame(solved.shot, look, words.camera(n), of, true);
   const { body } = framed(1, 1);
   const listMm = Math.min(92, Math.max(56, body.width * 0.24));

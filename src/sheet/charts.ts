@@ -11,10 +11,10 @@
 
 import { rowName } from '../shot/time.js';
 import type { SolvedShot } from '../solve/solved.js';
+import { WORDS } from '../words/words.js';
 import { arrange, type Body, type Heading, type Sheet } from './charts/arrange.js';
 import { columnsFor, type LadderWords, ladderMarks, type Piece } from './charts/ladder.js';
 import { ladders } from './charts/steps.js';
-import { chartWords } from './charts/words.js';
 import { type Box, line, pale, textAt } from './draw.js';
 import { unitOf } from './geometry.js';
 import type { Look } from './look.js';
@@ -28,7 +28,7 @@ export function chartPages(solved: SolvedShot, given: Look): Page[] {
   if (entries.length === 0) return [];
   const look = { ...given, metrics: cached(given.metrics) };
   if (look.settings.convention === 'west') entries.reverse();
-  const words = chartWords(look.settings.labels);
+  const words = WORDS[look.settings.labels].charts;
   const framed = (page: number, pages: number) => pageFrame(solved.shot, look, words.page(page), pages);
   const body = inset(framed(1, 1).body);
   const sheets = arrange(entries, body, (entry) => {
@@ -64,7 +64,7 @@ function bodyMarks(sheet: Sheet, solved: SolvedShot, look: Look): Mark[] {
 }
 
 function headingMarks({ entry, y, goesOn }: Heading, body: Body, look: Look): Mark[] {
-  const words = chartWords(look.settings.labels);
+  const words = WORDS[look.settings.labels].charts;
   const { level } = entry;
   const inbetweens = new Set(entry.ladders.flatMap((ladder) => ladder.passage.drawings)).size;
   const half = (body.right - body.left) / 2;
@@ -90,13 +90,14 @@ function headingMarks({ entry, y, goesOn }: Heading, body: Body, look: Look): Ma
 
 function wordsOf(piece: Piece, solved: SolvedShot, look: Look): LadderWords {
   const { labels, convention } = look.settings;
-  const words = chartWords(labels);
+  const words = WORDS[labels].charts;
   const { passage } = piece.ladder;
   const part = piece.pieces > 1 ? `  (${piece.piece}/${piece.pieces})` : '';
   return {
     title: `${passage.from} → ${passage.to}${part}`,
     remark: words.remark(
-      passage,
+      passage.drawings.length,
+      passage.chart,
       rowName(passage.firstFrame, unitOf(look.settings, solved.shot.fps), convention === 'west'),
     ),
     headings: words.headings,

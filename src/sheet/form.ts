@@ -1,5 +1,6 @@
 /** The ruled form: everything on a sheet that does not depend on what the cut shows. Pages of one kind share one. */
 
+import type { SheetWords } from '../words/sheet-words.js';
 import type { Box } from './draw.js';
 import { frame, line, pale, textAt } from './draw.js';
 import { setInBox } from './fit.js';
@@ -7,7 +8,6 @@ import type { Block, Geometry } from './geometry.js';
 import { captionMm, rowTop } from './geometry.js';
 import { headerCells } from './header.js';
 import { headRows } from './heads.js';
-import type { Words } from './labels.js';
 import type { Form, Mark, Metrics, Stroke } from './marks.js';
 
 const HAIR = pale(0.12);
@@ -40,7 +40,13 @@ const MOST_KEPT = 300;
  * The form of a geometry, made once for all pages alike. `start` is the place of the page's first row in its second (foot),
  * from 0; `west` adds the box for feet.
  */
-export function form(geometry: Geometry, words: Words, metrics: Metrics, start: number, west: boolean): Form {
+export function form(
+  geometry: Geometry,
+  words: SheetWords,
+  metrics: Metrics,
+  start: number,
+  west: boolean,
+): Form {
   let { forms } = kept.get(metrics) ?? { forms: new Map<string, Form>() };
   if (forms.size > MOST_KEPT) forms = new Map();
   kept.set(metrics, { forms });
@@ -53,7 +59,7 @@ export function form(geometry: Geometry, words: Words, metrics: Metrics, start: 
   return found;
 }
 
-function idOf(geometry: Geometry, words: Words, start: number, west: boolean): string {
+function idOf(geometry: Geometry, words: SheetWords, start: number, west: boolean): string {
   const { columns } = geometry.blocks[0]!;
   return [
     'sheet',
@@ -72,7 +78,13 @@ function idOf(geometry: Geometry, words: Words, start: number, west: boolean): s
   ].join('-');
 }
 
-function formMarks(geometry: Geometry, words: Words, metrics: Metrics, start: number, west: boolean): Mark[] {
+function formMarks(
+  geometry: Geometry,
+  words: SheetWords,
+  metrics: Metrics,
+  start: number,
+  west: boolean,
+): Mark[] {
   return [
     ...boxes(headerCells(geometry, words, west), geometry, metrics),
     frame(geometry.memo, MEDIUM),
@@ -105,7 +117,13 @@ export function caption(box: Box, text: string, geometry: Geometry, metrics: Met
   });
 }
 
-function blockMarks(block: Block, geometry: Geometry, words: Words, metrics: Metrics, start: number): Mark[] {
+function blockMarks(
+  block: Block,
+  geometry: Geometry,
+  words: SheetWords,
+  metrics: Metrics,
+  start: number,
+): Mark[] {
   const { columns } = block;
   const { heads, rowMm, unit } = geometry;
   const top = rowTop(geometry, 0);
@@ -179,7 +197,7 @@ function headRules(block: Block, geometry: Geometry): Mark[] {
   ];
 }
 
-function groupNames(block: Block, geometry: Geometry, words: Words, metrics: Metrics): Mark[] {
+function groupNames(block: Block, geometry: Geometry, words: SheetWords, metrics: Metrics): Mark[] {
   const { columns } = block;
   const { heads } = geometry;
   const rows = headRows(geometry);
@@ -204,7 +222,7 @@ function groupNames(block: Block, geometry: Geometry, words: Words, metrics: Met
 }
 
 /** What the figures over the cel columns count. */
-function headCaptions(block: Block, geometry: Geometry, words: Words, metrics: Metrics): Mark[] {
+function headCaptions(block: Block, geometry: Geometry, words: SheetWords, metrics: Metrics): Mark[] {
   const { columns } = block;
   const rows = headRows(geometry);
   // Left of the figures where there is room, else right of them.

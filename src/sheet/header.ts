@@ -2,11 +2,11 @@
 
 import type { Shot } from '../shot/shot.js';
 import { feetAndFrames, secondsAndFrames } from '../shot/time.js';
+import type { SheetWords } from '../words/sheet-words.js';
 import type { Box } from './draw.js';
 import { setInBox } from './fit.js';
 import type { Geometry } from './geometry.js';
 import { captionMm } from './geometry.js';
-import type { Words } from './labels.js';
 import type { Mark, Metrics } from './marks.js';
 
 export type Cell =
@@ -51,7 +51,11 @@ const FIRST_WITH_FEET: readonly (readonly [Cell, number])[] = [
   ['page', 11],
 ];
 
-export function headerCells({ header }: Pick<Geometry, 'header'>, words: Words, west: boolean): HeaderCell[] {
+export function headerCells(
+  { header }: Pick<Geometry, 'header'>,
+  words: SheetWords,
+  west: boolean,
+): HeaderCell[] {
   const upper = header.height * 0.6;
   const first = west ? FIRST_WITH_FEET : FIRST;
   const cells = inARow({ ...header, height: upper }, first).map(
@@ -93,7 +97,7 @@ export interface Headed {
   readonly shot: Shot;
   readonly title: string;
   readonly episode: string;
-  readonly words: Words;
+  readonly words: SheetWords;
   readonly metrics: Metrics;
   readonly west: boolean;
   /** The page fraction. */

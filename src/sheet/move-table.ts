@@ -8,8 +8,9 @@
 
 import { rowName } from '../shot/time.js';
 import type { SolvedShot } from '../solve/solved.js';
+import { decimals } from '../words/number.js';
+import { WORDS } from '../words/words.js';
 import { moveKind } from './camera/kinds.js';
-import { cameraWords, decimals } from './camera-chart/words.js';
 import { hasCamera } from './camera-chart.js';
 import type { Box } from './draw.js';
 import { line, pale, textAt } from './draw.js';
@@ -40,7 +41,7 @@ export function moveTablePages(solved: SolvedShot, given: Look): Page[] {
   const { camera, shot } = solved;
   if (!hasCamera(solved) || camera.moves.length === 0 || shot.length === 0) return [];
   const look = { ...given, metrics: cached(given.metrics) };
-  const words = cameraWords(look.settings.labels);
+  const words = WORDS[look.settings.labels].cameraPages;
   const framed = (n: number, of: number) => pageFrame(shot, look, words.table(n), of);
   const { body } = framed(1, 1);
   const least = smallestTextMm(look.settings.paper);
@@ -85,7 +86,7 @@ export function moveTablePages(solved: SolvedShot, given: Look): Page[] {
 }
 
 function timeColumns({ shot }: SolvedShot, look: Look): Column[] {
-  const { columns } = cameraWords(look.settings.labels);
+  const { columns } = WORDS[look.settings.labels].cameraPages;
   const unit = unitOf(look.settings, shot.fps);
   const west = look.settings.convention === 'west';
   return [
@@ -100,7 +101,7 @@ function timeColumns({ shot }: SolvedShot, look: Look): Column[] {
 }
 
 function cameraColumns({ camera }: SolvedShot, look: Look): Column[] {
-  const { columns } = cameraWords(look.settings.labels);
+  const { columns } = WORDS[look.settings.labels].cameraPages;
   const group = columns.camera;
   const at = (of: (frame: (typeof camera.frames)[number]) => number) => (run: Run) =>
     decimals(of(camera.frames[run.from - 1]!));
@@ -137,7 +138,7 @@ const changes = (values: readonly number[]) => values.some((value) => Math.abs(v
 
 /** Columns of each level that is not at home throughout. */
 function levelColumns({ camera, shot }: SolvedShot, look: Look): Column[][] {
-  const { columns } = cameraWords(look.settings.labels);
+  const { columns } = WORDS[look.settings.labels].cameraPages;
   return shot.levels.flatMap(({ name }): Column[][] => {
     const at = camera.placement.get(name) ?? [];
     if (at.length === 0) return [];

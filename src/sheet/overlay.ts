@@ -4,12 +4,13 @@
  */
 
 import type { SolvedShot } from '../solve/solved.js';
+import type { CameraPageWords } from '../words/camera-page-words.js';
+import { WORDS } from '../words/words.js';
 import { labelsIn } from './camera-chart/labels.js';
 import { holeMark, holes } from './camera-chart/pegs.js';
 import { inset, type Plan, planOf } from './camera-chart/plan.js';
 import { checkRule, RULE_ROOM } from './camera-chart/rule.js';
 import { boundsOf, type Corners, clip, type Segment, sides } from './camera-chart/space.js';
-import { type CameraWords, cameraWords } from './camera-chart/words.js';
 import { hasCamera } from './camera-chart.js';
 import { type Box, line, textAt } from './draw.js';
 import { fitLine } from './fit.js';
@@ -42,7 +43,7 @@ export function overlayPages(solved: SolvedShot, given: Look): Page[] {
 
 function laid(solved: SolvedShot, given: Look, landscape: boolean): Page[] {
   const look = { ...given, metrics: cached(given.metrics) };
-  const words = cameraWords(look.settings.labels);
+  const words = WORDS[look.settings.labels].cameraPages;
   const framed = (n: number, of: number) => pageFrame(solved.shot, look, words.overlay(n), of, landscape);
   const { body } = framed(1, 1);
   const window: Box = {
@@ -115,7 +116,7 @@ function heading(text: string, window: Box, look: Look): Mark[] {
   ];
 }
 
-function tileMarks(tile: Tile, window: Box, plan: Plan, look: Look, words: CameraWords): Mark[] {
+function tileMarks(tile: Tile, window: Box, plan: Plan, look: Look, words: CameraPageWords): Mark[] {
   const marks: Mark[] = [];
   const labels = labelsIn(window, look.metrics);
   const place = placeOn(tile, window);

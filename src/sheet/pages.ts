@@ -1,6 +1,7 @@
 /** What all pages of a cut have alike, whatever is on them: paper, head, foot. */
 
 import type { Shot } from '../shot/shot.js';
+import { WORDS } from '../words/words.js';
 import { NO_GUTTERS } from './columns.js';
 import type { Box } from './draw.js';
 import { frame, pale } from './draw.js';
@@ -9,7 +10,6 @@ import { caption } from './form.js';
 import type { Geometry } from './geometry.js';
 import { geometry as geometryOf } from './geometry.js';
 import { headerCells, headerMarks } from './header.js';
-import { words as wordsOf } from './labels.js';
 import type { Look } from './look.js';
 import type { Mark } from './marks.js';
 import { cached } from './measure.js';
@@ -32,7 +32,7 @@ export interface Framed {
  * `landscape` lays the paper on its side.
  */
 export function pageFrame(shot: Shot, look: Look, page: string, pages: number, landscape = false): Framed {
-  const words = wordsOf(look.settings.labels);
+  const words = WORDS[look.settings.labels].sheet;
   const metrics = cached(look.metrics);
   const west = look.settings.convention === 'west';
   const upright = geometryOf(look.settings, shot.fps, {

@@ -2,11 +2,11 @@
 
 import type { Convention } from '../shot/settings.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
+import type { SheetWords } from '../words/sheet-words.js';
 import type { CameraPlan } from './camera/plan.js';
 import type { Bars } from './changes/bars.js';
 import type { Block, Geometry } from './geometry.js';
 import type { Sign } from './keys/signs.js';
-import type { Words } from './labels.js';
 import type { Lent, Marked } from './look.js';
 import type { Metrics } from './marks.js';
 import type { Speech } from './speech/plan.js';
@@ -15,7 +15,7 @@ export interface Plan {
   readonly solved: SolvedShot;
   readonly convention: Convention;
   readonly metrics: Metrics;
-  readonly words: Words;
+  readonly words: SheetWords;
   /** Levels with a timeline, in the order of their columns. */
   readonly levels: readonly SolvedLevel[];
   /** What the key column says, a sign a frame or null. */

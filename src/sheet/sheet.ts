@@ -31,6 +31,7 @@
  */
 
 import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
+import { WORDS } from '../words/words.js';
 import { cameraMarks } from './camera/marks.js';
 import { cameraPlan } from './camera/plan.js';
 import { barMarks, barsOf, guttersOf } from './changes/bars.js';
@@ -42,7 +43,6 @@ import { headMarks } from './heads.js';
 import { celMarks } from './keys/cels.js';
 import { keyMarks } from './keys/keys.js';
 import { keySigns } from './keys/signs.js';
-import { words } from './labels.js';
 import type { Look } from './look.js';
 import type { Mark, Page, Row } from './marks.js';
 import { cached } from './measure.js';
@@ -131,7 +131,7 @@ function planOf(solved: SolvedShot, look: Look): Plan {
     solved,
     convention,
     metrics: cached(look.metrics),
-    words: words(labels),
+    words: WORDS[labels].sheet,
     levels,
     signs,
     speech: speechOf(solved.shot),

@@ -9,11 +9,12 @@
 
 import type { Graduation, SolvedMove } from '../solve/camera/solved.js';
 import type { SolvedShot } from '../solve/solved.js';
+import type { CameraPageWords } from '../words/camera-page-words.js';
+import { WORDS } from '../words/words.js';
 import { moveKind } from './camera/kinds.js';
 import { figure, graduated, spacingsOf } from './camera/naming.js';
 import { tellingOf } from './camera/plan.js';
 import { checkRule, RULE_ROOM } from './camera-chart/rule.js';
-import { type CameraWords, cameraWords } from './camera-chart/words.js';
 import { type Box, black, line, pale, textAt } from './draw.js';
 import { fitLine } from './fit.js';
 import type { Look } from './look.js';
@@ -60,7 +61,7 @@ interface Piece {
 
 export function stripPages(solved: SolvedShot, given: Look): Page[] {
   const look = { ...given, metrics: cached(given.metrics) };
-  const words = cameraWords(look.settings.labels);
+  const words = WORDS[look.settings.labels].cameraPages;
   const strips = solved.camera.moves.flatMap((move) => stripsOf(move, solved, look));
   if (strips.length === 0) return [];
   const framed = (n: number, of: number) => pageFrame(solved.shot, look, words.strip(n), of, true);
@@ -155,7 +156,12 @@ function piecesOf(strip: Strip, room: number): Piece[] {
   });
 }
 
-function pieceMarks({ strip, from, to, index, of }: Piece, box: Box, look: Look, words: CameraWords): Mark[] {
+function pieceMarks(
+  { strip, from, to, index, of }: Piece,
+  box: Box,
+  look: Look,
+  words: CameraPageWords,
+): Mark[] {
   const least = smallestTextMm(look.settings.paper);
   const small = Math.max(least, 2.1);
   const { metrics } = look;

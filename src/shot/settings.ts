@@ -3,8 +3,9 @@
  * changes which drawing is seen when, but `fps`, `on` and `numbering`, which a cut may overrule.
  */
 
+import type { LabelLanguage } from '../words/labels.js';
+
 export type Convention = 'japan' | 'west';
-export type LabelLanguage = 'ja' | 'en';
 export const PAPERS = ['A4', 'A3', 'B4', 'B5', 'letter', 'legal', 'tabloid'] as const;
 export type Paper = (typeof PAPERS)[number];
 export type Numbering = 'sequence' | 'frame';

@@ -2,7 +2,7 @@
 
 import { type Change, compare } from '../../src/compare/compare.js';
 import { sentence, telling } from '../../src/compare/words.js';
-import type { LabelLanguage } from '../../src/shot/settings.js';
+import type { LabelLanguage } from '../../src/words/labels.js';
 import { compileText, said } from '../compile.js';
 
 export function changes(old: string, now: string): readonly Change[] {

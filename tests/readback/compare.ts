@@ -1,7 +1,8 @@
 /** Paper against solver, row by row. */
 
-import type { Convention, LabelLanguage } from '../../src/shot/settings.js';
+import type { Convention } from '../../src/shot/settings.js';
 import type { SolvedShot } from '../../src/solve/solved.js';
+import type { LabelLanguage } from '../../src/words/labels.js';
 import type { Bracket } from './cells.js';
 import { type ExpectedLevel, expectedBrackets, expectedLevel } from './expected.js';
 import type { ReadBlock, ReadLevel, ReadPage } from './sheet.js';

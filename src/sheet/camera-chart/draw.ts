@@ -2,6 +2,7 @@
 
 import type { Settings } from '../../shot/settings.js';
 import type { SolvedShot } from '../../solve/solved.js';
+import type { CameraPageWords } from '../../words/camera-page-words.js';
 import { type Box, black, line, pale, polygon, polyline, textAt } from '../draw.js';
 import type { Look } from '../look.js';
 import type { Mark, Pt, Stroke } from '../marks.js';
@@ -10,7 +11,6 @@ import { type Labels, labelsIn } from './labels.js';
 import { holeMark, holes, PEGS } from './pegs.js';
 import { inset, type Plan, type PlanField, type Way } from './plan.js';
 import { between, boundsOf, type Corners, niceRatio, sides } from './space.js';
-import type { CameraWords } from './words.js';
 
 /** A plan's window on the page. */
 export interface View {
@@ -54,7 +54,7 @@ export function drawPlan(
   view: View,
   { shot, camera }: SolvedShot,
   look: Look,
-  words: CameraWords,
+  words: CameraPageWords,
 ): Mark[] {
   const { place } = view;
   const labels = labelsIn(view.box, look.metrics);
@@ -341,7 +341,7 @@ function grid(view: View, settings: SolvedShot['shot']['settings'], labels: Labe
 }
 
 /** A bar of a round length of artwork, with the ratio. */
-export function scaleBar(view: View, body: Box, look: Look, words: CameraWords): Mark[] {
+export function scaleBar(view: View, body: Box, look: Look, words: CameraPageWords): Mark[] {
   const lengths = [10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10000];
   const mm = lengths.findLast((length) => length / view.n <= 60) ?? 10;
   const long = mm / view.n;

@@ -3,6 +3,7 @@
 import type { Field } from '../../shot/camera.js';
 import { rowName } from '../../shot/time.js';
 import type { SolvedShot } from '../../solve/solved.js';
+import type { CameraPageWords } from '../../words/camera-page-words.js';
 import { moveKind } from '../camera/kinds.js';
 import { figure } from '../camera/naming.js';
 import { tellingOf } from '../camera/plan.js';
@@ -12,7 +13,6 @@ import { unitOf } from '../geometry.js';
 import type { Look } from '../look.js';
 import type { Mark } from '../marks.js';
 import { largerPrint, smallestTextMm } from '../papers.js';
-import type { CameraWords } from './words.js';
 
 export interface LegendLine {
   readonly text: string;
@@ -24,7 +24,7 @@ export interface LegendLine {
 
 const by = (width: number, height: number) => `${figure(width)} × ${figure(height)} mm`;
 
-export function legendLines(solved: SolvedShot, look: Look, words: CameraWords, n: number): LegendLine[] {
+export function legendLines(solved: SolvedShot, look: Look, words: CameraPageWords, n: number): LegendLine[] {
   const { camera, shot } = solved;
   const lines: LegendLine[] = [];
   const head = (text: string) => lines.push({ text, bold: true, under: false, indentMm: 0 });

@@ -1,18 +1,18 @@
 /** The rule that shows whether a page was printed at its true size, and marks to cut and join by. */
 
+import type { CameraPageWords } from '../../words/camera-page-words.js';
 import { type Box, black, line, textAt } from '../draw.js';
 import { fitLine } from '../fit.js';
 import type { Look } from '../look.js';
 import type { Mark } from '../marks.js';
 import { smallestTextMm } from '../papers.js';
-import type { CameraWords } from './words.js';
 
 export const RULE_MM = 100;
 /** Height that the rule takes at the foot of the body. */
 export const RULE_ROOM = 8;
 
 /** At the bottom left of the body. */
-export function checkRule(body: Box, look: Look, words: CameraWords): Mark[] {
+export function checkRule(body: Box, look: Look, words: CameraPageWords): Mark[] {
   const x = body.x + 2;
   const y = body.y + body.height - 2;
   const marks: Mark[] = [line(x, y, x + RULE_MM, y, black(0.25))];

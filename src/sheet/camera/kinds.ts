@@ -4,6 +4,7 @@
  */
 
 import type { Field, Move, MoveOf } from '../../shot/camera.js';
+import type { MoveWords } from '../../words/move-words.js';
 import {
   atLegs,
   degrees,
@@ -22,7 +23,6 @@ import {
   type Telling,
   trucked,
 } from './naming.js';
-import type { CameraWords } from './words.js';
 
 /**
  * What of a move is drawn as a line on the camera chart: the way of the camera's centre; the same between fields of two
@@ -55,7 +55,7 @@ function wayOf(move: MoveOf<'pull'> | MoveOf<'follow'>, { words }: Telling): str
 const arrowOf = ({ direction }: MoveOf<'pull'> | MoveOf<'follow'>): string =>
   ARROWS[direction.word] ?? `${figure(direction.degrees)}°`;
 
-const panName = (move: MoveOf<'pan'>, words: CameraWords): string =>
+const panName = (move: MoveOf<'pan'>, words: MoveWords): string =>
   move.carry.length > 0 ? words.followPan : graduated(move) ? words.graduatedPan : words.pan;
 
 const swing = ({ fromMm, toMm }: MoveOf<'shake'>): string =>

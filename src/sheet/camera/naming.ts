@@ -2,11 +2,11 @@
 
 import type { Move, Spacing } from '../../shot/camera.js';
 import type { Graduation } from '../../solve/camera/solved.js';
-import type { CameraWords } from './words.js';
+import type { MoveWords } from '../../words/move-words.js';
 
 /** How lengths are told, and by whose names neighbours go. */
 export interface Telling {
-  readonly words: CameraWords;
+  readonly words: MoveWords;
   readonly fieldMm: number;
   length(frames: number): string;
   neighbour(way: 'in' | 'out'): string | null;
@@ -23,7 +23,7 @@ export interface Kind<T> {
   /** What stands beside its line, long and short. */
   names(it: T, telling: Telling): readonly string[];
   /** The bare word, for the cut list. */
-  short(it: T, words: CameraWords): string;
+  short(it: T, words: MoveWords): string;
   /** The memo's line, without its time. */
   memo(it: T, telling: Telling): string;
   /** Names of places by frame, where they are not those of the graduations. */

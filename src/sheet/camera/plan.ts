@@ -1,17 +1,17 @@
 /** What stands in the camera column, and which moves stand beside which. */
 
-import type { LabelLanguage } from '../../shot/settings.js';
 import { FRAMES_A_FOOT } from '../../shot/settings.js';
 import type { Shot } from '../../shot/shot.js';
 import { feetAndFrames, rowName, secondsAndFrames } from '../../shot/time.js';
 import type { SolvedLight, SolvedMove } from '../../solve/camera/solved.js';
 import type { SolvedShot } from '../../solve/solved.js';
+import type { LabelLanguage } from '../../words/labels.js';
+import { WORDS } from '../../words/words.js';
 import type { Neighbours } from '../look.js';
 import { moveKind } from './kinds.js';
 import { lightKind } from './lights.js';
 import type { Kind, Sign, Telling } from './naming.js';
 import { graduated } from './naming.js';
-import { cameraWords } from './words.js';
 
 /** One move or light, as the column and the memo need it. */
 export interface Item {
@@ -93,7 +93,7 @@ export function tellingOf(
   neighbours: Neighbours | undefined,
 ): Telling {
   return {
-    words: cameraWords(language),
+    words: WORDS[language].moves,
     fieldMm: shot.settings.field.widthMm,
     length: (frames) => (west ? feetAndFrames(frames) : secondsAndFrames(frames, shot.fps)),
     neighbour: (way) => (way === 'in' ? neighbours?.before : neighbours?.after) ?? null,

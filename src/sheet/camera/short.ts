@@ -1,14 +1,14 @@
 /** What the camera does in a cut, in as few words as the trade has for it. */
 
-import type { LabelLanguage } from '../../shot/settings.js';
 import type { SolvedShot } from '../../solve/solved.js';
+import type { LabelLanguage } from '../../words/labels.js';
+import { WORDS } from '../../words/words.js';
 import { moveKind } from './kinds.js';
 import { lightKind } from './lights.js';
-import { cameraWords } from './words.js';
 
 /** `PAN`, `T.U`, `O.L`: each name once, in the order of the first rows; `FIX` first where neither camera nor level moves. */
 export function shortMoves({ shot, camera }: SolvedShot, language: LabelLanguage): string[] {
-  const words = cameraWords(language);
+  const words = WORDS[language].moves;
   const seen = <T>(kind: { first(it: T): number }, it: T): boolean => kind.first(it) <= shot.length;
   const moves = camera.moves.filter(({ move }) => seen(moveKind(move), move));
   const light = camera.light.filter((one) => seen(lightKind(one.light), one.light));

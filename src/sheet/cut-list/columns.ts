@@ -3,11 +3,11 @@
 import type { CutList } from '../../count/list.js';
 import type { CutRow } from '../../count/row.js';
 import { feetAndFrames, secondsAndFrames } from '../../shot/time.js';
+import type { CutListWords } from '../../words/cut-list-words.js';
 import type { Metrics } from '../marks.js';
-import type { ListWords } from './words.js';
 
 export interface Column {
-  readonly key: keyof ListWords['columns'];
+  readonly key: keyof CutListWords['columns'];
   readonly align: 'start' | 'end';
   readonly bold?: boolean;
   /** Words may be broken over several lines, from so many ems on. */
@@ -141,7 +141,7 @@ const headPiece = (metrics: Metrics, head: string, sizeMm: number): number =>
 export function placeColumns(
   columns: readonly Column[],
   list: CutList,
-  words: ListWords,
+  words: CutListWords,
   metrics: Metrics,
   { x, room, sizeMm, headMm }: { x: number; room: number; sizeMm: number; headMm: number },
 ): Placed[] | null {

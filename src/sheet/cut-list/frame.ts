@@ -2,6 +2,8 @@
 
 import type { CutList } from '../../count/list.js';
 import { feetAndFrames, secondsAndFrames } from '../../shot/time.js';
+import type { CutListWords } from '../../words/cut-list-words.js';
+import { WORDS } from '../../words/words.js';
 import { type Box, frame, pale, textAt } from '../draw.js';
 import { fitLine, setInBox } from '../fit.js';
 import { footMarks } from '../foot.js';
@@ -10,7 +12,6 @@ import type { Mark, Metrics } from '../marks.js';
 import { cached } from '../measure.js';
 import { pageFraction } from '../pages.js';
 import { largerPrint, PAPER_MM, smallestTextMm } from '../papers.js';
-import { type ListWords, listWords } from './words.js';
 
 /** From the paper's edge, mm. */
 const SIDE = 6.5;
@@ -25,7 +26,7 @@ export interface Stage {
   /** The smallest print of this paper, mm. */
   readonly least: number;
   readonly west: boolean;
-  readonly words: ListWords;
+  readonly words: CutListWords;
   readonly metrics: Metrics;
   /** Between head and foot. */
   readonly body: Box;
@@ -44,7 +45,7 @@ export function stageOf(look: Look, landscape: boolean): Stage {
     scale,
     least: smallestTextMm(paper),
     west: convention === 'west',
-    words: listWords(labels),
+    words: WORDS[labels].cutList,
     metrics: cached(look.metrics),
     body: { x: SIDE, y: top, width: widthMm - 2 * SIDE, height: heightMm - SIDE - FOOT * scale - 1 - top },
   };

@@ -1,7 +1,7 @@
 /** Columns for the camera: moves and light as lines down their rows, with the names of places and the graduations. */
 
+import type { SheetWords } from '../../words/sheet-words.js';
 import type { CameraPlan, Item } from '../camera/plan.js';
-import type { Words } from '../labels.js';
 import { type Column, type Rows, rowsWithin } from './column.js';
 import { barOn } from './speech.js';
 import { broken, widthOf } from './text.js';
@@ -10,7 +10,7 @@ const LEAST = 8;
 const MOST = 22;
 
 /** One column for each move that runs at the same time as another. */
-export function cameraColumns({ placed }: CameraPlan, rows: Rows, words: Words): Column[] {
+export function cameraColumns({ placed }: CameraPlan, rows: Rows, words: SheetWords): Column[] {
   const lanes = new Map<number, Item[]>();
   for (const { item, lane } of placed) {
     if (rowsWithin(rows, { from: item.from, to: item.last }))

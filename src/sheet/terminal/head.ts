@@ -3,9 +3,9 @@
 import type { Shot } from '../../shot/shot.js';
 import { feetAndFrames, inFrames, rowName, secondsAndFrames, secondsText } from '../../shot/time.js';
 import type { Counts, SolvedLevel, SolvedShot } from '../../solve/solved.js';
+import type { SheetWords } from '../../words/sheet-words.js';
 import { cameraMemo } from '../camera/memo.js';
 import type { CameraPlan } from '../camera/plan.js';
-import type { Words } from '../labels.js';
 import type { Lent } from '../look.js';
 import { wholeText } from '../speech/plan.js';
 import { speakerOf } from './speech.js';
@@ -13,7 +13,7 @@ import { hanging } from './text.js';
 
 export interface Headed {
   readonly solved: SolvedShot;
-  readonly words: Words;
+  readonly words: SheetWords;
   readonly camera: CameraPlan;
   readonly lent: readonly Lent[];
   /** Rows of a second or foot, and whether they are feet. */
@@ -112,7 +112,7 @@ function handles({ handles: { head, tail }, length, fps }: Shot, ja: boolean): s
 }
 
 /** `A “Pim”: drawings 11, last no. 12, no 7`. */
-function levelFacts({ name, title, drawings, lastCel, missing }: SolvedLevel, words: Words): string {
+function levelFacts({ name, title, drawings, lastCel, missing }: SolvedLevel, words: SheetWords): string {
   const own = drawings.filter(({ reused }) => !reused).length;
   const gone = missing.map(({ cel }) => cel).join(' ');
   return [

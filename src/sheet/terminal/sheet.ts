@@ -1,10 +1,10 @@
 /** The sheet of a solved cut as text for a terminal: the facts of the cut, then a table with one row a frame. Pure. */
 
-import type { LabelLanguage } from '../../shot/settings.js';
 import { FRAMES_A_FOOT } from '../../shot/settings.js';
 import type { SolvedLevel, SolvedShot } from '../../solve/solved.js';
+import type { LabelLanguage } from '../../words/labels.js';
+import { WORDS } from '../../words/words.js';
 import { cameraPlan } from '../camera/plan.js';
-import { words as wordsOf } from '../labels.js';
 import type { Lent, Neighbours } from '../look.js';
 import { cameraColumns } from './camera.js';
 import type { Column, Rows } from './column.js';
@@ -47,7 +47,7 @@ export function terminalSheet(solved: SolvedShot, look: TerminalLook): string[] 
   const { shot } = solved;
   const feet = shot.settings.convention === 'west';
   const unit = feet ? FRAMES_A_FOOT : Math.max(1, Math.round(shot.fps));
-  const words = wordsOf(look.labels);
+  const words = WORDS[look.labels].sheet;
   const camera = cameraPlan(solved, look.labels, feet, look.neighbours);
   const head = headLines({ solved, words, camera, lent: look.lent ?? [], unit, feet }, look.width);
   const rows = rowsOf(shot.length, look);

@@ -1,7 +1,7 @@
 /** Columns for what is said and heard, and for notes beside rows. */
 
 import type { Shot, Spoken } from '../../shot/shot.js';
-import type { Words } from '../labels.js';
+import type { SheetWords } from '../../words/sheet-words.js';
 import { speechOf, stretches, wholeText } from '../speech/plan.js';
 import { type Column, type Rows, rowsWithin } from './column.js';
 import { broken, widthOf } from './text.js';
@@ -10,7 +10,7 @@ const LEAST = 10;
 const MOST = 24;
 
 /** One column for each voice that speaks at the same time as another, then those of the sounds. Only those with words on these rows. */
-export function speechColumns(shot: Shot, rows: Rows, words: Words): Column[] {
+export function speechColumns(shot: Shot, rows: Rows, words: SheetWords): Column[] {
   const { placed, voices } = speechOf(shot);
   const lanes = new Map<number, Spoken[]>();
   for (const { spoken, lane } of placed) {
@@ -34,17 +34,17 @@ export function speechColumns(shot: Shot, rows: Rows, words: Words): Column[] {
     });
 }
 
-function headOf(lines: readonly Spoken[], { sound, music }: Words): string {
+function headOf(lines: readonly Spoken[], { sound, music }: SheetWords): string {
   const kinds = new Set(lines.map(({ kind }) => kind));
   return [kinds.has('sound') ? sound : '', kinds.has('music') ? music : ''].filter(Boolean).join(', ');
 }
 
-export function speakerOf({ speaker, manner }: Spoken, { off, mono }: Words): string {
+export function speakerOf({ speaker, manner }: Spoken, { off, mono }: SheetWords): string {
   const how = { on: '', off: ` ${off}`, mono: ` ${mono}` }[manner];
   return speaker + how === '' ? '' : `${speaker}${how}:`;
 }
 
-function linesOn(lines: readonly Spoken[], rows: Rows, width: number, words: Words): string[] {
+function linesOn(lines: readonly Spoken[], rows: Rows, width: number, words: SheetWords): string[] {
   const cells = rows.map(() => '');
   for (const line of lines) {
     const within = rowsWithin(rows, line.frames);
@@ -80,7 +80,7 @@ export function barOn(
 }
 
 /** Null where no note stands beside these rows. */
-export function notesColumn({ notes }: Shot, rows: Rows, words: Words): Column | null {
+export function notesColumn({ notes }: Shot, rows: Rows, words: SheetWords): Column | null {
   const placed = notes.flatMap(({ frame, text }) => {
     const row = rows.findIndex((one) => one >= frame);
     return row < 0 || (row === 0 && rows[0] !== frame) ? [] : [{ row, text }];

@@ -1,0 +1,68 @@
+import type { CutListWords } from '../cut-list-words.js';
+
+const plural = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
+
+export const cutList: CutListWords = {
+  list: 'Cut list',
+  rhythm: 'Rhythm',
+  listPage: (n) => `cut list ${n}`,
+  heads: {
+    title: 'title',
+    episode: 'episode',
+    cuts: 'cuts',
+    running: 'running time',
+    budget: 'budget',
+    page: 'page',
+  },
+  columns: {
+    cut: 'cut',
+    title: 'title',
+    scene: 'scene',
+    time: 'time',
+    frames: 'frames',
+    feet: 'feet',
+    rows: 'rows',
+    levels: 'levels',
+    keys: 'keys',
+    breakdowns: 'break-\ndowns',
+    inbetweens: 'in-be-\ntweens',
+    drawings: 'draw-\nings',
+    reused: 'reused',
+    camera: 'camera',
+    sheetPages: 'sheet\npages',
+    pages: 'all\npages',
+    artist: 'artist',
+    problems: 'errors,\nwarnings',
+    remarks: 'remarks',
+  },
+  total: 'total',
+  artists: {
+    artist: 'artist',
+    cuts: 'cuts',
+    running: 'running time',
+    drawings: 'drawings',
+    nobody: 'nobody named',
+  },
+  over: (time) => `${time} over`,
+  under: (time) => `${time} under`,
+  exact: 'to the frame',
+  noBudget: 'none',
+  pace: (drawings, time) => `${drawings} new drawings a second; a cut runs ${time} on average`,
+  sharedNote: (cuts) =>
+    `${plural(cuts, 'cut')} of several artists: counted for each of them here, once in the total.`,
+  unsoundNote: (cuts, untimed) =>
+    `${plural(cuts, 'cut')} with errors (!): counted as far as could be read, not printed${untimed > 0 ? `; the time of ${untimed} is not known and not in the total` : ''}.`,
+  problemsNote: (errors, warnings) => `${plural(errors, 'error')}, ${plural(warnings, 'warning')}`,
+  overlapNote: (time) => `The times of the cuts come to ${time}; dissolves run once.`,
+  legend: {
+    camera: 'camera or level moves',
+    dialogue: 'dialogue',
+    density: 'new drawings a second:',
+    overlap: 'dissolve',
+    scene: 'new scene',
+    unsound: 'cut with errors',
+    budget: 'budget ends',
+    notDrawn: (cuts) => `Not drawn, time not known: ${cuts}`,
+  },
+  scene: (name) => `sc. ${name}`,
+};

@@ -1,0 +1,54 @@
+import type { SheetWords } from '../sheet-words.js';
+
+/** `12`, `12 and 15`, `12, 15 and 20`. */
+const listed = (items: readonly string[]): string =>
+  items.length < 2 ? items.join() : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+
+export const sheet: SheetWords = {
+  language: 'en',
+  title: 'title',
+  episode: 'episode',
+  scene: 'scene',
+  cut: 'cut',
+  time: 'time',
+  feet: 'feet + frames',
+  take: 'take',
+  page: 'page',
+  artist: 'artist',
+  signatures: ['layout', 'key', 'director', 'animation director', 'checker', 'in-between'],
+  memo: 'memo',
+  stack: 'stack',
+  keys: 'key drawings',
+  dialogue: 'dialogue',
+  cels: 'finished cels',
+  camera: 'camera',
+  notes: 'notes',
+  drawings: 'drawings',
+  last: 'last no.',
+  changes: 'added, reused, none',
+  added: 'added',
+  reused: 'reused',
+  missing: 'no',
+  inMemo: 'see memo',
+  off: 'OFF',
+  mono: 'inner voice',
+  sound: 'SE',
+  music: 'music',
+  cutPoint: 'cut point',
+  runsOn: 'cycle',
+  quoted: (title) => `“${title}”`,
+  passes: (times) => `${times} times`,
+  memoOn: (page) => `Memo: page ${page}`,
+  memoGoesOn: (page) => `goes on on page ${page}`,
+  levelsOn: (names, page) => `Levels ${names}: page ${page}`,
+  reuse: (level, cut, other) => `${level}: reuse of cut ${cut}, level ${other}`,
+  lent: (level, borrowers) =>
+    `${level} is shown again in ${borrowers.length === 1 ? 'cut' : 'cuts'} ${listed(borrowers.map(({ cut, as }) => `${cut} (as ${as})`))}`,
+  lentShort: (cuts) => `again in ${cuts.map((cut) => `c${cut}`).join(' ')}`,
+  changed: (against, bars) => `Changed against ${against}${bars ? ' (bar: rows that differ)' : ''}`,
+  unchanged: (against) => `No change against ${against}`,
+  handles: (head, tail, length) =>
+    `Handles (shaded rows): ${[head && `${head} before the cut`, tail && `${tail} after it`].filter(Boolean).join(', ')}. Sheet ${length} in all.`,
+  keyCount: (keys) => `${keys} key${keys === 1 ? '' : 's'}`,
+  cutNumber: (cut) => `cut ${cut}`,
+};

@@ -1,0 +1,57 @@
+import type { LabelLanguage } from './labels.js';
+
+/** Every word that the form itself prints. */
+export interface SheetWords {
+  readonly title: string;
+  readonly episode: string;
+  readonly scene: string;
+  readonly cut: string;
+  readonly time: string;
+  readonly feet: string;
+  readonly take: string;
+  readonly page: string;
+  readonly artist: string;
+  /** The boxes to sign and date, left to right. */
+  readonly signatures: readonly string[];
+  readonly memo: string;
+  readonly stack: string;
+  readonly keys: string;
+  readonly dialogue: string;
+  readonly cels: string;
+  readonly camera: string;
+  readonly notes: string;
+  readonly drawings: string;
+  readonly last: string;
+  /** Over the lists of added, reused and missing numbers. */
+  readonly changes: string;
+  readonly added: string;
+  readonly reused: string;
+  readonly missing: string;
+  /** Where the lists go on: in the memo. */
+  readonly inMemo: string;
+  readonly off: string;
+  readonly mono: string;
+  readonly sound: string;
+  readonly music: string;
+  readonly cutPoint: string;
+  readonly runsOn: string;
+  /** `ja`: wide brackets and signs. */
+  readonly language: LabelLanguage;
+  /** A cut's own title. */
+  quoted(title: string): string;
+  passes(times: number): string;
+  memoOn(page: string): string;
+  memoGoesOn(page: string): string;
+  levelsOn(names: string, page: string): string;
+  reuse(level: string, cut: string, other: string): string;
+  /** A level that other cuts show again, in the memo and, short, over its column. */
+  lent(level: string, borrowers: readonly { readonly cut: string; readonly as: string }[]): string;
+  lentShort(cuts: readonly string[]): string;
+  /** Over the list of what differs from another version; `bars`: some rows have one. */
+  changed(against: string, bars: boolean): string;
+  unchanged(against: string): string;
+  handles(head: string, tail: string, length: string): string;
+  keyCount(keys: number): string;
+  /** The foot's naming of the cut. */
+  cutNumber(cut: string): string;
+}

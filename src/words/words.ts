@@ -1,0 +1,23 @@
+/**
+ * All words that are printed, a table a language. A word that a language does not have yet does not compile. Numbers, names and
+ * times go in as parameters; what a word stands for is known elsewhere.
+ */
+
+import type { CameraPageWords } from './camera-page-words.js';
+import type { ChartWords } from './chart-words.js';
+import type { CutListWords } from './cut-list-words.js';
+import { english } from './en/english.js';
+import { japanese } from './ja/japanese.js';
+import type { LabelLanguage } from './labels.js';
+import type { MoveWords } from './move-words.js';
+import type { SheetWords } from './sheet-words.js';
+
+export interface Words {
+  readonly sheet: SheetWords;
+  readonly moves: MoveWords;
+  readonly charts: ChartWords;
+  readonly cameraPages: CameraPageWords;
+  readonly cutList: CutListWords;
+}
+
+export const WORDS: { readonly [L in LabelLanguage]: Words } = { en: english, ja: japanese };
