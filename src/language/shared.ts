@@ -101,7 +101,7 @@ export function sharedRules(kit: Kit): Shared {
       DEF: [{ ALT: () => kit.CONSUME(Key) }, { ALT: () => kit.CONSUME(Name) }],
       ERR_MSG: 'a number such as 12 or 12A',
     });
-    return kit.ACTION(() => ({ span: place(token), text: token.image.normalize('NFC') }));
+    return kit.ACTION((): Word => ({ span: place(token), text: token.image.normalize('NFC') }));
   });
 
   const whole = kit.RULE('whole', (): Numeral => {
@@ -131,20 +131,20 @@ export function sharedRules(kit: Kit): Shared {
     kit.OR<Time>({
       DEF: [
         {
-          ALT: () => {
+          ALT: (): Time => {
             const token = kit.CONSUME(Integer);
             return { span: place(token), form: 'frames', frames: Number(token.image) };
           },
         },
         {
-          ALT: () => {
+          ALT: (): Time => {
             const token = kit.CONSUME(Seconds);
             const [seconds = 0, frames = 0] = token.image.split('+').map(Number);
             return { span: place(token), form: 'seconds', seconds, frames };
           },
         },
         {
-          ALT: () => {
+          ALT: (): Time => {
             const token = kit.CONSUME(Feet);
             const [feet = 0, frames = 0] = token.image.split("'").map(Number);
             return { span: place(token), form: 'feet', feet, frames };

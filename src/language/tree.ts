@@ -86,8 +86,8 @@ export type Item =
       readonly name: string;
       readonly bounce: boolean;
       readonly repeat: Repeat;
-      /** The blanks before `B: 1` at the beginning of an indented line: it reads like a timeline, were it not for them. */
-      readonly margin?: Span;
+      /** The blanks before `B: 1` at the beginning of an indented line, else null: it reads like a timeline, were it not for them. */
+      readonly margin: Span | null;
     });
 
 /** A drawing's name in a `cels` line. `unused` is `_`. */
@@ -162,7 +162,7 @@ export type Statement =
             readonly free: Span | null;
             readonly carry: Span | null;
             /** Its appearing is a flash of light. */
-            readonly flash?: Span | null;
+            readonly flash: Span | null;
             readonly reuse: CutLevel | null;
           }
         | {
@@ -180,7 +180,9 @@ export type Statement =
         | { readonly kind: 'use'; readonly path: Quote }
       ));
 
-export type StatementOf<K extends Statement['kind']> = Extract<Statement, { kind: K }>;
+/** The node of a kind; where one node serves several kinds it is that node. */
+export type StatementOf<K extends Statement['kind']> = Serving<Statement, K>;
+type Serving<S extends Statement, K> = S extends unknown ? (K & S['kind'] extends never ? never : S) : never;
 
 export interface Tree {
   readonly file: string;

@@ -308,7 +308,7 @@ export function makePhrases({
     check(name, on) {
       const statement = phrases.get(name);
       const before = played.has(name);
-      if (statement) phrase({ name, span: statement.name.span }, on, 1);
+      if (statement) phrase({ name, span: statement.name.span, margin: null }, on, 1);
       if (!before) played.delete(name);
     },
   };

@@ -20,9 +20,9 @@ function sizeRule(kit: Kit) {
   return kit.RULE('fieldSize', () =>
     kit.OR<FieldSize>({
       DEF: [
-        { ALT: () => ({ span: kit.place(kit.CONSUME(FULL)), form: 'full' }) },
+        { ALT: (): FieldSize => ({ span: kit.place(kit.CONSUME(FULL)), form: 'full' }) },
         {
-          ALT: () => {
+          ALT: (): FieldSize => {
             const token = kit.CONSUME(Percent);
             return { span: kit.place(token), form: 'percent', percent: Number.parseFloat(token.image) };
           },
@@ -30,7 +30,7 @@ function sizeRule(kit: Kit) {
         { ALT: () => chart(kit.CONSUME(FieldNumber)) },
         { ALT: () => chart(kit.CONSUME(FieldPart)) },
         {
-          ALT: () => {
+          ALT: (): FieldSize => {
             const token = kit.CONSUME(Length);
             return { span: kit.place(token), form: 'mm', widthMm: millimetres(token.image) };
           },
@@ -46,7 +46,7 @@ function placeRule(kit: Kit, { point }: Shared) {
     kit.OR<FieldPlace>({
       DEF: [
         {
-          ALT: () => {
+          ALT: (): FieldPlace => {
             const first = kit.LA(1);
             let north = 0;
             let east = 0;
@@ -69,7 +69,7 @@ function placeRule(kit: Kit, { point }: Shared) {
           },
         },
         {
-          ALT: () => {
+          ALT: (): FieldPlace => {
             const { span, xMm, yMm } = kit.SUBRULE(point);
             return { span, form: 'mm', xMm, yMm };
           },
@@ -91,11 +91,13 @@ export const fieldStatements: readonly StatementRule[] = [
       const turned = kit.RULE('turned', (): Turned => {
         const token = kit.OR([{ ALT: () => kit.CONSUME(SENSES.CW) }, { ALT: () => kit.CONSUME(SENSES.CCW) }]);
         const angle = kit.SUBRULE(degrees);
-        return kit.ACTION(() => ({
-          span: kit.since(token),
-          sense: token.image === 'cw' ? 'cw' : 'ccw',
-          degrees: angle.value,
-        }));
+        return kit.ACTION(
+          (): Turned => ({
+            span: kit.since(token),
+            sense: token.image === 'cw' ? 'cw' : 'ccw',
+            degrees: angle.value,
+          }),
+        );
       });
       return () => ({
         kind: 'field',

@@ -10,6 +10,7 @@ import { timeStatements } from './time.js';
 import { timelineStatements } from './timelines.js';
 
 export type { StatementRule } from './statement.js';
+export { timelineRule } from './timelines.js';
 
 export const statementTable: readonly StatementRule[] = [
   ...timelineStatements,
@@ -25,5 +26,3 @@ export const statementTable: readonly StatementRule[] = [
 export const byWord: ReadonlyMap<string, StatementRule> = new Map(
   statementTable.filter(({ word }) => word !== '').map((entry) => [entry.word, entry]),
 );
-
-export const timelineRule: StatementRule = statementTable.find(({ word }) => word === '')!;

@@ -1,8 +1,7 @@
 /** Levels: their order, their paper, their finished numbers, and what is shared between texts. */
 
 import type { IToken } from 'chevrotain';
-import { diagnose } from '../diagnostic.js';
-import type { Kit } from '../kit.js';
+import { diagnose, type Span } from '../diagnostic.js';
 import { Between, Greater, Key, Slash, Underscore, word } from '../tokens.js';
 import type { CelName, CutLevel, Point, Size } from '../tree.js';
 import { betweenName, keyName } from './drawings.js';
@@ -19,9 +18,9 @@ const FLASH = word('flash');
 interface LevelParts {
   size: Size | null;
   at: Point | null;
-  free: ReturnType<Kit['place']> | null;
-  carry: ReturnType<Kit['place']> | null;
-  flash: ReturnType<Kit['place']> | null;
+  free: Span | null;
+  carry: Span | null;
+  flash: Span | null;
   reuse: CutLevel | null;
 }
 
@@ -111,20 +110,21 @@ export const levelStatements: readonly StatementRule[] = [
               });
               const key = keyName(token.image);
               const span = kit.since(token);
-              return kit.ACTION<CelName>(() =>
-                later
-                  ? { span, form: 'between', ...betweenName(later.image, key) }
-                  : { span, form: 'key', name: key },
+              return kit.ACTION(
+                (): CelName =>
+                  later
+                    ? { span, form: 'between', ...betweenName(later.image, key) }
+                    : { span, form: 'key', name: key },
               );
             },
           },
           {
-            ALT: () => {
+            ALT: (): CelName => {
               const token = kit.CONSUME1(Between);
               return { span: kit.place(token), form: 'between', ...betweenName(token.image) };
             },
           },
-          { ALT: () => ({ span: kit.place(kit.CONSUME(Underscore)), form: 'unused' }) },
+          { ALT: (): CelName => ({ span: kit.place(kit.CONSUME(Underscore)), form: 'unused' }) },
         ],
         ERR_MSG: 'the name of a drawing such as 1 or 1.2',
       }),

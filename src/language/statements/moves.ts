@@ -20,7 +20,7 @@ import {
 import type { Numeral } from '../tree.js';
 import type { DirectionNode, MarkedPlace, WayNode } from '../tree-camera.js';
 import { legsOf, movingRules } from './spacing.js';
-import { type StatementRule, statement } from './statement.js';
+import { type Particulars, type StatementRule, statement } from './statement.js';
 
 const QUICK = word('quick');
 const LEVEL = word('level');
@@ -32,7 +32,7 @@ const levelFollows = (kit: Kit) => (): boolean => kit.LA(1).tokenType === LEVEL 
 const quickFollows = (kit: Kit) => (): boolean => kit.LA(1).tokenType === QUICK && kit.LA(2).tokenType !== At;
 
 /** The rules of a pull or a follow: levels, direction, way, range. */
-function dragged(kind: 'pull' | 'follow', kit: Kit, shared: Shared) {
+function dragged<K extends 'pull' | 'follow'>(kind: K, kit: Kit, shared: Shared) {
   const { list, tail } = movingRules(kit, shared);
   const direction = kit.RULE(`${kind}Direction`, () =>
     kit.OR<DirectionNode>({
@@ -54,7 +54,7 @@ function dragged(kind: 'pull' | 'follow', kit: Kit, shared: Shared) {
     kit.OR<WayNode>({
       DEF: [
         {
-          ALT: () => {
+          ALT: (): WayNode => {
             const token = kit.CONSUME(Rate);
             return { span: kit.place(token), form: 'rate', mm: millimetres(token.image.replace('/f', '')) };
           },
@@ -97,11 +97,11 @@ export const moveStatements: readonly StatementRule[] = [
           return { token, names: kit.SUBRULE(list) };
         },
       });
-      return kit.OR<object & { kind: 'truck' | 'levelTruck' }>({
+      return kit.OR<Particulars<'truck' | 'levelTruck'>>({
         DEF: [
           {
             GATE: () => levels !== undefined,
-            ALT: () => {
+            ALT: (): Particulars<'levelTruck'> => {
               const legs = kit.SUBRULE(scale);
               kit.ACTION(() => {
                 if (quick)
@@ -119,7 +119,7 @@ export const moveStatements: readonly StatementRule[] = [
           },
           {
             GATE: () => levels === undefined,
-            ALT: () => ({ kind: 'truck', quick, ...kit.SUBRULE1(camera) }),
+            ALT: (): Particulars<'truck'> => ({ kind: 'truck', quick, ...kit.SUBRULE1(camera) }),
           },
         ],
         ERR_MSG: levels ? 'a size such as 100%@1' : 'a field such as A@1',

@@ -3,7 +3,7 @@
 import type { Kit } from '../kit.js';
 import type { Shared } from '../shared.js';
 import { At, word } from '../tokens.js';
-import type { Quote, Said, Word } from '../tree.js';
+import type { Quote, Said, StatementOf, Word } from '../tree.js';
 import { type StatementRule, statement } from './statement.js';
 
 const OFF = word('off');
@@ -36,7 +36,7 @@ function labelOrText(kit: Kit, { label, text }: Shared): Word | Quote {
 
 export const sheetStatements: readonly StatementRule[] = [
   statement('voice', 'voice "Nao" 1+6..2+20 "Wait for me!"', (kit, shared) => {
-    const manner = kit.RULE('manner', (): 'off' | 'mono' => {
+    const manner = kit.RULE('manner', (): StatementOf<'voice'>['manner'] => {
       const token = kit.OR([{ ALT: () => kit.CONSUME(OFF) }, { ALT: () => kit.CONSUME(MONO) }]);
       return token.tokenType === OFF ? 'off' : 'mono';
     });

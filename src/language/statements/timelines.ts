@@ -25,7 +25,7 @@ import {
   Star,
   word,
 } from '../tokens.js';
-import type { Chart, Item, Numeral, Repeat, Statement, Time } from '../tree.js';
+import type { Chart, Item, Numeral, Repeat, StatementOf, Time } from '../tree.js';
 import { betweenName, keyName } from './drawings.js';
 import { type StatementRule, statement } from './statement.js';
 
@@ -64,7 +64,7 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
       ],
       ERR_MSG: 'a fraction such as 1/2',
     });
-    return kit.ACTION(() => {
+    return kit.ACTION((): Numeral => {
       const [above = Number.NaN, below = 1] = token.image.split('/').map(Number);
       return { span: kit.place(token), value: above / below };
     });
@@ -119,7 +119,7 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
     if (after) lasts = after;
     const on = open();
     const span = kit.since(token);
-    return kit.ACTION(() => {
+    return kit.ACTION((): Item => {
       if (!later) return { kind: 'key', span, name, length: lasts, open: on, chart: spacing };
       return { kind: 'reference', span, ...betweenName(later.image, name), length: lasts, open: on };
     });
@@ -166,20 +166,20 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
     const said = kit.OPTION1(() =>
       kit.OR<Repeat>([
         {
-          ALT: () => {
+          ALT: (): Repeat => {
             kit.CONSUME(Star);
             const times = kit.CONSUME(Integer, { ERR_MSG: 'a number of times' });
             return { form: 'times', times: Number(times.image), span: kit.since(first) };
           },
         },
         {
-          ALT: () => {
+          ALT: (): Repeat => {
             const lasts = kit.SUBRULE(length);
             return { form: 'length', length: lasts, span: kit.since(first) };
           },
         },
         {
-          ALT: () => {
+          ALT: (): Repeat => {
             kit.CONSUME(DotDot);
             return { form: 'open', span: kit.since(first) };
           },
@@ -194,10 +194,10 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
     const token = kit.CONSUME(PhraseName);
     const again = kit.SUBRULE(repeat);
     const span = kit.since(token);
-    return kit.ACTION(() => {
+    return kit.ACTION((): Item => {
       const margin = marginOf(kit, span, again.repeat);
       const name = token.image.normalize('NFC');
-      return { kind: 'phrase', span, name, ...again, ...(margin ? { margin } : {}) };
+      return { kind: 'phrase', span, name, ...again, margin };
     });
   });
 
@@ -236,14 +236,14 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
   return items;
 }
 
-const timeline: StatementRule = {
+export const timelineRule: StatementRule = {
   word: '',
   rule: 'timeline',
   example: 'A "Nao": 1:12 1--2-3:1+0 (4-5-)*3 6..',
   defines: false,
   add: (kit, shared) => {
     const items = itemsRule(kit, shared);
-    return kit.RULE('timeline', (): Statement => {
+    return kit.RULE('timeline', (): StatementOf<'timeline'> => {
       const first: IToken = kit.LA(1);
       const level = kit.SUBRULE(shared.name);
       const title = kit.OPTION(() => kit.SUBRULE(shared.text)) ?? null;
@@ -255,7 +255,7 @@ const timeline: StatementRule = {
 };
 
 export const timelineStatements: readonly StatementRule[] = [
-  timeline,
+  timelineRule,
   statement(
     'phrase',
     'phrase walk = 1--2--3--4--',

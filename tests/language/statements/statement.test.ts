@@ -1,0 +1,45 @@
+/** What the compiler asks of the rule of a statement. The lines under `@ts-expect-error` must not compile: `tsc` is what tests them. */
+
+import { expect, test } from 'vitest';
+import type { Kit } from '../../../src/language/kit.js';
+import type { Shared } from '../../../src/language/shared.js';
+import { statementTable, timelineRule } from '../../../src/language/statements/index.js';
+import { type StatementRule, statement } from '../../../src/language/statements/statement.js';
+import type { Quote, StatementOf } from '../../../src/language/tree.js';
+
+const quote = (kit: Kit, { text }: Shared): Quote => kit.SUBRULE(text);
+
+test('a rule gives exactly the fields of its node', () => {
+  const right: StatementRule = statement('memo', 'memo ""', (kit, shared) => () => ({
+    kind: 'memo',
+    text: quote(kit, shared),
+  }));
+  // @ts-expect-error: the field is called `text`
+  statement('memo', 'memo ""', (kit, shared) => () => ({ kind: 'memo', txt: quote(kit, shared) }));
+  // @ts-expect-error: `text` is missing
+  statement('memo', 'memo ""', () => () => ({ kind: 'memo' }));
+  // @ts-expect-error: a memo has no title
+  statement('memo', 'memo ""', (kit, all) => () => ({ kind: 'memo', text: quote(kit, all), title: null }));
+  statement('memo', 'memo ""', (kit, shared) => () => ({
+    kind: 'memo',
+    text: quote(kit, shared),
+    // @ts-expect-error: the field of another statement
+    path: quote(kit, shared),
+  }));
+  // @ts-expect-error: a text is no number
+  statement('fps', 'fps 24', (kit, shared) => () => ({ kind: 'fps', value: quote(kit, shared) }));
+  // @ts-expect-error: there is no such statement
+  statement('memo', 'memo ""', (kit, shared) => () => ({ kind: 'mem', text: quote(kit, shared) }));
+  expect(right).toMatchObject({ word: 'memo', rule: 'memoStatement', defines: false });
+});
+
+test('kinds that share a node are each found', () => {
+  const kinds: StatementOf<'sound'>['kind'][] = ['sound', 'music'];
+  // @ts-expect-error: a note is no sound
+  kinds.push('note');
+  expect(kinds).toHaveLength(3);
+});
+
+test('timelines are the one statement without a first word', () => {
+  expect(statementTable.filter(({ word }) => word === '')).toEqual([timelineRule]);
+});
