@@ -11,6 +11,7 @@ export const INKS: Readonly<Record<Ink | 'paper' | 'tint', Colour>> = {
   form: [0.62, 0.52, 0.42],
   black: [0, 0, 0],
   grey: [0.3, 0.3, 0.3],
+  light: [0.5, 0.5, 0.5],
   paper: [1, 1, 1],
   tint: [0.9, 0.9, 0.9],
 };

@@ -3,8 +3,11 @@
  * Whoever prints them (PDF, SVG) knows nothing of animation; whoever makes them knows nothing of PDF.
  */
 
-/** `form` is the one pale colour of the ruled form, `text` black; `faint` a lighter black for what is not this page's. */
-export type Ink = 'form' | 'black' | 'grey';
+/**
+ * `form` is the one pale colour of the ruled form; `grey` a lighter black for what is not this page's; `light` is for what is
+ * only a guess, and still comes through a copier.
+ */
+export type Ink = 'form' | 'black' | 'grey' | 'light';
 
 export type Weight = 'regular' | 'bold';
 

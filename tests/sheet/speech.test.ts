@@ -54,6 +54,27 @@ describe('words of Latin scripts', () => {
     expect(rowOf(page!, 'me!')).toEqual([44]);
   });
 
+  it('look exact only where the text ties them to a row', () => {
+    const [page] = laid(
+      'cut 1\ntime 3+0\nA: 1..\nvoice "Ines" 1..2+20 "Mind" @1+14 "that last" @2+2 "step"\n',
+      { convention: 'west', paper: 'legal' },
+    );
+    const inkOf = (word: string) => textsOf(page!.marks).find(({ text }) => text === word)!.ink;
+    expect(['Mind', 'that', 'last', 'step'].map(inkOf)).toEqual(['light', 'black', 'light', 'black']);
+    // A tick stands on the rows of the two tied words, and on no other.
+    const ticks = page!.marks.flatMap((mark) =>
+      mark.kind === 'path' && mark.closed && mark.fill === 'black' && mark.points.length === 3
+        ? [mark.points[1]!]
+        : [],
+    );
+    const rows = ticks.map(
+      ([x, y]) =>
+        page!.rows.find((row) => x > row.x && x < row.x + row.width && y > row.y && y < row.y + row.height)
+          ?.frame,
+    );
+    expect(rows).toEqual([38, 50]);
+  });
+
   it('are turned on their side, or told in the memo, where rows are too few', () => {
     const text = 'Whatever you do, do not let go of that rope before the bell has rung three times.';
     const [turned] = laid(`cut 1\ntime 2+0\nA: 1..\nvoice "Nao" 1..6 "${text}"\n`);
@@ -63,6 +84,24 @@ describe('words of Latin scripts', () => {
     const [told] = laid(`cut 1\ntime 2+0\nA: 1..\nvoice "Nao" 1..3 "${text}"\n`);
     expect(said(told!)).toContain('see memo');
     expect(said(told!)).toContain(`0+1–0+3 Nao: ${text}`.slice(0, 60));
+  });
+});
+
+describe('a sound', () => {
+  const cut = (more: string) =>
+    `cut 1\ntime 4+0\nA: 1..\nsound 1+1..2+0 "ice cracks under the sledge"\n${more}`;
+  const turned = (text: string) =>
+    textsOf(laid(cut(text), { convention: 'west', paper: 'legal' })[0]!.marks).some(
+      (mark) => mark.turn === 90 && mark.text.includes('ice cracks'),
+    );
+
+  it('has the width of the column where nobody speaks', () => {
+    expect(turned('')).toBe(false);
+    expect(turned('voice "Ines" 3+1..4+0 "Back!"\n')).toBe(false);
+  });
+
+  it('stands down the edge of the column where somebody does', () => {
+    expect(turned('voice "Ines" 1+12..2+12 "Back!"\n')).toBe(true);
   });
 });
 
@@ -110,7 +149,7 @@ describe('Japanese', () => {
   // Japanese phonology teaching: とうきょう 4, コンピューター 6).
   it('spreads beats, not characters', () => {
     const frames = (text: string, to: number) =>
-      framed(cells(text), { from: 1, to, text }).map(({ frame }) => frame);
+      framed(cells(text), { from: 1, to, text, tied: false }).map(({ frame }) => frame);
     expect(frames('とうきょう', 16)).toEqual([1, 5, 9, 10, 13]);
     expect(frames('コンピューター', 12)).toEqual([1, 3, 5, 6, 7, 9, 11]);
     expect(frames('はい。', 6)).toEqual([1, 4, 5]);

@@ -4,12 +4,12 @@ import type { Spoken } from '../../shot/shot.js';
 import { rowName } from '../../shot/time.js';
 import { besideGutter } from '../columns.js';
 import { black, line, polyline, textAt } from '../draw.js';
-import { isWide } from '../fit.js';
+import { isWide, wrap } from '../fit.js';
 import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
 import { setDownwards } from '../vertical.js';
-import { barGap, type Lane } from './lane.js';
+import { barGap, type Lane, TICK_MM } from './lane.js';
 import { levelStretches } from './latin-marks.js';
 import type { PlacedSpoken } from './plan.js';
 import { stretches, wholeText } from './plan.js';
@@ -41,13 +41,17 @@ function speakerText(spoken: Spoken, words: Side['plan']['words']): string {
 /** A lane for sounds is this much of one for voices. */
 const NARROW = 0.34;
 
-function laneOf(side: Side, run: Run, lane: number): Lane {
+function laneOf(side: Side, run: Run, { lane, spoken }: PlacedSpoken): Lane {
   const column = besideGutter(run.block.columns.dialogue!, side.geometry.gutters.speech);
   const { voices, sounds } = side.plan.speech;
   const unit = column.width / (voices + sounds * NARROW);
   const sound = lane >= voices;
-  const width = sound ? unit * NARROW : unit;
-  const x = column.x + (sound ? voices * unit + (lane - voices) * width : lane * unit);
+  const own = sound ? unit * NARROW : unit;
+  const place = sound ? voices * unit + (lane - voices) * own : lane * unit;
+  // A sound with nothing beside it has the whole column up to its lane's end.
+  const wide = sound && firstBeside(side, run, { lane, spoken }) > run.last;
+  const x = wide ? column.x : column.x + place;
+  const width = wide ? place + own : own;
   const stripWidth = sound
     ? 0
     : Math.max(side.geometry.leastTextMm * 1.2, Math.min(width * 0.27, 2.7 * side.geometry.scale));
@@ -56,8 +60,18 @@ function laneOf(side: Side, run: Run, lane: number): Lane {
   return { x, width, stripX, stripWidth, wordsX, wordsWidth: x + width - 0.25 - wordsX };
 }
 
-function lineMarks(side: Side, run: Run, { spoken, lane: index }: PlacedSpoken): Mark[] {
-  const lane = laneOf(side, run, index);
+/** The first row of a line here on which something stands in the column at its left; past the last row if nothing does. */
+function firstBeside(side: Side, run: Run, { lane, spoken }: PlacedSpoken): number {
+  const from = Math.max(spoken.frames.from, run.first);
+  const to = Math.min(spoken.frames.to, run.last);
+  return side.plan.speech.placed
+    .filter((other) => other.lane < lane && other.spoken.frames.to >= from && other.spoken.frames.from <= to)
+    .reduce((least, other) => Math.min(least, Math.max(other.spoken.frames.from, from)), run.last + 1);
+}
+
+function lineMarks(side: Side, run: Run, placed: PlacedSpoken): Mark[] {
+  const { spoken, lane: index } = placed;
+  const lane = laneOf(side, run, placed);
   const from = Math.max(spoken.frames.from, run.first);
   const to = Math.min(spoken.frames.to, run.last);
   const top = topOf(side, run, from);
@@ -151,6 +165,8 @@ function soundMarks({ side, run, spoken, lane, from, starts, next }: Here): Told
   const sets = texts.map(({ from: at, text }, i): Told => {
     const top = topOf(side, run, at) + 0.7;
     const end = Math.min(texts[i + 1]?.from ?? next, run.last + 1);
+    const across = onRows(side, run, text, lane, at, Math.min(end, spoken.frames.to + 1));
+    if (across) return across;
     const room = topOf(side, run, end) - top - 0.4;
     const strip = { x: lane.wordsX, width: lane.wordsWidth, top, room };
     const size = { most, least: geometry.leastTextMm, weight: 'regular' } as const;
@@ -161,8 +177,26 @@ function soundMarks({ side, run, spoken, lane, from, starts, next }: Here): Told
   return { marks: sets.flatMap(({ marks }) => marks), end: Math.max(0, ...sets.map(({ end }) => end)) };
 }
 
-function wordMarks(side: Side, run: Run, spoken: Spoken, lane: Lane): Mark[] {
+/** A sound's text across its lane, a line a row; null where the lane is narrow, the rows too few, or the script goes down. */
+function onRows(side: Side, run: Run, text: string, lane: Lane, from: number, end: number): Told | null {
+  const { plan, geometry } = side;
+  if ([...text].some(isWide)) return null;
+  const most = Math.max(geometry.leastTextMm, Math.min(geometry.rowMm * 0.72, 2.2 * geometry.scale));
+  if (lane.wordsWidth < 4 * most) return null;
+  const x = lane.wordsX + 0.4;
+  const lines = wrap(plan.metrics, text, lane.wordsWidth - 0.4, most);
+  if (lines.length > end - from) return null;
+  const marks = lines.map((one, i) =>
+    textAt(x, topOf(side, run, from + i) + geometry.rowMm / 2, one, { sizeMm: most, anchor: 'start' }),
+  );
+  return { marks, end: topOf(side, run, from + lines.length) - 0.6 };
+}
+
+function wordMarks(side: Side, run: Run, spoken: Spoken, whole: Lane): Mark[] {
   const all = stretches(spoken);
+  const lane = all.some(({ tied }) => tied)
+    ? { ...whole, wordsX: whole.wordsX + TICK_MM, wordsWidth: whole.wordsWidth - TICK_MM }
+    : whole;
   const upright = all.some((stretch) => [...stretch.text].some(isWide));
   const set = upright
     ? all.map((stretch) => verticalStretch(side, run, stretch, lane))

@@ -70,20 +70,22 @@ export interface Stretch {
   readonly from: number;
   readonly to: number;
   readonly text: string;
+  /** Whether the text ties its first word to the row `from`; every other word is only spread evenly. */
+  readonly tied: boolean;
 }
 
 /** Words tied to a row begin a stretch there; the others go on with the stretch before them. */
 export function stretches({ frames, parts }: Spoken): Stretch[] {
-  const begun: { from: number; text: string }[] = [];
+  const begun: { from: number; text: string; tied: boolean }[] = [];
   for (const part of parts) {
     const text = part.text.replace(/\s+/gu, ' ').trim();
     const last = begun.at(-1);
-    if (part.frame !== null && part.frame !== last?.from) begun.push({ from: part.frame, text });
+    if (part.frame !== null && part.frame !== last?.from) begun.push({ from: part.frame, text, tied: true });
     else if (last) last.text = `${last.text} ${text}`.trim();
-    else begun.push({ from: frames.from, text });
+    else begun.push({ from: frames.from, text, tied: part.frame !== null });
   }
   return begun
-    .map(({ from, text }, i): Stretch => ({ from, to: (begun[i + 1]?.from ?? frames.to + 1) - 1, text }))
+    .map((one, i): Stretch => ({ ...one, to: (begun[i + 1]?.from ?? frames.to + 1) - 1 }))
     .filter((stretch) => stretch.text !== '' && stretch.to >= stretch.from);
 }
 

@@ -3,7 +3,7 @@ import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
 import type { CellSetting, VerticalCell } from '../vertical.js';
 import { cellMark, columnMarks, emsOf, verticalCells } from '../vertical.js';
-import { barGap, type Lane } from './lane.js';
+import { barGap, type Lane, tick } from './lane.js';
 import type { Stretch } from './plan.js';
 
 /** One character a row where there are rows enough; else closer, then in several columns from right to left. */
@@ -16,16 +16,25 @@ export function verticalStretch(side: Side, run: Run, stretch: Stretch, lane: La
     geometry.leastTextMm,
     Math.min((geometry.rowMm - 0.8) / 0.92, lane.wordsWidth * 0.85, 3 * geometry.scale),
   );
-  const setting: CellSetting = { sizeMm: most, weight: 'regular', ink: 'black' };
+  const setting: CellSetting = { sizeMm: most, weight: 'regular', ink: 'light' };
+  const middle = lane.wordsX + lane.wordsWidth / 2;
+  const known = stretch.tied ? cells[0] : undefined;
+  const pointer =
+    stretch.tied && stretch.from >= run.first && stretch.from <= run.last
+      ? [tick(middle - most * 0.6, topOf(side, run, stretch.from) + geometry.rowMm / 2, geometry)]
+      : [];
   const placed = framed(cells, stretch).filter(({ frame }) => frame >= run.first && frame <= run.last);
   if (placed.length === 0) return [];
-  const middle = lane.wordsX + lane.wordsWidth / 2;
   if (cells.length <= rows && cells.every((cell) => cell.ems <= 1))
-    return placed.flatMap(({ cell, frame }) => {
-      const y = topOf(side, run, frame) + geometry.rowMm / 2;
-      const mark = cellMark(cell, middle, y, setting, metrics);
-      return mark ? [mark] : [];
-    });
+    return [
+      ...pointer,
+      ...placed.flatMap(({ cell, frame }) => {
+        const y = topOf(side, run, frame) + geometry.rowMm / 2;
+        const ink = cell === known ? 'black' : 'light';
+        const mark = cellMark(cell, middle, y, { ...setting, ink }, metrics);
+        return mark ? [mark] : [];
+      }),
+    ];
   const top = topOf(side, run, Math.max(stretch.from, run.first)) + barGap(geometry) * 2 + 0.1;
   const room = topOf(side, run, Math.min(stretch.to, run.last) + 1) - barGap(geometry) * 2 - top;
   const here = placed.map(({ cell }) => cell);
@@ -36,10 +45,13 @@ export function verticalStretch(side: Side, run: Run, stretch: Stretch, lane: La
     const { sizeMm, parts } = broken;
     const pitchX = Math.min(sizeMm * 1.25, lane.wordsWidth / columns);
     const right = middle + ((parts.length - 1) * pitchX) / 2;
-    return parts.flatMap((part, i) => {
-      const pitch = parts.length === 1 ? Math.min(room / emsOf(part), geometry.rowMm) : sizeMm;
-      return columnMarks(part, right - i * pitchX, top, pitch, { ...setting, sizeMm }, metrics);
-    });
+    return [
+      ...pointer,
+      ...parts.flatMap((part, i) => {
+        const pitch = parts.length === 1 ? Math.min(room / emsOf(part), geometry.rowMm) : sizeMm;
+        return columnMarks(part, right - i * pitchX, top, pitch, { ...setting, sizeMm }, metrics);
+      }),
+    ];
   }
   return null;
 }
