@@ -1,7 +1,7 @@
 /** `build --marked-against`: what has changed in each cut since a revision, for change bars and memo. */
 
 import { compare } from '../compare/compare.js';
-import { markedLines, markedRows } from '../compare/marks.js';
+import { markedLadders, markedLines, markedRows } from '../compare/marks.js';
 import type { Found, Job } from '../episode/find.js';
 import { hasErrors } from '../episode/order.js';
 import type { Host } from '../host/host.js';
@@ -51,7 +51,7 @@ export class Marks {
     const { rev: against } = this;
     const { labels } = job.episode.settings;
     const then = this.past.earlier(told);
-    if (then === null) return { against: this.named(told), rows: [], lines: [NEW[labels]] };
+    if (then === null) return { against: this.named(told), rows: [], ladders: [], lines: [NEW[labels]] };
     const { solved: old, diagnostics } = then.compiled;
     if (old === null || hasErrors(diagnostics)) {
       const words = `Cut ${solved.shot.cut} had errors at ${against}: nothing is marked on its sheets.`;
@@ -64,7 +64,8 @@ export class Marks {
     const changes = compare(old, solved);
     const rows = markedRows(changes, solved);
     const lines = markedLines(changes, solved, labels);
-    return { against: lines.length > 0 ? this.named(told) : against, rows, lines };
+    const ladders = markedLadders(changes, solved);
+    return { against: lines.length > 0 ? this.named(told) : against, rows, ladders, lines };
   }
 
   /**

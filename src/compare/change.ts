@@ -176,6 +176,14 @@ export type DrawingChange =
       readonly chart: Was<string>;
       readonly fractions: Was<readonly number[]>;
     }
+  /** Drawings on paper, of a passage with more or fewer in-betweens, that now lie elsewhere on the way. */
+  | {
+      readonly kind: 'places';
+      readonly level: string;
+      readonly from: string;
+      readonly to: string;
+      readonly drawings: readonly ({ readonly drawing: string; readonly cel: number } & Was<number>)[];
+    }
   | {
       readonly kind: 'breakdown';
       readonly level: string;

@@ -5,7 +5,7 @@ import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
 import type { Change, ChangeBody, LevelSeen } from './change.js';
 import { exposureChanges } from './exposures.js';
 import { type Names, nameBoth } from './names.js';
-import { chartChanges, comparePassages, drawingChanges } from './passages.js';
+import { chartChanges, comparePassages, drawingChanges, placeChanges } from './passages.js';
 
 interface Side {
   readonly solved: SolvedLevel;
@@ -140,7 +140,9 @@ function timelineChanges(name: string, old: Side, now: Side): Change[] {
   const anchors = { old: anchorsOf(old.level.timeline), now: anchorsOf(now.level.timeline) };
   const shown = same ? [] : exposureChanges(name, names, anchors, passages.counts);
   const { breakdowns, renumbered } = drawingChanges(name, names);
-  const all = [...keys, ...shown, ...chartChanges(name, passages), ...breakdowns];
+  // Until numbers are pinned nothing is on paper that would lie in the wrong place.
+  const places = now.level.pinned ? placeChanges(name, passages, names) : [];
+  const all = [...keys, ...shown, ...chartChanges(name, passages), ...places, ...breakdowns];
   if (!same && all.length === 0 && old.solved.exposures.length === length)
     all.push({ kind: 'rows', level: name, place, rows: differing(names) });
   return [...all.sort((a, b) => (a.rows?.from ?? 0) - (b.rows?.from ?? 0)), ...renumbered];

@@ -12,6 +12,12 @@ export interface MarkedRows {
   readonly to: number;
 }
 
+export interface MarkedLadder {
+  readonly level: string;
+  readonly from: string;
+  readonly to: string;
+}
+
 /** Rows that get a change bar, place by place, joined where they touch. Sorted by place in the order of the changes, then by row. */
 export function markedRows(changes: readonly Change[], now: SolvedShot): readonly MarkedRows[] {
   const { length } = now.shot;
@@ -33,6 +39,26 @@ export function markedRows(changes: readonly Change[], now: SolvedShot): readonl
     }
     return joined.map((each) => ({ place, ...each }));
   });
+}
+
+/** The ladders of the charts that get a change bar: the passage from one key to another. */
+export function markedLadders(changes: readonly Change[], { levels }: SolvedShot): readonly MarkedLadder[] {
+  const found: MarkedLadder[] = [];
+  const add = (ladder: MarkedLadder) => {
+    const { level, from, to } = ladder;
+    if (!found.some((one) => one.level === level && one.from === from && one.to === to)) found.push(ladder);
+  };
+  for (const change of changes) {
+    if (change.kind === 'chart' || change.kind === 'places' || change.kind === 'in-betweens') {
+      const { level, from, to } = change;
+      add({ level, from, to });
+    } else if (change.kind === 'breakdown') {
+      const level = levels.find(({ name }) => name === change.level);
+      for (const { from, to, drawings } of level?.passages ?? [])
+        if (drawings.includes(change.drawing)) add({ level: change.level, from, to });
+    }
+  }
+  return found;
 }
 
 /** One line a change. */

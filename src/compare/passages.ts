@@ -94,6 +94,35 @@ export function chartChanges(level: string, { same }: Passages): ChangeOf<'chart
   });
 }
 
+/** Drawings that lie elsewhere on the way, though their passage has more or fewer in-betweens. */
+export function placeChanges(level: string, { counts }: Passages, { old, now }: Names): ChangeOf<'places'>[] {
+  const cels = new Map(now.level.drawings.map(({ drawing, cel }) => [drawing, cel]));
+  return counts.flatMap((count) => {
+    if (!count.old || !count.now) return [];
+    const { old: before, now: after } = count;
+    const were = new Map(before.drawings.map((name, i) => [old.symbols.get(name), before.fractions[i]!]));
+    const drawings = after.drawings.flatMap((drawing, i) => {
+      const was = were.get(now.symbols.get(drawing));
+      const cel = cels.get(drawing);
+      const share = after.fractions[i]!;
+      if (was === undefined || cel === undefined || Math.abs(was - share) < 1e-9) return [];
+      return [{ drawing, cel, old: was, now: share }];
+    });
+    if (drawings.length === 0) return [];
+    return [
+      {
+        kind: 'places' as const,
+        level,
+        from: after.from,
+        to: after.to,
+        drawings,
+        place: { kind: 'level' as const, level },
+        rows: { from: after.firstFrame, to: after.firstFrame },
+      },
+    ];
+  });
+}
+
 /** Breakdowns and finished numbers of the drawings that are in both versions. */
 export function drawingChanges(level: string, { old, now }: { old: Named; now: Named }) {
   const before = new Map(old.level.drawings.map((one) => [old.symbols.get(one.drawing)!, one]));

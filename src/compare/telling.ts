@@ -71,15 +71,6 @@ export function numberRuns(
   return runs;
 }
 
-/** A share as it is written on a chart: `3/4`, or with decimals where no small fraction is it. */
-export function share(value: number): string {
-  for (let parts = 2; parts <= 64; parts++) {
-    const count = value * parts;
-    if (Math.abs(count - Math.round(count)) < 1e-6) return `${Math.round(count)}/${parts}`;
-  }
-  return figure(value);
-}
-
 /** Whether two ends name a stretch of drawings that a reader finds in this order: one thing, or two rising numbers. */
 export function rises(first: Seen, last: Seen): boolean {
   if (first.form !== 'drawing' || last.form !== 'drawing') return first === last || first.form === last.form;

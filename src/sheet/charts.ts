@@ -6,14 +6,22 @@
  * the last. Each drawing is a level stroke across that line, at its share of the way, and a thin polyline leads from the
  * stroke to the drawing's line of print: finished number (bold), name, way (not for keys), frames each time it is shown.
  * Keys are ringed: their name in Japan, their number in the west. Breakdowns have a dot on the line, and their name in
- * round brackets in Japan, their number underlined in the west.
+ * round brackets in Japan, their number underlined in the west. A ladder that has changed has a bar of 0.7 mm at its left.
  */
 
 import { rowName } from '../shot/time.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { WORDS } from '../words/words.js';
+import { BAR, barMark } from './changes/bars.js';
 import { arrange, type Body, type Heading, type Sheet } from './charts/arrange.js';
-import { columnsFor, type LadderWords, ladderMarks, type Piece } from './charts/ladder.js';
+import {
+  columnsFor,
+  type LadderPlace,
+  type LadderWords,
+  ladderMarks,
+  type Piece,
+  TITLE_HEIGHT,
+} from './charts/ladder.js';
 import { ladders } from './charts/steps.js';
 import { type Box, line, pale, textAt } from './draw.js';
 import { unitOf } from './geometry.js';
@@ -58,9 +66,19 @@ function inset({ x, y, width, height }: Box): Body {
 }
 
 function bodyMarks(sheet: Sheet, solved: SolvedShot, look: Look): Mark[] {
-  return sheet.placed.flatMap(({ piece, ...place }) =>
-    ladderMarks(piece, place, wordsOf(piece, solved, look), look.metrics),
+  return sheet.placed.flatMap(({ piece, ...place }) => [
+    ...ladderMarks(piece, place, wordsOf(piece, solved, look), look.metrics),
+    ...changeMark(piece, place, look),
+  ]);
+}
+
+/** A bar beside the line of a ladder that differs from another version of the cut. */
+function changeMark({ ladder }: Piece, { x, y, lengthMm }: LadderPlace, { marked }: Look): Mark[] {
+  const { level, passage } = ladder;
+  const changed = marked?.ladders.some(
+    (each) => each.level === level && each.from === passage.from && each.to === passage.to,
   );
+  return changed ? [barMark({ x: x - 1.4, y: y + TITLE_HEIGHT, width: BAR, height: lengthMm })] : [];
 }
 
 function headingMarks({ entry, y, goesOn }: Heading, body: Body, look: Look): Mark[] {

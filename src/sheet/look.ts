@@ -26,6 +26,8 @@ export interface Marked {
   readonly against: string;
   /** Frames from..to, both included, that get a change bar. */
   readonly rows: readonly { readonly place: Place; readonly from: number; readonly to: number }[];
+  /** Passages whose ladders get a change bar, by their keys. */
+  readonly ladders: readonly { readonly level: string; readonly from: string; readonly to: string }[];
   /** What has changed, as lines for the memo, in the language of the form. */
   readonly lines: readonly string[];
 }

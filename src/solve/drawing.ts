@@ -27,14 +27,29 @@ export interface Drawing {
   exposedFrames: number;
 }
 
+/**
+ * Where drawings of a passage lie that exist already. `pinned`: those named in a `cels` line that has additions or gaps, so that it
+ * says how many in-betweens the passage had when it was drawn. `lent`: those of the same passage in the cut that is reused.
+ */
+export type Drawn =
+  | { readonly by: 'pinned'; readonly count: number; readonly line: Span }
+  | {
+      readonly by: 'lent';
+      readonly fractions: readonly number[];
+      readonly chart: Chart['form'];
+      readonly cut: string;
+    };
+
 /** The way between two keys: the same keys in the same order with the same count are one passage, wherever they stand. */
 export interface Passage {
   readonly from: string;
   readonly to: string;
   /** In order; at least one. */
   readonly drawings: readonly Drawing[];
-  /** The chart that is written for it, somewhere. */
-  chart: { readonly form: Chart['form']; readonly fractions: readonly number[]; readonly span: Span } | null;
+  /** The charts that are written for it, wherever it stands. */
+  readonly charts: (Chart & { readonly span: Span })[];
+  /** What is known of the drawings of it that exist, null where that says nothing of their places. */
+  drawn: Drawn | null;
   /** The in-betweens of its first writing. */
   readonly written: readonly Leaf[];
   /** First written at the end of a group, leading back to the group's first key. */
@@ -59,4 +74,8 @@ export function makeDrawing(
     firstFrame: 0,
     exposedFrames: 0,
   };
+}
+
+export function counted({ drawings }: Pick<Passage, 'drawings'>): string {
+  return drawings.length === 1 ? '1 in-between' : `${drawings.length} in-betweens`;
 }

@@ -2,7 +2,7 @@
 
 import type { Report } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
-import type { Level } from '../shot/shot.js';
+import type { Level, Shot } from '../shot/shot.js';
 import type { Drawing, Passage } from './drawing.js';
 import { makeDrawing } from './drawing.js';
 import type { Passages } from './passages.js';
@@ -31,12 +31,14 @@ export function takeKnown(
   level: Level,
   passages: Passages,
   source: SolvedLevel | null,
+  numbering: Shot['numbering'],
   report: Report,
 ): Known {
   const reused = source ? takeReused(level, passages, source, report) : { loose: [], highest: 0 };
   if (!level.pinned) return { ...reused, reused: reused.highest, unused: [], short: [] };
   if (source) agree(level, source, report);
-  const pinned = unpin(level.pinned, passages, new Set(reused.loose.map((drawing) => drawing.name)), report);
+  const taken = new Set(reused.loose.map((drawing) => drawing.name));
+  const pinned = unpin(level.pinned, passages, taken, numbering, report);
   return {
     loose: [...reused.loose, ...pinned.loose],
     highest: Math.max(reused.highest, level.pinned.names.length),
@@ -67,6 +69,7 @@ function takeReused(level: Level, passages: Passages, source: SolvedLevel, repor
       if (same[0]) otherCount(level, passage, same[0].drawings.length, report);
       continue;
     }
+    passage.drawn = { by: 'lent', fractions: match.fractions, chart: match.chart, cut: level.reuse!.cut };
     for (const [i, drawing] of passage.drawings.entries()) {
       const found = free.get(match.drawings[i]!);
       // What the other cut counts but never shows is not on paper: it is new here.

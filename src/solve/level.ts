@@ -3,11 +3,11 @@
 import type { Report } from '../language/diagnostic.js';
 import type { Item, Level, Shot } from '../shot/shot.js';
 import type { Drawing } from './drawing.js';
-import { chartFractions } from './fractions.js';
 import { takeKnown } from './known.js';
 import { cutShort, lay } from './lay.js';
 import { findReferences, nameBetweens } from './names.js';
 import { findPassages } from './passages.js';
+import { placesOf } from './places.js';
 import { playPlaced } from './play.js';
 import type { Exposure, SolvedCycle, SolvedDrawing, SolvedLevel, SolvedPassage } from './solved.js';
 import { type Run, warn } from './warnings.js';
@@ -44,8 +44,9 @@ export function solveLevel(
   });
   const cut = new Set<Item>(placed.filter(cutShort).map((each) => each.item));
   const passages = findPassages(level, timeline.items, (group) => cut.has(group), report);
-  const known = takeKnown(level, passages, source, report);
+  const known = takeKnown(level, passages, source, shot.numbering, report);
   nameBetweens(passages, known);
+  const places = new Map(passages.passages.map((each) => [each, placesOf(each, level.name, report)]));
   const references = findReferences(level, passages, known, report);
   const drawingOf = (item: Item): Drawing | null => {
     if (item.kind === 'key') return passages.keys.get(item.name) ?? null;
@@ -143,14 +144,13 @@ export function solveLevel(
       .flatMap((passage): SolvedPassage[] => {
         const frames = passage.drawings.map((drawing) => drawing.firstFrame).filter((frame) => frame > 0);
         if (frames.length === 0) return [];
-        const { from, to, chart } = passage;
+        const { from, to } = passage;
         const names = passage.drawings.map((drawing) => drawing.name);
         return [
           {
             from,
             to,
-            fractions: chart?.fractions ?? chartFractions({ form: 'even' }, names.length)!,
-            chart: chart?.form ?? 'even',
+            ...places.get(passage)!,
             drawings: names,
             firstFrame: Math.min(...frames),
             span: passage.written[0]!.span,

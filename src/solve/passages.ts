@@ -8,8 +8,7 @@ import type { Report } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
 import type { Group, Item, Leaf, Level } from '../shot/shot.js';
 import type { Drawing, Passage } from './drawing.js';
-import { makeDrawing } from './drawing.js';
-import { chartFractions, narrowestGap } from './fractions.js';
+import { counted, makeDrawing } from './drawing.js';
 import { groupCutShort } from './lay.js';
 import { lastOfPass, leafAt, onceThrough } from './measure.js';
 
@@ -38,9 +37,6 @@ const NO_FROM = {
   between: 'the group before it ends in an in-between; write a key first',
   cut: 'the last pass of the group before it is cut short; write a key first',
 } as const;
-
-/** A gap that hardly anyone can draw. */
-const NARROW = 1 / 16;
 
 /** `isCut`: whether the last pass of a group at the top is cut short. */
 export function findPassages(
@@ -84,7 +80,8 @@ export function findPassages(
         drawings: pending.map((leaf, i) =>
           makeDrawing('inbetween', from.name, leaf.span, { to: to.name, index: i + 1, letter: '' }),
         ),
-        chart: null,
+        charts: [],
+        drawn: null,
         written: pending,
         wrapped,
       };
@@ -99,7 +96,9 @@ export function findPassages(
       betweens.set(leaf, drawing);
       if (leaf.kind === 'between' && leaf.breakdown) drawing.kind = 'breakdown';
     }
-    chart(from, passage);
+    if (!from.chart) return;
+    charted.set(from, true);
+    passage.charts.push(from.chart);
   }
 
   function twoCounts(passage: Passage, other: Passage): void {
@@ -111,50 +110,6 @@ export function findPassages(
         { notes: [{ message: `${counted(other)} here`, span: other.written[0]!.span }] },
       ),
     );
-  }
-
-  function chart(from: Key, passage: Passage): void {
-    if (!from.chart) return;
-    charted.set(from, true);
-    const count = passage.drawings.length;
-    const { span, form } = from.chart;
-    const fractions = chartFractions(from.chart, count);
-    if (!fractions) {
-      const written = from.chart.form === 'fractions' ? from.chart.fractions.length : 0;
-      report(
-        diagnose(
-          'chart-count',
-          span,
-          `The chart has ${written === 1 ? '1 fraction' : `${written} fractions`} for ${counted(passage)} from key ${passage.from} to key ${passage.to}.`,
-        ),
-      );
-      return;
-    }
-    const before = passage.chart;
-    if (!before) {
-      passage.chart = { form, fractions, span };
-      if (form !== 'even' && narrowestGap(fractions) < NARROW - 1e-9) {
-        report(
-          diagnose(
-            'chart-narrow',
-            span,
-            `A gap of this chart is under 1/16 of the way from key ${passage.from} to key ${passage.to}; hardly anyone can draw it.`,
-          ),
-        );
-      }
-    } else if (before.fractions.some((fraction, i) => fraction !== fractions[i])) {
-      report(
-        diagnose(
-          'chart-twice',
-          span,
-          `The passage from key ${passage.from} to key ${passage.to} has another chart already.`,
-          {
-            notes: [{ message: 'the other chart', span: before.span }],
-            fix: { title: 'take this one out', edits: [{ span, text: '' }] },
-          },
-        ),
-      );
-    }
   }
 
   /** Walks a run of items; at the `top` nothing leads back to the first key. */
@@ -287,9 +242,4 @@ export function findPassages(
     );
   }
   return { keys, passages: [...found.values()], betweens, references };
-}
-
-function counted(passage: Passage): string {
-  const count = passage.drawings.length;
-  return count === 1 ? '1 in-between' : `${count} in-betweens`;
 }

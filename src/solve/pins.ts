@@ -2,7 +2,7 @@
 
 import type { Fix, Report } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
-import type { BetweenName, Level, Pinned } from '../shot/shot.js';
+import type { BetweenName, Level, Pinned, Shot } from '../shot/shot.js';
 import type { Drawing, Passage } from './drawing.js';
 import { makeDrawing } from './drawing.js';
 import type { Passages } from './passages.js';
@@ -32,6 +32,7 @@ export function unpin(
   line: NonNullable<Level['pinned']>,
   passages: Passages,
   taken: ReadonlySet<string>,
+  numbering: Shot['numbering'],
   report: Report,
 ): { readonly loose: Drawing[]; readonly unused: number[]; readonly short: Short[] } {
   const loose: Drawing[] = [];
@@ -71,6 +72,10 @@ export function unpin(
         otherCount(line, passage, here, report);
         continue;
       }
+      const count = drawnCount(line, here, passage.to, numbering);
+      const changed = count !== here.length || here.some(({ name }) => name.letter !== '');
+      if (changed && drawings === passage.drawings && !passage.drawn)
+        passage.drawn = { by: 'pinned', count, line: line.span };
       if (drawings.length < passage.drawings.length)
         short.push({ passage, tell: () => otherCount(line, passage, here, report) });
       for (const [i, drawing] of drawings.entries()) {
@@ -89,6 +94,25 @@ export function unpin(
     }
   }
   return { loose, unused, short };
+}
+
+/**
+ * How many in-betweens a passage had when it was drawn: its highest place, and the `_` between that and its second key, which are
+ * lost ones (by frame they are frames on which no drawing starts). `names` in the order of the way.
+ */
+function drawnCount(
+  { names: entries }: NonNullable<Level['pinned']>,
+  names: readonly PinnedBetween[],
+  to: string,
+  numbering: Shot['numbering'],
+): number {
+  const last = names.at(-1)!.name.index;
+  const behind = names.find(({ name }) => name.index === last && name.letter === '')?.cel;
+  if (numbering === 'frame' || behind === undefined) return last;
+  let end = behind;
+  while (entries[end]?.form === 'unused') end++;
+  const next = entries[end];
+  return next?.form === 'key' && next.name === to ? last + end - behind : last;
 }
 
 /** The drawing of each name, in the order of the way; null where the counts do not fit. */

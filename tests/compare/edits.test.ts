@@ -380,3 +380,18 @@ test('reuse of another cut is told, and its drawings are not counted', () => {
   const text = (reuse: string) => `cut 9\ntime 1+0\n${reuse}C: 1--2..\n`;
   expect(note(text(''), text('level C reuse 8/C\n'))).toEqual(['C: reuse of cut 8, level C (was none)']);
 });
+
+describe('a passage on paper', () => {
+  const cut = (timeline: string, names: string) => `cut 1\ntime 1+0\nA: ${timeline}\ncels A ${names}\n`;
+  const old = cut('1--2..', '1 1.1 1.2 2');
+
+  test('says nothing of places while its drawings stay where they lie', () => {
+    expect(note(old, cut('1---2..', '1 1.1 1.2 2 1.2a')).join('\n')).not.toContain(' lies ');
+  });
+
+  test('says where a drawing lies that a chart has moved', () => {
+    const now = cut('1{1/3 1/2 3/4}---2..', '1 1.1 1.2 2 1.2a');
+    expect(note(old, now)).toContain('A: on the way from key 1 to key 2 lies A3 (1.2) at 1/2 (was 2/3)');
+    expect(note(old, now, 'ja').join('\n')).toContain('A：原画1→2 の割り A3 (1.2) 1/2');
+  });
+});

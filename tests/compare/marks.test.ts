@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { compare } from '../../src/compare/compare.js';
-import { markedRows } from '../../src/compare/marks.js';
+import { markedLadders, markedRows } from '../../src/compare/marks.js';
 import { solved } from './say.js';
 
 describe('a cycle', () => {
@@ -22,4 +22,16 @@ describe('a cycle', () => {
   test('of another speed is marked as a whole', () => {
     expect(rows(cut('(1--2--)*4 3..'), cut('on 3 (1--2--)*4 3..'))[0]![0]).toBeLessThan(3);
   });
+});
+
+test('a ladder is marked where its drawings, their places or their kind differ', () => {
+  const cut = (line: string) => `cut 1\ntime 2+0\nA: ${line}\n`;
+  const ladders = (old: string, now: string) =>
+    markedLadders(compare(solved(cut(old)), solved(cut(now))), solved(cut(now))).map(
+      ({ level, from, to }) => `${level} ${from}>${to}`,
+    );
+  expect(ladders('1--2--3..', '1{late}--2--3..')).toEqual(['A 1>2']);
+  expect(ladders('1--2--3..', '1--2---3..')).toEqual(['A 2>3']);
+  expect(ladders('1--2--3..', '1--2-=3..')).toEqual(['A 2>3']);
+  expect(ladders('1--2--3..', '1:12--2--3..')).toEqual([]);
 });

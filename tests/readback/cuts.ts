@@ -25,7 +25,7 @@ export function somewhatMarked({ solved }: Case, pick: (n: number) => number): M
     return { place: places[pick(places.length)]!, from, to: from + pick(60) };
   });
   const lines = Array.from({ length: pick(9) }, (_, i) => `line ${i}: the drawing after it stands later`);
-  return { against: 'HEAD~1', rows, lines };
+  return { against: 'HEAD~1', rows, ladders: [], lines };
 }
 
 /** The same numbers on every run: below n. */

@@ -260,6 +260,22 @@ describe('chart pages', () => {
     expect(numbers.size).toBe(1200);
   });
 
+  it('have a bar beside the ladder of a passage that has changed, along its line and clear of it', () => {
+    const ways: Way[] = [
+      ['1', '2', even(2)],
+      ['2', '3', late(3)],
+    ];
+    const marked = { against: 'HEAD~1', rows: [], lines: [], ladders: [{ level: 'A', from: '2', to: '3' }] };
+    const [page] = chartPages(solvedOf(level('A', ways), level('B', ways)), { ...look(), marked });
+    const bars = page!.marks.flatMap((mark) => (mark.kind === 'path' && mark.fill === 'black' ? [mark] : []));
+    const axis = axes(page!)[1]!;
+    expect(bars).toHaveLength(1);
+    const xs = bars[0]!.points.map(([x]) => x);
+    const ys = bars[0]!.points.map(([, y]) => y);
+    expect(Math.max(...xs)).toBeLessThan(axis.x1 - 4);
+    expect([Math.min(...ys), Math.max(...ys)]).toEqual([axis.y1, axis.y2]);
+  });
+
   it('says when a drawing of a passage is never shown', () => {
     const whole = level('A', [['1', '2', even(2)]]);
     const cut = solvedOf({

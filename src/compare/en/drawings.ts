@@ -1,8 +1,9 @@
 /** What levels show. */
 
+import { share } from '../../solve/fractions.js';
 import type { ChangeOf, Follow, Seen, Shown } from '../change.js';
 import { listOf, listsOf, type Naming } from '../lists.js';
-import { numberRuns, rises, share, type Telling } from '../telling.js';
+import { numberRuns, rises, type Telling } from '../telling.js';
 import type { Sentences } from '../words.js';
 import { later, longer, plural, range, seen, time, times, was } from './common.js';
 
@@ -119,6 +120,12 @@ export const drawings = {
   },
   chart: ({ level, from, to, chart: names, fractions }) =>
     `${level}: in-betweens from key ${from} to key ${to} ${chart(names.now, fractions.now)} ${was(chart(names.old, fractions.old))}`,
+  places: ({ level, from, to, drawings }) => {
+    const places = drawings.map(
+      ({ drawing, cel, old, now }) => `${level}${cel} (${drawing}) at ${share(now)} ${was(share(old))}`,
+    );
+    return `${level}: on the way from key ${from} to key ${to} lies ${places.join(', ')}`;
+  },
   breakdown: ({ level, drawing, cel, now }) =>
     `${level}: ${level}${cel} (${drawing}) is ${now ? 'a breakdown now' : 'no breakdown any more'}`,
   key: ({ level, old, now, frame }, t) => `${level}: key ${now} instead of key ${old}, from ${t.row(frame)}`,

@@ -1,8 +1,9 @@
 /** What levels show. */
 
+import { share } from '../../solve/fractions.js';
 import type { ChangeOf, Follow, Seen, Shown } from '../change.js';
 import { listOf, listsOf, type Naming } from '../lists.js';
-import { numberRuns, rises, share, type Telling } from '../telling.js';
+import { numberRuns, rises, type Telling } from '../telling.js';
 import type { Sentences } from '../words.js';
 import { later, longer, range, seen, time, times, was } from './common.js';
 
@@ -102,6 +103,12 @@ export const drawings = {
   },
   chart: ({ level, from, to, chart: names, fractions }) =>
     `${level}：原画${from}→${to} のツメ ${chart(names.now, fractions.now)}${was(chart(names.old, fractions.old))}`,
+  places: ({ level, from, to, drawings }) => {
+    const places = drawings.map(
+      ({ drawing, cel, old, now }) => `${level}${cel} (${drawing}) ${share(now)}${was(share(old))}`,
+    );
+    return `${level}：原画${from}→${to} の割り ${places.join('、')}`;
+  },
   breakdown: ({ level, drawing, cel, now }) =>
     `${level}：${level}${cel}（${drawing}）${now ? 'を中割り参考に' : 'は中割り参考でなくす'}`,
   key: ({ level, old, now, frame }, t) => `${level}：原画${now}${was(`原画${old}`)}、${t.row(frame)}から`,

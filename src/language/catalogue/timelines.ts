@@ -201,6 +201,16 @@ export const timelines = entries({
       'The same two keys with as many in-betweens are the same drawings wherever they stand, so they are spaced once. Take one chart out; where the passage stands again it need not be written.',
     example: lines('A: 1{late}--2 x:2 1{early}--2..', 'A: 1{late}--2 x:2 1--2..'),
   },
+  'chart-drawn': {
+    severity: 'warning',
+    title: 'a chart that moves a drawing that exists',
+    explanation:
+      'The drawing was made for another place on the way: with the in-betweens that were there when it was pinned, or for the cut that is reused. Draw it anew under a new number (`number --gone` and `--new`), or let the chart say where it lies. A chart with one fraction for each in-between that was there says how those were spaced; a new one then lies half-way between its neighbours.',
+    example: lines(
+      'A: 1{1/4 1/2 3/4}---2..\ncels A 1 1.1 1.2 2 1.2a',
+      'A: 1{1/3 2/3 5/6}---2..\ncels A 1 1.1 1.2 2 1.2a',
+    ),
+  },
   'chart-unused': {
     severity: 'warning',
     title: 'a chart that spaces nothing',

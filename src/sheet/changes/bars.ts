@@ -13,7 +13,7 @@ import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
 
 /** Width of a bar on A4, mm: three times that of the line of a hold, so that it outlives a copy of a copy. */
-const BAR = 0.7;
+export const BAR = 0.7;
 /** What is left free on both sides of a bar within its gutter, on A4, mm. */
 const CLEAR = 0.15;
 /** A bar stands this share of a row inside the edges of its rows. */

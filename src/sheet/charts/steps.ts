@@ -17,6 +17,7 @@ export interface Step {
 }
 
 export interface Ladder {
+  readonly level: string;
   readonly passage: SolvedPassage;
   /** Both keys and what lies between: at least three. */
   readonly steps: readonly Step[];
@@ -53,6 +54,7 @@ function laddersOf(level: SolvedLevel): Ladder[] {
         step(name, passage.fractions[i] ?? 0, 'inbetween', parts),
       );
       return {
+        level: level.name,
         passage,
         steps: [step(passage.from, 0, 'key', parts), ...between, step(passage.to, 1, 'key', parts)],
       };

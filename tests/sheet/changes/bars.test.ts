@@ -23,7 +23,11 @@ const solved = solvedCut(CUT);
 
 function pagesOf(marked: Partial<Marked>, settings: Partial<Settings> = {}, lent: Lent[] = []): Page[] {
   const look = lookOf(settings);
-  return sheetPages(solved, { ...look, lent, marked: { against: 'HEAD~1', rows: [], lines: [], ...marked } });
+  return sheetPages(solved, {
+    ...look,
+    lent,
+    marked: { against: 'HEAD~1', rows: [], ladders: [], lines: [], ...marked },
+  });
 }
 
 const ROW = { place: { kind: 'level', level: 'A' }, from: 13, to: 24 } as const;
