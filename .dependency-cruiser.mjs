@@ -5,12 +5,13 @@ const STAGES = {
   shot: ['words', 'language'],
   solve: ['words', 'language', 'shot'],
   count: ['words', 'language', 'shot', 'solve'],
-  sheet: ['words', 'language', 'shot', 'solve', 'count'],
+  layout: [],
+  sheet: ['words', 'language', 'shot', 'solve', 'count', 'layout'],
   print: ['sheet/marks'],
   export: ['words', 'language', 'shot', 'solve', 'count'],
   compare: ['words', 'language', 'shot', 'solve'],
   draft: ['words', 'language', 'shot', 'solve'],
-  reference: ['words', 'language', 'shot', 'solve', 'sheet'],
+  reference: ['words', 'language', 'shot', 'solve', 'layout', 'sheet'],
   host: [],
   preview: ['words', 'language', 'sheet/marks', 'print/svg'],
   lsp: ['words', 'language', 'shot', 'solve', 'episode', 'host', 'reference'],
@@ -31,7 +32,7 @@ const PACKAGES = {
 };
 
 /** Stages that are functions of what they are given, and know nothing of the machine they run on. */
-const PURE = ['words', 'language', 'shot', 'solve', 'count', 'sheet', 'export', 'compare'];
+const PURE = ['words', 'language', 'shot', 'solve', 'count', 'layout', 'sheet', 'export', 'compare'];
 
 export default {
   forbidden: [

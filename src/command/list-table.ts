@@ -1,8 +1,11 @@
 /** The cut list as a table on a terminal. */
 
-import stringWidth from 'string-width';
 import type { CutList } from '../count/list.js';
 import type { CutRow } from '../count/row.js';
+import { fromTheWidest } from '../layout/column-widths.js';
+import { widest } from '../layout/line-breaking.js';
+import { widthOf } from '../layout/terminal-text.js';
+import { layTextTable, OPEN, type TextColumn, tableLines } from '../layout/text-table.js';
 import { feetAndFrames, secondsAndFrames } from '../shot/time.js';
 import { plural } from './desk.js';
 
@@ -16,8 +19,6 @@ interface Column<T> {
   readonly of: (row: T) => string;
   readonly total?: string;
 }
-
-const GAP = '  ';
 
 /** `width`: columns of the terminal, or null: as wide as the words are. Ends with a line end. */
 export function listTable(list: CutList, width: number | null): string {
@@ -151,73 +152,35 @@ function oneLine(text: string): string {
     .trim();
 }
 
-function table<T>(all: readonly Column<T>[], rows: readonly T[], width: number | null): string[] {
-  const { columns, widths, leftOut } = fitted(all, rows, width);
-  const laid = (texts: readonly string[]): string =>
-    texts
-      .map((text, i) => {
-        const short = shortened(text, widths[i]!);
-        const blanks = ' '.repeat(Math.max(0, widths[i]! - stringWidth(short)));
-        return columns[i]!.right ? blanks + short : short + blanks;
-      })
-      .join(GAP)
-      .trimEnd();
-  const rule = widths.map((one) => '-'.repeat(one)).join(GAP);
+/** Rows of texts, heads over them and totals under them; what is too wide is shortened, then columns are left out. */
+function table<T>(columns: readonly Column<T>[], rows: readonly T[], width: number | null): string[] {
   const totals = columns.map(({ total }) => total ?? '');
+  const totalled = totals.some((one) => one !== '');
+  const placed = columns.map((column, i): TextColumn => {
+    const texts = [...rows.map(column.of), ...(totalled ? [totals[i]!] : [])];
+    const wanted = widest([column.head, ...texts], widthOf);
+    return {
+      heads: [column.head],
+      align: column.right ? 'end' : 'start',
+      wanted,
+      least: Math.min(wanted, column.least ?? wanted),
+      ...(column.spare === undefined ? {} : { optional: column.spare }),
+      cells: () => texts.map((text) => [text]),
+    };
+  });
+  const { pages, leftOut } = layTextTable({
+    columns: placed,
+    rows: rows.length + (totalled ? 1 : 0),
+    sharing: fromTheWidest,
+    border: OPEN,
+    width: width ?? Number.POSITIVE_INFINITY,
+    tooWide: 'overhang',
+  });
+  const lines = tableLines(pages[0]!.sets[0]!, OPEN, (row) => (row === rows.length ? 'light' : null));
   return [
-    laid(columns.map(({ head }) => head)),
-    rule,
-    ...rows.map((row) => laid(columns.map(({ of }) => of(row)))),
-    ...(totals.some((one) => one !== '') ? [rule, laid(totals)] : []),
-    ...(leftOut.length > 0 ? [`Left out here, for want of width: ${leftOut.join(', ')}.`] : []),
+    ...lines.map((line) => line.trimEnd()),
+    ...(leftOut.length > 0
+      ? [`Left out here, for want of width: ${leftOut.map(({ heads }) => heads[0]).join(', ')}.`]
+      : []),
   ];
-}
-
-interface Fitted<T> {
-  readonly columns: readonly Column<T>[];
-  readonly widths: readonly number[];
-  /** Heads of the columns that have no room. */
-  readonly leftOut: readonly string[];
-}
-
-/** Shortens words from the widest column on until the table fits; where that is not enough, leaves columns out. */
-function fitted<T>(all: readonly Column<T>[], rows: readonly T[], width: number | null): Fitted<T> {
-  const natural = new Map(
-    all.map((column) => {
-      const texts = [column.head, column.total ?? '', ...rows.map(column.of)];
-      return [column, texts.reduce((most, text) => Math.max(most, stringWidth(text)), 0)];
-    }),
-  );
-  const least = (column: Column<T>): number =>
-    Math.min(natural.get(column)!, column.least ?? Number.POSITIVE_INFINITY);
-  const sum = (columns: readonly Column<T>[], of: (column: Column<T>) => number): number =>
-    columns.reduce((so, column) => so + of(column) + GAP.length, -GAP.length);
-  const room = width ?? Number.POSITIVE_INFINITY;
-  const spare = all.filter((column) => column.spare !== undefined).sort((a, b) => a.spare! - b.spare!);
-  let columns = all;
-  const leftOut: Column<T>[] = [];
-  while (sum(columns, least) > room && spare.length > 0) {
-    leftOut.push(spare.shift()!);
-    columns = all.filter((column) => !leftOut.includes(column));
-  }
-  const widths = columns.map((column) => natural.get(column)!);
-  for (let beyond = sum(columns, (column) => natural.get(column)!) - room; beyond > 0; beyond--) {
-    const widest = widths.reduce(
-      (most, one, i) => (one > least(columns[i]!) && one > (widths[most] ?? 0) ? i : most),
-      -1,
-    );
-    if (widest < 0) break;
-    widths[widest]! -= 1;
-  }
-  return { columns, widths, leftOut: leftOut.map(({ head }) => head) };
-}
-
-function shortened(text: string, width: number): string {
-  if (stringWidth(text) <= width) return text;
-  let out = '';
-  for (const character of text) {
-    if (stringWidth(out + character) > width - 1) break;
-    out += character;
-  }
-  return `${out}…`;
 }

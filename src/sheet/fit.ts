@@ -1,5 +1,6 @@
 /** Making text fit: smaller first, down to the paper's smallest print, then narrower; what does not fit comes back. */
 
+import { brokenLines } from '../layout/line-breaking.js';
 import type { Box } from './draw.js';
 import { textAt } from './draw.js';
 import type { Ink, Mark, Metrics, Weight } from './marks.js';
@@ -30,47 +31,6 @@ export function fitLine(
   return { sizeMm, squeeze, fits: squeeze >= NARROWEST };
 }
 
-/** Characters that may not begin a line of Japanese. */
-const NOT_FIRST = new Set([
-  ...'、。，．・：；？！’”）〕］｝〉》」』】ーぁぃぅぇぉっゃゅょゎァィゥェォッャュョヮヵヶ々〜…‥,.!?)]}',
-]);
-/** Characters that may not end a line. */
-const NOT_LAST = new Set([...'（〔［｛〈《「『【([{‘“']);
-
-/** True for characters between which a line may break: kana, kanji and their signs. */
-export function isWide(character: string): boolean {
-  const code = character.codePointAt(0)!;
-  return (
-    (code >= 0x2e80 && code <= 0x9fff) ||
-    (code >= 0xf900 && code <= 0xfaff) ||
-    (code >= 0xff00 && code <= 0xff60) ||
-    (code >= 0x20000 && code <= 0x3ffff)
-  );
-}
-
-/** Splits a text into pieces between which lines may break; a piece keeps the blanks behind it. */
-function pieces(text: string): string[] {
-  const out: string[] = [];
-  let piece = '';
-  for (const character of text) {
-    const last = piece.at(-1) ?? '';
-    const breaks =
-      piece !== '' &&
-      ((last === ' ' && character !== ' ') ||
-        ((isWide(character) || isWide(last)) &&
-          !NOT_FIRST.has(character) &&
-          !NOT_LAST.has(last) &&
-          character !== ' '));
-    if (breaks) {
-      out.push(piece);
-      piece = '';
-    }
-    piece += character;
-  }
-  if (piece !== '') out.push(piece);
-  return out;
-}
-
 /** Breaks a text into lines no wider than `width`; words that are wider than a line are cut. Line breaks of the text are kept. */
 export function wrap(
   metrics: Metrics,
@@ -79,27 +39,7 @@ export function wrap(
   sizeMm: number,
   weight: Weight = 'regular',
 ): string[] {
-  const lines: string[] = [];
-  for (const paragraph of text.split('\n')) {
-    let current = '';
-    for (const piece of pieces(paragraph)) {
-      if (metrics.width((current + piece).trimEnd(), sizeMm, weight) <= width) {
-        current += piece;
-        continue;
-      }
-      if (current.trimEnd() !== '') lines.push(current.trimEnd());
-      current = '';
-      for (const character of piece) {
-        if (current !== '' && metrics.width((current + character).trimEnd(), sizeMm, weight) > width) {
-          lines.push(current);
-          current = '';
-        }
-        current += character;
-      }
-    }
-    lines.push(current.trimEnd());
-  }
-  return lines;
+  return brokenLines(text, width, (part) => metrics.width(part, sizeMm, weight));
 }
 
 export interface BoxSetting {

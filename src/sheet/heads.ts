@@ -1,9 +1,10 @@
 /** Over each level's columns: its name, and what there is of it. */
 
+import { isWide } from '../layout/line-breaking.js';
 import type { SolvedLevel } from '../solve/solved.js';
 import type { Column } from './columns.js';
 import type { Box } from './draw.js';
-import { isWide, setInBox } from './fit.js';
+import { setInBox } from './fit.js';
 import type { Geometry } from './geometry.js';
 import type { Mark } from './marks.js';
 import type { Run, Side } from './plan.js';

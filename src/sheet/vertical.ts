@@ -1,7 +1,8 @@
 /** Setting Japanese from top to bottom. */
 
+import { isWide } from '../layout/line-breaking.js';
 import { textAt } from './draw.js';
-import { fitLine, isWide, wrap } from './fit.js';
+import { fitLine, wrap } from './fit.js';
 import type { Ink, Mark, Metrics, Weight } from './marks.js';
 
 /** One place in a column of characters. */

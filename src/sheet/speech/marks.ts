@@ -1,10 +1,11 @@
 /** The dialogue column: speaker, words on their rows, bars at start and end; sounds and music told apart from voices. */
 
+import { isWide } from '../../layout/line-breaking.js';
 import type { Spoken } from '../../shot/shot.js';
 import { rowName } from '../../shot/time.js';
 import { besideGutter } from '../columns.js';
 import { black, line, polyline, textAt } from '../draw.js';
-import { isWide, wrap } from '../fit.js';
+import { wrap } from '../fit.js';
 import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';

@@ -1,16 +1,17 @@
 /** Columns for the camera: moves and light as lines down their rows, with the names of places and the graduations. */
 
+import { broken, widthOf } from '../../layout/terminal-text.js';
+import type { TextColumn } from '../../layout/text-table.js';
 import type { SheetWords } from '../../words/sheet-words.js';
 import type { CameraPlan, Item } from '../camera/plan.js';
-import { type Column, type Rows, rowsWithin } from './column.js';
+import { type Rows, rowsWithin, sheetColumn } from './column.js';
 import { barOn } from './speech.js';
-import { broken, widthOf } from './text.js';
 
 const LEAST = 8;
 const MOST = 22;
 
 /** One column for each move that runs at the same time as another. */
-export function cameraColumns({ placed }: CameraPlan, rows: Rows, words: SheetWords): Column[] {
+export function cameraColumns({ placed }: CameraPlan, rows: Rows, words: SheetWords): TextColumn[] {
   const lanes = new Map<number, Item[]>();
   for (const { item, lane } of placed) {
     if (rowsWithin(rows, { from: item.from, to: item.last }))
@@ -18,18 +19,15 @@ export function cameraColumns({ placed }: CameraPlan, rows: Rows, words: SheetWo
   }
   return [...lanes]
     .sort(([a], [b]) => a - b)
-    .map(([, items]): Column => {
+    .map(([, items]) => {
       const names = items.map((item) => `${saidOn(item, item.from - 1, item.from)} ${item.names[0]}`);
       const numbers = items.flatMap((item) => [...item.numbers.keys()].map((at) => saidOn(item, at - 1, at)));
       const widest = (texts: readonly string[], least: number, most: number): number =>
         Math.min(most, Math.max(least, ...texts.map((text) => widthOf(text) + 2)));
       const least = widest(numbers, LEAST, MOST);
-      return {
-        heads: [words.camera, ''],
-        least,
-        most: widest(names, least, MOST),
-        cells: (width) => itemsOn(items, rows, width),
-      };
+      return sheetColumn([words.camera, ''], least, widest(names, least, MOST), (width) =>
+        itemsOn(items, rows, width),
+      );
     });
 }
 

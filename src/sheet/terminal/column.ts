@@ -1,16 +1,18 @@
-/** A column of the table: what it needs, and what it says on each row. */
+/** What the columns of the sheet on a terminal have in common: their rows, and where ranges of frames stand on these. */
+
+import type { TextColumn } from '../../layout/text-table.js';
 
 /** The frames that have a row, rising; each row tells what is seen on that very frame. */
 export type Rows = readonly number[];
 
-export interface Column {
-  /** Lines over the rows. */
-  readonly heads: readonly string[];
-  /** The narrowest that makes sense, and the widest that it has use for. */
-  readonly least: number;
-  readonly most: number;
-  /** One text a row, of any width: what is too wide is cut. */
-  cells(width: number): readonly string[];
+/** `texts`: one a row, of any width: what is too wide is cut. `least`: the narrowest that makes sense. */
+export function sheetColumn(
+  heads: readonly string[],
+  least: number,
+  wanted: number,
+  texts: (width: number) => readonly string[],
+): TextColumn {
+  return { heads, least, wanted, cells: (width) => texts(width).map((text) => [text]) };
 }
 
 /** The rows that show frames of a range: first and last index, or null for none. */

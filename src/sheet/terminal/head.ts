@@ -1,5 +1,6 @@
 /** What stands over the rows: a fact a line, so that two versions can be compared line by line. */
 
+import { hanging } from '../../layout/terminal-text.js';
 import type { Shot } from '../../shot/shot.js';
 import { feetAndFrames, inFrames, rowName, secondsAndFrames, secondsText } from '../../shot/time.js';
 import type { Counts, SolvedLevel, SolvedShot } from '../../solve/solved.js';
@@ -9,7 +10,6 @@ import type { CameraPlan } from '../camera/plan.js';
 import type { Lent } from '../look.js';
 import { wholeText } from '../speech/plan.js';
 import { speakerOf } from './speech.js';
-import { hanging } from './text.js';
 
 export interface Headed {
   readonly solved: SolvedShot;

@@ -1,14 +1,15 @@
 /** A level's column: what the key animator typed, the finished number beside it, and brackets for what is played again. */
 
+import { inWidth, widthOf } from '../../layout/terminal-text.js';
+import type { TextColumn } from '../../layout/text-table.js';
 import type { SolvedCycle, SolvedLevel } from '../../solve/solved.js';
 import { keySigns, type Sign } from '../keys/signs.js';
-import { type Column, type Rows, rowsWithin } from './column.js';
-import { inWidth, widthOf } from './text.js';
+import { type Rows, rowsWithin, sheetColumn } from './column.js';
 
 /** Marks longer than that are cut. */
 const WIDEST_MARK = 12;
 
-export function levelColumn(level: SolvedLevel, rows: Rows): Column {
+export function levelColumn(level: SolvedLevel, rows: Rows): TextColumn {
   const signs = keySigns(level, 'japan');
   const marks = rows.map((frame, i) => markOn(level, signs, frame, rows[i - 1] ?? null));
   const numbers = rows.map((frame, i) => {
@@ -25,12 +26,8 @@ export function levelColumn(level: SolvedLevel, rows: Rows): Column {
       .trimEnd(),
   );
   const least = widest([...texts, level.name], 1);
-  return {
-    heads: [level.name, level.title],
-    least,
-    most: Math.max(least, Math.min(16, widthOf(level.title))),
-    cells: () => texts,
-  };
+  const wanted = Math.max(least, Math.min(16, widthOf(level.title)));
+  return sheetColumn([level.name, level.title], least, wanted, () => texts);
 }
 
 const HELD = ' │';

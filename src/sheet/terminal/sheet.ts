@@ -1,5 +1,8 @@
 /** The sheet of a solved cut as text for a terminal: the facts of the cut, then a table with one row a frame. Pure. */
 
+import { cellByCell } from '../../layout/column-widths.js';
+import { inWidth } from '../../layout/terminal-text.js';
+import { BOXED, layTextTable, type TextColumn, tableLines } from '../../layout/text-table.js';
 import { FRAMES_A_FOOT } from '../../shot/settings.js';
 import type { SolvedLevel, SolvedShot } from '../../solve/solved.js';
 import type { LabelLanguage } from '../../words/labels.js';
@@ -7,12 +10,10 @@ import { WORDS } from '../../words/words.js';
 import { cameraPlan } from '../camera/plan.js';
 import type { Lent, Neighbours } from '../look.js';
 import { cameraColumns } from './camera.js';
-import type { Column, Rows } from './column.js';
+import { type Rows, sheetColumn } from './column.js';
 import { headLines } from './head.js';
 import { levelColumn } from './levels.js';
 import { notesColumn, speechColumns } from './speech.js';
-import { tables } from './table.js';
-import { inWidth } from './text.js';
 
 /** The narrowest terminal that a sheet is laid out for. */
 export const NARROWEST = 40;
@@ -60,7 +61,22 @@ export function terminalSheet(solved: SolvedShot, look: TerminalLook): string[] 
     ...(notes ? [notes] : []),
   ];
   const rules = rulesOf(rows, unit, look.every ?? 1, [shot.handles.head, shot.length - shot.handles.tail]);
-  return [...head, ...tables({ names: namesColumn(rows, unit, feet), columns, rules, width: look.width })];
+  const { pages } = layTextTable({
+    columns: [namesColumn(rows, unit, feet), ...columns],
+    names: 1,
+    rows: rows.length,
+    sharing: cellByCell,
+    border: BOXED,
+    width: look.width,
+  });
+  const tables = pages.flatMap(({ sets }) => sets);
+  return [
+    ...head,
+    ...tables.flatMap((table, i) => [
+      ...(i > 0 ? [''] : []),
+      ...tableLines(table, BOXED, (row) => rules.get(row) ?? null),
+    ]),
+  ];
 }
 
 function rowsOf(length: number, { from = 1, to = length, every = 1 }: TerminalLook): Rows {
@@ -76,7 +92,7 @@ function levelsOf({ levels }: SolvedShot, { shows }: TerminalLook, west: boolean
 }
 
 /** Each row by its second (or foot) and the frame within it, and by its number from the first row of the sheet. */
-function namesColumn(rows: Rows, unit: number, feet: boolean): Column {
+function namesColumn(rows: Rows, unit: number, feet: boolean): TextColumn {
   const whole = (frame: number): number => Math.floor((frame - 1) / unit);
   const last = rows.at(-1)!;
   const [left, right] = [String(whole(last)).length, Math.max(3, String(last).length)];
@@ -91,7 +107,7 @@ function namesColumn(rows: Rows, unit: number, feet: boolean): Column {
     `${inWidth(feet ? "ft'f" : 's+f', left + 1 + digits)} ${inWidth('no.', right, 'right')}`,
     '',
   ];
-  return { heads, least: width, most: width, cells: () => names };
+  return sheetColumn(heads, width, width, () => names);
 }
 
 /** A line over each whole second (or foot) where that leaves rows between, and a double one where a handle ends or begins. */
@@ -100,13 +116,13 @@ function rulesOf(
   unit: number,
   every: number,
   cutPoints: readonly number[],
-): Map<number, 'light' | 'cut'> {
-  const rules = new Map<number, 'light' | 'cut'>();
+): Map<number, 'light' | 'double'> {
+  const rules = new Map<number, 'light' | 'double'>();
   rows.forEach((frame, i) => {
     const above = rows[i - 1];
     if (above === undefined) return;
     const crosses = (after: number): boolean => above <= after && after < frame;
-    if (cutPoints.some(crosses)) rules.set(i, 'cut');
+    if (cutPoints.some(crosses)) rules.set(i, 'double');
     else if (every * 3 <= unit && Math.floor((above - 1) / unit) < Math.floor((frame - 1) / unit))
       rules.set(i, 'light');
   });

@@ -1,16 +1,17 @@
 /** Columns for what is said and heard, and for notes beside rows. */
 
+import { broken, widthOf } from '../../layout/terminal-text.js';
+import type { TextColumn } from '../../layout/text-table.js';
 import type { Shot, Spoken } from '../../shot/shot.js';
 import type { SheetWords } from '../../words/sheet-words.js';
 import { speechOf, stretches, wholeText } from '../speech/plan.js';
-import { type Column, type Rows, rowsWithin } from './column.js';
-import { broken, widthOf } from './text.js';
+import { type Rows, rowsWithin, sheetColumn } from './column.js';
 
 const LEAST = 10;
 const MOST = 24;
 
 /** One column for each voice that speaks at the same time as another, then those of the sounds. Only those with words on these rows. */
-export function speechColumns(shot: Shot, rows: Rows, words: SheetWords): Column[] {
+export function speechColumns(shot: Shot, rows: Rows, words: SheetWords): TextColumn[] {
   const { placed, voices } = speechOf(shot);
   const lanes = new Map<number, Spoken[]>();
   for (const { spoken, lane } of placed) {
@@ -18,19 +19,11 @@ export function speechColumns(shot: Shot, rows: Rows, words: SheetWords): Column
   }
   return [...lanes]
     .sort(([a], [b]) => a - b)
-    .map(([lane, lines]): Column => {
-      return {
-        heads: [lane < voices ? words.dialogue : headOf(lines, words), ''],
-        least: LEAST,
-        most: Math.min(
-          MOST,
-          Math.max(
-            LEAST,
-            ...lines.map((line) => widthOf(`${speakerOf(line, words)} ${wholeText(line)}`) + 2),
-          ),
-        ),
-        cells: (width) => linesOn(lines, rows, width, words),
-      };
+    .map(([lane, lines]) => {
+      const head = lane < voices ? words.dialogue : headOf(lines, words);
+      const said = lines.map((line) => widthOf(`${speakerOf(line, words)} ${wholeText(line)}`) + 2);
+      const wanted = Math.min(MOST, Math.max(LEAST, ...said));
+      return sheetColumn([head, ''], LEAST, wanted, (width) => linesOn(lines, rows, width, words));
     });
 }
 
@@ -80,27 +73,23 @@ export function barOn(
 }
 
 /** Null where no note stands beside these rows. */
-export function notesColumn({ notes }: Shot, rows: Rows, words: SheetWords): Column | null {
+export function notesColumn({ notes }: Shot, rows: Rows, words: SheetWords): TextColumn | null {
   const placed = notes.flatMap(({ frame, text }) => {
     const row = rows.findIndex((one) => one >= frame);
     return row < 0 || (row === 0 && rows[0] !== frame) ? [] : [{ row, text }];
   });
   if (placed.length === 0) return null;
-  return {
-    heads: [words.notes, ''],
-    least: LEAST,
-    most: Math.min(MOST, Math.max(LEAST, ...placed.map(({ text }) => widthOf(text)))),
-    cells: (width) => {
-      const cells = rows.map(() => '');
-      placed.forEach(({ row, text }, i) => {
-        const lines = broken(text, width);
-        const room = Math.max(1, (placed[i + 1]?.row ?? rows.length) - row);
-        if (lines.length > room) lines.splice(room - 1, lines.length, lines.slice(room - 1).join(' '));
-        lines.slice(0, rows.length - row).forEach((line, j) => {
-          cells[row + j] = cells[row + j] ? `${cells[row + j]} / ${line}` : line;
-        });
+  const wanted = Math.min(MOST, Math.max(LEAST, ...placed.map(({ text }) => widthOf(text))));
+  return sheetColumn([words.notes, ''], LEAST, wanted, (width) => {
+    const cells = rows.map(() => '');
+    placed.forEach(({ row, text }, i) => {
+      const lines = broken(text, width);
+      const room = Math.max(1, (placed[i + 1]?.row ?? rows.length) - row);
+      if (lines.length > room) lines.splice(room - 1, lines.length, lines.slice(room - 1).join(' '));
+      lines.slice(0, rows.length - row).forEach((line, j) => {
+        cells[row + j] = cells[row + j] ? `${cells[row + j]} / ${line}` : line;
       });
-      return cells;
-    },
-  };
+    });
+    return cells;
+  });
 }

@@ -1,8 +1,7 @@
 /** Text measured in the columns of a terminal, where a Chinese character or a kana takes two. */
 
 import stringWidth from 'string-width';
-import { wrap } from '../fit.js';
-import type { Metrics } from '../marks.js';
+import { brokenLines } from './line-breaking.js';
 
 /** Most of a sheet: one column a character, known without asking the library, which takes a thousand times as long. */
 const NARROW = /^[\x20-\x7e│┊╮╯┌├└╶×…–“”→←↑↓°]*$/;
@@ -11,11 +10,9 @@ export function widthOf(text: string): number {
   return NARROW.test(text) ? text.length : stringWidth(text);
 }
 
-const metrics: Metrics = { width: widthOf };
-
 /** Lines of at most `width` columns, broken as the printed sheet breaks them; line breaks of the text are kept. */
 export function broken(text: string, width: number): string[] {
-  return wrap(metrics, plain(text), Math.max(2, width), 1);
+  return brokenLines(plain(text), Math.max(2, width), widthOf);
 }
 
 /** Without what a terminal would obey instead of show. */

@@ -1,6 +1,6 @@
 import stringWidth from 'string-width';
 import { describe, expect, test } from 'vitest';
-import { broken, hanging, inWidth, widthOf } from '../../../src/sheet/terminal/text.js';
+import { broken, hanging, inWidth, widthOf } from '../../src/layout/terminal-text.js';
 
 describe('width', () => {
   // Independent reference: npm string-width, which follows Unicode Standard Annex 11, East Asian Width.

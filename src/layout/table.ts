@@ -1,0 +1,257 @@
+/**
+ * Tables: columns and rows to places on pages. Knows neither what a page is made of nor what the table says: the columns
+ * tell how wide they must be, and give the lines of their cells when they know how wide they are; all lengths have one
+ * unit, millimetres of paper or cells of a terminal. Painters draw what is placed here: `../sheet/table-marks.ts` on paper,
+ * `text-table.ts` as lines of text.
+ */
+
+import { type ColumnExtent, leastSum, type Sharing } from './column-widths.js';
+
+export interface TableColumn extends ColumnExtent {
+  /** Neighbours of one group stay in one set of columns; the group's name may stand over them. */
+  readonly group?: string;
+  /** May be left out of a table that is too wide otherwise: the lowest first. */
+  readonly optional?: number;
+  /** For each row the lines of its cell, in a column as wide as given. */
+  cells(width: number): readonly (readonly string[])[];
+}
+
+export interface Area {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface TableSetting<C extends TableColumn> {
+  readonly columns: readonly C[];
+  /** So many of the first columns name the rows: where the columns are split into sets, they stand at the left of each. */
+  readonly names?: number;
+  readonly rows: number;
+  /** The height of a row whose longest cell has so many lines. */
+  rowHeight(lines: number): number;
+  readonly headHeight: number;
+  readonly sharing: Sharing;
+  /** Between two columns, and at both ends of a line, over and above the columns' own padding. */
+  readonly gap?: number;
+  readonly edge?: number;
+  /** What the table may fill on each page; the height may be infinite. */
+  readonly area: Area;
+  /** Where the table begins on its first page, if not at the area's top. */
+  readonly top?: number;
+  /** Columns that do not fit side by side: `split` into sets of a page each (the default), null for a table, or one set that is too wide. */
+  readonly tooWide?: 'split' | 'refuse' | 'overhang';
+  /** At most so many times side by side on a page, rows going on at the top of the next; 1 if nothing is said. */
+  readonly across?: number;
+  readonly between?: number;
+}
+
+export interface PlacedColumn<C> {
+  readonly column: C;
+  readonly x: number;
+  readonly width: number;
+}
+
+export interface PlacedRow {
+  /** Its index among all rows of the table. */
+  readonly row: number;
+  readonly y: number;
+  readonly height: number;
+  /** Lines of text, for each column of its set. */
+  readonly cells: readonly (readonly string[])[];
+}
+
+/** A head and rows below each other: the table as a whole, or the part of it that stands in one place. */
+export interface TableSet<C> extends Area {
+  readonly headHeight: number;
+  readonly columns: readonly PlacedColumn<C>[];
+  readonly groups: readonly { readonly name: string; readonly x: number; readonly width: number }[];
+  readonly rows: readonly PlacedRow[];
+}
+
+export interface TablePage<C> {
+  readonly sets: readonly TableSet<C>[];
+}
+
+export interface LaidTable<C> {
+  /** Without rows: one page, with the head. Sets of split columns follow each other before the next rows do. */
+  readonly pages: readonly TablePage<C>[];
+  /** Optional columns for which there was no room. */
+  readonly leftOut: readonly C[];
+}
+
+const EPSILON = 1e-9;
+
+/** Null only where it is `tooWide: 'refuse'` and the columns do not fit. Each page takes one row at least, however high it is. */
+export function layTable<C extends TableColumn>(setting: TableSetting<C>): LaidTable<C> | null {
+  const { area, across = 1, between = 0, tooWide = 'split', names = 0 } = setting;
+  const line = lineOf(setting);
+  const { kept, leftOut } = withoutOptional(setting.columns, line.fits(area.width));
+  if (tooWide === 'refuse' && line.least(kept) > area.width) return null;
+  const sets = tooWide === 'split' ? columnSets(kept, names, line.fits(area.width)) : [kept];
+  if (sets.length > 1) return { pages: laid(setting, sets, 1), leftOut };
+  const most = Math.max(
+    1,
+    Math.min(across, Math.floor((area.width + between) / (line.least(kept) + between) + EPSILON)),
+  );
+  for (let times = 1; times < most; times++) {
+    const pages = laid(setting, sets, times);
+    if (pages.length === 1) return { pages, leftOut };
+  }
+  return { pages: laid(setting, sets, most), leftOut };
+}
+
+/** What stands beside the columns on a line. */
+function lineOf({ gap = 0, edge = 0 }: Pick<TableSetting<TableColumn>, 'gap' | 'edge'>) {
+  const beside = (count: number): number => 2 * edge + Math.max(0, count - 1) * gap;
+  return {
+    gap,
+    edge,
+    beside,
+    least: (columns: readonly ColumnExtent[]): number => leastSum(columns) + beside(columns.length),
+    /** Whether columns fit in a width. */
+    fits:
+      (width: number) =>
+      (columns: readonly ColumnExtent[]): boolean =>
+        leastSum(columns) + beside(columns.length) <= width + EPSILON,
+  };
+}
+
+/** Whether columns fit side by side. */
+type Fits = (columns: readonly ColumnExtent[]) => boolean;
+
+function withoutOptional<C extends TableColumn>(
+  all: readonly C[],
+  fits: Fits,
+): { kept: readonly C[]; leftOut: C[] } {
+  const optional = all
+    .filter((column) => column.optional !== undefined)
+    .sort((a, b) => a.optional! - b.optional!);
+  const leftOut: C[] = [];
+  let kept = all;
+  while (!fits(kept) && optional.length > 0) {
+    leftOut.push(optional.shift()!);
+    kept = all.filter((column) => !leftOut.includes(column));
+  }
+  return { kept, leftOut };
+}
+
+/** As few sets as do, in order; a group that is too wide for any has one to itself. */
+function columnSets<C extends TableColumn>(columns: readonly C[], names: number, fits: Fits): C[][] {
+  const first = columns.slice(0, names);
+  const groups: C[][] = [];
+  for (const column of columns.slice(names)) {
+    const last = groups.at(-1);
+    if (last && column.group !== undefined && last[0]!.group === column.group) last.push(column);
+    else groups.push([column]);
+  }
+  const sets: C[][] = [[...first]];
+  for (const group of groups) {
+    const last = sets.at(-1)!;
+    if (last.length === names || fits([...last, ...group])) last.push(...group);
+    else sets.push([...first, ...group]);
+  }
+  return sets;
+}
+
+/** `times` sets side by side on a page; only one set of columns may stand there more than once. */
+function laid<C extends TableColumn>(
+  setting: TableSetting<C>,
+  sets: readonly (readonly C[])[],
+  times: number,
+): TablePage<C>[] {
+  const { area, between = 0, headHeight, names = 0 } = setting;
+  const width = (area.width - (times - 1) * between) / times;
+  const placed = sets.map((columns) => placedColumns(setting, columns, names, width));
+  const cells = placed.map((columns) => columns.map((one) => one.column.cells(one.width)));
+  const heights = Array.from({ length: setting.rows }, (_, row) =>
+    setting.rowHeight(Math.max(1, ...cells.flatMap((set) => set.map((column) => column[row]?.length ?? 0)))),
+  );
+  const pages: TablePage<C>[] = [];
+  let row = 0;
+  do {
+    const y = pages.length === 0 ? (setting.top ?? area.y) : area.y;
+    const chunks: PlacedRow[][] = [];
+    for (let i = 0; i < times && (row < setting.rows || i === 0); i++) {
+      const chunk = rowsFrom(row, heights, y + headHeight, area.y + area.height);
+      row += chunk.length;
+      chunks.push(chunk);
+    }
+    placed.forEach((columns, s) => {
+      pages.push({
+        sets: chunks.map((chunk, i) => {
+          const dx = i * (width + between);
+          const rows = chunk.map((one) => ({
+            ...one,
+            cells: cells[s]!.map((column) => column[one.row] ?? []),
+          }));
+          return setAt(columns, rows, { x: area.x + dx, y, headHeight, dx, edge: setting.edge ?? 0 });
+        }),
+      });
+    });
+  } while (row < setting.rows);
+  return pages;
+}
+
+function rowsFrom(from: number, heights: readonly number[], top: number, bottom: number): PlacedRow[] {
+  const rows: PlacedRow[] = [];
+  let y = top;
+  for (let row = from; row < heights.length; row++) {
+    const height = heights[row]!;
+    if (y + height > bottom + EPSILON && rows.length > 0) break;
+    rows.push({ row, y, height, cells: [] });
+    y += height;
+  }
+  return rows;
+}
+
+/** Columns of one set, the first at the left of the area. A column that is alone beside the names may be narrower than it needs. */
+function placedColumns<C extends TableColumn>(
+  setting: TableSetting<C>,
+  columns: readonly C[],
+  names: number,
+  width: number,
+): PlacedColumn<C>[] {
+  const { gap, edge, beside } = lineOf(setting);
+  const room = width - beside(columns.length);
+  const alone = width - beside(names + 1) - leastSum(columns.slice(0, names));
+  const split = (setting.tooWide ?? 'split') === 'split' && names > 0;
+  const extents = columns.map((one, i) =>
+    i < names || !split ? one : { least: Math.min(one.least, alone), wanted: one.wanted },
+  );
+  const widths = setting.sharing(extents, room);
+  let x = setting.area.x + edge;
+  return columns.map((column, i) => {
+    const one = { column, x, width: widths[i]! };
+    x += one.width + gap;
+    return one;
+  });
+}
+
+function setAt<C extends TableColumn>(
+  columns: readonly PlacedColumn<C>[],
+  rows: readonly PlacedRow[],
+  { x, y, headHeight, dx, edge }: { x: number; y: number; headHeight: number; dx: number; edge: number },
+): TableSet<C> {
+  const moved = dx === 0 ? columns : columns.map((one) => ({ ...one, x: one.x + dx }));
+  const last = moved.at(-1);
+  const lowest = rows.at(-1);
+  const groups: { name: string; x: number; width: number }[] = [];
+  moved.forEach((one, i) => {
+    const { group } = one.column;
+    if (group === undefined) return;
+    const open = groups.at(-1);
+    if (open && moved[i - 1]?.column.group === group) open.width = one.x + one.width - open.x;
+    else groups.push({ name: group, x: one.x, width: one.width });
+  });
+  return {
+    x,
+    y,
+    width: last ? last.x + last.width + edge - x : 0,
+    height: lowest ? lowest.y + lowest.height - y : headHeight,
+    headHeight,
+    columns: moved,
+    groups,
+    rows,
+  };
+}
