@@ -6,6 +6,7 @@ import { findCuts } from '../src/episode/find.js';
 import { memoryHost } from '../src/host/memory.js';
 import { nodeHost } from '../src/host/node.js';
 import type { Diagnostic } from '../src/language/diagnostic.js';
+import { messageOf } from '../src/language/message.js';
 
 /** A cut outside any episode; `files` lie in its folder. */
 export function compileText(text: string, files: Readonly<Record<string, string>> = {}): Compiled {
@@ -27,6 +28,6 @@ export async function compileFiles(...paths: readonly string[]): Promise<Map<str
 /** `error timeline-short: …`, for failures that explain themselves. */
 export function said(diagnostics: readonly Diagnostic[]): string[] {
   return diagnostics.map(
-    ({ severity, code, message, span }) => `${severity} ${code}: ${message} (${span.file} ${span.start})`,
+    (one) => `${one.severity} ${one.code}: ${messageOf(one, 'en')} (${one.span.file} ${one.span.start})`,
   );
 }

@@ -3,11 +3,12 @@ import { cutList } from '../src/language/catalogue/cut-list.js';
 import { episode } from '../src/language/catalogue/episode.js';
 import { files } from '../src/language/catalogue/files.js';
 import { handover } from '../src/language/catalogue/handover.js';
-import type { Entry } from '../src/language/catalogue/index.js';
+import { type Code, catalogue } from '../src/language/catalogue/index.js';
 import { statements } from '../src/language/catalogue/statements.js';
 import { timelines } from '../src/language/catalogue/timelines.js';
 import { typing } from '../src/language/catalogue/typing.js';
 import { words } from '../src/language/catalogue/words.js';
+import { aboutCode } from '../src/language/message.js';
 import { statementPages } from '../src/reference/index.js';
 
 /** What a message is about, for whoever does not know its code. */
@@ -25,8 +26,8 @@ const SUBJECTS: readonly (readonly [title: string, codes: readonly string[]])[] 
 ];
 
 /** The reference page of every message, written out of the catalogue: an index by subject, then all of them from A to Z. */
-export function messagesPage(catalogue: Readonly<Record<string, Entry>>): string {
-  const codes = Object.keys(catalogue).sort();
+export function messagesPage(): string {
+  const codes = Object.keys(catalogue).sort() as Code[];
   const left = codes.filter((code) => !SUBJECTS.some(([, own]) => own.includes(code)));
   const groups = [...SUBJECTS, ...(left.length > 0 ? [['Others', left] as const] : [])];
   return `# Messages
@@ -34,19 +35,21 @@ export function messagesPage(catalogue: Readonly<Record<string, Entry>>): string
 Written out of the catalogue; do not edit. \`cutwright explain CODE\` says the same. An error keeps a cut from printing, a warning
 and a hint do not. By subject; below, [all of them from A to Z](#${codes[0]}).
 
-${groups.map(([title, own]) => index(title, [...own].sort(), catalogue)).join('\n\n')}
+${groups.map(([title, own]) => index(title, [...own].sort() as Code[])).join('\n\n')}
 
-${codes.map((code) => section(code, catalogue[code]!)).join('\n')}`;
+${codes.map((code) => section(code)).join('\n')}`;
 }
 
-function index(title: string, codes: readonly string[], catalogue: Readonly<Record<string, Entry>>): string {
+function index(title: string, codes: readonly Code[]): string {
   const rows = codes.map(
-    (code) => `| [${code}](#${code}) | ${catalogue[code]!.severity} | ${catalogue[code]!.title} |`,
+    (code) => `| [${code}](#${code}) | ${catalogue[code].severity} | ${aboutCode(code, 'en').title} |`,
   );
   return `### ${title}\n\n| code | | |\n| --- | --- | --- |\n${rows.join('\n')}`;
 }
 
-function section(code: string, { severity, explanation, example }: Entry): string {
+function section(code: Code): string {
+  const { severity, example } = catalogue[code];
+  const { explanation } = aboutCode(code, 'en');
   const said = `## ${code}\n\n*${severity}* ${explanation}\n${statementsOf(code)}`;
   if (example.kind === 'situation')
     return said + situation('Faulty', example.failing) + situation('Mended', example.mended);

@@ -49,7 +49,7 @@ async function blank(host: Host, options: Options): Promise<number> {
     target.path === null
       ? null
       : overwriting(host, path, options.output, { file: COMMAND_LINE, start: 0, end: 0 });
-  if (refused) throw new LineFault(refused.code, options.output, refused.message);
+  if (refused) throw new LineFault(refused.code, options.output, refused.parameters);
   const [{ Press, blankDocument }, { blankPages }] = await Promise.all([
     import('./press.js'),
     import('../sheet/blank.js'),
@@ -59,7 +59,7 @@ async function blank(host: Host, options: Options): Promise<number> {
   const pages = Array.from({ length: copies }, () => set).flat();
   const bytes = await press.print(blankDocument(pages, settings));
   const fault = deliver(host, target, bytes, { file: COMMAND_LINE, start: 0, end: 0 });
-  if (fault) throw new LineFault(fault.code, options.output, fault.message);
+  if (fault) throw new LineFault(fault.code, options.output, fault.parameters);
   const count = plural(pages.length, 'page');
   desk.say(target.path === null ? `wrote ${count} to standard output` : `wrote ${target.name}: ${count}`);
   return desk.finish();

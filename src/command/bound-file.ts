@@ -25,7 +25,7 @@ export class OneFile {
     const { host, found } = run;
     this.inputs = inputsOf(host, found);
     const refusal = target.path === null ? null : this.refusal([]);
-    if (refusal) throw new LineFault(refusal.code, run.plan.options.output ?? null, refusal.message);
+    if (refusal) throw new LineFault(refusal.code, run.plan.options.output ?? null, refusal.parameters);
     if (target.path !== null) host.sweep(dirname(host.real(target.path)));
   }
 

@@ -21,7 +21,7 @@ export async function printCard(
   const path = resolve(host.cwd, output);
   const target = output === '-' ? STANDARD_OUTPUT : { path, name: output };
   const refused = target.path === null ? null : overwriting(host, path, output, NOWHERE);
-  if (refused) throw new LineFault(refused.code, output, refused.message);
+  if (refused) throw new LineFault(refused.code, output, refused.parameters);
   const press = Press.open(host);
   const page = cardPage(paper, commands, press.fonts.metrics);
   const bytes = await press.print({
@@ -33,7 +33,7 @@ export async function printCard(
     trueSize: false,
   });
   const fault = deliver(host, target, bytes, NOWHERE);
-  if (fault) throw new LineFault(fault.code, output, fault.message);
+  if (fault) throw new LineFault(fault.code, output, fault.parameters);
   const desk = new Desk(host, 'human', false);
   desk.say(target.path === null ? 'wrote 1 page to standard output' : `wrote ${target.name}: 1 page`);
   return desk.finish();

@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import { type Code, catalogue, type Entry } from '../language/catalogue/index.js';
+import { aboutCode } from '../language/message.js';
 import { byWord } from '../language/statements/index.js';
 import { nearest } from '../language/suggest.js';
 import { wordsOf } from '../language/vocabulary.js';
@@ -72,16 +73,18 @@ function explained(typed: string): string {
 }
 
 function list(): string {
-  const rows = Object.entries<Entry>(catalogue);
+  const rows = Object.entries(catalogue) as [Code, Entry][];
   const width = Math.max(...rows.map(([code]) => code.length));
   const codes = rows.map(
-    ([code, { severity, title }]) => `${code.padEnd(width)}  ${severity.padEnd(7)}  ${title}\n`,
+    ([code, { severity }]) =>
+      `${code.padEnd(width)}  ${severity.padEnd(7)}  ${aboutCode(code, 'en').title}\n`,
   );
   return `Statements\n\n${plainList()}\n\nMessages\n\n${codes.join('')}`;
 }
 
 function explanation(code: Code): string {
-  const { severity, title, explanation: words, example } = catalogue[code];
+  const { severity, example } = catalogue[code];
+  const { title, explanation: words } = aboutCode(code, 'en');
   const parts = [`${code} (${severity}): ${title}`, wrap(words)];
   const files = example.kind === 'text' ? Object.entries(example.files ?? {}) : [];
   for (const [name, text] of files) parts.push(`With ${name}:\n\n${indent(text)}`);

@@ -125,7 +125,7 @@ class OneTable implements Exporter {
     const inputs = inputsOf(host, found);
     const span = { file: COMMAND_LINE, start: 0, end: 0 };
     const refused = overwriting(host, this.target.path, output, span, (real) => inputs.has(real));
-    if (refused) throw new LineFault(refused.code, output, refused.message);
+    if (refused) throw new LineFault(refused.code, output, refused.parameters);
   }
 
   cut(solved: SolvedShot): boolean {
@@ -138,7 +138,7 @@ class OneTable implements Exporter {
     if (rows.length === 0) return;
     const bytes = Buffer.from(csvHeader(this.table, this.options) + rows.join(''), 'utf8');
     const fault = deliver(host, target, bytes, { file: COMMAND_LINE, start: 0, end: 0 });
-    if (fault) throw new LineFault(fault.code, target.name, fault.message);
+    if (fault) throw new LineFault(fault.code, target.name, fault.parameters);
     if (target.path !== null)
       desk.say(`wrote ${target.name}: ${this.table} of ${plural(rows.length, 'cut')}`);
   }

@@ -73,7 +73,7 @@ export async function exportEdit(
   }
   const span = { file: COMMAND_LINE, start: 0, end: 0 };
   const fault = deliver(host, target, Buffer.from(made.text, 'utf8'), span);
-  if (fault) throw new LineFault(fault.code, target.name, fault.message);
+  if (fault) throw new LineFault(fault.code, target.name, fault.parameters);
   if (target.path !== null) {
     desk.say(
       `wrote ${target.name}: ${plural(cuts.length, 'cut')}, ${secondsAndFrames(edit.frames, edit.fps)}`,
@@ -112,7 +112,7 @@ function targetOf(host: Host, found: Found, form: EditForm, output: string): Tar
   const inputs = inputsOf(host, found);
   const span = { file: COMMAND_LINE, start: 0, end: 0 };
   const refused = overwriting(host, target.path, output, span, (real) => inputs.has(real));
-  if (refused) throw new LineFault(refused.code, output, refused.message);
+  if (refused) throw new LineFault(refused.code, output, refused.parameters);
   return target;
 }
 

@@ -1,23 +1,23 @@
 /** Faults of the command line, shown like those of a text: the line itself is the source, with a caret under the word. */
 
-import type { Code } from '../language/catalogue/index.js';
+import type { Code, Messages } from '../language/catalogue/index.js';
 import { type Diagnostic, diagnose, type Fix } from '../language/diagnostic.js';
 
 /** What messages call the command line. */
 export const COMMAND_LINE = 'command line';
 
 /** Thrown by whatever reads the command line; main() prints it and leaves with 2. */
-export class LineFault extends Error {
+export class LineFault<C extends Code = Code> extends Error {
   override readonly name = 'LineFault';
 
   /** `word` is the argument to point at; null: the end of the line. */
   constructor(
-    readonly code: Code,
+    readonly code: C,
     readonly word: string | null,
-    message: string,
+    readonly parameters: Messages[C],
     readonly better?: string,
   ) {
-    super(message);
+    super(code);
   }
 
   /** The diagnostic, with the source that its span points into. */
@@ -28,7 +28,7 @@ export class LineFault extends Error {
     const fix: Fix | undefined = this.better
       ? { title: `write ${this.better}`, edits: [{ span, text: this.better }] }
       : undefined;
-    return { diagnostic: diagnose(this.code, span, this.message, { fix }), source };
+    return { diagnostic: diagnose(this.code, span, this.parameters, { fix }), source };
   }
 
   private place(argv: readonly string[], words: readonly string[]): { start: number; end: number } {

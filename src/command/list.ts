@@ -169,13 +169,13 @@ function targetOf(host: Host, found: Found, { output }: Options): Target {
   const inputs = inputsOf(host, found);
   const span = { file: COMMAND_LINE, start: 0, end: 0 };
   const refused = overwriting(host, path, output, span, (real) => inputs.has(real));
-  if (refused) throw new LineFault(refused.code, output, refused.message);
+  if (refused) throw new LineFault(refused.code, output, refused.parameters);
   return { path, name: output };
 }
 
 function put(host: Host, target: Target, bytes: Uint8Array): void {
   const fault = deliver(host, target, bytes, { file: COMMAND_LINE, start: 0, end: 0 });
-  if (fault) throw new LineFault(fault.code, target.name, fault.message);
+  if (fault) throw new LineFault(fault.code, target.name, fault.parameters);
 }
 
 /** A budget is that of the whole episode, and says nothing of some of its cuts. */

@@ -9,6 +9,7 @@ import { type StoryCut, storyOf } from '../episode/story.js';
 import { cutText } from '../episode/templates.js';
 import type { Host } from '../host/host.js';
 import { diagnose } from '../language/diagnostic.js';
+import { messageOf } from '../language/message.js';
 import { parse } from '../language/parse.js';
 import { withoutMark } from '../language/source.js';
 import { nearest } from '../language/suggest.js';
@@ -84,7 +85,7 @@ export async function newCut(host: Host, number: string | undefined, options: Ne
     const bytes = Buffer.from(text, 'utf8');
     const { diagnostics } = compile(host, path, episode, { name, bytes });
     const fault = diagnostics.find(({ severity, span }) => severity === 'error' && span.file === name);
-    if (fault) throw badWord(options, text.slice(fault.span.start, fault.span.end), fault.message);
+    if (fault) throw badWord(options, text.slice(fault.span.start, fault.span.end), messageOf(fault, 'en'));
   }
   for (const { path, name, text } of placed) {
     if (path === null) host.out(text);

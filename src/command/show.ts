@@ -7,6 +7,7 @@ import { episodeOf, findCuts, type Job } from '../episode/find.js';
 import { newShelf, type Shelf } from '../episode/shelf.js';
 import type { Host } from '../host/host.js';
 import type { Code } from '../language/catalogue/index.js';
+import { messageOf } from '../language/message.js';
 import { lines, placeAt } from '../language/source.js';
 import { nearest } from '../language/suggest.js';
 import { hanging } from '../layout/terminal-text.js';
@@ -173,10 +174,11 @@ function sheetOf(compiled: Compiled, { name }: Job, choices: Choices): string[] 
 function problems({ diagnostics, sources }: Compiled, own: string, width: number): string[] {
   return diagnostics
     .filter(({ severity }) => severity !== 'hint')
-    .flatMap(({ severity, code, message, span }) => {
+    .flatMap((one) => {
+      const { severity, code, span } = one;
       const { line, column } = placeAt(lines(sources.get(span.file) ?? ''), span.start);
       const file = span.file === own ? '' : `${span.file}:`;
-      return hanging(`! ${file}${line}:${column}: ${severity}[${code}]: ${message}`, width, 4);
+      return hanging(`! ${file}${line}:${column}: ${severity}[${code}]: ${messageOf(one, 'en')}`, width, 4);
     });
 }
 

@@ -1,8 +1,8 @@
 import type { Diagnostic } from '../language/diagnostic.js';
 
 /** Two diagnostics of one identity are one. */
-export function identity({ code, span, message }: Diagnostic): string {
-  return JSON.stringify([code, span.file, span.start, span.end, message]);
+export function identity({ code, span, parameters }: Diagnostic): string {
+  return JSON.stringify([code, span.file, span.start, span.end, parameters]);
 }
 
 /** Whether a cut is not to be printed; `strict` makes warnings count. */

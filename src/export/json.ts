@@ -1,6 +1,7 @@
 /** The public, versioned form of a solved cut. schema.json beside this file describes it. */
 
 import type { Diagnostic } from '../language/diagnostic.js';
+import { messageOf } from '../language/message.js';
 import { lines, placeAt } from '../language/source.js';
 import type { Artwork, PlacementFrame } from '../solve/camera/solved.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
@@ -185,10 +186,11 @@ function artwork({ width, height, needed }: Artwork): ExportedArtwork {
 }
 
 function remark(
-  { code, severity, message, span }: Diagnostic,
+  { code, severity, parameters, span }: Diagnostic,
   sources: ReadonlyMap<string, string>,
 ): ExportedRemark {
   const place = placeAt(lines(sources.get(span.file) ?? ''), span.start);
+  const message = messageOf({ code, parameters }, 'en');
   return { code, severity, message, file: span.file, line: place.line, column: place.column };
 }
 

@@ -1,10 +1,12 @@
 /**
  * The one diagnostic type of the program: data, collected by every stage, sorted, then printed
- * (for people, as JSON, as GitHub annotations; later in an editor).
+ * (for people, as JSON, as GitHub annotations, in an editor). Its sentences are made by the printers: see `message.ts`.
  */
 
-import type { Code } from './catalogue/index.js';
+import type { Fixes } from './catalogue/fixes.js';
+import type { Code, Messages } from './catalogue/index.js';
 import { catalogue } from './catalogue/index.js';
+import type { Notes } from './catalogue/notes.js';
 
 export type Severity = 'error' | 'warning' | 'hint';
 
@@ -15,11 +17,10 @@ export interface Span {
   readonly end: number;
 }
 
-/** A further remark; with a span when it speaks of another place. */
-export interface Note {
-  readonly message: string;
-  readonly span?: Span;
-}
+/** A further remark with its parameters; with a span when it speaks of another place. */
+export type Note =
+  | { [N in keyof Notes]: { readonly note: N; readonly span?: Span } & Notes[N] }[keyof Notes]
+  | { readonly message: string; readonly span?: Span };
 
 /** Replaces the text of `span` by `text`. */
 export interface Edit {
@@ -27,34 +28,36 @@ export interface Edit {
   readonly text: string;
 }
 
+/** What a fix does, with its parameters. */
+export type Action =
+  | { [F in keyof Fixes]: { readonly action: F } & Fixes[F] }[keyof Fixes]
+  | { readonly title: string };
+
 /** An edit that mends the fault; applying it gives valid text. */
-export interface Fix {
-  readonly title: string;
-  readonly edits: readonly Edit[];
-}
+export type Fix = Action & { readonly edits: readonly Edit[] };
 
 export interface Diagnostic {
   readonly code: Code;
   readonly severity: Severity;
   readonly span: Span;
-  /** One sentence in trade words that says what is wrong. */
-  readonly message: string;
+  /** What the sentence of this code is about; `messageOf` makes the sentence. */
+  readonly parameters: Messages[Code];
   readonly notes: readonly Note[];
   readonly fix?: Fix;
 }
 
 /** Makes a diagnostic; the severity comes from the catalogue, so that a code means one thing everywhere. */
-export function diagnose(
-  code: Code,
+export function diagnose<C extends Code>(
+  code: C,
   span: Span,
-  message: string,
+  parameters: Messages[C],
   more: { notes?: readonly Note[]; fix?: Fix | undefined } = {},
 ): Diagnostic {
   return {
     code,
     severity: catalogue[code].severity,
     span,
-    message,
+    parameters,
     notes: more.notes ?? [],
     ...(more.fix ? { fix: more.fix } : {}),
   };

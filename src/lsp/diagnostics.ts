@@ -11,6 +11,7 @@ import {
   type WorkspaceEdit,
 } from 'vscode-languageserver';
 import type { Diagnostic, Edit, Severity, Span } from '../language/diagnostic.js';
+import { actionOf, messageOf, noteOf } from '../language/message.js';
 import type { Text } from './text.js';
 import type { Analysis, Workspace } from './workspace.js';
 
@@ -38,7 +39,8 @@ function told({ compiled, episode, name }: Analysis): Told[] {
   const uses = (compiled?.tree?.statements ?? []).flatMap((one) => (one.kind === 'use' ? [one.path] : []));
   const start = { file: name, start: 0, end: 0 };
   return (compiled ?? episode).diagnostics.flatMap((diagnostic): Told[] => {
-    const { span, severity, message, notes } = diagnostic;
+    const { span, severity, notes } = diagnostic;
+    const message = messageOf(diagnostic, 'en');
     if (span.file === name) return [{ diagnostic, at: span, message }];
     if (severity !== 'error' || !compiled) return [];
     const named = uses.find(({ text }) => basename(text) === basename(span.file)) ?? uses[0];
@@ -75,13 +77,14 @@ export function diagnosticsOf(workspace: Workspace, analysis: Analysis): Shown[]
 
 function shown(workspace: Workspace, analysis: Analysis, { diagnostic, at, message }: Told): Shown {
   const { code, severity, notes } = diagnostic;
-  const related = notes.flatMap(({ message: said, span }) => {
+  const related = notes.flatMap((note) => {
+    const { span } = note;
     const place = span && placeIn(workspace, analysis, span.file);
     return span && place
-      ? [{ location: { uri: place.uri, range: place.text.range(span) }, message: said }]
+      ? [{ location: { uri: place.uri, range: place.text.range(span) }, message: noteOf(note, 'en') }]
       : [];
   });
-  const unplaced = notes.filter(({ span }) => !span).map((note) => `\n${note.message}`);
+  const unplaced = notes.filter(({ span }) => !span).map((note) => `\n${noteOf(note, 'en')}`);
   return {
     range: analysis.text.range(at),
     severity: SEVERITIES[severity],
@@ -104,9 +107,10 @@ export function actionsAt(
     if (!fix || one.at.start > end || one.at.end < start) return [];
     const edit = workspaceEdit(workspace, analysis, fix.edits);
     if (!edit) return [];
+    const title = actionOf(fix, 'en');
     return [
       {
-        title: fix.title.charAt(0).toUpperCase() + fix.title.slice(1),
+        title: title.charAt(0).toUpperCase() + title.slice(1),
         kind: CodeActionKind.QuickFix,
         diagnostics: [shown(workspace, analysis, one)],
         isPreferred: true,

@@ -1,6 +1,7 @@
 /** Diagnostics as the page shows them. */
 
 import type { Diagnostic } from '../language/diagnostic.js';
+import { actionOf, messageOf, noteOf } from '../language/message.js';
 import { lines, lineText, placeAt, withoutMark, withoutTabs } from '../language/source.js';
 import type { Problem } from './shown.js';
 
@@ -23,7 +24,7 @@ export function problemsOf(
     tables.set(file, known);
     return known;
   };
-  return diagnostics.slice(0, MOST).map(({ severity, code, message, notes, fix, span }) => {
+  return diagnostics.slice(0, MOST).map(({ severity, code, parameters, notes, fix, span }) => {
     const table = tableOf(span.file);
     const place = table && placeAt(table, span.start);
     const excerpt = [];
@@ -36,9 +37,9 @@ export function problemsOf(
     return {
       severity,
       code,
-      message,
-      notes: notes.map((note) => note.message),
-      fix: fix?.title ?? null,
+      message: messageOf({ code, parameters }, 'en'),
+      notes: notes.map((note) => noteOf(note, 'en')),
+      fix: fix ? actionOf(fix, 'en') : null,
       file: span.file,
       line: place?.line ?? null,
       column: place ? withoutTabs(before).length + 1 : null,

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { memoryHost } from '../../src/host/memory.js';
-import { catalogue } from '../../src/language/catalogue/index.js';
+import { type Code, catalogue } from '../../src/language/catalogue/index.js';
+import { aboutCode } from '../../src/language/message.js';
 import { byWord } from '../../src/language/statements/index.js';
 import { wordsOf } from '../../src/language/vocabulary.js';
 import { statementPages } from '../../src/reference/index.js';
@@ -167,11 +168,11 @@ describe('explain', () => {
   });
 
   test('says what every code means, with both examples, in lines that fit a terminal', async () => {
-    for (const [code, { explanation, example }] of Object.entries(catalogue)) {
+    for (const [code, { example }] of Object.entries(catalogue)) {
       const { status, out } = await runOn({}, 'explain', code);
       expect(status).toBe(0);
       const flat = out.replace(/\s+/g, ' ');
-      for (const text of [explanation, example.failing, example.mended]) {
+      for (const text of [aboutCode(code as Code, 'en').explanation, example.failing, example.mended]) {
         expect(flat, code).toContain(text.replace(/\s+/g, ' ').trim());
       }
       const words = out.split('\n\n')[1]!;

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { draft } from '../../src/draft/draft.js';
 import { readTable } from '../../src/draft/table.js';
 import { toCsv } from '../../src/export/csv.js';
+import { messageOf } from '../../src/language/message.js';
 import { defaults } from '../../src/shot/settings.js';
 import { compileFiles, compileText } from '../compile.js';
 
@@ -73,8 +74,8 @@ describe('a fault is told once, with row and column, and points at the cell', ()
     const { cuts, diagnostics } = readTable('t.csv', text);
     expect(cuts).toEqual([]);
     expect(diagnostics).toHaveLength(1);
-    expect(diagnostics[0]!.message).toContain(message);
-    const cell = /column \d+: `([^`]*)` is (?:no|none)/.exec(diagnostics[0]!.message)?.[1];
+    expect(messageOf(diagnostics[0]!, 'en')).toContain(message);
+    const cell = /column \d+: `([^`]*)` is (?:no|none)/.exec(messageOf(diagnostics[0]!, 'en'))?.[1];
     const { start, end } = diagnostics[0]!.span;
     if (cell !== undefined) expect(text.slice(start, end)).toBe(cell);
     expect(end).toBeLessThanOrEqual(Math.max(text.length, 1));

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { type Compiled, compile } from '../../src/episode/compile.js';
 import { findCuts } from '../../src/episode/find.js';
 import { memoryHost } from '../../src/host/memory.js';
+import { messageOf } from '../../src/language/message.js';
 
 /** Compiles the cuts that an argument means, by their names. */
 async function compiled(files: Record<string, string>, arg = '.'): Promise<Record<string, Compiled>> {
@@ -71,7 +72,10 @@ describe('characters that cannot be printed', () => {
     const one = (await compiled({ ...more, 'a.cut': text }, 'a.cut'))['a.cut']!;
     return one.diagnostics
       .filter(({ code }) => code === 'missing-glyph')
-      .map(({ span, message }) => [one.sources.get(span.file)!.slice(span.start, span.end), message]);
+      .map((each) => [
+        one.sources.get(each.span.file)!.slice(each.span.start, each.span.end),
+        messageOf(each, 'en'),
+      ]);
   };
 
   test('are errors with their own place and code point', async () => {
@@ -157,7 +161,7 @@ describe('a reused level', () => {
       '9.cut',
     );
     const warnings = cuts['9.cut']!.diagnostics.filter(({ code }) => code === 'reuse-unknown');
-    expect(warnings.map(({ message }) => message)).toEqual([expect.stringMatching(`^${words}`)]);
+    expect(warnings.map((one) => messageOf(one, 'en'))).toEqual([expect.stringMatching(`^${words}`)]);
   });
 
   test('outside an episode is looked at by itself, without a word', async () => {

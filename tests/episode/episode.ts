@@ -5,6 +5,7 @@ import { findCuts } from '../../src/episode/find.js';
 import { newShelf } from '../../src/episode/shelf.js';
 import { type Story, storyOf } from '../../src/episode/story.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory.js';
+import { messageOf } from '../../src/language/message.js';
 
 export type Files = Readonly<Record<string, string>>;
 
@@ -34,9 +35,10 @@ export async function storyIn(host: MemoryHost, folder = '.'): Promise<Story> {
 export function told(one: Compiled | undefined, about: string): string[] {
   return one!.diagnostics
     .filter(({ code }) => code.startsWith(about))
-    .map(({ code, span, message }) => {
+    .map((each) => {
+      const { code, span } = each;
       const place = one!.sources.get(span.file)!.slice(span.start, span.end);
-      return `${code} ${place}: ${message}`;
+      return `${code} ${place}: ${messageOf(each, 'en')}`;
     });
 }
 

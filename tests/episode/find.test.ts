@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findCuts } from '../../src/episode/find.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory.js';
+import { messageOf } from '../../src/language/message.js';
 
 const found = async (host: MemoryHost, ...args: string[]) => {
   const { jobs, diagnostics, episodes } = await findCuts(host, args);
@@ -9,7 +10,7 @@ const found = async (host: MemoryHost, ...args: string[]) => {
     episodes: jobs.map(({ episode }) => episode.file),
     manifests: episodes.map(({ file }) => file),
     problems: diagnostics.map(({ code, span }) => `${code} ${span.file}`),
-    messages: diagnostics.map(({ message }) => message),
+    messages: diagnostics.map((one) => messageOf(one, 'en')),
   };
 };
 
@@ -153,8 +154,8 @@ describe('a manifest', () => {
       ['file-missing', 'c01.cut'],
       ['file-missing', 'a'],
     ]);
-    expect(diagnostics[1]!.message).toContain('`c1.cut`');
-    expect(diagnostics[2]!.message).toContain('`a/*.cut`');
+    expect(messageOf(diagnostics[1]!, 'en')).toContain('`c1.cut`');
+    expect(messageOf(diagnostics[2]!, 'en')).toContain('`a/*.cut`');
   });
 
   test.each([

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseManifest } from '../../src/episode/manifest.js';
+import { messageOf, noteOf } from '../../src/language/message.js';
 import { lines, placeAt } from '../../src/language/source.js';
 import { defaults } from '../../src/shot/settings.js';
 
@@ -9,7 +10,7 @@ const read = (text: string) => parseManifest('episode.yaml', text);
 /** Each problem as `line: code: message`. */
 const told = (text: string) =>
   read(text).diagnostics.map(
-    ({ code, span, message }) => `${placeAt(lines(text), span.start).line}: ${code}: ${message}`,
+    (one) => `${placeAt(lines(text), one.span.start).line}: ${one.code}: ${messageOf(one, 'en')}`,
   );
 
 /** The text that a problem points at. */
@@ -104,7 +105,7 @@ describe('a fault of a manifest stands on its line', () => {
 
   test('an unknown key that is like none: all keys are named', () => {
     const [problem] = read('colour: red').diagnostics;
-    expect(problem!.notes[0]!.message).toContain('title, episode, convention');
+    expect(noteOf(problem!.notes[0]!, 'en')).toContain('title, episode, convention');
   });
 
   test('names of the language of the program are no keys', () => {
@@ -185,7 +186,7 @@ describe('a fault of a manifest stands on its line', () => {
   ])('%s', (_, text, words) => {
     const [first] = read(text).diagnostics;
     expect(first).toMatchObject({ severity: 'error' });
-    expect(first!.message).toContain(words);
+    expect(messageOf(first!, 'en')).toContain(words);
   });
 });
 

@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parseManifest } from '../../src/episode/manifest.js';
+import { noteOf } from '../../src/language/message.js';
 import { defaults } from '../../src/shot/settings.js';
 import { said } from '../compile.js';
 import { compiled } from './episode.js';
@@ -28,7 +29,7 @@ describe('the page on episodes', async () => {
   test('has a manifest with nothing wrong, and a row for each key that there is', () => {
     expect(parseManifest('episode.yaml', manifest).diagnostics).toEqual([]);
     const [unknown] = parseManifest('episode.yaml', 'zzz: 1\n').diagnostics;
-    const keys = unknown!.notes[0]!.message.replace('the keys are ', '').split(', ');
+    const keys = noteOf(unknown!.notes[0]!, 'en').replace('the keys are ', '').split(', ');
     const rows = [...page.matchAll(/^\| `(\w+)` \|/gm)].map(([, key]) => key!);
     expect(rows.sort()).toEqual(keys.sort());
     const written = [...manifest.matchAll(/^(\w+):/gm)].map(([, key]) => key!);

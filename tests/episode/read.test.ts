@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { decode, readText } from '../../src/episode/read.js';
 import { firstInvalidByte } from '../../src/episode/utf8.js';
 import { memoryHost } from '../../src/host/memory.js';
+import { messageOf } from '../../src/language/message.js';
 
 const bytes = (...parts: (string | number[])[]) =>
   Buffer.concat(parts.map((part) => (typeof part === 'string' ? Buffer.from(part) : Buffer.from(part))));
@@ -19,8 +20,8 @@ describe('decode', () => {
     const { ok, diagnostics, text } = decode('a.cut', bytes('cut 1\nmemo "caf', [0xe9], '"\n'));
     expect(ok).toBe(false);
     expect(diagnostics[0]).toMatchObject({ code: 'wrong-encoding', span: { file: 'a.cut', start: 15 } });
-    expect(diagnostics[0]!.message).toContain('Byte 16');
-    expect(diagnostics[0]!.message).toContain('0xE9');
+    expect(messageOf(diagnostics[0]!, 'en')).toContain('Byte 16');
+    expect(messageOf(diagnostics[0]!, 'en')).toContain('0xE9');
     expect(text.slice(0, 15)).toBe('cut 1\nmemo "caf');
   });
 
@@ -33,14 +34,14 @@ describe('decode', () => {
     for (const input of [wide, bytes([0xff, 0xfe], [...wide]), bytes([0xfe, 0xff], [...wide.swap16()])]) {
       const { diagnostics } = decode('a', input);
       expect(diagnostics[0]).toMatchObject({ code: 'wrong-encoding' });
-      expect(diagnostics[0]!.message).toContain('UTF-16');
+      expect(messageOf(diagnostics[0]!, 'en')).toContain('UTF-16');
     }
   });
 
   test('refuses NUL bytes with the first place and their number', () => {
     const { diagnostics } = decode('a', bytes('cut 1\n', [0, 0, 0], 'time 1+0\n'));
     expect(diagnostics).toMatchObject([{ code: 'not-text', span: { start: 6, end: 7 } }]);
-    expect(diagnostics[0]!.message).toContain('3 NUL bytes');
+    expect(messageOf(diagnostics[0]!, 'en')).toContain('3 NUL bytes');
   });
 
   test('refuses what is too large before looking into it', () => {
@@ -113,17 +114,19 @@ describe('firstInvalidByte', () => {
 describe('readText', () => {
   test('offers a file of nearly the same name', () => {
     const host = memoryHost({ 'c012.cut': 'cut 12\n' });
-    expect(readText(host, '/work/c0l2.cut', 'c0l2.cut').diagnostics[0]!.message).toContain('`c012.cut`');
+    expect(messageOf(readText(host, '/work/c0l2.cut', 'c0l2.cut').diagnostics[0]!, 'en')).toContain(
+      '`c012.cut`',
+    );
   });
 
   test('says why a file that is there cannot be read', () => {
     const host = memoryHost({ 'a.cut': 'cut 1\n', 'b/c.cut': '' });
     host.locked.add('/work/a.cut');
-    expect(readText(host, '/work/a.cut', 'a.cut').diagnostics).toMatchObject([
-      { code: 'file-unreadable', message: '`a.cut` cannot be read: permission denied.' },
+    const told = (path: string, name: string) =>
+      readText(host, path, name).diagnostics.map((one) => `${one.code}: ${messageOf(one, 'en')}`);
+    expect(told('/work/a.cut', 'a.cut')).toEqual([
+      'file-unreadable: `a.cut` cannot be read: permission denied.',
     ]);
-    expect(readText(host, '/work/b', 'b').diagnostics).toMatchObject([
-      { code: 'file-unreadable', message: '`b` cannot be read: is a folder.' },
-    ]);
+    expect(told('/work/b', 'b')).toEqual(['file-unreadable: `b` cannot be read: is a folder.']);
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { newShelf } from '../../src/episode/shelf.js';
 import { findUses } from '../../src/episode/uses.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory.js';
+import { messageOf } from '../../src/language/message.js';
 import { parse } from '../../src/language/parse.js';
 
 const EPISODE = '/work/ep';
@@ -14,7 +15,7 @@ function follow(host: MemoryHost, path: string, root: string | null = EPISODE, s
   return {
     files: trees.map(({ file }) => file),
     problems: diagnostics.map(({ code, span }) => `${code} ${span.file}`),
-    messages: diagnostics.map(({ message }) => message),
+    messages: diagnostics.map((one) => messageOf(one, 'en')),
     sources: [...sources.keys()],
   };
 }

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { messageOf } from '../../src/language/message.js';
 import { editOfTexts, soundEdit } from './edit.js';
 
 const faults = (cuts: readonly string[], overlap: 'half' | 'full' = 'half') =>
-  editOfTexts(cuts, { overlap }).diagnostics.map(({ code, message }) => `${code}: ${message}`);
+  editOfTexts(cuts, { overlap }).diagnostics.map((one) => `${one.code}: ${messageOf(one, 'en')}`);
 
 describe('an edit', () => {
   test('lays cuts end to end, without their handles', () => {

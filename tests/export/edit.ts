@@ -2,6 +2,7 @@
 
 import { type Edit, editOf } from '../../src/export/edit.js';
 import type { Diagnostic } from '../../src/language/diagnostic.js';
+import { messageOf } from '../../src/language/message.js';
 import type { Settings } from '../../src/shot/settings.js';
 import { solveText } from '../solve/shown.js';
 
@@ -21,6 +22,6 @@ export function editOfTexts(
 /** The edit of cuts that go together. */
 export function soundEdit(cuts: readonly string[], settings: Partial<Settings> = {}): Edit {
   const { edit, diagnostics } = editOfTexts(cuts, settings);
-  if (!edit) throw new Error(diagnostics.map(({ message }) => message).join('\n'));
+  if (!edit) throw new Error(diagnostics.map((one) => messageOf(one, 'en')).join('\n'));
   return edit;
 }

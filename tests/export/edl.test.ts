@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { edlText } from '../../src/export/edl.js';
 import { memoryHost } from '../../src/host/memory.js';
+import { messageOf } from '../../src/language/message.js';
 import { run } from '../command/run.js';
 import { soundEdit } from './edit.js';
 
@@ -9,7 +10,7 @@ const lines = (cuts: readonly string[], start = 0) => list(cuts, start).text!.sp
 const faults = (cuts: readonly string[], start = 0) => {
   const { text, diagnostics } = list(cuts, start);
   expect(text === null).toBe(diagnostics.length > 0);
-  return diagnostics.map(({ code, message }) => `${code}: ${message}`);
+  return diagnostics.map((one) => `${one.code}: ${messageOf(one, 'en')}`);
 };
 
 describe('an edit list', () => {

@@ -6,6 +6,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { printedCut } from '../../src/command/document.js';
 import { format } from '../../src/language/format/format.js';
+import { messageOf } from '../../src/language/message.js';
 import { parse } from '../../src/language/parse.js';
 import { compileText } from '../compile.js';
 import { testFonts } from '../fonts.js';
@@ -32,7 +33,7 @@ function meaning(text: string) {
     tree: placeless(tree.statements),
     broken: tree.broken.length,
     comments: comments.map(({ start, end }) => text.slice(start + 1, end).trimEnd()),
-    said: diagnostics.map(({ code, message }) => `${code} ${message}`).sort(),
+    said: diagnostics.map((one) => `${one.code} ${messageOf(one, 'en')}`).sort(),
     pages: look && placeless(printedCut(solved, look)),
   };
 }

@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { messageOf } from '../../src/language/message.js';
 import { fold } from '../../src/language/normal.js';
 import { parse } from '../../src/language/parse.js';
 import { Grammar } from '../../src/language/parser.js';
@@ -79,12 +80,13 @@ describe('any text', () => {
     fc.assert(
       fc.property(anyText, (text) => {
         const { diagnostics, tree } = parse('this.cut', text);
-        for (const { span, message, fix } of diagnostics) {
+        for (const one of diagnostics) {
+          const { span, fix } = one;
           expect(span.start).toBeGreaterThanOrEqual(0);
           expect(span.end).toBeGreaterThanOrEqual(span.start);
           expect(span.end).toBeLessThanOrEqual(text.length);
           // What is between backquotes was typed.
-          expect(message.replace(/`.*`/s, '')).not.toMatch(/token|expect|undefined|NaN|EOF/i);
+          expect(messageOf(one, 'en').replace(/`.*`/s, '')).not.toMatch(/token|expect|undefined|NaN|EOF/i);
           for (const edit of fix?.edits ?? []) expect(edit.span.end).toBeLessThanOrEqual(text.length);
         }
         for (const { span } of tree.statements) expect(text.length).toBeGreaterThanOrEqual(span.end);

@@ -1,4 +1,5 @@
 import { expect } from 'vitest';
+import { messageOf } from '../../src/language/message.js';
 import { type Parsed, parse } from '../../src/language/parse.js';
 import { applied } from '../../src/language/read.js';
 import type { Statement } from '../../src/language/tree.js';
@@ -6,7 +7,7 @@ import type { Statement } from '../../src/language/tree.js';
 /** Reads a text that must be without fault. */
 export function readAll(text: string): Parsed {
   const parsed = parse('this.cut', text);
-  expect(parsed.diagnostics.map(({ message }) => message)).toEqual([]);
+  expect(parsed.diagnostics.map((one) => messageOf(one, 'en'))).toEqual([]);
   return parsed;
 }
 
@@ -42,9 +43,9 @@ export interface Told {
 
 /** Everything said of a text, in order. */
 export function told(text: string): Told[] {
-  return parse('this.cut', text).diagnostics.map(({ code, message, span, fix }) => ({
+  return parse('this.cut', text).diagnostics.map(({ code, parameters, span, fix }) => ({
     code,
-    message,
+    message: messageOf({ code, parameters }, 'en'),
     at: text.slice(span.start, span.end),
     mended: fix
       ? applied(

@@ -98,11 +98,11 @@ describe('for people', () => {
       code: 'unknown-word',
       severity: 'warning',
       span: { file: 'gone.cut', start: 0, end: 0 },
-      message: 'Gone.',
-      notes: [{ message: 'looked here', span: { file: FILE, start: 4, end: 5 } }],
+      parameters: 'Gone.',
+      notes: [{ note: 'stands-here', span: { file: FILE, start: 4, end: 5 } }],
     };
     expect(human([missing], new Map([[FILE, 'cut 1\n']]), { colour: false })).toBe(
-      'gone.cut: warning[unknown-word]: Gone.\n    note: c012.cut:1:5: looked here\n',
+      'gone.cut: warning[unknown-word]: Gone.\n    note: c012.cut:1:5: it stands here\n',
     );
   });
 
@@ -183,7 +183,7 @@ test('for GitHub', () => {
     ...all[0]!,
     severity: 'hint',
     span: { file: 'a,b:c.cut', start: 0, end: 0 },
-    message: '100 %\nmore',
+    parameters: '100 %\nmore',
     notes: [],
   };
   expect(github([odd], sources)).toBe('::notice file=a%2Cb%3Ac.cut,title=unknown-word::100 %25%0Amore\n');

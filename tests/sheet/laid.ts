@@ -1,5 +1,6 @@
 /** Cuts as text to laid-out pages, and the geometry of their marks, for tests that look at marks and not at pixels. */
 
+import { messageOf } from '../../src/language/message.js';
 import { parse } from '../../src/language/parse.js';
 import type { Look } from '../../src/sheet/look.js';
 import type { Mark, Page } from '../../src/sheet/marks.js';
@@ -27,7 +28,7 @@ export function solvedCut(
   const { tree, diagnostics } = parse('this.cut', text);
   const bound = bind(tree, [], { ...defaults, ...settings });
   const errors = [...diagnostics, ...bound.diagnostics].filter(({ severity }) => severity === 'error');
-  if (!bound.shot || errors.length > 0) throw new Error(errors.map(({ message }) => message).join('\n'));
+  if (!bound.shot || errors.length > 0) throw new Error(errors.map((one) => messageOf(one, 'en')).join('\n'));
   return solve(change(bound.shot));
 }
 

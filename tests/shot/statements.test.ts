@@ -1,6 +1,7 @@
 /** Levels, words on the sheet, phrases and files that are used. */
 
 import { describe, expect, test } from 'vitest';
+import { messageOf } from '../../src/language/message.js';
 import { bindText, withLines } from './bind.js';
 
 const HEAD = 'cut 1\ntime 5+0\n';
@@ -145,7 +146,7 @@ describe('phrases', () => {
       'C: on 3 b..',
     );
     expect(codes).toEqual(['error phrase-circle']);
-    expect(diagnostics[0]!.message).toBe('A phrase cannot play itself: `a` → `b` → `c` → `a`.');
+    expect(messageOf(diagnostics[0]!, 'en')).toBe('A phrase cannot play itself: `a` → `b` → `c` → `a`.');
     expect(withLines('phrase a = 1 a', 'B: a..').codes).toEqual(['error phrase-circle']);
   });
 

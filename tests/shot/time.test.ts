@@ -1,6 +1,7 @@
 /** Lengths, positions, ranges and marks. */
 
 import { describe, expect, test } from 'vitest';
+import { messageOf } from '../../src/language/message.js';
 import { bindText, withLines } from './bind.js';
 
 function noteFrame(position: string, ...more: string[]): number | undefined {
@@ -43,7 +44,7 @@ describe('marks', () => {
   test('may not hang on each other in a circle', () => {
     const { codes, diagnostics } = withLines('mark a b+1', 'mark b c', 'mark c a-1', 'note a "here"');
     expect(codes).toEqual(['error mark-circle']);
-    expect(diagnostics[0]!.message).toContain('→');
+    expect(messageOf(diagnostics[0]!, 'en')).toContain('→');
     expect(withLines('mark a a+1', 'note a "here"').codes).toEqual(['error mark-circle']);
   });
 
@@ -54,7 +55,7 @@ describe('marks', () => {
   test('that are not there: did you mean', () => {
     const { codes, diagnostics } = withLines('mark strike 30', 'note stirke+2 "here"', 'note strike "there"');
     expect(codes).toEqual(['error unknown-mark']);
-    expect(diagnostics[0]!.message).toContain('did you mean `strike`?');
+    expect(messageOf(diagnostics[0]!, 'en')).toContain('did you mean `strike`?');
     expect(diagnostics[0]!.fix!.edits[0]!.text).toBe('strike');
   });
 

@@ -8,6 +8,7 @@ import type { Code } from '../../src/language/catalogue/index.js';
 import { statements } from '../../src/language/catalogue/statements.js';
 import { timelines } from '../../src/language/catalogue/timelines.js';
 import type { Fix } from '../../src/language/diagnostic.js';
+import { messageOf } from '../../src/language/message.js';
 import { compileText, said } from '../compile.js';
 
 function applied(text: string, fix: Fix): string {
@@ -27,7 +28,7 @@ describe.each(texts)('$code', ({ code, severity, failing, mended, files }) => {
   test('stands alone in its faulty example, and the mended one is perfect', () => {
     expect(hits, said(found).join('\n')).toHaveLength(1);
     expect(hits[0]!.severity).toBe(severity);
-    expect(hits[0]!.message).toMatch(/^(?=.*\S[.?]$)[^\n]+$/);
+    expect(messageOf(hits[0]!, 'en')).toMatch(/^(?=.*\S[.?]$)[^\n]+$/);
     expect(said(found.filter((each) => each.severity === 'error' && each.code !== code))).toEqual([]);
     expect(said(compileText(mended, files).diagnostics)).toEqual([]);
   });

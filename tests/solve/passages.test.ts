@@ -1,6 +1,7 @@
 /** Which drawing an in-between is, and what references mean. */
 
 import { describe, expect, test } from 'vitest';
+import { messageOf } from '../../src/language/message.js';
 import { shown } from './shown.js';
 
 describe('an in-between belongs to its passage', () => {
@@ -151,9 +152,11 @@ describe('references', () => {
   test('to what is not there are errors that say what there is', () => {
     const { codes, diagnostics } = shown(14, '1--2 1.3..');
     expect(codes).toEqual(['error reference-missing']);
-    expect(diagnostics[0]!.message).toBe(
+    expect(messageOf(diagnostics[0]!, 'en')).toBe(
       'Level A has no drawing 1.3: from key 1 to key 2 there are 2 in-betweens.',
     );
-    expect(shown(14, '1 2 1.1..').diagnostics[0]!.message).toContain('no in-between leads from key 1');
+    expect(messageOf(shown(14, '1 2 1.1..').diagnostics[0]!, 'en')).toContain(
+      'no in-between leads from key 1',
+    );
   });
 });

@@ -1,6 +1,7 @@
 /** Timelines in, rows out, for small tests. */
 
 import type { Diagnostic } from '../../src/language/diagnostic.js';
+import { messageOf } from '../../src/language/message.js';
 import { parse } from '../../src/language/parse.js';
 import { bind } from '../../src/shot/bind.js';
 import { defaults, type Settings } from '../../src/shot/settings.js';
@@ -18,7 +19,8 @@ export interface Solved {
 export function solveText(text: string, given: Given = {}, settings: Partial<Settings> = {}): Solved {
   const parsed = parse('this.cut', text);
   const bound = bind(parsed.tree, [], { ...defaults, ...settings });
-  if (!bound.shot) throw new Error(`no shot: ${bound.diagnostics.map((each) => each.message).join(' ')}`);
+  if (!bound.shot)
+    throw new Error(`no shot: ${bound.diagnostics.map((each) => messageOf(each, 'en')).join(' ')}`);
   const solved = solve(bound.shot, given);
   const diagnostics = [...parsed.diagnostics, ...bound.diagnostics, ...solved.diagnostics].sort(
     (a, b) => a.span.start - b.span.start,

@@ -1,6 +1,7 @@
 /** What a timeline shows: lengths, holds, `@`, `..`, groups, there and back, phrases. */
 
 import { describe, expect, test } from 'vitest';
+import { messageOf } from '../../src/language/message.js';
 import { shown, solveText } from './shown.js';
 
 describe('the whole cut of the reference', () => {
@@ -114,7 +115,9 @@ describe('filling the sheet', () => {
   test('too short says by how much and where, and offers to hold the last drawing', () => {
     const { diagnostics, codes } = shown(24, '1--2');
     expect(codes).toEqual(['error timeline-short']);
-    expect(diagnostics[0]!.message).toBe('Level A shows 8 of 24 frames: 16 frames missing, from frame 9 on.');
+    expect(messageOf(diagnostics[0]!, 'en')).toBe(
+      'Level A shows 8 of 24 frames: 16 frames missing, from frame 9 on.',
+    );
     const edit = diagnostics[0]!.fix!.edits[0]!;
     expect([edit.text, edit.span.start, edit.span.end]).toEqual([
       '..',
@@ -132,7 +135,7 @@ describe('filling the sheet', () => {
   test('too long says by how much and at which item', () => {
     const { diagnostics, codes } = shown(10, '1--2--3');
     expect(codes).toEqual(['error timeline-long', 'warning drawing-never-seen']);
-    expect(diagnostics[0]!.message).toBe(
+    expect(messageOf(diagnostics[0]!, 'en')).toBe(
       'Level A shows 14 frames, but the sheet has 10: 4 frames too many, from here on.',
     );
   });
@@ -141,14 +144,14 @@ describe('filling the sheet', () => {
     const text = 'cut 1\ntime 4+0\noverlap out 24\nA: 1:12 2\n';
     const { diagnostics } = solveText(text);
     const short = diagnostics.find((each) => each.code === 'timeline-short');
-    expect(short?.message).toBe(
+    expect(messageOf(short!, 'en')).toBe(
       'Level A shows 14 of 96 + 12 handle frames: 94 frames missing, from frame 15 on.',
     );
     expect(solveText(text.replace('1:12 2', '1:12 2:96')).codes).toEqual([]);
   });
 
   test('one frame is a frame', () => {
-    expect(shown(9, '1--2').diagnostics[0]!.message).toContain('1 frame missing');
+    expect(messageOf(shown(9, '1--2').diagnostics[0]!, 'en')).toContain('1 frame missing');
   });
 
   test('nothing is said of the length where an item could not be read', () => {

@@ -1,6 +1,7 @@
 /** Warnings that help, and that stay away from what is normal. */
 
 import { describe, expect, test } from 'vitest';
+import { messageOf } from '../../src/language/message.js';
 import { shown } from './shown.js';
 
 describe('a one-frame flash', () => {
@@ -33,7 +34,7 @@ describe('key numbers', () => {
   test('that jump', () => {
     const { codes, diagnostics } = shown(24, '1--3..');
     expect(codes).toEqual(['warning key-jump']);
-    expect(diagnostics[0]!.message).toContain('there is no key 2');
+    expect(messageOf(diagnostics[0]!, 'en')).toContain('there is no key 2');
   });
 
   test('that run backwards at first appearance', () => {
@@ -62,7 +63,7 @@ describe('what is never seen', () => {
   test('a key that a cycle does not come to', () => {
     const { codes, diagnostics } = shown(24, '(1:12 2:12 3)..');
     expect(codes).toEqual(['warning drawing-never-seen']);
-    expect(diagnostics[0]!.message).toContain('Key 3');
+    expect(messageOf(diagnostics[0]!, 'en')).toContain('Key 3');
   });
 
   test('not in-betweens that a cycle does not come to', () => {

@@ -1,15 +1,11 @@
 import type { Severity } from '../diagnostic.js';
 
 /**
- * What the catalogue knows of a code. The tests compile `failing` (the code must be among its diagnostics) and
+ * What holds of a code in every language. The tests compile `failing` (the code must be among its diagnostics) and
  * `mended` (no such code, no error).
  */
 export interface Entry {
   readonly severity: Severity;
-  /** A few words, for the index of the reference. */
-  readonly title: string;
-  /** Two or three sentences for the person who got the message: what it means, why it matters, what to do. */
-  readonly explanation: string;
   readonly example:
     | {
         readonly kind: 'text';
@@ -22,7 +18,12 @@ export interface Entry {
     | { readonly kind: 'situation'; readonly failing: string; readonly mended: string };
 }
 
-/** Keeps the literal keys of a table of entries. */
-export function entries<K extends string>(table: Readonly<Record<K, Entry>>): Readonly<Record<K, Entry>> {
-  return table;
-}
+/** One entry for each code of an interface of parameters. */
+export type Entries<P> = { readonly [C in keyof P]: Entry };
+
+/** Transitional. */
+export type Sentence = string;
+
+/** Of a text that is always the same. */
+// biome-ignore lint/complexity/noBannedTypes: an object without anything in it is what is meant
+export type None = {};

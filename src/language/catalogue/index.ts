@@ -1,19 +1,36 @@
 /** Every code that the program can report, in the order of the stages that report them. */
 
-import { camera } from './camera.js';
-import { cutList } from './cut-list.js';
+import { type CameraMessages, camera } from './camera.js';
+import { type CutListMessages, cutList } from './cut-list.js';
 import type { Entry } from './entry.js';
-import { episode } from './episode.js';
-import { files } from './files.js';
-import { handover } from './handover.js';
-import { statements } from './statements.js';
-import { timelines } from './timelines.js';
-import { typing } from './typing.js';
-import { words } from './words.js';
+import { type EpisodeMessages, episode } from './episode.js';
+import { type FileMessages, files } from './files.js';
+import { type HandoverMessages, handover } from './handover.js';
+import { type StatementMessages, statements } from './statements.js';
+import { type TimelineMessages, timelines } from './timelines.js';
+import { type TypingMessages, typing } from './typing.js';
+import { type WordMessages, words } from './words.js';
 
 export type { Entry } from './entry.js';
 
-const all = {
+/** The parameters of every message. */
+export interface Messages
+  extends FileMessages,
+    HandoverMessages,
+    WordMessages,
+    StatementMessages,
+    TimelineMessages,
+    CameraMessages,
+    EpisodeMessages,
+    TypingMessages,
+    CutListMessages {}
+
+export type Code = keyof Messages;
+
+/** A code with its parameters. */
+export type Message = { [C in Code]: { readonly code: C; readonly parameters: Messages[C] } }[Code];
+
+export const catalogue: { readonly [C in Code]: Entry } = {
   ...files,
   ...handover,
   ...words,
@@ -24,7 +41,3 @@ const all = {
   ...typing,
   ...cutList,
 };
-
-export type Code = keyof typeof all;
-
-export const catalogue: Readonly<Record<Code, Entry>> = all;

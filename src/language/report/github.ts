@@ -1,6 +1,7 @@
 /** Diagnostics as workflow commands, which a GitHub job shows beside the changed lines. */
 
 import type { Diagnostic, Severity } from '../diagnostic.js';
+import { actionOf, messageOf, noteOf } from '../message.js';
 import { lines, placeAt, withoutMark } from '../source.js';
 import { limited, type Sources, saidOfLeftOut, tableOf } from './order.js';
 
@@ -15,7 +16,7 @@ const property = (text: string): string => data(text).replaceAll(':', '%3A').rep
 export function github(diagnostics: readonly Diagnostic[], sources: Sources): string {
   const table = tableOf(sources, (text) => lines(withoutMark(text)));
   const { shown, leftOut } = limited(diagnostics, sources);
-  const told = shown.map(({ code, severity, message, span, notes, fix }) => {
+  const told = shown.map(({ code, severity, parameters, span, notes, fix }) => {
     const source = table(span.file);
     const properties = [`file=${property(span.file)}`];
     if (source) {
@@ -25,8 +26,11 @@ export function github(diagnostics: readonly Diagnostic[], sources: Sources): st
       if (start.line === end.line) properties.push(`col=${start.column}`, `endColumn=${end.column}`);
     }
     properties.push(`title=${property(code)}`);
-    const sentences = [message, ...notes.map((note) => `note: ${note.message}`)];
-    if (fix) sentences.push(`try: ${fix.title}`);
+    const sentences = [
+      messageOf({ code, parameters }, 'en'),
+      ...notes.map((note) => `note: ${noteOf(note, 'en')}`),
+    ];
+    if (fix) sentences.push(`try: ${actionOf(fix, 'en')}`);
     return `::${COMMANDS[severity]} ${properties.join(',')}::${data(sentences.join('\n'))}\n`;
   });
   const rest = leftOut.map(

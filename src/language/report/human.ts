@@ -2,6 +2,7 @@
 
 import colours from 'picocolors';
 import type { Diagnostic, Fix, Severity, Span } from '../diagnostic.js';
+import { actionOf, messageOf, noteOf } from '../message.js';
 import { displayWidth, type Lines, lines, lineText, placeAt, withoutMark, withoutTabs } from '../source.js';
 import { limited, type Sources, saidOfLeftOut, tableOf } from './order.js';
 
@@ -34,19 +35,21 @@ function place(span: Span, source: Lines | undefined): string {
 }
 
 function block(
-  { code, severity, span, message, notes, fix }: Diagnostic,
+  { code, severity, span, parameters, notes, fix }: Diagnostic,
   table: (file: string) => Lines | undefined,
   paint: Paint,
 ): string {
   const tint = painted(severity, paint);
   const source = table(span.file);
-  const out = [`${place(span, source)}: ${tint(`${severity}[${code}]`)}: ${paint.bold(visible(message))}`];
+  const out = [
+    `${place(span, source)}: ${tint(`${severity}[${code}]`)}: ${paint.bold(visible(messageOf({ code, parameters }, 'en')))}`,
+  ];
   // Of an empty line there is nothing to show.
   if (source && lineText(source, placeAt(source, span.start).line).trim() !== '')
     out.push(...pointed(source, span).map((line, index) => INDENT + (index === 1 ? tint(line) : line)));
   for (const note of notes) {
     const where = note.span ? `${place(note.span, table(note.span.file))}: ` : '';
-    out.push(`${INDENT}note: ${where}${visible(note.message)}`);
+    out.push(`${INDENT}note: ${where}${visible(noteOf(note, 'en'))}`);
   }
   if (fix) out.push(...tried(fix, source, paint));
   return `${out.join('\n')}\n`;
@@ -94,7 +97,7 @@ function window(line: string, start: number, wide: number): { text: string; star
 
 /** What to try: the edit in words and, where it stays in one short line, that line as it would be. */
 function tried(fix: Fix, source: Lines | undefined, paint: Paint): string[] {
-  const out = [`${INDENT}${paint.green('try')}: ${visible(fix.title)}`];
+  const out = [`${INDENT}${paint.green('try')}: ${visible(actionOf(fix, 'en'))}`];
   const [first] = fix.edits;
   if (!source || !first) return out;
   const { line } = placeAt(source, first.span.start);

@@ -1,6 +1,7 @@
 /** Diagnostics for programs. */
 
 import type { Diagnostic, Span } from '../diagnostic.js';
+import { actionOf, messageOf, noteOf } from '../message.js';
 import { type Lines, lines, placeAt, withoutMark } from '../source.js';
 import { type LeftOut, limited, type Sources, tableOf } from './order.js';
 
@@ -63,14 +64,20 @@ export function jsonReport(diagnostics: readonly Diagnostic[], sources: Sources)
   const { shown, leftOut } = limited(diagnostics, sources);
   return {
     version: 1,
-    diagnostics: shown.map(({ code, severity, message, span, notes, fix }) => ({
+    diagnostics: shown.map(({ code, severity, parameters, span, notes, fix }) => ({
       code,
       severity,
-      message,
+      message: messageOf({ code, parameters }, 'en'),
       place: place(span),
-      notes: notes.map((note) => ({ message: note.message, place: note.span ? place(note.span) : null })),
+      notes: notes.map((note) => ({
+        message: noteOf(note, 'en'),
+        place: note.span ? place(note.span) : null,
+      })),
       fix: fix
-        ? { title: fix.title, edits: fix.edits.map((edit) => ({ place: place(edit.span), text: edit.text })) }
+        ? {
+            title: actionOf(fix, 'en'),
+            edits: fix.edits.map((edit) => ({ place: place(edit.span), text: edit.text })),
+          }
         : null,
     })),
     leftOut,

@@ -35,14 +35,14 @@ export function inOrder(diagnostics: readonly Diagnostic[], sources: Sources): D
       a.span.start - b.span.start ||
       a.span.end - b.span.end ||
       compare(a.code, b.code) ||
-      compare(a.message, b.message),
+      compare(JSON.stringify(a.parameters), JSON.stringify(b.parameters)),
   );
   return sorted.filter((one, index) => {
     const last = sorted[index - 1];
     return !(
       last &&
       last.code === one.code &&
-      last.message === one.message &&
+      JSON.stringify(last.parameters) === JSON.stringify(one.parameters) &&
       last.span.file === one.span.file &&
       last.span.start === one.span.start &&
       last.span.end === one.span.end

@@ -1,5 +1,6 @@
 /** A piece of a real sheet: the key drawings of one level, taken from the page that the timeline prints. */
 
+import { messageOf } from '../../language/message.js';
 import { parse } from '../../language/parse.js';
 import { line, pale } from '../../sheet/draw.js';
 import type { Mark, Metrics } from '../../sheet/marks.js';
@@ -22,7 +23,7 @@ export function drawnStrip(typed: string, x: number, y: number, k: number, metri
   const { tree, diagnostics } = parse('card', `cut 1\ntime ${ROWS}\nA: ${typed}\n`);
   const { shot, diagnostics: unbound } = bind(tree, [], defaults);
   const fault = [...diagnostics, ...unbound].find(({ severity }) => severity === 'error');
-  if (!shot || fault) throw new Error(fault?.message ?? 'no cut');
+  if (!shot || fault) throw new Error(fault ? messageOf(fault, 'en') : 'no cut');
   const settings = { ...defaults, labels: 'en' as const };
   const [page] = sheetPages(solve(shot), { settings, metrics, stamp: '' });
   const rows = page!.rows.slice(0, ROWS);

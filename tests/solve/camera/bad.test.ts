@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { messageOf } from '../../../src/language/message.js';
 import type { Move, Spacing } from '../../../src/shot/camera.js';
 import * as build from './build.js';
 
@@ -104,7 +105,7 @@ describe('random cameras', () => {
         const all = [level('L', { homeMm: { xMm: 9, yMm: 8 } }), level('M', { carry: true })];
         const { solved: s, diagnostics } = solved({ levels: all, moves, fields: extra });
         expectSound(s);
-        for (const { message } of diagnostics) expect(message).not.toMatch(/undefined|object/);
+        for (const one of diagnostics) expect(messageOf(one, 'en')).not.toMatch(/undefined|object/);
       }),
       { numRuns: 3000 },
     );

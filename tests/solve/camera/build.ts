@@ -1,6 +1,7 @@
 /** Cameras put together by hand, for tests of the solver. */
 
 import type { Span } from '../../../src/language/diagnostic.js';
+import { messageOf } from '../../../src/language/message.js';
 import type {
   Camera,
   Direction,
@@ -189,5 +190,5 @@ export const codes = (scene: Scene): string[] => solved(scene).diagnostics.map((
 export function said(scene: Scene, code: string): string[] {
   return solved(scene)
     .diagnostics.filter((each) => each.code === code)
-    .map(({ message }) => message);
+    .map((one) => messageOf(one, 'en'));
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { messageOf, noteOf } from '../../../src/language/message.js';
 import type { Field, Move, Spacing } from '../../../src/shot/camera.js';
 import * as build from './build.js';
 
@@ -38,7 +39,7 @@ describe('times of moves', () => {
     expect(codes(of(first, pan([leg(A, 24, B, 48)])))).not.toContain('moves-overlap');
     const late = pan([leg(A, 23, B, 48)]);
     const found = solved(of(first, late)).diagnostics.find(({ code }) => code === 'moves-overlap')!;
-    expect(found.message).toBe('Two moves of the camera run at once, from frame 24 to frame 24.');
+    expect(messageOf(found, 'en')).toBe('Two moves of the camera run at once, from frame 24 to frame 24.');
     expect([found.span, found.notes[0]!.span]).toEqual([late.span, first.span]);
     // What overlaps cannot have arrived: one error is enough.
     expect(codes(of(first, late))).not.toContain('move-jumps');
@@ -96,7 +97,9 @@ describe('places of moves', () => {
   it('begin where the camera was told to rest', () => {
     const scene = { ...of(pan([leg(FULL, 1, A, 9)])), rest: B };
     const found = solved(scene).diagnostics.find(({ code }) => code === 'move-jumps')!;
-    expect(found.message).toContain('starts from field full, but the camera is 254 mm wide at 20, 0');
+    expect(messageOf(found, 'en')).toContain(
+      'starts from field full, but the camera is 254 mm wide at 20, 0',
+    );
     expect(found.notes[0]!.span).toEqual(B.span);
   });
 });
@@ -246,8 +249,10 @@ describe('speed', () => {
   it('names the frames that strobe, and what would be safe', () => {
     const { diagnostics } = solved(of(pull(['BG'], 'right', 72, 3, 26)));
     const found = diagnostics.find(({ code }) => code === 'strobing')!;
-    expect(found.message).toContain('On frames 3-26 the picture passes at up to 3 mm a frame, 1/85 of');
-    expect(found.notes[0]!.message).toContain('Up to 2.12 mm a frame it is safe, and from 5.29 mm');
+    expect(messageOf(found, 'en')).toContain(
+      'On frames 3-26 the picture passes at up to 3 mm a frame, 1/85 of',
+    );
+    expect(noteOf(found.notes[0]!, 'en')).toContain('Up to 2.12 mm a frame it is safe, and from 5.29 mm');
     expect(diagnostics.map(({ code }) => code)).not.toContain('judder');
   });
 
@@ -266,7 +271,7 @@ describe('speed', () => {
       ({ code }) => code === 'strobing',
     )!;
     // On the last step by 1/96 of the full width, 2.65 mm, from a field of (0.9 + 0.1 / 24) of it to one of 0.9: 1/86.8, 2.63 mm.
-    expect(found.message).toContain(
+    expect(messageOf(found, 'en')).toContain(
       'On frames 2-25 the whole picture passes at up to 2.63 mm a frame, 1/87 of',
     );
     // Straight up, the nearest edge is the top one; turned, too.

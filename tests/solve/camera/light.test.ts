@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { messageOf, noteOf } from '../../../src/language/message.js';
 import type { Light } from '../../../src/shot/camera.js';
 import { codes, level, said, solved, span } from './build.js';
 
@@ -60,8 +61,10 @@ describe('flashes', () => {
     const { diagnostics } = solved({ light: four });
     const found = diagnostics.find(({ code }) => code === 'flashes')!;
     expect(found.severity).toBe('warning');
-    expect(found.message).toMatch(/4 times within a second, on frames 5 to 28.*WCAG 2\.3\.1, ITU-R BT\.1702/);
-    expect(found.notes[0]!.message).toMatch(/no measurement.*broadcaster/);
+    expect(messageOf(found, 'en')).toMatch(
+      /4 times within a second, on frames 5 to 28.*WCAG 2\.3\.1, ITU-R BT\.1702/,
+    );
+    expect(noteOf(found.notes[0]!, 'en')).toMatch(/no measurement.*broadcaster/);
   });
 
   it('a second apart are none too many', () => {

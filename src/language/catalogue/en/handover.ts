@@ -1,0 +1,23 @@
+import type { HandoverMessages } from '../handover.js';
+import { asGiven, type Texts } from '../texts.js';
+
+export const handover: Texts<HandoverMessages> = {
+  'edit-speeds': {
+    title: 'cuts of different speeds in one edit',
+    explanation:
+      'An edit counts all its cuts in frames of one length, so cuts of 24 and of 12 frames a second cannot stand in one. Usually an fps statement was left over in one cut; or export the cuts of each speed by themselves.',
+    message: asGiven,
+  },
+  'edit-dissolve': {
+    title: 'dissolves that make no edit',
+    explanation:
+      'A dissolve belongs to two cuts that follow each other, and both must name the same length: overlap out 24 in the first, overlap in 24 in the second. And a cut must be there alone, or at least for a moment, between the dissolve before it and the one after it.',
+    message: asGiven,
+  },
+  'edit-list-limit': {
+    title: 'more than an edit list can hold',
+    explanation:
+      'The CMX 3600 edit list is an old format: it counts 24, 25 or 30 frames a second, numbers 999 events, gives dissolves three digits, and its timecode ends at 24 hours. Export the episode in parts, or with --edit otio, which has none of these limits.',
+    message: asGiven,
+  },
+};

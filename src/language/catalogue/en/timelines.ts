@@ -1,0 +1,232 @@
+import { asGiven, type Texts } from '../texts.js';
+import type { TimelineMessages } from '../timelines.js';
+
+export const timelines: Texts<TimelineMessages> = {
+  'timeline-short': {
+    title: 'a timeline that ends before the cut',
+    explanation:
+      'Every level says what it shows until the last row, so that nobody has to guess whether it is held or empty. Hold the last drawing with `..`, or go on with `x..` if the level is empty from there.',
+    message: asGiven,
+  },
+  'timeline-long': {
+    title: 'a timeline that goes on after the cut',
+    explanation:
+      'The level shows more frames than the sheet has rows. Shorten a hold, take drawings out, or lengthen the cut with `time`.',
+    message: asGiven,
+  },
+  'at-backwards': {
+    title: 'an `@` that goes back',
+    explanation:
+      '`@` says on which row the next item starts. What is written before it must have begun by then, and cannot be on the sheet for longer than until then.',
+    message: asGiven,
+  },
+  'at-gap': {
+    title: 'nothing between an item and the next `@`',
+    explanation:
+      'The item before the `@` has a length of its own, and that ends too early. Leave the length out, and the item is held until the `@`; or say what the level shows between.',
+    message: asGiven,
+  },
+  'at-nothing': {
+    title: 'an `@` with nothing behind it',
+    explanation: '`@` says on which row the next item starts, so an item follows it.',
+    message: asGiven,
+  },
+  'at-past-end': {
+    title: 'an `@` after the end of the cut',
+    explanation:
+      'The sheet has no such row. Perhaps the cut was shortened: then what stood there must go or move forward.',
+    message: asGiven,
+  },
+  'at-in-group': {
+    title: 'an `@` inside a group or phrase',
+    explanation:
+      'What stands in a group or a phrase may be shown many times, in many places. An `@` is one row of the sheet, so it stands outside.',
+    message: asGiven,
+  },
+  'after-open': {
+    title: 'something behind `..`',
+    explanation:
+      '`..` goes on to the next `@` or to the end of the cut. What stands behind it could never start, unless an `@` says on which row it does.',
+    message: asGiven,
+  },
+  'open-in-group': {
+    title: '`..` inside something that is repeated',
+    explanation:
+      'A group that ends in `..` never comes to its second pass. Give its last drawing a length, or repeat the group itself with `..`.',
+    message: asGiven,
+  },
+  'length-and-open': {
+    title: 'a length and `..` on one item',
+    explanation: 'A length says when the item ends; `..` says that it goes on. One of them is meant.',
+    message: asGiven,
+  },
+  'length-zero': {
+    title: 'an item for no frames',
+    explanation:
+      'The shortest exposure is one frame. To show nothing, take the item out; to make the level empty, write `x`.',
+    message: asGiven,
+  },
+  'repeat-zero': {
+    title: 'a group played no times',
+    explanation: 'A group is played at least once. Take it out if it is not wanted.',
+    message: asGiven,
+  },
+  'group-empty': {
+    title: 'a group that shows nothing',
+    explanation:
+      'There is no drawing in the group, only an `on`. That counts inside its own group only: move it out, or fill the group.',
+    message: asGiven,
+  },
+  'too-deep': {
+    title: 'phrases in phrases without end',
+    explanation: 'Groups and phrases may stand in each other, up to fifty deep. Nobody could read more.',
+    message: asGiven,
+  },
+  'between-from': {
+    title: 'an in-between with no key before it',
+    explanation:
+      'An in-between leads from one key to another. Before this one there is no key, or the level was empty, or a group ended in an in-between or was cut short, so that the key before it is not certain.',
+    message: asGiven,
+  },
+  'between-to': {
+    title: 'an in-between with no key after it',
+    explanation:
+      'An in-between leads from one key to another. After this one no key comes, or the level is empty first. Write the key that it leads to.',
+    message: asGiven,
+  },
+  'group-begins-between': {
+    title: 'a group that begins with an in-between',
+    explanation:
+      'In the second pass the in-betweens at its beginning would come from another key than in the first. Begin the group with a key; in-betweens behind its last key lead back to that.',
+    message: asGiven,
+  },
+  'bounce-ends': {
+    title: 'there and back without a key at the end',
+    explanation: '`<>` turns round on the last drawing and on the first, so both are keys.',
+    message: asGiven,
+  },
+  'two-counts': {
+    title: 'one passage with two counts of in-betweens',
+    explanation:
+      'The same two keys with as many in-betweens are the same drawings wherever they stand again. With another count they are other drawings, drawn and paid anew. If the same ones are meant, write as many.',
+    message: asGiven,
+  },
+  'way-back': {
+    title: 'the way back as new drawings',
+    explanation:
+      '`2--1` after `1--2` are other drawings, which may be meant: hair and cloth do not come back as they went. If the same ones are meant, `1.2 1.1` shows them backwards, or `(1--2)<>` plays there and back.',
+    message: asGiven,
+  },
+  'reference-missing': {
+    title: 'a drawing that is not there',
+    explanation:
+      '`1.2` shows the second in-between after key 1 again. The level must have it: in some passage, or in its `cels` line.',
+    message: asGiven,
+  },
+  'reference-ambiguous': {
+    title: 'a drawing that could be of several passages',
+    explanation:
+      'Where key 1 leads to several keys, `1.2` does not say which way. Write `1>3.2`: the second on the way from 1 to 3.',
+    message: asGiven,
+  },
+  'unknown-chart': {
+    title: 'a chart that is not there',
+    explanation:
+      'A chart is `even`, `early` (crowds the earlier key), `late` (crowds the later one), `both`, or the fractions themselves.',
+    message: asGiven,
+  },
+  'chart-count': {
+    title: 'fractions that are not as many as the in-betweens',
+    explanation: 'A chart in fractions has one for each in-between of its passage.',
+    message: asGiven,
+  },
+  'chart-not-rising': {
+    title: 'fractions out of order',
+    explanation:
+      'The fractions of a chart rise: each in-between lies farther on the way than the one before.',
+    message: asGiven,
+  },
+  'chart-outside': {
+    title: 'a fraction outside its passage',
+    explanation: '0 is the first key and 1 the second; an in-between lies between them.',
+    message: asGiven,
+  },
+  'chart-narrow': {
+    title: 'a gap that hardly anyone can draw',
+    explanation:
+      'Two drawings lie nearer than a sixteenth of the way. On paper that is often less than the width of a line. Fewer in-betweens, or a chart in fractions, may do better.',
+    message: asGiven,
+  },
+  'chart-twice': {
+    title: 'two charts for one passage',
+    explanation:
+      'The same two keys with as many in-betweens are the same drawings wherever they stand, so they are spaced once. Take one chart out; where the passage stands again it need not be written.',
+    message: asGiven,
+  },
+  'chart-unused': {
+    title: 'a chart that spaces nothing',
+    explanation:
+      'A chart belongs to the in-betweens that follow its key. Here the next thing is not an in-between.',
+    message: asGiven,
+  },
+  'cels-count': {
+    title: 'a pinned passage with more or fewer in-betweens',
+    explanation:
+      'The `cels` line says which in-betweens of this passage exist on paper, and the timeline shows another number of them. A new one is named by its place (`1.1a` comes after 1.1, `1.0a` before it) at the end of the line; one that is dropped leaves `_`.',
+    message: asGiven,
+  },
+  'cels-ambiguous': {
+    title: 'a pinned name that fits several passages',
+    explanation:
+      'Where key 1 leads to several keys, `1.1` is on the way to the key that stands behind it in the line. Here none of them does, so it does not say on which way the drawing lies. Write `1>2.1`: the first on the way from 1 to 2.',
+    message: asGiven,
+  },
+  'cels-way': {
+    title: 'a pinned name that may belong to another way',
+    explanation:
+      'A `cels` line names drawings in the order in which they were first shown, so in-betweens stand before the key that they lead to. Here they stand before another key than the one that their key leads to now. In a cycle that is as it should be. After a retime, when a key was taken out, they may be drawings of the old way, and those of the new one are not on paper yet. Say which: `2>1.1` is the first on the way from 2 back to 1.',
+    message: asGiven,
+  },
+  'reuse-number': {
+    title: 'a pinned number against that of the other cut',
+    explanation:
+      'The level reuses drawings of another cut, and those have their numbers on paper already. The `cels` line beside it may only go on from them.',
+    message: asGiven,
+  },
+  'reuse-count': {
+    title: 'another count than in the cut that is reused',
+    explanation:
+      'The same two keys with another number of in-betweens are other drawings, so these cannot be taken from the other cut. Write as many as there, or accept that they are drawn.',
+    message: asGiven,
+  },
+  'level-empty': {
+    title: 'a level that never shows anything',
+    explanation:
+      'The timeline says that the level is empty on every frame. If it is not needed, take the timeline out.',
+    message: asGiven,
+  },
+  'drawing-never-seen': {
+    title: 'a key that comes after the end',
+    explanation:
+      'The cut, or what is repeated, is over before the key is shown. It would be drawn for nothing. Perhaps the cut was shortened, or a hold before it is too long.',
+    message: asGiven,
+  },
+  'one-frame-flash': {
+    title: 'one frame between two holds',
+    explanation:
+      'A drawing that is seen for a single frame between two held ones, or a level that is empty for one, reads as a mistake on the screen. If it is meant, `on 1` before it says so.',
+    message: asGiven,
+  },
+  'key-jump': {
+    title: 'a key number that is left out',
+    explanation:
+      'Keys are numbered in the order in which they are drawn, and one is missing here. Perhaps a key was forgotten, or dropped in a retime; if it is on paper, a `cels` line says so.',
+    message: asGiven,
+  },
+  'key-backwards': {
+    title: 'key numbers that run backwards',
+    explanation:
+      'A key is first seen after one with a higher number. Perhaps two were exchanged. A key that was put in later takes a letter: 3a lies between 3 and 4.',
+    message: asGiven,
+  },
+};

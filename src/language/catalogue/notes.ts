@@ -1,0 +1,8 @@
+/** The further remarks of diagnostics, with their parameters. */
+
+import type { None } from './entry.js';
+
+export interface Notes {
+  /** Where something stands that the message speaks of. */
+  readonly 'stands-here': None;
+}

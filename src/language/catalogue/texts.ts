@@ -1,0 +1,37 @@
+/**
+ * The types of the texts in one language. What a text says is in its parameters, which are the same for all languages: a second
+ * language is a second table of type `Language`.
+ */
+
+import type { Fixes } from './fixes.js';
+import type { Code, Messages } from './index.js';
+import type { Notes } from './notes.js';
+
+/** A text made of parameters; where they come in variants, one a variant. */
+export type Text<P> = [P] extends [{ readonly variant: string }]
+  ? { readonly [V in P['variant']]: (parameters: Extract<P, { readonly variant: V }>) => string }
+  : (parameters: P) => string;
+
+/** What a language says of a code. */
+export interface CodeTexts<P> {
+  /** A few words, for the index of the reference. */
+  readonly title: string;
+  /** Two or three sentences for the person who got the message: what it means, why it matters, what to do. */
+  readonly explanation: string;
+  /** The sentence of one diagnostic, in trade words. */
+  readonly message: Text<P>;
+}
+
+export type Texts<P> = { readonly [C in keyof P]: CodeTexts<P[C]> };
+export type ShortTexts<P> = { readonly [N in keyof P]: Text<P[N]> };
+
+/** All texts of one language. */
+export interface Language {
+  readonly codes: { readonly [C in Code]: CodeTexts<Messages[C]> };
+  /** Further remarks: a subordinate sentence without a full stop, or a sentence with one. */
+  readonly notes: ShortTexts<Notes>;
+  /** What a fix does, after "try:". */
+  readonly fixes: ShortTexts<Fixes>;
+}
+
+export const asGiven = (sentence: string): string => sentence;

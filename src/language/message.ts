@@ -1,0 +1,45 @@
+/** The sentences of a diagnostic in one language; only printers ask for them. */
+
+import { en } from './catalogue/en/index.js';
+import type { Code } from './catalogue/index.js';
+import type { CodeTexts, Language } from './catalogue/texts.js';
+import type { Action, Diagnostic, Note } from './diagnostic.js';
+
+export type MessageLanguage = 'en';
+
+const LANGUAGES: Readonly<Record<MessageLanguage, Language>> = { en };
+
+/** The types of the tables see to it that a text gets the parameters that it is made of. */
+type AnyText = ((parameters: unknown) => string) | Readonly<Record<string, (parameters: unknown) => string>>;
+
+function written(text: AnyText, parameters: unknown): string {
+  if (typeof text === 'function') return text(parameters);
+  return text[(parameters as { variant: string }).variant]!(parameters);
+}
+
+/** One sentence in trade words that says what is wrong. */
+export function messageOf(
+  { code, parameters }: Pick<Diagnostic, 'code' | 'parameters'>,
+  language: MessageLanguage,
+): string {
+  return written(LANGUAGES[language].codes[code].message as AnyText, parameters);
+}
+
+export function noteOf(note: Note, language: MessageLanguage): string {
+  if ('message' in note) return note.message;
+  return written(LANGUAGES[language].notes[note.note] as AnyText, note);
+}
+
+/** What a fix does, as a request: "put the text in quotes". */
+export function actionOf(action: Action, language: MessageLanguage): string {
+  if ('title' in action) return action.title;
+  return written(LANGUAGES[language].fixes[action.action] as AnyText, action);
+}
+
+/** Title and explanation of a code. */
+export function aboutCode(
+  code: Code,
+  language: MessageLanguage,
+): Pick<CodeTexts<never>, 'title' | 'explanation'> {
+  return LANGUAGES[language].codes[code];
+}
