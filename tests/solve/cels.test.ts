@@ -1,6 +1,7 @@
 /** Finished numbers, pinned and new, and levels that reuse another cut's drawings. */
 
 import { describe, expect, test } from 'vitest';
+import { messageOf } from '../../src/language/message.js';
 import { shown, solveText } from './shown.js';
 
 describe('a cels line', () => {
@@ -178,7 +179,7 @@ describe('a drawing that exists stays where it lies on its way', () => {
   test('fractions of today hold, and what they move is said', () => {
     const { level, diagnostics } = shown(24, '1{1/4 1/2 3/4}---2..', 'cels A 1 1.1 1.2 2 1.2a');
     expect(level.passages[0]!.fractions).toEqual([0.25, 0.5, 0.75]);
-    expect(diagnostics.map(({ code, message }) => [code, message])).toEqual([
+    expect(diagnostics.map((one) => [one.code, messageOf(one, 'en')])).toEqual([
       [
         'chart-drawn',
         'On paper A2 (1.1) lies at 1/3 of the way from key 1 to key 2, A3 (1.2) at 2/3; this chart says 1/4, 1/2.',

@@ -35,6 +35,7 @@ export interface TimelineMessages {
   readonly 'chart-not-rising': Sentence;
   readonly 'chart-outside': Sentence;
   readonly 'chart-narrow': Sentence;
+  readonly 'chart-drawn': Sentence;
   readonly 'chart-twice': Sentence;
   readonly 'chart-unused': Sentence;
   readonly 'cels-count': Sentence;
@@ -168,9 +169,6 @@ export const timelines: Entries<TimelineMessages> = {
   },
   'chart-drawn': {
     severity: 'warning',
-    title: 'a chart that moves a drawing that exists',
-    explanation:
-      'The drawing was made for another place on the way: with the in-betweens that were there when it was pinned, or for the cut that is reused. Draw it anew under a new number (`number --gone` and `--new`), or let the chart say where it lies. A chart with one fraction for each in-between that was there says how those were spaced; a new one then lies half-way between its neighbours.',
     example: lines(
       'A: 1{1/4 1/2 3/4}---2..\ncels A 1 1.1 1.2 2 1.2a',
       'A: 1{1/3 2/3 5/6}---2..\ncels A 1 1.1 1.2 2 1.2a',

@@ -157,6 +157,12 @@ export const timelines: Texts<TimelineMessages> = {
       'Two drawings lie nearer than a sixteenth of the way. On paper that is often less than the width of a line. Fewer in-betweens, or a chart in fractions, may do better.',
     message: asGiven,
   },
+  'chart-drawn': {
+    title: 'a chart that moves a drawing that exists',
+    explanation:
+      'The drawing was made for another place on the way: with the in-betweens that were there when it was pinned, or for the cut that is reused. Draw it anew under a new number (`number --gone` and `--new`), or let the chart say where it lies. A chart with one fraction for each in-between that was there says how those were spaced; a new one then lies half-way between its neighbours.',
+    message: asGiven,
+  },
   'chart-twice': {
     title: 'two charts for one passage',
     explanation:
