@@ -26,7 +26,21 @@ process.env.CUTWRIGHT_SOURCES = sourcesHash();
 export default defineConfig({
   define: { CUTWRIGHT_SOURCES: JSON.stringify(process.env.CUTWRIGHT_SOURCES) },
   test: {
-    include: ['tests/**/*.test.ts'],
+    // Two tiers, told apart by the file's name: `npm test` runs the first, `npm run test:all` both.
+    projects: [
+      {
+        extends: true,
+        test: { name: 'quick', include: ['tests/**/*.test.ts'], exclude: ['tests/**/*.slow.test.ts'] },
+      },
+      {
+        extends: true,
+        test: { name: 'slow', include: ['tests/**/*.slow.test.ts'], globalSetup: 'tests/bundle.setup.ts' },
+      },
+    ],
+    setupFiles: 'tests/seed.setup.ts',
+    // Files share a process and what it has loaded: the parser and the fonts are made ready twice in a run, not 200 times.
+    isolate: false,
+    unstubEnvs: true,
     // One more than it would take by itself on the two cores that CI has.
     maxWorkers: 2,
     // Transformed sources are kept from run to run; not where nothing is run twice.

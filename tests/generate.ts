@@ -2,13 +2,10 @@
  * Random cuts as text, for properties and for reading printed sheets back. Every text is without errors: each timeline fills
  * the sheet, each in-between has its keys. Warnings and hints may be there.
  *
- * SEED=… in the environment gives other ones. A cut is built from plain numbers ("dice"), so that a failing one shrinks well: fewer levels, fewer pieces, smaller numbers.
+ * A cut is built from plain numbers ("dice"), so that a failing one shrinks well: fewer levels, fewer pieces, smaller numbers.
  */
 
 import fc from 'fast-check';
-
-// The library's own seed is the clock; tests say the same on every run.
-fc.configureGlobal({ seed: Number(process.env.SEED ?? 1907) });
 
 export interface CutOptions {
   readonly levels?: { readonly min?: number; readonly max?: number };

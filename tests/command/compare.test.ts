@@ -6,7 +6,6 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { main } from '../../src/command/main.js';
 import { memoryHost } from '../../src/host/memory.js';
 import { nodeHost } from '../../src/host/node.js';
-import { buildBundle } from '../episode/whole/bundle.js';
 import { run, runOn } from './run.js';
 
 const cut = (number: string | number, line = 'A: 1--2..', time = '1+0') =>
@@ -368,37 +367,6 @@ describe('git', () => {
       'cuts/c5.cut: cut 5 is dropped\n',
       'cuts/c6.cut: cut 6 is new\n',
     ]);
-  });
-});
-
-describe('the two lines that make it git’s diff', () => {
-  const bundle = buildBundle('compare');
-  const folder = realpathSync(mkdtempSync(join(tmpdir(), 'compare-git-')));
-  const git = (...args: string[]) =>
-    execFileSync('git', ['-C', folder, '-c', 'user.name=t', '-c', 'user.email=t@example.invalid', ...args], {
-      encoding: 'utf8',
-      stdio: ['ignore', 'pipe', 'ignore'],
-    });
-  afterAll(() => {
-    bundle.remove();
-    rmSync(folder, { recursive: true, force: true });
-  });
-
-  test('show notes in `git diff`, and with --ext-diff in the log, and lines again without', () => {
-    git('init', '--quiet');
-    writeFileSync(join(folder, '.gitattributes'), '*.cut diff=cut\n');
-    git('config', 'diff.cut.command', `"${process.execPath}" "${bundle.program}" compare --git`);
-    for (const name of ['a.cut', 'b.cut']) writeFileSync(join(folder, name), cut(name === 'a.cut' ? 1 : 2));
-    git('add', '.');
-    git('commit', '--quiet', '-m', 'one');
-    writeFileSync(join(folder, 'a.cut'), cut(1, 'A: 1'));
-    writeFileSync(join(folder, 'b.cut'), cut(2, LONGER));
-    // The first has an error, and does not keep git from the second.
-    const notes = `a.cut: not compared, the new version has errors\nb.cut: cut 2\n  ${NOTE}\n`;
-    expect(git('diff')).toBe(notes);
-    expect(git('diff', '--no-ext-diff')).toContain(`+${LONGER}`);
-    git('commit', '--quiet', '--all', '-m', 'two');
-    expect(git('show', '--ext-diff', '--format=', 'HEAD')).toBe(notes);
   });
 });
 

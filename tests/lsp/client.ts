@@ -4,7 +4,6 @@ import { type ChildProcessWithoutNullStreams, spawn } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { build } from 'esbuild';
 import {
   type ClientCapabilities,
   createProtocolConnection,
@@ -16,27 +15,6 @@ import {
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node';
 import { Text } from '../../src/lsp/text.js';
-
-/** Bundles the server from the sources, without what printing needs; gives the script to run. */
-export async function buildServer(folder: string): Promise<string> {
-  const outfile = join(folder, 'server.cjs');
-  await build({
-    stdin: {
-      contents:
-        "import { serveStdio } from './src/lsp/stdio.ts'; import { nodeHost } from './src/host/node.ts'; serveStdio(nodeHost());",
-      resolveDir: process.cwd(),
-    },
-    outfile,
-    bundle: true,
-    platform: 'node',
-    target: 'node20',
-    format: 'cjs',
-    logLevel: 'error',
-    define: { 'import.meta.url': 'bundleUrl', CUTWRIGHT_SOURCES: '""' },
-    banner: { js: "const bundleUrl=require('node:url').pathToFileURL(__filename).href;" },
-  });
-  return outfile;
-}
 
 export interface Wishes {
   /** Ask for diagnostics instead of being sent them. */

@@ -15,8 +15,8 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { program } from '../../bundle.js';
 import { faults } from '../../qpdf.js';
-import { type Bundle, buildBundle } from './bundle.js';
 import { Dice } from './dice.js';
 import { generateEpisode } from './generate.js';
 import { type Files, withCuts } from './world.js';
@@ -25,17 +25,14 @@ const CUTS = 7;
 /** Every so many kills the next build is left to itself. */
 const TO_THE_END = 5;
 
-let bundle: Bundle;
 let folder: string;
 const out = () => join(folder, 'out');
 
 beforeAll(() => {
-  bundle = buildBundle('killed');
   folder = mkdtempSync(join(tmpdir(), 'cutwright-killed-'));
 });
 
 afterAll(() => {
-  bundle?.remove();
   if (folder) rmSync(folder, { recursive: true, force: true });
 });
 
@@ -48,7 +45,7 @@ function put(files: Files): void {
 
 /** `into`: a file of the folder, or '': a file for each cut. */
 function argvFor(more: readonly string[], to: string, into: string): string[] {
-  return [bundle.program, 'build', folder, '--output', join(to, into), ...more];
+  return [program, 'build', folder, '--output', join(to, into), ...more];
 }
 
 /** A build that nobody disturbs; the bytes of all that lies in the folder then. */

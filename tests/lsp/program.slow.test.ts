@@ -1,28 +1,21 @@
 /** The program as it is shipped: what starts the server, and an editor from outside, Neovim's own client, without a line of ours between. */
 
-import { execFileSync, spawnSync } from 'node:child_process';
-import { cpSync, mkdtempSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { bundle, program } from '../bundle.js';
 import { Editor } from './client.js';
 
 const there = spawnSync('nvim', ['--version']).status === 0;
-const home = join('node_modules', `.cutwright-test-editor-${process.pid}`);
 let folder: string;
-
-const program = join(process.cwd(), home, 'bin/cutwright.js');
 
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'cutwright-editor-'));
-  cpSync('bin', join(home, 'bin'), { recursive: true });
-  execFileSync(process.execPath, ['esbuild.config.mjs', join(home, 'dist')]);
 });
 
-afterAll(() => {
-  rmSync(home, { recursive: true, force: true });
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 test.each([[[]], [['--stdio']], [['--stdio', `--clientProcessId=${process.pid}`]]])(
   'cutwright lsp %j serves an editor',
@@ -39,11 +32,13 @@ test.each([[[]], [['--stdio']], [['--stdio', `--clientProcessId=${process.pid}`]
 
 test('the other commands do without the server', () => {
   writeFileSync(join(folder, 'b.cut'), 'cut 1\ntime 1+0\nA: 1..\n');
-  const [server, away] = [join(home, 'dist/lsp.cjs'), join(home, 'dist/away.cjs')];
-  renameSync(server, away);
-  const { status } = spawnSync(process.execPath, [program, 'check', 'b.cut'], { cwd: folder });
-  renameSync(away, server);
-  expect(status).toBe(0);
+  const without = join(folder, 'without');
+  cpSync(bundle, without, { recursive: true });
+  rmSync(join(without, 'dist/lsp.cjs'));
+  const run = (command: string) =>
+    spawnSync(process.execPath, [join(without, 'bin/cutwright.js'), command, 'b.cut'], { cwd: folder });
+  expect(run('check').status).toBe(0);
+  expect(run('lsp').status).not.toBe(0);
 });
 
 /** Opens the cut, waits for its problems, mends the first by hand, and asks for a hover and the layout. */

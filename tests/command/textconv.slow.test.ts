@@ -1,12 +1,12 @@
 /** The sheet as git shows it: the shipped program as the text conversion of a real repository. */
 
 import { execFileSync } from 'node:child_process';
-import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { program } from '../bundle.js';
 
-const home = join('node_modules', `.cutwright-test-${process.pid}`);
 let root: string;
 
 const git = (...args: string[]): string =>
@@ -19,10 +19,7 @@ const write = (name: string, text: string) => writeFileSync(join(root, name), te
 const cut = (items: string) => `use "../house.cut"\n\ncut 1\ntime 1+0\nA: ${items}\n`;
 
 beforeAll(() => {
-  cpSync('bin', join(home, 'bin'), { recursive: true });
-  execFileSync(process.execPath, ['esbuild.config.mjs', join(home, 'dist')]);
   root = mkdtempSync(join(tmpdir(), 'cutwright-'));
-  const program = join(process.cwd(), home, 'bin', 'cutwright.js');
   git('init', '-q');
   git('config', 'diff.cut.textconv', `'${process.execPath}' '${program}' show --width 100 --home cuts`);
   mkdirSync(join(root, 'cuts'));
@@ -34,12 +31,9 @@ beforeAll(() => {
   git('commit', '-q', '-m', 'one');
   write('cuts/c001.cut', cut('walk:8 3:16'));
   git('commit', '-q', '-a', '-m', 'two');
-}, 120_000);
-
-afterAll(() => {
-  rmSync(home, { recursive: true, force: true });
-  rmSync(root, { recursive: true, force: true });
 });
+
+afterAll(() => rmSync(root, { recursive: true, force: true }));
 
 test('the log shows the rows that a retime has changed', () => {
   const log = git('log', '-p', '-1');

@@ -1,28 +1,21 @@
 /** The shipped bundle as whole processes on the real file system: what a world in memory cannot show. */
 
-import { execFileSync, spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { program } from '../bundle.js';
 import { CUT, isPdf } from './run.js';
 
-/** Where the bundle is built for this test alone. */
-const home = join('node_modules', `.cutwright-test-${process.pid}`);
-const program = join(process.cwd(), home, 'bin', 'cutwright.js');
 let folder: string;
 
 beforeAll(() => {
-  cpSync('bin', join(home, 'bin'), { recursive: true });
-  execFileSync(process.execPath, ['esbuild.config.mjs', join(home, 'dist')]);
   folder = mkdtempSync(join(tmpdir(), 'cutwright-'));
   write('a.cut', CUT);
-}, 120_000);
-
-afterAll(() => {
-  rmSync(home, { recursive: true, force: true });
-  rmSync(folder, { recursive: true, force: true });
 });
+
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 function write(name: string, content: string | Uint8Array): void {
   writeFileSync(join(folder, name), content);

@@ -1,12 +1,13 @@
-import { execFileSync, spawnSync } from 'node:child_process';
+import { spawnSync } from 'node:child_process';
 import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test } from 'vitest';
 import { main } from '../src/command/main.js';
 import type { Host } from '../src/host/host.js';
 import { nodeHost } from '../src/host/node.js';
+import { bundle } from './bundle.js';
 
 type Main = typeof main;
 interface Loaded {
@@ -17,19 +18,10 @@ const { load } = createRequire(import.meta.url)('../bin/load.js') as {
   load: (folder: string, command?: string) => Loaded;
 };
 
-let work: string;
-let dist: string;
+const dist = join(bundle, 'dist');
+const work = mkdtempSync(join(tmpdir(), 'cutwright-'));
 
-beforeAll(() => {
-  work = mkdtempSync(join(tmpdir(), 'cutwright-'));
-  dist = join('node_modules', `.cutwright-test-${process.pid}`);
-  execFileSync(process.execPath, ['esbuild.config.mjs', dist]);
-});
-
-afterAll(() => {
-  rmSync(work, { recursive: true, force: true });
-  rmSync(dist, { recursive: true, force: true });
-});
+afterAll(() => rmSync(work, { recursive: true, force: true }));
 
 /** What a command writes to a file, run by the bundle or by the sources. */
 async function written(run: Main, host: Host, ...argv: string[]): Promise<Buffer> {

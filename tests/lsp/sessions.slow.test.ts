@@ -3,16 +3,14 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildServer } from './client.js';
+import { program } from '../bundle.js';
 import { play } from './session.js';
 
 const sessions = fileURLToPath(new URL('sessions', import.meta.url));
 let work: string;
-let server: string;
 
-beforeAll(async () => {
+beforeAll(() => {
   work = mkdtempSync(join(tmpdir(), 'cutwright-lsp-'));
-  server = await buildServer(work);
 });
 
 afterAll(() => rmSync(work, { recursive: true, force: true }));
@@ -24,7 +22,7 @@ describe('a session with an editor', () => {
   test.each(names)('%s', async (name) => {
     const path = join(sessions, name);
     const written = readFileSync(path, 'utf8');
-    const played = await play([server], written, join(work, name.replace(/\.txt$/, '')));
+    const played = await play([program, 'lsp'], written, join(work, name.replace(/\.txt$/, '')));
     if (process.env.UPDATE) writeFileSync(path, played);
     else expect(played).toBe(written);
   });

@@ -1,7 +1,7 @@
 /** The extension as it is installed: packed, unpacked, loaded, and run on the program. */
 
 import { execFileSync, spawnSync } from 'node:child_process';
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import Module, { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -9,11 +9,11 @@ import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { callOf } from '../../grammar/editors/vscode/program.js';
 import { parse } from '../../src/language/parse.js';
+import { program } from '../bundle.js';
 import { snippets } from './snippets.js';
 import { type Stub, vscodeStub } from './vscode-stub.js';
 
 const SOURCE = 'grammar/editors/vscode';
-const home = join('node_modules', `.cutwright-test-vscode-${process.pid}`);
 const read = (path: string): string => readFileSync(path, 'utf8');
 let work: string;
 let vsix: string;
@@ -28,14 +28,9 @@ beforeAll(() => {
     mkdirSync(dirname(join(work, path)), { recursive: true });
     writeFileSync(join(work, path), bytes);
   }
-  cpSync('bin', join(home, 'bin'), { recursive: true });
-  execFileSync(process.execPath, ['esbuild.config.mjs', join(home, 'dist')]);
 });
 
-afterAll(() => {
-  rmSync(home, { recursive: true, force: true });
-  rmSync(work, { recursive: true, force: true });
-});
+afterAll(() => rmSync(work, { recursive: true, force: true }));
 
 const text = (path: string): string => Buffer.from(files[path]!).toString('utf8');
 
@@ -159,10 +154,10 @@ describe('the extension', () => {
   }
 
   /** The program, which notes how it was called. */
-  function program(): string[] {
+  function recorder(): string[] {
     const path = join(work, 'noting.cjs');
     const log = JSON.stringify(join(work, 'calls'));
-    const bin = JSON.stringify(join(process.cwd(), home, 'bin/cutwright.js'));
+    const bin = JSON.stringify(program);
     writeFileSync(
       path,
       `require('node:fs').appendFileSync(${log}, JSON.stringify(process.argv.slice(2)) + '\\n');\nrequire(${bin});\n`,
@@ -177,7 +172,7 @@ describe('the extension', () => {
 
   test('starts the server, prints a cut, shows its pages, and ends all that it started', async () => {
     writeFileSync(cut(), 'cut 12 "Rooftop"\ntime 1+0\nA "Nao": 1:12 2..\n');
-    settings.command = program();
+    settings.command = recorder();
     load();
     await extension.activate({ subscriptions: [] });
     expect(stub.said).toEqual([]);

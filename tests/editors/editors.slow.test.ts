@@ -8,9 +8,9 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { parse } from '../../src/language/parse.js';
 import { byWord, statementTable } from '../../src/language/statements/index.js';
 import { wordsOf } from '../../src/language/vocabulary.js';
+import { program } from '../bundle.js';
 
 const FOLDER = 'grammar/editors';
-const home = join('node_modules', `.cutwright-test-editors-${process.pid}`);
 const read = (path: string): string => readFileSync(path, 'utf8');
 const has = (program: string): boolean => {
   const there = spawnSync(program, ['--version']).status === 0;
@@ -24,16 +24,11 @@ let env: NodeJS.ProcessEnv;
 
 beforeAll(() => {
   work = mkdtempSync(join(tmpdir(), 'cutwright-editors-'));
-  cpSync('bin', join(home, 'bin'), { recursive: true });
-  execFileSync(process.execPath, ['esbuild.config.mjs', join(home, 'dist')]);
   const bin = join(work, 'bin');
   mkdirSync(bin);
-  const program = join(bin, 'cutwright');
-  writeFileSync(
-    program,
-    `#!/bin/sh\nexec '${process.execPath}' '${join(process.cwd(), home, 'bin/cutwright.js')}' "$@"\n`,
-  );
-  chmodSync(program, 0o755);
+  const script = join(bin, 'cutwright');
+  writeFileSync(script, `#!/bin/sh\nexec '${process.execPath}' '${program}' "$@"\n`);
+  chmodSync(script, 0o755);
   env = {
     ...process.env,
     PATH: `${bin}:${process.env.PATH}`,
@@ -45,10 +40,7 @@ beforeAll(() => {
   };
 });
 
-afterAll(() => {
-  rmSync(home, { recursive: true, force: true });
-  rmSync(work, { recursive: true, force: true });
-});
+afterAll(() => rmSync(work, { recursive: true, force: true }));
 
 /** A block of the page, with this folder in the place of /opt/cutwright. */
 function block(language: string): string {

@@ -5,16 +5,15 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { buildServer, Editor } from './client.js';
+import { program } from '../bundle.js';
+import { Editor } from './client.js';
 
 const CUT = 'cut 12\ntime 5+0\nA: 1\n';
 let work: string;
-let server: string;
 let editor: Editor;
 
-beforeAll(async () => {
+beforeAll(() => {
   work = mkdtempSync(join(tmpdir(), 'cutwright-rough-'));
-  server = await buildServer(work);
 });
 
 afterAll(() => rmSync(work, { recursive: true, force: true }));
@@ -23,7 +22,7 @@ afterEach(() => {
 });
 
 async function started(wishes = {}): Promise<Editor> {
-  editor = new Editor([server], work, wishes);
+  editor = new Editor([program, 'lsp'], work, wishes);
   await editor.begin();
   return editor;
 }
@@ -71,7 +70,7 @@ describe('a client that sends nonsense', () => {
   });
 
   test('gets an error for a question before `initialize`', async () => {
-    editor = new Editor([server], work);
+    editor = new Editor([program, 'lsp'], work);
     const at = { textDocument: { uri: editor.uri('a.cut') }, position: { line: 0, character: 0 } };
     await expect(editor.ask('textDocument/hover', at)).rejects.toMatchObject({ code: -32002 });
     await editor.begin();
@@ -160,7 +159,7 @@ describe('a client that goes', () => {
     // A process between: it starts the server, tells its number, and is killed.
     const between = spawn(process.execPath, [
       '-e',
-      `const c = require('node:child_process').spawn(process.execPath, [${JSON.stringify(server)}], { stdio: ['pipe', 'ignore', 'ignore'] });
+      `const c = require('node:child_process').spawn(process.execPath, [${JSON.stringify(program)}, 'lsp'], { stdio: ['pipe', 'ignore', 'ignore'] });
        console.log(c.pid); setInterval(() => {}, 1000);`,
     ]);
     const pid = await new Promise<number>((resolve) =>

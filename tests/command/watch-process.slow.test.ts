@@ -1,22 +1,16 @@
 /** The shipped program as a watching process: signals, locks of the dead, the live view out of the bundle. */
 
-import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
-import { cpSync, rmSync, writeFileSync } from 'node:fs';
+import { type ChildProcess, spawn } from 'node:child_process';
+import { rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { program } from '../bundle.js';
 import { CUT } from './run.js';
 import { freshFolder, until } from './watch.js';
 
-const home = join('node_modules', `.cutwright-watch-${process.pid}`);
-const program = join(process.cwd(), home, 'bin', 'cutwright.js');
 let folder: string;
 const children: ChildProcess[] = [];
 
-beforeAll(() => {
-  cpSync('bin', join(home, 'bin'), { recursive: true });
-  execFileSync(process.execPath, ['esbuild.config.mjs', join(home, 'dist')]);
-});
-afterAll(() => rmSync(home, { recursive: true, force: true }));
 beforeEach(() => {
   folder = freshFolder();
   writeFileSync(join(folder, 'a.cut'), CUT);
