@@ -19,10 +19,21 @@ import {
   Text,
   word,
 } from './tokens.js';
-import type { Numeral, Point, Quote, Range, Size, Time, Word } from './tree.js';
+import type {
+  Numeral,
+  Point,
+  Position,
+  Quote,
+  Range,
+  Size,
+  Length as TreeLength,
+  TypedTime,
+  Word,
+} from './tree.js';
 
 export interface Shared {
-  readonly time: Rule<Time>;
+  readonly length: Rule<TreeLength>;
+  readonly position: Rule<Position>;
   readonly range: Rule<Range>;
   readonly text: Rule<Quote>;
   readonly name: Rule<Word>;
@@ -113,7 +124,7 @@ export function sharedRules(kit: Kit): Shared {
   const offsetFollows = (): boolean =>
     kit.LA(2).tokenType === Integer && touches(kit.LA(0), kit.LA(1)) && touches(kit.LA(1), kit.LA(2));
 
-  const mark = kit.RULE('mark', (): Time => {
+  const mark = kit.RULE('mark', (): TypedTime => {
     const token = kit.CONSUME(Name);
     let offset = 0;
     kit.OPTION({
@@ -128,23 +139,23 @@ export function sharedRules(kit: Kit): Shared {
   });
 
   const time = kit.RULE('time', () =>
-    kit.OR<Time>({
+    kit.OR<TypedTime>({
       DEF: [
         {
-          ALT: (): Time => {
+          ALT: (): TypedTime => {
             const token = kit.CONSUME(Integer);
             return { span: place(token), form: 'frames', frames: Number(token.image) };
           },
         },
         {
-          ALT: (): Time => {
+          ALT: (): TypedTime => {
             const token = kit.CONSUME(Seconds);
             const [seconds = 0, frames = 0] = token.image.split('+').map(Number);
             return { span: place(token), form: 'seconds', seconds, frames };
           },
         },
         {
-          ALT: (): Time => {
+          ALT: (): TypedTime => {
             const token = kit.CONSUME(Feet);
             const [feet = 0, frames = 0] = token.image.split("'").map(Number);
             return { span: place(token), form: 'feet', feet, frames };
@@ -159,11 +170,14 @@ export function sharedRules(kit: Kit): Shared {
   /** `1.. ease 12` is open, with an option; `1..ease` ends at the mark `ease`. */
   const lastFollows = (): boolean => !OPTIONS.has(kit.LA(1).tokenType) || touches(kit.LA(0), kit.LA(1));
 
+  const length = kit.RULE('length', (): TreeLength => ({ ...kit.SUBRULE(time), kind: 'length' }));
+  const position = kit.RULE('position', (): Position => ({ ...kit.SUBRULE(time), kind: 'position' }));
+
   const range = kit.RULE('range', (): Range => {
     const first = kit.LA(1);
-    const from = kit.SUBRULE(time);
+    const from = kit.SUBRULE(position);
     kit.CONSUME(DotDot, { ERR_MSG: 'the `..` of a range such as 1+6..2+20' });
-    const to = kit.OPTION({ GATE: lastFollows, DEF: () => kit.SUBRULE1(time) }) ?? null;
+    const to = kit.OPTION({ GATE: lastFollows, DEF: () => kit.SUBRULE1(position) }) ?? null;
     return { span: kit.since(first), from, to };
   });
 
@@ -197,5 +211,5 @@ export function sharedRules(kit: Kit): Shared {
     return { span: kit.since(first), xMm: x.value, yMm: y.value };
   });
 
-  return { time, range, text, name, names, label, whole, size, signed, point };
+  return { length, position, range, text, name, names, label, whole, size, signed, point };
 }

@@ -1,7 +1,7 @@
 /** The part of the tree that says what the camera, the levels and the light do. See `tree.ts`. */
 
 import type { Span } from './diagnostic.js';
-import type { Node, Numeral, Point, Quote, Range, Time, Word } from './tree.js';
+import type { Length, Node, Numeral, Point, Position, Quote, Range, Word } from './tree.js';
 
 export type FieldSize = Node &
   (
@@ -31,13 +31,13 @@ export type SpacingNode = Node &
     | { readonly form: 'curve'; readonly values: readonly [Numeral, Numeral, Numeral, Numeral] }
     /** `8*17` is one entry with times 17. */
     | { readonly form: 'steps'; readonly steps: readonly { readonly mm: Numeral; readonly times: number }[] }
-    | { readonly form: 'fair'; readonly mark: Word; readonly at: Time; readonly share: Numeral }
+    | { readonly form: 'fair'; readonly mark: Word; readonly at: Position; readonly share: Numeral }
   );
 
 /** A place on a frame: `A@1+1`, `ア(0,0)@1`, `100%@1`. */
 export interface Stop<P> extends Node {
   readonly value: P;
-  readonly at: Time;
+  readonly at: Position;
 }
 
 export interface LegEnd<P> {
@@ -147,7 +147,7 @@ export type CameraStatement = Stated &
         readonly levels: readonly Word[];
         readonly sizeMm: Numeral;
         readonly range: Range;
-        readonly every: Time;
+        readonly every: Length;
         /** Has no meaning for it; kept to be told. */
         readonly spacing: readonly SpacingNode[];
         readonly options: MoveOptions;
@@ -172,5 +172,5 @@ export type CameraStatement = Stated &
         readonly levels: readonly Word[];
         readonly range: Range;
       }
-    | { readonly kind: 'overlap'; readonly way: 'in' | 'out'; readonly length: Time }
+    | { readonly kind: 'overlap'; readonly way: 'in' | 'out'; readonly length: Length }
   );

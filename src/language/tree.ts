@@ -24,8 +24,8 @@ export interface Numeral extends Node {
   readonly value: number;
 }
 
-/** A length or a position, as typed. `mark` is a named place with an offset in frames. */
-export type Time = Node &
+/** A time as typed, before it is known for what. `mark` is a named place with an offset in frames. */
+export type TypedTime = Node &
   (
     | { readonly form: 'frames'; readonly frames: number }
     | { readonly form: 'seconds'; readonly seconds: number; readonly frames: number }
@@ -33,10 +33,18 @@ export type Time = Node &
     | { readonly form: 'mark'; readonly name: string; readonly offset: number }
   );
 
+/** How long something lasts. A mark is none; it is kept to be told of. */
+export type Length = TypedTime & { readonly kind: 'length' };
+
+/** The place of a frame, counted from the beginning of the sheet. */
+export type Position = TypedTime & { readonly kind: 'position' };
+
+export type Time = Length | Position;
+
 /** `a..b`; `to` null: to the end of the sheet. */
 export interface Range extends Node {
-  readonly from: Time;
-  readonly to: Time | null;
+  readonly from: Position;
+  readonly to: Position | null;
 }
 
 // ---- timelines
@@ -51,12 +59,12 @@ export type Chart = Node &
 export type Repeat =
   | { readonly form: 'once' }
   | { readonly form: 'times'; readonly times: number; readonly span: Span }
-  | { readonly form: 'length'; readonly length: Time; readonly span: Span }
+  | { readonly form: 'length'; readonly length: Length; readonly span: Span }
   | { readonly form: 'open'; readonly span: Span };
 
 interface Shown extends Node {
   /** `:N`, or null. */
-  readonly length: Time | null;
+  readonly length: Length | null;
   /** The place of a `..` behind the item, or null. */
   readonly open: Span | null;
 }
@@ -74,7 +82,7 @@ export type Item =
     })
   | (Shown & { readonly kind: 'empty' })
   | (Node & { readonly kind: 'on'; readonly frames: number })
-  | (Node & { readonly kind: 'at'; readonly position: Time })
+  | (Node & { readonly kind: 'at'; readonly position: Position })
   | (Node & {
       readonly kind: 'group';
       readonly items: readonly Item[];
@@ -108,7 +116,7 @@ export type CelName = Node &
 
 /** A piece of dialogue; `at` ties it to a row. */
 export interface Said extends Quote {
-  readonly at: Time | null;
+  readonly at: Position | null;
 }
 
 // ---- statements
@@ -148,11 +156,11 @@ export type Statement =
         | { readonly kind: 'phrase'; readonly name: Word; readonly items: readonly Item[] }
         | { readonly kind: 'cels'; readonly level: Word; readonly names: readonly CelName[] }
         | { readonly kind: 'cut'; readonly number: Word; readonly title: Quote | null }
-        | { readonly kind: 'time'; readonly time: Time }
+        | { readonly kind: 'time'; readonly time: Length }
         | { readonly kind: 'fps'; readonly value: Numeral }
         | { readonly kind: 'on'; readonly value: Numeral }
         | { readonly kind: 'numbering'; readonly value: Word }
-        | { readonly kind: 'mark'; readonly name: Word; readonly position: Time }
+        | { readonly kind: 'mark'; readonly name: Word; readonly position: Position }
         | { readonly kind: 'stack'; readonly levels: readonly Word[] }
         | {
             readonly kind: 'level';
@@ -173,7 +181,7 @@ export type Statement =
             readonly words: readonly Said[];
           }
         | { readonly kind: 'sound' | 'music'; readonly range: Range; readonly words: readonly Said[] }
-        | { readonly kind: 'note'; readonly position: Time; readonly text: Quote }
+        | { readonly kind: 'note'; readonly position: Position; readonly text: Quote }
         | { readonly kind: 'memo'; readonly text: Quote }
         | { readonly kind: 'scene' | 'take'; readonly value: Word | Quote }
         | { readonly kind: 'artist'; readonly name: Quote }

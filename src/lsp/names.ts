@@ -24,24 +24,16 @@ export interface Reuse {
   readonly levelSpan: Span;
 }
 
-export interface TimePlace {
-  readonly time: Time;
-  readonly is: 'length' | 'position';
-}
-
 export interface Index {
   readonly names: readonly Occurrence[];
   readonly reuses: readonly Reuse[];
-  readonly times: readonly TimePlace[];
+  readonly times: readonly Time[];
 }
-
-const LENGTHS = new Set(['length', 'time', 'every']);
-const TIMES = new Set(['frames', 'seconds', 'feet', 'mark']);
 
 export function indexOf({ statements }: Tree, text: string): Index {
   const names: Occurrence[] = [];
   const reuses: Reuse[] = [];
-  const times: TimePlace[] = [];
+  const times: Time[] = [];
   for (const statement of statements) {
     const add = (kind: NameKind, defines: boolean, words: readonly Word[]): void => {
       for (const { text: name, span } of words) names.push({ kind, name, span, defines, statement });
@@ -60,13 +52,13 @@ export function indexOf({ statements }: Tree, text: string): Index {
         levelSpan: { ...span, start: span.start + behind },
       });
     }
-    walk(statement, '', (node, key) => {
-      const { form, kind, name, span } = node as Partial<Record<string, unknown>> & { span: Span };
+    walk(statement, (node) => {
+      const { kind, name, span } = node as Partial<Record<string, unknown>> & { span: Span };
       if (kind === 'phrase' && 'repeat' in node) {
         add('phrase', false, [{ text: name as string, span: beginning(span, name as string, text) }]);
-      } else if (TIMES.has(form as string) && span) {
-        const time = node as unknown as Time;
-        times.push({ time, is: LENGTHS.has(key) ? 'length' : 'position' });
+      } else if (kind === 'length' || kind === 'position') {
+        const time = node as Time;
+        times.push(time);
         if (time.form === 'mark')
           add('mark', false, [{ text: time.name, span: beginning(span, time.name, text) }]);
       }
@@ -113,16 +105,15 @@ function declared(
   if ('options' in one) add('level', false, one.options.carry);
 }
 
-/** Every node under one, with the key that it stands at; those of lists have the list's key. */
-function walk(node: object, key: string, visit: (node: object, key: string) => void): void {
+/** Every node under one, itself too. */
+function walk(node: object, visit: (node: object) => void): void {
   if (Array.isArray(node)) {
-    for (const each of node) if (typeof each === 'object' && each !== null) walk(each, key, visit);
+    for (const each of node) if (typeof each === 'object' && each !== null) walk(each, visit);
     return;
   }
-  visit(node, key);
+  visit(node);
   for (const [name, value] of Object.entries(node)) {
-    if (typeof value === 'object' && value !== null && name !== 'span' && name !== 'word')
-      walk(value, name, visit);
+    if (typeof value === 'object' && value !== null && name !== 'span' && name !== 'word') walk(value, visit);
   }
 }
 

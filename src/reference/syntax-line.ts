@@ -32,7 +32,8 @@ export const PLACES = {
 export type PlaceName = keyof typeof PLACES;
 
 const RULES: Readonly<Record<string, PlaceName>> = {
-  time: 'TIME',
+  position: 'TIME',
+  length: 'LENGTH',
   range: 'RANGE',
   text: 'TEXT',
   name: 'NAME',
@@ -62,9 +63,6 @@ const TOKENS: Readonly<Record<string, PlaceName>> = {
   Key: 'KEY',
   Between: 'BETWEEN',
 };
-
-/** Rules whose times are lengths; elsewhere they are positions, and a mark may stand for one. */
-const LASTING = new Set(['timeStatement', 'overlapStatement', 'rollStatement']);
 
 /** What a name is in the rule where it stands, if it is more than a name. */
 const NAMED: Readonly<Record<string, PlaceName>> = {
@@ -104,7 +102,6 @@ function written(piece: Piece, rule: string): string {
       return TOKENS[piece.name]!;
     case 'rule': {
       if (piece.name === 'name' && Object.hasOwn(NAMED, rule)) return NAMED[rule]!;
-      if (piece.name === 'time' && LASTING.has(rule)) return 'LENGTH';
       if (piece.name === 'tail') return '[ HOW ]';
       return RULES[piece.name] ?? written(productions().get(piece.name)!, piece.name);
     }

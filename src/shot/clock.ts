@@ -2,7 +2,7 @@
 
 import type { Report, Span } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
-import type { Range, StatementOf, Time } from '../language/tree.js';
+import type { Length, Position, Range, StatementOf, TypedTime } from '../language/tree.js';
 import type { Guess } from './guess.js';
 import { FRAMES_A_FOOT } from './settings.js';
 
@@ -19,9 +19,9 @@ export interface FrameRange {
 /** Each function reports what is wrong and then gives null. */
 export interface Clock {
   /** Frames that something lasts, >= 0. A mark is a place, no length. */
-  length(time: Time): number | null;
+  length(time: Length): number | null;
   /** A frame, >= 1; it may lie beyond the end of the sheet. */
-  position(time: Time): number | null;
+  position(time: Position): number | null;
   range(range: Range): FrameRange | null;
   /** The marks that some position has asked for. */
   readonly asked: ReadonlySet<string>;
@@ -43,7 +43,7 @@ export function makeClock({ fps, marks, broken, rows, guess: guessName, report }
   const known = new Map<string, number | null>();
   const circles = new Set<string>();
 
-  function counted(time: Exclude<Time, { form: 'mark' }>): number {
+  function counted(time: Exclude<TypedTime, { form: 'mark' }>): number {
     if (time.form === 'frames') return Math.min(time.frames, FAR);
     if (time.form === 'seconds') return Math.min(time.seconds * fps + time.frames, FAR);
     return Math.min(time.feet * FRAMES_A_FOOT + time.frames, FAR);
@@ -116,7 +116,7 @@ export function makeClock({ fps, marks, broken, rows, guess: guessName, report }
     );
   }
 
-  function placed(frame: number, time: Time): number | null {
+  function placed(frame: number, time: Position): number | null {
     if (frame >= 1) return Math.min(frame, FAR);
     if (time.form === 'mark') {
       report(
@@ -132,7 +132,7 @@ export function makeClock({ fps, marks, broken, rows, guess: guessName, report }
     return null;
   }
 
-  function position(time: Time): number | null {
+  function position(time: Position): number | null {
     if (time.form !== 'mark') return placed(counted(time), time);
     const frame = markFrame(time.name, time.span);
     return frame === null ? null : placed(frame + time.offset, time);

@@ -2,7 +2,7 @@ import { expect } from 'vitest';
 import { messageOf } from '../../src/language/message.js';
 import { type Parsed, parse } from '../../src/language/parse.js';
 import { applied } from '../../src/language/read.js';
-import type { Statement } from '../../src/language/tree.js';
+import type { Statement, StatementOf } from '../../src/language/tree.js';
 
 /** Reads a text that must be without fault. */
 export function readAll(text: string): Parsed {
@@ -11,14 +11,11 @@ export function readAll(text: string): Parsed {
   return parsed;
 }
 
-/** The form of statement that may be of a kind. */
-type Of<K, S = Statement> = S extends { readonly kind: infer Q } ? (K extends Q ? S : never) : never;
-
 /** The one statement of a text without fault. */
-export function readOne<K extends Statement['kind']>(kind: K, text: string): Of<K> {
+export function readOne<K extends Statement['kind']>(kind: K, text: string): StatementOf<K> {
   const { statements } = readAll(text).tree;
   expect(statements.map((one) => one.kind)).toEqual([kind]);
-  return statements[0] as Of<K>;
+  return statements[0] as StatementOf<K>;
 }
 
 /** A tree without its places, for comparison; a part that is only a place becomes `true`. */

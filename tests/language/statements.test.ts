@@ -33,13 +33,13 @@ describe('every statement of the table', () => {
 describe('times', () => {
   const time = (text: string): unknown => bare(readOne('time', `time ${text}`).time);
   test.each([
-    ['37', { form: 'frames', frames: 37 }],
-    ['5+12', { form: 'seconds', seconds: 5, frames: 12 }],
-    ['5+24', { form: 'seconds', seconds: 5, frames: 24 }],
-    ["8'04", { form: 'feet', feet: 8, frames: 4 }],
-    ['hit', { form: 'mark', name: 'hit', offset: 0 }],
-    ['hit+6', { form: 'mark', name: 'hit', offset: 6 }],
-    ['hit-3', { form: 'mark', name: 'hit', offset: -3 }],
+    ['37', { kind: 'length', form: 'frames', frames: 37 }],
+    ['5+12', { kind: 'length', form: 'seconds', seconds: 5, frames: 12 }],
+    ['5+24', { kind: 'length', form: 'seconds', seconds: 5, frames: 24 }],
+    ["8'04", { kind: 'length', form: 'feet', feet: 8, frames: 4 }],
+    ['hit', { kind: 'length', form: 'mark', name: 'hit', offset: 0 }],
+    ['hit+6', { kind: 'length', form: 'mark', name: 'hit', offset: 6 }],
+    ['hit-3', { kind: 'length', form: 'mark', name: 'hit', offset: -3 }],
   ])('%s', (text, expected) => {
     expect(time(text)).toEqual(expected);
   });
@@ -61,14 +61,14 @@ describe('times', () => {
 
   test('ranges', () => {
     expect(bare(readOne('sound', 'sound hit-3..hit+6 "x"').range)).toEqual({
-      from: { form: 'mark', name: 'hit', offset: -3 },
-      to: { form: 'mark', name: 'hit', offset: 6 },
+      from: { kind: 'position', form: 'mark', name: 'hit', offset: -3 },
+      to: { kind: 'position', form: 'mark', name: 'hit', offset: 6 },
     });
     expect(readOne('music', 'music 1+1.. "x"').range.to).toBeNull();
   });
 
   test('an open range takes what may stand behind a range', () => {
-    const open = { from: { form: 'frames', frames: 1 }, to: null };
+    const open = { from: { kind: 'position', form: 'frames', frames: 1 }, to: null };
     expect(bare(readOne('pull', 'pull BG down 1mm/f 1.. ease 12'))).toMatchObject({
       range: open,
       spacing: [{ form: 'ease', leave: { value: 12 } }],
@@ -85,7 +85,7 @@ describe('times', () => {
   });
 
   test('a mark may have the name of an option, right behind the dots', () => {
-    const ends = { to: { form: 'mark', name: 'ease' } };
+    const ends = { to: { kind: 'position', form: 'mark', name: 'ease' } };
     expect(bare(readOne('pull', 'pull BG down 1mm/f 1..ease ease 12'))).toMatchObject({
       range: ends,
       spacing: [{ form: 'ease' }],
@@ -152,8 +152,8 @@ describe('dialogue', () => {
   test('words tied to rows', () => {
     expect(bare(readOne('voice', 'voice "Nao" 1+6..2+20 "Wait" @1+14 "for" @40 "me!"').words)).toEqual([
       { text: 'Wait', at: null },
-      { text: 'for', at: { form: 'seconds', seconds: 1, frames: 14 } },
-      { text: 'me!', at: { form: 'frames', frames: 40 } },
+      { text: 'for', at: { kind: 'position', form: 'seconds', seconds: 1, frames: 14 } },
+      { text: 'me!', at: { kind: 'position', form: 'frames', frames: 40 } },
     ]);
   });
 });

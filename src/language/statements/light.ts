@@ -69,8 +69,8 @@ export const lightStatements: readonly StatementRule[] = [
     });
   }),
 
-  statement('overlap', 'overlap out 24', (kit, { time }) => {
+  statement('overlap', 'overlap out 24', (kit, { length }) => {
     const way = wayRule(kit, 'overlapWay');
-    return () => ({ kind: 'overlap', way: kit.SUBRULE(way), length: kit.SUBRULE1(time) });
+    return () => ({ kind: 'overlap', way: kit.SUBRULE(way), length: kit.SUBRULE1(length) });
   }),
 ];

@@ -186,7 +186,7 @@ export const moveStatements: readonly StatementRule[] = [
       const sizeMm = kit.SUBRULE1(measure);
       const range = kit.SUBRULE2(shared.range);
       kit.CONSUME(EVERY, { ERR_MSG: 'how long one sway lasts, such as every 1+12' });
-      const every = kit.SUBRULE3(shared.time);
+      const every = kit.SUBRULE3(shared.length);
       return { kind: 'roll', levels, sizeMm, range, every, ...kit.SUBRULE(tail) };
     };
   }),

@@ -10,13 +10,13 @@ const OFF = word('off');
 const MONO = word('mono');
 
 /** Pieces of text, any of them tied to a row: `"Wait" @1+14 "for" @1+20 "me!"`. */
-function said(kit: Kit, { time, text }: Shared): Said[] {
+function said(kit: Kit, { position, text }: Shared): Said[] {
   const words: Said[] = [];
   kit.AT_LEAST_ONE({
     DEF: () => {
       const at = kit.OPTION4(() => {
         kit.CONSUME4(At);
-        return kit.SUBRULE3(time);
+        return kit.SUBRULE3(position);
       });
       const quote = kit.SUBRULE3(text);
       words.push({ ...quote, at: at ?? null });
@@ -58,9 +58,9 @@ export const sheetStatements: readonly StatementRule[] = [
     range: kit.SUBRULE(shared.range),
     words: said(kit, shared),
   })),
-  statement('note', 'note 2+12 "glance at the door"', (kit, { time, text }) => () => ({
+  statement('note', 'note 2+12 "glance at the door"', (kit, { position, text }) => () => ({
     kind: 'note',
-    position: kit.SUBRULE(time),
+    position: kit.SUBRULE(position),
     text: kit.SUBRULE(text),
   })),
   statement('memo', 'memo "Wind from screen left throughout."', (kit, { text }) => () => ({

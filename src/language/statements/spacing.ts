@@ -5,7 +5,7 @@ import { diagnose } from '../diagnostic.js';
 import type { Kit, Rule } from '../kit.js';
 import { millimetres, type Shared } from '../shared.js';
 import { At, Comma, Decimal, Degrees, Greater, Integer, Length, Percent, Star, word } from '../tokens.js';
-import type { Numeral, Point, Time, Word } from '../tree.js';
+import type { Numeral, Point, Position, Word } from '../tree.js';
 import type { LegEnd, MoveOptions, SpacingNode, Stop } from '../tree-camera.js';
 
 const EASE = word('ease');
@@ -44,7 +44,7 @@ export interface Moving {
   /** `85%`: the number before the sign. */
   readonly percent: Rule<Numeral>;
   readonly degrees: Rule<Numeral>;
-  readonly moment: Rule<Time>;
+  readonly moment: Rule<Position>;
   readonly tail: Rule<Tail>;
 }
 
@@ -81,7 +81,7 @@ const made = new WeakMap<Kit, Moving>();
 export function movingRules(kit: Kit, shared: Shared): Moving {
   const known = made.get(kit);
   if (known) return known;
-  const { name, whole, signed, point, time } = shared;
+  const { name, whole, signed, point, position } = shared;
 
   const list = kit.RULE('list', () => {
     const found: Word[] = [kit.SUBRULE(name)];
@@ -123,7 +123,7 @@ export function movingRules(kit: Kit, shared: Shared): Moving {
 
   const moment = kit.RULE('moment', () => {
     kit.CONSUME(At, { ERR_MSG: 'the `@` that says on which frame' });
-    return kit.SUBRULE(time);
+    return kit.SUBRULE(position);
   });
 
   const step = kit.RULE('step', () => {

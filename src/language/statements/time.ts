@@ -8,14 +8,14 @@ export const timeStatements: readonly StatementRule[] = [
     number: kit.SUBRULE(label),
     title: kit.OPTION(() => kit.SUBRULE(text)) ?? null,
   })),
-  statement('time', 'time 5+0', (kit, { time }) => () => ({ kind: 'time', time: kit.SUBRULE(time) })),
+  statement('time', 'time 5+0', (kit, { length }) => () => ({ kind: 'time', time: kit.SUBRULE(length) })),
   statement('fps', 'fps 24', (kit, { whole }) => () => ({ kind: 'fps', value: kit.SUBRULE(whole) })),
   statement('on', 'on 3', (kit, { whole }) => () => ({ kind: 'on', value: kit.SUBRULE(whole) })),
   statement(
     'mark',
     'mark hit 2+6',
-    (kit, { name, time }) =>
-      () => ({ kind: 'mark', name: kit.SUBRULE(name), position: kit.SUBRULE(time) }),
+    (kit, { name, position }) =>
+      () => ({ kind: 'mark', name: kit.SUBRULE(name), position: kit.SUBRULE(position) }),
     { defines: true },
   ),
 ];

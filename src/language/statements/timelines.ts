@@ -25,7 +25,7 @@ import {
   Star,
   word,
 } from '../tokens.js';
-import type { Chart, Item, Numeral, Repeat, StatementOf, Time } from '../tree.js';
+import type { Chart, Item, Length, Numeral, Repeat, StatementOf } from '../tree.js';
 import { betweenName, keyName } from './drawings.js';
 import { type StatementRule, statement } from './statement.js';
 
@@ -50,9 +50,9 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
   const known = made.get(kit);
   if (known) return known;
 
-  const length = kit.RULE('length', (): Time => {
+  const itemLength = kit.RULE('itemLength', (): Length => {
     kit.CONSUME(Colon);
-    return kit.SUBRULE(shared.time);
+    return kit.SUBRULE(shared.length);
   });
 
   const fraction = kit.RULE('fraction', (): Numeral => {
@@ -106,7 +106,7 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
       kit.CONSUME(Greater);
       return kit.CONSUME(Between);
     });
-    let lasts = kit.OPTION1(() => kit.SUBRULE(length)) ?? null;
+    let lasts = kit.OPTION1(() => kit.SUBRULE(itemLength)) ?? null;
     const spacing =
       kit.OPTION2({
         GATE: () => later === undefined,
@@ -114,7 +114,7 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
       }) ?? null;
     const after = kit.OPTION3({
       GATE: () => lasts === null && spacing !== null,
-      DEF: () => kit.SUBRULE1(length),
+      DEF: () => kit.SUBRULE1(itemLength),
     });
     if (after) lasts = after;
     const on = open();
@@ -126,7 +126,7 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
   });
 
   const lasting = kit.RULE('lasting', () => ({
-    length: kit.OPTION(() => kit.SUBRULE(length)) ?? null,
+    length: kit.OPTION(() => kit.SUBRULE(itemLength)) ?? null,
     open: open(),
   }));
 
@@ -156,7 +156,7 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
 
   const atItem = kit.RULE('atItem', (): Item => {
     const token = kit.CONSUME(At);
-    const position = kit.SUBRULE(shared.time);
+    const position = kit.SUBRULE(shared.position);
     return { kind: 'at', span: kit.since(token), position };
   });
 
@@ -174,7 +174,7 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
         },
         {
           ALT: (): Repeat => {
-            const lasts = kit.SUBRULE(length);
+            const lasts = kit.SUBRULE(itemLength);
             return { form: 'length', length: lasts, span: kit.since(first) };
           },
         },

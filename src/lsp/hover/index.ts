@@ -2,9 +2,9 @@
 
 import type { Hover } from 'vscode-languageserver';
 import type { Span } from '../../language/diagnostic.js';
-import type { Time, Tree } from '../../language/tree.js';
+import type { Position, Time, Tree } from '../../language/tree.js';
 import { FRAMES_A_FOOT } from '../../shot/settings.js';
-import { nameAt, type TimePlace, touches } from '../names.js';
+import { nameAt, touches } from '../names.js';
 import { Scope } from '../scope.js';
 import type { Analysis, Workspace } from '../workspace.js';
 import { fieldText, moveText } from './camera.js';
@@ -46,7 +46,7 @@ function saidAt(workspace: Workspace, analysis: Analysis, offset: number): Said 
   const statement = tree.statements.find(({ span }) => touches(span, offset));
   if (!statement) return null;
   const named = nameAt(index, offset);
-  const time = index.times.find((one) => touches(one.time.span, offset));
+  const time = index.times.find((one) => touches(one.span, offset));
   if (named && named.kind !== 'mark') {
     const text = nameText(analysis, named.kind, named.name);
     const played =
@@ -54,9 +54,10 @@ function saidAt(workspace: Workspace, analysis: Analysis, offset: number): Said 
     if (text) return { span: named.span, text: played ?? text };
   }
   if (named?.kind === 'mark' && !time) {
-    const here: Time = { span: named.span, form: 'mark', name: named.name, offset: 0 };
-    const text = timeText(analysis, { time: here, is: 'position' }, tree);
-    if (text) return { span: named.span, text };
+    const { name, span } = named;
+    const here: Position = { kind: 'position', span, form: 'mark', name, offset: 0 };
+    const text = timeText(analysis, here, tree);
+    if (text) return { span, text };
   }
   const timed = time ? timeText(analysis, time, tree) : null;
   if (statement.kind === 'timeline' || statement.kind === 'phrase') {
@@ -64,8 +65,8 @@ function saidAt(workspace: Workspace, analysis: Analysis, offset: number): Said 
     const group =
       !drawing && !timed && statement.kind === 'timeline' ? groupAt(analysis, statement, offset) : null;
     const text = [drawing, group, timed].filter((one) => one !== null).join('\n\n');
-    if (text) return { span: time?.time.span ?? itemSpan(statement.items, offset) ?? statement.span, text };
-  } else if (time && timed) return { span: time.time.span, text: timed };
+    if (text) return { span: time?.span ?? itemSpan(statement.items, offset) ?? statement.span, text };
+  } else if (time && timed) return { span: time.span, text: timed };
   const move = moveText(analysis, statement.span.start, statement.span.file);
   if (touches(statement.word, offset) && statement.kind !== 'timeline') {
     const word = analysis.text.text.slice(statement.word.start, statement.word.end);
@@ -90,7 +91,7 @@ function itemSpan(items: readonly object[], offset: number): Span | null {
   return null;
 }
 
-function timeText({ compiled, episode }: Analysis, { time, is }: TimePlace, tree: Tree): string | null {
+function timeText({ compiled, episode }: Analysis, time: Time, tree: Tree): string | null {
   const fps = compiled?.shot?.fps ?? episode.settings.fps;
   const frames = framesOf(time, tree, fps);
   if (frames === null || !Number.isSafeInteger(frames) || frames < 0) return null;
@@ -98,14 +99,14 @@ function timeText({ compiled, episode }: Analysis, { time, is }: TimePlace, tree
     time.form === 'mark'
       ? `Mark \`${time.name}\`${time.offset === 0 ? '' : ` ${time.offset > 0 ? '+' : '−'} ${Math.abs(time.offset)}`}: `
       : '';
-  if (is === 'length') return asLength(frames, fps);
+  if (time.kind === 'length') return asLength(frames, fps);
   return frames < 1 ? null : mark + asPosition(frames, fps);
 }
 
 /** Marks may hang on marks; null for one that is not there or hangs on itself. */
 function framesOf(time: Time, tree: Tree, fps: number): number | null {
   let offset = 0;
-  let at = time;
+  let at: Time = time;
   for (const seen = new Set<string>(); at.form === 'mark'; ) {
     const { name } = at;
     offset += at.offset;

@@ -70,7 +70,7 @@ export const sheetBinders: Pick<
     declare: (statement, draft) => void draft.marks.set(statement.name.text, statement),
     // Resolved for its messages, also where nothing stands at it.
     bind: ({ name }, { clock }) =>
-      void clock.position({ span: name.span, form: 'mark', name: name.text, offset: 0 }),
+      void clock.position({ kind: 'position', span: name.span, form: 'mark', name: name.text, offset: 0 }),
   },
   time: {
     once: single,

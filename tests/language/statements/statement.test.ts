@@ -40,6 +40,18 @@ test('kinds that share a node are each found', () => {
   expect(kinds).toHaveLength(3);
 });
 
+test('what takes a length takes no position, and the other way round', () => {
+  const statements = [
+    statement('time', 'time 5+0', (kit, { length }) => () => ({ kind: 'time', time: kit.SUBRULE(length) })),
+    statement('time', 'time 5+0', (kit, { position }) => () => ({
+      kind: 'time',
+      // @ts-expect-error: how long the cut is, no place in it
+      time: kit.SUBRULE(position),
+    })),
+  ];
+  expect(statements.map(({ rule }) => rule)).toEqual(['timeStatement', 'timeStatement']);
+});
+
 test('timelines are the one statement without a first word', () => {
   expect(statementTable.filter(({ word }) => word === '')).toEqual([timelineRule]);
 });

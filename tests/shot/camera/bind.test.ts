@@ -5,8 +5,23 @@ import type { MoveOf } from '../../../src/shot/camera.js';
 import { solve } from '../../../src/solve/solve.js';
 import * as nodes from './nodes.js';
 
-const { bound, during, ease, field, FULL, frame, number, OPTIONS, span, state, stop, to, word, words } =
-  nodes;
+const {
+  bound,
+  during,
+  ease,
+  field,
+  FULL,
+  frame,
+  length,
+  number,
+  OPTIONS,
+  span,
+  state,
+  stop,
+  to,
+  word,
+  words,
+} = nodes;
 
 const pan = (from: string, a: number, end: string, b: number, options = OPTIONS): CameraStatement =>
   state({ kind: 'pan', from: stop(word(from), a), legs: [to(word(end), b)], options });
@@ -29,8 +44,8 @@ const pull = (
     options: OPTIONS,
     ...more,
   });
-const overlap = (way: 'in' | 'out', length: number): CameraStatement =>
-  state({ kind: 'overlap', way, length: frame(length) });
+const overlap = (way: 'in' | 'out', frames: number): CameraStatement =>
+  state({ kind: 'overlap', way, length: length(frames) });
 const fair = (at: number, share: number) =>
   ({ form: 'fair', mark: word('ア'), at: frame(at), share: number(share), span: span() }) as const;
 
@@ -164,7 +179,7 @@ describe('moves', () => {
       levels: words('A'),
       sizeMm: number(5),
       range: during(1, 48),
-      every: frame(36),
+      every: length(36),
       spacing: [],
       options: OPTIONS,
     });

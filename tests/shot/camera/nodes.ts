@@ -2,7 +2,7 @@
 
 import type { Span } from '../../../src/language/diagnostic.js';
 import { parse } from '../../../src/language/parse.js';
-import type { Numeral, Range, Time, Word } from '../../../src/language/tree.js';
+import type { Length, Numeral, Position, Range, Word } from '../../../src/language/tree.js';
 import type {
   CameraStatement,
   FieldPlace,
@@ -30,7 +30,13 @@ export const state = (statement: Loose<CameraStatement>): CameraStatement =>
 export const word = (text: string): Word => ({ text, span: span() });
 export const words = (...texts: string[]): Word[] => texts.map(word);
 export const number = (value: number): Numeral => ({ value, span: span() });
-export const frame = (frames: number): Time => ({ form: 'frames', frames, span: span() });
+export const frame = (frames: number): Position => ({
+  kind: 'position',
+  form: 'frames',
+  frames,
+  span: span(),
+});
+export const length = (frames: number): Length => ({ kind: 'length', form: 'frames', frames, span: span() });
 export const during = (from: number, to: number | null): Range => ({
   from: frame(from),
   to: to === null ? null : frame(to),
