@@ -1,5 +1,6 @@
 /** The card: the whole language on one page, to hang beside the desk. Landscape; the print is as large as the paper allows. */
 
+import { packShelves } from '../../layout/shelf-packing.js';
 import { line, pale, textAt } from '../../sheet/draw.js';
 import { wrap } from '../../sheet/fit.js';
 import type { Mark, Metrics, Page } from '../../sheet/marks.js';
@@ -83,6 +84,16 @@ interface Room {
   readonly to: number;
 }
 
+/** A row of a section; the section's title stands over its first one, and is never parted from it. */
+interface Block {
+  readonly title: string | null;
+  readonly lines: readonly (readonly Piece[])[];
+}
+
+/** From a section's title to its first row, its rule between them, and after its last row, in lines. */
+const TITLE_LINES = 1.3;
+const AFTER_SECTION = 0.5;
+
 /** All sections in columns, at one size; null where they do not fit. */
 function columnMarks(
   all: readonly Section[],
@@ -93,48 +104,43 @@ function columnMarks(
   const width = (widthMm - 2 * MARGIN - (COLUMNS - 1) * GAP) / COLUMNS;
   const leading = sizeMm * 1.3;
   const indent = sizeMm * 1.6;
-  const marks: Mark[] = [];
-  let column = 0;
-  let y = from;
-  /** Makes room for what must stand together; false where there is none left. */
-  const room = (height: number): boolean => {
-    if (y + height <= to) return true;
-    column += 1;
-    y = from;
-    return column < COLUMNS && y + height <= to;
-  };
-  const put = (text: string, dx: number, weight: 'regular' | 'bold'): void => {
-    marks.push(
-      textAt(MARGIN + column * (width + GAP) + dx, y + leading / 2, text, {
-        sizeMm,
-        weight,
-        anchor: 'start',
+  const packed = packShelves(
+    all.map(({ title, rows }) => ({
+      of: title,
+      heading: 0,
+      after: AFTER_SECTION * leading,
+      runs: rows.map(([typed, meaning], i) => {
+        const lines = set(typed, meaning, width, indent, sizeMm, metrics);
+        const holds: Block = { title: i === 0 ? title : null, lines };
+        const high = lines.length + (i === 0 ? TITLE_LINES : 0);
+        return [{ holds, sizes: [{ width, height: high * leading }] }];
       }),
-    );
-    y += leading;
-  };
-  for (const { title, rows } of all) {
-    for (const [i, [typed, meaning]] of rows.entries()) {
-      const lines = [...set(typed, meaning, width, indent, sizeMm, metrics)];
-      const heading = i === 0 ? leading * 1.5 : 0;
-      if (!room(lines.length * leading + heading)) return null;
-      if (i === 0) {
-        const x = MARGIN + column * (width + GAP);
-        put(title, 0, 'bold');
-        marks.push(line(x, y, x + width, y, pale(0.3)));
-        y += leading * 0.3;
-      }
-      for (const parts of lines) {
-        const at = y;
-        for (const { text, dx, weight } of parts) {
-          y = at;
-          put(text, dx, weight);
-        }
-      }
-    }
-    y += leading * 0.5;
-  }
-  return marks;
+    })),
+    { x: 0, y: from, width, height: to - from, between: 0 },
+  );
+  if (packed.length > COLUMNS) return null;
+  return packed.flatMap(({ places }, column) => {
+    const x = MARGIN + column * (width + GAP);
+    return places.flatMap(({ holds, y }) => blockMarks(holds, x, y, { width, sizeMm, leading }));
+  });
+}
+
+function blockMarks(
+  { title, lines }: Block,
+  x: number,
+  top: number,
+  { width, sizeMm, leading }: { width: number; sizeMm: number; leading: number },
+): Mark[] {
+  const put = ({ text, dx, weight }: Piece, y: number): Mark =>
+    textAt(x + dx, y + leading / 2, text, { sizeMm, weight, anchor: 'start' });
+  const y = title === null ? top : top + TITLE_LINES * leading;
+  const rule = top + leading;
+  return [
+    ...(title === null
+      ? []
+      : [put({ text: title, dx: 0, weight: 'bold' }, top), line(x, rule, x + width, rule, pale(0.3))]),
+    ...lines.flatMap((pieces, i) => pieces.map((piece) => put(piece, y + i * leading))),
+  ];
 }
 
 interface Piece {

@@ -1,5 +1,6 @@
 /** Puts ladders on pages. */
 
+import { packShelves } from '../../layout/shelf-packing.js';
 import { type Columns, lengthOf, type Piece, piecesOf, TITLE_HEIGHT } from './ladder.js';
 import type { LevelLadders } from './steps.js';
 
@@ -30,58 +31,33 @@ export interface Heading {
 }
 
 export interface Sheet {
-  readonly headings: Heading[];
-  readonly placed: Placed[];
+  readonly headings: readonly Heading[];
+  readonly placed: readonly Placed[];
 }
 
 /** Fills pages row by row; the ladders of a row are equally long. Only the pieces of a very long ladder go over pages. */
 export function arrange(
   entries: readonly LevelLadders[],
-  body: Body,
+  { left, right, top, bottom }: Body,
   columnsOf: (entry: LevelLadders) => Columns,
 ): Sheet[] {
-  const wide = body.right - body.left + BETWEEN_LADDERS;
-  const longest = body.bottom - body.top - LEVEL_HEIGHT - TITLE_HEIGHT - BELOW_LADDER;
-  const sheets: Sheet[] = [{ headings: [], placed: [] }];
-  let y = body.top;
-  for (const entry of entries) {
-    let begun = false;
+  const longest = bottom - top - LEVEL_HEIGHT - TITLE_HEIGHT - BELOW_LADDER;
+  const around = TITLE_HEIGHT + BELOW_LADDER;
+  const sections = entries.map((entry) => {
     const columns = columnsOf(entry);
-    const across = Math.max(1, Math.floor(wide / (columns.width + BETWEEN_LADDERS)));
-    for (const row of rowsOf(entry, across, longest)) {
-      const lengthMm = Math.max(...row.map((piece) => lengthOf(piece, longest)));
-      const height = TITLE_HEIGHT + lengthMm + BELOW_LADDER;
-      const heading = begun ? 0 : LEVEL_HEIGHT;
-      if (y + heading + height > body.bottom + 1e-6) {
-        sheets.push({ headings: [], placed: [] });
-        y = body.top;
-      }
-      const sheet = sheets.at(-1)!;
-      if (!begun || y === body.top) {
-        sheet.headings.push({ entry, y, goesOn: begun });
-        y += LEVEL_HEIGHT;
-        begun = true;
-      }
-      const top = y;
-      row.forEach((piece, i) => {
-        sheet.placed.push({ piece, columns, x: body.left + (i * wide) / across, y: top, lengthMm });
-      });
-      y += height;
-    }
-  }
-  return sheets.filter((sheet) => sheet.placed.length > 0);
-}
-
-function rowsOf(entry: LevelLadders, across: number, longest: number): Piece[][] {
-  const rows: Piece[][] = [[]];
-  for (const ladder of entry.ladders) {
-    const pieces = piecesOf(ladder, longest);
-    const last = rows.at(-1)!;
-    if (last.length > 0 && last.length + pieces.length > across) rows.push([]);
-    for (const piece of pieces) {
-      if (rows.at(-1)!.length === across) rows.push([]);
-      rows.at(-1)!.push(piece);
-    }
-  }
-  return rows;
+    const runs = entry.ladders.map((ladder) =>
+      piecesOf(ladder, longest).map((piece) => ({
+        holds: { piece, columns },
+        sizes: [{ width: columns.width, height: around + lengthOf(piece, longest) }],
+      })),
+    );
+    return { of: entry, heading: LEVEL_HEIGHT, runs };
+  });
+  const area = { x: left, y: top, width: right - left, height: bottom - top };
+  return packShelves(sections, { ...area, between: BETWEEN_LADDERS, aligned: true }).map(
+    ({ headings, places }): Sheet => ({
+      headings: headings.map(({ of, y, goesOn }) => ({ entry: of, y, goesOn })),
+      placed: places.map(({ holds, x, y, shelf }) => ({ ...holds, x, y, lengthMm: shelf - around })),
+    }),
+  );
 }
