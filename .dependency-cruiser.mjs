@@ -1,6 +1,6 @@
 /** The arrows between the stages: each folder, and what it may import besides itself and packages. */
 const STAGES = {
-  words: [],
+  words: ['compare/change'],
   language: ['words'],
   shot: ['words', 'language'],
   solve: ['words', 'language', 'shot'],
@@ -53,6 +53,12 @@ export default {
       severity: 'error',
       from: { path: `^src/(${PURE.join('|')})/` },
       to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'words-take-types-only',
+      severity: 'error',
+      from: { path: '^src/words/' },
+      to: { path: '^src/', pathNot: '^src/words/', dependencyTypesNot: ['type-only'] },
     },
     {
       name: 'no-circle',

@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import type { Host } from '../host/host.js';
-import type { LabelLanguage } from '../words/labels.js';
+import { defaults } from '../shot/settings.js';
+import { LABELS, type LabelLanguage } from '../words/labels.js';
 import { Desk, FORMATS, type Format, plural } from './desk.js';
 import { LineFault } from './line.js';
 import { noteOf, onlyLine } from './note.js';
@@ -26,7 +27,7 @@ export function define(command: Command, run: Run): Command {
     )
     .option('--since <revision>', 'compare what is named, or the whole episode, with what it was then')
     .option('--json', 'everything in numbers, as JSON')
-    .addOption(choice('-l, --labels <language>', 'language of the sentences', ['ja', 'en']))
+    .addOption(choice('-l, --labels <language>', 'language of the sentences', LABELS))
     .option('--git', 'be called by git as its diff for cuts')
     .addOption(
       choice('--format <form>', 'how problems are shown on standard error', FORMATS).default('human'),
@@ -46,7 +47,7 @@ Leaves with 0 where nothing differs, 1 where something does, 2 where the two can
     .action(async (words: string[], options: Options) => {
       if (options.git) {
         const { gitDiff } = await import('./git-diff.js');
-        run.status = await gitDiff(run.host, words, options.labels ?? 'en');
+        run.status = await gitDiff(run.host, words, options.labels ?? defaults.labels);
       } else run.status = await compareAll(run.host, words, options);
     });
 }
@@ -57,7 +58,7 @@ async function compareAll(host: Host, words: readonly string[], options: Options
   const { old, now } = await sidesOf(host, words, options.since);
   reportFinding(old, desk);
   reportFinding(now, desk);
-  const language = options.labels ?? 'en';
+  const language = options.labels ?? defaults.labels;
   const tell: Tell<string> = options.json
     ? cutJson
     : (was, is, changes) => noteOf(was, is, changes, language);

@@ -10,6 +10,7 @@ import { sheetPages } from '../sheet/sheet.js';
 import { stripPages } from '../sheet/strip.js';
 import type { Settings } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved.js';
+import { WORDS } from '../words/words.js';
 import { PARTS, type PartName } from './parts.js';
 
 /** Printed at 100 % to lay on the drawing table, many pages long: only when asked for. */
@@ -22,15 +23,6 @@ const MAKE: Readonly<Record<PartName, (solved: SolvedShot, look: Look) => Page[]
   table: moveTablePages,
   strip: stripPages,
   overlay: overlayPages,
-};
-
-const PART_TITLES: Readonly<Record<PartName, { readonly en: string; readonly ja: string }>> = {
-  sheet: { en: 'Sheet', ja: 'シート' },
-  charts: { en: 'In-between charts', ja: '中割り' },
-  camera: { en: 'Camera chart', ja: 'カメラワーク' },
-  table: { en: 'Move table', ja: '移動表' },
-  strip: { en: 'Scale strip, true size', ja: '目盛り 原寸' },
-  overlay: { en: 'Field overlay, true size', ja: 'フレーム 原寸' },
 };
 
 /** The printed pages of one cut, and how the outline names them. */
@@ -47,14 +39,14 @@ export interface Choice {
 
 /** Makes the pages of one cut. */
 export function printedCut(solved: SolvedShot, look: Look, { only, trueSize }: Choice = {}): Printed {
-  const { labels } = look.settings;
+  const words = WORDS[look.settings.labels].documents;
   const { cut, title } = solved.shot;
   const chosen = (part: PartName): boolean =>
     only === undefined ? trueSize === true || !TRUE_SIZE.includes(part) : part === only;
   const parts = PARTS.filter(chosen)
-    .map((part) => ({ title: PART_TITLES[part][labels], pages: MAKE[part](solved, look) }))
+    .map((part) => ({ title: words.parts[part], pages: MAKE[part](solved, look) }))
     .filter((part) => part.pages.length > 0);
-  const name = labels === 'ja' ? `カット ${cut}` : `Cut ${cut}`;
+  const name = words.cut(cut);
   return { title: title ? `${name} ${title}` : name, parts };
 }
 

@@ -8,15 +8,10 @@ import type { Host } from '../host/host.js';
 import { diagnose } from '../language/diagnostic.js';
 import type { Marked } from '../sheet/look.js';
 import type { Settings } from '../shot/settings.js';
-import type { LabelLanguage } from '../words/labels.js';
+import { WORDS } from '../words/words.js';
 import { type Desk, NO_SOURCES } from './desk.js';
 import type { Told } from './press.js';
 import { Past } from './since.js';
-
-const NEW: Readonly<Record<LabelLanguage, string>> = {
-  en: 'The cut is new',
-  ja: '新規カット',
-};
 
 export class Marks {
   private readonly known = new Map<Job, Marked | undefined>();
@@ -51,7 +46,8 @@ export class Marks {
     const { rev: against } = this;
     const { labels } = job.episode.settings;
     const then = this.past.earlier(told);
-    if (then === null) return { against: this.named(told), rows: [], ladders: [], lines: [NEW[labels]] };
+    if (then === null)
+      return { against: this.named(told), rows: [], ladders: [], lines: [WORDS[labels].documents.newCut] };
     const { solved: old, diagnostics } = then.compiled;
     if (old === null || hasErrors(diagnostics)) {
       const words = `Cut ${solved.shot.cut} had errors at ${against}: nothing is marked on its sheets.`;

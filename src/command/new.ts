@@ -3,6 +3,7 @@ import { Argument, type Command } from 'commander';
 import { episodeFiles, LENGTH } from '../episode/templates.js';
 import type { Host } from '../host/host.js';
 import { nearest } from '../language/suggest.js';
+import { defaults } from '../shot/settings.js';
 import { Desk, FORMATS } from './desk.js';
 import { LineFault } from './line.js';
 import { begin, newCut, type NewOptions as Options } from './new-cut.js';
@@ -88,7 +89,7 @@ function newEpisode(host: Host, folder: string, options: Options): number {
     title: options.title ?? (basename(host.real(root)) || 'Untitled'),
     episode: '1',
     convention: set.convention ?? 'japan',
-    labels: set.labels ?? 'en',
+    labels: set.labels ?? defaults.labels,
     paper: set.paper ?? 'A4',
   });
   const there = [...files.keys()].filter((path) => host.kind(join(root, path)) !== 'none');

@@ -1,6 +1,7 @@
 /** A comparison in numbers, for programs. grammar/comparing.md describes it. */
 
-import { sentence, telling } from '../compare/words.js';
+import { sentence, telling } from '../compare/sentence.js';
+import { LABELS } from '../words/labels.js';
 import type { Comparison, Tell } from './pairing.js';
 import type { Side } from './versions.js';
 
@@ -9,7 +10,7 @@ const COMPARISON_VERSION = 1;
 
 /** One cut, as text that goes into the whole. */
 export const cutJson: Tell<string> = (was, is, changes) => {
-  const [en, ja] = [telling(is, 'en'), telling(is, 'ja')];
+  const tellings = LABELS.map((language) => telling(is, language));
   const { cut, title, fps, time } = is.shot;
   return JSON.stringify(
     {
@@ -17,7 +18,10 @@ export const cutJson: Tell<string> = (was, is, changes) => {
       title,
       fps,
       time: { old: was.shot.time, now: time },
-      changes: changes.map((change) => ({ ...change, en: sentence(change, en), ja: sentence(change, ja) })),
+      changes: changes.map((change) => ({
+        ...change,
+        ...Object.fromEntries(tellings.map((t) => [t.language, sentence(change, t)])),
+      })),
     },
     null,
     2,

@@ -1,9 +1,10 @@
 /** The retake note: a heading and a line a change. */
 
 import type { Change } from '../compare/compare.js';
-import { sentence, type Telling, telling } from '../compare/words.js';
+import { sentence, type Telling, telling } from '../compare/sentence.js';
 import type { SolvedShot } from '../solve/solved.js';
 import type { LabelLanguage } from '../words/labels.js';
+import { WORDS } from '../words/words.js';
 import type { Side } from './versions.js';
 
 /** A cut's heading and a line a change. */
@@ -20,7 +21,7 @@ export function noteOf(
 }
 
 function heading(was: SolvedShot['shot'], { shot }: SolvedShot, t: Telling): string {
-  const name = t.language === 'ja' ? `カット ${shot.cut}` : `cut ${shot.cut}`;
+  const name = WORDS[t.language].documents.noteCut(shot.cut);
   if (was.time === shot.time) return name;
   return `${name}  ${t.length(was.time)} → ${t.length(shot.time)}`;
 }
@@ -28,8 +29,7 @@ function heading(was: SolvedShot['shot'], { shot }: SolvedShot, t: Telling): str
 /** `only in HEAD~1: cuts 1-7, 9`. */
 export function onlyLine({ label, present }: Side, keys: readonly string[], language: LabelLanguage): string {
   if (keys.length === 0) return '';
-  if (language === 'ja') return `${present ? '現在' : label} のみ：カット ${ranges(keys)}\n`;
-  return `only ${present ? 'now' : `in ${label}`}: ${keys.length === 1 ? 'cut' : 'cuts'} ${ranges(keys)}\n`;
+  return `${WORDS[language].documents.onlyIn(present ? null : label, ranges(keys), keys.length)}\n`;
 }
 
 /** Numbers that follow each other are joined. */

@@ -4,6 +4,7 @@ import { type Command, Option } from 'commander';
 import { rowsFault } from '../episode/rows.js';
 import { nearest } from '../language/suggest.js';
 import { PAPERS, type Settings } from '../shot/settings.js';
+import { LABELS } from '../words/labels.js';
 import { FORMATS, type Format } from './desk.js';
 import { LineFault } from './line.js';
 
@@ -32,7 +33,7 @@ export interface LookOptions {
 export function withLooks(command: Command): Command {
   return command
     .addOption(choice('-c, --convention <word>', 'whose form of sheet', ['japan', 'west']))
-    .addOption(choice('-l, --labels <language>', 'language of the printed form', ['ja', 'en']))
+    .addOption(choice('-l, --labels <language>', 'language of the printed form', LABELS))
     .addOption(choice('-p, --paper <size>', 'paper to print on; B4 and B5 are the JIS sizes', PAPERS))
     .option('-r, --rows <number>', 'rows a page: whole seconds in Japan, whole feet in the west');
 }

@@ -14,6 +14,7 @@ import type { Look } from '../sheet/look.js';
 import type { Document } from '../sheet/marks.js';
 import type { Settings } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved.js';
+import { WORDS } from '../words/words.js';
 import { bindCut, type Choice, documentTitle, type Printed, printedCut, workTitle } from './document.js';
 import { PROGRAM } from './program.js';
 
@@ -125,7 +126,8 @@ function stamp({ host, compiled, job }: Told): string {
 }
 
 export function blankDocument(pages: Document['pages'], settings: Settings): Document {
-  const ja = settings.labels === 'ja';
-  const title = [workTitle(settings), ja ? '用紙' : 'Blank forms'].filter(Boolean).join(' · ');
+  const title = [workTitle(settings), WORDS[settings.labels].documents.blankForms]
+    .filter(Boolean)
+    .join(' · ');
   return { title, author: '', language: settings.labels, pages, bookmarks: [], trueSize: false };
 }

@@ -13,7 +13,7 @@ import { nearest } from '../language/suggest.js';
 import { hanging } from '../layout/terminal-text.js';
 import { LEGEND, NARROWEST, type TerminalLook, terminalSheet } from '../sheet/terminal/sheet.js';
 import { FRAMES_A_FOOT } from '../shot/settings.js';
-import type { LabelLanguage } from '../words/labels.js';
+import { LABELS, type LabelLanguage } from '../words/labels.js';
 import { Desk, NO_SOURCES } from './desk.js';
 import { LineFault } from './line.js';
 import { choice, examples } from './options.js';
@@ -42,7 +42,7 @@ export function define(command: Command, run: Run): Command {
     .option('--every <frames>', 'only every so many frames: what is seen on each of them')
     .option('--levels <names>', 'only these levels, as A,B')
     .option('--width <columns>', 'how wide; otherwise as wide as the terminal, or 80')
-    .addOption(choice('-l, --labels <language>', 'language of the words on the sheet', ['ja', 'en']))
+    .addOption(choice('-l, --labels <language>', 'language of the words on the sheet', LABELS))
     .option('--home <folder>', 'read each cut as if it lay in this folder, with its episode')
     .option('--legend', 'say what the marks mean')
     .addHelpText(

@@ -7,6 +7,8 @@ import type { Move, Spacing } from '../shot/camera.js';
 import type { Frames } from '../shot/shot.js';
 import type { DrawingKind } from '../solve/solved.js';
 
+export type { Frames, Spacing };
+
 /** The same thing before and after. */
 export interface Was<T> {
   readonly old: T;

@@ -3,8 +3,7 @@
 import type { SolvedShot } from '../solve/solved.js';
 import type { LabelLanguage } from '../words/labels.js';
 import type { Change, Place } from './change.js';
-import { ON_PAPER } from './telling.js';
-import { sentence, telling } from './words.js';
+import { ON_PAPER, sentence, telling } from './sentence.js';
 
 export interface MarkedRows {
   readonly place: Place;

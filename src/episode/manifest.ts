@@ -18,6 +18,7 @@ import type { Code } from '../language/catalogue/index.js';
 import { type Diagnostic, diagnose, type Fix, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import { defaults, FRAMES_A_FOOT, PAPERS, type Settings } from '../shot/settings.js';
+import { LABELS } from '../words/labels.js';
 import { type Episode, noEpisode, type Written } from './episode.js';
 import { writtenGlyphs } from './glyphs.js';
 import { readText } from './read.js';
@@ -193,7 +194,7 @@ class Reader {
     title: (cell) => this.words(cell, (text) => (this.draft.title = text)),
     episode: (cell) => this.words(cell, (text) => (this.draft.episode = text)),
     convention: (cell) => this.choice(cell, ['japan', 'west'], (word) => (this.draft.convention = word)),
-    labels: (cell) => this.choice(cell, ['ja', 'en'], (word) => (this.draft.labels = word)),
+    labels: (cell) => this.choice(cell, LABELS, (word) => (this.draft.labels = word)),
     paper: (cell) => this.choice(cell, PAPERS, (word) => (this.draft.paper = word)),
     rows: (cell) => {
       this.rows = cell;

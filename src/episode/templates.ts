@@ -4,6 +4,7 @@ import { format } from '../language/format/format.js';
 import { quote } from '../language/quote.js';
 import type { Statement, Tree } from '../language/tree.js';
 import { defaults, type Settings } from '../shot/settings.js';
+import { LABELS } from '../words/labels.js';
 
 /** What is known of a new episode. */
 export interface NewEpisode {
@@ -43,7 +44,7 @@ function manifest(episode: NewEpisode): string {
     said('title', quoted(episode.title), ''),
     said('episode', quoted(episode.episode), ''),
     said('convention', episode.convention, 'whose form of sheet: japan or west'),
-    said('labels', episode.labels, 'language of the printed form: en or ja'),
+    said('labels', episode.labels, `language of the printed form: ${LABELS.join(' or ')}`),
     said('paper', episode.paper, 'A4 A3 B4 (JIS) B5 letter legal tabloid'),
     said('fps', String(defaults.fps), 'frames a second'),
     said('on', String(defaults.on), 'frames that a drawing is exposed for, where nothing is said'),

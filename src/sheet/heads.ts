@@ -45,7 +45,7 @@ function overKeys(side: Side, level: SolvedLevel, column: Column): Mark[] {
   const keys = level.drawings.filter((drawing) => drawing.kind === 'key' && !drawing.reused).length;
   const said = [level.title, side.plan.words.keyCount(keys)]
     .filter((text) => text !== '')
-    .join(side.plan.words.language === 'ja' ? ' ' : ' · ');
+    .join(side.plan.words.headSeparator);
   return [
     ...name(side, level, column),
     ...box(

@@ -8,7 +8,7 @@
 
 import { rowName } from '../shot/time.js';
 import type { SolvedShot } from '../solve/solved.js';
-import { decimals } from '../words/number.js';
+import { figure } from '../words/number.js';
 import { WORDS } from '../words/words.js';
 import { moveKind } from './camera/kinds.js';
 import { hasCamera } from './camera-chart.js';
@@ -21,6 +21,8 @@ import type { Mark, Page } from './marks.js';
 import { cached } from './measure.js';
 import { pageFrame } from './pages.js';
 import { largerPrint, smallestTextMm } from './papers.js';
+
+const decimals = (value: number): string => figure(value, { fixed: true });
 
 interface Column {
   readonly group: string;

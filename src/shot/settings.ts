@@ -3,7 +3,7 @@
  * changes which drawing is seen when, but `fps`, `on` and `numbering`, which a cut may overrule.
  */
 
-import type { LabelLanguage } from '../words/labels.js';
+import { LABELS, type LabelLanguage } from '../words/labels.js';
 
 export type Convention = 'japan' | 'west';
 export const PAPERS = ['A4', 'A3', 'B4', 'B5', 'letter', 'legal', 'tabloid'] as const;
@@ -38,7 +38,7 @@ export const defaults: Settings = {
   title: '',
   episode: '',
   convention: 'japan',
-  labels: 'en',
+  labels: LABELS[0],
   paper: 'A4',
   rows: null,
   fps: 24,

@@ -37,12 +37,3 @@ function mirrored(fractions: readonly number[]): number[] {
 export function narrowestGap(fractions: readonly number[]): number {
   return [...fractions, 1].reduce((least, each, i) => Math.min(least, each - (fractions[i - 1] ?? 0)), 1);
 }
-
-/** A share of the way as it is written on a chart: `3/4`, or with two decimals where no simple fraction is it. */
-export function share(value: number): string {
-  for (let parts = 2; parts <= 64; parts++) {
-    const count = value * parts;
-    if (Math.abs(count - Math.round(count)) < 1e-6) return `${Math.round(count)}/${parts}`;
-  }
-  return value.toFixed(2).replace(/\.?0+$/, '');
-}

@@ -5,8 +5,9 @@
 
 import type { Note, Report } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
+import { share } from '../words/number.js';
 import { counted, type Drawing, type Drawn, type Passage } from './drawing.js';
-import { chartFractions, narrowestGap, share } from './fractions.js';
+import { chartFractions, narrowestGap } from './fractions.js';
 import type { SolvedPassage } from './solved.js';
 
 type Chart = Passage['charts'][number];

@@ -1,5 +1,13 @@
 import type { LabelLanguage } from './labels.js';
 
+export interface DrawingCounts {
+  readonly keys: number;
+  readonly breakdowns: number;
+  readonly inbetweens: number;
+  /** They are not in the others. */
+  readonly reused: number;
+}
+
 /** Every word that the form itself prints. */
 export interface SheetWords {
   readonly title: string;
@@ -35,8 +43,10 @@ export interface SheetWords {
   readonly music: string;
   readonly cutPoint: string;
   readonly runsOn: string;
-  /** `ja`: wide brackets and signs. */
+  /** Tells the tables apart. */
   readonly language: LabelLanguage;
+  /** Between a level's title and its count of keys, which stand over its column. */
+  readonly headSeparator: string;
   /** A cut's own title. */
   quoted(title: string): string;
   passes(times: number): string;
@@ -50,8 +60,16 @@ export interface SheetWords {
   /** Over the list of what differs from another version; `bars`: some rows have one. */
   changed(against: string, bars: boolean): string;
   unchanged(against: string): string;
+  /** `head`, `tail`: as times are written; '' where there is none. */
   handles(head: string, tail: string, length: string): string;
   keyCount(keys: number): string;
+  /** A time in frames, and how many of them are a second. */
+  frames(count: number): string;
+  framesASecond(fps: number): string;
+  /** Which drawings make up the count; '' where there are none. */
+  drawingCounts(counts: DrawingCounts): string;
+  /** `handles` in a line of the terminal. */
+  handlesLine(head: string, tail: string, length: string): string;
   /** The foot's naming of the cut. */
   cutNumber(cut: string): string;
 }

@@ -4,8 +4,10 @@
  */
 
 import type { CameraPageWords } from './camera-page-words.js';
+import type { ChangeSentences } from './change-sentences.js';
 import type { ChartWords } from './chart-words.js';
 import type { CutListWords } from './cut-list-words.js';
+import type { DocumentWords } from './document-words.js';
 import { english } from './en/english.js';
 import { japanese } from './ja/japanese.js';
 import type { LabelLanguage } from './labels.js';
@@ -18,6 +20,8 @@ export interface Words {
   readonly charts: ChartWords;
   readonly cameraPages: CameraPageWords;
   readonly cutList: CutListWords;
+  readonly changes: ChangeSentences;
+  readonly documents: DocumentWords;
 }
 
 export const WORDS: { readonly [L in LabelLanguage]: Words } = { en: english, ja: japanese };

@@ -72,7 +72,7 @@ describe('a wrong command line leaves with 2 and points at the word', () => {
     [['build', 'a.cut', '--paper', 'A44'], 'option-value', 'A44', '`A4`'],
     [['build', 'a.cut', '--paper=A44'], 'option-value', 'A44', '`A4`'],
     [['build', 'a.cut', '--convention', 'jpn'], 'option-value', 'jpn', 'japan or west'],
-    [['build', 'a.cut', '--labels', 'fr'], 'option-value', 'fr', 'ja or en'],
+    [['build', 'a.cut', '--labels', 'fr'], 'option-value', 'fr', 'en or ja'],
     [['build', 'a.cut', '--only', 'chart'], 'option-value', 'chart', '`charts`'],
     [['build', 'a.cut', '--format', 'xml'], 'option-value', 'xml', 'human, json or github'],
     [['build', 'a.cut', '--rows', '100'], 'option-value', '100', '96 would do'],

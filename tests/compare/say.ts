@@ -1,7 +1,7 @@
 /** Two texts → what is said of them. */
 
 import { type Change, compare } from '../../src/compare/compare.js';
-import { sentence, telling } from '../../src/compare/words.js';
+import { sentence, telling } from '../../src/compare/sentence.js';
 import type { LabelLanguage } from '../../src/words/labels.js';
 import { compileText, said } from '../compile.js';
 

@@ -2,8 +2,8 @@
 
 import { hanging } from '../../layout/terminal-text.js';
 import type { Shot } from '../../shot/shot.js';
-import { feetAndFrames, inFrames, rowName, secondsAndFrames, secondsText } from '../../shot/time.js';
-import type { Counts, SolvedLevel, SolvedShot } from '../../solve/solved.js';
+import { feetAndFrames, rowName, secondsAndFrames, secondsText } from '../../shot/time.js';
+import type { SolvedLevel, SolvedShot } from '../../solve/solved.js';
 import type { SheetWords } from '../../words/sheet-words.js';
 import { cameraMemo } from '../camera/memo.js';
 import type { CameraPlan } from '../camera/plan.js';
@@ -32,7 +32,6 @@ export function headLines(headed: Headed, width: number): string[] {
 function facts({ solved, words, camera, lent, unit, feet }: Headed): string[] {
   const { shot, levels, counts } = solved;
   const { settings } = shot;
-  const ja = words.language === 'ja';
   const labelled = (label: string, value: string): string => (value === '' ? '' : `${label} ${value}`);
   const name = (frame: number): string => rowName(frame, unit, feet);
   return [
@@ -40,17 +39,17 @@ function facts({ solved, words, camera, lent, unit, feet }: Headed): string[] {
     [
       `${words.time} ${secondsText(shot.time, shot.fps)}`,
       feet ? feetAndFrames(shot.time) : '',
-      ja ? `${shot.time}コマ` : inFrames(shot.time),
-      ja ? `毎秒${shot.fps}コマ` : `${shot.fps} a second`,
+      words.frames(shot.time),
+      words.framesASecond(shot.fps),
     ]
       .filter(Boolean)
       .join(' · '),
-    handles(shot, ja),
+    handles(shot, words),
     [settings.title, settings.episode].filter(Boolean).join(' '),
     labelled(words.scene, shot.scene),
     labelled(words.take, shot.take),
     labelled(words.artist, shot.artists.join(', ')),
-    [`${words.drawings} ${counts.drawings}`, (ja ? countedJa : countedEn)(counts)].filter(Boolean).join(': '),
+    [`${words.drawings} ${counts.drawings}`, words.drawingCounts(counts)].filter(Boolean).join(': '),
     `${words.stack} ${levels.map((level) => level.name).join(' < ')}`,
     ...levels.filter(({ timed }) => timed).map((level) => levelFacts(level, words)),
     ...levels.flatMap(({ name: level, reuse }) =>
@@ -73,42 +72,10 @@ function facts({ solved, words, camera, lent, unit, feet }: Headed): string[] {
   ];
 }
 
-function countedEn({ keys, breakdowns, inbetweens, reused }: Counts): string {
-  const some = (count: number, word: string) =>
-    count === 0 ? '' : `${count} ${word}${count === 1 ? '' : 's'}`;
-  return [
-    some(keys, 'key'),
-    some(breakdowns, 'breakdown'),
-    some(inbetweens, 'in-between'),
-    reused > 0 ? `${reused} reused besides` : '',
-  ]
-    .filter(Boolean)
-    .join(', ');
-}
-
-function countedJa({ keys, breakdowns, inbetweens, reused }: Counts): string {
-  const some = (count: number, word: string) => (count === 0 ? '' : `${word} ${count}`);
-  return [
-    some(keys, '原画'),
-    some(breakdowns, '中割り参考'),
-    some(inbetweens, '中割り'),
-    some(reused, '兼用'),
-  ]
-    .filter(Boolean)
-    .join('、');
-}
-
-function handles({ handles: { head, tail }, length, fps }: Shot, ja: boolean): string {
+function handles({ handles: { head, tail }, length, fps }: Shot, words: SheetWords): string {
   if (head === 0 && tail === 0) return '';
-  const said = (frames: number, en: string, inJa: string): string => {
-    const long = secondsAndFrames(frames, fps);
-    return frames === 0 ? '' : ja ? `${inJa} ${long}` : `${long} ${en} the cut`;
-  };
-  const both = [said(head, 'before', '頭'), said(tail, 'after', '尻')].filter(Boolean);
-  const all = secondsAndFrames(length, fps);
-  return ja
-    ? `のりしろ ${both.join('、')}、シート全体 ${all}`
-    : `handles ${both.join(', ')}; sheet ${all} in all`;
+  const long = (frames: number): string => (frames === 0 ? '' : secondsAndFrames(frames, fps));
+  return words.handlesLine(long(head), long(tail), secondsAndFrames(length, fps));
 }
 
 /** `A “Pim”: drawings 11, last no. 12, no 7`. */

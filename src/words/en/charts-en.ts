@@ -1,10 +1,11 @@
 import type { ChartWords } from '../chart-words.js';
+import { plural } from '../number.js';
 
 export const charts: ChartWords = {
   headings: { number: 'No.', drawing: 'drawing', way: 'way', frames: 'frames' },
   goesOn: '(continued)',
   page: (n) => `charts ${n}`,
-  count: (n) => `${n} in-between${n === 1 ? '' : 's'}`,
+  count: (n) => plural(n, 'in-between'),
   remark: (inbetweens, spacing, first) =>
     `${charts.count(inbetweens)}, ${
       { even: 'even', early: 'early', late: 'late', both: 'both', fractions: 'as marked' }[spacing]

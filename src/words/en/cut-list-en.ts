@@ -1,6 +1,5 @@
 import type { CutListWords } from '../cut-list-words.js';
-
-const plural = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
+import { plural } from '../number.js';
 
 export const cutList: CutListWords = {
   list: 'Cut list',

@@ -1,3 +1,4 @@
+import { plural } from '../number.js';
 import type { SheetWords } from '../sheet-words.js';
 
 /** `12`, `12 and 15`, `12, 15 and 20`. */
@@ -6,6 +7,7 @@ const listed = (items: readonly string[]): string =>
 
 export const sheet: SheetWords = {
   language: 'en',
+  headSeparator: ' · ',
   title: 'title',
   episode: 'episode',
   scene: 'scene',
@@ -49,6 +51,19 @@ export const sheet: SheetWords = {
   unchanged: (against) => `No change against ${against}`,
   handles: (head, tail, length) =>
     `Handles (shaded rows): ${[head && `${head} before the cut`, tail && `${tail} after it`].filter(Boolean).join(', ')}. Sheet ${length} in all.`,
-  keyCount: (keys) => `${keys} key${keys === 1 ? '' : 's'}`,
+  keyCount: (keys) => plural(keys, 'key'),
+  frames: (count) => plural(count, 'frame'),
+  framesASecond: (fps) => `${fps} a second`,
+  drawingCounts: ({ keys, breakdowns, inbetweens, reused }) =>
+    [
+      keys > 0 && plural(keys, 'key'),
+      breakdowns > 0 && plural(breakdowns, 'breakdown'),
+      inbetweens > 0 && plural(inbetweens, 'in-between'),
+      reused > 0 && `${reused} reused besides`,
+    ]
+      .filter(Boolean)
+      .join(', '),
+  handlesLine: (head, tail, length) =>
+    `handles ${[head && `${head} before the cut`, tail && `${tail} after the cut`].filter(Boolean).join(', ')}; sheet ${length} in all`,
   cutNumber: (cut) => `cut ${cut}`,
 };

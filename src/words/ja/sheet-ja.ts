@@ -2,6 +2,7 @@ import type { SheetWords } from '../sheet-words.js';
 
 export const sheet: SheetWords = {
   language: 'ja',
+  headSeparator: ' ',
   title: '作品名',
   episode: '話数',
   scene: 'シーン',
@@ -46,5 +47,18 @@ export const sheet: SheetWords = {
   handles: (head, tail, length) =>
     `のりしろ（網かけ）：${[head && `頭 ${head}`, tail && `尻 ${tail}`].filter(Boolean).join('、')}。シート全体 ${length}`,
   keyCount: (keys) => `原画${keys}枚`,
+  frames: (count) => `${count}コマ`,
+  framesASecond: (fps) => `毎秒${fps}コマ`,
+  drawingCounts: ({ keys, breakdowns, inbetweens, reused }) =>
+    [
+      keys > 0 && `原画 ${keys}`,
+      breakdowns > 0 && `中割り参考 ${breakdowns}`,
+      inbetweens > 0 && `中割り ${inbetweens}`,
+      reused > 0 && `兼用 ${reused}`,
+    ]
+      .filter(Boolean)
+      .join('、'),
+  handlesLine: (head, tail, length) =>
+    `のりしろ ${[head && `頭 ${head}`, tail && `尻 ${tail}`].filter(Boolean).join('、')}、シート全体 ${length}`,
   cutNumber: (cut) => `カット ${cut}`,
 };

@@ -1,11 +1,11 @@
 /** What levels show. */
 
-import { share } from '../../solve/fractions.js';
-import type { ChangeOf, Follow, Seen, Shown } from '../change.js';
-import { listOf, listsOf, type Naming } from '../lists.js';
-import { numberRuns, rises, type Telling } from '../telling.js';
-import type { Sentences } from '../words.js';
-import { later, longer, plural, range, seen, time, times, was } from './common.js';
+import type { ChangeOf, Follow, Seen, Shown } from '../../compare/change.js';
+import { listOf, listsOf, type Naming } from '../change-lists.js';
+import { numberRuns, rises } from '../change-parts.js';
+import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
+import { plural, share } from '../number.js';
+import { later, longer, range, seen, time, times, was } from './change-parts-en.js';
 
 function block(first: Seen, last: Seen, level: string): string {
   const [a, b] = [seen(first, level), seen(last, level)];
@@ -23,7 +23,7 @@ const naming = (level: string): Naming => ({
   comma: ', ',
 });
 
-function follow(it: Follow | null, t: Telling, level: string): string {
+function follow(it: Follow | null, t: SentenceFormat, level: string): string {
   if (!it) return '';
   const what = it.last ? `what follows up to ${seen(it.last, level)}` : 'what follows';
   return `; ${what} comes ${later(it.by, t)}`;
@@ -37,7 +37,7 @@ function heldBy(holder: Seen, level: string, less: boolean): string {
   return `${seen(holder, level)} held ${less ? 'that much less' : 'instead'}`;
 }
 
-function shown(change: ChangeOf<'shown'>, t: Telling): string {
+function shown(change: ChangeOf<'shown'>, t: SentenceFormat): string {
   const { level, old, now, from, holder } = change;
   const frames = (list: readonly Shown[]) => list.reduce((sum, one) => sum + one.frames, 0);
   const held = holder ? `, ${heldBy(holder, level, frames(now) > frames(old))}` : '';
@@ -71,7 +71,7 @@ function chart(name: string, fractions: readonly number[]): string {
   return CHARTS[name] ?? `at ${fractions.map(share).join(' ')}`;
 }
 
-function cycle(change: ChangeOf<'cycle'>, t: Telling): string {
+function cycle(change: ChangeOf<'cycle'>, t: SentenceFormat): string {
   const { level, what, from, times: count, frames, bounce } = change;
   const start = `${level}: ${seen(change.cycle, level)}`;
   const end = `, from ${t.row(from.now)}${follow(change.follows, t, level)}`;
@@ -139,4 +139,4 @@ export const drawings = {
     return `${level}: numbers: ${runs.slice(0, 6).join(', ')}${runs.length > 6 ? ` … (${plural(numbers.length, 'drawing')})` : ''}`;
   },
   rows: ({ level, rows }, t) => `${level}: other drawings${rows ? ` on ${range(rows, t)}` : ''}`,
-} satisfies Partial<Sentences>;
+} satisfies Partial<ChangeSentences>;

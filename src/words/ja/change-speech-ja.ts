@@ -1,12 +1,11 @@
 /** Dialogue, sound and notes. */
 
-import type { Speech } from '../change.js';
-import type { Telling } from '../telling.js';
-import type { Sentences } from '../words.js';
-import { later, quoted, range, timed, was } from './common.js';
+import type { Speech } from '../../compare/change.js';
+import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
+import { later, quoted, range, timed, was } from './change-parts-ja.js';
 
 const WORDS = { voice: 'セリフ', sound: 'SE', music: '音楽' } as const;
-const speech = ({ words, speaker, text }: Speech, t: Telling) =>
+const speech = ({ words, speaker, text }: Speech, t: SentenceFormat) =>
   `${WORDS[words]}${speaker ? ` ${speaker}` : ''}${quoted(text, t)}`;
 const MANNERS = { on: '画面内', off: 'OFF', mono: 'モノローグ' } as const;
 
@@ -28,4 +27,4 @@ export const words = {
     `指示${quoted(text, t)} ${later(frame.now - frame.old, t)}：${t.row(frame.now)}${was(t.row(frame.old))}`,
   'note-text': ({ frame, old, now }, t) =>
     `指示 ${t.row(frame)} 変更：${quoted(now, t)}${was(quoted(old, t))}`,
-} satisfies Partial<Sentences>;
+} satisfies Partial<ChangeSentences>;

@@ -1,12 +1,11 @@
 /** Dialogue, sound and notes. */
 
-import type { Speech } from '../change.js';
-import type { Telling } from '../telling.js';
-import type { Sentences } from '../words.js';
-import { later, quoted, range, timed, was } from './common.js';
+import type { Speech } from '../../compare/change.js';
+import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
+import { later, quoted, range, timed, was } from './change-parts-en.js';
 
 const WORDS = { voice: 'dialogue', sound: 'sound', music: 'music' } as const;
-const speech = ({ words, speaker, text }: Speech, t: Telling) =>
+const speech = ({ words, speaker, text }: Speech, t: SentenceFormat) =>
   `${WORDS[words]}${speaker ? ` ${speaker}` : ''} ${quoted(text, t)}`;
 const MANNERS = { on: 'in picture', off: 'off', mono: 'inner voice' } as const;
 
@@ -28,4 +27,4 @@ export const words = {
     `note ${quoted(text, t)} ${later(frame.now - frame.old, t)}, on ${t.row(frame.now)} ${was(t.row(frame.old))}`,
   'note-text': ({ frame, old, now }, t) =>
     `note on ${t.row(frame)} reworded: ${quoted(now, t)} ${was(quoted(old, t))}`,
-} satisfies Partial<Sentences>;
+} satisfies Partial<ChangeSentences>;

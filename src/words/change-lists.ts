@@ -1,6 +1,6 @@
 /** Lists of what is shown, by names of a language. */
 
-import type { Seen, Shown } from './change.js';
+import type { Seen, Shown } from '../compare/change.js';
 
 /** What one thing, and a run of in-betweens, are called in a language. */
 export interface Naming {

@@ -1,8 +1,8 @@
 /** The cut as a whole, its levels and their artwork. */
 
-import type { Was } from '../change.js';
-import type { Sentences } from '../words.js';
-import { at, by, longer, none, quoted, size, was } from './common.js';
+import type { Was } from '../../compare/change.js';
+import type { ChangeSentences } from '../change-sentences.js';
+import { at, by, longer, none, quoted, size, was } from './change-parts-ja.js';
 
 const plain = (label: string) => (change: Was<string>) =>
   `${label} ${change.now || 'なし'}${was(change.old || 'なし')}`;
@@ -46,4 +46,4 @@ export const levels = {
   'level-timed': ({ level, now }) =>
     now ? `${level}：タイムシートあり` : `${level}：タイムシートなし（常時あり）`,
   'level-emptied': ({ level }) => `${level}：全部空セル`,
-} satisfies Partial<Sentences>;
+} satisfies Partial<ChangeSentences>;

@@ -1,10 +1,10 @@
 /** Fields, moves and light. */
 
-import type { Spacing } from '../../shot/camera.js';
-import type { ChangeOf, LightSeen, MannerValue, MoveSeen, Speed } from '../change.js';
-import { figure, isLater, lasts, type Telling } from '../telling.js';
-import type { Sentences } from '../words.js';
-import { at, by, later, longer, quoted, range, timed, was } from './common.js';
+import type { ChangeOf, LightSeen, MannerValue, MoveSeen, Spacing, Speed } from '../../compare/change.js';
+import { isLater, lasts } from '../change-parts.js';
+import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
+import { figure } from '../number.js';
+import { at, by, later, longer, quoted, range, timed, was } from './change-parts-en.js';
 
 const SENSE = { in: 'T.U', out: 'T.B' } as const;
 
@@ -37,7 +37,7 @@ function speed({ largestStepMm: { old, now } }: Speed): string {
   return `, ${now > old ? 'faster' : 'slower'}: largest step ${figure(now)} mm/f ${was(figure(old))}`;
 }
 
-function moveTime(change: ChangeOf<'move-time'>, t: Telling): string {
+function moveTime(change: ChangeOf<'move-time'>, t: SentenceFormat): string {
   const { frames, stops, places } = change;
   const by = isLater(frames);
   const name = moveName(change);
@@ -78,7 +78,7 @@ function spacing(it: Spacing): string {
     case 'ease':
       return `ease ${it.leave}/${it.arrive}`;
     case 'curve':
-      return `curve ${[it.x1, it.y1, it.x2, it.y2].map(figure).join(' ')}`;
+      return `curve ${[it.x1, it.y1, it.x2, it.y2].map((one) => figure(one)).join(' ')}`;
     case 'steps':
       return 'graduations by hand';
     case 'fair':
@@ -86,7 +86,7 @@ function spacing(it: Spacing): string {
   }
 }
 
-function manner(name: string, value: MannerValue, t: Telling): string {
+function manner(name: string, value: MannerValue, t: SentenceFormat): string {
   switch (name) {
     case 'kind':
       return value === 'pan' ? 'PAN' : 'truck';
@@ -127,7 +127,7 @@ function manner(name: string, value: MannerValue, t: Telling): string {
   }
 }
 
-function lightName({ light, way, white, levels, text }: LightSeen, t: Telling): string {
+function lightName({ light, way, white, levels, text }: LightSeen, t: SentenceFormat): string {
   const who = levels.join(',');
   switch (light) {
     case 'fade':
@@ -178,4 +178,4 @@ export const camera = {
     if (change.manner === 'text' || change.manner === 'levels') return `${lightName(change, t)} ${was(old)}`;
     return `${lightName(change, t)}: ${manner(change.manner, change.now, t)} ${was(old)}`;
   },
-} satisfies Partial<Sentences>;
+} satisfies Partial<ChangeSentences>;

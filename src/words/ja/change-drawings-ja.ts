@@ -1,11 +1,11 @@
 /** What levels show. */
 
-import { share } from '../../solve/fractions.js';
-import type { ChangeOf, Follow, Seen, Shown } from '../change.js';
-import { listOf, listsOf, type Naming } from '../lists.js';
-import { numberRuns, rises, type Telling } from '../telling.js';
-import type { Sentences } from '../words.js';
-import { later, longer, range, seen, time, times, was } from './common.js';
+import type { ChangeOf, Follow, Seen, Shown } from '../../compare/change.js';
+import { listOf, listsOf, type Naming } from '../change-lists.js';
+import { numberRuns, rises } from '../change-parts.js';
+import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
+import { share } from '../number.js';
+import { later, longer, range, seen, time, times, was } from './change-parts-ja.js';
 
 function block(first: Seen, last: Seen, level: string): string {
   const [a, b] = [seen(first, level), seen(last, level)];
@@ -23,14 +23,14 @@ const naming = (level: string): Naming => ({
   comma: '、',
 });
 
-function follow(it: Follow | null, t: Telling, level: string): string {
+function follow(it: Follow | null, t: SentenceFormat, level: string): string {
   if (!it) return '';
   return `、以降${it.last ? `${seen(it.last, level)}まで` : ''}${later(it.by, t)}`;
 }
 
 const inCycle = (it: { inCycle: boolean }) => (it.inCycle ? '、リピート毎回' : '');
 
-function shown(change: ChangeOf<'shown'>, t: Telling): string {
+function shown(change: ChangeOf<'shown'>, t: SentenceFormat): string {
   const { level, old, now, from, holder } = change;
   const frames = (list: readonly Shown[]) => list.reduce((sum, one) => sum + one.frames, 0);
   const held = holder
@@ -63,7 +63,7 @@ function chart(name: string, fractions: readonly number[]): string {
   return CHARTS[name] ?? fractions.map(share).join(' ');
 }
 
-function cycle(change: ChangeOf<'cycle'>, t: Telling): string {
+function cycle(change: ChangeOf<'cycle'>, t: SentenceFormat): string {
   const { level, what, from, times: count, frames, bounce } = change;
   const start = `${level}：${seen(change.cycle, level)}`;
   const end = `、${t.row(from.now)}から${follow(change.follows, t, level)}`;
@@ -119,4 +119,4 @@ export const drawings = {
     return `${level}：番号変更 ${runs.slice(0, 6).join('、')}${runs.length > 6 ? ` …（${numbers.length}枚）` : ''}`;
   },
   rows: ({ level, rows }, t) => `${level}：${rows ? `${range(rows, t)} ` : ''}別の絵`,
-} satisfies Partial<Sentences>;
+} satisfies Partial<ChangeSentences>;

@@ -1,8 +1,9 @@
 /** The cut as a whole, its levels and their artwork. */
 
-import type { Was } from '../change.js';
-import type { Sentences } from '../words.js';
-import { at, by, longer, none, plural, quoted, size, was } from './common.js';
+import type { Was } from '../../compare/change.js';
+import type { ChangeSentences } from '../change-sentences.js';
+import { plural } from '../number.js';
+import { at, by, longer, none, quoted, size, was } from './change-parts-en.js';
 
 const plain = (label: string) => (change: Was<string>) =>
   `${label} ${change.now || 'none'} ${was(change.old || 'none')}`;
@@ -48,4 +49,4 @@ export const levels = {
   'level-timed': ({ level, now }) =>
     now ? `${level}: has a timeline now` : `${level}: no timeline any more, simply there`,
   'level-emptied': ({ level }) => `${level}: empty throughout`,
-} satisfies Partial<Sentences>;
+} satisfies Partial<ChangeSentences>;

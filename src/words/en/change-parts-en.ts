@@ -1,28 +1,28 @@
 /** Times, places and names as sentences have them. */
 
-import type { Frames } from '../../shot/shot.js';
-import type { Point, Seen, Was } from '../change.js';
-import { figure, isLater, lasts, type Telling } from '../telling.js';
+import type { Frames, Point, Seen, Was } from '../../compare/change.js';
+import { isLater, lasts } from '../change-parts.js';
+import type { SentenceFormat } from '../change-sentences.js';
+import { figure, plural } from '../number.js';
 
-export const plural = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`;
 export const was = (text: string | number) => `(was ${text})`;
-export const quoted = (text: string, t: Telling) => `“${t.brief(text)}”`;
-export const none = (text: string, t: Telling) => (text === '' ? 'none' : quoted(text, t));
+export const quoted = (text: string, t: SentenceFormat) => `“${t.brief(text)}”`;
+export const none = (text: string, t: SentenceFormat) => (text === '' ? 'none' : quoted(text, t));
 
 /** `12 frames`, from a second on `1+12`. */
-export function time(frames: number, t: Telling): string {
+export function time(frames: number, t: SentenceFormat): string {
   return t.long(frames) ? t.length(Math.abs(frames)) : plural(Math.abs(frames), 'frame');
 }
 
 /** `16 frames (was 12)`. */
-export function times({ old, now }: Was<number>, t: Telling): string {
+export function times({ old, now }: Was<number>, t: SentenceFormat): string {
   if (t.long(old) || t.long(now)) return `${t.length(now)} ${was(t.length(old))}`;
   return `${plural(now, 'frame')} ${was(old)}`;
 }
 
-export const later = (by: number, t: Telling) => `${time(by, t)} ${by > 0 ? 'later' : 'earlier'}`;
-export const longer = (by: number, t: Telling) => `${time(by, t)} ${by > 0 ? 'longer' : 'shorter'}`;
-export const range = ({ from, to }: Frames, t: Telling) =>
+export const later = (by: number, t: SentenceFormat) => `${time(by, t)} ${by > 0 ? 'later' : 'earlier'}`;
+export const longer = (by: number, t: SentenceFormat) => `${time(by, t)} ${by > 0 ? 'longer' : 'shorter'}`;
+export const range = ({ from, to }: Frames, t: SentenceFormat) =>
   from === to ? t.row(from) : `${t.row(from)} to ${t.row(to)}`;
 
 export function seen(it: Seen, level: string): string {
@@ -45,7 +45,7 @@ export const at = ({ xMm, yMm }: Point) => `${figure(xMm)},${figure(yMm)}`;
 export const size = (it: { widthMm: number; heightMm: number } | null) =>
   it ? `${figure(it.widthMm)} x ${figure(it.heightMm)} mm` : 'the usual sheet';
 
-export function timed(name: string, frames: Was<Frames>, t: Telling): string {
+export function timed(name: string, frames: Was<Frames>, t: SentenceFormat): string {
   const shift = isLater(frames);
   const span = `${range(frames.now, t)} ${was(range(frames.old, t))}`;
   if (shift !== null) return `${name} ${later(shift, t)}: ${span}`;
