@@ -1,10 +1,9 @@
-/** The columns of the cut list: what stands in each, and how wide each is. */
+/** The columns of the cut list: what stands in each. */
 
 import type { CutList } from '../../count/list.js';
 import type { CutRow } from '../../count/row.js';
 import { feetAndFrames, secondsAndFrames } from '../../shot/time.js';
 import type { CutListWords } from '../../words/cut-list-words.js';
-import type { Metrics } from '../marks.js';
 
 export interface Column {
   readonly key: keyof CutListWords['columns'];
@@ -115,60 +114,4 @@ export function columnsOf(west: boolean): Column[] {
     },
     { key: 'remarks', align: 'start', of: () => '' },
   ];
-}
-
-/** Ems of a blank column that a pencil can use. */
-const REMARKS = 8;
-const PADDING = 0.9;
-
-export interface Placed {
-  readonly column: Column;
-  readonly x: number;
-  readonly width: number;
-}
-
-/** Room between a column's edges and its text, one side, mm. */
-export const paddingMm = (sizeMm: number): number => (sizeMm * PADDING) / 2;
-
-/** The widest line of a heading. */
-const headPiece = (metrics: Metrics, head: string, sizeMm: number): number =>
-  Math.max(...head.split('\n').map((piece) => metrics.width(piece, sizeMm, 'regular')));
-
-/**
- * Widths at a size of print, mm; null where the columns do not go into `room`. What is left goes to words that had to be
- * broken, then to the remarks.
- */
-export function placeColumns(
-  columns: readonly Column[],
-  list: CutList,
-  words: CutListWords,
-  metrics: Metrics,
-  { x, room, sizeMm, headMm }: { x: number; room: number; sizeMm: number; headMm: number },
-): Placed[] | null {
-  const widths = columns.map((column) => {
-    const weight = column.bold ? 'bold' : 'regular';
-    const texts = list.rows.map(column.of);
-    if (column.total) texts.push(column.total(list));
-    const widest = texts.reduce(
-      (most, text) => Math.max(most, metrics.width(text, sizeMm, column.total ? 'bold' : weight)),
-      0,
-    );
-    const head = headPiece(metrics, words.columns[column.key], headMm);
-    const padding = 2 * paddingMm(sizeMm);
-    const wanted = Math.max(widest, head) + padding;
-    const least =
-      column.wraps === undefined ? wanted : Math.min(wanted, Math.max(column.wraps * sizeMm, head + padding));
-    return column.key === 'remarks' ? { wanted: Infinity, least: REMARKS * sizeMm } : { wanted, least };
-  });
-  let spare = room - widths.reduce((sum, { least }) => sum + least, 0);
-  if (spare < 0) return null;
-  let at = x;
-  return columns.map((column, i) => {
-    const { wanted, least } = widths[i]!;
-    const more = Math.min(wanted - least, spare);
-    spare -= more;
-    const placed = { column, x: at, width: least + more };
-    at += placed.width;
-    return placed;
-  });
 }

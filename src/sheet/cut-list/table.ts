@@ -1,111 +1,132 @@
-/** The table of the cut list: rows of a page under their heads. */
+/** The table of the cut list: a row a cut, the sum of them all, heads on every page. */
 
 import type { CutList } from '../../count/list.js';
-import type { CutRow } from '../../count/row.js';
-import { type Box, black, line, pale, textAt } from '../draw.js';
+import { type ColumnExtent, inTurn } from '../../layout/column-widths.js';
+import { widest } from '../../layout/line-breaking.js';
+import { type LaidTable, layTable, type TableSet } from '../../layout/table.js';
+import { black, pale } from '../draw.js';
 import { setInBox, wrap } from '../fit.js';
-import type { Mark } from '../marks.js';
-import { type Column, columnsOf, type Placed, paddingMm, placeColumns } from './columns.js';
+import type { Mark, Stroke, Weight } from '../marks.js';
+import { type PaperColumn, tableMarks } from '../table-marks.js';
+import { type Column, columnsOf } from './columns.js';
 import type { Stage } from './frame.js';
 
-export interface Table {
-  readonly columns: readonly Placed[];
+interface ListColumn extends PaperColumn {
+  readonly column: Column;
+}
+
+export interface ListTable extends LaidTable<ListColumn> {
   readonly sizeMm: number;
   readonly headMm: number;
-  /** Height of a row of one line. */
-  readonly rowMm: number;
-  readonly headHeight: number;
 }
 
 const LEADING = 1.2;
-
-/** The columns at the largest print that goes into the width; null where even the smallest does not. */
-export function tableFor(stage: Stage, list: CutList, most: number): Table | null {
-  const { least, metrics, words, body, west } = stage;
-  for (let sizeMm = most; ; sizeMm = Math.max(least, sizeMm * 0.95)) {
-    const headMm = Math.max(least, sizeMm * 0.82);
-    const columns = placeColumns(columnsOf(west), list, words, metrics, {
-      x: body.x,
-      room: body.width,
-      sizeMm,
-      headMm,
-    });
-    if (columns) return { columns, sizeMm, headMm, rowMm: sizeMm * 1.95, headHeight: headMm * 2.9 };
-    if (sizeMm === least) return null;
-  }
-}
-
+/** Both sides of a column, ems. */
+const PADDING = 0.9;
+/** Ems of a blank column that a pencil can use. */
+const REMARKS = 8;
 /** No text takes more lines: one that does was pasted by mistake, and would leave no room for other cuts. */
 const MOST_LINES = 12;
 
-/** The lines of each cell. */
-export function cellsOf(stage: Stage, table: Table, row: CutRow): string[][] {
-  return table.columns.map(({ column, width }) => {
-    const text = column.of(row);
-    if (column.wraps === undefined || text === '') return [text];
-    const weight = column.bold ? 'bold' : 'regular';
-    const room = width - 2 * paddingMm(table.sizeMm) + 1e-6;
-    const lines = wrap(stage.metrics, text, room, table.sizeMm, weight);
-    return lines.length <= MOST_LINES ? lines : [...lines.slice(0, MOST_LINES - 1), '…'];
-  });
-}
+/** Height of a row of one line. */
+const rowOf = (sizeMm: number): number => sizeMm * 1.95;
+/** Room between a column's edges and its text, one side. */
+const insetOf = (sizeMm: number): number => (sizeMm * PADDING) / 2;
 
-export function heightOf(table: Table, cells: readonly (readonly string[])[]): number {
-  const lines = Math.max(...cells.map((cell) => cell.length));
-  return table.rowMm + (lines - 1) * table.sizeMm * LEADING;
-}
-
-export function headMarks(stage: Stage, table: Table, y: number): Mark[] {
-  const { body, words, metrics, least } = stage;
-  const marks: Mark[] = [line(body.x, y, body.x + body.width, y, pale(0.45))];
-  for (const { column, x, width } of table.columns) {
-    const inset = paddingMm(table.sizeMm) * 0.8;
-    const box = { x: x + inset, y: y + 0.3, width: width - 2 * inset, height: table.headHeight - 0.6 };
-    const set = { most: table.headMm, least, across: column.align === 'end' ? 'end' : 'start' } as const;
-    marks.push(...setInBox(metrics, words.columns[column.key], box, set).marks);
+/**
+ * The table at the largest print, up to `most`, whose columns go into the width; null where none over `above` does, nor the
+ * smallest of the paper.
+ */
+export function listTable(stage: Stage, list: CutList, most: number, above = 0): ListTable | null {
+  for (let sizeMm = most; sizeMm > above; sizeMm = Math.max(stage.least, sizeMm * 0.95)) {
+    const headMm = Math.max(stage.least, sizeMm * 0.82);
+    const laid = layTable({
+      columns: columnsOf(stage.west).map((column) => listColumn(stage, list, column, sizeMm, headMm)),
+      rows: list.rows.length + 1,
+      rowHeight: (lines) => rowOf(sizeMm) + (lines - 1) * sizeMm * LEADING,
+      headHeight: headMm * 2.9,
+      // What is left goes to words that had to be broken, then to the remarks.
+      sharing: inTurn,
+      area: stage.body,
+      tooWide: 'refuse',
+    });
+    if (laid) return { ...laid, sizeMm, headMm };
+    if (sizeMm === stage.least) return null;
   }
-  return [
-    ...marks,
-    line(body.x, y + table.headHeight, body.x + body.width, y + table.headHeight, pale(0.45)),
-  ];
+  return null;
 }
 
-export function rowMarks(
-  table: Table,
-  cells: readonly (readonly string[])[],
-  y: number,
-  bold: (column: Column) => boolean = (column) => column.bold === true,
+function listColumn(stage: Stage, list: CutList, column: Column, sizeMm: number, headMm: number): ListColumn {
+  const { metrics, words } = stage;
+  const texts = list.rows.map(column.of);
+  const total = column.key === 'title' ? words.total : (column.total?.(list) ?? '');
+  const weight = column.bold ? 'bold' : 'regular';
+  return {
+    column,
+    align: column.align,
+    ...extentOf(stage, column, column.total ? [...texts, total] : texts, sizeMm, headMm),
+    cells: (width) => {
+      const room = width - 2 * insetOf(sizeMm) + 1e-6;
+      const broken = (text: string): string[] => {
+        if (column.wraps === undefined || text === '') return [text];
+        const lines = wrap(metrics, text, room, sizeMm, weight);
+        return lines.length <= MOST_LINES ? lines : [...lines.slice(0, MOST_LINES - 1), '…'];
+      };
+      return [...texts.map(broken), [total]];
+    },
+  };
+}
+
+function extentOf(
+  { metrics, words }: Stage,
+  column: Column,
+  texts: readonly string[],
+  sizeMm: number,
+  headMm: number,
+): ColumnExtent {
+  if (column.key === 'remarks') return { wanted: Number.POSITIVE_INFINITY, least: REMARKS * sizeMm };
+  const measured = (size: number, weight: Weight) => (text: string) => metrics.width(text, size, weight);
+  const padding = 2 * insetOf(sizeMm);
+  const head = widest(words.columns[column.key].split('\n'), measured(headMm, 'regular')) + padding;
+  const own = widest(texts, measured(sizeMm, column.bold || column.total ? 'bold' : 'regular')) + padding;
+  const wanted = Math.max(own, head);
+  const least = column.wraps === undefined ? wanted : Math.min(wanted, Math.max(column.wraps * sizeMm, head));
+  return { wanted, least };
+}
+
+export function listTableMarks(
+  stage: Stage,
+  { sizeMm, headMm }: ListTable,
+  set: TableSet<ListColumn>,
+  list: CutList,
 ): Mark[] {
-  const { sizeMm, rowMm } = table;
-  return table.columns.flatMap(({ column, x, width }, i) => {
-    const inset = paddingMm(sizeMm);
-    const at = column.align === 'end' ? x + width - inset : x + inset;
-    const weight = bold(column) ? 'bold' : 'regular';
-    return cells[i]!.flatMap((text, n) =>
-      text === ''
-        ? []
-        : [textAt(at, y + rowMm / 2 + n * sizeMm * LEADING, text, { sizeMm, weight, anchor: column.align })],
-    );
+  const { metrics, words, least } = stage;
+  const inset = insetOf(sizeMm);
+  const sum = list.rows.length;
+  return tableMarks(set, {
+    metrics,
+    sizeMm,
+    rowMm: rowOf(sizeMm),
+    leadingMm: sizeMm * LEADING,
+    inset: [inset, inset],
+    least: null,
+    bold: ({ column }, row) => row === sum || column.bold === true,
+    head: ({ column }, { x, y, width, height }) => {
+      const box = { x: x + inset * 0.8, y: y + 0.3, width: width - 2 * inset * 0.8, height: height - 0.6 };
+      const across = column.align === 'end' ? 'end' : 'start';
+      return setInBox(metrics, words.columns[column.key], box, { most: headMm, least, across }).marks;
+    },
+    headRule: pale(0.45),
+    ruleUnder: (row) => ruleUnder(list, row),
+    upright: (_, i) => pale(i === 0 ? 0.45 : 0.12),
+    edge: pale(0.45),
   });
 }
 
-/** Upright rules from the heads down to the last row. */
-export function uprights(table: Table, { x, width }: Box, top: number, bottom: number): Mark[] {
-  return [
-    ...table.columns.map((column) =>
-      line(column.x, top, column.x, bottom, pale(column.x === x ? 0.45 : 0.12)),
-    ),
-    line(x + width, top, x + width, bottom, pale(0.45)),
-  ];
-}
-
-/** Under a row: heavier after every fifth, black before a new scene. */
-export function ruleUnder(stage: Stage, y: number, kind: 'plain' | 'fifth' | 'scene' | 'end'): Mark {
-  const { x, width } = stage.body;
-  const stroke = { plain: pale(0.1), fifth: pale(0.3), scene: black(0.18), end: black(0.35) }[kind];
-  return line(x, y, x + width, y, stroke);
-}
-
-export function totalCells(table: Table, list: CutList, word: string): string[][] {
-  return table.columns.map(({ column }) => [column.key === 'title' ? word : (column.total?.(list) ?? '')]);
+/** Heavier after every fifth cut, black before a new scene and at the end. */
+function ruleUnder({ rows }: CutList, row: number): Stroke {
+  const next = rows[row + 1];
+  if (!next) return black(0.35);
+  if (next.scene !== rows[row]!.scene) return black(0.18);
+  return pale((row + 1) % 5 === 0 ? 0.3 : 0.1);
 }

@@ -1,10 +1,13 @@
 /** What stands under the list: running time against budget, drawings, who draws how much. */
 
 import type { ArtistTotal, CutList } from '../../count/list.js';
+import { inProportion } from '../../layout/column-widths.js';
+import { layTable } from '../../layout/table.js';
 import { feetAndFrames, secondsAndFrames } from '../../shot/time.js';
-import { type Box, black, line, pale, textAt } from '../draw.js';
+import { type Box, black, frame, pale, textAt } from '../draw.js';
 import { fitLine, wrap } from '../fit.js';
 import type { Mark } from '../marks.js';
+import { type PaperColumn, tableMarks } from '../table-marks.js';
 import { lengthText, type Stage } from './frame.js';
 
 const LEADING = 1.45;
@@ -58,10 +61,8 @@ export function summaryMarks(
   return { marks, height: y - box.y };
 }
 
-interface ArtistColumn {
+interface ArtistColumn extends PaperColumn {
   readonly head: string;
-  readonly share: number;
-  readonly of: (artist: Pick<ArtistTotal, 'name' | 'cuts' | 'running' | 'drawings'>) => string;
 }
 
 type Line = Pick<ArtistTotal, 'name' | 'cuts' | 'running' | 'drawings'>;
@@ -95,57 +96,60 @@ export function artistLines(stage: Stage, list: CutList): Line[] {
 
 export const artistRowMm = (sizeMm: number): number => sizeMm * 1.7;
 
-/** Lines of the artists' table under its heads; the last of all is the total. */
-export function artistMarks(
+/** The artists' table in an area of the paper, from `top` on; marks for each page that it takes. The last line is the total. */
+export function artistTables(
   stage: Stage,
   list: CutList,
   lines: readonly Line[],
-  box: Pick<Box, 'x' | 'y' | 'width'>,
+  area: Box,
+  top: number,
   sizeMm: number,
-): Mark[] {
+): Mark[][] {
   const { words, least, metrics } = stage;
-  const columns: readonly ArtistColumn[] = [
-    { head: words.artists.artist, share: 4, of: ({ name }) => name },
-    { head: words.artists.cuts, share: 1.4, of: ({ cuts }) => String(cuts) },
-    { head: words.artists.running, share: 2.2, of: ({ running }) => lengthText(stage, running, list.fps) },
-    { head: words.artists.drawings, share: 1.8, of: ({ drawings }) => String(drawings) },
+  const columns: readonly (readonly [head: string, share: number, of: (line: Line) => string])[] = [
+    [words.artists.artist, 4, ({ name }) => name],
+    [words.artists.cuts, 1.4, ({ cuts }) => String(cuts)],
+    [words.artists.running, 2.2, ({ running }) => lengthText(stage, running, list.fps)],
+    [words.artists.drawings, 1.8, ({ drawings }) => String(drawings)],
   ];
-  const unit = box.width / columns.reduce((sum, { share }) => sum + share, 0);
   const rowMm = artistRowMm(sizeMm);
-  const marks: Mark[] = [line(box.x, box.y, box.x + box.width, box.y, pale(0.45))];
-  const put = (texts: readonly string[], y: number, weight: 'regular' | 'bold', most: number): void => {
-    let x = box.x;
-    texts.forEach((text, i) => {
-      const width = columns[i]!.share * unit;
-      const fit = fitLine(metrics, text, width - 1.6, { most, least, weight });
-      const set = { sizeMm: fit.sizeMm, squeeze: fit.squeeze, weight };
-      marks.push(
-        i === 0
-          ? textAt(x + 0.8, y + rowMm / 2, text, { ...set, anchor: 'start' })
-          : textAt(x + width - 0.8, y + rowMm / 2, text, { ...set, anchor: 'end' }),
-      );
-      x += width;
-    });
-  };
-  put(
-    columns.map(({ head }) => head),
-    box.y,
-    'regular',
-    Math.max(least, sizeMm * 0.82),
-  );
-  marks.push(line(box.x, box.y + rowMm, box.x + box.width, box.y + rowMm, pale(0.45)));
-  const all = artistLines(stage, list).length;
-  lines.forEach((one, i) => {
-    const y = box.y + rowMm * (i + 1);
-    const last = one.name === words.total && i === lines.length - 1 && all > 1;
-    put(
-      columns.map(({ of }) => of(one)),
-      y,
-      last ? 'bold' : 'regular',
+  const { pages } = layTable({
+    columns: columns.map(
+      ([head, share, of], i): ArtistColumn => ({
+        head,
+        align: i === 0 ? 'start' : 'end',
+        least: share,
+        wanted: share * area.width,
+        cells: () => lines.map((line) => [of(line)]),
+      }),
+    ),
+    rows: lines.length,
+    rowHeight: () => rowMm,
+    headHeight: rowMm,
+    sharing: inProportion,
+    area,
+    top,
+  })!;
+  const total = lines.length > 1 ? lines.length - 1 : -1;
+  return pages.map(({ sets: [set] }) => {
+    const marks = tableMarks(set!, {
+      metrics,
       sizeMm,
-    );
-    if (last) marks.push(line(box.x, y, box.x + box.width, y, black(0.2)));
-    marks.push(line(box.x, y + rowMm, box.x + box.width, y + rowMm, pale(last ? 0.45 : 0.1)));
+      rowMm,
+      leadingMm: rowMm,
+      inset: [0.8, 0.8],
+      least,
+      bold: (_, row) => row === total,
+      head: ({ head, align }, { x, y, width }) => {
+        const fit = fitLine(metrics, head, width - 1.6, { most: Math.max(least, sizeMm * 0.82), least });
+        const at = align === 'start' ? x + 0.8 : x + width - 0.8;
+        return [textAt(at, y + rowMm / 2, head, { ...fit, anchor: align })];
+      },
+      headRule: pale(0.45),
+      ruleUnder: (row) => (row === total - 1 ? black(0.2) : pale(row === total ? 0.45 : 0.1)),
+      upright: () => null,
+      edge: null,
+    });
+    return [...marks, frame({ x: set!.x, y: set!.y, width: area.width, height: set!.height }, pale(0.45))];
   });
-  return marks;
 }
