@@ -1,8 +1,10 @@
 /** What to say of a statement that could not be read, in the words of the trade, and what could be tried to mend it. */
 
-import type { IToken } from 'chevrotain';
+import type { IToken, TokenType } from 'chevrotain';
+import type { Message, Messages } from './catalogue/index.js';
+import type { Misplaced, Wanted } from './catalogue/terms.js';
 import { type Diagnostic, diagnose, type Note } from './diagnostic.js';
-import { type Fault, insert, placeOf, quoted, replace, subject } from './fault.js';
+import { type Fault, insert, placeOf, replace, typedAt } from './fault.js';
 import type { Candidate, Mender } from './mend.js';
 import type { Range } from './normal.js';
 import { faultyToken } from './numbers.js';
@@ -44,10 +46,10 @@ export interface Unread {
 export function explain(unread: Unread, mender: Mender): Diagnostic {
   const fault = find(unread, mender);
   const chosen = mender.choose(fault.candidates, fault.within ?? unread.piece, fault.place);
-  const notes: Note[] = fault.note ? [{ message: fault.note }] : [];
+  const notes = fault.note ? [fault.note] : [];
   const span = { file: mender.source.file, ...fault.place };
-  const message = chosen && fault.mended ? fault.mended : fault.message;
-  return diagnose(fault.code, span, message, { notes, fix: mender.fix(chosen) });
+  const { code, parameters } = chosen && fault.mended ? fault.mended : fault.message;
+  return diagnose(code, span, parameters, { notes, fix: mender.fix(chosen) });
 }
 
 function find(unread: Unread, mender: Mender): Fault {
@@ -59,9 +61,8 @@ function find(unread: Unread, mender: Mender): Fault {
       return unknownWord(unread, mender);
     case 'too-deep':
       return {
-        code: 'nested-too-deep',
+        message: { code: 'nested-too-deep', parameters: { most: DEEPEST } },
         place: placeOf(tokens[failure.at]!),
-        message: `Groups stand in groups more than ${DEEPEST} deep here.`,
         candidates: [],
       };
     case 'misfit': {
@@ -78,15 +79,12 @@ function find(unread: Unread, mender: Mender): Fault {
 
 function firstWord({ tokens, before, piece, typed }: Unread): Fault {
   const token = tokens[0]!;
-  const candidates = before
-    ? [insert(piece.start, '    ', 'indent the line, so that it goes on with the one above')]
-    : [];
+  const candidates = before ? [insert(piece.start, '    ', { action: 'indent-line' })] : [];
   const within = before ? { start: before.start, end: piece.end } : piece;
   const special = faultyToken(tokens, 0, typed);
   return {
-    code: 'statement-start',
+    message: { code: 'statement-start', parameters: { found: typedAt(token, typed) } },
     place: special?.place ?? placeOf(token),
-    message: `A line that starts at the left edge says something new and starts with a word, but this one starts with ${quoted(token, typed)}.`,
     candidates,
     within,
   };
@@ -100,34 +98,31 @@ export function meantWord(image: string): string | undefined {
 function unknownWord({ tokens, piece, typed }: Unread, mender: Mender): Fault {
   const token = tokens[0]!;
   const place = placeOf(token);
-  const found = quoted(token, typed);
+  const found = typedAt(token, typed);
   const meant = meantWord(token.image);
-  const words = meant ? [replace(place, meant, `write \`${meant}\``)] : [];
+  const words = meant ? [replace(place, meant, { action: 'write', written: meant })] : [];
   const reads = (candidates: readonly Candidate[]): boolean =>
     mender.choose(candidates, piece, { start: 0, end: 0 }) !== undefined;
   const titled = tokens[1]?.tokenType === Text;
-  const colon = [insert(placeOf(titled ? tokens[1]! : token).end, ':', 'put a colon after the level')];
+  const colon = [insert(placeOf(titled ? tokens[1]! : token).end, ':', { action: 'add-colon' })];
   if (!reads(words) && tokens.length > 1 && reads(colon)) {
     return {
-      code: 'missing-colon',
+      message: { code: 'missing-colon', parameters: { found } },
       place,
-      message: `${found} is no word of the language; a timeline has a colon after its level.`,
       candidates: colon,
     };
   }
   if (!meant) {
     return {
-      code: 'unknown-word',
+      message: { code: 'unknown-word', parameters: { found, guess: null } },
       place,
-      message: `${found} is no word of the language.`,
       candidates: [],
-      note: `a timeline has a colon after its level: ${timelineRule.example}`,
+      note: { note: 'timeline-colon', example: timelineRule.example },
     };
   }
   return {
-    code: 'unknown-word',
+    message: { code: 'unknown-word', parameters: { found, guess: meant } },
     place,
-    message: `${found} is no word of the language; did you mean \`${meant}\`?`,
     candidates: words,
     note: writtenSo(byWord.get(meant)!),
   };
@@ -142,39 +137,39 @@ function unclosedText(token: IToken, first: boolean, typed: string): Fault {
     ['“', '”'],
   ]).get(text[0]!);
   const place = { start, end: start + text.length };
-  const close = insert(place.end, closing ?? text[0]!, 'close the text');
+  const close = insert(place.end, closing ?? text[0]!, { action: 'close-text' });
   return {
-    code: 'unclosed-text',
+    message: { code: 'unclosed-text', parameters: { variant: first ? 'text' : 'statement' } },
     place,
-    message: first
-      ? 'This text has no closing quote on its line.'
-      : 'The quotes of this statement do not pair up: one is missing.',
     candidates: first ? [close] : [],
   };
 }
 
-function writtenSo(entry: StatementRule): string {
-  return `written like this: ${entry.example}`;
+/** Whether one of these could have stood where the statement stopped to fit. */
+function isWanted({ wanted }: Failure, ...terms: readonly Wanted[]): boolean {
+  return wanted.some((one) => terms.includes(one));
+}
+
+function writtenSo({ example }: StatementRule): Note {
+  return { note: 'written-so', example };
 }
 
 function tooShort({ failure, tokens, typed }: Unread): Fault {
   const entry = failure.entry!;
   const end = placeOf(tokens.at(-1)!).end;
   const open = unclosedGroup(tokens);
-  if (open && failure.wanted.includes('`)`')) {
+  if (open && isWanted(failure, '`)`', 'drawing-or-group-end')) {
     return {
-      code: 'unclosed-group',
+      message: { code: 'unclosed-group', parameters: {} },
       place: placeOf(open),
-      message: 'This group is never closed: its `)` is missing.',
-      candidates: [insert(end, ')', 'close the group')],
+      candidates: [insert(end, ')', { action: 'close-group' })],
     };
   }
-  const last = quoted(tokens.at(-1)!, typed);
+  const last = typedAt(tokens.at(-1)!, typed);
   return {
-    code: 'stops-short',
+    message: { code: 'stops-short', parameters: { statement: entry.word, wanted: failure.wanted, last } },
     place: { start: end, end },
-    message: `The ${subject(entry)} stops too soon: ${failure.wanted} should follow ${last}.`,
-    candidates: failure.wanted.includes('`}`') ? [insert(end, '}', 'close the chart')] : [],
+    candidates: isWanted(failure, '`}`', 'chart-end') ? [insert(end, '}', { action: 'close-chart' })] : [],
     note: writtenSo(entry),
   };
 }
@@ -188,54 +183,65 @@ function unclosedGroup(tokens: readonly IToken[]): IToken | undefined {
   return open[0];
 }
 
-/** Remarks on tokens that have a place in a timeline, but not here. */
-const OUT_OF_PLACE = new Map([
-  [Colon, 'a length such as `:8` comes once, after a drawing or a group, and before `..`'],
-  [Star, 'a repeat such as `*3` comes once, after the `)` of a group or the name of a phrase'],
-  [Bounce, '`<>` comes after the `)` of a group or the name of a phrase, and before `*3`'],
-  [OpenBrace, 'a chart such as {late} comes once, straight after a key drawing'],
-  [DotDot, '`..` comes once, after a drawing or a group'],
-  [Greater, '`>` stands between a key and an in-between, as in 1>3.2'],
-  [Plus, 'an offset stands straight after the name of a mark, as in hit+6'],
-  [Comma, 'drawings have blanks between them, no commas'],
-  [Close, 'it closes no group'],
-  [Seconds, 'how long a drawing stays is written with a colon, as in 3:1+0'],
+/** Tokens that have a place in a timeline, but not here. */
+const OUT_OF_PLACE = new Map<TokenType, Misplaced>([
+  [Colon, 'length'],
+  [Star, 'repeat'],
+  [Bounce, 'bounce'],
+  [OpenBrace, 'chart'],
+  [DotDot, 'open'],
+  [Greater, 'arrow'],
+  [Plus, 'offset'],
+  [Comma, 'comma'],
+  [Close, 'group-end'],
+  [Seconds, 'seconds'],
 ]);
 
 function general({ failure, tokens, typed }: Unread, token: IToken): Fault {
   const entry = failure.entry!;
   const { wanted } = failure;
   const place = placeOf(token);
-  const found = quoted(token, typed);
+  const found = typedAt(token, typed);
   const drawings = entry === timelineRule || entry.word === 'phrase';
-  const anyDrawing = drawings && (wanted === '' || wanted.startsWith('a drawing'));
+  const anyDrawing =
+    drawings && (wanted.length === 0 || isWanted(failure, 'drawing', 'drawings', 'drawing-or-group-end'));
   const candidates: Candidate[] = [];
-  let mended: string | undefined;
+  let mended: Message | undefined;
   const words = wordsOf(entry);
   for (const near of [token, tokens[failure.at - 1]]) {
     const meant = near?.tokenType === Word ? nearest(near.image, words) : undefined;
     if (!meant) continue;
-    candidates.push(replace(placeOf(near!), meant, `write \`${meant}\``));
-    mended ??= `${quoted(near!, typed)} does not fit here; did you mean \`${meant}\`?`;
+    candidates.push(replace(placeOf(near!), meant, { action: 'write', written: meant }));
+    mended ??= {
+      code: 'does-not-fit',
+      parameters: { variant: 'word-meant', found: typedAt(near!, typed), guess: meant },
+    };
   }
-  if (wanted.includes('`=`')) {
+  if (isWanted(failure, '`=`', 'phrase-equals')) {
     const colon = token.tokenType === Colon;
-    candidates.push(colon ? replace(place, ' =', 'write `=`') : insert(place.start, '= ', 'put `=` between'));
+    candidates.push(
+      colon
+        ? replace(place, ' =', { action: 'write', written: '=' })
+        : insert(place.start, '= ', { action: 'add-equals' }),
+    );
   }
-  if (token.tokenType === Comma) candidates.push(replace(place, ' ', 'leave a blank instead'));
-  if (token.tokenType === Close) candidates.push(replace(place, '', 'leave it out'));
+  if (token.tokenType === Comma) candidates.push(replace(place, ' ', { action: 'blank-instead' }));
+  if (token.tokenType === Close) candidates.push(replace(place, '', { action: 'leave-out' }));
   if (anyDrawing && token.tokenType === Seconds)
-    candidates.push(insert(place.start, ':', 'write it as a length'));
+    candidates.push(insert(place.start, ':', { action: 'write-as-length' }));
   if (anyDrawing && token.tokenType === SizeText) {
-    candidates.push(replace(place, token.image.replace('x', ' x '), 'put blanks around the `x`'));
+    candidates.push(replace(place, token.image.replace('x', ' x '), { action: 'blanks-around-x' }));
   }
-  let remark: string | undefined;
-  if (anyDrawing) remark = OUT_OF_PLACE.get(token.tokenType);
-  else if (token.tokenType === Comma && wanted === '') remark = 'names have blanks between them, no commas';
-  let message = `${found} does not fit here, where ${wanted} should stand.`;
-  if (remark) message = `${found} does not fit here: ${remark}.`;
-  else if (anyDrawing) message = `${found} is nothing that a timeline can show.`;
-  else if (wanted === '') message = `${found} is too much: the ${subject(entry)} is complete before it.`;
-  const note = remark ? {} : { note: writtenSo(entry) };
-  return { code: 'does-not-fit', place, message, ...(mended ? { mended } : {}), candidates, ...note };
+  let why: Misplaced | undefined;
+  if (anyDrawing) why = OUT_OF_PLACE.get(token.tokenType);
+  else if (token.tokenType === Comma && wanted.length === 0) why = 'comma-between-names';
+  const parameters = (): Messages['does-not-fit'] => {
+    if (why) return { variant: 'misplaced', found, why };
+    if (anyDrawing) return { variant: 'not-shown', found };
+    if (wanted.length === 0) return { variant: 'too-much', found, statement: entry.word };
+    return { variant: 'wanted', found, wanted };
+  };
+  const message: Message = { code: 'does-not-fit', parameters: parameters() };
+  const note = why ? {} : { note: writtenSo(entry) };
+  return { message, place, ...(mended ? { mended } : {}), candidates, ...note };
 }

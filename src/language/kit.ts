@@ -1,20 +1,21 @@
 /** What a rule of the grammar may use: the parser library's words, open to the modules that hold the statements. */
 
 import type { IToken, TokenType } from 'chevrotain';
+import type { Expected } from './catalogue/terms.js';
 import type { Report, Span } from './diagnostic.js';
 
-/** What a message says was wanted, in trade words: "a time such as 5+0". */
-interface Wanted {
-  readonly ERR_MSG?: string;
+/** What a message says was wanted. */
+interface Wanting {
+  readonly ERR_MSG?: Expected;
 }
 
 interface Alternative<T> {
   readonly ALT: () => T;
   readonly GATE?: () => boolean;
 }
-type Alternatives<T> = Alternative<T>[] | ({ readonly DEF: Alternative<T>[] } & Wanted);
+type Alternatives<T> = Alternative<T>[] | ({ readonly DEF: Alternative<T>[] } & Wanting);
 type Part<T> = (() => T) | { readonly DEF: () => T; readonly GATE?: () => boolean };
-type AtLeastOne = { readonly DEF: () => void } & Wanted;
+type AtLeastOne = { readonly DEF: () => void } & Wanting;
 
 /** A rule of the grammar; only to be called through `SUBRULE`. */
 export interface Rule<T> {
@@ -22,7 +23,7 @@ export interface Rule<T> {
   readonly ruleName: string;
 }
 
-type Consume = (kind: TokenType, options?: Wanted) => IToken;
+type Consume = (kind: TokenType, options?: Wanting) => IToken;
 type Subrule = <T>(rule: Rule<T>) => T;
 type Option = <T>(part: Part<T>) => T | undefined;
 

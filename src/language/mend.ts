@@ -1,13 +1,10 @@
 /** Edits that might mend a fault are tried before they are offered, so that what is offered is valid. */
 
-import type { Fix } from './diagnostic.js';
+import type { Action, Fix } from './diagnostic.js';
 import type { Range } from './normal.js';
 import { applied, readsUpTo, type Source } from './read.js';
 
-export interface Candidate {
-  readonly title: string;
-  readonly edits: readonly (Range & { readonly text: string })[];
-}
+export type Candidate = Action & { readonly edits: readonly (Range & { readonly text: string })[] };
 
 /** Characters that may be read again for the sake of fixes in one text; a text with more faults than that gets fewer fixes. */
 const BUDGET = 4_000_000;
@@ -46,7 +43,7 @@ export class Mender {
     if (!candidate) return undefined;
     const { file } = this.source;
     return {
-      title: candidate.title,
+      ...candidate,
       edits: candidate.edits.map(({ start, end, text }) => ({ span: { file, start, end }, text })),
     };
   }

@@ -1,7 +1,8 @@
 /** Faults of single tokens: numbers with something glued on, dots too many, blanks inside a time, characters of no use. */
 
-import type { IToken } from 'chevrotain';
-import { type Fault, insert, placeOf, quoted, replace } from './fault.js';
+import type { IToken, TokenType } from 'chevrotain';
+import type { Message, Messages } from './catalogue/index.js';
+import { type Fault, insert, placeOf, replace, typedAt } from './fault.js';
 import { tokenize } from './lexer.js';
 import type { Candidate } from './mend.js';
 import type { Range } from './normal.js';
@@ -64,17 +65,16 @@ export function faultyToken(tokens: readonly IToken[], at: number, typed: string
 
 function dots(place: Range, instead: string): Fault {
   return {
-    code: 'stray-dot',
+    message: { code: 'stray-dot', parameters: { variant: 'too-many' } },
     place,
-    message: 'There are too many dots here: a range and a hold have two.',
-    candidates: [replace(place, instead, 'write two dots')],
+    candidates: [replace(place, instead, { action: 'write-two-dots' })],
   };
 }
 
-const UNITED = new Map([
-  [Seconds, 'Seconds and frames'],
-  [Feet, 'Feet and frames'],
-  ...[SizeText, Rate, Length, Degrees, Percent].map((kind) => [kind, 'A number and its unit'] as const),
+const UNITED = new Map<TokenType, Messages['spaced-number']['parts']>([
+  [Seconds, 'seconds'],
+  [Feet, 'feet'],
+  ...[SizeText, Rate, Length, Degrees, Percent].map((kind) => [kind, 'unit'] as const),
 ]);
 
 /** `5 + 0` as the sheet prints it, `8 '04`, `560 x 200 mm`: one number once the blanks are gone. */
@@ -85,20 +85,24 @@ function spaced(tokens: readonly IToken[], at: number): Fault | null {
       if (/\d \d/.test(images.join(' '))) continue;
       const joined = images.join('');
       const whole = tokenize(joined, 0, joined.length);
-      const what = whole.length === 1 ? UNITED.get(whole[0]!.tokenType) : undefined;
-      if (what) return together(tokens[first]!, tokens[last]!, joined, what);
+      const parts = whole.length === 1 ? UNITED.get(whole[0]!.tokenType) : undefined;
+      if (parts) return together(tokens[first]!, tokens[last]!, joined, parts);
     }
   }
   return null;
 }
 
-function together(first: IToken, last: IToken, joined: string, what: string): Fault {
+function together(
+  first: IToken,
+  last: IToken,
+  joined: string,
+  parts: Messages['spaced-number']['parts'],
+): Fault {
   const place = { start: first.startOffset, end: placeOf(last).end };
   return {
-    code: 'spaced-number',
+    message: { code: 'spaced-number', parameters: { parts, joined } },
     place,
-    message: `${what} are written with no blanks between: ${joined}.`,
-    candidates: [replace(place, joined, 'leave the blanks out')],
+    candidates: [replace(place, joined, { action: 'leave-blanks-out' })],
   };
 }
 
@@ -107,42 +111,37 @@ function glued(token: IToken, next: IToken | undefined, typed: string): Fault {
   const place = placeOf(token);
   if (image.startsWith('x')) {
     return {
-      code: 'times-sign',
+      message: { code: 'times-sign', parameters: { times: image.slice(1) } },
       place,
-      message: `A group is repeated with a star: *${image.slice(1)}.`,
-      candidates: [replace(place, `*${image.slice(1)}`, 'write a star')],
+      candidates: [replace(place, `*${image.slice(1)}`, { action: 'write-star' })],
     };
   }
   if (/\d{10}/.test(image)) {
     return {
-      code: 'number-too-large',
+      message: { code: 'number-too-large', parameters: { found: typedAt(token, typed) } },
       place,
-      message: `${quoted(token, typed)} is too large a number.`,
       candidates: [],
     };
   }
   if (/^\d+'$/.test(image)) {
-    if (next?.tokenType === Integer) return together(token, next, `${image}${next.image}`, 'Feet and frames');
+    if (next?.tokenType === Integer) return together(token, next, `${image}${next.image}`, 'feet');
     return {
-      code: 'glued-number',
+      message: { code: 'glued-number', parameters: { variant: 'feet-alone', found: typedAt(token, typed) } },
       place,
-      message: `${quoted(token, typed)} has feet but no frames.`,
-      candidates: [replace(place, `${image}00`, 'add no frames')],
+      candidates: [replace(place, `${image}00`, { action: 'add-no-frames' })],
     };
   }
   if (image.startsWith('.')) {
     return {
-      code: 'stray-dot',
+      message: { code: 'stray-dot', parameters: { variant: 'leading', number: `0${image}` } },
       place,
-      message: `A number does not start with a dot: 0${image}.`,
-      candidates: [replace(place, `0${image}`, 'write the nought')],
+      candidates: [replace(place, `0${image}`, { action: 'write-nought' })],
     };
   }
   if (/\.{3}/.test(image)) return dots(place, image.replace(/\.{3,}/g, '..'));
   return {
-    code: 'glued-number',
+    message: { code: 'glued-number', parameters: { variant: 'glued', found: typedAt(token, typed) } },
     place,
-    message: `${quoted(token, typed)} is neither a number nor a name: something is glued to the number.`,
     candidates: ungluing(image, place),
   };
 }
@@ -151,9 +150,10 @@ function ungluing(image: string, place: Range): Candidate[] {
   const [, number = '', rest = ''] = /^(.*\d)(\D*)$/su.exec(image) ?? [];
   const unit = nearest(rest, UNITS);
   const found: Candidate[] = [];
-  if (unit) found.push(replace(place, number + unit, `write ${number}${unit}`));
-  if (/^\p{L}{2,}/u.test(rest)) found.push(insert(place.start + number.length, ' ', 'leave a blank between'));
-  if (rest !== rest.toLowerCase()) found.push(replace(place, image.toLowerCase(), 'write a small letter'));
+  if (unit) found.push(replace(place, number + unit, { action: 'write-plain', written: number + unit }));
+  if (/^\p{L}{2,}/u.test(rest))
+    found.push(insert(place.start + number.length, ' ', { action: 'blank-between' }));
+  if (rest !== rest.toLowerCase()) found.push(replace(place, image.toLowerCase(), { action: 'write-small' }));
   return found;
 }
 
@@ -162,31 +162,35 @@ function unknown(tokens: readonly IToken[], at: number, typed: string): Fault {
   const place = placeOf(token);
   if (token.image === '.') {
     return {
-      code: 'stray-dot',
+      message: { code: 'stray-dot', parameters: { variant: 'single' } },
       place,
-      message:
-        'A single dot means nothing here: a number has a digit on both sides of its dot, a hold has two dots.',
-      candidates: [replace(place, '..', 'write two dots'), replace(place, '', 'leave it out')],
+      candidates: [
+        replace(place, '..', { action: 'write-two-dots' }),
+        replace(place, '', { action: 'leave-out' }),
+      ],
     };
   }
   const alike = (one: IToken): string | undefined =>
     LOOKALIKES.get(typed.slice(one.startOffset, one.endOffset! + 1));
   const meant = alike(token);
-  const candidates: Candidate[] = [replace(place, '', 'leave it out')];
+  const candidates: Candidate[] = [replace(place, '', { action: 'leave-out' })];
   if (meant) {
     // `[1--2]` is mended as a whole: one bracket alone would only move the fault.
     const edits = tokens.flatMap((one) => {
       const text = one.tokenType === Unknown ? alike(one) : undefined;
       return text ? [{ ...placeOf(one), text }] : [];
     });
-    candidates.unshift({ title: `write \`${edits.map(({ text }) => text).join('` and `')}\``, edits });
+    candidates.unshift({ action: 'write-each', written: edits.map(({ text }) => text), edits });
   }
-  const message = `${quoted(token, typed)} means nothing outside a text`;
-  return {
+  const found = typedAt(token, typed);
+  const message = (guess: string | null): Message => ({
     code: 'unknown-character',
+    parameters: { found, guess },
+  });
+  return {
+    message: message(null),
+    ...(meant ? { mended: message(meant) } : {}),
     place,
-    message: `${message}.`,
-    ...(meant ? { mended: `${message}; did you mean \`${meant}\`?` } : {}),
     candidates,
   };
 }

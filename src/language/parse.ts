@@ -46,13 +46,7 @@ export function parse(file: string, text: string, readings?: Readings): Parsed {
   if (stray) diagnostics.push(strayLines(stray, mender));
   for (const [index, piece] of pieces.entries()) {
     if (broken.length >= MOST_BROKEN) {
-      diagnostics.push(
-        diagnose(
-          'reading-stopped',
-          span(piece),
-          `More than ${MOST_BROKEN} statements cannot be read; the rest was left out.`,
-        ),
-      );
+      diagnostics.push(diagnose('reading-stopped', span(piece), { most: MOST_BROKEN }));
       break;
     }
     const typed = source.text.slice(piece.start, piece.end);
@@ -108,15 +102,11 @@ function strayLines(stray: Range, mender: Mender): Diagnostic {
   const lineStart = Math.max(text.lastIndexOf('\n', stray.start), text.lastIndexOf('\r', stray.start)) + 1;
   const blanks = { start: lineStart, end: stray.start };
   const alone = text.slice(stray.start, stray.end);
-  const title = 'move it to the left edge';
   const fix =
-    readsUpTo(alone) >= alone.length ? mender.fix({ title, edits: [{ ...blanks, text: '' }] }) : undefined;
-  return diagnose(
-    'indented-start',
-    { file, start: stray.start, end: stray.end },
-    'This line is indented, but there is no statement above that it could go on with.',
-    { fix },
-  );
+    readsUpTo(alone) >= alone.length
+      ? mender.fix({ action: 'to-left-edge', edits: [{ ...blanks, text: '' }] })
+      : undefined;
+  return diagnose('indented-start', { file, start: stray.start, end: stray.end }, {}, { fix });
 }
 
 /** One error a line that holds characters of control, so that a file that is no text does not drown its reader. */
@@ -128,14 +118,14 @@ function controls(found: readonly Range[], text: string, span: (range: Range) =>
     if (told.length >= MOST_BROKEN) break;
     const end = text.slice(run.start).search(/[\r\n]/);
     quietUntil = end < 0 ? text.length : run.start + end;
-    const code = text.charCodeAt(run.start).toString(16).toUpperCase().padStart(4, '0');
+    const character = text.charCodeAt(run.start);
     told.push(
       diagnose(
         'control-character',
         span(run),
-        `A character that cannot be seen or printed (U+${code}) stands in the text.`,
+        { character },
         {
-          fix: { title: 'leave it out', edits: [{ span: span(run), text: '' }] },
+          fix: { action: 'leave-out', edits: [{ span: span(run), text: '' }] },
         },
       ),
     );

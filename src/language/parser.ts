@@ -17,8 +17,8 @@ import { vocabulary } from './tokens.js';
 import type { Statement } from './tree.js';
 
 /**
- * The messages of the parser library are only what was wanted, in trade words; sentences are made of them elsewhere.
- * Nothing wanted: the statement was complete.
+ * The messages of the parser library are only what was wanted: keys of the table of terms, signs and words in backquotes, with
+ * blanks between. Nothing wanted: the statement was complete.
  */
 const wanted: IParserErrorMessageProvider = {
   buildMismatchTokenMessage: ({ expected }) => (expected === EOF ? '' : tokenLabel(expected)),
@@ -31,7 +31,7 @@ const wanted: IParserErrorMessageProvider = {
 
 function firstKinds(paths: readonly (readonly Parameters<typeof tokenLabel>[0][])[]): string {
   const labels = new Set(paths.flatMap(([first]) => (first ? [tokenLabel(first)] : [])));
-  return [...labels].join(' or ');
+  return [...labels].join(' ');
 }
 
 export class Grammar extends EmbeddedActionsParser {

@@ -1,6 +1,7 @@
 /** One statement's tokens → its node, or the first place where they do not fit. */
 
 import { EOF, type IToken, tokenMatcher } from 'chevrotain';
+import type { Wanted } from './catalogue/terms.js';
 import type { Diagnostic } from './diagnostic.js';
 import { tokenize } from './lexer.js';
 import { fold, type Range } from './normal.js';
@@ -25,8 +26,8 @@ export interface Failure {
   readonly entry: StatementRule | null;
   /** The index of the token that does not fit; the number of tokens where the statement stops too soon. */
   readonly at: number;
-  /** What was wanted in its place, in trade words; '' where the statement was complete. */
-  readonly wanted: string;
+  /** What was wanted in its place, any of these; nothing where the statement was complete. */
+  readonly wanted: readonly Wanted[];
 }
 
 export type Reading =
@@ -59,7 +60,7 @@ export function readStatement(tokens: IToken[], source: Source): Reading {
     reason: Failure['reason'],
     entry: StatementRule | null,
     at: number,
-    wanted = '',
+    wanted: readonly Wanted[] = [],
   ): Reading => ({
     failure: { reason, entry, at, wanted },
   });
@@ -72,7 +73,7 @@ export function readStatement(tokens: IToken[], source: Source): Reading {
   const { statement, error, problems } = theGrammar().read(entry, tokens, source);
   if (statement) return { statement, problems };
   const at = error!.token.tokenType === EOF ? tokens.length : tokens.indexOf(error!.token);
-  return fail('misfit', entry, at, error!.message);
+  return fail('misfit', entry, at, error!.message.split(' ').filter(Boolean) as Wanted[]);
 }
 
 /** An offset below which a stretch of text reads without fault: the text's length where all of it does. */

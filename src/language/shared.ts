@@ -77,9 +77,9 @@ function unquote(kit: Kit, token: IToken): Quote {
       diagnose(
         'unknown-escape',
         place,
-        `\`${pair}\` means nothing in a text; a backslash itself is typed twice.`,
+        { pair },
         {
-          fix: { title: 'type the backslash twice', edits: [{ span: place, text: `\\${pair}` }] },
+          fix: { action: 'double-backslash', edits: [{ span: place, text: `\\${pair}` }] },
         },
       ),
     );
@@ -98,7 +98,7 @@ export function sharedRules(kit: Kit): Shared {
 
   const names = kit.RULE('names', () => {
     const found: Word[] = [];
-    kit.AT_LEAST_ONE({ DEF: () => void found.push(kit.SUBRULE(name)), ERR_MSG: 'the names of levels' });
+    kit.AT_LEAST_ONE({ DEF: () => void found.push(kit.SUBRULE(name)), ERR_MSG: 'level-names' });
     return found;
   });
 
@@ -110,7 +110,7 @@ export function sharedRules(kit: Kit): Shared {
   const label = kit.RULE('label', (): Word => {
     const token = kit.OR({
       DEF: [{ ALT: () => kit.CONSUME(Key) }, { ALT: () => kit.CONSUME(Name) }],
-      ERR_MSG: 'a number such as 12 or 12A',
+      ERR_MSG: 'cut-number',
     });
     return kit.ACTION((): Word => ({ span: place(token), text: token.image.normalize('NFC') }));
   });
@@ -163,7 +163,7 @@ export function sharedRules(kit: Kit): Shared {
         },
         { ALT: () => kit.SUBRULE(mark) },
       ],
-      ERR_MSG: 'a time such as 5+0',
+      ERR_MSG: 'time',
     }),
   );
 
@@ -176,7 +176,7 @@ export function sharedRules(kit: Kit): Shared {
   const range = kit.RULE('range', (): Range => {
     const first = kit.LA(1);
     const from = kit.SUBRULE(position);
-    kit.CONSUME(DotDot, { ERR_MSG: 'the `..` of a range such as 1+6..2+20' });
+    kit.CONSUME(DotDot, { ERR_MSG: 'range-dots' });
     const to = kit.OPTION({ GATE: lastFollows, DEF: () => kit.SUBRULE1(position) }) ?? null;
     return { span: kit.since(first), from, to };
   });
@@ -197,7 +197,7 @@ export function sharedRules(kit: Kit): Shared {
         { ALT: () => kit.CONSUME(Decimal) },
         { ALT: () => kit.CONSUME(Length) },
       ],
-      ERR_MSG: 'a number of millimetres',
+      ERR_MSG: 'millimetres',
     });
     const value = millimetres(token.image);
     return { span: kit.since(first), value: minus && value !== 0 ? -value : value };
@@ -206,7 +206,7 @@ export function sharedRules(kit: Kit): Shared {
   const point = kit.RULE('point', (): Point => {
     const first = kit.LA(1);
     const x = kit.SUBRULE(signed);
-    kit.CONSUME(Comma, { ERR_MSG: 'the comma of a place such as 130,0' });
+    kit.CONSUME(Comma, { ERR_MSG: 'place-comma' });
     const y = kit.SUBRULE1(signed);
     return { span: kit.since(first), xMm: x.value, yMm: y.value };
   });

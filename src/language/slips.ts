@@ -1,7 +1,7 @@
 /** Slips of the hand that make a statement unreadable in a way that shows what was meant. */
 
 import type { IToken } from 'chevrotain';
-import { type Fault, insert, placeOf, quoted, replace, subject } from './fault.js';
+import { type Fault, insert, placeOf, replace, typedAt } from './fault.js';
 import type { Unread } from './faults.js';
 import type { Mender } from './mend.js';
 import type { Range } from './normal.js';
@@ -32,12 +32,14 @@ function indented({ failure, tokens, piece, typed }: Unread, token: IToken, mend
       : tokens[started];
   const margin = word && marginOf(word, piece, typed);
   if (!margin) return null;
-  const candidates = [replace(margin, '', 'move it to the left edge')];
+  const candidates = [replace(margin, '', { action: 'to-left-edge' })];
   if (!mender.choose(candidates, piece, placeOf(token))) return null;
   return {
-    code: 'indented-statement',
+    message: {
+      code: 'indented-statement',
+      parameters: { variant: 'unread', found: typedAt(word, typed), statement: failure.entry!.word },
+    },
     place: placeOf(word),
-    message: `${quoted(word, typed)} is indented, and so goes on with the ${subject(failure.entry!)} above, where it does not fit.`,
     candidates,
   };
 }
@@ -53,13 +55,16 @@ function ofLevel({ failure, tokens, piece, typed }: Unread, token: IToken, mende
   const { entry } = failure;
   const name = tokens[1];
   if ((entry?.word !== 'truck' && entry?.word !== 'turn') || !isName(name)) return null;
-  const candidates = [insert(placeOf(name).start, 'level ', `write \`${entry.word} level\``)];
+  const candidates = [
+    insert(placeOf(name).start, 'level ', { action: 'write', written: `${entry.word} level` }),
+  ];
   if (!mender.choose(candidates, piece, { start: 0, end: 0 })) return null;
-  const other = entry.word === 'truck' ? ', and `truck` alone moves the camera from field to field' : '';
   return {
-    code: 'does-not-fit',
+    message: {
+      code: 'does-not-fit',
+      parameters: { variant: 'level-meant', found: typedAt(token, typed), statement: entry.word },
+    },
     place: placeOf(token),
-    message: `${quoted(token, typed)} does not fit here; a level is meant, with the word \`level\` before it${other}.`,
     candidates,
   };
 }
@@ -69,23 +74,21 @@ function withoutQuotes(
   token: IToken,
   mender: Mender,
 ): Fault | null {
-  if (!failure.wanted.includes('in quotes') && failure.entry !== byWord.get('cut')) return null;
+  const wanted = failure.wanted.some((one) => one === 'text' || one === 'quoted-words');
+  if (!wanted && failure.entry !== byWord.get('cut')) return null;
   const line = typed.slice(token.startOffset, piece.end).search(/[\r\n]/);
   const whole = { start: token.startOffset, end: line < 0 ? piece.end : token.startOffset + line };
   const last = tokens.findLast(({ startOffset }) => startOffset < whole.end)!;
   whole.end = placeOf(last).end;
   const candidates = [placeOf(token), whole].map((place) =>
-    replace(
-      place,
-      `"${typed.slice(place.start, place.end).replace(/["\\]/g, '\\$&')}"`,
-      'put the text in quotes',
-    ),
+    replace(place, `"${typed.slice(place.start, place.end).replace(/["\\]/g, '\\$&')}"`, {
+      action: 'quote-text',
+    }),
   );
   if (!mender.choose(candidates, piece, placeOf(token))) return null;
   return {
-    code: 'missing-quotes',
+    message: { code: 'missing-quotes', parameters: { found: typedAt(token, typed) } },
     place: placeOf(token),
-    message: `Text stands in quotes, but ${quoted(token, typed)} has none.`,
     candidates,
   };
 }
@@ -94,13 +97,15 @@ function withoutQuotes(
 function withColon({ failure, tokens, piece, typed }: Unread, mender: Mender): Fault | null {
   const [word, colon] = tokens;
   if (failure.entry !== timelineRule || !byWord.has(word!.image) || colon?.tokenType !== Colon) return null;
-  const candidates = [replace(placeOf(colon), '', 'leave the colon out')];
+  const candidates = [replace(placeOf(colon), '', { action: 'leave-colon-out' })];
   const place = placeOf(colon);
   if (!mender.choose(candidates, piece, { start: 0, end: 0 })) return null;
   return {
-    code: 'does-not-fit',
+    message: {
+      code: 'does-not-fit',
+      parameters: { variant: 'word-with-colon', word: typedAt(word!, typed) },
+    },
     place,
-    message: `With its colon this is the timeline of a level called ${quoted(word!, typed)}; the ${subject(byWord.get(word!.image)!)} has none.`,
     candidates,
   };
 }

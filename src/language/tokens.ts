@@ -4,6 +4,7 @@
  */
 
 import { createToken, type TokenType } from 'chevrotain';
+import type { Expected } from './catalogue/terms.js';
 
 const ORDER: TokenType[] = [];
 
@@ -30,8 +31,8 @@ interface Kind {
   readonly pattern: string;
   /** What it may start with, so that the lexer need not try everything everywhere; digits if nothing is said. */
   readonly first?: (string | number)[];
-  /** What it is called in a message. */
-  readonly label: string;
+  /** What a message calls it. */
+  readonly label: Expected;
   readonly categories?: TokenType[];
 }
 
@@ -102,28 +103,28 @@ export const Name = createToken({
   name: 'Name',
   pattern: { exec: () => null },
   line_breaks: false,
-  label: 'a name',
+  label: 'name',
 });
 /** A name that may stand for a phrase in a timeline: any but `x` and `on`. */
 export const PhraseName = createToken({
   name: 'PhraseName',
   pattern: { exec: () => null },
   line_breaks: false,
-  label: 'the name of a phrase',
+  label: 'phrase-name',
 });
 /** A key drawing's name. */
 export const Key = createToken({
   name: 'Key',
   pattern: { exec: () => null },
   line_breaks: false,
-  label: 'a key drawing',
+  label: 'key',
 });
 /** An in-between's own name. */
 export const Between = createToken({
   name: 'Between',
   pattern: { exec: () => null },
   line_breaks: false,
-  label: "an in-between's name such as 1.2",
+  label: 'between',
 });
 
 export const Blank = createToken({
@@ -138,96 +139,96 @@ export const Text = kind({
   name: 'Text',
   first: ['"', '「'],
   pattern: '"(?:[^"\\\\\\r\\n]|\\\\.)*"|「(?:[^」\\\\\\r\\n]|\\\\.)*」',
-  label: 'text in quotes',
+  label: 'text',
 });
 export const UnclosedText = kind({
   name: 'UnclosedText',
   first: ['"', '「'],
   pattern: '["「][^\\r\\n]*',
-  label: 'text with no closing quote',
+  label: 'unclosed-text',
 });
 
 export const SizeText = kind({
   name: 'Size',
   pattern: `${NUMBER}${UNIT}?x${NUMBER}${UNIT}?${STOP}`,
-  label: 'a size such as 560x200mm',
+  label: 'size',
 });
 export const Rate = kind({
   name: 'Rate',
   pattern: `${NUMBER}${UNIT}/f${STOP}`,
-  label: 'a rate such as 3mm/f',
+  label: 'rate',
 });
 export const Length = kind({
   name: 'Length',
   pattern: `${NUMBER}${UNIT}${STOP}`,
-  label: 'a length such as 120mm',
+  label: 'length',
 });
 export const Degrees = kind({
   name: 'Degrees',
   pattern: `${NUMBER}deg${STOP}`,
-  label: 'an angle such as 30deg',
+  label: 'degrees',
 });
-export const Percent = kind({ name: 'Percent', pattern: `${NUMBER}%${STOP}`, label: 'a share such as 60%' });
+export const Percent = kind({ name: 'Percent', pattern: `${NUMBER}%${STOP}`, label: 'share' });
 /** Keys may be called 8F or 2N too. */
 export const FieldNumber = kind({
   name: 'FieldNumber',
   pattern: `${WHOLE}F${STOP}`,
-  label: 'a field such as 8F',
+  label: 'chart-field',
   categories: [Key],
 });
 export const ChartStep = kind({
   name: 'ChartStep',
   pattern: `${WHOLE}[NSEW]${STOP}`,
-  label: 'a step on the field chart such as 2N',
+  label: 'chart-step',
   categories: [Key],
 });
 export const FieldPart = kind({
   name: 'FieldPart',
   pattern: `${NUMBER}F${STOP}`,
-  label: 'a field such as 8.5F',
+  label: 'chart-field-part',
 });
 export const ChartPart = kind({
   name: 'ChartPart',
   pattern: `${NUMBER}[NSEW]${STOP}`,
-  label: 'a step on the field chart such as 2.5N',
+  label: 'chart-step-part',
 });
 export const Seconds = kind({
   name: 'Seconds',
   pattern: `${WHOLE}\\+${WHOLE}${STOP}`,
-  label: 'seconds and frames such as 5+12',
+  label: 'seconds',
 });
 export const Feet = kind({
   name: 'Feet',
   pattern: `${WHOLE}'${WHOLE}${STOP}`,
-  label: "feet and frames such as 8'04",
+  label: 'feet',
 });
 export const Fraction = kind({
   name: 'Fraction',
   pattern: `${WHOLE}/${WHOLE}${STOP}`,
-  label: 'a fraction such as 1/2',
+  label: 'fraction',
 });
 export const Decimal = kind({
   name: 'Decimal',
   pattern: `${WHOLE}\\.\\d{1,9}${STOP}`,
-  label: 'a number such as 1.5',
+  label: 'decimal',
   categories: [Between],
 });
 export const BetweenName = kind({
   name: 'BetweenName',
   pattern: `${WHOLE}(?![xX])[\\p{L}]?\\.\\d{1,9}[a-wyz]?${STOP}`,
-  label: "an in-between's name such as 1.1a",
+  label: 'between-lettered',
   categories: [Between],
 });
 export const KeyName = kind({
   name: 'KeyName',
   pattern: `${WHOLE}(?![xX])[\\p{L}]${STOP}`,
-  label: 'a key drawing such as 3a',
+  label: 'key-lettered',
   categories: [Key],
 });
 export const Integer = kind({
   name: 'Integer',
   pattern: `${WHOLE}${STOP}`,
-  label: 'a whole number',
+  label: 'whole',
   categories: [Key],
 });
 
@@ -236,16 +237,16 @@ export const Glued = kind({
   name: 'Glued',
   first: [...DIGITS, '.'],
   pattern: `(?:\\d+|\\.\\d+)(?:[\\p{L}\\p{M}\\p{N}_%']|/f(?!${TAIL})|\\+(?=\\d)|\\.(?=\\d)|\\.{3,})*`,
-  label: 'a number with something glued on',
+  label: 'glued',
 });
 /** Three dots or more. */
-export const Dots = kind({ name: 'Dots', first: ['.'], pattern: '\\.{3,}', label: 'too many dots' });
+export const Dots = kind({ name: 'Dots', first: ['.'], pattern: '\\.{3,}', label: 'dots' });
 
 export const Word = kind({
   name: 'Word',
   first: LETTERS,
   pattern: `[\\p{L}]${TAIL}*`,
-  label: 'a name',
+  label: 'name',
   categories: [Name, PhraseName],
 });
 
@@ -270,7 +271,7 @@ export const Unknown = kind({
   name: 'Unknown',
   first: VISIBLE,
   pattern: '[^\\s]',
-  label: 'a character of no use',
+  label: 'unknown',
 });
 
 const WORDS = new Map<string, TokenType>();

@@ -188,9 +188,15 @@ export function makePhrases({
   function unknownPhrase({ name, span, margin }: Played): void {
     const guess = guessName(name, phrases.keys());
     if (!guess && margin) {
-      const fix = { title: 'move it to the left edge', edits: [{ span: margin, text: '' }] };
-      const message = `\`${name}\` is indented, and so is a phrase that the timeline above plays; there is none of that name.`;
-      report(diagnose('indented-statement', { ...span, end: span.start + name.length }, message, { fix }));
+      const fix = { action: 'to-left-edge' as const, edits: [{ span: margin, text: '' }] };
+      report(
+        diagnose(
+          'indented-statement',
+          { ...span, end: span.start + name.length },
+          { variant: 'phrase', name },
+          { fix },
+        ),
+      );
       return;
     }
     report(

@@ -98,11 +98,11 @@ describe('for people', () => {
       code: 'unknown-word',
       severity: 'warning',
       span: { file: 'gone.cut', start: 0, end: 0 },
-      parameters: 'Gone.',
+      parameters: { found: 'gone', guess: null },
       notes: [{ note: 'stands-here', span: { file: FILE, start: 4, end: 5 } }],
     };
     expect(human([missing], new Map([[FILE, 'cut 1\n']]), { colour: false })).toBe(
-      'gone.cut: warning[unknown-word]: Gone.\n    note: c012.cut:1:5: it stands here\n',
+      'gone.cut: warning[unknown-word]: `gone` is no word of the language.\n    note: c012.cut:1:5: it stands here\n',
     );
   });
 
@@ -183,8 +183,10 @@ test('for GitHub', () => {
     ...all[0]!,
     severity: 'hint',
     span: { file: 'a,b:c.cut', start: 0, end: 0 },
-    parameters: '100 %\nmore',
+    parameters: { found: '100 %\nmore', guess: null },
     notes: [],
   };
-  expect(github([odd], sources)).toBe('::notice file=a%2Cb%3Ac.cut,title=unknown-word::100 %25%0Amore\n');
+  expect(github([odd], sources)).toBe(
+    '::notice file=a%2Cb%3Ac.cut,title=unknown-word::`100 %25%0Amore` is no word of the language.\n',
+  );
 });

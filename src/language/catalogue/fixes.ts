@@ -1,6 +1,34 @@
 /** What fixes do, with their parameters. */
 
+import type { None } from './entry.js';
+
 export interface Fixes {
   /** Writes a text where another one stands. */
   readonly write: { readonly written: string };
+  readonly 'indent-line': None;
+  readonly 'add-colon': None;
+  readonly 'close-text': None;
+  readonly 'close-group': None;
+  readonly 'close-chart': None;
+  readonly 'add-equals': None;
+  readonly 'blank-instead': None;
+  readonly 'leave-out': None;
+  readonly 'write-as-length': None;
+  readonly 'blanks-around-x': None;
+  readonly 'to-left-edge': None;
+  readonly 'quote-text': None;
+  readonly 'leave-colon-out': None;
+  readonly 'write-two-dots': None;
+  readonly 'leave-blanks-out': None;
+  readonly 'write-star': None;
+  readonly 'add-no-frames': None;
+  readonly 'write-nought': None;
+  readonly 'blank-between': None;
+  readonly 'write-small': None;
+  readonly 'double-backslash': None;
+  readonly 'leave-quick-out': None;
+  readonly 'write-plain': /** The same of something that is no piece of a text. */ {
+    readonly written: string;
+  };
+  readonly 'write-each': { readonly written: readonly string[] };
 }

@@ -5,4 +5,6 @@ import type { None } from './entry.js';
 export interface Notes {
   /** Where something stands that the message speaks of. */
   readonly 'stands-here': None;
+  readonly 'written-so': { readonly example: string };
+  readonly 'timeline-colon': { readonly example: string };
 }

@@ -1,33 +1,49 @@
 /** What can be wrong with the words themselves, before anybody asks what they mean together. */
 
-import type { Entries, Sentence } from './entry.js';
+import type { Entries, None } from './entry.js';
+import type { Misplaced, Wanted } from './terms.js';
 
 const HEAD = 'cut 1\ntime 1+0\n';
 const BODY = 'A: 1--2..\n';
 
 export interface WordMessages {
-  readonly 'control-character': Sentence;
-  readonly 'unclosed-text': Sentence;
-  readonly 'unknown-escape': Sentence;
-  readonly 'unknown-character': Sentence;
-  readonly 'indented-start': Sentence;
-  readonly 'indented-statement': Sentence;
-  readonly 'statement-start': Sentence;
-  readonly 'unknown-word': Sentence;
-  readonly 'missing-colon': Sentence;
-  readonly 'spaced-number': Sentence;
-  readonly 'glued-number': Sentence;
-  readonly 'number-too-large': Sentence;
-  readonly 'stray-dot': Sentence;
-  readonly 'times-sign': Sentence;
-  readonly 'missing-quotes': Sentence;
-  readonly 'unclosed-group': Sentence;
-  readonly 'nested-too-deep': Sentence;
-  readonly 'stops-short': Sentence;
-  readonly 'does-not-fit': Sentence;
-  readonly 'part-twice': Sentence;
-  readonly 'quick-level': Sentence;
-  readonly 'reading-stopped': Sentence;
+  readonly 'control-character': { readonly character: number };
+  readonly 'unclosed-text': { readonly variant: 'text' | 'statement' };
+  readonly 'unknown-escape': { readonly pair: string };
+  readonly 'unknown-character': { readonly found: string; readonly guess: string | null };
+  readonly 'indented-start': None;
+  readonly 'indented-statement': /** Found in a statement that cannot be read, or taken for a phrase of the timeline above. */
+    | { readonly variant: 'unread'; readonly found: string; readonly statement: string }
+    | { readonly variant: 'phrase'; readonly name: string };
+  readonly 'statement-start': { readonly found: string };
+  readonly 'unknown-word': { readonly found: string; readonly guess: string | null };
+  readonly 'missing-colon': { readonly found: string };
+  readonly 'spaced-number': { readonly parts: 'seconds' | 'feet' | 'unit'; readonly joined: string };
+  readonly 'glued-number': { readonly variant: 'feet-alone' | 'glued'; readonly found: string };
+  readonly 'number-too-large': { readonly found: string };
+  readonly 'stray-dot':
+    | { readonly variant: 'too-many' | 'single' }
+    | { readonly variant: 'leading'; readonly number: string };
+  readonly 'times-sign': { readonly times: string };
+  readonly 'missing-quotes': { readonly found: string };
+  readonly 'unclosed-group': None;
+  readonly 'nested-too-deep': { readonly most: number };
+  readonly 'stops-short': {
+    readonly statement: string;
+    readonly wanted: readonly Wanted[];
+    readonly last: string;
+  };
+  readonly 'does-not-fit':
+    | { readonly variant: 'level-meant'; readonly found: string; readonly statement: 'truck' | 'turn' }
+    | { readonly variant: 'word-with-colon'; readonly word: string }
+    | { readonly variant: 'word-meant'; readonly found: string; readonly guess: string }
+    | { readonly variant: 'wanted'; readonly found: string; readonly wanted: readonly Wanted[] }
+    | { readonly variant: 'misplaced'; readonly found: string; readonly why: Misplaced }
+    | { readonly variant: 'not-shown'; readonly found: string }
+    | { readonly variant: 'too-much'; readonly found: string; readonly statement: string };
+  readonly 'part-twice': { readonly part: string; readonly of: 'level' | 'move' };
+  readonly 'quick-level': None;
+  readonly 'reading-stopped': { readonly most: number };
 }
 
 export const words: Entries<WordMessages> = {

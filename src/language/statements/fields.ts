@@ -36,7 +36,7 @@ function sizeRule(kit: Kit) {
           },
         },
       ],
-      ERR_MSG: 'the size of the field: full, 60%, 8F or 120mm',
+      ERR_MSG: 'field-size',
     }),
   );
 }
@@ -75,7 +75,7 @@ function placeRule(kit: Kit, { point }: Shared) {
           },
         },
       ],
-      ERR_MSG: 'where its centre lies: 40,-12 or 2N 3E',
+      ERR_MSG: 'field-place',
     }),
   );
 }

@@ -37,7 +37,7 @@ export const levelStatements: readonly StatementRule[] = [
       const cutLevel = kit.RULE('cutLevel', (): CutLevel => {
         const first = kit.LA(1);
         const cut = kit.SUBRULE(label);
-        kit.CONSUME(Slash, { ERR_MSG: 'a level of another cut such as 8/C' });
+        kit.CONSUME(Slash, { ERR_MSG: 'cut-level' });
         const level = kit.SUBRULE(name);
         return { span: kit.since(first), cut: cut.text, level: level.text };
       });
@@ -47,8 +47,7 @@ export const levelStatements: readonly StatementRule[] = [
         const put = <K extends keyof LevelParts>(key: K, token: IToken, value: LevelParts[K]): void => {
           kit.ACTION(() => {
             if (parts[key] === null) parts[key] = value;
-            else
-              kit.report(diagnose('part-twice', kit.since(token), `\`${key}\` is said twice of one level.`));
+            else kit.report(diagnose('part-twice', kit.since(token), { part: key, of: 'level' }));
           });
         };
         kit.MANY(() =>
@@ -126,7 +125,7 @@ export const levelStatements: readonly StatementRule[] = [
           },
           { ALT: (): CelName => ({ span: kit.place(kit.CONSUME(Underscore)), form: 'unused' }) },
         ],
-        ERR_MSG: 'the name of a drawing such as 1 or 1.2',
+        ERR_MSG: 'drawing-name',
       }),
     );
     return () => {
@@ -134,7 +133,7 @@ export const levelStatements: readonly StatementRule[] = [
       const names: CelName[] = [];
       kit.AT_LEAST_ONE({
         DEF: () => void names.push(kit.SUBRULE(celName)),
-        ERR_MSG: 'the names of drawings such as 1 1.1 1.2 2',
+        ERR_MSG: 'drawing-names',
       });
       return { kind: 'cels', level, names };
     };

@@ -14,7 +14,7 @@ function wayRule(kit: Kit, named: string) {
   return kit.RULE(named, (): 'in' | 'out' => {
     const token = kit.OR({
       DEF: [{ ALT: () => kit.CONSUME(IN) }, { ALT: () => kit.CONSUME(OUT) }],
-      ERR_MSG: 'the word `in` or `out`',
+      ERR_MSG: 'in-or-out',
     });
     return kit.ACTION(() => (token.image === 'in' ? 'in' : 'out'));
   });

@@ -47,7 +47,7 @@ function dragged<K extends 'pull' | 'follow'>(kind: K, kit: Kit, shared: Shared)
           },
         },
       ],
-      ERR_MSG: 'where to: left, right, up, down or an angle such as 30deg',
+      ERR_MSG: 'direction',
     }),
   );
   const way = kit.RULE(`${kind}Way`, () =>
@@ -66,7 +66,7 @@ function dragged<K extends 'pull' | 'follow'>(kind: K, kit: Kit, shared: Shared)
           },
         })),
       ],
-      ERR_MSG: 'how fast or how far: 3mm/f or 720mm',
+      ERR_MSG: 'way',
     }),
   );
   return () => {
@@ -106,12 +106,17 @@ export const moveStatements: readonly StatementRule[] = [
               kit.ACTION(() => {
                 if (quick)
                   kit.report(
-                    diagnose('quick-level', quick, 'A quick truck is one of the camera, not of a level.', {
-                      fix: {
-                        title: 'leave `quick` out',
-                        edits: [{ span: { ...quick, end: levels!.token.startOffset }, text: '' }],
+                    diagnose(
+                      'quick-level',
+                      quick,
+                      {},
+                      {
+                        fix: {
+                          action: 'leave-quick-out',
+                          edits: [{ span: { ...quick, end: levels!.token.startOffset }, text: '' }],
+                        },
                       },
-                    }),
+                    ),
                   );
               });
               return { kind: 'levelTruck', levels: levels?.names ?? [], ...legs };
@@ -122,7 +127,7 @@ export const moveStatements: readonly StatementRule[] = [
             ALT: (): Particulars<'truck'> => ({ kind: 'truck', quick, ...kit.SUBRULE1(camera) }),
           },
         ],
-        ERR_MSG: levels ? 'a size such as 100%@1' : 'a field such as A@1',
+        ERR_MSG: levels ? 'scale-on-frame' : 'field-on-frame',
       });
     };
   }),
@@ -135,9 +140,9 @@ export const moveStatements: readonly StatementRule[] = [
     const place = kit.RULE('markedPlace', (): MarkedPlace => {
       const first = kit.LA(1);
       const label = kit.OPTION(() => kit.SUBRULE(shared.name)) ?? null;
-      kit.CONSUME(Open, { ERR_MSG: 'a place such as (0,0)' });
+      kit.CONSUME(Open, { ERR_MSG: 'marked-place' });
       const x = kit.SUBRULE(shared.signed);
-      kit.CONSUME(Comma, { ERR_MSG: 'the comma of a place such as (0,0)' });
+      kit.CONSUME(Comma, { ERR_MSG: 'marked-place-comma' });
       const y = kit.SUBRULE1(shared.signed);
       kit.CONSUME(Close);
       return { span: kit.since(first), label, xMm: x.value, yMm: y.value };
@@ -159,7 +164,7 @@ export const moveStatements: readonly StatementRule[] = [
     });
     const legs = legsOf(kit, shared, 'turn', angle);
     return () => {
-      kit.CONSUME(LEVEL, { ERR_MSG: 'the word `level` and the levels that turn' });
+      kit.CONSUME(LEVEL, { ERR_MSG: 'turning-levels' });
       const levels = kit.SUBRULE(list);
       return { kind: 'turn', levels, ...kit.SUBRULE1(legs) };
     };
@@ -185,7 +190,7 @@ export const moveStatements: readonly StatementRule[] = [
       const levels = kit.SUBRULE(list);
       const sizeMm = kit.SUBRULE1(measure);
       const range = kit.SUBRULE2(shared.range);
-      kit.CONSUME(EVERY, { ERR_MSG: 'how long one sway lasts, such as every 1+12' });
+      kit.CONSUME(EVERY, { ERR_MSG: 'sway-length' });
       const every = kit.SUBRULE3(shared.length);
       return { kind: 'roll', levels, sizeMm, range, every, ...kit.SUBRULE(tail) };
     };

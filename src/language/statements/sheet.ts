@@ -21,7 +21,7 @@ function said(kit: Kit, { position, text }: Shared): Said[] {
       const quote = kit.SUBRULE3(text);
       words.push({ ...quote, at: at ?? null });
     },
-    ERR_MSG: 'the words in quotes',
+    ERR_MSG: 'quoted-words',
   });
   return words;
 }
@@ -30,7 +30,7 @@ function said(kit: Kit, { position, text }: Shared): Said[] {
 function labelOrText(kit: Kit, { label, text }: Shared): Word | Quote {
   return kit.OR<Word | Quote>({
     DEF: [{ ALT: () => kit.SUBRULE(label) }, { ALT: () => kit.SUBRULE(text) }],
-    ERR_MSG: 'a number such as 3 or 3B',
+    ERR_MSG: 'scene-number',
   });
 }
 

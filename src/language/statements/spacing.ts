@@ -69,7 +69,7 @@ function merged(kit: Kit, first: MoveOptions, then: MoveOptions): MoveOptions {
     if (before === null || (Array.isArray(before) && before.length === 0)) all[key] = value;
     else {
       const place = Array.isArray(value) ? value[0].span : value.span ? value.span : value;
-      kit.report(diagnose('part-twice', place, `\`${key}\` is said twice of one move.`));
+      kit.report(diagnose('part-twice', place, { part: key, of: 'move' }));
     }
   }
   return all as unknown as MoveOptions;
@@ -99,7 +99,7 @@ export function movingRules(kit: Kit, shared: Shared): Moving {
         { ALT: () => kit.CONSUME(Integer) },
         { ALT: () => kit.CONSUME(Decimal) },
       ],
-      ERR_MSG: 'a length such as 3mm',
+      ERR_MSG: 'short-length',
     });
     return { span: kit.place(token), value: millimetres(token.image) };
   });
@@ -116,13 +116,13 @@ export function movingRules(kit: Kit, shared: Shared): Moving {
         { ALT: () => kit.CONSUME(Decimal) },
         { ALT: () => kit.CONSUME(Degrees) },
       ],
-      ERR_MSG: 'an angle such as 30',
+      ERR_MSG: 'angle',
     });
     return { span: kit.place(token), value: Number.parseFloat(token.image) };
   });
 
   const moment = kit.RULE('moment', () => {
-    kit.CONSUME(At, { ERR_MSG: 'the `@` that says on which frame' });
+    kit.CONSUME(At, { ERR_MSG: 'on-frame' });
     return kit.SUBRULE(position);
   });
 
@@ -158,7 +158,7 @@ export function movingRules(kit: Kit, shared: Shared): Moving {
     const found: { mm: Numeral; times: number }[] = [];
     kit.AT_LEAST_ONE({
       DEF: () => void found.push(kit.SUBRULE(step)),
-      ERR_MSG: 'the steps in millimetres, such as 1 2 4 8*17 4 2 1',
+      ERR_MSG: 'steps',
     });
     return { span: kit.since(token), form: 'steps', steps: found };
   });
@@ -272,7 +272,7 @@ export function legsOf<P extends { readonly span: Point['span'] }>(
           options = merged(kit, options, behind.options);
         });
       },
-      ERR_MSG: 'the `>` to where it goes',
+      ERR_MSG: 'leg-arrow',
     });
     return { from, legs, options };
   });

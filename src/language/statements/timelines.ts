@@ -62,7 +62,7 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
         { ALT: () => kit.CONSUME(Decimal) },
         { ALT: () => kit.CONSUME(Integer) },
       ],
-      ERR_MSG: 'a fraction such as 1/2',
+      ERR_MSG: 'fraction',
     });
     return kit.ACTION((): Numeral => {
       const [above = Number.NaN, below = 1] = token.image.split('/').map(Number);
@@ -80,15 +80,15 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
           ALT: () => {
             kit.AT_LEAST_ONE({
               DEF: () => void fractions.push(kit.SUBRULE(fraction)),
-              ERR_MSG: 'a fraction such as 1/2',
+              ERR_MSG: 'fraction',
             });
             return null;
           },
         },
       ],
-      ERR_MSG: 'a chart such as {late} or {1/2 3/4}',
+      ERR_MSG: 'chart',
     });
-    kit.CONSUME(CloseBrace, { ERR_MSG: 'the `}` of the chart' });
+    kit.CONSUME(CloseBrace, { ERR_MSG: 'chart-end' });
     const span = kit.since(first);
     return named ? { span, form: 'named', name: named.text } : { span, form: 'fractions', fractions };
   });
@@ -150,7 +150,7 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
 
   const onItem = kit.RULE('onItem', (): Item => {
     const token = kit.CONSUME(ON);
-    const frames = kit.CONSUME(Integer, { ERR_MSG: 'a number of frames' });
+    const frames = kit.CONSUME(Integer, { ERR_MSG: 'frame-count' });
     return { kind: 'on', span: kit.since(token), frames: Number(frames.image) };
   });
 
@@ -168,7 +168,7 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
         {
           ALT: (): Repeat => {
             kit.CONSUME(Star);
-            const times = kit.CONSUME(Integer, { ERR_MSG: 'a number of times' });
+            const times = kit.CONSUME(Integer, { ERR_MSG: 'repeat-count' });
             return { form: 'times', times: Number(times.image), span: kit.since(first) };
           },
         },
@@ -206,7 +206,7 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
   const groupItem = kit.RULE('groupItem', (): Item => {
     const token = kit.CONSUME(Open);
     const inside = kit.SUBRULE(items);
-    kit.CONSUME(Close, { ERR_MSG: 'a drawing or the `)` of the group' });
+    kit.CONSUME(Close, { ERR_MSG: 'drawing-or-group-end' });
     const again = kit.SUBRULE(repeat);
     return { kind: 'group', span: kit.since(token), items: inside, ...again };
   });
@@ -223,13 +223,13 @@ function itemsRule(kit: Kit, shared: Shared): Rule<Item[]> {
         { ALT: () => kit.SUBRULE(groupItem) },
         { ALT: () => kit.SUBRULE(phraseItem) },
       ],
-      ERR_MSG: 'a drawing',
+      ERR_MSG: 'drawing',
     }),
   );
 
   items = kit.RULE('items', () => {
     const found: Item[] = [];
-    kit.AT_LEAST_ONE({ DEF: () => void found.push(kit.SUBRULE(item)), ERR_MSG: 'a drawing such as 1 or -' });
+    kit.AT_LEAST_ONE({ DEF: () => void found.push(kit.SUBRULE(item)), ERR_MSG: 'drawings' });
     return found;
   });
   made.set(kit, items);
@@ -263,7 +263,7 @@ export const timelineStatements: readonly StatementRule[] = [
       const items = itemsRule(kit, shared);
       return () => {
         const name = kit.SUBRULE(shared.name);
-        kit.CONSUME(Equals, { ERR_MSG: 'the `=` between the name and the drawings' });
+        kit.CONSUME(Equals, { ERR_MSG: 'phrase-equals' });
         return { kind: 'phrase', name, items: kit.SUBRULE(items) };
       };
     },

@@ -3,4 +3,6 @@ import type { ShortTexts } from '../texts.js';
 
 export const notes: ShortTexts<Notes> = {
   'stands-here': () => 'it stands here',
+  'written-so': ({ example }) => `written like this: ${example}`,
+  'timeline-colon': ({ example }) => `a timeline has a colon after its level: ${example}`,
 };
