@@ -6,6 +6,8 @@
  * percent and rotation where they change) of each level that moves. Levels that have no room go on on further pages.
  */
 
+import { inProportion } from '../layout/column-widths.js';
+import { layTable, type TableSet } from '../layout/table.js';
 import { rowName } from '../shot/time.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { figure } from '../words/number.js';
@@ -21,13 +23,19 @@ import type { Mark, Page } from './marks.js';
 import { cached } from './measure.js';
 import { pageFrame } from './pages.js';
 import { largerPrint, smallestTextMm } from './papers.js';
+import { type PaperColumn, tableMarks } from './table-marks.js';
 
 const decimals = (value: number): string => figure(value, { fixed: true });
 
-interface Column {
-  readonly group: string;
+interface FigureColumn extends PaperColumn {
   readonly head: string;
-  /** Shares of the width. */
+}
+
+/** A column before it is known how large the print is. */
+interface Figures {
+  readonly group?: string;
+  readonly head: string;
+  /** Of the width, for 1 the width of a figure of four digits and two decimals. */
   readonly share: number;
   /** The text of a row. */
   readonly of: (row: Run) => string;
@@ -39,6 +47,10 @@ interface Run {
   readonly to: number;
 }
 
+/** Ems of a column of share 1 where there is little room, and how many times as wide it may be. */
+const NARROW = 5.2;
+const WIDE = 1.25;
+
 export function moveTablePages(solved: SolvedShot, given: Look): Page[] {
   const { camera, shot } = solved;
   if (!hasCamera(solved) || camera.moves.length === 0 || shot.length === 0) return [];
@@ -49,21 +61,24 @@ export function moveTablePages(solved: SolvedShot, given: Look): Page[] {
   const least = smallestTextMm(look.settings.paper);
   const sizeMm = Math.max(least, 2.1 * Math.min(1.2, largerPrint(look.settings.paper)));
   const rowMm = sizeMm * 1.5;
-  const narrow = sizeMm * 5.2;
-
-  const times = timeColumns(solved, look);
-  const fixed = [...times, ...cameraColumns(solved, look)];
-  const levels = levelColumns(solved, look);
-  const groups = inGroups(times, fixed, levels, body.width / narrow);
   const runs = runsOf(solved);
-  const top = body.y + 2 + rowMm * 3;
-  const rowsAPage = Math.max(1, Math.floor((body.y + body.height - top - rowMm * 1.5) / rowMm));
-  const parts: { columns: readonly Column[]; runs: readonly Run[] }[] = [];
-  for (let at = 0; at < runs.length; at += rowsAPage)
-    for (const columns of groups) parts.push({ columns, runs: runs.slice(at, at + rowsAPage) });
-
-  return parts.map(({ columns, runs: shown }, i): Page => {
-    const { widthMm, heightMm, marks } = framed(i + 1, parts.length);
+  const times = timeColumns(solved, look);
+  const columns = [...times, ...cameraColumns(solved, look), ...levelColumns(solved, look)];
+  const { pages } = layTable({
+    columns: columns.map(({ share, of, ...column }): FigureColumn => {
+      const narrow = share * sizeMm * NARROW;
+      const cells = () => runs.map((run) => [of(run)]);
+      return { ...column, align: 'end', least: narrow, wanted: narrow * WIDE, cells };
+    }),
+    names: times.length,
+    rows: runs.length,
+    rowHeight: () => rowMm,
+    headHeight: rowMm * 3,
+    sharing: inProportion,
+    area: { ...body, y: body.y + 2, height: body.height - 2 - rowMm * 1.5 },
+  })!;
+  return pages.map(({ sets }, i): Page => {
+    const { widthMm, heightMm, marks } = framed(i + 1, pages.length);
     return {
       widthMm,
       heightMm,
@@ -72,14 +87,7 @@ export function moveTablePages(solved: SolvedShot, given: Look): Page[] {
       form: null,
       marks: [
         ...marks,
-        ...tableMarks(
-          columns,
-          shown,
-          { ...body, y: body.y + 2 },
-          { sizeMm, rowMm, narrow, least },
-          solved,
-          look,
-        ),
+        ...sets.flatMap((set) => figureMarks(set, runs, { sizeMm, rowMm, least }, solved, look)),
         ...note(words.units, body, look, least),
       ],
       rows: [],
@@ -87,22 +95,21 @@ export function moveTablePages(solved: SolvedShot, given: Look): Page[] {
   });
 }
 
-function timeColumns({ shot }: SolvedShot, look: Look): Column[] {
+function timeColumns({ shot }: SolvedShot, look: Look): Figures[] {
   const { columns } = WORDS[look.settings.labels].cameraPages;
   const unit = unitOf(look.settings, shot.fps);
   const west = look.settings.convention === 'west';
   return [
     {
-      group: '',
       head: columns.frame,
       share: 1.3,
       of: ({ from, to }) => (from === to ? `${from}` : `${from}-${to}`),
     },
-    { group: '', head: columns.time, share: 1, of: ({ from }) => rowName(from, unit, west) },
+    { head: columns.time, share: 1, of: ({ from }) => rowName(from, unit, west) },
   ];
 }
 
-function cameraColumns({ camera }: SolvedShot, look: Look): Column[] {
+function cameraColumns({ camera }: SolvedShot, look: Look): Figures[] {
   const { columns } = WORDS[look.settings.labels].cameraPages;
   const group = columns.camera;
   const at = (of: (frame: (typeof camera.frames)[number]) => number) => (run: Run) =>
@@ -139,9 +146,9 @@ export function stepsOf({ frames, moves }: SolvedShot['camera']): number[] {
 const changes = (values: readonly number[]) => values.some((value) => Math.abs(value - values[0]!) > 1e-9);
 
 /** Columns of each level that is not at home throughout. */
-function levelColumns({ camera, shot }: SolvedShot, look: Look): Column[][] {
+function levelColumns({ camera, shot }: SolvedShot, look: Look): Figures[] {
   const { columns } = WORDS[look.settings.labels].cameraPages;
-  return shot.levels.flatMap(({ name }): Column[][] => {
+  return shot.levels.flatMap(({ name }): Figures[] => {
     const at = camera.placement.get(name) ?? [];
     if (at.length === 0) return [];
     const of = (value: (p: (typeof at)[number]) => number) => (run: Run) =>
@@ -151,31 +158,12 @@ function levelColumns({ camera, shot }: SolvedShot, look: Look): Column[][] {
     const moved = at.some((p) => Math.abs(p.x) > 1e-9 || Math.abs(p.y) > 1e-9);
     if (!moved && !scaled && !turned) return [];
     return [
-      [
-        { group: name, head: 'x', share: 1, of: of((p) => p.x) },
-        { group: name, head: 'y', share: 1, of: of((p) => p.y) },
-        ...(scaled ? [{ group: name, head: columns.scale, share: 1, of: of((p) => p.scale * 100) }] : []),
-        ...(turned ? [{ group: name, head: columns.turn, share: 1, of: of((p) => p.rotation) }] : []),
-      ],
+      { group: name, head: 'x', share: 1, of: of((p) => p.x) },
+      { group: name, head: 'y', share: 1, of: of((p) => p.y) },
+      ...(scaled ? [{ group: name, head: columns.scale, share: 1, of: of((p) => p.scale * 100) }] : []),
+      ...(turned ? [{ group: name, head: columns.turn, share: 1, of: of((p) => p.rotation) }] : []),
     ];
   });
-}
-
-const sharesOf = (columns: readonly Column[]) => columns.reduce((sum, { share }) => sum + share, 0);
-
-function inGroups(
-  times: readonly Column[],
-  fixed: readonly Column[],
-  levels: readonly Column[][],
-  room: number,
-): Column[][] {
-  const groups: Column[][] = [[...fixed]];
-  for (const columns of levels) {
-    const last = groups.at(-1)!;
-    if (sharesOf(last) + sharesOf(columns) <= room || last.length === times.length) last.push(...columns);
-    else groups.push([...times, ...columns]);
-  }
-  return groups;
 }
 
 /** Frames one by one, except where nothing changes for three frames or more. */
@@ -212,70 +200,47 @@ function runsOf({ camera, shot }: SolvedShot): Run[] {
 interface Sizes {
   readonly sizeMm: number;
   readonly rowMm: number;
-  readonly narrow: number;
   readonly least: number;
 }
 
-function tableMarks(
-  columns: readonly Column[],
+function figureMarks(
+  set: TableSet<FigureColumn>,
   runs: readonly Run[],
-  box: Box,
-  { sizeMm, rowMm, narrow, least }: Sizes,
+  { sizeMm, rowMm, least }: Sizes,
   { shot }: SolvedShot,
   look: Look,
 ): Mark[] {
-  const marks: Mark[] = [];
-  const unitMm = Math.min(narrow * 1.25, box.width / sharesOf(columns));
-  const width = unitMm * sharesOf(columns);
-  const top = box.y + rowMm * 3;
-  const bottom = top + rowMm * runs.length;
+  const { metrics } = look;
   const unit = unitOf(look.settings, shot.fps);
-  const set = (text: string, x: number, room: number, y: number, bold: boolean) => {
-    const weight = bold ? 'bold' : 'regular';
-    const fit = fitLine(look.metrics, text, room, { most: sizeMm, least, weight });
-    marks.push(textAt(x, y, text, { sizeMm: fit.sizeMm, squeeze: fit.squeeze, weight, anchor: 'end' }));
-  };
-  runs.forEach((run, i) => {
-    const before = runs[i - 1];
-    const newUnit = before && Math.floor((run.from - 1) / unit) !== Math.floor((before.from - 1) / unit);
-    const y = top + i * rowMm;
-    if (i > 0) marks.push(line(box.x, y, box.x + width, y, pale(newUnit ? 0.45 : i % 6 === 0 ? 0.22 : 0.1)));
-  });
-  let x = box.x;
-  let group = '';
-  for (const column of columns) {
-    const right = x + column.share * unitMm;
-    const opens = column.group !== group || x === box.x;
-    group = column.group;
-    marks.push(line(x, box.y, x, bottom, pale(opens ? 0.45 : 0.12)));
-    if (opens && group !== '') {
-      const all = columns.filter((each) => each.group === group);
-      const room = sharesOf(all) * unitMm - 2;
-      const fit = fitLine(look.metrics, group, room, { most: sizeMm * 1.15, least, weight: 'bold' });
-      marks.push(
-        textAt(x + 1, box.y + rowMm * 0.75, group, {
-          sizeMm: fit.sizeMm,
-          squeeze: fit.squeeze,
-          weight: 'bold',
-          anchor: 'start',
-        }),
-      );
-    }
-    const room = right - x - 1.2;
-    set(column.head, right - 0.8, room, box.y + rowMm * 2.25, true);
-    runs.forEach((run, i) => {
-      set(column.of(run), right - 0.8, room, top + (i + 0.5) * rowMm, false);
-    });
-    x = right;
-  }
-  marks.push(
-    line(x, box.y, x, bottom, pale(0.45)),
-    line(box.x, box.y, x, box.y, pale(0.45)),
-    line(box.x, box.y + rowMm * 1.5, x, box.y + rowMm * 1.5, pale(0.12)),
-    line(box.x, top, x, top, pale(0.45)),
-    line(box.x, bottom, x, bottom, pale(0.45)),
-  );
-  return marks;
+  const unitAt = (row: number): number => Math.floor((runs[row]!.from - 1) / unit);
+  const opens = (i: number): boolean =>
+    i === 0 || set.columns[i]!.column.group !== set.columns[i - 1]!.column.group;
+  const across = set.y + rowMm * 1.5;
+  return [
+    ...tableMarks(set, {
+      metrics,
+      sizeMm,
+      rowMm,
+      leadingMm: rowMm,
+      inset: [0.4, 0.8],
+      least,
+      bold: () => false,
+      head: ({ head }, { x, y, width }) => {
+        const fit = fitLine(metrics, head, width - 1.2, { most: sizeMm, least, weight: 'bold' });
+        return [textAt(x + width - 0.8, y + rowMm * 2.25, head, { ...fit, weight: 'bold', anchor: 'end' })];
+      },
+      headRule: pale(0.45),
+      ruleUnder: (row, index, last) =>
+        pale(last || unitAt(row) !== unitAt(row + 1) ? 0.45 : (index + 1) % 6 === 0 ? 0.22 : 0.1),
+      upright: (_, i) => pale(opens(i) ? 0.45 : 0.12),
+      edge: pale(0.45),
+    }),
+    ...set.groups.map(({ name, x, width }) => {
+      const fit = fitLine(metrics, name, width - 2, { most: sizeMm * 1.15, least, weight: 'bold' });
+      return textAt(x + 1, set.y + rowMm * 0.75, name, { ...fit, weight: 'bold', anchor: 'start' });
+    }),
+    line(set.x, across, set.x + set.width, across, pale(0.12)),
+  ];
 }
 
 function note(text: string, body: Box, look: Look, least: number): Mark[] {

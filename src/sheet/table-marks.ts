@@ -25,8 +25,8 @@ export interface TableStyle<C extends PaperColumn> {
   head(column: C, box: Box): readonly Mark[];
   /** Over and under the heads. */
   readonly headRule: Stroke;
-  /** `last`: nothing of the table stands below it here. */
-  ruleUnder(row: number, last: boolean): Stroke;
+  /** `index`: how many rows stand over this one here; `last`: no row stands below it here. */
+  ruleUnder(row: number, index: number, last: boolean): Stroke;
   /** Left of a column; null for all of them: no upright rules. */
   upright(at: PlacedColumn<C>, index: number): Stroke | null;
   /** The rule at the table's right edge. */
@@ -47,7 +47,7 @@ export function tableMarks<C extends PaperColumn>(set: TableSet<C>, style: Table
     across(y + headHeight, style.headRule),
     ...rows.flatMap(({ row, y: top, height: high, cells }, i) => [
       ...columns.flatMap((one, c) => cellMarks(one, cells[c]!, row, top, style)),
-      across(top + high, style.ruleUnder(row, i === rows.length - 1)),
+      across(top + high, style.ruleUnder(row, i, i === rows.length - 1)),
     ]),
     ...columns.flatMap((one, i) => down(one.x, style.upright(one, i))),
     ...down(x + width, style.edge),
