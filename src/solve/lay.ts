@@ -130,7 +130,10 @@ export function lay(level: Level, timeline: Timeline, shot: Shot, report: Report
     return placed;
   }
   const last = placed.at(-1);
-  if (!last) return placed;
+  if (!last) {
+    tell(nothingShown(level, timeline, shot));
+    return placed;
+  }
   const room = shot.length - last.start + 1;
   if (endsOpen(last.item)) last.frames = Math.max(room, needed(last.item));
   const filled = last.start + Math.max(last.frames, 1) - 1;
@@ -149,6 +152,15 @@ function atNothing(at: At): Diagnostic {
   return diagnose('at-nothing', at.span, 'Nothing starts at this `@`; write what is shown from there on.', {
     fix: { title: 'take it out', edits: [{ span: at.span, text: '' }] },
   });
+}
+
+/** Only `on 2` and the like. */
+function nothingShown({ name }: Level, { span }: Timeline, shot: Shot): Diagnostic {
+  return diagnose(
+    'timeline-short',
+    span,
+    `Level ${name} shows nothing on any of ${sheetText(shot)} frames: name its drawings, or write \`x..\` where it stays empty.`,
+  );
 }
 
 function tooShort(level: Level, shot: Shot, last: Placed, filled: number, room: number): Diagnostic {

@@ -92,7 +92,7 @@ export function solveLevel(
   if (level.reuse && !source) for (const drawing of drawings) drawing.reused = true;
 
   const pinnedKeys = new Set(known.loose.filter((each) => each.kind === 'key').map((each) => each.key));
-  if (timeline.whole && laid)
+  if (timeline.whole && laid && timeline.items.length > 0)
     warn(
       { level, timeline, passages, runs, drawings, pinnedKeys, referred: new Set(references.values()) },
       report,
