@@ -74,7 +74,7 @@ function totalsOf(rows: readonly CutRow[], placed: readonly Placed[], { fps, bud
   };
   return {
     cuts: rows.length,
-    time: sum(({ counted }, { frameOfRow }) => Math.round((counted?.time ?? 0) * frameOfRow)),
+    time: Math.round(sum(({ counted }, { frameOfRow }) => (counted?.time ?? 0) * frameOfRow)),
     running,
     over: budget === null ? null : running - budget,
     rows: sum(({ counted }) => counted?.rows ?? 0),
@@ -98,10 +98,10 @@ function artistsOf(rows: readonly CutRow[], placed: readonly Placed[]): ArtistTo
       const artist = found.get(name) ?? { name, cuts: 0, shared: 0, running: 0, drawings: 0 };
       artist.cuts += 1;
       artist.shared += artists.length > 1 ? 1 : 0;
-      artist.running += placed[i]!.frames;
+      artist.running += placed[i]!.lasts;
       artist.drawings += counted?.counts.drawings ?? 0;
       found.set(name, artist);
     }
   });
-  return [...found.values()];
+  return [...found.values()].map((artist) => ({ ...artist, running: Math.round(artist.running) }));
 }

@@ -85,3 +85,40 @@ test('a cut on 12 frames a second runs as long as its seconds', () => {
   const [placed] = placeCuts([row('1', { time: 18, fps: 12 })], 'half', 24);
   expect(placed).toMatchObject({ frames: 36, frameOfRow: 2 });
 });
+
+describe('cuts of another rate than the episode', () => {
+  const ten = (fps: number) => row('1', { fps, time: 10, rows: 10 });
+
+  test('add up in seconds and are rounded at each cut point', () => {
+    const placed = placeCuts(
+      Array.from({ length: 5 }, () => ten(25)),
+      'half',
+      24,
+    );
+    expect(running(placed)).toBe(48);
+    // 9.6 frames each: cut points at 9.6, 19.2, 28.8, 38.4.
+    expect(placed.map(({ start }) => start)).toEqual([0, 10, 19, 29, 38]);
+  });
+
+  test('leave no gap and are a frame off nowhere', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.record({ fps: fc.constantFrom(12, 24, 25, 30), time: fc.integer({ min: 1, max: 500 }) })),
+        fc.constantFrom(24, 25, 30),
+        (cuts, fps) => {
+          const placed = placeCuts(
+            cuts.map((cut) => row('1', { ...cut, rows: cut.time })),
+            'half',
+            fps,
+          );
+          let seconds = 0;
+          for (const [i, { start, frames }] of placed.entries()) {
+            expect(Math.abs(start - seconds * fps)).toBeLessThanOrEqual(0.5 + 1e-6);
+            seconds += cuts[i]!.time / cuts[i]!.fps;
+            expect(start + frames).toBe(placed[i + 1]?.start ?? running(placed));
+          }
+        },
+      ),
+    );
+  });
+});

@@ -81,7 +81,7 @@ export function artistLines(stage: Stage, list: CutList): Line[] {
           {
             name: words.artists.nobody,
             cuts: nobody.length,
-            running: nobody.reduce((sum, { placed }) => sum + placed.frames, 0),
+            running: Math.round(nobody.reduce((sum, { placed }) => sum + placed.lasts, 0)),
             drawings: nobody.reduce((sum, { row }) => sum + (row.counted?.counts.drawings ?? 0), 0),
           },
         ]),
