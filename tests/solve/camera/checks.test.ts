@@ -134,7 +134,10 @@ describe('spacing', () => {
 
   it('has a fairing mark inside its move, before which enough is done', () => {
     expect(said(of(quick(24, 0.6)), 'fairing-outside')[0]).toContain('on frame 2 to 23');
-    expect(codes(of(quick(1, 0.6)))).toContain('fairing-outside');
+    expect(said(of(quick(1, 0.6, 3)), 'fairing-outside')[0]).toMatch(/on frame 2\.$/);
+    expect(said(of(quick(2, 0.6, 2)), 'fairing-outside')[0]).toContain(
+      'this one arrives on the frame after it leaves: give it more frames',
+    );
     expect(codes(of(quick(6, 1)))).toContain('fairing-share');
     expect(codes(of(quick(6, 0)))).toContain('fairing-share');
     // p T = .6 · 23 = 13.8: the mark could be on frame 14, or have 19/23 = 82.6 % done on frame 20.

@@ -104,12 +104,13 @@ function fairing(
   }
   const cushion = cushionOf(fair, leg.start, leg.end);
   if (!cushion) {
+    const [first, last] = [leg.start + 1, leg.end - 1];
+    const must =
+      last < first
+        ? 'it must lie inside the move, and this one arrives on the frame after it leaves: give it more frames, or leave the mark out'
+        : `it must lie inside the move, on frame ${first === last ? first : `${first} to ${last}`}`;
     report(
-      diagnose(
-        'fairing-outside',
-        leg.span,
-        `The fairing mark ${mark} stands on frame ${frame}; it must lie inside the move, on frame ${leg.start + 1} to ${leg.end - 1}.`,
-      ),
+      diagnose('fairing-outside', leg.span, `The fairing mark ${mark} stands on frame ${frame}; ${must}.`),
     );
     return;
   }
