@@ -16,7 +16,12 @@ export function expectedLevel(level: SolvedLevel, convention: Convention): Expec
   const begins = level.exposures.map(
     (exposure, i) => exposure.drawing !== level.exposures[i - 1]?.drawing || i === 0,
   );
-  const signs = convention === 'west' ? western(level) : japanese(level, begins);
+  // A cycle that opens on what is held says in its first row what it begins with.
+  const keyed = level.exposures.map(
+    ({ drawing, frame }, i) =>
+      begins[i]! || (drawing !== null && level.cycles.some(({ firstFrame }) => firstFrame === frame)),
+  );
+  const signs = convention === 'west' ? western(level) : japanese(level, keyed);
   const cell = (sign: Cell, held: string, starts: boolean, breaks: boolean, empty: boolean): Cell => {
     if (starts) return sign;
     if (breaks) return `[${held}]`;
@@ -28,7 +33,7 @@ export function expectedLevel(level: SolvedLevel, convention: Convention): Expec
       cell(
         signs[f - 1]!,
         heldSign(signs[f - 1]!),
-        begins[f - 1]!,
+        keyed[f - 1]!,
         breaks,
         level.exposures[f - 1]!.drawing === null,
       ),

@@ -41,6 +41,14 @@ describe('key column in Japan', () => {
     expect(signs('(1--2)<>*2', 24)).toBe('O1 - - O2 o o O1 o o O2 o o');
   });
 
+  it('shows the key again where a cycle opens on it while it is held', () => {
+    expect(signs('1:12 (1-2-)..', 24)).toBe('O1 O1 - O2 - O1 o');
+    expect(signs('1:12 (1-2-)..', 24, 'west')).toBe('O1 O1 #2 O3 #4 O1 #2');
+    // The last pass leaves 1 on, and the next cycle opens on it.
+    expect(signs('(1 2)*2 1 (1 3)*2', 18)).toBe('O1 O2 O1 O2 O1 O1 O3 O1 O3');
+    expect(signs('x:4 (x:2 1)..', 12)).toBe('x O1 x O1');
+  });
+
   it('names an in-between that does not stand in its turn', () => {
     expect(signs('1-2:4 1.1 2..', 12)).toBe('O1 - O2 n1.1 O2');
   });

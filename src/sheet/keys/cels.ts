@@ -22,6 +22,6 @@ export function celMarks(side: Side, run: Run): Mark[] {
         marks.push(textAt(x, y, text, { sizeMm, squeeze }));
       } else marks.push(inBrackets(side, text, x, y, column.width));
     }
-    return [...marks, ...holdMarks(side, run, level, x)];
+    return [...marks, ...holdMarks(side, run, level, x, (frame) => level.exposures[frame - 1]!.starts)];
   });
 }

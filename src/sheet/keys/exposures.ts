@@ -21,15 +21,22 @@ export function numberSize(side: Side, text: string, width: number): Fitted {
 
 /**
  * Lines down the rows on which a drawing is held: from the top edge of the row after the one that holds its number (or its
- * brackets, at a break) to just above the bottom edge of its last row. None for an empty level.
+ * brackets, at a break) to just above the bottom edge of its last row. None for an empty level. `begins`: the frames on which the
+ * column has a number.
  */
-export function holdMarks(side: Side, run: Run, level: SolvedLevel, x: number): Mark[] {
+export function holdMarks(
+  side: Side,
+  run: Run,
+  level: SolvedLevel,
+  x: number,
+  begins: (frame: number) => boolean,
+): Mark[] {
   const marks: Mark[] = [];
   const gap = side.geometry.rowMm * HOLD_GAP;
   let from = run.first;
   for (let frame = run.first; frame <= run.last; frame++) {
-    if (level.exposures[frame - 1]!.starts) from = frame;
-    const ends = frame === run.last || level.exposures[frame]!.starts;
+    if (begins(frame)) from = frame;
+    const ends = frame === run.last || begins(frame + 1);
     if (!ends || frame === from || level.exposures[frame - 1]!.drawing === null) continue;
     const top = topOf(side, run, from + 1);
     marks.push(line(x, top, x, topOf(side, run, frame + 1) - gap, HOLD));

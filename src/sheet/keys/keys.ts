@@ -11,7 +11,7 @@ import { ringed } from '../ringed.js';
 import { cycleMarks } from './cycles.js';
 import { holdMarks, inBrackets, numberSize } from './exposures.js';
 import type { Sign } from './signs.js';
-import { heldText } from './signs.js';
+import { heldText, keyBegins } from './signs.js';
 
 export function keyMarks(side: Side, run: Run): Mark[] {
   return side.levels.flatMap((level, i) => {
@@ -31,7 +31,7 @@ function levelMarks(side: Side, run: Run, level: SolvedLevel, column: Column): M
     if (sign) marks.push(...signMarks(side, sign, x, y, width));
     else if (frame === run.first) marks.push(inBrackets(side, heldText(signs, frame), x, y, width));
   }
-  marks.push(...holdMarks(side, run, level, x));
+  marks.push(...holdMarks(side, run, level, x, keyBegins(level)));
   return marks;
 }
 

@@ -22,25 +22,39 @@ export type Sign =
 
 /** One sign a frame; null where nothing changes. */
 export function keySigns(level: SolvedLevel, convention: Convention): (Sign | null)[] {
-  return convention === 'west' ? level.exposures.map(westernSign) : japaneseSigns(level);
+  const begins = keyBegins(level);
+  return convention === 'west'
+    ? level.exposures.map((one) => (begins(one.frame) ? westernSign(one) : null))
+    : japaneseSigns(level, begins);
 }
 
-function westernSign(exposure: Exposure): Sign | null {
-  if (!exposure.starts) return null;
+/**
+ * Whether a frame has a sign in the key column: where the level shows something else, and where a cycle opens on a drawing that is
+ * held already, so that its first row says what it begins with.
+ */
+export function keyBegins({ exposures, cycles }: SolvedLevel): (frame: number) => boolean {
+  const opens = new Set(cycles.map(({ firstFrame }) => firstFrame));
+  return (frame) => {
+    const { starts, kind } = exposures[frame - 1]!;
+    return starts || (kind !== 'empty' && opens.has(frame));
+  };
+}
+
+function westernSign(exposure: Exposure): Sign {
   if (exposure.kind === 'empty') return { form: 'empty' };
   const text = String(exposure.cel);
   if (exposure.kind === 'key') return { form: 'key', text };
   return exposure.kind === 'breakdown' ? { form: 'underlined', text } : { form: 'number', text };
 }
 
-function japaneseSigns(level: SolvedLevel): (Sign | null)[] {
+function japaneseSigns(level: SolvedLevel, begins: (frame: number) => boolean): (Sign | null)[] {
   const before = predecessors(level);
   const seen = new Map<string, number>();
   /** The drawing that the next in-between has to follow to stand in its turn. */
   let last: string | null = null;
   return level.exposures.map((exposure): Sign | null => {
     const { drawing, kind, frame } = exposure;
-    if (!exposure.starts) return null;
+    if (!begins(frame)) return null;
     if (drawing === null) {
       last = null;
       return { form: 'empty' };
