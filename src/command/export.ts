@@ -5,8 +5,10 @@ import type { Found, Job } from '../episode/find.js';
 import { hasErrors } from '../episode/order.js';
 import { csvHeader, csvRows, TABLES, type TableName, toCsv } from '../export/csv.js';
 import { jsonText, toJson } from '../export/json.js';
-import type { ExportOptions } from '../export/pixels.js';
+import { type ExportOptions, shapeFault } from '../export/pixels.js';
 import type { Host } from '../host/host.js';
+import { diagnose } from '../language/diagnostic.js';
+import type { Shot } from '../shot/shot.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { eachCut, findAll } from './batch.js';
 import { Desk, NO_SOURCES, plural } from './desk.js';
@@ -89,16 +91,43 @@ async function exportCuts(host: Host, files: readonly string[], options: Options
     ? new OneTable(host, desk, found, table, output, { pixels })
     : new FileEach(host, desk, found, table, options.output, { pixels });
   let failed = 0;
+  const shapes = new Set<string>();
   await eachCut(host, desk, found, (compiled, job) => {
     if (compiled.house) return;
     failed += 1;
     const { solved, diagnostics } = compiled;
     if (solved === null || hasErrors(diagnostics, strict)) return;
+    if (pixels) checkShape(desk, solved.shot, compiled, shapes);
     if (exporter.cut(solved, compiled, job)) failed -= 1;
   });
   exporter.finish();
   if (failed > 0) desk.say(`${plural(failed, 'cut')} not exported: ${desk.tally()}`);
   return desk.finish();
+}
+
+/** Warns of a picture that is not shaped as the field: once of each that is met. */
+function checkShape(
+  desk: Desk,
+  { settings, cut, spans }: Shot,
+  { sources }: Compiled,
+  told: Set<string>,
+): void {
+  const { field, output } = settings;
+  const by = shapeFault(settings);
+  const sizes = `the field is ${field.widthMm} x ${field.heightMm} mm, the picture ${output.width} x ${output.height} pixels`;
+  if (by === 0 || told.has(sizes)) return;
+  told.add(sizes);
+  const tall = `${Math.round(Math.abs(by))} pixels too ${by > 0 ? 'tall' : 'flat'} for it`;
+  desk.report(
+    [
+      diagnose(
+        'pixels-shape',
+        spans.cut,
+        `In cut ${cut} ${sizes}: ${tall}, so that directions in pixels are not those on paper.`,
+      ),
+    ],
+    sources,
+  );
 }
 
 /** Takes one cut after the other; says whether it came out. */

@@ -13,9 +13,14 @@ import { reelsOf } from './reels.js';
 export const EDL_SPEEDS: readonly number[] = [24, 25, 30];
 /** Event numbers and lengths of dissolves have three digits. */
 const MOST = 999;
+/**
+ * Many controllers that read the format keep the length of an effect in one byte: from memory, as manuals of edit controllers
+ * give 255 frames for the longest dissolve.
+ */
+const MOST_READ = 255;
 const TITLE_LENGTH = 70;
 
-/** Null where the edit does not fit the format; the diagnostics, all errors, say why. `start`: where the record begins, in frames. */
+/** Null where the edit does not fit the format; then the diagnostics, else warnings, are errors that say why. `start`: where the record begins, in frames. */
 export function edlText(
   edit: Edit,
   start: number,
@@ -25,7 +30,21 @@ export function edlText(
   const reels = reelsOf(edit.cuts.map(({ solved }) => solved.shot.cut));
   const lines = edit.cuts.flatMap((_, i) => event(edit, i, reels, start));
   const head = [`TITLE: ${plain(edit.title).slice(0, TITLE_LENGTH)}`, 'FCM: NON-DROP FRAME', ''];
-  return { text: `${[...head, ...lines].join('\r\n')}\r\n`, diagnostics: [] };
+  return { text: `${[...head, ...lines].join('\r\n')}\r\n`, diagnostics: longDissolves(edit) };
+}
+
+function longDissolves({ cuts }: Edit): Diagnostic[] {
+  return cuts.flatMap(({ solved: { shot }, dissolve }) =>
+    dissolve && dissolve.length > MOST_READ
+      ? [
+          diagnose(
+            'edit-list-long',
+            shot.spans.cut,
+            `The dissolve into cut ${shot.cut} lasts for ${inFrames(dissolve.length)}; many readers of edit lists know dissolves of ${MOST_READ} frames at most.`,
+          ),
+        ]
+      : [],
+  );
 }
 
 function limits({ cuts, fps, frames }: Edit, start: number): Diagnostic[] {

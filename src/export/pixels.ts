@@ -20,3 +20,9 @@ export function pixelsOf({ screenX, screenY }: PlacementFrame, { output, field }
     pixelY: (screenY * output.height) / field.heightMm,
   };
 }
+
+/** Pixels by which the picture is taller than the field would make it at the picture's width; less than 1 is rounding. */
+export function shapeFault({ output, field }: Pick<Settings, 'output' | 'field'>): number {
+  const pixels = output.height - (output.width * field.heightMm) / field.widthMm;
+  return Math.abs(pixels) < 1 ? 0 : pixels;
+}

@@ -197,6 +197,21 @@ export const situations: Readonly<Record<string, Situation>> = {
     ['time 24\noverlap out 12', 'time 24\noverlap in 8'],
     ['time 24\noverlap out 12', 'time 24\noverlap in 12'],
   ),
+  'edit-list-long': {
+    ...edit(
+      'edl',
+      ['time 30+0\noverlap out 300', 'time 30+0\noverlap in 300'],
+      ['time 30+0\noverlap out 255', 'time 30+0\noverlap in 255'],
+    ),
+    status: 0,
+  },
+  'pixels-shape': {
+    files: { 'episode.yaml': 'output: 1440x1080\n', 'cuts/c1.cut': CUT },
+    failing: ['export', 'cuts/c1.cut', '--pixels'],
+    status: 0,
+    mend: set('episode.yaml', 'output: 1920x1080\n'),
+    mended: ['export', 'cuts/c1.cut', '--pixels'],
+  },
   'edit-list-limit': edit('edl', ['time 24\nfps 12', 'time 24\nfps 12'], ['time 24', 'time 24']),
   'same-output': {
     files: { 'day/c001.cut': CUT, 'night/c001.cut': CUT },

@@ -74,8 +74,20 @@ describe('what it cannot hold is an error', () => {
       `time 100+0\noverlap out ${length}`,
       `time 100+0\noverlap in ${length}`,
     ];
-    expect(faults(cuts(999))).toEqual([]);
+    expect(list(cuts(999)).text).not.toBeNull();
     expect(faults(cuts(1000))[0]).toContain('dissolves of 999 frames at most');
+  });
+
+  test('a dissolve of more than 255 frames is written, with a warning', () => {
+    // From memory: the longest dissolve that manuals of edit controllers name, one byte.
+    const cuts = (length: number) => [
+      `time 100+0\noverlap out ${length}`,
+      `time 100+0\noverlap in ${length}`,
+    ];
+    expect(list(cuts(255)).diagnostics).toEqual([]);
+    const { text, diagnostics } = list(cuts(256));
+    expect(text).toContain('D    256');
+    expect(diagnostics).toMatchObject([{ code: 'edit-list-long', severity: 'warning' }]);
   });
 
   test('a record past 24 hours', () => {
