@@ -248,7 +248,7 @@ describe('phrases', () => {
 test('a timeline that names no drawing is too short', () => {
   const { codes, diagnostics } = shown(10, 'on 1');
   expect(codes).toEqual(['error timeline-short']);
-  expect(diagnostics[0]!.message).toBe(
+  expect(messageOf(diagnostics[0]!, 'en')).toBe(
     'Level A shows nothing on any of 10 frames: name its drawings, or write `x..` where it stays empty.',
   );
 });

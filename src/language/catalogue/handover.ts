@@ -4,6 +4,8 @@ export interface HandoverMessages {
   readonly 'edit-speeds': Sentence;
   readonly 'edit-dissolve': Sentence;
   readonly 'edit-list-limit': Sentence;
+  readonly 'edit-list-long': Sentence;
+  readonly 'pixels-shape': Sentence;
 }
 
 /** Faults of handing an episode over to the cutting room. */
@@ -27,9 +29,6 @@ export const handover: Entries<HandoverMessages> = {
   },
   'edit-list-long': {
     severity: 'warning',
-    title: 'a dissolve that many readers of edit lists do not know',
-    explanation:
-      'The list gives a dissolve three digits, but many machines and programs that read such lists take 255 frames at most. Ask the cutting room, or export with --edit otio.',
     example: {
       kind: 'situation',
       failing: 'cutwright export cuts/ --edit edl, where two cuts dissolve over 300 frames',
@@ -38,9 +37,6 @@ export const handover: Entries<HandoverMessages> = {
   },
   'pixels-shape': {
     severity: 'warning',
-    title: 'pixels of a picture that is not shaped as the field',
-    explanation:
-      'The standard field becomes the finished picture, so both need one shape, as 254mm x 142.875mm and 1920x1080. Otherwise a millimetre is not as many pixels up as it is across, and what moves at an angle moves at another one. Mend `field` or `output` in episode.yaml.',
     example: {
       kind: 'situation',
       failing: 'cutwright export c012.cut --pixels, where episode.yaml says output: 1440x1080',

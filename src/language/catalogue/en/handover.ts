@@ -20,4 +20,16 @@ export const handover: Texts<HandoverMessages> = {
       'The CMX 3600 edit list is an old format: it counts 24, 25 or 30 frames a second, numbers 999 events, gives dissolves three digits, and its timecode ends at 24 hours. Export the episode in parts, or with --edit otio, which has none of these limits.',
     message: asGiven,
   },
+  'edit-list-long': {
+    title: 'a dissolve that many readers of edit lists do not know',
+    explanation:
+      'The list gives a dissolve three digits, but many machines and programs that read such lists take 255 frames at most. Ask the cutting room, or export with --edit otio.',
+    message: asGiven,
+  },
+  'pixels-shape': {
+    title: 'pixels of a picture that is not shaped as the field',
+    explanation:
+      'The standard field becomes the finished picture, so both need one shape, as 254mm x 142.875mm and 1920x1080. Otherwise a millimetre is not as many pixels up as it is across, and what moves at an angle moves at another one. Mend `field` or `output` in episode.yaml.',
+    message: asGiven,
+  },
 };
