@@ -3,10 +3,10 @@
 import { describe, expect, test } from 'vitest';
 import { memoryHost } from '../src/host/memory.js';
 import { statementTable } from '../src/language/statements/index.js';
-import { ROWS, sections, strips } from '../src/reference/card/content.js';
-import { cardPage } from '../src/reference/card/page.js';
-import { drawnStrip } from '../src/reference/card/strip.js';
-import { pageName } from '../src/reference/index.js';
+import { ROWS, sections, strips } from '../src/reference/card/card-content.js';
+import { cardPage } from '../src/reference/card/card-page.js';
+import { drawnStrip } from '../src/reference/card/card-strip.js';
+import { pageName } from '../src/reference/statement-pages.js';
 import { PAPERS } from '../src/shot/settings.js';
 import { run } from './command/run.js';
 import { compileText, said } from './compile.js';

@@ -9,7 +9,7 @@ import { timelines } from '../src/language/catalogue/timelines.js';
 import { typing } from '../src/language/catalogue/typing.js';
 import { words } from '../src/language/catalogue/words.js';
 import { aboutCode } from '../src/language/message.js';
-import { statementPages } from '../src/reference/index.js';
+import { statementPages } from '../src/reference/statement-pages.js';
 
 /** What a message is about, for whoever does not know its code. */
 const SUBJECTS: readonly (readonly [title: string, codes: readonly string[]])[] = [

@@ -1,6 +1,5 @@
-import { ruleOf, type StatementPage, statementPages } from '../src/reference/index.js';
-import { PLACES, syntaxLine } from '../src/reference/syntax-line.js';
-import { idle } from '../src/reference/words.js';
+import { idleWords, ruleOf, type StatementPage, statementPages } from '../src/reference/statement-pages.js';
+import { PLACEHOLDERS, syntaxLine } from '../src/reference/syntax-line.js';
 import type { Crop } from './pictures.js';
 
 /** What is shown of the first example of each page. */
@@ -59,12 +58,12 @@ function what(crop: Crop): string {
 export function statementPage(name: string): string {
   const page = statementPages[name]!;
   const { line, places } = syntaxLine(ruleOf(name).rule);
-  const rest = idle(name);
+  const rest = idleWords(name);
   return `${[
     `# ${name}`,
     `*${page.title}.* Written out of the reference; do not edit. \`cutwright explain ${name}\` says the same.`,
     fence('text', line),
-    `where ${places.map((place) => `${place} is ${PLACES[place].replace(/`/g, '')}`).join('; ')}.`,
+    `where ${places.map((place) => `${place} is ${PLACEHOLDERS[place].replace(/`/g, '')}`).join('; ')}.`,
     page.text,
     ['| written | means |', '| --- | --- |', ...page.parts.map(row)].join('\n'),
     ...(rest.length > 0

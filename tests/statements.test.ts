@@ -6,10 +6,15 @@ import { describe, expect, test } from 'vitest';
 import { type Code, catalogue } from '../src/language/catalogue/index.js';
 import { statementTable } from '../src/language/statements/index.js';
 import { wordsOf } from '../src/language/vocabulary.js';
-import { type PageExample, pageName, ruleOf, statementPages } from '../src/reference/index.js';
-import { plainPage } from '../src/reference/plain.js';
-import { PLACES } from '../src/reference/syntax-line.js';
-import { idle } from '../src/reference/words.js';
+import { plainPage } from '../src/reference/explain-text.js';
+import {
+  idleWords,
+  type PageExample,
+  pageName,
+  ruleOf,
+  statementPages,
+} from '../src/reference/statement-pages.js';
+import { PLACEHOLDERS } from '../src/reference/syntax-line.js';
 import { compileText, said } from './compile.js';
 import { kept, picture } from './pictures.js';
 import { PICTURES, pictureName, statementPage } from './statement-page.js';
@@ -107,7 +112,7 @@ describe.each(Object.keys(MOVES))('behind %s', (name) => {
       const text = `cut 1\ntime 1+0\nA: 1..\nB: 1..\nlevel A free\nlevel B free\nfield P full at 8,0\nfield T 97%\n${move} ${tail}\n`;
       return compileText(text).diagnostics.some(({ code }) => REFUSED.includes(code));
     });
-    expect(idle(name).includes(word)).toBe(refused);
+    expect(idleWords(name).includes(word)).toBe(refused);
   });
 });
 
@@ -158,7 +163,7 @@ test('capitals of the syntax lines are all explained and all used', () => {
     names.flatMap((name) => [...statementPage(name).matchAll(/([A-Z]{3,}) is /g)].map(([, place]) => place)),
   );
   expect([...used].sort()).toEqual(
-    Object.keys(PLACES)
+    Object.keys(PLACEHOLDERS)
       .filter((one) => one.length > 2)
       .sort(),
   );

@@ -3,7 +3,7 @@
 import { createRequire } from 'node:module';
 import { type Piece, productions } from '../src/language/productions.js';
 import { statementTable } from '../src/language/statements/index.js';
-import { pageName } from '../src/reference/index.js';
+import { pageName } from '../src/reference/statement-pages.js';
 
 /** A kind of token in words, and texts that are one. */
 interface Token {

@@ -2,7 +2,7 @@
 
 import { resolve } from 'node:path';
 import type { Host } from '../host/host.js';
-import { cardPage } from '../reference/card/page.js';
+import { cardPage } from '../reference/card/card-page.js';
 import type { Paper } from '../shot/settings.js';
 import { Desk } from './desk.js';
 import { COMMAND_LINE, LineFault } from './line.js';

@@ -1,5 +1,5 @@
 import { basename, dirname, join, relative, resolve } from 'node:path';
-import type { DraftCut } from '../draft/draft.js';
+import type { TableCut } from '../draft/cut-text.js';
 import { compile } from '../episode/compile.js';
 import { cutKey, type Episode } from '../episode/episode.js';
 import { episodeOf } from '../episode/find.js';
@@ -155,7 +155,7 @@ async function ofTable(
     desk.report(read.diagnostics, sources);
     return null;
   }
-  const { readTable } = await import('../draft/table.js');
+  const { readExposureTable: readTable } = await import('../draft/exposure-table.js');
   const { cuts, diagnostics } = readTable(name, read.text);
   desk.report(diagnostics, sources);
   if (cuts.length === 0) return null;
@@ -172,14 +172,14 @@ async function ofTable(
   );
 }
 
-async function drafted(desk: Desk, file: string, cut: DraftCut, { settings }: Episode): Promise<Begun> {
+async function drafted(desk: Desk, file: string, cut: TableCut, { settings }: Episode): Promise<Begun> {
   if (cut.cut === '')
     throw new LineFault(
       'wrong-arguments',
       null,
       'The table does not say which cut it is; name its number, as in `cutwright new cut 13 --from-csv grid.csv`.',
     );
-  const { draft } = await import('../draft/draft.js');
+  const { cutText: draft } = await import('../draft/cut-text.js');
   const { text, unlike } = draft(cut, settings);
   const span = { file, start: 0, end: 0 };
   desk.report(

@@ -3,7 +3,7 @@
 import { type Piece, productions } from '../language/productions.js';
 
 /** What the CAPITALS stand for. */
-export const PLACES = {
+export const PLACEHOLDERS = {
   TIME: "37 frames, 5+12 seconds and frames, 8'04 feet and frames, or a mark: hit, hit+6",
   LENGTH: "37 frames, 5+12 seconds and frames, or 8'04 feet and frames of 35 mm film",
   RANGE: '1+1..5+0, both frames included; 1+1.. goes to the end of the sheet',
@@ -29,9 +29,9 @@ export const PLACES = {
   HOW: 'how the way is spread, and what else may stand behind: see the table',
 } as const;
 
-export type PlaceName = keyof typeof PLACES;
+export type PlaceholderName = keyof typeof PLACEHOLDERS;
 
-const RULES: Readonly<Record<string, PlaceName>> = {
+const RULES: Readonly<Record<string, PlaceholderName>> = {
   position: 'TIME',
   length: 'LENGTH',
   range: 'RANGE',
@@ -49,7 +49,7 @@ const RULES: Readonly<Record<string, PlaceName>> = {
   degrees: 'ANGLE',
 };
 
-const TOKENS: Readonly<Record<string, PlaceName>> = {
+const TOKENS: Readonly<Record<string, PlaceholderName>> = {
   Percent: 'SHARE',
   FieldNumber: 'FIELDS',
   FieldPart: 'FIELDS',
@@ -65,7 +65,7 @@ const TOKENS: Readonly<Record<string, PlaceName>> = {
 };
 
 /** What a name is in the rule where it stands, if it is more than a name. */
-const NAMED: Readonly<Record<string, PlaceName>> = {
+const NAMED: Readonly<Record<string, PlaceholderName>> = {
   timeline: 'LEVEL',
   names: 'LEVEL',
   levelStatement: 'LEVEL',
@@ -82,7 +82,7 @@ const BRACKETS = new Set(['(', ')', '[', ']', '{', '}', '|']);
 export interface SyntaxLine {
   readonly line: string;
   /** The capitals that it holds, in the order of their first use. */
-  readonly places: readonly PlaceName[];
+  readonly places: readonly PlaceholderName[];
 }
 
 export function syntaxLine(rule: string): SyntaxLine {
@@ -90,8 +90,8 @@ export function syntaxLine(rule: string): SyntaxLine {
     .replace(/ ?@ ?/g, '@')
     .replace(/ ([,:])/g, '$1')
     .replace(/, /g, ',');
-  const names = [...line.matchAll(/[A-Z]{2,}/g)].map(([name]) => name as PlaceName);
-  return { line, places: [...new Set(names)].filter((name) => Object.hasOwn(PLACES, name)) };
+  const names = [...line.matchAll(/[A-Z]{2,}/g)].map(([name]) => name as PlaceholderName);
+  return { line, places: [...new Set(names)].filter((name) => Object.hasOwn(PLACEHOLDERS, name)) };
 }
 
 function written(piece: Piece, rule: string): string {

@@ -4,7 +4,7 @@ import { type Code, catalogue } from '../../src/language/catalogue/index.js';
 import { aboutCode } from '../../src/language/message.js';
 import { byWord } from '../../src/language/statements/index.js';
 import { wordsOf } from '../../src/language/vocabulary.js';
-import { statementPages } from '../../src/reference/index.js';
+import { statementPages } from '../../src/reference/statement-pages.js';
 import { CUT, run, runOn } from './run.js';
 
 const COMMANDS = ['check', 'build', 'export', 'show', 'blank', 'explain'];

@@ -4,7 +4,7 @@ import { dirname, relative } from 'node:path';
 import type { Found } from '../../episode/find.js';
 import type { Host } from '../../host/host.js';
 import { reasonOf } from '../../host/reasons.js';
-import type { Preview } from '../../preview/server.js';
+import type { Preview } from '../../preview/preview-server.js';
 import type { Settings } from '../../shot/settings.js';
 import { type Eyes, open, type Place } from './eyes.js';
 import { type Wanted, Watcher } from './watcher.js';
@@ -83,7 +83,7 @@ class PortTaken extends Error {}
 
 async function view(host: Host, watcher: Watcher, { strict }: Wanted, port: number): Promise<Preview> {
   const [{ openPreview }, { View }] = await Promise.all([
-    import('../../preview/server.js'),
+    import('../../preview/preview-server.js'),
     import('./view.js'),
   ]);
   const font = (weight: 'regular' | 'bold'): Uint8Array => {

@@ -4,9 +4,9 @@ import { resolve } from 'node:path';
 import type { Compiled } from '../../episode/compile.js';
 import type { Host } from '../../host/host.js';
 import { lines, lineText, withoutMark } from '../../language/source.js';
-import { problemsOf } from '../../preview/problems.js';
-import type { Preview } from '../../preview/server.js';
-import type { ShownCut, ShownPage, Stretch } from '../../preview/shown.js';
+import { problemsOf } from '../../preview/page-problems.js';
+import type { Preview } from '../../preview/preview-server.js';
+import type { FrameStretch, ShownCut, ShownPage } from '../../preview/shown-cut.js';
 import { framesAt } from '../../solve/where.js';
 import { errorsOf, numberIn } from '../outcome.js';
 import type { Copy, Press } from '../press.js';
@@ -77,7 +77,7 @@ export class View implements Viewer {
   }
 
   /** `asked`: a path as an editor gives it. Only what the cut was made of has frames; nothing is read. */
-  private framesAt(asked: string, line: number, { shot, sources }: Compiled): readonly Stretch[] | null {
+  private framesAt(asked: string, line: number, { shot, sources }: Compiled): readonly FrameStretch[] | null {
     if (asked.includes('\0')) return null;
     const real = this.host.real(resolve(this.host.cwd, asked));
     const name = [...sources.keys()].find((one) => this.host.real(resolve(this.host.cwd, one)) === real);

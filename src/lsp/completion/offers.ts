@@ -4,7 +4,7 @@ import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscod
 import { partsOf } from '../../language/assist.js';
 import { byWord } from '../../language/statements/index.js';
 import type { Item } from '../../language/tree.js';
-import { statementPages } from '../../reference/index.js';
+import { statementPages } from '../../reference/statement-pages.js';
 import type { NameKind } from '../names.js';
 import type { Analysis } from '../workspace.js';
 

@@ -2,8 +2,7 @@
 
 import { byWord } from '../../language/statements/index.js';
 import type { Statement } from '../../language/tree.js';
-import { ruleOf, statementPages } from '../../reference/index.js';
-import { holds } from '../../reference/words.js';
+import { holdsWord, ruleOf, statementPages } from '../../reference/statement-pages.js';
 import { touches } from '../names.js';
 import type { Analysis } from '../workspace.js';
 
@@ -35,6 +34,6 @@ export function wordInside(
   const word = token.kind.slice(1, -1);
   const first = text.text.slice(statement.word.start, statement.word.end).normalize('NFKC');
   const page = statementPages[statement.kind === 'timeline' ? 'timeline' : first];
-  const part = page?.parts.find(([written]) => holds(written, word));
+  const part = page?.parts.find(([written]) => holdsWord(written, word));
   return part ? `\`${part[0]}\`: ${part[1]}` : null;
 }

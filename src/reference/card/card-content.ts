@@ -1,9 +1,9 @@
 /** What stands on the card: the language on one page. */
 
-import { ruleOf, statementPages } from '../index.js';
+import { ruleOf, statementPages } from '../statement-pages.js';
 
 /** A timeline and what it prints over `ROWS` frames. */
-export interface Strip {
+export interface CardStrip {
   readonly typed: string;
   readonly meaning: string;
 }
@@ -11,7 +11,7 @@ export interface Strip {
 /** Frames that a strip shows. */
 export const ROWS = 10;
 
-export const strips: readonly Strip[] = [
+export const strips: readonly CardStrip[] = [
   { typed: '1:4 2..', meaning: 'key 1 for 4 frames, key 2 to the end' },
   { typed: '1---2', meaning: '- is one in-between; on twos if nothing is said' },
   { typed: '1-=-2', meaning: '= is a breakdown' },
@@ -25,18 +25,18 @@ export const strips: readonly Strip[] = [
 ];
 
 /** Something that is typed, and what it says. */
-export type Row = readonly [typed: string, meaning: string];
+export type CardRow = readonly [typed: string, meaning: string];
 
-export interface Section {
+export interface CardSection {
   readonly title: string;
-  readonly rows: readonly Row[];
+  readonly rows: readonly CardRow[];
 }
 
 /** A statement by its example in the grammar and the title of its page. */
-const statement = (name: string): Row => [ruleOf(name).example, statementPages[name]!.title];
+const statement = (name: string): CardRow => [ruleOf(name).example, statementPages[name]!.title];
 
 /** `commands`: the program's own, with what they do. */
-export function sections(commands: readonly Row[]): Section[] {
+export function sections(commands: readonly CardRow[]): CardSection[] {
   return [
     {
       title: 'Times',

@@ -1,10 +1,10 @@
 /** What the page asks for, from memory: no way ever becomes the path of a file. */
 
 import { printSvg } from '../print/svg.js';
-import type { ShownCut, Stretch } from './shown.js';
+import type { FrameStretch, ShownCut } from './shown-cut.js';
 
 /** The line of a cut in the list. */
-export interface Summary {
+export interface CutSummary {
   readonly id: string;
   readonly file: string;
   readonly number: string;
@@ -17,18 +17,18 @@ export interface Summary {
 }
 
 /** Rows to be shown, cut by cut. */
-export interface Lit {
+export interface LineFrames {
   readonly line: number;
-  readonly cuts: readonly { readonly id: string; readonly frames: readonly Stretch[] }[];
+  readonly cuts: readonly { readonly id: string; readonly frames: readonly FrameStretch[] }[];
 }
 
-export class Answers {
+export class PreviewStore {
   private readonly cuts = new Map<string, { readonly cut: ShownCut; readonly version: number }>();
   private order: readonly string[] = [];
   private versions = 0;
 
   /** Puts a cut in the place of its earlier self; `fresh`: it has none. */
-  put(cut: ShownCut): { readonly summary: Summary; readonly fresh: boolean } {
+  put(cut: ShownCut): { readonly summary: CutSummary; readonly fresh: boolean } {
     const version = ++this.versions;
     const fresh = !this.cuts.has(cut.id);
     this.cuts.set(cut.id, { cut, version });
@@ -42,7 +42,7 @@ export class Answers {
     for (const id of this.cuts.keys()) if (!all.has(id)) this.cuts.delete(id);
   }
 
-  summaries(): readonly Summary[] {
+  summaries(): readonly CutSummary[] {
     return this.order.flatMap((id) => {
       const known = this.cuts.get(id);
       return known ? [summary(known.cut, known.version)] : [];
@@ -80,7 +80,7 @@ export class Answers {
   }
 
   /** The rows of a line; null where no cut has to do with the file. */
-  lit(file: string, line: number): Lit | null {
+  lit(file: string, line: number): LineFrames | null {
     const all = this.order.flatMap((id) => {
       const frames = this.cuts.get(id)?.cut.framesAt(file, line);
       return frames ? [{ id, frames }] : [];
@@ -91,6 +91,6 @@ export class Answers {
   }
 }
 
-function summary({ id, file, number, title, state, fault, problems }: ShownCut, version: number): Summary {
+function summary({ id, file, number, title, state, fault, problems }: ShownCut, version: number): CutSummary {
   return { id, file, number, title, state, fault, problems: problems.length, version };
 }

@@ -4,12 +4,12 @@ import { CsvError, parse } from 'csv-parse/sync';
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import type { DrawingKind } from '../solve/solved.js';
-import type { DraftCut } from './draft.js';
-import { betweenParts, type Drawn, isKeyName, type Run } from './runs.js';
+import type { TableCut } from './cut-text.js';
+import { betweenParts, type ExposureRun, isKeyName, type TableLevel } from './exposure-runs.js';
 
-export interface Table {
+export interface ExposureTable {
   /** In the order in which they first stand in the table. `cut` is '' where the table has no numbers. */
-  readonly cuts: readonly DraftCut[];
+  readonly cuts: readonly TableCut[];
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -18,7 +18,7 @@ const COLUMNS = ['cut', 'level', 'frame', 'kind', 'drawing', 'cel', 'starts'] as
 /** The most frames of a cut that are taken, ten minutes at 120 a second. */
 const MOST_FRAMES = 72_000;
 
-interface Record {
+interface TableRow {
   readonly cells: readonly string[];
   /** Where it stands in the text. */
   readonly start: number;
@@ -26,24 +26,24 @@ interface Record {
 }
 
 /** Reads either form: a row a level and frame, as it is exported, or a row a frame with a column a level. The first fault ends it. */
-export function readTable(file: string, text: string): Table {
+export function readExposureTable(file: string, text: string): ExposureTable {
   try {
     const records = recordsOf(file, text);
     const [header, ...rows] = records;
     if (!header || (header.cells.length === 1 && header.cells[0]!.trim() === ''))
-      throw new Fault(
+      throw new TableFault(
         { file, start: 0, end: 0 },
         'The table is empty: its first row should name its columns.',
       );
-    const reader = new Reader(file, header, rows);
+    const reader = new TableReader(file, header, rows);
     return { cuts: reader.cuts(), diagnostics: [] };
   } catch (fault) {
-    if (!(fault instanceof Fault)) throw fault;
+    if (!(fault instanceof TableFault)) throw fault;
     return { cuts: [], diagnostics: [diagnose('table-faulty', fault.span, fault.message)] };
   }
 }
 
-class Fault extends Error {
+class TableFault extends Error {
   constructor(
     readonly span: Span,
     message: string,
@@ -52,7 +52,7 @@ class Fault extends Error {
   }
 }
 
-function recordsOf(file: string, text: string): Record[] {
+function recordsOf(file: string, text: string): TableRow[] {
   try {
     const options = {
       raw: true,
@@ -81,22 +81,22 @@ function recordsOf(file: string, text: string): Record[] {
       fault.code === 'CSV_QUOTE_NOT_CLOSED'
         ? 'A quote that is opened here is never closed.'
         : `This is no CSV: ${fault.message.charAt(0).toLowerCase()}${fault.message.slice(1)}.`;
-    throw new Fault(span, what);
+    throw new TableFault(span, what);
   }
 }
 
-class Reader {
+class TableReader {
   private readonly names: readonly string[];
 
   constructor(
     private readonly file: string,
-    private readonly header: Record,
-    private readonly rows: readonly Record[],
+    private readonly header: TableRow,
+    private readonly rows: readonly TableRow[],
   ) {
     this.names = header.cells.map((cell) => cell.trim());
   }
 
-  cuts(): DraftCut[] {
+  cuts(): TableCut[] {
     if (this.rows.length === 0) this.fail(this.header, 0, 'The table has no row below its header.');
     for (const row of this.rows)
       if (row.cells.length !== this.names.length)
@@ -109,7 +109,7 @@ class Reader {
   }
 
   /** A row a level and frame. */
-  private exported(): DraftCut[] {
+  private exported(): TableCut[] {
     for (const [i, name] of this.names.entries()) {
       if ((COLUMNS as readonly string[]).includes(name)) continue;
       const offer = nearest(name, COLUMNS);
@@ -122,17 +122,17 @@ class Reader {
     const at = Object.fromEntries(COLUMNS.map((name) => [name, this.names.indexOf(name)]));
     for (const name of ['level', 'frame', 'drawing'] as const)
       if (at[name]! < 0) this.fail(this.header, 0, `The table has no column \`${name}\`.`);
-    const cuts = new Map<string, Map<string, Builder>>();
+    const cuts = new Map<string, Map<string, LevelBuilder>>();
     for (const row of this.rows) {
       const cell = (name: (typeof COLUMNS)[number]): string =>
         at[name]! < 0 ? '' : row.cells[at[name]!]!.trim();
       const cut = cell('cut');
-      const levels = cuts.get(cut) ?? new Map<string, Builder>();
+      const levels = cuts.get(cut) ?? new Map<string, LevelBuilder>();
       cuts.set(cut, levels);
       if (cut !== '' && !/^[\p{L}\p{Nd}_]+$/u.test(cut))
         this.fail(row, at.cut!, `\`${cut}\` is no number of a cut.`);
       const level = this.level(row, at.level!, cell('level'));
-      const builder = levels.get(level) ?? new Builder(level);
+      const builder = levels.get(level) ?? new LevelBuilder(level);
       levels.set(level, builder);
       const frame = this.frame(row, at.frame!, cell('frame'), builder.frames + 1, `of level ${level}`);
       const drawing = cell('drawing') === '' ? null : this.drawing(row, at.drawing!, cell('drawing'));
@@ -149,7 +149,7 @@ class Reader {
   }
 
   /** A row a frame; what a cell leaves empty goes on. */
-  private grid(): DraftCut[] {
+  private grid(): TableCut[] {
     const frameAt = this.names.findIndex((name) => name.toLowerCase() === 'frame');
     if (frameAt < 0)
       this.fail(
@@ -158,7 +158,7 @@ class Reader {
         'The first row names no column `frame`; a grid is headed `frame,A,B`, an exported table `cut,level,frame,…`.',
       );
     const levels = this.names.flatMap((name, i) =>
-      i === frameAt ? [] : [{ i, builder: new Builder(this.level(this.header, i, name)) }],
+      i === frameAt ? [] : [{ i, builder: new LevelBuilder(this.level(this.header, i, name)) }],
     );
     const twice = levels.find(({ builder, i }) => this.names.indexOf(builder.name) < i);
     if (twice) this.fail(this.header, twice.i, `Level ${twice.builder.name} has two columns.`);
@@ -189,7 +189,7 @@ class Reader {
     ];
   }
 
-  private cut(cut: string, builders: readonly Builder[]): DraftCut {
+  private cut(cut: string, builders: readonly LevelBuilder[]): TableCut {
     const longest = builders.reduce((a, b) => (b.frames > a.frames ? b : a));
     const short = builders.find(({ frames }) => frames < longest.frames);
     if (short)
@@ -201,14 +201,14 @@ class Reader {
     return { cut, title: '', levels: builders.map((builder) => builder.drawn()) };
   }
 
-  private level(row: Record, column: number, name: string): string {
+  private level(row: TableRow, column: number, name: string): string {
     const known = name.normalize('NFC');
     if (!/^\p{L}[\p{L}\p{M}\p{Nd}_]*$/u.test(known))
       this.fail(row, column, `\`${name}\` is no name of a level, such as A, BG or ア.`);
     return known;
   }
 
-  private frame(row: Record, column: number, text: string, wanted: number, whose: string): number {
+  private frame(row: TableRow, column: number, text: string, wanted: number, whose: string): number {
     if (!/^\d{1,6}$/.test(text) || Number(text) < 1)
       this.fail(row, column, `\`${text}\` is no frame, counted from 1.`);
     const frame = Number(text);
@@ -221,7 +221,7 @@ class Reader {
     return this.fail(row, column, words);
   }
 
-  private drawing(row: Record, column: number, name: string): string {
+  private drawing(row: TableRow, column: number, name: string): string {
     if (isKeyName(name) || betweenParts(name)) return name;
     return this.fail(
       row,
@@ -230,7 +230,7 @@ class Reader {
     );
   }
 
-  private kind(row: Record, column: number, text: string, drawing: string | null): Run['kind'] {
+  private kind(row: TableRow, column: number, text: string, drawing: string | null): ExposureRun['kind'] {
     if (column < 0) return drawing === null ? 'empty' : isKeyName(drawing) ? 'key' : 'inbetween';
     const kinds = ['key', 'breakdown', 'inbetween', 'empty'] as const;
     const kind = kinds.find((one) => one === text);
@@ -252,18 +252,18 @@ class Reader {
     return kind;
   }
 
-  private cel(row: Record, column: number, text: string): number {
+  private cel(row: TableRow, column: number, text: string): number {
     if (/^\d{1,6}$/.test(text) && Number(text) > 0) return Number(text);
     return this.fail(row, column, `\`${text}\` is no number of a finished drawing.`);
   }
 
   /** Row and column are in the message, since a table is looked at in a program that shows them. */
-  private fail(row: Record, column: number, message: string): never {
+  private fail(row: TableRow, column: number, message: string): never {
     const at = this.rows.indexOf(row) + 2;
     const start = row.start + cellStart(row.raw, column);
     const cell = row.cells[Math.max(0, column)] ?? '';
     const span = { file: this.file, start, end: start + Math.max(cell.length, 0) };
-    throw new Fault(span, `Row ${at}, column ${Math.max(0, column) + 1}: ${message}`);
+    throw new TableFault(span, `Row ${at}, column ${Math.max(0, column) + 1}: ${message}`);
   }
 }
 
@@ -279,21 +279,21 @@ function cellStart(raw: string, column: number): number {
 }
 
 /** The runs of one level, frame by frame. */
-class Builder {
+class LevelBuilder {
   frames = 0;
   readonly kinds = new Map<string, DrawingKind>();
-  private readonly runs: { drawing: string | null; kind: Run['kind']; frames: number }[] = [];
+  private readonly runs: { drawing: string | null; kind: ExposureRun['kind']; frames: number }[] = [];
   private readonly cels = new Map<string, number>();
   private readonly byCel = new Map<number, string>();
 
   constructor(readonly name: string) {}
 
-  get last(): Run | undefined {
+  get last(): ExposureRun | undefined {
     return this.runs.at(-1);
   }
 
   /** False where a drawing has two numbers, or a number two drawings. */
-  add(frame: number, drawing: string | null, kind: Run['kind'], cel: number | null): boolean {
+  add(frame: number, drawing: string | null, kind: ExposureRun['kind'], cel: number | null): boolean {
     this.frames = frame;
     if (drawing !== null && kind !== 'empty') this.kinds.set(drawing, kind);
     const last = this.runs.at(-1);
@@ -306,7 +306,7 @@ class Builder {
     return fits;
   }
 
-  drawn(): Drawn {
+  drawn(): TableLevel {
     // A breakdown that is marked once is one everywhere.
     const runs = this.runs.map((run) =>
       run.drawing === null ? run : { ...run, kind: this.kinds.get(run.drawing) ?? run.kind },

@@ -2,8 +2,8 @@
 
 import { networkInterfaces } from 'node:os';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { openPreview, type Preview } from '../../src/preview/server.js';
-import type { ShownCut } from '../../src/preview/shown.js';
+import { openPreview, type Preview } from '../../src/preview/preview-server.js';
+import type { ShownCut } from '../../src/preview/shown-cut.js';
 import { page, text } from '../print/documents.js';
 import { ask, raw } from './raw.js';
 

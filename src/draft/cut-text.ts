@@ -7,20 +7,19 @@ import { bind } from '../shot/bind.js';
 import type { Settings } from '../shot/settings.js';
 import { solve } from '../solve/solve.js';
 import type { SolvedLevel } from '../solve/solved.js';
-import { itemsOf, type Piece } from './items.js';
-import { sharePhrases } from './phrases.js';
-import { betweenParts, type Drawn, type Typed, typed } from './runs.js';
-import { framesText, itemsText } from './write.js';
+import { betweenParts, notationOf, type RunNotation, type TableLevel } from './exposure-runs.js';
+import { type DraftItem, shortestItems } from './item-search.js';
+import { framesText, itemsText, sharePhrases } from './item-text.js';
 
-export interface DraftCut {
+export interface TableCut {
   /** Its number. */
   readonly cut: string;
   readonly title: string;
   /** In the order of the stack, bottom to top; all of one length. */
-  readonly levels: readonly Drawn[];
+  readonly levels: readonly TableLevel[];
 }
 
-export interface Draft {
+export interface CutText {
   readonly text: string;
   /** Levels whose exposures, names or numbers the language cannot say just as the table has them. */
   readonly unlike: readonly string[];
@@ -30,46 +29,50 @@ export interface Draft {
  * How a level is written, from the clearest on: with dashes and cycles; the same without cycles; each drawing by its name, the
  * names being made by a `cels` line.
  */
-type Way = 'cycles' | 'plain' | 'names';
-const NEXT: Readonly<Record<Way, Way | null>> = { cycles: 'plain', plain: 'names', names: null };
+type WritingStyle = 'cycles' | 'plain' | 'names';
+const NEXT: Readonly<Record<WritingStyle, WritingStyle | null>> = {
+  cycles: 'plain',
+  plain: 'names',
+  names: null,
+};
 
-export function draft(cut: DraftCut, settings: Settings): Draft {
-  const ways = new Map<string, Way>(
-    cut.levels.map((level) => [level.name, typed(level.runs).whole ? 'cycles' : 'names']),
+export function cutText(cut: TableCut, settings: Settings): CutText {
+  const ways = new Map<string, WritingStyle>(
+    cut.levels.map((level) => [level.name, notationOf(level.runs).whole ? 'cycles' : 'names']),
   );
   for (;;) {
     const plain = new Map(
-      cut.levels.map((level) => [level.name, piecesOf(level, ways.get(level.name)!, settings)]),
+      cut.levels.map((level) => [level.name, levelItems(level, ways.get(level.name)!, settings)]),
     );
     const written = numbered(cut, plain, ways, settings);
     const wrong = written.unlike.filter((name) => NEXT[ways.get(name)!] !== null);
-    if (wrong.length === 0) return shared(cut, plain, written, settings);
+    if (wrong.length === 0) return withPhrases(cut, plain, written, settings);
     for (const name of wrong) ways.set(name, NEXT[ways.get(name)!]!);
   }
 }
 
-type Pieces = ReadonlyMap<string, readonly Piece[]>;
+type LevelItems = ReadonlyMap<string, readonly DraftItem[]>;
 
-function piecesOf({ runs }: Drawn, way: Way, { on }: Settings): readonly Piece[] {
-  if (way !== 'names') return itemsOf(runs, typed(runs), on, way === 'cycles');
-  const how = runs.map(({ kind }): Typed => (kind === 'key' || kind === 'empty' ? kind : 'reference'));
-  return itemsOf(runs, { how, wraps: [], whole: false }, on);
+function levelItems({ runs }: TableLevel, way: WritingStyle, { on }: Settings): readonly DraftItem[] {
+  if (way !== 'names') return shortestItems(runs, notationOf(runs), on, way === 'cycles');
+  const how = runs.map(({ kind }): RunNotation => (kind === 'key' || kind === 'empty' ? kind : 'reference'));
+  return shortestItems(runs, { how, wraps: [], whole: false }, on);
 }
 
-interface Written extends Draft {
+interface NumberedText extends CutText {
   readonly head: readonly string[];
   readonly cels: readonly string[];
 }
 
 /** With what makes the finished numbers those of the table: nothing, `numbering frame`, or `cels` lines. */
 function numbered(
-  cut: DraftCut,
-  pieces: Pieces,
-  ways: ReadonlyMap<string, Way>,
+  cut: TableCut,
+  pieces: LevelItems,
+  ways: ReadonlyMap<string, WritingStyle>,
   settings: Settings,
-): Written {
+): NumberedText {
   const pinned = cut.levels.filter(({ name }) => ways.get(name) === 'names');
-  const lines = (levels: readonly Drawn[]) =>
+  const lines = (levels: readonly TableLevel[]) =>
     levels.flatMap((level) => celsLine(level, ways.get(level.name) === 'names') ?? []);
   const tries: { head: string[]; cels: string[] }[] = [{ head: [], cels: lines(pinned) }];
   const first = attempt(tries[0]!);
@@ -82,14 +85,14 @@ function numbered(
   const moved = cut.levels.filter(({ name }) => first.unlike.includes(name) || ways.get(name) === 'names');
   return attempt({ head: [], cels: lines(moved) });
 
-  function attempt({ head, cels }: { head: readonly string[]; cels: readonly string[] }): Written {
+  function attempt({ head, cels }: { head: readonly string[]; cels: readonly string[] }): NumberedText {
     const text = textOf(cut, pieces, { head, cels, phrases: [], items: new Map() }, settings);
     return { text, head, cels, unlike: unlike(cut, text, settings) };
   }
 }
 
 /** With phrases where several levels play the same. */
-function shared(cut: DraftCut, pieces: Pieces, written: Written, settings: Settings): Draft {
+function withPhrases(cut: TableCut, pieces: LevelItems, written: NumberedText, settings: Settings): CutText {
   const texts = new Map([...pieces].map(([name, items]) => [name, itemsText(items, settings.fps)]));
   const { phrases, items } = sharePhrases(texts);
   if (phrases.length === 0) return written;
@@ -99,7 +102,7 @@ function shared(cut: DraftCut, pieces: Pieces, written: Written, settings: Setti
   return same.length <= written.unlike.length ? { text, unlike: same } : written;
 }
 
-interface Parts {
+interface TextParts {
   readonly head: readonly string[];
   readonly cels: readonly string[];
   readonly phrases: readonly string[];
@@ -107,7 +110,7 @@ interface Parts {
   readonly items: ReadonlyMap<string, string>;
 }
 
-function textOf(cut: DraftCut, pieces: Pieces, parts: Parts, { fps, on }: Settings): string {
+function textOf(cut: TableCut, pieces: LevelItems, parts: TextParts, { fps, on }: Settings): string {
   const length = cut.levels[0]?.runs.reduce((sum, { frames }) => sum + frames, 0) ?? 0;
   const quoted = cut.title === '' ? '' : ` ${quote(cut.title)}`;
   const timelines = [...pieces].map(
@@ -127,7 +130,7 @@ function textOf(cut: DraftCut, pieces: Pieces, parts: Parts, { fps, on }: Settin
 }
 
 /** Levels that a text does not show as the table has them. */
-function unlike(cut: DraftCut, text: string, settings: Settings): string[] {
+function unlike(cut: TableCut, text: string, settings: Settings): string[] {
   const parsed = parse('draft.cut', text);
   const { shot, diagnostics } = bind(parsed.tree, [], settings);
   const solved = shot && solve(shot);
@@ -143,7 +146,7 @@ function unlike(cut: DraftCut, text: string, settings: Settings): string[] {
  * Drawing by drawing the same, under the same names: but that a name may be shorter, `1.1` for `1>2.1`, where the key leads to
  * another one only in what no frame shows.
  */
-function shows(solved: SolvedLevel | undefined, { runs, cels }: Drawn): boolean {
+function shows(solved: SolvedLevel | undefined, { runs, cels }: TableLevel): boolean {
   if (!solved) return false;
   const renamed = new Map<string, string>();
   let frame = 0;
@@ -165,7 +168,7 @@ function shows(solved: SolvedLevel | undefined, { runs, cels }: Drawn): boolean 
 const shortName = (name: string): string => name.replace(/>\w+(?=\.)|\/\d+$/g, '');
 
 /** Whether each drawing's number is the frame on which it is first shown. */
-function byFrame({ runs, cels }: Drawn): boolean {
+function byFrame({ runs, cels }: TableLevel): boolean {
   let frame = 1;
   const seen = new Set<string>();
   for (const { drawing, frames } of runs) {
@@ -180,11 +183,11 @@ function byFrame({ runs, cels }: Drawn): boolean {
  * The line that gives a level's drawings the numbers of the table; null where it says none. `bare`: names as they are, for
  * passages that stand nowhere.
  */
-function celsLine({ name, runs, cels }: Drawn, bare: boolean): string | null {
+function celsLine({ name, runs, cels }: TableLevel, bare: boolean): string | null {
   const numbers = cels ?? natural(runs);
   const last = Math.max(0, ...numbers.values());
   if (last === 0) return null;
-  const ways = waysOf(runs);
+  const ways = leadsTo(runs);
   const byNumber = new Map([...numbers].map(([drawing, cel]) => [cel, drawing]));
   const names = Array.from({ length: last }, (_, i) => {
     const drawing = byNumber.get(i + 1);
@@ -197,7 +200,7 @@ function celsLine({ name, runs, cels }: Drawn, bare: boolean): string | null {
 }
 
 /** 1, 2, 3 … in the order in which they are first shown. */
-function natural(runs: Drawn['runs']): Map<string, number> {
+function natural(runs: TableLevel['runs']): Map<string, number> {
   const numbers = new Map<string, number>();
   for (const { drawing } of runs)
     if (drawing !== null && !numbers.has(drawing)) numbers.set(drawing, numbers.size + 1);
@@ -205,9 +208,9 @@ function natural(runs: Drawn['runs']): Map<string, number> {
 }
 
 /** The key that each in-between leads to, where its passage stands somewhere as a whole. */
-function waysOf(runs: Drawn['runs']): Map<string, string> {
+function leadsTo(runs: TableLevel['runs']): Map<string, string> {
   const ways = new Map<string, string>();
-  const { how } = typed(runs);
+  const { how } = notationOf(runs);
   let to: string | null = null;
   for (let i = runs.length - 1; i >= 0; i--) {
     const { drawing, kind } = runs[i]!;

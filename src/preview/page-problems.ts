@@ -3,7 +3,7 @@
 import type { Diagnostic } from '../language/diagnostic.js';
 import { actionOf, messageOf, noteOf } from '../language/message.js';
 import { lines, lineText, placeAt, withoutMark, withoutTabs } from '../language/source.js';
-import type { Problem } from './shown.js';
+import type { PageProblem } from './shown-cut.js';
 
 /** Lines of the text before and after the one that is wrong. */
 const AROUND = 2;
@@ -15,7 +15,7 @@ const MOST = 100;
 export function problemsOf(
   diagnostics: readonly Diagnostic[],
   sources: ReadonlyMap<string, string>,
-): readonly Problem[] {
+): readonly PageProblem[] {
   const tables = new Map<string, ReturnType<typeof lines>>();
   const tableOf = (file: string) => {
     const text = sources.get(file);

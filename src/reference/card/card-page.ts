@@ -7,8 +7,8 @@ import type { Mark, Metrics, Page } from '../../sheet/marks.js';
 import { cached } from '../../sheet/measure.js';
 import { PAPER_MM } from '../../sheet/papers.js';
 import type { Paper } from '../../shot/settings.js';
-import { type Row, type Section, sections, strips } from './content.js';
-import { drawnStrip } from './strip.js';
+import { type CardRow, type CardSection, sections, strips } from './card-content.js';
+import { drawnStrip } from './card-strip.js';
 
 const MARGIN = 8;
 const COLUMNS = 4;
@@ -19,7 +19,7 @@ const LEAST = 2.12;
 const STEP = 0.02;
 
 /** The same metrics and commands give the same page. */
-export function cardPage(paper: Paper, commands: readonly Row[], metrics: Metrics): Page {
+export function cardPage(paper: Paper, commands: readonly CardRow[], metrics: Metrics): Page {
   const { widthMm: short, heightMm: long } = PAPER_MM[paper];
   const [widthMm, heightMm] = [long, short];
   const kept = cached(metrics);
@@ -96,7 +96,7 @@ const AFTER_SECTION = 0.5;
 
 /** All sections in columns, at one size; null where they do not fit. */
 function columnMarks(
-  all: readonly Section[],
+  all: readonly CardSection[],
   sizeMm: number,
   { widthMm, from, to }: Room,
   metrics: Metrics,

@@ -30,7 +30,7 @@ export type Admission =
   | { readonly refused: 403 | 404 | 405 | 414 };
 
 /** `port`: where the server listens. */
-export function admit(request: IncomingMessage, token: string, port: number): Admission {
+export function admitRequest(request: IncomingMessage, token: string, port: number): Admission {
   const { method, url = '', rawHeaders } = request;
   const hosts = rawHeaders.filter((_, i) => i % 2 === 0 && rawHeaders[i]!.toLowerCase() === 'host');
   const own = [`127.0.0.1:${port}`, `localhost:${port}`, `[::1]:${port}`];

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { draft } from '../../src/draft/draft.js';
-import { readTable } from '../../src/draft/table.js';
+import { cutText } from '../../src/draft/cut-text.js';
+import { readExposureTable } from '../../src/draft/exposure-table.js';
 import { toCsv } from '../../src/export/csv.js';
 import { messageOf } from '../../src/language/message.js';
 import { defaults } from '../../src/shot/settings.js';
@@ -13,9 +13,9 @@ describe('an exported table', () => {
     for (const { solved } of (await compileFiles('examples/saltmarsh', 'examples/west')).values()) {
       if (!solved) continue;
       const table = toCsv(solved, 'exposures');
-      const { cuts, diagnostics } = readTable('t.csv', table);
+      const { cuts, diagnostics } = readExposureTable('t.csv', table);
       expect(diagnostics).toEqual([]);
-      const { text } = draft(cuts[0]!, { ...defaults, fps: solved.shot.fps });
+      const { text } = cutText(cuts[0]!, { ...defaults, fps: solved.shot.fps });
       const typed = solved.shot.fps === 24 ? text : text.replace(/^cut.*/, `$&\nfps ${solved.shot.fps}`);
       expect(toCsv(compileText(typed).solved!, 'exposures'), typed).toBe(table);
     }
@@ -23,7 +23,7 @@ describe('an exported table', () => {
 
   test('of several cuts gives each, also with a byte-order mark, LF and quotes', () => {
     const rows = '7,A,1,key,1,1,true\n7,A,2,key,1,1,false\n"8","A",1,empty,,,true\n';
-    const { cuts, diagnostics } = readTable('t.csv', `\uFEFF${HEADER.replace('\r', '')}${rows}`);
+    const { cuts, diagnostics } = readExposureTable('t.csv', `\uFEFF${HEADER.replace('\r', '')}${rows}`);
     expect(diagnostics).toEqual([]);
     expect(cuts.map(({ cut, levels }) => [cut, levels[0]!.runs])).toEqual([
       ['7', [{ drawing: '1', kind: 'key', frames: 2 }]],
@@ -34,8 +34,8 @@ describe('an exported table', () => {
 
 describe('a grid', () => {
   test('is held where a cell is empty', () => {
-    const { cuts } = readTable('g.csv', 'frame,A,ア\n1,1,x\n2,,\n3,1.1=,1\n4,1.2,\n5,2,x\n');
-    expect(draft({ ...cuts[0]!, cut: '3' }, defaults).text).toBe(
+    const { cuts } = readExposureTable('g.csv', 'frame,A,ア\n1,1,x\n2,,\n3,1.1=,1\n4,1.2,\n5,2,x\n');
+    expect(cutText({ ...cuts[0]!, cut: '3' }, defaults).text).toBe(
       'cut 3\ntime 5\n\nA:  1 on 1 =-2\nア: x 1 x..\n',
     );
   });
@@ -71,7 +71,7 @@ describe('a fault is told once, with row and column, and points at the cell', ()
     ],
     [`${HEADER}1/2,A,1,key,1,1,true\n`, '`1/2` is no number of a cut.'],
   ])('%j', (text, message) => {
-    const { cuts, diagnostics } = readTable('t.csv', text);
+    const { cuts, diagnostics } = readExposureTable('t.csv', text);
     expect(cuts).toEqual([]);
     expect(diagnostics).toHaveLength(1);
     expect(messageOf(diagnostics[0]!, 'en')).toContain(message);
@@ -85,8 +85,8 @@ describe('a fault is told once, with row and column, and points at the cell', ()
 test('ten minutes on ones of a level with a long cycle take no more steps than a short one a frame', () => {
   const rows = (count: number) =>
     Array.from({ length: count }, (_, i) => `${i + 1},${i % 97 === 96 ? 'x' : (i * 7) % 89}`).join('\n');
-  const { cuts } = readTable('g.csv', `frame,A\n${rows(14_400)}\n`.replaceAll(',0\n', ',89\n'));
-  const { text, unlike } = draft({ ...cuts[0]!, cut: '1' }, defaults);
+  const { cuts } = readExposureTable('g.csv', `frame,A\n${rows(14_400)}\n`.replaceAll(',0\n', ',89\n'));
+  const { text, unlike } = cutText({ ...cuts[0]!, cut: '1' }, defaults);
   expect(unlike).toEqual([]);
   expect(compileText(text).solved!.shot.length).toBe(14_400);
 });

@@ -1,4 +1,4 @@
-import type { StatementPage } from '../page.js';
+import type { StatementPage } from '../statement-pages.js';
 
 export const levelPages: Readonly<Record<string, StatementPage>> = {
   stack: {
@@ -131,5 +131,139 @@ export const levelPages: Readonly<Record<string, StatementPage>> = {
     codes: ['use-missing', 'use-outside', 'use-circle', 'name-twice'],
     see: ['phrase', 'field', 'level'],
     subject: 'sharing.md#files-that-several-cuts-use',
+  },
+};
+
+const LASTING: StatementPage['parts'] = [
+  [
+    ':8, :1+0',
+    'behind a drawing: how long it is exposed, frames or seconds and frames. Behind a `)` or a phrase: for how long it is played',
+  ],
+  ['..', 'behind a drawing, a `)` or a phrase: to the next `@` or the end of the cut'],
+];
+
+export const timelinePages: Readonly<Record<string, StatementPage>> = {
+  timeline: {
+    title: 'what a level shows',
+    text: 'The name of a level, perhaps a title for its column, a colon, and what the level shows from frame 1 to the last. One timeline a level. It fills the sheet exactly: too short or too long is an error that says by how much.\n\nA drawing that says nothing is exposed for two frames. Under “key drawings” the sheet prints keys in rings, in-betweens as dashes, drawings shown again as small rings; a line is a hold, a cross an empty level. Under “finished cels” it prints their numbers.',
+    parts: [
+      ['3, 3a', 'key drawing 3; 3a is a key put in later between 3 and 4'],
+      ['-', 'an in-between: `1---2` has three of them'],
+      ['=', 'a breakdown: the in-between that the key animator wants settled first'],
+      [
+        '1.2',
+        'the second in-between after key 1, shown again on its own; `1>3.2` where key 1 leads to several keys',
+      ],
+      ['x', 'nothing: the level is empty'],
+      ...LASTING,
+      [
+        'on 3',
+        'from here on, or to the `)` of its group, 3 frames for each drawing that says nothing. Default: 2, or what `on` says for the cut',
+      ],
+      ['@2+13', 'the next item starts on that frame; the one before is held until then'],
+      ['( … )*3', 'a cycle: three times. `( … ):3+0` for three seconds, `( … )..` to the end'],
+      ['( … )<>*2', 'there and back twice, the ends not doubled; alone it is once'],
+      ['walk, walk*4', 'a phrase, played like a group'],
+      [
+        '1{late}---2',
+        'a chart on the key that a passage starts from: `even` (the default), `early`, `late`, `both`, or one fraction for each in-between, `{1/4 1/2 7/8}`',
+      ],
+    ],
+    examples: [
+      {
+        text: 'A "Nao":   1:12 1--2-3:1+0 (4-5-)*3 6..\nB "scarf": x:24 (1--2--)..\n',
+        says: 'Key 1 for half a second, two in-betweens on twos to key 2, one to key 3, which is held a second; a cycle three times; key 6 to the end.',
+      },
+      {
+        text: 'A: 1:12 1--2 @2+1 on 1 ----3:8 on 2 -4..\n',
+        time: '3+0',
+        says: 'Key 2 is held through frame 48; from 49 four in-betweens on ones lead to key 3.',
+      },
+      {
+        text: 'A "lantern": 1:12{both}---2 x:6 (3--=--4)<>..\n',
+        time: '3+0',
+        says: 'In-betweens crowded at both keys; six empty frames; then there and back to the end.',
+      },
+    ],
+    codes: [
+      'timeline-short',
+      'timeline-long',
+      'between-from',
+      'between-to',
+      'two-counts',
+      'way-back',
+      'reference-missing',
+      'reference-ambiguous',
+      'at-backwards',
+      'at-gap',
+      'at-nothing',
+      'at-past-end',
+      'at-in-group',
+      'after-open',
+      'open-in-group',
+      'length-and-open',
+      'length-mark',
+      'length-zero',
+      'repeat-zero',
+      'times-sign',
+      'unclosed-group',
+      'group-empty',
+      'group-begins-between',
+      'bounce-ends',
+      'nested-too-deep',
+      'unknown-mark',
+      'unknown-phrase',
+      'level-outside',
+      'level-empty',
+      'drawing-never-seen',
+      'one-frame-flash',
+      'key-jump',
+      'key-backwards',
+      'unknown-chart',
+      'chart-count',
+      'chart-not-rising',
+      'chart-outside',
+      'chart-narrow',
+      'chart-twice',
+      'chart-unused',
+      'cels-count',
+      'missing-colon',
+    ],
+    see: ['on', 'phrase', 'mark', 'cels', 'stack'],
+    subject: 'timeline.md',
+  },
+  phrase: {
+    title: 'timing with a name',
+    text: 'Timing that several levels or several cuts use: a walk, a blink. A level plays it by its name, like a group: `walk`, `walk*4`, `walk:3+0`, `walk..`, `swing<>`. It holds no drawings of its own: each level that plays it has its own drawings 1, 2 and so on.',
+    parts: [
+      ['walk', 'its name; any but `x` and `on`'],
+      ['=', 'between the name and the items; among the items it is a breakdown'],
+      [
+        '1--2 x:8 on 3 walk*2',
+        'its items, as in a timeline: keys, in-betweens, `x` for nothing, `on 3`, groups, charts, other phrases. `@` and an open end are for timelines',
+      ],
+    ],
+    examples: [
+      {
+        text: 'phrase walk = 1--=--2--=--\nphrase blink = 1-2:3 1.1\nA "Pim":  walk*5\nB "eyes": 1:2+0 blink 1:1+0 blink 1..\n',
+        says: 'Pim walks for five passes; her eyes blink twice.',
+      },
+      {
+        text: 'phrase swing = 1--2\nA "rope": swing<>*3 3..\n',
+        time: '2+0',
+        says: 'Played there and back, three times.',
+      },
+    ],
+    codes: [
+      'phrase-circle',
+      'phrase-unused',
+      'unknown-phrase',
+      'name-twice',
+      'too-deep',
+      'at-in-group',
+      'open-in-group',
+    ],
+    see: ['timeline', 'use', 'on'],
+    subject: 'sharing.md#phrases',
   },
 };

@@ -1,6 +1,6 @@
 import type { Code } from '../../language/catalogue/index.js';
-import type { StatementPage } from '../page.js';
-import { behind } from './behind.js';
+import type { StatementPage } from '../statement-pages.js';
+import { moveParts } from './move-parts.js';
 
 type Part = StatementPage['parts'][number];
 
@@ -43,7 +43,7 @@ export const movePages: Readonly<Record<string, StatementPage>> = {
     parts: [
       ['A@1+1 > B@5+0', 'exactly on field A on that frame, exactly on B on this one'],
       LEG,
-      ...behind('ease', 'curve', 'steps', 'ticks', 'on', 'carry'),
+      ...moveParts('ease', 'curve', 'steps', 'ticks', 'on', 'carry'),
     ],
     examples: [
       {
@@ -80,7 +80,7 @@ export const movePages: Readonly<Record<string, StatementPage>> = {
       ['level A,B', 'the size of these levels; the camera stays'],
       ['100%@1 > 140%@3+0', 'with `level`: the size on that frame, the size on this one'],
       LEG,
-      ...behind('ease', 'curve', 'fair', 'log', 'ticks', 'on'),
+      ...moveParts('ease', 'curve', 'fair', 'log', 'ticks', 'on'),
       ['carry A,B', 'these levels go with the camera, and keep what they have gained; not with `level`'],
       ['about 10,20', 'with `level`: the point that stays, mm on the artwork. Default: the artwork’s centre'],
     ],
@@ -128,7 +128,7 @@ export const movePages: Readonly<Record<string, StatementPage>> = {
       DIRECTION,
       FAR,
       DURING,
-      ...behind('ease', 'curve', 'steps', 'loop', 'ticks', 'on'),
+      ...moveParts('ease', 'curve', 'steps', 'loop', 'ticks', 'on'),
     ],
     examples: [
       {
@@ -164,7 +164,7 @@ export const movePages: Readonly<Record<string, StatementPage>> = {
       DIRECTION,
       FAR,
       DURING,
-      ...behind('ease', 'curve', 'steps', 'ticks', 'on'),
+      ...moveParts('ease', 'curve', 'steps', 'ticks', 'on'),
     ],
     examples: [
       {
@@ -199,7 +199,7 @@ export const movePages: Readonly<Record<string, StatementPage>> = {
         'at that place on that frame, at this one on this; the names of the marks may be left out',
       ],
       ['> (0,40)@7+0', 'a further leg; what follows a leg is that leg’s'],
-      ...behind('ease', 'curve', 'steps', 'ticks', 'on'),
+      ...moveParts('ease', 'curve', 'steps', 'ticks', 'on'),
     ],
     examples: [
       {
@@ -231,7 +231,7 @@ export const movePages: Readonly<Record<string, StatementPage>> = {
       ['level A,B', 'the levels'],
       ['0@1 > 360@2+0', 'degrees on that frame, degrees on this one; `-30` is the other way'],
       ['> 0@3+0', 'a further leg; what follows a leg is that leg’s'],
-      ...behind('cw', 'ccw', 'about', 'ease', 'curve', 'ticks', 'on'),
+      ...moveParts('cw', 'ccw', 'about', 'ease', 'curve', 'ticks', 'on'),
     ],
     examples: [
       {
@@ -263,7 +263,7 @@ export const movePages: Readonly<Record<string, StatementPage>> = {
       ['3mm', 'how far from rest, mm on the artwork'],
       ['4mm>0mm', 'from one size to another: it dies away'],
       ['1+1..1+12', 'its frames'],
-      ...behind('sideways'),
+      ...moveParts('sideways'),
       ['on 2', 'each swing takes two frames. Default: one'],
     ],
     examples: [
@@ -282,7 +282,7 @@ export const movePages: Readonly<Record<string, StatementPage>> = {
       ['5mm', 'how far from rest, mm on the artwork'],
       ['1..3+0', 'its frames'],
       ['every 1+12', 'how long one whole sway lasts'],
-      ...behind('sideways', 'on'),
+      ...moveParts('sideways', 'on'),
     ],
     examples: [
       { text: 'A "boat": 1..\nroll A 5mm 1..3+0 every 1+12\n', says: 'Two whole sways.' },

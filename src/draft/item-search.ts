@@ -3,21 +3,26 @@
  * programming over the runs; the cost of a text is its length, so that what is chosen is what one would type.
  */
 
-import type { Run, Typed, Typing } from './runs.js';
+import type { ExposureRun, LevelNotation, RunNotation } from './exposure-runs.js';
 
 /** Items of a timeline, as they are written. */
-export type Piece =
+export type DraftItem =
   | { readonly kind: 'on'; readonly frames: number }
-  | { readonly kind: 'item'; readonly run: Run; readonly how: Typed; readonly length: Length }
+  | {
+      readonly kind: 'item';
+      readonly run: ExposureRun;
+      readonly how: RunNotation;
+      readonly length: DraftLength;
+    }
   | {
       readonly kind: 'group';
-      readonly body: readonly Piece[];
+      readonly body: readonly DraftItem[];
       readonly bounce: boolean;
       readonly repeat: { readonly times: number } | 'open';
     };
 
 /** How the exposure of an item is said: not at all, in frames, or `..`. */
-export type Length = 'on' | 'open' | number;
+export type DraftLength = 'on' | 'open' | number;
 
 /** The longest cycle that is looked for, in runs; a longer one is written out. */
 const LONGEST_CYCLE = 96;
@@ -34,29 +39,34 @@ interface Choice {
   readonly runs: number;
   /** The exposure that holds after it. */
   readonly on: number;
-  readonly make: () => Piece;
+  readonly make: () => DraftItem;
 }
 
 /**
  * `on`: the exposure that holds at the start; `cycles`: whether groups are looked for. The last item may be left open. Linear in
  * the number of runs.
  */
-export function itemsOf(runs: readonly Run[], { how, wraps }: Typing, on: number, cycles = true): Piece[] {
-  return new Items(runs, how, on, cycles, wraps).pieces(true);
+export function shortestItems(
+  runs: readonly ExposureRun[],
+  { how, wraps }: LevelNotation,
+  on: number,
+  cycles = true,
+): DraftItem[] {
+  return new ItemSearch(runs, how, on, cycles, wraps).pieces(true);
 }
 
-class Items {
+class ItemSearch {
   private readonly exposures: readonly number[];
   /** For each exposure: what the runs before each place cost when they are written one by one. */
   private readonly sums: readonly (readonly number[])[];
   private readonly ids: readonly number[];
 
   constructor(
-    private readonly runs: readonly Run[],
-    private readonly how: readonly Typed[],
+    private readonly runs: readonly ExposureRun[],
+    private readonly how: readonly RunNotation[],
     private readonly on: number,
     private readonly cycles = true,
-    private readonly wraps: Typing['wraps'] = [],
+    private readonly wraps: LevelNotation['wraps'] = [],
   ) {
     const count = new Map<number, number>();
     for (const { frames } of runs) count.set(frames, (count.get(frames) ?? 0) + 1);
@@ -79,7 +89,7 @@ class Items {
   }
 
   /** `open`: whether the last item may go on to the end of the sheet. */
-  pieces(open: boolean): Piece[] {
+  pieces(open: boolean): DraftItem[] {
     const { runs, exposures } = this;
     const size = runs.length;
     const repeats = this.repeats();
@@ -122,8 +132,8 @@ class Items {
     return this.walk(best);
   }
 
-  private walk(best: readonly (readonly Choice[])[]): Piece[] {
-    const pieces: Piece[] = [];
+  private walk(best: readonly (readonly Choice[])[]): DraftItem[] {
+    const pieces: DraftItem[] = [];
     let on = this.on;
     for (let at = 0; at < this.runs.length; ) {
       const choice = best[at]![this.exposures.indexOf(on)]!;
@@ -145,7 +155,7 @@ class Items {
     const run = this.runs[at]!;
     const how = this.how[at]!;
     const last = open && at === this.runs.length - 1 && run.frames !== exposure;
-    const length: Length = run.frames === exposure ? 'on' : last ? 'open' : run.frames;
+    const length: DraftLength = run.frames === exposure ? 'on' : last ? 'open' : run.frames;
     const plain = this.itemCost(at, run.frames);
     const cost = length === 'on' ? plain : length === 'open' ? plain + 2 : this.itemCost(at, exposure);
     return { cost, runs: 1, on: exposure, make: () => ({ kind: 'item', run, how, length }) };
@@ -199,7 +209,7 @@ class Items {
   }
 
   /** How far a cycle goes: whole passes, or to the end of the sheet, which may cut its last pass and even its last run short. */
-  private span(at: number, period: number, same: number, open: boolean): Span {
+  private span(at: number, period: number, same: number, open: boolean): CycleReach {
     const { runs } = this;
     const passes = 1 + Math.floor(same / period);
     const reach = at + period + same;
@@ -216,7 +226,7 @@ class Items {
   private group(
     at: number,
     period: number,
-    { passes, toEnd, runs }: Span,
+    { passes, toEnd, runs }: CycleReach,
     there?: number,
   ): (s: number, exposure: number) => Choice {
     const body = there ?? period;
@@ -228,7 +238,7 @@ class Items {
       on: exposure,
       make: () => ({
         kind: 'group',
-        body: new Items(this.runs.slice(at, at + body), this.how.slice(at, at + body), exposure).pieces(
+        body: new ItemSearch(this.runs.slice(at, at + body), this.how.slice(at, at + body), exposure).pieces(
           false,
         ),
         bounce: there !== undefined,
@@ -239,7 +249,7 @@ class Items {
 }
 
 /** What a cycle covers. */
-interface Span {
+interface CycleReach {
   readonly passes: number;
   readonly toEnd: boolean;
   readonly runs: number;

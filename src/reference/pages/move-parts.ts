@@ -1,6 +1,6 @@
 /** What may stand behind moves: said once, used by the page of every move that it has a meaning for. */
 
-import type { StatementPage } from '../page.js';
+import type { StatementPage } from '../statement-pages.js';
 
 type Part = StatementPage['parts'][number];
 
@@ -29,6 +29,6 @@ const BEHIND = {
   sideways: ['sideways', 'to the right first. Default: up first'],
 } satisfies Record<string, Part>;
 
-export function behind(...names: readonly (keyof typeof BEHIND)[]): Part[] {
+export function moveParts(...names: readonly (keyof typeof BEHIND)[]): Part[] {
   return names.map((name) => BEHIND[name] as Part);
 }

@@ -10,7 +10,7 @@ export interface ShownPage {
 }
 
 /** A problem with the lines of the text around it. */
-export interface Problem {
+export interface PageProblem {
   readonly severity: Severity;
   readonly code: string;
   readonly message: string;
@@ -25,7 +25,7 @@ export interface Problem {
 }
 
 /** Frames from..to, both included. */
-export interface Stretch {
+export interface FrameStretch {
   readonly from: number;
   readonly to: number;
 }
@@ -42,11 +42,11 @@ export interface ShownCut {
   readonly state: 'good' | 'broken';
   /** `1 error`, as the terminal says it; '' where there is none. */
   readonly fault: string;
-  readonly problems: readonly Problem[];
+  readonly problems: readonly PageProblem[];
   /** As it stands at the foot of the pages. */
   readonly stamp: string;
   /** Made at the first question. [] where there were none yet. */
   pages(): readonly ShownPage[];
   /** The frames of what stands on a line (from 1) of a file; null: the cut has nothing to do with that file. */
-  framesAt(file: string, line: number): readonly Stretch[] | null;
+  framesAt(file: string, line: number): readonly FrameStretch[] | null;
 }

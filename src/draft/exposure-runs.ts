@@ -3,7 +3,7 @@
 import type { DrawingKind } from '../solve/solved.js';
 
 /** Frames in a row that show the same. */
-export interface Run {
+export interface ExposureRun {
   /** The drawing's name, or null: the level is empty. */
   readonly drawing: string | null;
   readonly kind: DrawingKind | 'empty';
@@ -11,9 +11,9 @@ export interface Run {
 }
 
 /** A level as a table has it. */
-export interface Drawn {
+export interface TableLevel {
   readonly name: string;
-  readonly runs: readonly Run[];
+  readonly runs: readonly ExposureRun[];
   /** Finished numbers by drawing; null: the table does not say. */
   readonly cels: ReadonlyMap<string, number> | null;
 }
@@ -39,10 +39,10 @@ export function betweenParts(name: string): BetweenParts | null {
 export const isKeyName = (name: string): boolean => /^\d+[a-wyz]?$/.test(name);
 
 /** How a run is typed: by its name, as an in-between of the passage that it stands in, or as an empty level. */
-export type Typed = 'key' | 'between' | 'reference' | 'empty';
+export type RunNotation = 'key' | 'between' | 'reference' | 'empty';
 
-export interface Typing {
-  readonly how: readonly Typed[];
+export interface LevelNotation {
+  readonly how: readonly RunNotation[];
   /** Runs first … end - 1 that must stand in brackets: their last in-betweens lead to their first key. */
   readonly wraps: readonly { readonly first: number; readonly end: number }[];
   /** False where some passage stands nowhere as a whole: then its names cannot be made by dashes. */
@@ -53,7 +53,7 @@ export interface Typing {
  * How each run can be typed, seen from its neighbours: an in-between is a dash where all in-betweens of its passage stand in
  * order, between two keys, or at the end of a cycle that was left after one pass.
  */
-export function typed(runs: readonly Run[]): Typing {
+export function notationOf(runs: readonly ExposureRun[]): LevelNotation {
   const names = new Map<string, Set<string>>();
   const groupOf = (name: string): string => {
     const { from, to, count } = betweenParts(name)!;
@@ -64,7 +64,7 @@ export function typed(runs: readonly Run[]): Typing {
     const group = groupOf(drawing);
     names.set(group, (names.get(group) ?? new Set()).add(drawing));
   }
-  const how = runs.map(({ kind }): Typed => (kind === 'key' || kind === 'empty' ? kind : 'reference'));
+  const how = runs.map(({ kind }): RunNotation => (kind === 'key' || kind === 'empty' ? kind : 'reference'));
   /** The key that each passage leads to, as it first stands whole. */
   const made = new Map<string, string>();
   const left: { at: number; end: number; group: string }[] = [];
@@ -98,7 +98,7 @@ export function typed(runs: readonly Run[]): Typing {
 }
 
 /** The nearest run before that shows a key, with nothing empty on the way. */
-function backTo(runs: readonly Run[], at: number, key: string): number | null {
+function backTo(runs: readonly ExposureRun[], at: number, key: string): number | null {
   for (let i = at; i >= 0 && runs[i]!.kind !== 'empty'; i--) if (runs[i]!.drawing === key) return i;
   return null;
 }

@@ -1,19 +1,19 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Draft, draft } from '../../src/draft/draft.js';
-import { type Drawn, type Run, typed } from '../../src/draft/runs.js';
+import { type CutText, cutText } from '../../src/draft/cut-text.js';
+import { type ExposureRun, notationOf, type TableLevel } from '../../src/draft/exposure-runs.js';
 import { defaults } from '../../src/shot/settings.js';
 import type { SolvedShot } from '../../src/solve/solved.js';
 import { compileFiles, compileText, said } from '../compile.js';
 import { generatedCuts } from '../generate.js';
 
 /** What the table of a cut says, from its exposures alone. */
-function drawn({ levels }: SolvedShot): Drawn[] {
+function drawn({ levels }: SolvedShot): TableLevel[] {
   return levels
     .filter(({ timed }) => timed)
     .map(({ name, exposures }) => {
-      const runs: Run[] = [];
+      const runs: ExposureRun[] = [];
       const cels = new Map<string, number>();
       for (const { drawing, kind, cel, starts } of exposures) {
         if (drawing !== null) cels.set(drawing, cel!);
@@ -32,10 +32,12 @@ const rows = ({ levels }: SolvedShot) =>
       rows: exposures.map(({ drawing, kind, cel }) => `${drawing} ${kind} ${cel}`),
     }));
 
-function again(solved: SolvedShot): Draft & { readonly solved: SolvedShot | null; readonly said: string[] } {
+function again(
+  solved: SolvedShot,
+): CutText & { readonly solved: SolvedShot | null; readonly said: string[] } {
   const { shot } = solved;
   const settings = { ...defaults, fps: shot.fps };
-  const made = draft({ cut: '1', title: '', levels: drawn(solved) }, settings);
+  const made = cutText({ cut: '1', title: '', levels: drawn(solved) }, settings);
   const text = shot.fps === 24 ? made.text : made.text.replace(/^cut.*/, `$&\nfps ${shot.fps}`);
   const { solved: back, diagnostics } = compileText(text);
   return { ...made, solved: back, said: said(diagnostics) };
@@ -113,7 +115,9 @@ describe('every exposure and number comes back', () => {
         const { solved } = compileText(text);
         const back = again(solved!);
         // Where a group is cut in its first pass, a passage stands nowhere as a whole: the level comes back, or is named.
-        const whole = new Set(drawn(solved!).flatMap(({ name, runs }) => (typed(runs).whole ? [name] : [])));
+        const whole = new Set(
+          drawn(solved!).flatMap(({ name, runs }) => (notationOf(runs).whole ? [name] : [])),
+        );
         expect(back.unlike.filter((name) => whole.has(name))).toEqual([]);
         // A name says where it leads only while it must: what no frame shows does not come back.
         const short = (one: SolvedShot | null) =>

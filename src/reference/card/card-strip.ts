@@ -8,7 +8,7 @@ import { sheetPages } from '../../sheet/sheet.js';
 import { bind } from '../../shot/bind.js';
 import { defaults } from '../../shot/settings.js';
 import { solve } from '../../solve/solve.js';
-import { ROWS } from './content.js';
+import { ROWS } from './card-content.js';
 
 /** Half the width of the column of a level, mm. */
 const HALF = 4;

@@ -2,9 +2,8 @@
 
 import stringWidth from 'string-width';
 import { wordsOf } from '../language/vocabulary.js';
-import { ruleOf, type StatementPage, statementPages } from './index.js';
-import { PLACES, syntaxLine } from './syntax-line.js';
-import { holds, idle } from './words.js';
+import { holdsWord, idleWords, ruleOf, type StatementPage, statementPages } from './statement-pages.js';
+import { PLACEHOLDERS, syntaxLine } from './syntax-line.js';
 
 const WIDTH = 80;
 /** A left column wider than this has its meaning on the next line. */
@@ -14,11 +13,11 @@ const WIDEST = 22;
 export function plainPage(name: string): string {
   const page = statementPages[name]!;
   const { line, places } = syntaxLine(ruleOf(name).rule);
-  const rest = idle(name);
+  const rest = idleWords(name);
   const sections = [
     `${name}: ${page.title}`,
     hanging(line, '    '),
-    columns(places.map((place) => [place, PLACES[place]])),
+    columns(places.map((place) => [place, PLACEHOLDERS[place]])),
     ...page.text.split('\n\n').map((one) => wrap(one)),
     columns(page.parts),
     ...(rest.length > 0 ? [wrap(`Without a meaning here, and an error: ${ticked(rest)}.`)] : []),
@@ -35,7 +34,7 @@ export function plainWord(word: string): string | null {
   const meanings = new Map<string, { part: StatementPage['parts'][number]; names: string[] }>();
   for (const [name, page] of Object.entries(statementPages)) {
     if (!wordsOf(ruleOf(name)).includes(word)) continue;
-    const part = page.parts.find(([written]) => holds(written, word));
+    const part = page.parts.find(([written]) => holdsWord(written, word));
     if (!part) continue;
     const known = meanings.get(part[1]);
     if (known) known.names.push(name);

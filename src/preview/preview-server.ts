@@ -2,10 +2,10 @@
 
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { Answers } from './answers.js';
-import { type Asset, pageAssets } from './assets.js';
-import { admit, HEADERS, LONGEST_BODY, newToken } from './guard.js';
-import type { ShownCut } from './shown.js';
+import { type Asset, pageAssets } from './page-assets.js';
+import { PreviewStore } from './preview-store.js';
+import { admitRequest, HEADERS, LONGEST_BODY, newToken } from './request-guard.js';
+import type { ShownCut } from './shown-cut.js';
 
 export interface Preview {
   /** Where a browser finds it; ends in `/`. */
@@ -36,7 +36,7 @@ export function openPreview(
 }
 
 class PreviewServer {
-  private readonly answers = new Answers();
+  private readonly store = new PreviewStore();
   private readonly token = newToken();
   private readonly assets: ReadonlyMap<string, Asset> = pageAssets();
   private readonly listeners = new Set<ServerResponse>();
@@ -65,13 +65,13 @@ class PreviewServer {
         resolve({
           url: `http://${LOOPBACK}:${this.port}/${this.token}/`,
           put: (cut) => {
-            const { fresh, summary } = this.answers.put(cut);
-            if (fresh) this.event('cuts', this.answers.summaries());
+            const { fresh, summary } = this.store.put(cut);
+            if (fresh) this.event('cuts', this.store.summaries());
             else this.event('cut', summary);
           },
           list: (ids) => {
-            this.answers.list(ids);
-            this.event('cuts', this.answers.summaries());
+            this.store.list(ids);
+            this.event('cuts', this.store.summaries());
           },
           close: () => this.close(),
         });
@@ -89,7 +89,7 @@ class PreviewServer {
   }
 
   private async answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
-    const admitted = admit(request, this.token, this.port);
+    const admitted = admitRequest(request, this.token, this.port);
     if ('refused' in admitted) {
       request.resume();
       return plainly(response, admitted.refused);
@@ -103,9 +103,9 @@ class PreviewServer {
       case 'events':
         return id === '' ? this.follow(request, response) : plainly(response, 404);
       case 'cut':
-        return give(response, JSON_TYPE, key === '' ? this.answers.cut(id) : null);
+        return give(response, JSON_TYPE, key === '' ? this.store.cut(id) : null);
       case 'page':
-        return give(response, 'image/svg+xml', this.answers.page(id, key));
+        return give(response, 'image/svg+xml', this.store.page(id, key));
       case 'font':
         if (key !== '' || (id !== 'regular' && id !== 'bold')) return plainly(response, 404);
         return send(response, 'font/ttf', this.font(id), { 'Cache-Control': 'private, max-age=86400' });
@@ -128,7 +128,7 @@ class PreviewServer {
     const file = query.get('file') ?? asked.get('file') ?? '';
     const line = query.get('line') ?? asked.get('line') ?? '';
     if (!/^[1-9]\d{0,6}$/.test(line) || file === '') return plainly(response, 400);
-    const lit = this.answers.lit(file, Number(line));
+    const lit = this.store.lit(file, Number(line));
     if (!lit) return plainly(response, 404);
     this.event('at', lit);
     return give(response, JSON_TYPE, JSON.stringify(lit));
@@ -140,7 +140,7 @@ class PreviewServer {
       return;
     }
     response.writeHead(200, { ...HEADERS, 'Content-Type': 'text/event-stream; charset=utf-8' });
-    response.write(`retry: 1000\n${eventText('cuts', this.answers.summaries())}`);
+    response.write(`retry: 1000\n${eventText('cuts', this.store.summaries())}`);
     this.listeners.add(response);
     request.once('close', () => this.listeners.delete(response));
   }
