@@ -16,6 +16,20 @@ const STAGES = {
   preview: ['words', 'language', 'sheet/marks', 'print/svg'],
   lsp: ['words', 'language', 'shot', 'solve', 'episode', 'host', 'reference'],
   episode: ['words', 'language', 'shot', 'solve', 'host', 'print/coverage', 'sheet/geometry', 'sheet/look'],
+  build: [
+    'words',
+    'language',
+    'shot',
+    'solve',
+    'count',
+    'layout',
+    'sheet',
+    'print',
+    'compare',
+    'episode',
+    'host',
+  ],
+  watch: ['words', 'language', 'shot', 'solve', 'print', 'episode', 'host', 'preview', 'build'],
 };
 
 /** Packages that one folder, or one file, has to itself: everything else goes through it. */
@@ -26,7 +40,7 @@ const PACKAGES = {
   'csv-parse': 'draft/',
   picocolors: 'language/report/',
   pdfkit: 'print/pdfkit',
-  chokidar: 'command/watching/eyes',
+  chokidar: 'watch/file-watcher',
   'vscode-languageserver': 'lsp/',
   fontkit: 'print/',
 };

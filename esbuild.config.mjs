@@ -119,7 +119,8 @@ const common = {
 await build({
   ...common,
   stdin: {
-    contents: "export { main } from './src/command/main.ts'; export { nodeHost } from './src/host/node.ts';",
+    contents:
+      "export { main } from './src/command/main.ts'; export { nodeHost } from './src/host/node-host.ts';",
     resolveDir: root,
   },
   outfile: join(fresh, 'cutwright.cjs'),

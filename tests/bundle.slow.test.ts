@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { main } from '../src/command/main.js';
 import type { Host } from '../src/host/host.js';
-import { nodeHost } from '../src/host/node.js';
+import { nodeHost } from '../src/host/node-host.js';
 import { bundle } from './bundle.js';
 
 type Main = typeof main;

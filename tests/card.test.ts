@@ -1,7 +1,7 @@
 /** The card: one page on each paper, readable, and true. */
 
 import { describe, expect, test } from 'vitest';
-import { memoryHost } from '../src/host/memory.js';
+import { memoryHost } from '../src/host/memory-host.js';
 import { statementTable } from '../src/language/statements/index.js';
 import { ROWS, sections, strips } from '../src/reference/card/card-content.js';
 import { cardPage } from '../src/reference/card/card-page.js';

@@ -1,10 +1,10 @@
 /** Text, files and folders to solved cuts, for tests that look at the language as a whole. */
 
-import { type Compiled, compile } from '../src/episode/compile.js';
+import { type Compiled, compile } from '../src/episode/compile-cut.js';
 import { noEpisode } from '../src/episode/episode.js';
-import { findCuts } from '../src/episode/find.js';
-import { memoryHost } from '../src/host/memory.js';
-import { nodeHost } from '../src/host/node.js';
+import { findCuts } from '../src/episode/find-cuts.js';
+import { memoryHost } from '../src/host/memory-host.js';
+import { nodeHost } from '../src/host/node-host.js';
 import type { Diagnostic } from '../src/language/diagnostic.js';
 import { messageOf } from '../src/language/message.js';
 

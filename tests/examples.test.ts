@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { basename } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { Compiled } from '../src/episode/compile.js';
+import type { Compiled } from '../src/episode/compile-cut.js';
 import type { Item } from '../src/language/tree.js';
 import type { SolvedLevel, SolvedShot } from '../src/solve/solved.js';
 import { compileFiles, said } from './compile.js';

@@ -1,6 +1,5 @@
-import { shippedFont } from '../src/host/fonts.js';
-import type { Fonts } from '../src/print/fonts.js';
-import { openFonts } from '../src/print/fonts.js';
+import { shippedFont } from '../src/host/shipped-font.js';
+import { type Fonts, openFonts } from '../src/print/fonts.js';
 
 let opened: Fonts | undefined;
 

@@ -3,7 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { version } from '../package.json';
 import { allCommands } from '../src/command/main.js';
-import { memoryHost } from '../src/host/memory.js';
+import { memoryHost } from '../src/host/memory-host.js';
 import { manualPage } from './manual.js';
 
 const PATH = 'grammar/cutwright.1';

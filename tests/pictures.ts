@@ -2,7 +2,7 @@
 
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { printedCut } from '../src/command/document.js';
+import { cutPages } from '../src/build/cut-document.js';
 import { printSvg } from '../src/print/svg.js';
 import type { Mark, Page, Part } from '../src/sheet/marks.js';
 import type { SolvedShot } from '../src/solve/solved.js';
@@ -39,7 +39,7 @@ const LEFT_HALF = { x: 4, width: 101 };
 
 export function picture(solved: SolvedShot, crop: Crop): string {
   const { metrics } = testFonts();
-  const { parts } = printedCut(solved, { settings: solved.shot.settings, metrics, stamp: '' });
+  const { parts } = cutPages(solved, { settings: solved.shot.settings, metrics, stamp: '' });
   const part = typeof crop === 'string' ? BOXES[crop].part : 'sheet';
   const page = parts.flatMap(({ pages }) => pages).find((one) => one.part === part);
   if (!page) throw new Error(`it prints no ${part}`);

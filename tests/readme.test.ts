@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { main } from '../src/command/main.js';
-import { memoryHost } from '../src/host/memory.js';
+import { memoryHost } from '../src/host/memory-host.js';
 import { compileText } from './compile.js';
 
 const readme = readFileSync('README.md', 'utf8');

@@ -6,7 +6,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { main } from '../src/command/main.js';
-import { memoryHost } from '../src/host/memory.js';
+import { memoryHost } from '../src/host/memory-host.js';
 import { compileText } from './compile.js';
 import { type Crop, kept, picture } from './pictures.js';
 

@@ -1,12 +1,19 @@
 import { resolve } from 'node:path';
 import type { Command } from 'commander';
-import { episodeOf } from '../episode/find.js';
+import { deliver, overwriting, STANDARD_OUTPUT } from '../build/output-targets.js';
+import { plural } from '../build/reporter.js';
+import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
+import { episodeOf } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
-import { Desk, plural } from './desk.js';
-import { COMMAND_LINE, LineFault } from './line.js';
-import { checkRows, examples, type LookOptions, looks, withLooks } from './options.js';
-import { deliver, overwriting, STANDARD_OUTPUT } from './output.js';
-import type { Run } from './run.js';
+import {
+  type CommandContext,
+  checkRows,
+  examples,
+  type LookOptions,
+  looks,
+  withLooks,
+} from './command-options.js';
+import { ConsoleReporter } from './console-reporter.js';
 
 interface Options extends LookOptions {
   readonly output: string;
@@ -17,7 +24,7 @@ interface Options extends LookOptions {
 const MOST_LEVELS = 26;
 const MOST_PAGES = 500;
 
-export function define(command: Command, run: Run): Command {
+export function define(command: Command, context: CommandContext): Command {
   command
     .option('-o, --output <file>', 'the file to write, or - for standard output', 'blank.pdf')
     .option('--levels <number>', 'columns for levels, 1 to 26', '4')
@@ -32,16 +39,16 @@ export function define(command: Command, run: Run): Command {
       ),
     )
     .action(async (options: Options) => {
-      run.status = await blank(run.host, options);
+      context.status = await blank(context.host, options);
     });
 }
 
 async function blank(host: Host, options: Options): Promise<number> {
   const levels = number('--levels', options.levels, MOST_LEVELS);
   const copies = number('--pages', options.pages, MOST_PAGES);
-  const desk = new Desk(host, 'human', false);
+  const reporter = new ConsoleReporter(host, 'human', false);
   const { settings, diagnostics, file, text } = await episodeOf(host, host.cwd, looks(options));
-  if (file !== null) desk.report(diagnostics, new Map([[file, text]]));
+  if (file !== null) reporter.report(diagnostics, new Map([[file, text]]));
   checkRows(options, settings);
   const path = resolve(host.cwd, options.output);
   const target = options.output === '-' ? STANDARD_OUTPUT : { path, name: options.output };
@@ -49,24 +56,24 @@ async function blank(host: Host, options: Options): Promise<number> {
     target.path === null
       ? null
       : overwriting(host, path, options.output, { file: COMMAND_LINE, start: 0, end: 0 });
-  if (refused) throw new LineFault(refused.code, options.output, refused.parameters);
-  const [{ Press, blankDocument }, { blankPages }] = await Promise.all([
-    import('./press.js'),
+  if (refused) throw new UsageError(refused.code, options.output, refused.parameters);
+  const [{ CutPrinter, blankDocument }, { blankPages }] = await Promise.all([
+    import('../build/cut-printer.js'),
     import('../sheet/blank.js'),
   ]);
-  const press = Press.open(host);
-  const set = blankPages({ settings, metrics: press.fonts.metrics, stamp: '' }, { levels });
+  const printer = CutPrinter.open(host);
+  const set = blankPages({ settings, metrics: printer.fonts.metrics, stamp: '' }, { levels });
   const pages = Array.from({ length: copies }, () => set).flat();
-  const bytes = await press.print(blankDocument(pages, settings));
+  const bytes = await printer.print(blankDocument(pages, settings));
   const fault = deliver(host, target, bytes, { file: COMMAND_LINE, start: 0, end: 0 });
-  if (fault) throw new LineFault(fault.code, options.output, fault.parameters);
+  if (fault) throw new UsageError(fault.code, options.output, fault.parameters);
   const count = plural(pages.length, 'page');
-  desk.say(target.path === null ? `wrote ${count} to standard output` : `wrote ${target.name}: ${count}`);
-  return desk.finish();
+  reporter.say(target.path === null ? `wrote ${count} to standard output` : `wrote ${target.name}: ${count}`);
+  return reporter.finish();
 }
 
 function number(option: string, text: string, most: number): number {
   const value = /^\d{1,6}$/.test(text) ? Number(text) : 0;
   if (value >= 1 && value <= most) return value;
-  throw new LineFault('option-value', text, `\`${option}\` takes a number from 1 to ${most}.`);
+  throw new UsageError('option-value', text, `\`${option}\` takes a number from 1 to ${most}.`);
 }

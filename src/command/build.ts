@@ -1,15 +1,20 @@
 import type { Command } from 'commander';
-import type { Found } from '../episode/find.js';
+import { buildCuts } from '../build/build-cuts.js';
+import { PARTS } from '../build/print-plan.js';
+import { findAll } from '../episode/batch.js';
 import type { Host } from '../host/host.js';
-import { filesOr, findAll } from './batch.js';
-import { Desk } from './desk.js';
-import { checkRows, choice, examples, withLooks, withReport } from './options.js';
-import { Outcome } from './outcome.js';
-import { PARTS } from './parts.js';
-import { type BuildOptions, type Plan, planOf } from './plan.js';
-import { Progress } from './progress.js';
-import type { Run } from './run.js';
-import { Running } from './running.js';
+import { type BuildOptions, printPlanOf } from './build-options.js';
+import {
+  type CommandContext,
+  checkRows,
+  choice,
+  examples,
+  filesOr,
+  withLooks,
+  withReport,
+} from './command-options.js';
+import { ConsoleReporter } from './console-reporter.js';
+import { ProgressBar } from './progress-bar.js';
 
 const CHANGED = `
 A cut has changed where its paper would come out otherwise. Comments, spelling, the clock and the stamp at
@@ -17,7 +22,7 @@ the foot do not count. Each PDF holds a record of what was printed: one that is 
 another program is printed anew. Files of cuts that are gone are named, and never deleted.
 `;
 
-export function define(command: Command, run: Run): Command {
+export function define(command: Command, context: CommandContext): Command {
   command
     .argument(
       '[files...]',
@@ -58,43 +63,17 @@ export function define(command: Command, run: Run): Command {
       ) + CHANGED,
     )
     .action(async (files: string[], options: BuildOptions) => {
-      run.status = await build(run.host, files, options);
+      context.status = await build(context.host, files, options);
     });
 }
 
 async function build(host: Host, named: readonly string[], options: BuildOptions): Promise<number> {
-  const plan = planOf(options, named);
+  const plan = printPlanOf(options, named);
   const files = await filesOr(host, named, 'build');
-  const progress = new Progress(host, options.format === 'json');
-  const desk = new Desk(progress.host, options.format, plan.strict);
-  const found = await findAll(progress.host, desk, files, plan.settings);
+  const progress = new ProgressBar(host, options.format === 'json');
+  const reporter = new ConsoleReporter(progress.host, options.format, plan.strict);
+  const found = await findAll(progress.host, reporter, files, plan.settings);
   for (const { episode } of found.jobs) checkRows(options, episode.settings);
-  const outcome = new Outcome(found);
-  const marked = await marksOf(host, desk, found, files, plan);
-  const running = new Running(progress.host, desk, found, { ...plan, marked }, outcome, progress);
-  if (plan.against.kind === 'revision') {
-    const { Past } = await import('./since.js');
-    running.past = await Past.open(host, plan.against.rev, found, files, plan.settings);
-  }
-  if (found.jobs.length > 0) {
-    if (plan.oneFile) await (await import('./one-file.js')).buildOneFile(running);
-    else await (await import('./apart.js')).buildApart(running);
-  }
-  if (found.whole.length > 0)
-    for (const cut of running.past?.gone() ?? []) outcome.note(`cut ${cut}: no cut of the episode any more`);
-  outcome.say(desk, host, plan);
-  return desk.finish();
-}
-
-/** What is to be marked on the sheets of a cut. */
-async function marksOf(
-  host: Host,
-  desk: Desk,
-  found: Found,
-  files: readonly string[],
-  { options, settings, marked }: Plan,
-): Promise<Plan['marked']> {
-  if (options.markedAgainst === undefined) return marked;
-  const { Marks } = await import('./marked.js');
-  return (await Marks.open(host, options.markedAgainst, found, files, settings, desk)).of;
+  await buildCuts(progress.host, reporter, found, files, plan, progress);
+  return reporter.finish();
 }

@@ -1,13 +1,13 @@
 /** `explain --card`: the language on one page. */
 
 import { resolve } from 'node:path';
+import { CutPrinter } from '../build/cut-printer.js';
+import { deliver, overwriting, STANDARD_OUTPUT } from '../build/output-targets.js';
+import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
 import type { Host } from '../host/host.js';
 import { cardPage } from '../reference/card/card-page.js';
 import type { Paper } from '../shot/settings.js';
-import { Desk } from './desk.js';
-import { COMMAND_LINE, LineFault } from './line.js';
-import { deliver, overwriting, STANDARD_OUTPUT } from './output.js';
-import { Press } from './press.js';
+import { ConsoleReporter } from './console-reporter.js';
 
 const NOWHERE = { file: COMMAND_LINE, start: 0, end: 0 };
 
@@ -21,10 +21,10 @@ export async function printCard(
   const path = resolve(host.cwd, output);
   const target = output === '-' ? STANDARD_OUTPUT : { path, name: output };
   const refused = target.path === null ? null : overwriting(host, path, output, NOWHERE);
-  if (refused) throw new LineFault(refused.code, output, refused.parameters);
-  const press = Press.open(host);
-  const page = cardPage(paper, commands, press.fonts.metrics);
-  const bytes = await press.print({
+  if (refused) throw new UsageError(refused.code, output, refused.parameters);
+  const printer = CutPrinter.open(host);
+  const page = cardPage(paper, commands, printer.fonts.metrics);
+  const bytes = await printer.print({
     title: 'The cut language',
     author: '',
     language: 'en',
@@ -33,8 +33,8 @@ export async function printCard(
     trueSize: false,
   });
   const fault = deliver(host, target, bytes, NOWHERE);
-  if (fault) throw new LineFault(fault.code, output, fault.parameters);
-  const desk = new Desk(host, 'human', false);
-  desk.say(target.path === null ? 'wrote 1 page to standard output' : `wrote ${target.name}: 1 page`);
-  return desk.finish();
+  if (fault) throw new UsageError(fault.code, output, fault.parameters);
+  const reporter = new ConsoleReporter(host, 'human', false);
+  reporter.say(target.path === null ? 'wrote 1 page to standard output' : `wrote ${target.name}: 1 page`);
+  return reporter.finish();
 }

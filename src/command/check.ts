@@ -1,10 +1,10 @@
 import type { Command } from 'commander';
-import { eachCut, findAll } from './batch.js';
-import { Desk, plural } from './desk.js';
-import { examples, type ReportOptions, withReport } from './options.js';
-import type { Run } from './run.js';
+import { plural } from '../build/reporter.js';
+import { eachCut, findAll } from '../episode/batch.js';
+import { type CommandContext, examples, type ReportOptions, withReport } from './command-options.js';
+import { ConsoleReporter } from './console-reporter.js';
 
-export function define(command: Command, run: Run): Command {
+export function define(command: Command, context: CommandContext): Command {
   return withReport(command)
     .argument('<files...>', 'cuts, folders or an episode.yaml; - is standard input')
     .addHelpText(
@@ -18,15 +18,15 @@ export function define(command: Command, run: Run): Command {
       ),
     )
     .action(async (files: string[], options: ReportOptions) => {
-      const { host } = run;
-      const desk = new Desk(host, options.format, options.strict === true);
-      const found = await findAll(host, desk, files);
+      const { host } = context;
+      const reporter = new ConsoleReporter(host, options.format, options.strict === true);
+      const found = await findAll(host, reporter, files);
       let houses = 0;
-      const cuts = await eachCut(host, desk, found, ({ house }) => {
+      const cuts = await eachCut(host, reporter, found, ({ house }) => {
         if (house) houses += 1;
       });
       const what = cuts > 0 || houses === 0 ? plural(cuts, 'cut') : plural(houses, 'shared file');
-      desk.say(`${what} checked: ${desk.tally()}`);
-      run.status = desk.finish();
+      reporter.say(`${what} checked: ${reporter.tally()}`);
+      context.status = reporter.finish();
     });
 }

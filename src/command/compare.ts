@@ -1,15 +1,14 @@
 import type { Command } from 'commander';
+import { plural } from '../build/reporter.js';
+import { UsageError } from '../build/usage-error.js';
 import type { Host } from '../host/host.js';
 import { defaults } from '../shot/settings.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';
-import { Desk, FORMATS, type Format, plural } from './desk.js';
-import { LineFault } from './line.js';
-import { noteOf, onlyLine } from './note.js';
-import { cutJson, wholeJson } from './note-json.js';
-import { choice, examples } from './options.js';
-import { compareSides, type Tell } from './pairing.js';
-import type { Run } from './run.js';
-import { reportFinding, sideOf, sinceOf } from './versions.js';
+import { type CommandContext, choice, examples } from './command-options.js';
+import { compareSides, type Tell } from './comparison.js';
+import { reportFinding, sideOf, sinceOf } from './comparison-sides.js';
+import { ConsoleReporter, FORMATS, type Format } from './console-reporter.js';
+import { cutJson, noteOf, onlyLine, wholeJson } from './retake-note.js';
 
 interface Options {
   readonly since?: string;
@@ -19,7 +18,7 @@ interface Options {
   readonly format: Format;
 }
 
-export function define(command: Command, run: Run): Command {
+export function define(command: Command, context: CommandContext): Command {
   return command
     .argument(
       '[versions...]',
@@ -47,22 +46,22 @@ Leaves with 0 where nothing differs, 1 where something does, 2 where the two can
     .action(async (words: string[], options: Options) => {
       if (options.git) {
         const { gitDiff } = await import('./git-diff.js');
-        run.status = await gitDiff(run.host, words, options.labels ?? defaults.labels);
-      } else run.status = await compareAll(run.host, words, options);
+        context.status = await gitDiff(context.host, words, options.labels ?? defaults.labels);
+      } else context.status = await compareAll(context.host, words, options);
     });
 }
 
 async function compareAll(host: Host, words: readonly string[], options: Options): Promise<number> {
   // The one warning that is said here is of a cut that is not compared: that must not pass for "the same".
-  const desk = new Desk(host, options.format, true);
+  const reporter = new ConsoleReporter(host, options.format, true);
   const { old, now } = await sidesOf(host, words, options.since);
-  reportFinding(old, desk);
-  reportFinding(now, desk);
+  reportFinding(old, reporter);
+  reportFinding(now, reporter);
   const language = options.labels ?? defaults.labels;
   const tell: Tell<string> = options.json
     ? cutJson
     : (was, is, changes) => noteOf(was, is, changes, language);
-  const comparison = await compareSides(old, now, desk, tell);
+  const comparison = await compareSides(old, now, reporter, tell);
   const { differing, onlyOld, onlyNow, compared, restricted } = comparison;
   if (options.json) host.out(wholeJson(comparison, old, now));
   else {
@@ -71,14 +70,14 @@ async function compareAll(host: Host, words: readonly string[], options: Options
   }
   if (restricted !== null) {
     const message = `\`${restricted.label}\` holds no cut ${restricted.key}.`;
-    throw new LineFault('wrong-arguments', restricted.label, message);
+    throw new UsageError('wrong-arguments', restricted.label, message);
   }
   const differ = differing.length + onlyOld.length + onlyNow.length;
   if (compared > 1)
-    desk.say(
+    reporter.say(
       `${plural(compared, 'cut')} compared: ${differing.length > 0 ? `${differing.length} ${differing.length === 1 ? 'differs' : 'differ'}` : 'all the same'}`,
     );
-  if (desk.finish() !== 0) return 2;
+  if (reporter.finish() !== 0) return 2;
   return differ > 0 ? 1 : 0;
 }
 
@@ -86,15 +85,15 @@ async function sidesOf(host: Host, words: readonly string[], since: string | und
   if (since !== undefined) return sinceOf(host, since, words);
   const [old, now, more] = words;
   if (old === undefined || now === undefined) {
-    throw new LineFault(
+    throw new UsageError(
       'wrong-arguments',
       null,
       'Name the old and the new version, or `--since` and a revision.',
     );
   }
   if (more !== undefined)
-    throw new LineFault('wrong-arguments', more, 'Two versions are compared, an old and a new one.');
+    throw new UsageError('wrong-arguments', more, 'Two versions are compared, an old and a new one.');
   if (old === '-' && now === '-')
-    throw new LineFault('wrong-arguments', '-', 'Standard input can be only one of the two.');
+    throw new UsageError('wrong-arguments', '-', 'Standard input can be only one of the two.');
   return { old: await sideOf(host, old), now: await sideOf(host, now) };
 }

@@ -1,15 +1,14 @@
 import { Argument, type Command } from 'commander';
+import { UsageError } from '../build/usage-error.js';
 import { nearest } from '../language/suggest.js';
-import { factsOf } from './facts.js';
-import { LineFault } from './line.js';
-import { examples } from './options.js';
-import type { Run } from './run.js';
-import { bash, fish, zsh } from './shells.js';
+import { factsOf } from './command-facts.js';
+import { type CommandContext, examples } from './command-options.js';
+import { bash, fish, zsh } from './completion-scripts.js';
 
 const SHELLS = { bash, zsh, fish } as const;
 type Shell = keyof typeof SHELLS;
 
-export function define(command: Command, run: Run): Command {
+export function define(command: Command, context: CommandContext): Command {
   const shell = new Argument('<shell>', 'bash, zsh or fish').choices(Object.keys(SHELLS));
   return command
     .addArgument(shell.argParser(shellOf))
@@ -22,14 +21,14 @@ export function define(command: Command, run: Run): Command {
       )}`,
     )
     .action(async (word: Shell) => {
-      run.host.out(SHELLS[word](factsOf(await run.commands())));
+      context.host.out(SHELLS[word](factsOf(await context.commands())));
     });
 }
 
 function shellOf(word: string): Shell {
   if (Object.hasOwn(SHELLS, word)) return word as Shell;
   const offer = nearest(word, Object.keys(SHELLS));
-  throw new LineFault(
+  throw new UsageError(
     'option-value',
     word,
     `\`completion\` is for bash, zsh or fish${offer ? `; did you mean \`${offer}\`?` : '.'}`,

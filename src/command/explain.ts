@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import { UsageError } from '../build/usage-error.js';
 import { type Code, catalogue, type Entry } from '../language/catalogue/index.js';
 import { aboutCode } from '../language/message.js';
 import { byWord } from '../language/statements/index.js';
@@ -7,9 +8,7 @@ import { wordsOf } from '../language/vocabulary.js';
 import { indent, plainList, plainPage, plainWord, wrap } from '../reference/explain-text.js';
 import { statementPages } from '../reference/statement-pages.js';
 import { PAPERS, type Paper } from '../shot/settings.js';
-import { LineFault } from './line.js';
-import { choice, examples } from './options.js';
-import type { Run } from './run.js';
+import { type CommandContext, choice, examples } from './command-options.js';
 
 interface Options {
   readonly card?: boolean;
@@ -17,7 +16,7 @@ interface Options {
   readonly paper: Paper;
 }
 
-export function define(command: Command, run: Run): Command {
+export function define(command: Command, context: CommandContext): Command {
   return command
     .argument(
       '[word]',
@@ -38,7 +37,7 @@ export function define(command: Command, run: Run): Command {
     )
     .action(async (word: string | undefined, { card, output, paper }: Options) => {
       if (card) {
-        const commands = (await run.commands()).map(
+        const commands = (await context.commands()).map(
           (one) =>
             [
               one.name().replace(/^cutwright /, ''),
@@ -49,10 +48,10 @@ export function define(command: Command, run: Run): Command {
             ] as const,
         );
         const { printCard } = await import('./card.js');
-        run.status = await printCard(run.host, output, paper, commands);
+        context.status = await printCard(context.host, output, paper, commands);
         return;
       }
-      run.host.out(word === undefined ? list() : explained(word));
+      context.host.out(word === undefined ? list() : explained(word));
     });
 }
 
@@ -64,7 +63,7 @@ function explained(typed: string): string {
   if (inside !== null) return inside;
   const words = new Set([...byWord.values()].flatMap(wordsOf));
   const offer = nearest(word, [...Object.keys(statementPages), ...words, ...Object.keys(catalogue)]);
-  throw new LineFault(
+  throw new UsageError(
     'wrong-arguments',
     typed,
     `There is no statement, word or code \`${typed}\`; ${offer ? `did you mean \`${offer}\`?` : '`cutwright explain` lists all of them.'}`,

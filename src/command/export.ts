@@ -1,20 +1,5 @@
 import { basename, resolve } from 'node:path';
 import type { Command } from 'commander';
-import type { Compiled } from '../episode/compile.js';
-import type { Found, Job } from '../episode/find.js';
-import { hasErrors } from '../episode/order.js';
-import { csvHeader, csvRows, TABLES, type TableName, toCsv } from '../export/csv.js';
-import { jsonText, toJson } from '../export/json.js';
-import { type ExportOptions, shapeFault } from '../export/pixels.js';
-import type { Host } from '../host/host.js';
-import { diagnose } from '../language/diagnostic.js';
-import type { Shot } from '../shot/shot.js';
-import type { SolvedShot } from '../solve/solved.js';
-import { eachCut, findAll } from './batch.js';
-import { Desk, NO_SOURCES, plural } from './desk.js';
-import { EDIT_FORMS, type EditForm, type EditOptions, exportEdit } from './handover.js';
-import { COMMAND_LINE, LineFault } from './line.js';
-import { choice, examples, type ReportOptions, withReport } from './options.js';
 import {
   deliver,
   inputsOf,
@@ -24,8 +9,22 @@ import {
   sharedFolder,
   type Target,
   Targets,
-} from './output.js';
-import type { Run } from './run.js';
+} from '../build/output-targets.js';
+import { plural, type Reporter } from '../build/reporter.js';
+import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
+import { eachCut, findAll, NO_SOURCES } from '../episode/batch.js';
+import type { Compiled } from '../episode/compile-cut.js';
+import type { Found, Job } from '../episode/find-cuts.js';
+import { csvHeader, csvRows, TABLES, type TableName, toCsv } from '../export/csv.js';
+import { jsonText, toJson } from '../export/json.js';
+import { type ExportOptions, shapeFault } from '../export/pixels.js';
+import type { Host } from '../host/host.js';
+import { diagnose, hasErrors } from '../language/diagnostic.js';
+import type { Shot } from '../shot/shot.js';
+import type { SolvedShot } from '../solve/solved.js';
+import { type CommandContext, choice, examples, type ReportOptions, withReport } from './command-options.js';
+import { ConsoleReporter } from './console-reporter.js';
+import { EDIT_FORMS, type EditForm, type EditOptions, exportEdit } from './export-edit.js';
 
 interface Options extends ReportOptions {
   readonly output?: string;
@@ -35,7 +34,7 @@ interface Options extends ReportOptions {
   readonly start?: string;
 }
 
-export function define(command: Command, run: Run): Command {
+export function define(command: Command, context: CommandContext): Command {
   command
     .argument('<files...>', 'cuts, folders or an episode.yaml; - is standard input')
     .option('-o, --output <path>', 'a file or a folder; otherwise standard output')
@@ -62,9 +61,9 @@ export function define(command: Command, run: Run): Command {
     )
     .action(async (files: string[], options: Options) => {
       const edit = editAsked(options);
-      run.status = edit
-        ? await exportEdit(run.host, files, edit)
-        : await exportCuts(run.host, files, options);
+      context.status = edit
+        ? await exportEdit(context.host, files, edit)
+        : await exportCuts(context.host, files, options);
     });
 }
 
@@ -72,42 +71,42 @@ export function define(command: Command, run: Run): Command {
 function editAsked({ edit: form, start, table, pixels, ...options }: Options): EditOptions | null {
   if (form === undefined) {
     if (start === undefined) return null;
-    throw new LineFault('wrong-arguments', start, '`--start` belongs to an edit: it goes with `--edit`.');
+    throw new UsageError('wrong-arguments', start, '`--start` belongs to an edit: it goes with `--edit`.');
   }
   const other = table !== undefined ? '--table' : pixels ? '--pixels' : null;
   if (other !== null) {
-    throw new LineFault('wrong-arguments', other, `\`--edit\` and \`${other}\` do not go together.`);
+    throw new UsageError('wrong-arguments', other, `\`--edit\` and \`${other}\` do not go together.`);
   }
   return { ...options, form, start };
 }
 
 async function exportCuts(host: Host, files: readonly string[], options: Options): Promise<number> {
   const strict = options.strict === true;
-  const desk = new Desk(host, options.format, strict);
-  const found = await findAll(host, desk, files);
+  const reporter = new ConsoleReporter(host, options.format, strict);
+  const found = await findAll(host, reporter, files);
   const { table, output = '-', pixels = false } = options;
   const joined = table !== undefined && (output === '-' || !isFolder(host, output));
   const exporter = joined
-    ? new OneTable(host, desk, found, table, output, { pixels })
-    : new FileEach(host, desk, found, table, options.output, { pixels });
+    ? new OneTable(host, reporter, found, table, output, { pixels })
+    : new FileEach(host, reporter, found, table, options.output, { pixels });
   let failed = 0;
   const shapes = new Set<string>();
-  await eachCut(host, desk, found, (compiled, job) => {
+  await eachCut(host, reporter, found, (compiled, job) => {
     if (compiled.house) return;
     failed += 1;
     const { solved, diagnostics } = compiled;
     if (solved === null || hasErrors(diagnostics, strict)) return;
-    if (pixels) checkShape(desk, solved.shot, compiled, shapes);
+    if (pixels) checkShape(reporter, solved.shot, compiled, shapes);
     if (exporter.cut(solved, compiled, job)) failed -= 1;
   });
   exporter.finish();
-  if (failed > 0) desk.say(`${plural(failed, 'cut')} not exported: ${desk.tally()}`);
-  return desk.finish();
+  if (failed > 0) reporter.say(`${plural(failed, 'cut')} not exported: ${reporter.tally()}`);
+  return reporter.finish();
 }
 
 /** Warns of a picture that is not shaped as the field: once of each that is met. */
 function checkShape(
-  desk: Desk,
+  reporter: Reporter,
   { settings, cut, spans }: Shot,
   { sources }: Compiled,
   told: Set<string>,
@@ -118,7 +117,7 @@ function checkShape(
   if (by === 0 || told.has(sizes)) return;
   told.add(sizes);
   const tall = `${Math.round(Math.abs(by))} pixels too ${by > 0 ? 'tall' : 'flat'} for it`;
-  desk.report(
+  reporter.report(
     [
       diagnose(
         'pixels-shape',
@@ -143,7 +142,7 @@ class OneTable implements Exporter {
 
   constructor(
     private readonly host: Host,
-    private readonly desk: Desk,
+    private readonly reporter: Reporter,
     found: Found,
     private readonly table: TableName,
     output: string,
@@ -154,7 +153,7 @@ class OneTable implements Exporter {
     const inputs = inputsOf(host, found);
     const span = { file: COMMAND_LINE, start: 0, end: 0 };
     const refused = overwriting(host, this.target.path, output, span, (real) => inputs.has(real));
-    if (refused) throw new LineFault(refused.code, output, refused.parameters);
+    if (refused) throw new UsageError(refused.code, output, refused.parameters);
   }
 
   cut(solved: SolvedShot): boolean {
@@ -163,13 +162,13 @@ class OneTable implements Exporter {
   }
 
   finish(): void {
-    const { host, desk, rows, target } = this;
+    const { host, reporter, rows, target } = this;
     if (rows.length === 0) return;
     const bytes = Buffer.from(csvHeader(this.table, this.options) + rows.join(''), 'utf8');
     const fault = deliver(host, target, bytes, { file: COMMAND_LINE, start: 0, end: 0 });
-    if (fault) throw new LineFault(fault.code, target.name, fault.parameters);
+    if (fault) throw new UsageError(fault.code, target.name, fault.parameters);
     if (target.path !== null)
-      desk.say(`wrote ${target.name}: ${this.table} of ${plural(rows.length, 'cut')}`);
+      reporter.say(`wrote ${target.name}: ${this.table} of ${plural(rows.length, 'cut')}`);
   }
 }
 
@@ -180,7 +179,7 @@ class FileEach implements Exporter {
 
   constructor(
     private readonly host: Host,
-    private readonly desk: Desk,
+    private readonly reporter: Reporter,
     found: Found,
     private readonly table: TableName | undefined,
     output: string | undefined,
@@ -188,7 +187,7 @@ class FileEach implements Exporter {
   ) {
     if (found.jobs.length > 1 && output === undefined) {
       const count = found.jobs.length;
-      throw new LineFault(
+      throw new UsageError(
         'wrong-arguments',
         null,
         `${count} cuts do not go into one JSON text; name a folder with \`--output\`.`,
@@ -198,13 +197,13 @@ class FileEach implements Exporter {
   }
 
   cut(solved: SolvedShot, compiled: Compiled, job: Job): boolean {
-    const { host, desk, table, targets } = this;
+    const { host, reporter, table, targets } = this;
     const text = table ? toCsv(solved, table, this.options) : jsonOf(solved, compiled, this.options);
     const span = { file: job.name, start: 0, end: 0 };
     const fault =
       targets.refusal(job, compiled.sources.keys()) ??
       deliver(host, targets.of(job), Buffer.from(text, 'utf8'), span);
-    if (fault) desk.report([fault], NO_SOURCES);
+    if (fault) reporter.report([fault], NO_SOURCES);
     else this.written.push(targets.of(job));
     return !fault;
   }
@@ -215,7 +214,7 @@ class FileEach implements Exporter {
     const folder = sharedFolder(this.host, written);
     const what =
       written.length === 1 ? written[0]!.name : `${written.length} files${folder ? ` in ${folder}` : ''}`;
-    this.desk.say(`wrote ${what}`);
+    this.reporter.say(`wrote ${what}`);
   }
 }
 

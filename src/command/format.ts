@@ -1,15 +1,15 @@
 import { join, resolve } from 'node:path';
 import type { Command } from 'commander';
-import { findCuts, type Job } from '../episode/find.js';
-import { filesOf } from '../episode/patterns.js';
-import { decode, readText } from '../episode/read.js';
+import { plural } from '../build/reporter.js';
+import { NO_SOURCES } from '../episode/batch.js';
+import { filesOf } from '../episode/file-patterns.js';
+import { findCuts, type Job } from '../episode/find-cuts.js';
+import { decode, readText } from '../episode/read-text.js';
 import type { Host } from '../host/host.js';
 import { format } from '../language/format/format.js';
-import { Desk, FORMATS, type Format, NO_SOURCES, plural } from './desk.js';
-import { choice, examples } from './options.js';
-import { bytesOf, writeBack } from './rewrite.js';
-import type { Run } from './run.js';
-import { printDiff } from './unified.js';
+import { type CommandContext, choice, examples } from './command-options.js';
+import { ConsoleReporter, FORMATS, type Format } from './console-reporter.js';
+import { bytesOf, printDiff, writeBack } from './rewrite-input.js';
 
 interface Options {
   readonly check?: boolean;
@@ -17,7 +17,7 @@ interface Options {
   readonly format: Format;
 }
 
-export function define(command: Command, run: Run): Command {
+export function define(command: Command, context: CommandContext): Command {
   return command
     .argument('<files...>', 'cuts, folders or an episode.yaml; - is standard input')
     .option('--check', 'write nothing; list the files that would change, and leave with 1 if there are any')
@@ -39,41 +39,41 @@ ${examples(
 )}`,
     )
     .action(async (files: string[], options: Options) => {
-      run.status = await formatAll(run.host, files, options);
+      context.status = await formatAll(context.host, files, options);
     });
 }
 
 async function formatAll(host: Host, files: readonly string[], options: Options): Promise<number> {
-  const desk = new Desk(host, options.format, false);
+  const reporter = new ConsoleReporter(host, options.format, false);
   const found = await findCuts(
     host,
     files.flatMap((file) => inFolder(host, file)),
   );
-  desk.report(found.diagnostics, NO_SOURCES);
+  reporter.report(found.diagnostics, NO_SOURCES);
   const count = { changed: 0, same: 0, failed: 0 };
   for (const job of found.jobs) {
     const bytes = await bytesOf(host, job);
     const read = job.path === null ? decode(job.name, bytes) : readText(host, job.path, job.name);
     if (!read.ok) {
-      desk.report(read.diagnostics, new Map([[job.name, read.text]]));
+      reporter.report(read.diagnostics, new Map([[job.name, read.text]]));
       count.failed++;
       continue;
     }
     const { fps, on } = job.episode.settings;
     const { text, left } = format(job.name, read.text, { fps, on });
-    if (left > 0) desk.say(`${job.name}: ${plural(left, 'statement')} ${LEFT[left === 1 ? 0 : 1]}`);
+    if (left > 0) reporter.say(`${job.name}: ${plural(left, 'statement')} ${LEFT[left === 1 ? 0 : 1]}`);
     const changed = Buffer.compare(bytes, Buffer.from(text, 'utf8')) !== 0;
     if (options.diff) await printDiff(host, job.name, read.text, text);
     else if (options.check && changed) host.out(`${job.name}\n`);
     const write = !options.check && !options.diff && (changed || job.path === null);
     const fault = write ? writeBack(host, job, text, false) : null;
     if (fault) {
-      desk.report([fault], NO_SOURCES);
+      reporter.report([fault], NO_SOURCES);
       count.failed++;
     } else count[changed ? 'changed' : 'same']++;
   }
-  if (found.jobs.length > 0) desk.say(summary(found.jobs, count, options));
-  const status = desk.finish();
+  if (found.jobs.length > 0) reporter.say(summary(found.jobs, count, options));
+  const status = reporter.finish();
   return options.check && count.changed > 0 ? Math.max(status, 1) : status;
 }
 

@@ -1,15 +1,15 @@
 /** git's diff for cuts: git calls it for each file that differs, and shows what it prints. */
 
 import { dirname, resolve } from 'node:path';
+import { UsageError } from '../build/usage-error.js';
 import { compare } from '../compare/compare.js';
-import { compile } from '../episode/compile.js';
-import { episodeOf } from '../episode/find.js';
-import { hasErrors } from '../episode/order.js';
+import { compile } from '../episode/compile-cut.js';
+import { episodeOf } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
+import { hasErrors } from '../language/diagnostic.js';
 import type { LabelLanguage } from '../words/labels.js';
-import { Desk } from './desk.js';
-import { LineFault } from './line.js';
-import { noteOf } from './note.js';
+import { ConsoleReporter } from './console-reporter.js';
+import { noteOf } from './retake-note.js';
 
 /**
  * `words` as git passes them to an external diff: path, old file, old id, old mode, new file, new id, new mode; after a rename
@@ -23,7 +23,7 @@ export async function gitDiff(
   const [path, oldFile, , , newFile, , , newPath] = words;
   if (path === undefined || (words.length !== 1 && words.length < 7)) {
     const message = '`--git` takes the seven words that git gives to a diff command; git calls it, not you.';
-    throw new LineFault('wrong-arguments', null, message);
+    throw new UsageError('wrong-arguments', null, message);
   }
   const name = newPath ?? path;
   if (oldFile === undefined || newFile === undefined) {
@@ -32,7 +32,7 @@ export async function gitDiff(
   }
   const place = resolve(host.cwd, name);
   const episode = await episodeOf(host, dirname(place));
-  const desk = new Desk(host, 'human', false);
+  const reporter = new ConsoleReporter(host, 'human', false);
   // The texts lie somewhere else, but mean what they mean in their own folder: what they use is read from there.
   const read = (file: string, word: string) => {
     if (file === '/dev/null') return null;
@@ -40,7 +40,7 @@ export async function gitDiff(
     if (!bytes.ok) return 'errors' as const;
     const compiled = compile(host, place, episode, { name: `${word}:${name}`, bytes: bytes.value });
     const errors = compiled.diagnostics.filter(({ severity }) => severity === 'error');
-    desk.report(errors, compiled.sources);
+    reporter.report(errors, compiled.sources);
     return hasErrors(errors) ? ('errors' as const) : compiled.solved;
   };
   const [old, now] = [read(oldFile, 'old'), read(newFile, 'new')];

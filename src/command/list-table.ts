@@ -1,5 +1,6 @@
 /** The cut list as a table on a terminal. */
 
+import { plural } from '../build/reporter.js';
 import type { CutList } from '../count/list.js';
 import type { CutRow } from '../count/row.js';
 import { fromTheWidest } from '../layout/column-widths.js';
@@ -7,7 +8,6 @@ import { widest } from '../layout/line-breaking.js';
 import { widthOf } from '../layout/terminal-text.js';
 import { layTextTable, OPEN, type TextColumn, tableLines } from '../layout/text-table.js';
 import { feetAndFrames, secondsAndFrames } from '../shot/time.js';
-import { plural } from './desk.js';
 
 interface Column<T> {
   readonly head: string;
@@ -103,7 +103,7 @@ export function listTable(list: CutList, width: number | null): string {
   ].join('\n');
 }
 
-/** Running time, budget, and what a producer counts; a sentence a line. */
+/** BuildRun time, budget, and what a producer counts; a sentence a line. */
 function summary(list: CutList): string[] {
   const { totals, fps, budget } = list;
   const { counts, pages, over } = totals;

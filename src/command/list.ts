@@ -1,30 +1,32 @@
 import { extname, resolve } from 'node:path';
 import type { Command } from 'commander';
+import { countCuts } from '../build/cut-counts.js';
+import type { CutPrinter } from '../build/cut-printer.js';
+import { deliver, inputsOf, overwriting, STANDARD_OUTPUT, type Target } from '../build/output-targets.js';
+import { plural, type Reporter } from '../build/reporter.js';
+import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
 import { type CutList, cutList, type ListOf } from '../count/list.js';
+import { findAll, NO_SOURCES } from '../episode/batch.js';
+import { digest } from '../episode/cut-digest.js';
 import type { Episode } from '../episode/episode.js';
-import type { Found } from '../episode/find.js';
-import { digest } from '../episode/stamp.js';
+import type { Found } from '../episode/find-cuts.js';
 import { cutListCsv, cutListJson } from '../export/cut-list.js';
 import type { Host } from '../host/host.js';
 import { diagnose } from '../language/diagnostic.js';
 import type { Look } from '../sheet/look.js';
-import { filesOr, findAll } from './batch.js';
-import { countCuts } from './counting.js';
-import { Desk, NO_SOURCES, plural } from './desk.js';
-import { COMMAND_LINE, LineFault } from './line.js';
 import {
+  type CommandContext,
   checkRows,
   choice,
   examples,
+  filesOr,
   type LookOptions,
   looks,
   type ReportOptions,
   withLooks,
   withReport,
-} from './options.js';
-import { deliver, inputsOf, overwriting, STANDARD_OUTPUT, type Target } from './output.js';
-import type { Press } from './press.js';
-import type { Run } from './run.js';
+} from './command-options.js';
+import { ConsoleReporter } from './console-reporter.js';
 
 /** Parts of the printed list. */
 const PARTS = ['cuts', 'rhythm'] as const;
@@ -38,7 +40,7 @@ interface Options extends ReportOptions, LookOptions {
   readonly check?: boolean;
 }
 
-export function define(command: Command, run: Run): Command {
+export function define(command: Command, context: CommandContext): Command {
   command
     .argument(
       '[files...]',
@@ -66,7 +68,7 @@ export function define(command: Command, run: Run): Command {
       ),
     )
     .action(async (files: string[], options: Options) => {
-      run.status = await list(run.host, files, options);
+      context.status = await list(context.host, files, options);
     });
 }
 
@@ -74,57 +76,60 @@ type Form = 'table' | 'csv' | 'json' | 'pdf' | 'nothing';
 
 async function list(host: Host, files: readonly string[], options: Options): Promise<number> {
   const form = formOf(options);
-  const desk = new Desk(host, options.format, options.strict === true);
-  const found = await findAll(host, desk, await filesOr(host, files, 'list'), looks(options));
-  if (found.jobs.length === 0) return desk.finish();
+  const reporter = new ConsoleReporter(host, options.format, options.strict === true);
+  const found = await findAll(host, reporter, await filesOr(host, files, 'list'), looks(options));
+  if (found.jobs.length === 0) return reporter.finish();
   const episode = theEpisode(found);
   checkRows(options, episode.settings);
   const target = targetOf(host, found, options);
   // Neither the picture nor the check has a use for pages.
   const pages = form !== 'nothing' && options.only !== 'rhythm';
-  const press = pages || form === 'pdf' ? (await import('./press.js')).Press.open(host) : null;
-  const { rows, digests } = await countCuts(host, desk, found, {
+  const printer =
+    pages || form === 'pdf' ? (await import('../build/cut-printer.js')).CutPrinter.open(host) : null;
+  const { rows, digests } = await countCuts(host, reporter, found, {
     language: form === 'pdf' ? null : 'en',
-    press: pages ? press : null,
+    printer: pages ? printer : null,
     strict: options.strict === true,
   });
   if (rows.length === 0) {
     const span = { file: found.jobs[0]!.name, start: 0, end: 0 };
     const words = 'This file only holds what other cuts use; there is nothing to list.';
-    desk.report([diagnose('no-cuts', span, words)], NO_SOURCES);
-    return desk.finish();
+    reporter.report([diagnose('no-cuts', span, words)], NO_SOURCES);
+    return reporter.finish();
   }
   const counted = cutList(rows, listOf(found, episode));
-  if (options.check) checkBudget(desk, counted, episode);
-  if (form === 'pdf' && press) {
+  if (options.check) checkBudget(reporter, counted, episode);
+  if (form === 'pdf' && printer) {
     const commit = host.commit(episode.folder ?? host.cwd);
     const hash = digest(digests, episode.settings, []);
     const look = {
       settings: episode.settings,
-      metrics: press.fonts.metrics,
+      metrics: printer.fonts.metrics,
       stamp: commit ? `${hash} · ${commit}` : hash,
     };
-    const { bytes, pages } = await printed(press, counted, look, options.only);
+    const { bytes, pages } = await printed(printer, counted, look, options.only);
     put(host, target, bytes);
-    desk.say(`wrote ${target.name}: ${plural(pages, 'page')}`);
+    reporter.say(`wrote ${target.name}: ${plural(pages, 'page')}`);
   } else if (form === 'csv' || form === 'json') {
     put(host, target, Buffer.from(form === 'csv' ? cutListCsv(counted) : cutListJson(counted), 'utf8'));
-    if (target.path !== null) desk.say(`wrote ${target.name}: ${plural(rows.length, 'cut')}`);
+    if (target.path !== null) reporter.say(`wrote ${target.name}: ${plural(rows.length, 'cut')}`);
   } else {
     const { againstBudget, listTable } = await import('./list-table.js');
     if (form === 'table') host.out(listTable(counted, host.columns));
     else {
       const { totals, budget, fps } = counted;
-      desk.say(`${plural(totals.cuts, 'cut')}, ${runs(counted)}${againstBudget(totals.over, budget, fps)}`);
+      reporter.say(
+        `${plural(totals.cuts, 'cut')}, ${runs(counted)}${againstBudget(totals.over, budget, fps)}`,
+      );
     }
   }
-  return desk.finish();
+  return reporter.finish();
 }
 
 /** What comes out; an ending of the file says it, too. */
 function formOf({ output, csv, json, only, check }: Options): Form {
   if (csv && json)
-    throw new LineFault('wrong-arguments', '--json', '`--csv` and `--json` do not go together.');
+    throw new UsageError('wrong-arguments', '--json', '`--csv` and `--json` do not go together.');
   const said = csv ? 'csv' : json ? 'json' : null;
   const ending = output === undefined || output === '-' ? null : extname(output).toLowerCase();
   const meant =
@@ -132,16 +137,16 @@ function formOf({ output, csv, json, only, check }: Options): Form {
       ? null
       : { '.pdf': 'pdf' as const, '.csv': 'csv' as const, '.json': 'json' as const }[ending];
   if (ending !== null && meant === undefined && said === null)
-    throw new LineFault(
+    throw new UsageError(
       'option-value',
       output!,
       '`--output` takes a file whose name ends in .pdf, .csv or .json.',
     );
   if (said !== null && meant != null && meant !== said)
-    throw new LineFault('wrong-arguments', output!, `\`--${said}\` and \`${output}\` do not go together.`);
+    throw new UsageError('wrong-arguments', output!, `\`--${said}\` and \`${output}\` do not go together.`);
   const form = said ?? meant ?? (output === '-' ? 'pdf' : check ? 'nothing' : 'table');
   if (only !== undefined && form !== 'pdf')
-    throw new LineFault(
+    throw new UsageError(
       'wrong-arguments',
       only,
       '`--only` says what to print; give `--output` a name that ends in .pdf.',
@@ -154,7 +159,7 @@ function theEpisode({ jobs }: Found): Episode {
   const episodes = [...new Map(jobs.map(({ episode }) => [episode.file, episode])).values()];
   if (episodes.length > 1) {
     const names = episodes.map(({ file }) => (file === null ? 'none' : `\`${file}\``)).join(', ');
-    throw new LineFault(
+    throw new UsageError(
       'wrong-arguments',
       null,
       `A list is of one episode, and these cuts belong to ${episodes.length}: ${names}.`,
@@ -169,13 +174,13 @@ function targetOf(host: Host, found: Found, { output }: Options): Target {
   const inputs = inputsOf(host, found);
   const span = { file: COMMAND_LINE, start: 0, end: 0 };
   const refused = overwriting(host, path, output, span, (real) => inputs.has(real));
-  if (refused) throw new LineFault(refused.code, output, refused.parameters);
+  if (refused) throw new UsageError(refused.code, output, refused.parameters);
   return { path, name: output };
 }
 
 function put(host: Host, target: Target, bytes: Uint8Array): void {
   const fault = deliver(host, target, bytes, { file: COMMAND_LINE, start: 0, end: 0 });
-  if (fault) throw new LineFault(fault.code, target.name, fault.parameters);
+  if (fault) throw new UsageError(fault.code, target.name, fault.parameters);
 }
 
 /** A budget is that of the whole episode, and says nothing of some of its cuts. */
@@ -190,22 +195,22 @@ const runs = ({ totals, fps }: CutList): string => {
   return `running time ${least}${Math.floor(totals.running / fps)}+${totals.running % fps}`;
 };
 
-function checkBudget(desk: Desk, counted: CutList, { file, text, budgetSpan }: Episode): void {
+function checkBudget(reporter: Reporter, counted: CutList, { file, text, budgetSpan }: Episode): void {
   const { totals, fps, budget: frames } = counted;
   if (frames === null || totals.over === null || totals.over <= 0) return;
   const length = (count: number): string => `${Math.floor(count / fps)}+${count % fps}`;
   const span = budgetSpan ?? { file: file!, start: 0, end: 0 };
   const words = `The cuts run ${totals.untimed > 0 ? 'at least ' : ''}${length(totals.running)}, which is ${length(totals.over)} (${plural(totals.over, 'frame')}) over the budget of ${length(frames)}.`;
-  desk.report([diagnose('list-over-budget', span, words)], new Map([[file!, text]]));
+  reporter.report([diagnose('list-over-budget', span, words)], new Map([[file!, text]]));
 }
 
 async function printed(
-  press: Press,
+  printer: CutPrinter,
   counted: CutList,
   look: Look,
   only: Part | undefined,
 ): Promise<{ bytes: Uint8Array; pages: number }> {
-  const { listDocument } = await import('./list-document.js');
+  const { listDocument } = await import('../build/cut-list-document.js');
   const document = listDocument(counted, look, only);
-  return { bytes: await press.print(document), pages: document.pages.length };
+  return { bytes: await printer.print(document), pages: document.pages.length };
 }

@@ -1,9 +1,8 @@
 import { type Command, Option } from 'commander';
-import { LineFault } from './line.js';
-import { examples } from './options.js';
-import type { Run } from './run.js';
+import { UsageError } from '../build/usage-error.js';
+import { type CommandContext, examples } from './command-options.js';
 
-export function define(command: Command, run: Run): Command {
+export function define(command: Command, context: CommandContext): Command {
   return (
     command
       .option(
@@ -24,13 +23,13 @@ ${examples(['cutwright lsp', 'what an editor is to run for files that end in .cu
       )
       .action(async () => {
         if (process.stdin.isTTY)
-          throw new LineFault(
+          throw new UsageError(
             'wrong-arguments',
             null,
             'An editor starts `cutwright lsp` and speaks to it; `cutwright check` says what is wrong with a cut.',
           );
         const { serveStdio } = await import('../lsp/stdio.js');
-        await serveStdio(run.host);
+        await serveStdio(context.host);
       })
   );
 }

@@ -2,15 +2,15 @@
 
 import { Command, CommanderError } from 'commander';
 import { version } from '../../package.json';
+import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
+import { reasonOf } from '../host/error-reasons.js';
 import type { Host } from '../host/host.js';
-import { reasonOf } from '../host/reasons.js';
 import { nearest } from '../language/suggest.js';
-import { COMMAND_LINE, LineFault } from './line.js';
-import type { Run } from './run.js';
+import type { CommandContext } from './command-options.js';
 
 interface Entry {
   readonly summary: string;
-  readonly load: () => Promise<{ define: (command: Command, run: Run) => Command }>;
+  readonly load: () => Promise<{ define: (command: Command, context: CommandContext) => Command }>;
 }
 
 const COMMANDS: Readonly<Record<string, Entry>> = {
@@ -41,15 +41,15 @@ export async function main(argv: readonly string[], host: Host): Promise<number>
   try {
     return await run(argv, host);
   } catch (fault) {
-    if (fault instanceof LineFault) return complain(fault, argv, host);
+    if (fault instanceof UsageError) return complain(fault, argv, host);
     const code = (fault as NodeJS.ErrnoException).code;
     if (code !== undefined && (fault as NodeJS.ErrnoException).syscall === 'write') {
       const words = `Standard output cannot be written: ${reasonOf(fault)}.`;
-      return complain(new LineFault('output-unwritable', null, words), argv, host);
+      return complain(new UsageError('output-unwritable', null, words), argv, host);
     }
     const words = fault instanceof Error ? fault.message : String(fault);
     return complain(
-      new LineFault('internal-fault', argv[0] ?? null, `The program failed: ${words}.`),
+      new UsageError('internal-fault', argv[0] ?? null, `The program failed: ${words}.`),
       argv,
       host,
     );
@@ -73,23 +73,23 @@ async function run(argv: readonly string[], host: Host): Promise<number> {
   const [name, args] = first === 'help' ? [rest[0]!, ['--help']] : [first, rest];
   const entry = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
   if (!entry) throw unknownCommand(name, host);
-  const call: Run = { host, status: 0, commands: () => all(call) };
+  const call: CommandContext = { host, status: 0, commands: () => all(call) };
   await parse(await made(name, entry, call), args);
   return call.status;
 }
 
-async function made(name: string, entry: Entry, call: Run): Promise<Command> {
+async function made(name: string, entry: Entry, call: CommandContext): Promise<Command> {
   const { define } = await entry.load();
   return define(newCommand(name, entry.summary, call.host), call);
 }
 
-function all(call: Run): Promise<readonly Command[]> {
+function all(call: CommandContext): Promise<readonly Command[]> {
   return Promise.all(Object.entries(COMMANDS).map(([name, entry]) => made(name, entry, call)));
 }
 
 /** Every command with its options, for what is written out of them. */
 export function allCommands(host: Host): Promise<readonly Command[]> {
-  const call: Run = { host, status: 0, commands: () => all(call) };
+  const call: CommandContext = { host, status: 0, commands: () => all(call) };
   return call.commands();
 }
 
@@ -118,18 +118,18 @@ const WANTED: Readonly<Record<string, string>> = {
 };
 
 /** What the library complains of, in our words and with a guess. */
-function lineFault(fault: CommanderError, command: Command): LineFault {
+function lineFault(fault: CommanderError, command: Command): UsageError {
   const quoted = /'([^']*)'/.exec(fault.message)?.[1] ?? '';
   const flag = quoted.split(/[ ,]+/).find((word) => word.startsWith('--')) ?? quoted;
   switch (fault.code) {
     case 'commander.unknownOption': {
       const [plain = ''] = flag.split('=');
       if (plain !== flag && command.options.some(({ long }) => long === plain)) {
-        return new LineFault('option-value', flag, `\`${plain}\` takes no value.`, plain);
+        return new UsageError('option-value', flag, `\`${plain}\` takes no value.`, plain);
       }
       const known = command.options.flatMap(({ long, short }) => [long, short]).filter((one) => one != null);
       const offer = nearest(flag, [...known, '--help']);
-      return new LineFault(
+      return new UsageError(
         'unknown-option',
         flag,
         `\`${command.name()}\` has no option \`${flag}\`${offer ? `; did you mean \`${offer}\`?` : '.'}`,
@@ -137,27 +137,27 @@ function lineFault(fault: CommanderError, command: Command): LineFault {
       );
     }
     case 'commander.optionMissingArgument':
-      return new LineFault('option-value', null, `\`${flag}\` needs a value.`);
+      return new UsageError('option-value', null, `\`${flag}\` needs a value.`);
     case 'commander.missingArgument':
-      return new LineFault(
+      return new UsageError(
         'wrong-arguments',
         null,
         `\`${command.name()}\` needs ${WANTED[quoted] ?? `a ${quoted}`}; see \`${command.name()} --help\`.`,
       );
     case 'commander.excessArguments':
-      return new LineFault(
+      return new UsageError(
         'wrong-arguments',
         command.args.at(-1) ?? null,
         `\`${command.name()}\` takes fewer words than these; see its \`--help\`.`,
       );
     default:
-      return new LineFault('wrong-arguments', null, fault.message.replace(/^error: /, ''));
+      return new UsageError('wrong-arguments', null, fault.message.replace(/^error: /, ''));
   }
 }
 
-function unknownCommand(name: string, host: Host): LineFault {
+function unknownCommand(name: string, host: Host): UsageError {
   if (name.startsWith('-') && name !== '-') {
-    return new LineFault(
+    return new UsageError(
       'unknown-option',
       name,
       `The command stands first, then its options: \`cutwright build ${name} …\`.`,
@@ -165,32 +165,35 @@ function unknownCommand(name: string, host: Host): LineFault {
   }
   const offer = nearest(name, Object.keys(COMMANDS));
   if (offer)
-    return new LineFault(
+    return new UsageError(
       'unknown-command',
       name,
       `There is no command \`${name}\`; did you mean \`${offer}\`?`,
       offer,
     );
   if (host.kind(name) !== 'none') {
-    return new LineFault(
+    return new UsageError(
       'unknown-command',
       name,
       `\`${name}\` is no command; did you mean \`cutwright build ${name}\`?`,
     );
   }
   const all = Object.keys(COMMANDS).join(', ');
-  return new LineFault('unknown-command', name, `There is no command \`${name}\`; the commands are ${all}.`);
+  return new UsageError('unknown-command', name, `There is no command \`${name}\`; the commands are ${all}.`);
 }
 
-async function complain(fault: LineFault, argv: readonly string[], host: Host): Promise<number> {
-  const { Desk } = await import('./desk.js');
+async function complain(fault: UsageError, argv: readonly string[], host: Host): Promise<number> {
+  const [{ ConsoleReporter }, { usageDiagnostic }] = await Promise.all([
+    import('./console-reporter.js'),
+    import('./usage-diagnostic.js'),
+  ]);
   const json = argv.some(
     (word, i) => word === '--format=json' || (word === 'json' && argv[i - 1] === '--format'),
   );
-  const desk = new Desk(host, json ? 'json' : 'human', false);
-  const { diagnostic, source } = fault.diagnostic(argv);
-  desk.report([diagnostic], new Map([[COMMAND_LINE, source]]));
-  desk.finish();
+  const reporter = new ConsoleReporter(host, json ? 'json' : 'human', false);
+  const { diagnostic, source } = usageDiagnostic(fault, argv);
+  reporter.report([diagnostic], new Map([[COMMAND_LINE, source]]));
+  reporter.finish();
   return 2;
 }
 

@@ -1,22 +1,23 @@
 import { basename, dirname, join, relative, resolve } from 'node:path';
+import { isFolder } from '../build/output-targets.js';
+import { plural, type Reporter } from '../build/reporter.js';
+import { UsageError } from '../build/usage-error.js';
 import type { TableCut } from '../draft/cut-text.js';
-import { compile } from '../episode/compile.js';
+import { compile } from '../episode/compile-cut.js';
 import { cutKey, type Episode } from '../episode/episode.js';
-import { episodeOf } from '../episode/find.js';
-import { decode, readText } from '../episode/read.js';
-import { newShelf } from '../episode/shelf.js';
+import { newEpisodeCache } from '../episode/episode-cache.js';
+import { cutText } from '../episode/episode-templates.js';
+import { episodeOf } from '../episode/find-cuts.js';
+import { decode, readText } from '../episode/read-text.js';
 import { type StoryCut, storyOf } from '../episode/story.js';
-import { cutText } from '../episode/templates.js';
 import type { Host } from '../host/host.js';
 import { diagnose } from '../language/diagnostic.js';
 import { messageOf } from '../language/message.js';
 import { parse } from '../language/parse.js';
 import { withoutMark } from '../language/source.js';
 import { nearest } from '../language/suggest.js';
-import { Desk, type Format, plural } from './desk.js';
-import { LineFault } from './line.js';
-import type { LookOptions } from './options.js';
-import { isFolder } from './output.js';
+import type { LookOptions } from './command-options.js';
+import { ConsoleReporter, type Format } from './console-reporter.js';
 
 export interface NewOptions extends LookOptions {
   readonly output?: string;
@@ -42,23 +43,23 @@ interface Home {
 }
 
 export async function newCut(host: Host, number: string | undefined, options: NewOptions): Promise<number> {
-  const desk = new Desk(host, options.format, false);
+  const reporter = new ConsoleReporter(host, options.format, false);
   if (number !== undefined && !/^[\p{L}\p{Nd}_]+$/u.test(number))
-    throw new LineFault(
+    throw new UsageError(
       'option-value',
       number,
       'A cut is numbered with letters and digits, such as 13 or 12A.',
     );
   const episode = await episodeOf(host, host.cwd);
-  const home = { episode, cuts: storyOf(host, episode, newShelf())?.cuts() ?? [] };
+  const home = { episode, cuts: storyOf(host, episode, newEpisodeCache())?.cuts() ?? [] };
   const begun =
     options.fromCsv === undefined
       ? [blank(host, number, options, home)]
-      : await ofTable(host, desk, options.fromCsv, number, options, home);
-  if (begun === null) return desk.finish();
+      : await ofTable(host, reporter, options.fromCsv, number, options, home);
+  if (begun === null) return reporter.finish();
   const several = begun.length > 1;
   if (several && options.output !== undefined && !isFolder(host, options.output))
-    throw new LineFault(
+    throw new UsageError(
       'wrong-arguments',
       options.output,
       `The table has ${begun.length} cuts; name a folder.`,
@@ -66,7 +67,7 @@ export async function newCut(host: Host, number: string | undefined, options: Ne
   const placed = begun.map((one) => {
     const taken = home.cuts.find((cut) => cut.number !== '' && cutKey(cut.number) === cutKey(one.number));
     if (taken)
-      throw new LineFault(
+      throw new UsageError(
         'number-taken',
         number ?? options.fromCsv ?? null,
         `Cut ${one.number} is there already: \`${taken.name}\`.`,
@@ -74,7 +75,7 @@ export async function newCut(host: Host, number: string | undefined, options: Ne
     const path = options.output === '-' ? null : placeOf(host, one.number, options, home.cuts);
     const name = path === null ? 'the new cut' : relative(host.cwd, path);
     if (path !== null && host.kind(path) !== 'none')
-      throw new LineFault(
+      throw new UsageError(
         'would-overwrite',
         options.output ?? number ?? null,
         `\`${name}\` is there already; nothing was written.`,
@@ -91,33 +92,37 @@ export async function newCut(host: Host, number: string | undefined, options: Ne
     if (path === null) host.out(text);
     else begin(host, path, name, text);
   }
-  tell(host, desk, placed, home);
-  return desk.finish();
+  tell(host, reporter, placed, home);
+  return reporter.finish();
 }
 
 function tell(
   host: Host,
-  desk: Desk,
+  reporter: Reporter,
   placed: readonly { readonly number: string; readonly path: string | null; readonly name: string }[],
   { episode }: Home,
 ): void {
   const [first] = placed;
   if (first!.path === null) return;
-  desk.say(
+  reporter.say(
     `wrote ${placed.length > 3 ? plural(placed.length, 'cut') : placed.map(({ name }) => name).join(', ')}`,
   );
-  const story = storyOf(host, episode, newShelf());
+  const story = storyOf(host, episode, newEpisodeCache());
   if (story && placed.some(({ number }) => story.find(number) === null))
-    desk.say(
+    reporter.say(
       `the manifest does not list ${placed.length > 1 ? 'them all' : 'it'} yet: add ${placed.length > 1 ? 'them' : 'it'} to \`cuts:\` in ${episode.file}`,
     );
-  desk.say(`next: cutwright check ${placed.length > 1 ? dirname(first!.name) : first!.name}`);
+  reporter.say(`next: cutwright check ${placed.length > 1 ? dirname(first!.name) : first!.name}`);
 }
 
 /** A cut with one key a level. */
 function blank(host: Host, number: string | undefined, options: NewOptions, { cuts }: Home): Begun {
   if (number === undefined)
-    throw new LineFault('wrong-arguments', null, 'A new cut needs its number, as in `cutwright new cut 13`.');
+    throw new UsageError(
+      'wrong-arguments',
+      null,
+      'A new cut needs its number, as in `cutwright new cut 13`.',
+    );
   const like = options.like === undefined ? null : model(host, options.like, cuts);
   const text = cutText({
     number,
@@ -134,7 +139,7 @@ function blank(host: Host, number: string | undefined, options: NewOptions, { cu
 /** The cuts of a table; null where it cannot be read. */
 async function ofTable(
   host: Host,
-  desk: Desk,
+  reporter: Reporter,
   file: string,
   number: string | undefined,
   options: NewOptions,
@@ -142,7 +147,7 @@ async function ofTable(
 ): Promise<Begun[] | null> {
   for (const key of ['like', 'time', 'levels', 'artist'] as const)
     if (options[key] !== undefined)
-      throw new LineFault(
+      throw new UsageError(
         'wrong-arguments',
         `--${key}`,
         `\`--${key}\` and \`--from-csv\` do not go together.`,
@@ -152,29 +157,34 @@ async function ofTable(
   const read = file === '-' ? decode(name, await host.standardInput()) : readText(host, path, name);
   const sources = new Map([[name, read.text]]);
   if (!read.ok) {
-    desk.report(read.diagnostics, sources);
+    reporter.report(read.diagnostics, sources);
     return null;
   }
   const { readExposureTable: readTable } = await import('../draft/exposure-table.js');
   const { cuts, diagnostics } = readTable(name, read.text);
-  desk.report(diagnostics, sources);
+  reporter.report(diagnostics, sources);
   if (cuts.length === 0) return null;
   if (cuts.length > 1 && number !== undefined)
-    throw new LineFault(
+    throw new UsageError(
       'wrong-arguments',
       number,
       `The table has ${cuts.length} cuts, which have their own numbers; leave this one out.`,
     );
   return Promise.all(
     cuts.map((cut) =>
-      drafted(desk, name, { ...cut, cut: number ?? cut.cut, title: options.title ?? '' }, episode),
+      drafted(reporter, name, { ...cut, cut: number ?? cut.cut, title: options.title ?? '' }, episode),
     ),
   );
 }
 
-async function drafted(desk: Desk, file: string, cut: TableCut, { settings }: Episode): Promise<Begun> {
+async function drafted(
+  reporter: Reporter,
+  file: string,
+  cut: TableCut,
+  { settings }: Episode,
+): Promise<Begun> {
   if (cut.cut === '')
-    throw new LineFault(
+    throw new UsageError(
       'wrong-arguments',
       null,
       'The table does not say which cut it is; name its number, as in `cutwright new cut 13 --from-csv grid.csv`.',
@@ -182,7 +192,7 @@ async function drafted(desk: Desk, file: string, cut: TableCut, { settings }: Ep
   const { cutText: draft } = await import('../draft/cut-text.js');
   const { text, unlike } = draft(cut, settings);
   const span = { file, start: 0, end: 0 };
-  desk.report(
+  reporter.report(
     unlike.map((level) =>
       diagnose(
         'draft-unlike',
@@ -196,21 +206,21 @@ async function drafted(desk: Desk, file: string, cut: TableCut, { settings }: Ep
 }
 
 /** Which of the words of the command line cannot stand in a cut; `piece` is where the text of the new one is wrong. */
-function badWord({ time, levels }: NewOptions, piece: string, message: string): LineFault {
+function badWord({ time, levels }: NewOptions, piece: string, message: string): UsageError {
   const parses = (text: string) => parse('', `${text}\n`).diagnostics.length === 0;
   if (time !== undefined && (!parses(`time ${time}`) || piece.includes(time)))
-    return new LineFault(
+    return new UsageError(
       'option-value',
       time,
       `\`--time\` takes a length such as 5+0, 120 or 8'04. ${message}`,
     );
   if (levels?.split(',').some((one) => !parses(`${one.trim()}: 1`)))
-    return new LineFault(
+    return new UsageError(
       'option-value',
       levels,
       '`--levels` takes names of levels with commas between, such as A,B.',
     );
-  return new LineFault('option-value', null, `The new cut would not be one: ${message}`);
+  return new UsageError('option-value', null, `The new cut would not be one: ${message}`);
 }
 
 interface Model {
@@ -228,7 +238,7 @@ function model(host: Host, like: string, cuts: readonly StoryCut[]): Model {
   if (read?.ok) return { name: like, path, text: withoutMark(Buffer.from(read.value).toString('utf8')) };
   const numbers = cuts.map(({ number }) => number).filter(Boolean);
   const offer = nearest(like, numbers);
-  throw new LineFault(
+  throw new UsageError(
     'option-value',
     like,
     numbers.length > 0
@@ -247,7 +257,7 @@ function placeOf(
 ): string {
   if (output !== undefined && !isFolder(host, output)) {
     if (!/\.cut$/.test(output))
-      throw new LineFault('option-value', output, 'The name of a cut ends in .cut.');
+      throw new UsageError('option-value', output, 'The name of a cut ends in .cut.');
     return resolve(host.cwd, output);
   }
   const neighbour =
@@ -277,5 +287,5 @@ export function fileName(number: string, like: string | null, likeNumber: string
 export function begin(host: Host, path: string, name: string, text: string): void {
   const written = host.write(path, Buffer.from(text, 'utf8'));
   if (!written.ok)
-    throw new LineFault('output-unwritable', null, `\`${name}\` cannot be written: ${written.reason}.`);
+    throw new UsageError('output-unwritable', null, `\`${name}\` cannot be written: ${written.reason}.`);
 }

@@ -1,19 +1,18 @@
 import { basename, join, resolve } from 'node:path';
 import { Argument, type Command } from 'commander';
-import { episodeFiles, LENGTH } from '../episode/templates.js';
+import { UsageError } from '../build/usage-error.js';
+import { episodeFiles, LENGTH } from '../episode/episode-templates.js';
 import type { Host } from '../host/host.js';
 import { nearest } from '../language/suggest.js';
 import { defaults } from '../shot/settings.js';
-import { Desk, FORMATS } from './desk.js';
-import { LineFault } from './line.js';
+import { type CommandContext, choice, examples, looks, withLooks } from './command-options.js';
+import { ConsoleReporter, FORMATS } from './console-reporter.js';
 import { begin, newCut, type NewOptions as Options } from './new-cut.js';
-import { choice, examples, looks, withLooks } from './options.js';
-import type { Run } from './run.js';
 
 const WHAT = ['episode', 'cut'] as const;
 type What = (typeof WHAT)[number];
 
-export function define(command: Command, run: Run): Command {
+export function define(command: Command, context: CommandContext): Command {
   command
     .addArgument(new Argument('<what>', 'episode or cut').choices(WHAT).argParser(whatOf))
     .argument('[name]', "the episode's folder (otherwise this one), or the cut's number")
@@ -46,10 +45,10 @@ export function define(command: Command, run: Run): Command {
       )}`,
     )
     .action(async (what: What, name: string | undefined, options: Options) => {
-      run.status =
+      context.status =
         what === 'episode'
-          ? newEpisode(run.host, name ?? '.', options)
-          : await newCut(run.host, name, options);
+          ? newEpisode(context.host, name ?? '.', options)
+          : await newCut(context.host, name, options);
     });
 }
 
@@ -57,7 +56,7 @@ function whatOf(word: string): What {
   const what = WHAT.find((one) => one === word);
   if (what) return what;
   const offer = nearest(word, WHAT);
-  throw new LineFault(
+  throw new UsageError(
     'wrong-arguments',
     word,
     `\`new\` makes an episode or a cut${offer ? `; did you mean \`${offer}\`?` : ', so one of these words comes next.'}`,
@@ -76,14 +75,14 @@ function newEpisode(host: Host, folder: string, options: Options): number {
     output: options.output,
   }))
     if (value !== undefined)
-      throw new LineFault(
+      throw new UsageError(
         'wrong-arguments',
         `--${key}`,
         `\`--${key}\` is for a new cut; an episode has none.`,
       );
   const root = resolve(host.cwd, folder);
   if (host.kind(root) === 'file')
-    throw new LineFault('would-overwrite', folder, `\`${folder}\` is a file; an episode needs a folder.`);
+    throw new UsageError('would-overwrite', folder, `\`${folder}\` is a file; an episode needs a folder.`);
   const set = looks(options);
   const files = episodeFiles({
     title: options.title ?? (basename(host.real(root)) || 'Untitled'),
@@ -94,15 +93,15 @@ function newEpisode(host: Host, folder: string, options: Options): number {
   });
   const there = [...files.keys()].filter((path) => host.kind(join(root, path)) !== 'none');
   if (there.length > 0)
-    throw new LineFault(
+    throw new UsageError(
       'would-overwrite',
       folder === '.' ? null : folder,
       `${there.map((path) => `\`${join(folder, path)}\``).join(', ')} ${there.length > 1 ? 'are' : 'is'} there already; nothing was written.`,
     );
   for (const [path, text] of files) begin(host, join(root, path), join(folder, path), text);
   const into = folder === '.' ? '' : `cd ${folder} && `;
-  const desk = new Desk(host, options.format, false);
-  desk.say(`wrote ${[...files.keys()].map((path) => join(folder, path)).join(', ')}`);
-  desk.say(`next: ${into}cutwright build`);
-  return desk.finish();
+  const reporter = new ConsoleReporter(host, options.format, false);
+  reporter.say(`wrote ${[...files.keys()].map((path) => join(folder, path)).join(', ')}`);
+  reporter.say(`next: ${into}cutwright build`);
+  return reporter.finish();
 }

@@ -1,30 +1,27 @@
 import type { Command } from 'commander';
-import { type Compiled, compile } from '../episode/compile.js';
-import type { Found, Job } from '../episode/find.js';
-import { hasErrors } from '../episode/order.js';
-import { decode } from '../episode/read.js';
+import { UsageError } from '../build/usage-error.js';
+import { eachCut, findAll, NO_SOURCES } from '../episode/batch.js';
+import { type Compiled, compile } from '../episode/compile-cut.js';
+import type { Found, Job } from '../episode/find-cuts.js';
+import { decode } from '../episode/read-text.js';
 import type { Host } from '../host/host.js';
 import { celsEdits } from '../language/cels-line.js';
-import { type Diagnostic, diagnose } from '../language/diagnostic.js';
+import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
 import { applied } from '../language/read.js';
 import { nearest } from '../language/suggest.js';
 import { type Pins, pinsFor, unpinnable, unused } from '../solve/pinning.js';
 import type { SolvedShot } from '../solve/solved.js';
-import { eachCut, findAll } from './batch.js';
-import { Desk, NO_SOURCES } from './desk.js';
-import { LineFault } from './line.js';
-import { type Dry, questions, summary, told } from './numbered.js';
-import { examples, type ReportOptions, withReport } from './options.js';
-import { type Retimed, retime } from './retimed.js';
-import { bytesOf, marked, remembering, saying, writeBack } from './rewrite.js';
-import type { Run } from './run.js';
-import { printDiff } from './unified.js';
+import { type CommandContext, examples, type ReportOptions, withReport } from './command-options.js';
+import { ConsoleReporter } from './console-reporter.js';
+import { type Dry, questions, summary, told } from './number-report.js';
+import { type Retimed, retime } from './retimed-passages.js';
+import { bytesOf, marked, printDiff, remembering, saying, writeBack } from './rewrite-input.js';
 
 interface Options extends ReportOptions, Retimed, Dry {
   readonly level?: string;
 }
 
-export function define(command: Command, run: Run): Command {
+export function define(command: Command, context: CommandContext): Command {
   const more = (word: string, before: readonly string[] = []) => [...before, word];
   return withReport(
     command
@@ -49,14 +46,14 @@ ${examples(
 )}`,
     )
     .action(async (files: string[], options: Options) => {
-      run.status = await number(run.host, files, options);
+      context.status = await number(context.host, files, options);
     });
 }
 
 async function number(host: Host, files: readonly string[], options: Options): Promise<number> {
-  const desk = new Desk(host, options.format, options.strict === true);
+  const reporter = new ConsoleReporter(host, options.format, options.strict === true);
   const here = await remembering(host, files);
-  const found = await findAll(here, desk, files);
+  const found = await findAll(here, reporter, files);
   const before = new Map<Job, string>();
   const world = await retimed(here, found, options, before);
   const wanted = options.level?.split(',').map((name) => name.trim().normalize('NFC'));
@@ -65,16 +62,16 @@ async function number(host: Host, files: readonly string[], options: Options): P
   const count = { cuts: 0, changed: 0, failed: 0 };
   let unshown: string | undefined;
 
-  await eachCut(world, desk, found, async (compiled, job) => {
+  await eachCut(world, reporter, found, async (compiled, job) => {
     const { solved, diagnostics, house } = compiled;
     if (house) {
-      if (job.named) desk.report([nothing(job)], NO_SOURCES);
+      if (job.named) reporter.report([nothing(job)], NO_SOURCES);
       return;
     }
     count.cuts += 1;
     if (solved === null || hasErrors(diagnostics, options.strict)) {
       count.failed += 1;
-      for (const line of questions(compiled, job)) desk.say(line);
+      for (const line of questions(compiled, job)) reporter.say(line);
       return;
     }
     for (const { name } of solved.levels) {
@@ -87,13 +84,13 @@ async function number(host: Host, files: readonly string[], options: Options): P
     const chosen = (level: string) => wanted === undefined || wanted.includes(level);
     if (unsettled(compiled, chosen)) {
       count.failed += 1;
-      desk.say(`${job.name}: say in its \`cels\` line which way is on paper, then number it again`);
+      reporter.say(`${job.name}: say in its \`cels\` line which way is on paper, then number it again`);
       return;
     }
     const refused = twoCounts(solved, chosen);
     if (refused.length > 0) {
       count.failed += 1;
-      desk.report(refused, compiled.sources);
+      reporter.report(refused, compiled.sources);
       return;
     }
     const bytes = await bytesOf(world, job);
@@ -103,7 +100,7 @@ async function number(host: Host, files: readonly string[], options: Options): P
     const typed = before.get(job) ?? text;
     const said = () => {
       for (const line of [...drawnAnew(solved, options), ...told(solved, pins, chosen, options)])
-        desk.say(`${job.name}: ${line}`);
+        reporter.say(`${job.name}: ${line}`);
     };
     if (after !== typed) count.changed += 1;
     if (options.diff) await printDiff(host, job.name, typed, after);
@@ -112,11 +109,11 @@ async function number(host: Host, files: readonly string[], options: Options): P
     if (!fault) return said();
     count.changed -= 1;
     count.failed += 1;
-    desk.report([fault], NO_SOURCES);
+    reporter.report([fault], NO_SOURCES);
   });
 
   if (unshown !== undefined)
-    throw new LineFault(
+    throw new UsageError(
       'option-value',
       unshown,
       'The timeline does not show this drawing; write the in-between into it first, then number it.',
@@ -124,14 +121,14 @@ async function number(host: Host, files: readonly string[], options: Options): P
   const [missing] = missed;
   if (missing !== undefined && count.failed === 0) {
     const offer = nearest(missing, [...levels]);
-    throw new LineFault(
+    throw new UsageError(
       'option-value',
       options.level!,
       `There is no level \`${missing}\`${offer ? `; did you mean \`${offer}\`?` : '.'}`,
     );
   }
-  if (count.cuts > 0) desk.say(summary(count, options, desk));
-  const status = desk.finish();
+  if (count.cuts > 0) reporter.say(summary(count, options, reporter));
+  const status = reporter.finish();
   return count.failed > 0 || (options.check && count.changed > 0) ? Math.max(status, 1) : status;
 }
 
@@ -163,7 +160,7 @@ async function retimed(host: Host, found: Found, options: Options, before: Map<J
   const [job, ...others] = found.jobs;
   if (!job) return host;
   if (others.length > 0)
-    throw new LineFault(
+    throw new UsageError(
       'wrong-arguments',
       word,
       'Which drawing is new or gone is said of one cut at a time.',

@@ -2,9 +2,11 @@
 
 import { basename, join, resolve } from 'node:path';
 import type { Command } from 'commander';
-import { type Compiled, compile } from '../episode/compile.js';
-import { episodeOf, findCuts, type Job } from '../episode/find.js';
-import { newShelf, type Shelf } from '../episode/shelf.js';
+import { UsageError } from '../build/usage-error.js';
+import { NO_SOURCES } from '../episode/batch.js';
+import { type Compiled, compile } from '../episode/compile-cut.js';
+import { type EpisodeCache, newEpisodeCache } from '../episode/episode-cache.js';
+import { episodeOf, findCuts, type Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import type { Code } from '../language/catalogue/index.js';
 import { messageOf } from '../language/message.js';
@@ -14,10 +16,8 @@ import { hanging } from '../layout/terminal-text.js';
 import { LEGEND, NARROWEST, type TerminalLook, terminalSheet } from '../sheet/terminal/sheet.js';
 import { FRAMES_A_FOOT } from '../shot/settings.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';
-import { Desk, NO_SOURCES } from './desk.js';
-import { LineFault } from './line.js';
-import { choice, examples } from './options.js';
-import type { Run } from './run.js';
+import { type CommandContext, choice, examples } from './command-options.js';
+import { ConsoleReporter } from './console-reporter.js';
 
 interface Options {
   readonly from?: string;
@@ -34,7 +34,7 @@ interface Options {
 const USUAL_WIDTH = 80;
 const WIDEST = 1000;
 
-export function define(command: Command, run: Run): Command {
+export function define(command: Command, context: CommandContext): Command {
   return command
     .argument('<files...>', 'cuts, folders or an episode.yaml; - is standard input')
     .option('--from <time>', "the first frame: 37, 1+12 (seconds + frames) or 2'08 (feet)")
@@ -61,7 +61,7 @@ export function define(command: Command, run: Run): Command {
       )}\nMarks:\n${LEGEND.map((line) => `  ${line}`).join('\n')}\n`,
     )
     .action(async (files: string[], options: Options) => {
-      run.status = await show(run.host, files, options);
+      context.status = await show(context.host, files, options);
     });
 }
 
@@ -77,28 +77,28 @@ async function show(host: Host, files: readonly string[], options: Options): Pro
   };
   const { from, to } = choices;
   if (from && to && [1, 1000].every((fps) => to(fps) < from(fps)))
-    throw new LineFault(
+    throw new UsageError(
       'option-value',
       options.to!,
       `\`--to ${options.to}\` lies before \`--from ${options.from}\`.`,
     );
-  const desk = new Desk(host, 'human', false);
+  const reporter = new ConsoleReporter(host, 'human', false);
   const found = await findCuts(host, files);
-  desk.report(found.diagnostics, new Map(found.episodes.map(({ file, text }) => [file!, text])));
+  reporter.report(found.diagnostics, new Map(found.episodes.map(({ file, text }) => [file!, text])));
   const home = options.home === undefined ? null : resolve(host.cwd, options.home);
   if (home !== null && host.kind(home) !== 'folder')
-    throw new LineFault('option-value', options.home!, '`--home` takes a folder that is there.');
-  const shelf = newShelf();
+    throw new UsageError('option-value', options.home!, '`--home` takes a folder that is there.');
+  const cache = newEpisodeCache();
   const known = new Set<string>();
   const shown: string[][] = [];
   let reached = false;
   let longest = 0;
   for (const job of found.jobs) {
-    const compiled = await compiledAt(host, job, home, shelf);
+    const compiled = await compiledAt(host, job, home, cache);
     const unread = compiled.diagnostics.filter(
       ({ code, span }) => UNREAD.has(code) && span.file === job.name,
     );
-    desk.report(unread, NO_SOURCES);
+    reporter.report(unread, NO_SOURCES);
     if (unread.length > 0) continue;
     const { fps, length } = compiled.solved?.shot ?? { fps: 1, length: Number.POSITIVE_INFINITY };
     longest = Math.max(longest, length);
@@ -109,21 +109,21 @@ async function show(host: Host, files: readonly string[], options: Options): Pro
   const stranger = choices.levels?.find((name) => !known.has(name));
   if (stranger !== undefined && known.size > 0) {
     const offer = nearest(stranger, [...known]);
-    throw new LineFault(
+    throw new UsageError(
       'option-value',
       options.levels!,
       `There is no level \`${stranger}\` here${offer ? `; did you mean \`${offer}\`?` : '.'}`,
     );
   }
   if (shown.length > 0 && !reached)
-    throw new LineFault(
+    throw new UsageError(
       'option-value',
       options.from!,
       `\`--from ${options.from}\` lies behind the end: ${shown.length > 1 ? 'the longest' : 'the'} sheet has ${longest} frames.`,
     );
   if (options.legend) shown.push([...LEGEND]);
   for (const [i, sheet] of shown.entries()) host.out(`${i > 0 ? '\n' : ''}${sheet.join('\n')}\n`);
-  return desk.finish();
+  return reporter.finish();
 }
 
 /** A file that cannot be read is no version of a cut with a fault in its text. */
@@ -138,15 +138,15 @@ interface Choices {
   readonly levels: readonly string[] | undefined;
 }
 
-async function compiledAt(host: Host, job: Job, home: string | null, shelf: Shelf): Promise<Compiled> {
+async function compiledAt(host: Host, job: Job, home: string | null, cache: EpisodeCache): Promise<Compiled> {
   const { path, name } = job;
   const bytes = path === null ? await host.standardInput() : undefined;
-  if (home === null) return compile(host, path, job.episode, { name, shelf, ...(bytes ? { bytes } : {}) });
+  if (home === null) return compile(host, path, job.episode, { name, cache, ...(bytes ? { bytes } : {}) });
   const read = bytes ? ({ ok: true, value: bytes } as const) : host.read(path!);
   // What cannot be read is told as ever.
-  if (!read.ok) return compile(host, path, job.episode, { name, shelf });
+  if (!read.ok) return compile(host, path, job.episode, { name, cache });
   const episode = await episodeOf(host, home);
-  return compile(host, join(home, basename(path ?? '-')), episode, { name, shelf, bytes: read.value });
+  return compile(host, join(home, basename(path ?? '-')), episode, { name, cache, bytes: read.value });
 }
 
 /** Where there is no sheet to show, the text itself. */
@@ -186,7 +186,7 @@ function whole(flag: string, text: string | undefined, least: number, most: numb
   if (text === undefined) return undefined;
   const number = /^\d{1,6}$/.test(text) ? Number(text) : Number.NaN;
   if (number >= least && number <= most) return number;
-  throw new LineFault('option-value', text, `\`${flag}\` takes a whole number from ${least} to ${most}.`);
+  throw new UsageError('option-value', text, `\`${flag}\` takes a whole number from ${least} to ${most}.`);
 }
 
 /** A place on the sheet, once the speed is known. */
@@ -201,7 +201,7 @@ function time(flag: string, text: string | undefined): Time | undefined {
     return Number(big) * (sign === '+' ? fps : FRAMES_A_FOOT) + Number(small);
   };
   if (big === undefined || frame(1) < 1) {
-    throw new LineFault(
+    throw new UsageError(
       'option-value',
       text,
       `\`${flag}\` takes a place on the sheet, such as 37, 1+12 or 2'08; the first frame is 1.`,

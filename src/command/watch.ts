@@ -1,21 +1,22 @@
 import type { Command } from 'commander';
+import { PARTS, type PartName } from '../build/print-plan.js';
+import { UsageError } from '../build/usage-error.js';
+import { NO_SOURCES } from '../episode/batch.js';
 import type { Host } from '../host/host.js';
 import { diagnose } from '../language/diagnostic.js';
-import { filesOr } from './batch.js';
-import { Desk, NO_SOURCES } from './desk.js';
-import { LineFault } from './line.js';
 import {
+  type CommandContext,
   checkRows,
   choice,
   examples,
+  filesOr,
   type LookOptions,
   looks,
   type ReportOptions,
   withLooks,
   withReport,
-} from './options.js';
-import { PARTS, type PartName } from './parts.js';
-import type { Run } from './run.js';
+} from './command-options.js';
+import { ConsoleReporter } from './console-reporter.js';
 
 const HOW = `
 A cut whose text is broken keeps the PDF that it has. A file that cuts share, and the manifest, print anew those cuts whose
@@ -32,7 +33,7 @@ interface WatchOptions extends ReportOptions, LookOptions {
   readonly preview?: string | true;
 }
 
-export function define(command: Command, run: Run): Command {
+export function define(command: Command, context: CommandContext): Command {
   command
     .argument('[files...]', 'cuts, folders or an episode.yaml; none: the episode of this folder')
     .option('-o, --output <path>', 'a file or a folder; otherwise beside the cut')
@@ -53,16 +54,16 @@ export function define(command: Command, run: Run): Command {
       ) + HOW,
     )
     .action(async (files: string[], options: WatchOptions) => {
-      run.status = await watch(run.host, files, options);
+      context.status = await watch(context.host, files, options);
     });
 }
 
 async function watch(host: Host, named: readonly string[], options: WatchOptions): Promise<number> {
   const { output, only, trueSize, format, strict = false } = options;
   if (named.includes('-'))
-    throw new LineFault('wrong-arguments', '-', 'Standard input is not saved; name files.');
+    throw new UsageError('wrong-arguments', '-', 'Standard input is not saved; name files.');
   if (output === '-') {
-    throw new LineFault(
+    throw new UsageError(
       'wrong-arguments',
       '-',
       '`watch` writes again and again; give `--output` a file or a folder.',
@@ -71,10 +72,17 @@ async function watch(host: Host, named: readonly string[], options: WatchOptions
   const { port, file } = portOf(options.preview);
   const settings = looks(options);
   const files = await filesOr(host, [...file, ...named], 'watch');
-  const { keepWatch } = await import('./watching/keep.js');
-  return keepWatch(
+  const { watchCuts } = await import('../watch/watch-session.js');
+  return watchCuts(
     host,
-    { files, settings, output, choice: { only, trueSize }, strict, format },
+    {
+      files,
+      settings,
+      output,
+      selection: { only, trueSize },
+      strict,
+      newReporter: () => new ConsoleReporter(host, format, strict),
+    },
     { port, refuse: (message) => refuse(host, options, message), check: (one) => checkRows(options, one) },
   );
 }
@@ -89,11 +97,11 @@ function portOf(preview: string | true | undefined): {
   if (!/^-?\d+$/.test(preview)) return { port: 0, file: [preview] };
   const port = Number(preview);
   if (port >= 1 && port <= 65535) return { port, file: [] };
-  throw new LineFault('option-value', preview, '`--preview` takes a port from 1 to 65535, or nothing.');
+  throw new UsageError('option-value', preview, '`--preview` takes a port from 1 to 65535, or nothing.');
 }
 
 function refuse(host: Host, { format }: WatchOptions, message: string): number {
-  const desk = new Desk(host, format, false);
-  desk.report([diagnose('watch-impossible', { file: host.cwd, start: 0, end: 0 }, message)], NO_SOURCES);
-  return desk.finish();
+  const reporter = new ConsoleReporter(host, format, false);
+  reporter.report([diagnose('watch-impossible', { file: host.cwd, start: 0, end: 0 }, message)], NO_SOURCES);
+  return reporter.finish();
 }

@@ -1,6 +1,7 @@
 /** An episode as its manifest describes it, or what holds for a cut that has none. */
 
 import type { Diagnostic, Span } from '../language/diagnostic.js';
+import type { Tree } from '../language/tree.js';
 import { defaults, type Settings } from '../shot/settings.js';
 
 /** A piece of the manifest's text with its place. */
@@ -17,7 +18,7 @@ export interface Episode {
   /** The manifest's text, '' without one. */
   readonly text: string;
   readonly settings: Settings;
-  /** Running time allowed, in frames. */
+  /** BuildRun time allowed, in frames. */
   readonly budgetFrames: number | null;
   /** Where the manifest says so. */
   readonly budgetSpan: Span | null;
@@ -59,4 +60,10 @@ export function cutKey(number: string): string {
     .trim()
     .replace(/^0+(?=\d)/, '')
     .toUpperCase();
+}
+
+/** A cut's number as it is written, whatever else is wrong; undefined where it cannot be read. */
+export function cutNumberOf(tree: Tree | null): string | undefined {
+  const statement = tree?.statements.find((one) => one.kind === 'cut');
+  return statement?.kind === 'cut' ? statement.number.text : undefined;
 }

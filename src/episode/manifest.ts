@@ -1,14 +1,15 @@
 /** The episode manifest: YAML to `Episode`, every key checked, every fault with its place. */
 
 import { dirname } from 'node:path';
-import type { Document, Node } from 'yaml';
 import {
+  type Document,
   isAlias,
   isCollection,
   isMap,
   isScalar,
   isSeq,
   LineCounter,
+  type Node,
   type Pair,
   parseDocument,
   visit,
@@ -20,10 +21,10 @@ import { nearest } from '../language/suggest.js';
 import { defaults, FRAMES_A_FOOT, PAPERS, type Settings } from '../shot/settings.js';
 import { LABELS } from '../words/labels.js';
 import { type Episode, noEpisode, type Written } from './episode.js';
-import { writtenGlyphs } from './glyphs.js';
-import { readText } from './read.js';
-import { rowsFault } from './rows.js';
-import { dpi, pixels, runningTime, sizeMm, type Value, whole } from './values.js';
+import { dpi, pixels, runningTime, sizeMm, type Value, whole } from './manifest-values.js';
+import { writtenGlyphs } from './printed-texts.js';
+import { readText } from './read-text.js';
+import { rowsFault } from './settings-override.js';
 
 export const LARGEST_MANIFEST_BYTES = 256 * 1024;
 

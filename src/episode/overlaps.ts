@@ -5,7 +5,7 @@ import type { StatementOf, Tree } from '../language/tree.js';
 import { bind } from '../shot/bind.js';
 import type { Settings } from '../shot/settings.js';
 import type { Shot } from '../shot/shot.js';
-import { mentions } from './scan.js';
+import { mentions } from './scan-statements.js';
 import type { StoryCut } from './story.js';
 
 export type Way = 'in' | 'out';

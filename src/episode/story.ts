@@ -9,12 +9,12 @@ import { parse } from '../language/parse.js';
 import type { StatementOf, Tree } from '../language/tree.js';
 import { bind } from '../shot/bind.js';
 import { cutKey, type Episode } from './episode.js';
-import { lies } from './find.js';
-import { filesOf, leadsOut } from './patterns.js';
-import { readText } from './read.js';
-import { mentions, plainNumber, scan, usesIn } from './scan.js';
-import type { Shelf } from './shelf.js';
-import { findUses } from './uses.js';
+import type { EpisodeCache } from './episode-cache.js';
+import { filesOf, leadsOut } from './file-patterns.js';
+import { lies } from './find-cuts.js';
+import { readText } from './read-text.js';
+import { mentions, plainNumber, scan, usesIn } from './scan-statements.js';
+import { findUses } from './used-files.js';
 
 /** A level that takes its drawings from another cut. */
 export interface Borrowed {
@@ -48,7 +48,7 @@ function storyCut(path: string, name: string, text: string | null, number?: stri
   return {
     path,
     name,
-    number: number ?? numberIn(read()),
+    number: number ?? cutNumberOf(read()),
     text,
     get tree() {
       return read();
@@ -57,13 +57,13 @@ function storyCut(path: string, name: string, text: string | null, number?: stri
 }
 
 /** The story of an episode; the same one for all cuts of a run. Null for a cut that belongs to none. */
-export function storyOf(host: Host, episode: Episode, shelf: Shelf): Story | null {
+export function storyOf(host: Host, episode: Episode, cache: EpisodeCache): Story | null {
   const { folder } = episode;
   if (folder === null) return null;
-  const known = shelf.stories.get(folder);
+  const known = cache.stories.get(folder);
   if (known) return known;
-  const story = new Story(host, episode, folder, shelf);
-  shelf.stories.set(folder, story);
+  const story = new Story(host, episode, folder, cache);
+  cache.stories.set(folder, story);
   return story;
 }
 
@@ -83,7 +83,7 @@ export class Story {
     private readonly host: Host,
     private readonly episode: Episode,
     private readonly folder: string,
-    private readonly shelf: Shelf,
+    private readonly cache: EpisodeCache,
   ) {
     this.root = host.real(folder);
     const patterns = episode.cuts?.map(({ text }) => text) ?? ['**/*.cut'];
@@ -170,7 +170,7 @@ export class Story {
     }
     // Whether the cut has such a level at all, and says otherwise itself, only the whole text tells.
     const whole = parse(name, text).tree;
-    const used = findUses(this.host, path, whole, this.folder, this.shelf).trees;
+    const used = findUses(this.host, path, whole, this.folder, this.cache).trees;
     const levels = bind(whole, used, this.episode.settings, { unread: true }).shot?.levels ?? [];
     return levels.flatMap(({ name: level, reuse }) =>
       reuse ? [{ level, cut: reuse.cut, from: reuse.level }] : [],
@@ -184,7 +184,7 @@ export class Story {
     const id = JSON.stringify([dirname(cut.path), lines]);
     const known =
       this.lending.get(id) ??
-      findUses(this.host, cut.path, cut.tree, this.folder, this.shelf).trees.some(({ statements }) =>
+      findUses(this.host, cut.path, cut.tree, this.folder, this.cache).trees.some(({ statements }) =>
         statements.some((statement) => statement.kind === 'level' && statement.reuse !== null),
       );
     this.lending.set(id, known);
@@ -192,7 +192,7 @@ export class Story {
   }
 }
 
-function numberIn(tree: Tree): string {
+function cutNumberOf(tree: Tree): string {
   const statement = tree.statements.find((one) => one.kind === 'cut');
   return statement?.kind === 'cut' ? statement.number.text : '';
 }

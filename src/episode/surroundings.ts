@@ -4,7 +4,7 @@ import type { Host } from '../host/host.js';
 import type { Lent, Neighbours } from '../sheet/look.js';
 import type { Shot } from '../shot/shot.js';
 import { cutKey, type Episode } from './episode.js';
-import type { Shelf } from './shelf.js';
+import type { EpisodeCache } from './episode-cache.js';
 import { type Story, storyOf } from './story.js';
 
 /** Plain data: equal for equal texts of the whole episode. */
@@ -26,9 +26,9 @@ export function surroundingsOf(
   path: string | null,
   shot: Shot,
   episode: Episode,
-  shelf: Shelf,
+  cache: EpisodeCache,
 ): Surroundings {
-  const story = storyOf(host, episode, shelf);
+  const story = storyOf(host, episode, cache);
   if (!story || shot.cut === '') return nothingAround;
   return { neighbours: neighboursOf(path, shot, story), lent: lentOf(shot, story) };
 }

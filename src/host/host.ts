@@ -12,7 +12,7 @@ export type Reading<T> =
 export const LARGEST_FILE = 8 * 1024 * 1024;
 
 /** A file that is being written piece by piece, beside its final name: nothing is to be seen of it before it is finished. */
-export interface Draft {
+export interface TemporaryFile {
   /** Never throws. After a refusal only `drop` makes sense. */
   add(bytes: Uint8Array): Reading<null>;
   /** Gives the file its name, in place of one that had it. Never throws. */
@@ -22,7 +22,7 @@ export interface Draft {
 }
 
 /** Whether a folder is this process's to work on; or which process it belongs to, where one does. */
-export type Claim =
+export type FolderLock =
   | { readonly ok: true; readonly release: () => void }
   | { readonly ok: false; readonly by: number | null; readonly reason: string };
 
@@ -42,11 +42,11 @@ export interface Host {
    */
   write(path: string, bytes: Uint8Array): Reading<null>;
   /** The same for what is too large to be held at once. */
-  draft(path: string): Reading<Draft>;
+  openTemporary(path: string): Reading<TemporaryFile>;
   /** Removes from a folder the unfinished files of runs that were killed. Never throws. */
-  sweep(folder: string): void;
+  removeStaleTemporaries(folder: string): void;
   /** Claims a folder for as long as this process runs, or until it is released. Never throws. */
-  claim(folder: string): Claim;
+  lockFolder(folder: string): FolderLock;
   /** All of standard input; reading stops soon after LARGEST_FILE. */
   standardInput(): Promise<Uint8Array>;
   out(text: string | Uint8Array): void;

@@ -4,8 +4,7 @@
  */
 
 import type { Fixes } from './catalogue/fixes.js';
-import type { Code, Messages } from './catalogue/index.js';
-import { catalogue } from './catalogue/index.js';
+import { type Code, catalogue, type Messages } from './catalogue/index.js';
 import type { Notes } from './catalogue/notes.js';
 
 export type Severity = 'error' | 'warning' | 'hint';
@@ -65,3 +64,13 @@ export function diagnose<C extends Code>(
 
 /** Where a stage puts what it finds. */
 export type Report = (diagnostic: Diagnostic) => void;
+
+/** Two diagnostics of one key are one. */
+export function diagnosticKey({ code, span, parameters }: Diagnostic): string {
+  return JSON.stringify([code, span.file, span.start, span.end, parameters]);
+}
+
+/** Whether a cut is not to be printed; `strict` makes warnings count. */
+export function hasErrors(diagnostics: readonly Diagnostic[], strict = false): boolean {
+  return diagnostics.some((one) => one.severity === 'error' || (strict && one.severity === 'warning'));
+}

@@ -1,9 +1,9 @@
 /** Which cuts and shared files a name concerns: where it is defined, and everywhere that it is meant. */
 
 import { dirname, join } from 'node:path';
-import { filesOf } from '../episode/patterns.js';
-import { usesIn } from '../episode/scan.js';
-import { newShelf } from '../episode/shelf.js';
+import { newEpisodeCache } from '../episode/episode-cache.js';
+import { filesOf } from '../episode/file-patterns.js';
+import { usesIn } from '../episode/scan-statements.js';
 import { type Story, storyOf } from '../episode/story.js';
 import type { Span } from '../language/diagnostic.js';
 import type { Statement, Tree } from '../language/tree.js';
@@ -54,7 +54,7 @@ export class Scope {
       path?.endsWith('.cut') && (folder === null || path.startsWith(folder)) ? [path] : [],
     );
     this.files = [...new Set([...found, ...open])];
-    this.story = storyOf(world, episode, newShelf());
+    this.story = storyOf(world, episode, newEpisodeCache());
   }
 
   private get root(): string | null {

@@ -13,7 +13,7 @@ import {
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
 import { version } from '../../package.json';
-import { MANIFEST } from '../episode/find.js';
+import { MANIFEST } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { completionsAt } from './completion/index.js';
 import { actionsAt, diagnosticsOf } from './diagnostics.js';

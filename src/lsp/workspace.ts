@@ -2,14 +2,14 @@
 
 import { basename, dirname, relative, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { type Compiled, compile } from '../episode/compile.js';
+import { type Compiled, compile } from '../episode/compile-cut.js';
+import { CutCache } from '../episode/cut-cache.js';
 import type { Episode } from '../episode/episode.js';
-import { episodeOf, MANIFEST } from '../episode/find.js';
-import { Memory } from '../episode/memory.js';
-import { readText } from '../episode/read.js';
-import { findUses, type Used } from '../episode/uses.js';
+import { episodeOf, MANIFEST } from '../episode/find-cuts.js';
+import { readText } from '../episode/read-text.js';
+import { findUses, type Used } from '../episode/used-files.js';
 import type { Host } from '../host/host.js';
-import { type Asked, noting, overlay } from '../host/overlay.js';
+import { type Asked, noting, overlay } from '../host/overlay-host.js';
 import { type Parsed, parse } from '../language/parse.js';
 import { type Index, indexOf } from './names.js';
 import { type Encoding, Text } from './text.js';
@@ -60,7 +60,7 @@ export class Workspace {
   private disk: Host;
   private host: Host;
   private readonly analyses = new Map<string, Kept<Analysis>>();
-  private readonly memories = new Map<string, Memory>();
+  private readonly cutCaches = new Map<string, CutCache>();
   private readonly episodes = new Map<string, Kept<Episode>>();
   private readonly names = new Map<string, Kept<Names | null>>();
   /** Counts what changes, so that what was begun before a change is not kept. */
@@ -99,7 +99,7 @@ export class Workspace {
   close(uri: string): Open[] | null {
     if (!this.open.delete(uri)) return null;
     this.analyses.delete(uri);
-    this.memories.delete(uri);
+    this.cutCaches.delete(uri);
     const path = pathOf(uri);
     if (path === null) return [];
     this.texts.delete(this.disk.real(path));
@@ -167,9 +167,9 @@ export class Workspace {
     const manifest = path !== null && basename(path) === MANIFEST;
     const name = manifest && episode.file ? episode.file : this.nameOf(path ?? open.uri);
     const bytes = path === null ? { bytes: Buffer.from(text.raw, 'utf8') } : {};
-    const memory = this.memories.get(open.uri) ?? new Memory();
-    this.memories.set(open.uri, memory);
-    const compiled = manifest ? null : compile(host, path, episode, { name, ...bytes, memory });
+    const cutCache = this.cutCaches.get(open.uri) ?? new CutCache();
+    this.cutCaches.set(open.uri, cutCache);
+    const compiled = manifest ? null : compile(host, path, episode, { name, ...bytes, cutCache });
     let parsed: Parsed | null = null;
     let index: Index | null = null;
     return {

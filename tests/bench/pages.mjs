@@ -3,10 +3,10 @@
  * Bundled by run.mjs, as it reads the sources.
  */
 import { deflateSync, inflateSync } from 'node:zlib';
-import { compile } from '../../src/episode/compile.ts';
-import { findCuts } from '../../src/episode/find.ts';
-import { newShelf } from '../../src/episode/shelf.ts';
-import { shippedFont } from '../../src/host/fonts.ts';
+import { compile } from '../../src/episode/compile-cut.ts';
+import { newEpisodeCache } from '../../src/episode/episode-cache.ts';
+import { findCuts } from '../../src/episode/find-cuts.ts';
+import { shippedFont } from '../../src/host/shipped-font.ts';
 import { openFonts } from '../../src/print/fonts.ts';
 import { printPdf } from '../../src/print/pdf.ts';
 import { sheetPages } from '../../src/sheet/sheet.ts';
@@ -19,10 +19,10 @@ const ROUNDS = 7;
 
 async function sheets(metrics) {
   const host = worldOf(generateEpisode({ cuts: 700 }).files);
-  const shelf = newShelf();
+  const cache = newEpisodeCache();
   const pages = [];
   for (const { path, episode } of (await findCuts(host, ['e'])).jobs) {
-    const { solved } = compile(host, path, episode, { shelf });
+    const { solved } = compile(host, path, episode, { cache });
     pages.push(...sheetPages(solved, { settings: episode.settings, metrics, stamp: 'measured' }));
     if (pages.length >= PAGES) return pages.slice(0, PAGES);
   }

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { memoryHost } from '../../src/host/memory.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { type Looked, lookInto } from './pdf.js';
 import { CUT, fileNames, isPdf, run, runOn } from './run.js';
 

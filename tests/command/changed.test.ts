@@ -1,7 +1,7 @@
 /** `build --changed`: what is printed again, what is said of it, and what stays untouched to the byte. */
 
 import { beforeEach, describe, expect, test } from 'vitest';
-import { type MemoryHost, memoryHost } from '../../src/host/memory.js';
+import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 import { privateWords } from '../../src/print/private.js';
 import { lookInto } from './pdf.js';
 import { CUT, run } from './run.js';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { memoryHost } from '../../src/host/memory.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { CUT, run, runOn } from './run.js';
 
 const SHORT = 'cut 2\ntime 1+0\nA: 1 2\n';

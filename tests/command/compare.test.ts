@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { main } from '../../src/command/main.js';
-import { memoryHost } from '../../src/host/memory.js';
-import { nodeHost } from '../../src/host/node.js';
+import { memoryHost } from '../../src/host/memory-host.js';
+import { nodeHost } from '../../src/host/node-host.js';
 import { run, runOn } from './run.js';
 
 const cut = (number: string | number, line = 'A: 1--2..', time = '1+0') =>

@@ -3,9 +3,9 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { factsOf } from '../../src/command/facts.js';
+import { factsOf } from '../../src/command/command-facts.js';
 import { allCommands, main } from '../../src/command/main.js';
-import { memoryHost } from '../../src/host/memory.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 
 const has = (program: string) => spawnSync(program, ['--version']).error === undefined;
 let folder: string;

@@ -1,7 +1,7 @@
 /** The demo episode in a world in memory. */
 
 import { readdirSync, readFileSync } from 'node:fs';
-import { type MemoryHost, memoryHost } from '../../src/host/memory.js';
+import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 
 const FOLDER = 'examples/saltmarsh';
 

@@ -3,7 +3,7 @@ import Ajv from 'ajv/dist/2020.js';
 import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { ExportedList } from '../../src/export/cut-list.js';
-import { memoryHost } from '../../src/host/memory.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { demoFiles, demoWorld } from './demo.js';
 import { CUT, isPdf, type Ran, run, runOn } from './run.js';
 

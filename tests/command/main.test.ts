@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { memoryHost } from '../../src/host/memory.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { type Code, catalogue } from '../../src/language/catalogue/index.js';
 import { aboutCode } from '../../src/language/message.js';
 import { byWord } from '../../src/language/statements/index.js';

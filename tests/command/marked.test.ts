@@ -1,7 +1,7 @@
 /** `build --marked-against REV`: what has changed since a revision, read back from the printed sheets. */
 
 import { beforeEach, describe, expect, test } from 'vitest';
-import { type MemoryHost, memoryHost } from '../../src/host/memory.js';
+import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 import { openPrinted } from '../pdf.js';
 import { readBars } from '../readback/bars.js';
 import { readSheet } from '../readback/sheet.js';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { main } from '../../src/command/main.js';
 import { fileName } from '../../src/command/new-cut.js';
-import { type MemoryHost, memoryHost } from '../../src/host/memory.js';
+import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 
 async function run(host: MemoryHost, ...argv: string[]): Promise<number> {
   return main(argv, host);

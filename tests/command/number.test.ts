@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { memoryHost } from '../../src/host/memory.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { CUT, run, runOn } from './run.js';
 
 const text = (host: ReturnType<typeof memoryHost>, path: string) =>

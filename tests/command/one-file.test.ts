@@ -1,7 +1,7 @@
 /** `build --one-file`: one PDF for the printer. */
 
 import { beforeEach, describe, expect, test } from 'vitest';
-import { type MemoryHost, memoryHost } from '../../src/host/memory.js';
+import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 import { faults } from '../qpdf.js';
 import { lookInto } from './pdf.js';
 import { CUT, fileNames, isPdf, run } from './run.js';
@@ -209,7 +209,7 @@ describe('--changed', () => {
     expect((await again()).error).toBe('4 cuts unchanged\n');
   });
 
-  test('with --pages changed prints the pile, and knows the rest', async () => {
+  test('with --pages changed prints the changedPagesOnly, and knows the rest', async () => {
     set('2.cut', long('2').replace('3..', '2a..'));
     const { error } = await again('--pages', 'changed');
     expect(error).toBe('cut 2: page 2 of 3\nwrote saltmarsh/saltmarsh.pdf: 1 page\n3 cuts unchanged\n');

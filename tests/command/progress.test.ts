@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { Progress } from '../../src/command/progress.js';
-import { memoryHost } from '../../src/host/memory.js';
+import { ProgressBar } from '../../src/command/progress-bar.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { CUT, run } from './run.js';
 
 /** What a terminal shows at last of what was written to it: `\r` goes back to the start of the line, and writes over. */
@@ -18,7 +18,7 @@ function watched(columns: number | null, quiet = false) {
   host.error = (more: string) => {
     text += more;
   };
-  return { progress: new Progress(host, quiet), text: () => text };
+  return { progress: new ProgressBar(host, quiet), text: () => text };
 }
 
 describe('on a terminal', () => {

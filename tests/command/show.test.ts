@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { memoryHost } from '../../src/host/memory.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { columnsOf, readSheet } from '../sheet/terminal/reader.js';
 import { CUT, run, runOn } from './run.js';
 

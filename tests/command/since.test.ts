@@ -1,7 +1,7 @@
 /** `build --since REV`: what would come out otherwise than at a revision. */
 
 import { beforeEach, describe, expect, test } from 'vitest';
-import { type MemoryHost, memoryHost } from '../../src/host/memory.js';
+import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 import { lookInto } from './pdf.js';
 import { CUT, fileNames, run } from './run.js';
 

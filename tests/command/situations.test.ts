@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { memoryHost } from '../../src/host/memory.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import type { JsonReport } from '../../src/language/report/json.js';
 import { run } from './run.js';
 import { situations } from './situations.js';

@@ -1,6 +1,6 @@
 /** Faults of files, of the manifest and of the command line, made to happen: one entry for each code of that sort. */
 
-import { type MemoryHost, memoryHost } from '../../src/host/memory.js';
+import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 import { CUT } from './run.js';
 
 export interface Situation {
@@ -110,7 +110,7 @@ export const situations: Readonly<Record<string, Situation>> = {
   },
   'watch-impossible': {
     files: { 'c012.cut': CUT },
-    prepare: (host) => void host.claimed.add('/work'),
+    prepare: (host) => void host.lockedFolders.add('/work'),
     failing: ['watch', 'c012.cut'],
     status: 2,
     mended: ['build', 'c012.cut'],

@@ -3,10 +3,11 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { keepWatch, type More } from '../../src/command/watching/keep.js';
-import type { Wanted } from '../../src/command/watching/watcher.js';
+import { ConsoleReporter } from '../../src/command/console-reporter.js';
 import type { Host } from '../../src/host/host.js';
-import { nodeHost } from '../../src/host/node.js';
+import { nodeHost } from '../../src/host/node-host.js';
+import type { WatchRequest } from '../../src/watch/cut-watcher.js';
+import { type SessionOptions, watchCuts } from '../../src/watch/watch-session.js';
 
 /** Polls; what is waited for comes when the machine has time for it. */
 export async function until<T>(
@@ -36,8 +37,8 @@ export class Watch {
   constructor(
     readonly folder: string,
     files: readonly string[],
-    wanted: Partial<Wanted> = {},
-    { world, ...more }: Partial<More> & { readonly world?: (host: Host) => Host } = {},
+    wanted: Partial<WatchRequest> = {},
+    { world, ...more }: Partial<SessionOptions> & { readonly world?: (host: Host) => Host } = {},
   ) {
     const real: Host = {
       ...nodeHost(),
@@ -50,16 +51,16 @@ export class Watch {
       },
     };
     const host = world ? world(real) : real;
-    const all: Wanted = {
+    const all: WatchRequest = {
       files,
       settings: {},
       output: undefined,
-      choice: {},
+      selection: {},
       strict: false,
-      format: 'human',
+      newReporter: () => new ConsoleReporter(host, 'human', false),
       ...wanted,
     };
-    this.status = keepWatch(host, all, {
+    this.status = watchCuts(host, all, {
       port: null,
       refuse: (message) => {
         this.text += `refused: ${message}\n`;

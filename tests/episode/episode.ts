@@ -1,10 +1,10 @@
 /** Episodes of a few small cuts, for tests of what cuts have to do with each other. */
 
-import { type Compiled, compile } from '../../src/episode/compile.js';
-import { findCuts } from '../../src/episode/find.js';
-import { newShelf } from '../../src/episode/shelf.js';
+import { type Compiled, compile } from '../../src/episode/compile-cut.js';
+import { newEpisodeCache } from '../../src/episode/episode-cache.js';
+import { findCuts } from '../../src/episode/find-cuts.js';
 import { type Story, storyOf } from '../../src/episode/story.js';
-import { type MemoryHost, memoryHost } from '../../src/host/memory.js';
+import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 import { messageOf } from '../../src/language/message.js';
 
 export type Files = Readonly<Record<string, string>>;
@@ -13,22 +13,22 @@ export type Files = Readonly<Record<string, string>>;
 export const cut = (number: string, lines = ''): string =>
   `cut ${number}\ntime 2+0\n${lines}${lines === '' ? '' : '\n'}A: 1--2..\n`;
 
-/** Compiles what arguments mean, in their order, on one shelf; cuts by their names; beside an empty manifest. */
+/** Compiles what arguments mean, in their order, on one cache; cuts by their names; beside an empty manifest. */
 export async function compiled(files: Files, ...args: string[]): Promise<Record<string, Compiled>> {
   return compiledIn(memoryHost({ 'episode.yaml': '', ...files }), ...args);
 }
 
 export async function compiledIn(host: MemoryHost, ...args: string[]): Promise<Record<string, Compiled>> {
   const { jobs } = await findCuts(host, args.length > 0 ? args : ['.']);
-  const shelf = newShelf();
+  const cache = newEpisodeCache();
   return Object.fromEntries(
-    jobs.map(({ name, path, episode }) => [name, compile(host, path, episode, { name, shelf })]),
+    jobs.map(({ name, path, episode }) => [name, compile(host, path, episode, { name, cache })]),
   );
 }
 
 export async function storyIn(host: MemoryHost, folder = '.'): Promise<Story> {
   const { episodes } = await findCuts(host, [folder]);
-  return storyOf(host, episodes[0]!, newShelf())!;
+  return storyOf(host, episodes[0]!, newEpisodeCache())!;
 }
 
 /** `code place: message`, of the codes that begin with a word; the place is what the span covers. */

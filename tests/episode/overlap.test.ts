@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { memoryHost } from '../../src/host/memory.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { applied } from '../../src/language/read.js';
 import { run } from '../command/run.js';
 import { codes, compiled, compiledIn, cut, told } from './episode.js';

@@ -1,7 +1,7 @@
 /** What other cuts add to a sheet is on its paper, and counts as a change of it. */
 
 import { expect, test } from 'vitest';
-import { memoryHost } from '../../src/host/memory.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { lookInto } from '../command/pdf.js';
 import { run } from '../command/run.js';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { memoryHost } from '../../src/host/memory.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { codes, compiled, compiledIn, readsOf, told } from './episode.js';
 
 const cut = (number: string, lines: string): string => `cut ${number}\ntime 2+0\n${lines}\n`;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { rowsFault } from '../../src/episode/rows.js';
+import { rowsFault } from '../../src/episode/settings-override.js';
 import { defaults, type Settings } from '../../src/shot/settings.js';
 
 const fault = (rows: number, settings: Partial<Settings> = {}): string | null =>

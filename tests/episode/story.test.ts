@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { findCuts } from '../../src/episode/find.js';
-import { scan } from '../../src/episode/scan.js';
-import { memoryHost } from '../../src/host/memory.js';
+import { findCuts } from '../../src/episode/find-cuts.js';
+import { scan } from '../../src/episode/scan-statements.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { parse } from '../../src/language/parse.js';
 import { cut, readsOf, storyIn } from './episode.js';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { edlText } from '../../src/export/edl.js';
-import { memoryHost } from '../../src/host/memory.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { messageOf } from '../../src/language/message.js';
 import { run } from '../command/run.js';
 import { soundEdit } from './edit.js';

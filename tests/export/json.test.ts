@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import Ajv from 'ajv/dist/2020.js';
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { Compiled } from '../../src/episode/compile.js';
+import type { Compiled } from '../../src/episode/compile-cut.js';
 import { jsonText, toJson } from '../../src/export/json.js';
 import { compileFiles, compileText } from '../compile.js';
 

@@ -2,10 +2,9 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, statSync, syml
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import type { Host } from '../../src/host/host.js';
-import { LARGEST_FILE } from '../../src/host/host.js';
-import { memoryHost } from '../../src/host/memory.js';
-import { nodeHost } from '../../src/host/node.js';
+import { type Host, LARGEST_FILE } from '../../src/host/host.js';
+import { memoryHost } from '../../src/host/memory-host.js';
+import { nodeHost } from '../../src/host/node-host.js';
 
 const bytes = (text: string) => Buffer.from(text);
 const words = (host: Host, path: string) => {

@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { printedCut } from '../../src/command/document.js';
+import { cutPages } from '../../src/build/cut-document.js';
 import { format } from '../../src/language/format/format.js';
 import { messageOf } from '../../src/language/message.js';
 import { parse } from '../../src/language/parse.js';
@@ -34,7 +34,7 @@ function meaning(text: string) {
     broken: tree.broken.length,
     comments: comments.map(({ start, end }) => text.slice(start + 1, end).trimEnd()),
     said: diagnostics.map((one) => `${one.code} ${messageOf(one, 'en')}`).sort(),
-    pages: look && placeless(printedCut(solved, look)),
+    pages: look && placeless(cutPages(solved, look)),
   };
 }
 

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { memoryHost } from '../../src/host/memory.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { completionsAt } from '../../src/lsp/completion/index.js';
 import { diagnosticsOf } from '../../src/lsp/diagnostics.js';
 import { hintsIn } from '../../src/lsp/hints.js';

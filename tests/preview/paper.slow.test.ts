@@ -7,8 +7,8 @@ import { join } from 'node:path';
 import { PNG } from 'pngjs';
 import type { Browser, Page as Tab } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { printedCut } from '../../src/command/document.js';
-import type { PartName } from '../../src/command/parts.js';
+import { cutPages } from '../../src/build/cut-document.js';
+import type { PartName } from '../../src/build/print-plan.js';
 import { printPdf } from '../../src/print/pdf.js';
 import { printSvg } from '../../src/print/svg.js';
 import type { Page } from '../../src/sheet/marks.js';
@@ -95,7 +95,7 @@ describe.skipIf(CHROMIUM === null || !poppler)('a page on the screen', () => {
       metrics: testFonts().metrics,
       stamp: '0123456789',
     };
-    const page = printedCut(solved!, look, { only: part }).parts[0]!.pages[0]!;
+    const page = cutPages(solved!, look, { only: part }).parts[0]!.pages[0]!;
     const [screen, paper] = [await onScreen(page), await onPaper(page)];
     expect(Math.abs(screen.width - paper.width)).toBeLessThanOrEqual(3);
     expect(Math.abs(screen.height - paper.height)).toBeLessThanOrEqual(3);

@@ -3,8 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { printPdf } from '../../src/print/pdf.js';
 import type { Mark } from '../../src/sheet/marks.js';
 import { testFonts } from '../fonts.js';
-import type { Paper } from '../pdf.js';
-import { openPrinted } from '../pdf.js';
+import { openPrinted, type Paper } from '../pdf.js';
 import { document, line, PEN, page, RULED, THIN, text } from './documents.js';
 
 /** A place on paper is right within a hundredth of a millimetre. */

@@ -1,7 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import type { Settings } from '../../src/shot/settings.js';
-import { defaults } from '../../src/shot/settings.js';
+import { defaults, type Settings } from '../../src/shot/settings.js';
 import { compileFiles } from '../compile.js';
 import { caseOf, DISSOLVES, MANY_LEVELS, picker, RICH, somewhatMarked } from './cuts.js';
 import { type Case, faults, layOut, printAndOpen } from './print.js';

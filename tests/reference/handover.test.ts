@@ -6,13 +6,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { compile } from '../../src/episode/compile.js';
-import { episodeOf } from '../../src/episode/find.js';
+import { compile } from '../../src/episode/compile-cut.js';
+import { episodeOf } from '../../src/episode/find-cuts.js';
 import { editOf, type Handed } from '../../src/export/edit.js';
 import { edlText } from '../../src/export/edl.js';
 import { otioText } from '../../src/export/otio.js';
 import { reelsOf } from '../../src/export/reels.js';
-import { memoryHost } from '../../src/host/memory.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { run } from '../command/run.js';
 import { generateEpisode } from '../episode/whole/generate.js';
 import { worldOf } from '../episode/whole/world.js';

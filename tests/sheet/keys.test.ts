@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Sign } from '../../src/sheet/keys/signs.js';
-import { heldText, keySigns } from '../../src/sheet/keys/signs.js';
+import { heldText, keySigns, type Sign } from '../../src/sheet/keys/signs.js';
 import type { Convention } from '../../src/shot/settings.js';
 import { laid, linesOf, said, solvedCut, textsOf } from './laid.js';
 

@@ -1,8 +1,8 @@
 import { dirname, join, relative } from 'node:path';
 import { type CompletionItem, CompletionItemKind } from 'vscode-languageserver';
-import { filesOf } from '../../episode/patterns.js';
-import { readText } from '../../episode/read.js';
-import { plainNumber } from '../../episode/scan.js';
+import { filesOf } from '../../episode/file-patterns.js';
+import { readText } from '../../episode/read-text.js';
+import { plainNumber } from '../../episode/scan-statements.js';
 import type { Analysis, Workspace } from '../workspace.js';
 
 /** Files that a cut may `use`: shared ones of its folder and of its episode, as it would write them. */

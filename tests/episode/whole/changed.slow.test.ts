@@ -1,7 +1,7 @@
 /** `build --changed`: what is printed again, and what is not. */
 
 import { beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { type MemoryHost, memoryHost } from '../../../src/host/memory.js';
+import { type MemoryHost, memoryHost } from '../../../src/host/memory-host.js';
 import { run } from '../../command/run.js';
 import { type GeneratedCut, generateEpisode } from './generate.js';
 import { edit, hashes, shuffle, worldOf, writesOf } from './world.js';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { compile } from '../../../src/episode/compile.js';
-import { findCuts } from '../../../src/episode/find.js';
-import { newShelf } from '../../../src/episode/shelf.js';
+import { compile } from '../../../src/episode/compile-cut.js';
+import { newEpisodeCache } from '../../../src/episode/episode-cache.js';
+import { findCuts } from '../../../src/episode/find-cuts.js';
 import { said } from '../../compile.js';
 import { generateEpisode } from './generate.js';
 import { worldOf } from './world.js';
@@ -59,8 +59,8 @@ test.each([
   const { cuts, files } = generateEpisode(options);
   const host = worldOf(files);
   const { jobs, diagnostics, episodes } = await findCuts(host, ['e']);
-  const shelf = newShelf();
-  const compiled = jobs.map((job) => compile(host, job.path, job.episode, { name: job.name, shelf }));
+  const cache = newEpisodeCache();
+  const compiled = jobs.map((job) => compile(host, job.path, job.episode, { name: job.name, cache }));
   const problems = [
     diagnostics,
     ...episodes.map((one) => one.diagnostics),

@@ -1,7 +1,7 @@
 /** An episode in which something is wrong: that is said once, where it is, and all other cuts are printed. */
 
 import { describe, expect, test } from 'vitest';
-import type { MemoryHost } from '../../../src/host/memory.js';
+import type { MemoryHost } from '../../../src/host/memory-host.js';
 import { fileNames, run } from '../../command/run.js';
 import { generateEpisode } from './generate.js';
 import { worldOf } from './world.js';

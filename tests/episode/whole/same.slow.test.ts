@@ -1,7 +1,7 @@
 /** What must not show on paper: clocks, line ends, the order of a folder, where the episode lies. */
 
 import { beforeAll, expect, test } from 'vitest';
-import type { MemoryHost } from '../../../src/host/memory.js';
+import type { MemoryHost } from '../../../src/host/memory-host.js';
 import { run } from '../../command/run.js';
 import { generateEpisode } from './generate.js';
 import { type Files, hashes, shuffle, withCuts, worldOf, writesOf } from './world.js';

@@ -1,7 +1,7 @@
 /** What an episode comes to, added up from its exported tables alone; nothing here knows how the program counts. */
 
 import { parse } from 'csv-parse/sync';
-import type { MemoryHost } from '../../../src/host/memory.js';
+import type { MemoryHost } from '../../../src/host/memory-host.js';
 import { run } from '../../command/run.js';
 import type { GeneratedEpisode } from './generate.js';
 

@@ -3,7 +3,7 @@
 import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { ExportedList } from '../../../src/export/cut-list.js';
-import type { MemoryHost } from '../../../src/host/memory.js';
+import type { MemoryHost } from '../../../src/host/memory-host.js';
 import { lookInto } from '../../command/pdf.js';
 import { run } from '../../command/run.js';
 import { ARTISTS, generateEpisode } from './generate.js';

@@ -2,7 +2,7 @@
 
 import { createHash } from 'node:crypto';
 import { posix } from 'node:path';
-import { type MemoryHost, memoryHost } from '../../../src/host/memory.js';
+import { type MemoryHost, memoryHost } from '../../../src/host/memory-host.js';
 import { Dice } from './dice.js';
 
 export type Files = Readonly<Record<string, string>>;
@@ -35,14 +35,14 @@ export function shuffle(host: MemoryHost, seed = 1): MemoryHost {
 /** Names of the files that are written from now on, whole or piece by piece. */
 export function writesOf(host: MemoryHost): string[] {
   const names: string[] = [];
-  const { write, draft } = host;
+  const { write, openTemporary } = host;
   host.write = (path, bytes) => {
     names.push(posix.relative(host.cwd, path));
     return write(path, bytes);
   };
-  host.draft = (path) => {
+  host.openTemporary = (path) => {
     names.push(posix.relative(host.cwd, path));
-    return draft(path);
+    return openTemporary(path);
   };
   return names;
 }

@@ -1,0 +1,119 @@
+/** One run of printing: what all ways of writing need. */
+
+import { type DiagnosticSink, eachCut, NO_SOURCES } from '../episode/batch.js';
+import type { Compiled } from '../episode/compile-cut.js';
+import type { EpisodeCache } from '../episode/episode-cache.js';
+import type { Found, Job } from '../episode/find-cuts.js';
+import type { Host } from '../host/host.js';
+import { type Diagnostic, hasErrors } from '../language/diagnostic.js';
+import type { Look } from '../sheet/look.js';
+import { type BuildSummary, cutName, errorsOf } from './build-summary.js';
+import type { CutPrinter, PrintableCut } from './cut-printer.js';
+import type { PrintPlan } from './print-plan.js';
+import type { Reporter } from './reporter.js';
+import type { RevisionCuts } from './revision-cuts.js';
+
+/** Hears how far a run is. */
+export interface Progress {
+  /** `what` is being done: `printing`; to `total` cuts. */
+  start(what: string, total: number): void;
+  /** One more is begun. */
+  step(): void;
+  /** It is done. */
+  clear(): void;
+}
+
+/** Prints a cut, or finds that there is no need; what stands against it. */
+export type Work = (printable: PrintableCut, printer: CutPrinter) => Promise<Diagnostic | undefined>;
+
+/** What one call of a sink is given. */
+type Report = Parameters<DiagnosticSink['report']>;
+
+export class BuildRun {
+  /** Cuts that stand on paper as they are: hints on them were for the run that printed them. */
+  private readonly settled = new Set<Job>();
+  private opened: Promise<CutPrinter> | undefined;
+  /** The episode at the revision that is compared with. */
+  revision: RevisionCuts | undefined;
+  /** What is to be marked as changed on the sheets of a cut. */
+  marked: (printable: PrintableCut) => Look['marked'] = () => undefined;
+
+  constructor(
+    readonly host: Host,
+    readonly reporter: Reporter,
+    readonly found: Found,
+    readonly plan: PrintPlan,
+    readonly summary: BuildSummary,
+    private readonly progress: Progress,
+  ) {}
+
+  /** Loaded and opened when the first cut is fit to print. */
+  readonly printer = (): Promise<CutPrinter> => {
+    this.opened ??= import('./cut-printer.js').then(({ CutPrinter }) =>
+      CutPrinter.open(this.host, this.plan.selection),
+    );
+    return this.opened;
+  };
+
+  /** Hands each cut that is fit to print to `work`; `unfit` hears of the others. `what` is being done: `printing`. */
+  async each(
+    what: string,
+    found: Found,
+    work: Work,
+    unfit: (compiled: Compiled, job: Job) => void = () => {},
+  ): Promise<void> {
+    const { host, reporter, plan, summary, progress } = this;
+    progress.start(what, found.jobs.length);
+    const hints: Report[] = [];
+    const comparing: DiagnosticSink = {
+      report(all, sources) {
+        const isHint = ({ severity }: Diagnostic) => severity === 'hint';
+        reporter.report(
+          all.filter((one) => !isHint(one)),
+          sources,
+        );
+        hints.push([all.filter(isHint), sources]);
+      },
+    };
+    const sink = plan.against.kind === 'nothing' ? reporter : comparing;
+    await eachCut(host, sink, found, async (compiled, job, cache) => {
+      progress.step();
+      const held = hints.splice(0);
+      try {
+        await this.one(compiled, job, cache, work, unfit);
+      } finally {
+        if (summary.unchanged(job)) this.settled.add(job);
+        if (!this.settled.has(job)) for (const each of held) reporter.report(...each);
+      }
+    });
+    for (const each of hints) reporter.report(...each);
+    progress.clear();
+  }
+
+  private async one(
+    compiled: Compiled,
+    job: Job,
+    cache: EpisodeCache,
+    work: Work,
+    unfit: (compiled: Compiled, job: Job) => void,
+  ): Promise<void> {
+    const { host, reporter, plan, summary } = this;
+    const { solved, diagnostics, house } = compiled;
+    if (house) {
+      summary.setResult(job, 'shared');
+      return;
+    }
+    this.revision?.noteSeen(compiled);
+    const name = cutName(compiled, job);
+    if (solved === null || hasErrors(diagnostics, plan.strict)) {
+      summary.setFailed(job, name, errorsOf(compiled, job, plan.strict));
+      unfit(compiled, job);
+      return;
+    }
+    summary.setFailed(job, name, 'fault of the program');
+    const fault = await work({ host, job, compiled, solved, cache }, await this.printer());
+    if (!fault) return;
+    reporter.report([fault], NO_SOURCES);
+    summary.setFailed(job, name, 'not written');
+  }
+}

@@ -1,0 +1,139 @@
+/** What came of a build, gathered cut by cut and said at the end. */
+
+import { NO_SOURCES } from '../episode/batch.js';
+import type { Compiled } from '../episode/compile-cut.js';
+import { cutNumberOf } from '../episode/episode.js';
+import type { Found, Job } from '../episode/find-cuts.js';
+import type { Host } from '../host/host.js';
+import { diagnose, hasErrors } from '../language/diagnostic.js';
+import { sharedFolder, type Target } from './output-targets.js';
+import type { PartName, PrintPlan } from './print-plan.js';
+import { plural, type Reporter } from './reporter.js';
+import { UsageError } from './usage-error.js';
+
+/** Why a part has no page. */
+const NOTHING: Readonly<Record<PartName, string>> = {
+  sheet: 'No sheet',
+  charts: 'No in-between, so no chart',
+  camera: 'No camera work, so no camera chart',
+  table: 'Nothing moves, so no move table',
+  strip: 'No graduations, so no scale strip',
+  overlay: 'No camera work, so no field overlay',
+};
+
+/** Cuts that are named one by one in a line. */
+const MOST_NAMED = 12;
+
+type CutResult =
+  | { readonly kind: 'printed' | 'same' | 'empty' | 'shared' }
+  | { readonly kind: 'failed'; readonly said: string };
+
+export class BuildSummary {
+  private readonly results = new Map<Job, CutResult>();
+  private readonly written: Target[] = [];
+  private readonly lines: string[] = [];
+  private pages = 0;
+
+  constructor(private readonly found: Found) {}
+
+  /** What became of a cut. The last word counts; a cut of which nothing is said fell to a fault of the program. */
+  setResult(job: Job, kind: 'printed' | 'same' | 'empty' | 'shared'): undefined {
+    this.results.set(job, { kind });
+    return undefined;
+  }
+
+  /** Whether a cut stands on paper as it is. */
+  unchanged(job: Job): boolean {
+    return this.results.get(job)?.kind === 'same';
+  }
+
+  /** `why` in short: `2 errors`. */
+  setFailed(job: Job, cut: string, why: string): void {
+    this.results.set(job, { kind: 'failed', said: `${cut} (${why})` });
+  }
+
+  addFile(target: Target, pages: number): void {
+    this.written.push(target);
+    this.pages += pages;
+  }
+
+  /** A line for the summary, such as which pages of a cut differ. */
+  addLine(line: string): void {
+    this.lines.push(line);
+  }
+
+  /** Says it all. Throws UsageError where the command line chose nothing. */
+  report(reporter: Reporter, host: Host, plan: PrintPlan): void {
+    const { written, found } = this;
+    for (const line of this.lines) reporter.say(line);
+    if (written.length > 0) reporter.say(`wrote ${this.writtenLine(host)}`);
+    const same = this.count('same');
+    if (same > 0) reporter.say(this.standing(same, plan));
+    const failed = this.notPrinted();
+    if (failed.length > 0) reporter.say(`not printed: ${listed(failed)}`);
+    const empty = this.count('empty');
+    if (empty > 0) {
+      const pages = plan.pages?.range;
+      const { only } = plan.selection;
+      const none =
+        pages === undefined
+          ? `${NOTHING[only ?? 'sheet']}, in ${plural(empty, 'cut')}.`
+          : `\`--pages ${pages}\` chooses no page of ${plural(empty, 'cut')}.`;
+      if (written.length === 0 && failed.length === 0 && same === 0) {
+        throw new UsageError('option-value', pages ?? only ?? '', none);
+      }
+      reporter.say(none);
+    }
+    if (found.jobs.length > 0 && found.jobs.every((job) => this.results.get(job)?.kind === 'shared')) {
+      const span = { file: found.jobs[0]!.name, start: 0, end: 0 };
+      const words = 'This file only holds what other cuts use; there is nothing to print.';
+      reporter.report([diagnose('no-cuts', span, words)], NO_SOURCES);
+    }
+  }
+
+  private count(kind: CutResult['kind']): number {
+    return [...this.results.values()].filter((result) => result.kind === kind).length;
+  }
+
+  private notPrinted(): string[] {
+    return this.found.jobs.flatMap((job) => {
+      const result = this.results.get(job);
+      if (result === undefined) return [`${job.name} (fault of the program)`];
+      return result.kind === 'failed' ? [result.said] : [];
+    });
+  }
+
+  private standing(same: number, { against }: PrintPlan): string {
+    return `${plural(same, 'cut')} unchanged${against.kind === 'revision' ? ` since ${against.rev}` : ''}`;
+  }
+
+  private writtenLine(host: Host): string {
+    const { written, pages } = this;
+    const [only] = written;
+    if (only!.path === null) return `${plural(pages, 'page')} to standard output`;
+    if (written.length === 1) return `${only!.name}: ${plural(pages, 'page')}`;
+    const folder = sharedFolder(host, written);
+    return `${plural(written.length, 'file')}, ${plural(pages, 'page')}${folder ? `, in ${folder}` : ''}`;
+  }
+}
+
+/** How a cut is called in the summary: by its number, or by its file where that cannot be read. */
+export function cutName({ shot, tree }: Compiled, job: Job): string {
+  const number = shot?.cut ?? cutNumberOf(tree);
+  return number === undefined ? job.name : `cut ${number}`;
+}
+
+/** `2 errors`: of the cut and what it uses; or where else they are. */
+export function errorsOf({ diagnostics }: Compiled, { episode }: Job, strict: boolean): string {
+  const own = diagnostics.filter(({ span }) => span.file !== episode.file);
+  const errors = own.filter((one) => one.severity === 'error').length;
+  if (errors > 0) return plural(errors, 'error');
+  const warnings = own.filter((one) => one.severity === 'warning').length;
+  if (strict && warnings > 0) return plural(warnings, 'warning');
+  return hasErrors(diagnostics, strict) ? `see ${episode.file}` : 'nothing to print';
+}
+
+function listed(names: readonly string[]): string {
+  const named = names.slice(0, MOST_NAMED).join(', ');
+  return names.length > MOST_NAMED ? `${named} and ${names.length - MOST_NAMED} more` : named;
+}

@@ -1,0 +1,270 @@
+/** `build --one-file`: one PDF for the printer. */
+
+import { dirname, resolve } from 'node:path';
+import { NO_SOURCES } from '../episode/batch.js';
+import { cutKey, cutNumberOf } from '../episode/episode.js';
+import type { Host } from '../host/host.js';
+import { type Diagnostic, diagnose } from '../language/diagnostic.js';
+import type { BuildRun } from './build-run.js';
+import { CombinedPdfWriter } from './combined-pdf-writer.js';
+import { pageCount, selectPages, workTitle } from './cut-document.js';
+import type { LaidOutCut, PrintableCut } from './cut-printer.js';
+import {
+  compareWithEarlier,
+  describeDifferences,
+  type EarlierLookup,
+  earlierPrintOf,
+  readPrintRecord,
+} from './earlier-print.js';
+import { inputsOf, oneTarget, overwriting, type Target } from './output-targets.js';
+import { wantedPage } from './print-plan.js';
+import { type PrintedCut, type PrintRecord, writeRecord } from './print-record.js';
+import { UsageError } from './usage-error.js';
+
+export async function buildCombinedPdf(run: BuildRun): Promise<void> {
+  const { host, found, plan, summary } = run;
+  const file = new CombinedPdf(run, oneTarget(host, found, plan.output, run.revision ? '-changes' : ''));
+  if (plan.against.kind === 'last build') {
+    await changed(run, file);
+  } else {
+    await run.each('printing', found, async (printable, printer) => {
+      const prepared = printer.prepare(printable, run.marked(printable));
+      if (!run.revision) return file.add(printer.layOut(prepared), wantedPage(plan));
+      const differing = compareWithEarlier(
+        printer,
+        prepared,
+        run.revision.of(printable, printer),
+        plan.changedPagesOnly,
+        printer.unmarked(prepared),
+      );
+      if (!differing) return summary.setResult(printable.job, 'same');
+      const { laidOut, difference, first } = differing;
+      if (laidOut.pages.length === 0) return summary.setResult(printable.job, 'empty');
+      summary.addLine(describeDifferences(printable.solved.shot.cut, laidOut.pages, difference, first));
+      if (!plan.changedPagesOnly) return file.add(laidOut, () => true);
+      if (difference.pages.length === 0) return summary.setResult(printable.job, 'same');
+      return file.add(laidOut, (page) => difference.pages.includes(page - 1), true);
+    });
+  }
+  await file.finish();
+}
+
+/** What the file tells of the last build. */
+function lastPrint(host: Host, path: string): PrintRecord | { readonly none: string } {
+  const record = readPrintRecord(host, path);
+  return 'none' in record || record.of === 'cuts' ? record : { none: 'as the file there is of one cut' };
+}
+
+/**
+ * Compares every cut with what the file holds, then prints all of them if any differs, or the pages that differ. Nothing is
+ * kept of a cut in between, so that it does not matter how many there are.
+ */
+async function changed(run: BuildRun, file: CombinedPdf): Promise<void> {
+  const { host, found, plan, summary } = run;
+  const record = lastPrint(host, file.target.path!);
+  const before = new CutsByNumber<PrintedCut>();
+  if (!('none' in record)) for (const cut of record.cuts) before.next(cut.cut, cut);
+  const none = 'none' in record ? record.none : 'new';
+  const earlier = (key: string): EarlierLookup => {
+    const cut = before.get(key);
+    return cut ? earlierPrintOf(cut) : { none };
+  };
+
+  const differing = new Set<PrintableCut['job']>();
+  const seen = new CutsByNumber<PrintedCut | null>();
+  let lines = 0;
+  await run.each(
+    'comparing',
+    found,
+    async (printable, printer) => {
+      const { job, solved } = printable;
+      const key = seen.next(solved.shot.cut, null);
+      const other = compareWithEarlier(
+        printer,
+        printer.prepare(printable, run.marked(printable)),
+        earlier(key),
+        plan.changedPagesOnly,
+      );
+      if (!other) {
+        seen.set(key, before.get(key)!);
+        return summary.setResult(job, 'same');
+      }
+      const { laidOut, difference, first } = other;
+      if (laidOut.pages.length === 0) return summary.setResult(job, 'empty');
+      lines += 1;
+      summary.addLine(describeDifferences(solved.shot.cut, laidOut.pages, difference, first));
+      if (!plan.changedPagesOnly || difference.pages.length > 0) differing.add(job);
+      return undefined;
+    },
+    ({ tree }) => {
+      // A cut with errors keeps what was printed of it, so that it is not new once it is mended.
+      const number = cutNumberOf(tree);
+      if (number === undefined) return;
+      const key = seen.next(number, null);
+      seen.set(key, before.get(key) ?? null);
+    },
+  );
+  const gone = before.keys().filter((key) => !seen.has(key));
+  for (const key of gone) summary.addLine(`cut ${before.get(key)!.cut}: no cut of the episode any more`);
+  const order = before.keys().filter((key) => seen.has(key));
+  const moved =
+    seen
+      .keys()
+      .filter((key) => before.has(key))
+      .join() !== order.join();
+  if (differing.size === 0 && (plan.changedPagesOnly || (gone.length === 0 && !moved && lines === 0))) return;
+  if (moved) summary.addLine('the cuts stand in another order');
+
+  const again = new CutsByNumber<null>();
+  const jobs = plan.changedPagesOnly ? found.jobs.filter((job) => differing.has(job)) : found.jobs;
+  file.keeps(seen);
+  await run.each('printing', { ...found, jobs, whole: [] }, async (printable, printer) => {
+    const prepared = printer.prepare(printable, run.marked(printable));
+    if (!plan.changedPagesOnly) return file.add(printer.layOut(prepared), () => true);
+    const key = again.next(printable.solved.shot.cut, null);
+    const other = compareWithEarlier(printer, prepared, earlier(key), true);
+    if (!other) return summary.setResult(printable.job, 'same');
+    return file.add(other.laidOut, (page) => other.difference.pages.includes(page - 1), true);
+  });
+}
+
+/** The one file of a run, opened when there is a page for it. */
+export class CombinedPdf {
+  private writer: CombinedPdfWriter | undefined;
+  private fault: Diagnostic | undefined;
+  private readonly cuts = new CutsByNumber<PrintedCut>();
+  private kept: CutsByNumber<PrintedCut | null> | undefined;
+  private readonly inputs: ReadonlySet<string>;
+
+  constructor(
+    private readonly run: BuildRun,
+    readonly target: Target,
+  ) {
+    const { host, found } = run;
+    this.inputs = inputsOf(host, found);
+    const refusal = target.path === null ? null : this.refusal([]);
+    if (refusal) throw new UsageError(refusal.code, run.plan.output ?? null, refusal.parameters);
+    if (target.path !== null) host.removeStaleTemporaries(dirname(host.real(target.path)));
+  }
+
+  /** Cuts that the record tells of although they are not in the file. */
+  keeps(cuts: CutsByNumber<PrintedCut | null>): void {
+    this.kept = cuts;
+  }
+
+  /** `known`: the pages that are left out were printed before as they are. */
+  async add(
+    laidOut: LaidOutCut,
+    keep: (page: number) => boolean,
+    known = false,
+  ): Promise<Diagnostic | undefined> {
+    const { run } = this;
+    const { printable, input, look } = laidOut.prepared;
+    const { cut, artists } = printable.solved.shot;
+    // One fault of the file is every cut's; it is said once.
+    if (this.fault) return this.fault;
+    const printed = selectPages(laidOut.printed, keep);
+    if (pageCount(printed) === 0) {
+      run.summary.setResult(printable.job, 'empty');
+      return undefined;
+    }
+    this.fault = this.refusal(printable.compiled.sources.keys()) ?? (await this.opened(look.settings.labels));
+    if (this.fault) return this.fault;
+    const added = this.writer!.add(cut, printed, artists);
+    if (!added.ok) return this.unwritable(added.reason);
+    const pages = laidOut.pages.map((page, i) =>
+      keep(i + 1) ? page : { label: page.label, hash: known ? page.hash : null, here: false },
+    );
+    this.cuts.next(cut, { cut, input, pages });
+    run.summary.setResult(printable.job, 'printed');
+    return undefined;
+  }
+
+  async finish(): Promise<void> {
+    const { writer, run, target } = this;
+    if (!writer) return;
+    if (this.fault) {
+      writer.drop();
+      return;
+    }
+    const { pages } = writer;
+    const finished = await writer.finish(writeRecord({ of: 'cuts', work: this.work(), cuts: this.all() }));
+    if (finished.ok) run.summary.addFile(target, pages);
+    else run.reporter.report([this.unwritable(finished.reason)], NO_SOURCES);
+  }
+
+  /** What the record tells of, in the order of the cuts. */
+  private all(): PrintedCut[] {
+    const { cuts, kept } = this;
+    const keys = kept ? kept.keys() : cuts.keys();
+    return keys.flatMap((key) => {
+      const before = kept?.get(key);
+      const away = before && { ...before, pages: before.pages.map((page) => ({ ...page, here: false })) };
+      return cuts.get(key) ?? away ?? [];
+    });
+  }
+
+  private async opened(language: string): Promise<Diagnostic | undefined> {
+    const { run, target } = this;
+    if (this.writer) return undefined;
+    const { fonts } = await run.printer();
+    const writer = await CombinedPdfWriter.open(run.host, target, fonts, { title: this.work(), language });
+    if (!writer.ok) return this.unwritable(writer.reason);
+    this.writer = writer.value;
+    return undefined;
+  }
+
+  private work(): string {
+    return workTitle(this.run.found.jobs[0]!.episode.settings);
+  }
+
+  private refusal(used: Iterable<string>): Diagnostic | null {
+    const { host } = this.run;
+    const read = new Set([...used].map((one) => host.real(resolve(host.cwd, one))));
+    const { path, name } = this.target;
+    if (path === null) return null;
+    const span = { file: name, start: 0, end: 0 };
+    return overwriting(host, path, name, span, (real) => this.inputs.has(real) || read.has(real));
+  }
+
+  private unwritable(reason: string): Diagnostic {
+    const { name, path } = this.target;
+    const what = path === null ? 'Standard output' : `\`${name}\``;
+    this.fault = diagnose(
+      'output-unwritable',
+      { file: name, start: 0, end: 0 },
+      `${what} cannot be written: ${reason}.`,
+    );
+    return this.fault;
+  }
+}
+
+/** Cuts by their numbers, in order; a second cut of one number counts as another. */
+export class CutsByNumber<T> {
+  private readonly byKey = new Map<string, T>();
+
+  /** Takes in the next cut of a number; its key. */
+  next(cut: string, value: T): string {
+    const base = cutKey(cut);
+    let key = base;
+    for (let i = 2; this.byKey.has(key); i++) key = `${base} ${i}`;
+    this.byKey.set(key, value);
+    return key;
+  }
+
+  set(key: string, value: T): void {
+    this.byKey.set(key, value);
+  }
+
+  get(key: string): T | undefined {
+    return this.byKey.get(key);
+  }
+
+  has(key: string): boolean {
+    return this.byKey.has(key);
+  }
+
+  keys(): string[] {
+    return [...this.byKey.keys()];
+  }
+}

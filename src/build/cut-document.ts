@@ -1,0 +1,104 @@
+/** From a solved cut to what is printed of it: pages, bookmarks, title. */
+
+import { cameraChartPages } from '../sheet/camera-chart.js';
+import { chartPages } from '../sheet/charts.js';
+import type { Look } from '../sheet/look.js';
+import type { Bookmark, Document, Page } from '../sheet/marks.js';
+import { moveTablePages } from '../sheet/move-table.js';
+import { overlayPages } from '../sheet/overlay.js';
+import { sheetPages } from '../sheet/sheet.js';
+import { stripPages } from '../sheet/strip.js';
+import type { Settings } from '../shot/settings.js';
+import type { SolvedShot } from '../solve/solved.js';
+import { WORDS } from '../words/words.js';
+import { PARTS, type PartName, type PartSelection } from './print-plan.js';
+
+/** Printed at 100 % to lay on the drawing table, many pages long: only when asked for. */
+const TRUE_SIZE: readonly PartName[] = ['strip', 'overlay'];
+
+const MAKE: Readonly<Record<PartName, (solved: SolvedShot, look: Look) => Page[]>> = {
+  sheet: sheetPages,
+  charts: chartPages,
+  camera: cameraChartPages,
+  table: moveTablePages,
+  strip: stripPages,
+  overlay: overlayPages,
+};
+
+/** The printed pages of one cut, and how the outline names them. */
+export interface CutPages {
+  readonly title: string;
+  readonly parts: readonly { readonly title: string; readonly pages: readonly Page[] }[];
+}
+
+/** Makes the pages of one cut. */
+export function cutPages(solved: SolvedShot, look: Look, { only, trueSize }: PartSelection = {}): CutPages {
+  const words = WORDS[look.settings.labels].documents;
+  const { cut, title } = solved.shot;
+  const chosen = (part: PartName): boolean =>
+    only === undefined ? trueSize === true || !TRUE_SIZE.includes(part) : part === only;
+  const parts = PARTS.filter(chosen)
+    .map((part) => ({ title: words.parts[part], pages: MAKE[part](solved, look) }))
+    .filter((part) => part.pages.length > 0);
+  const name = words.cut(cut);
+  return { title: title ? `${name} ${title}` : name, parts };
+}
+
+/** What is left of a cut when only some of its pages are printed; `keep` counts them from 1. */
+export function selectPages(printed: CutPages, keep: (page: number) => boolean): CutPages {
+  let number = 0;
+  const parts = printed.parts
+    .map(({ title, pages }) => ({ title, pages: pages.filter(() => keep(++number)) }))
+    .filter(({ pages }) => pages.length > 0);
+  return { title: printed.title, parts };
+}
+
+export function pageCount(printed: CutPages): number {
+  return printed.parts.reduce((sum, part) => sum + part.pages.length, 0);
+}
+
+/** The branch of the outline for a cut whose first page is page `first` (from 0) of the document. */
+export function bookmarkOf(printed: CutPages, first: number, { eachPage }: { eachPage: boolean }): Bookmark {
+  let page = first;
+  const children = printed.parts.map(({ title, pages }): Bookmark => {
+    const start = page;
+    page += pages.length;
+    const leaves = eachPage ? pages : [];
+    return {
+      title,
+      page: start,
+      children: leaves.map(({ label }, i) => ({ title: label, page: start + i, children: [] })),
+    };
+  });
+  return { title: printed.title, page: first, children };
+}
+
+/** Whether it holds pages to be printed at 100 %. */
+export function hasTrueSize(printed: CutPages): boolean {
+  return printed.parts.some(({ pages }) => pages.some(({ part }) => part === 'strip' || part === 'overlay'));
+}
+
+/** One printed cut as a document: an outline of cut, parts and pages. */
+export function cutDocument(
+  printed: CutPages,
+  more: { title: string; author: string; language: string },
+): Document {
+  const pages = printed.parts.flatMap((part) => part.pages);
+  return {
+    ...more,
+    pages,
+    bookmarks: [bookmarkOf(printed, 0, { eachPage: true })],
+    trueSize: hasTrueSize(printed),
+  };
+}
+
+/** What an episode is called: its work and its number. */
+export function workTitle({ title, episode }: Settings): string {
+  return [title, episode].filter(Boolean).join(' ');
+}
+
+/** What the document of one cut is called: work, episode and cut. */
+export function documentTitle({ shot }: SolvedShot, printed: CutPages): string {
+  const work = workTitle(shot.settings);
+  return work ? `${work} · ${printed.title}` : printed.title;
+}

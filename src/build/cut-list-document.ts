@@ -1,0 +1,57 @@
+/** The cut list as one printed document: the list, then the picture of the whole episode. */
+
+import type { CutList } from '../count/list.js';
+import { uncovered } from '../print/coverage.js';
+import { cutListPages } from '../sheet/cut-list/pages.js';
+import type { Look } from '../sheet/look.js';
+import type { Bookmark, Document, Page } from '../sheet/marks.js';
+import { rhythmPage } from '../sheet/rhythm/page.js';
+import { WORDS } from '../words/words.js';
+import { workTitle } from './cut-document.js';
+
+/** `only`: one part of it. */
+export function listDocument(counted: CutList, look: Look, only?: 'cuts' | 'rhythm'): Document {
+  const list = printable(counted);
+  const { settings } = look;
+  const words = WORDS[settings.labels].cutList;
+  const parts: readonly { title: string; pages: readonly Page[] }[] = [
+    { title: words.list, pages: only === 'rhythm' ? [] : cutListPages(list, look) },
+    { title: words.rhythm, pages: only === 'cuts' ? [] : [rhythmPage(list, look)] },
+  ].filter(({ pages }) => pages.length > 0);
+  const pages = parts.flatMap((part) => part.pages);
+  const bookmarks = parts.map(({ title, pages: own }): Bookmark => {
+    const first = pages.indexOf(own[0]!);
+    const children =
+      own.length > 1 ? own.map(({ label }, i) => ({ title: label, page: first + i, children: [] })) : [];
+    return { title, page: first, children };
+  });
+  const title = [workTitle(settings), parts[0]!.title].filter(Boolean).join(' · ');
+  return { title, author: '', language: settings.labels, pages, bookmarks, trueSize: false };
+}
+
+/**
+ * The list with nothing in its texts that the font lacks: a cut with such a character has an error, and is in the list all the
+ * same. `〓` is the printer's own mark for missing type.
+ */
+function printable(list: CutList): CutList {
+  const clean = (text: string): string => {
+    const line = text.replace(/\s+/g, ' ').trim();
+    const missing = new Set(uncovered(line).map(({ character }) => character));
+    return missing.size === 0
+      ? line
+      : [...line.normalize('NFC')].map((one) => (missing.has(one) ? '〓' : one)).join('');
+  };
+  return {
+    ...list,
+    title: clean(list.title),
+    episode: clean(list.episode),
+    rows: list.rows.map((row) => ({
+      ...row,
+      cut: clean(row.cut),
+      title: clean(row.title),
+      scene: clean(row.scene),
+      artists: row.artists.map(clean),
+    })),
+    artists: list.artists.map((artist) => ({ ...artist, name: clean(artist.name) })),
+  };
+}

@@ -1,0 +1,140 @@
+/** All that is needed for printing and for nothing else; loaded only when there is something to print. */
+
+import { createHash } from 'node:crypto';
+import { dirname } from 'node:path';
+import { version } from '../../package.json';
+import type { Compiled } from '../episode/compile-cut.js';
+import type { EpisodeCache } from '../episode/episode-cache.js';
+import type { Job } from '../episode/find-cuts.js';
+import type { Host } from '../host/host.js';
+import { Fingerprints } from '../print/fingerprint.js';
+import { type Fonts, openFonts } from '../print/fonts.js';
+import { printPdf } from '../print/pdf.js';
+import type { Look } from '../sheet/look.js';
+import type { Document } from '../sheet/marks.js';
+import type { Settings } from '../shot/settings.js';
+import type { SolvedShot } from '../solve/solved.js';
+import { WORDS } from '../words/words.js';
+import { type CutPages, cutDocument, cutPages, documentTitle, workTitle } from './cut-document.js';
+import type { PartSelection } from './print-plan.js';
+import type { PrintedPage } from './print-record.js';
+
+/** A cut that is fit to print, and the world that it was compiled in. */
+export interface PrintableCut {
+  readonly host: Host;
+  readonly job: Job;
+  readonly compiled: Compiled;
+  readonly solved: SolvedShot;
+  /** Of the run that compiled it. */
+  readonly cache: EpisodeCache;
+}
+
+/** A cut whose pages are about to be made: how they are to look, and a hash of all that they are made of. */
+export interface PreparedCut {
+  readonly printable: PrintableCut;
+  readonly look: Look;
+  /** Equal inputs give equal pages, but for the stamp. */
+  readonly input: string;
+}
+
+/** A cut with all its pages. */
+export interface LaidOutCut {
+  readonly prepared: PreparedCut;
+  readonly printed: CutPages;
+  /** What stands on them, one by one, in order. */
+  readonly pages: readonly PrintedPage[];
+}
+
+export class CutPrinter {
+  private readonly fingerprints = new Fingerprints();
+
+  private constructor(
+    readonly fonts: Fonts,
+    private readonly selection: PartSelection,
+  ) {}
+
+  /** Throws where the installation has lost its font. */
+  static open(host: Host, selection: PartSelection = {}): CutPrinter {
+    const [regular, bold] = [host.font('regular'), host.font('bold')];
+    if (!regular.ok) throw new Error(`the font of the installation cannot be read: ${regular.reason}`);
+    if (!bold.ok) throw new Error(`the font of the installation cannot be read: ${bold.reason}`);
+    return new CutPrinter(openFonts(regular.value, bold.value), selection);
+  }
+
+  /** Decides how a cut is to look. `marked`: what is to be marked on it as changed. */
+  prepare(printable: PrintableCut, marked?: Look['marked']): PreparedCut {
+    const { settings } = printable.job.episode;
+    const { neighbours, lent } = printable.compiled.surroundings;
+    // The one place in which the look of a cut is made.
+    const look: Look = {
+      settings,
+      metrics: this.fonts.metrics,
+      stamp: stamp(printable),
+      neighbours,
+      lent,
+      marked,
+    };
+    return { printable, look, input: this.input(printable, look) };
+  }
+
+  /** The same with nothing marked. */
+  unmarked(prepared: PreparedCut): PreparedCut {
+    return prepared.look.marked ? this.prepare(prepared.printable) : prepared;
+  }
+
+  layOut(prepared: PreparedCut): LaidOutCut {
+    const { printable, look } = prepared;
+    const printed = cutPages(printable.solved, look, this.selection);
+    const pages = printed.parts.flatMap((part) =>
+      part.pages.map(
+        (page): PrintedPage => ({
+          label: page.label,
+          hash: this.fingerprints.of(page, look.stamp),
+          here: true,
+        }),
+      ),
+    );
+    return { prepared, printed, pages };
+  }
+
+  /** A cut, or some pages of it, as a PDF. */
+  cut({ prepared }: LaidOutCut, printed: CutPages, record: string): Promise<Uint8Array> {
+    const { printable, look } = prepared;
+    const document = cutDocument(printed, {
+      title: documentTitle(printable.solved, printed),
+      author: printable.solved.shot.artists.join(', '),
+      language: look.settings.labels,
+    });
+    return printPdf(document, this.fonts, record);
+  }
+
+  print(document: Document): Promise<Uint8Array> {
+    return printPdf(document, this.fonts);
+  }
+
+  private input({ compiled, solved }: PrintableCut, { metrics: _, stamp: __, ...look }: Look): string {
+    const { artists } = solved.shot;
+    const all = [PROGRAM, compiled.digest, artists, look, this.selection];
+    return createHash('sha256').update(JSON.stringify(all)).digest('base64url').slice(0, 16);
+  }
+}
+
+/** Tells two paper copies apart: a hash of what the cut says, and the commit that it stands on. */
+function stamp({ host, compiled, job }: PrintableCut): string {
+  const { digest } = compiled;
+  const commit = host.commit(job.path === null ? host.cwd : dirname(job.path));
+  return commit ? `${digest} · ${commit}` : digest;
+}
+
+export function blankDocument(pages: Document['pages'], settings: Settings): Document {
+  const title = [workTitle(settings), WORDS[settings.labels].documents.blankForms]
+    .filter(Boolean)
+    .join(' · ');
+  return { title, author: '', language: settings.labels, pages, bookmarks: [], trueSize: false };
+}
+
+/** A hash of the sources, put in by whoever bundles or tests them. */
+declare const CUTWRIGHT_SOURCES: string | undefined;
+
+/** Which program this is: two of one name print the same. */
+export const PROGRAM = typeof CUTWRIGHT_SOURCES === 'string' ? `${version} ${CUTWRIGHT_SOURCES}` : version;

@@ -1,0 +1,129 @@
+/** What a cut was printed as before: at the last build, or at a revision. */
+
+import type { Host } from '../host/host.js';
+import { privateWords } from '../print/private.js';
+import type { CutPrinter, LaidOutCut, PreparedCut } from './cut-printer.js';
+import { type PrintedPage, type PrintRecord, readRecord } from './print-record.js';
+
+/** An earlier print of a cut. */
+export interface EarlierPrint {
+  readonly input: string;
+  /** Whether it lacks no page. `changedPagesOnly`: pages that an earlier print of changed pages holds count. */
+  whole(changedPagesOnly: boolean): boolean;
+  pages(): readonly PrintedPage[];
+}
+
+/** Or why there is none to compare with, as it is said of a cut's pages: `new`. */
+export type EarlierLookup = EarlierPrint | { readonly none: string };
+
+/** A cut that is to be printed, because it differs. `first`: why there was nothing to compare with. */
+export interface ChangedCut {
+  readonly laidOut: LaidOutCut;
+  readonly difference: PageDifferences;
+  readonly first: string | null;
+}
+
+/**
+ * Null: the cut prints what it did before. Lays nothing out where it is made of the same. `unmarked`: without what is marked as
+ * changed, where that is not to count as a difference.
+ */
+export function compareWithEarlier(
+  printer: CutPrinter,
+  prepared: PreparedCut,
+  earlier: EarlierLookup,
+  changedPagesOnly: boolean,
+  unmarked = prepared,
+): ChangedCut | null {
+  if ('none' in earlier) {
+    const laidOut = printer.layOut(prepared);
+    return { laidOut, difference: pageDifferences([], laidOut.pages), first: earlier.none };
+  }
+  if (earlier.input === unmarked.input && earlier.whole(changedPagesOnly)) return null;
+  const laidOut = printer.layOut(unmarked);
+  const difference = pageDifferences(earlier.pages(), laidOut.pages);
+  const same = difference.pages.length === 0 && difference.gone.length === 0;
+  if (same && earlier.whole(changedPagesOnly)) return null;
+  return {
+    laidOut: unmarked === prepared ? laidOut : printer.layOut(prepared),
+    difference,
+    first: same ? NOT_ALL : null,
+  };
+}
+
+/** The print of a cut that a record tells of. */
+export function earlierPrintOf({ input, pages }: PrintRecord['cuts'][number]): EarlierPrint {
+  return {
+    input,
+    whole: (changedPagesOnly) => pages.every(({ hash, here }) => hash !== null && (changedPagesOnly || here)),
+    pages: () => pages,
+  };
+}
+
+const NOT_ALL = 'as the file did not hold all';
+export const NOT_PRINTED = 'not printed before';
+
+/** What the file at a path tells of itself; or `none`. */
+export function readPrintRecord(host: Host, path: string): PrintRecord | { readonly none: string } {
+  const words = privateWords((most) => {
+    const end = host.readEnd(path, most);
+    return end.ok ? end.value : null;
+  });
+  const record = words === null ? null : readRecord(words);
+  if (record) return record;
+  return { none: host.kind(path) === 'none' ? NOT_PRINTED : 'as the file there is no print to compare with' };
+}
+
+export interface PageDifferences {
+  /** Places of the pages that differ or are new, from 0. */
+  readonly pages: readonly number[];
+  /** Those of them that were not there before. */
+  readonly fresh: ReadonlySet<number>;
+  /** Labels of pages that are no more. */
+  readonly gone: readonly string[];
+}
+
+/** Pages are the same where label and hash are. */
+export function pageDifferences(
+  before: readonly PrintedPage[],
+  now: readonly PrintedPage[],
+): PageDifferences {
+  const known = new Map(before.map(({ label, hash }) => [label, hash]));
+  const labels = new Set(now.map(({ label }) => label));
+  const pages: number[] = [];
+  const fresh = new Set<number>();
+  for (const [i, { label, hash }] of now.entries()) {
+    if (known.get(label) === hash) continue;
+    pages.push(i);
+    if (!known.has(label)) fresh.add(i);
+  }
+  return { pages, fresh, gone: before.map(({ label }) => label).filter((label) => !labels.has(label)) };
+}
+
+/** `cut 12: pages 2-3 of 5`; with the labels that stand on the paper where they are others. `first`: why all pages are new. */
+export function describeDifferences(
+  cut: string,
+  now: readonly PrintedPage[],
+  { pages, fresh, gone }: PageDifferences,
+  first: string | null,
+): string {
+  const count = now.length === 1 ? '1 page' : `${now.length} pages`;
+  if (first !== null) return `cut ${cut}: ${now.length === 1 ? count : `all ${count}`}, ${first}`;
+  const lost = gone.length === 0 ? '' : `; no more: ${gone.join(', ')}`;
+  if (pages.length === 0) return `cut ${cut}: no page of ${now.length} differs${lost}`;
+  const labelsAreNumbers = pages.every((i) => now[i]!.label === `${i + 1}` && !fresh.has(i));
+  const labels = pages.map((i) => `${now[i]!.label}${fresh.has(i) ? ' new' : ''}`);
+  const named = labelsAreNumbers ? '' : ` (${labels.join(', ')})`;
+  const word = pages.length === 1 ? 'page' : 'pages';
+  return `cut ${cut}: ${word} ${ranges(pages.map((i) => i + 1))} of ${now.length}${named}${lost}`;
+}
+
+/** `1, 3-5`, of ascending numbers. */
+export function ranges(numbers: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const number of numbers) {
+    const last = runs.at(-1);
+    if (last && last[1] === number - 1) last[1] = number;
+    else runs.push([number, number]);
+  }
+  return runs.map(([from, to]) => (from === to ? `${from}` : `${from}-${to}`)).join(', ');
+}

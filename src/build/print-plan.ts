@@ -1,0 +1,43 @@
+/** What a run is to print, and of what. Apart from the layout, so that `--help` need not load it. */
+
+import type { Settings } from '../shot/settings.js';
+
+/** Parts of a cut, in the order in which they are printed. */
+export const PARTS = ['sheet', 'charts', 'camera', 'table', 'strip', 'overlay'] as const;
+export type PartName = (typeof PARTS)[number];
+
+/** `only`: one part; `trueSize`: the true-size prints too. */
+export interface PartSelection {
+  readonly only?: PartName | undefined;
+  readonly trueSize?: boolean | undefined;
+}
+
+/** With what the pages are compared; those that are the same are not printed. */
+export type Against =
+  | { readonly kind: 'nothing' }
+  | { readonly kind: 'last build' }
+  | { readonly kind: 'revision'; readonly rev: string };
+
+export interface PrintPlan {
+  /** A file, a folder, or `-` for standard output; undefined: beside each cut. */
+  readonly output: string | undefined;
+  /** Warnings count as errors. */
+  readonly strict: boolean;
+  /** They overrule those of every episode. */
+  readonly settings: Partial<Settings>;
+  readonly selection: PartSelection;
+  readonly against: Against;
+  /** Only the pages that differ, not their whole cuts. */
+  readonly changedPagesOnly: boolean;
+  /** Pages of each cut, counted from 1; `range` as it was typed. Null: all. */
+  readonly pages: { readonly range: string; readonly includes: (page: number) => boolean } | null;
+  /** All cuts in one PDF. */
+  readonly oneFile: boolean;
+  /** A revision: what has changed since is marked on the sheets. */
+  readonly markedAgainst: string | null;
+}
+
+/** Whether a page of a cut, counted from 1, is to be printed. */
+export function wantedPage({ pages }: PrintPlan): (page: number) => boolean {
+  return pages?.includes ?? (() => true);
+}

@@ -1,0 +1,101 @@
+/** From the options of `build` to what is to be done, and what does not go together. */
+
+import type { PartName, PrintPlan } from '../build/print-plan.js';
+import { UsageError } from '../build/usage-error.js';
+import { type LookOptions, looks, type ReportOptions } from './command-options.js';
+
+export interface BuildOptions extends ReportOptions, LookOptions {
+  readonly output?: string;
+  readonly oneFile?: boolean;
+  readonly only?: PartName;
+  readonly trueSize?: boolean;
+  readonly pages?: string;
+  readonly changed?: boolean;
+  readonly since?: string;
+  readonly markedAgainst?: string;
+}
+
+/** `--pages changed`. */
+const CHANGED = 'changed';
+
+/** Throws UsageError where options do not go together. */
+export function printPlanOf(options: BuildOptions, files: readonly string[]): PrintPlan {
+  const { changed = false, since, pages, output } = options;
+  const compares = changed || since !== undefined;
+  if (changed && since !== undefined) {
+    throw clash('--changed', '`--changed` and `--since` are two comparisons; give one of them.');
+  }
+  if (pages === CHANGED && !compares) {
+    throw clash(
+      CHANGED,
+      '`--pages changed` needs something to compare with: `--changed` (the last build) or `--since REV`.',
+    );
+  }
+  if (compares && pages !== undefined && pages !== CHANGED) {
+    throw clash(
+      pages,
+      `\`${changed ? '--changed' : '--since'}\` finds the pages itself; with it, \`--pages\` takes only \`changed\`.`,
+    );
+  }
+  if (changed && output === '-') {
+    throw clash('-', '`--changed` compares with the file of the last build; standard output has none.');
+  }
+  if (since !== undefined && files.includes('-')) {
+    throw clash('-', 'Standard input has no revisions; `--since` needs files.');
+  }
+  checkMarks(options, files);
+  return {
+    output,
+    strict: options.strict === true,
+    settings: looks(options),
+    selection: { only: options.only, trueSize: options.trueSize },
+    against: changed
+      ? { kind: 'last build' }
+      : since !== undefined
+        ? { kind: 'revision', rev: since }
+        : { kind: 'nothing' },
+    changedPagesOnly: pages === CHANGED,
+    pages: pages === undefined || pages === CHANGED ? null : { range: pages, includes: pageRange(pages) },
+    oneFile: options.oneFile === true,
+    markedAgainst: options.markedAgainst ?? null,
+  };
+}
+
+/** Marks and the list of what has changed belong to whole sheets of cuts that have a past. */
+function checkMarks({ markedAgainst, only = 'sheet', pages }: BuildOptions, files: readonly string[]): void {
+  if (markedAgainst === undefined) return;
+  if (only !== 'sheet') {
+    throw clash(only, `\`--marked-against\` marks the sheets; \`--only ${only}\` prints none.`);
+  }
+  if (pages === CHANGED) {
+    throw clash(
+      CHANGED,
+      '`--marked-against` prints whole cuts, since their columns make room for the marks; leave out `--pages changed`.',
+    );
+  }
+  if (files.includes('-')) {
+    throw clash('-', 'Standard input has no revisions; `--marked-against` needs files.');
+  }
+}
+
+function clash(word: string, message: string): UsageError {
+  return new UsageError('wrong-arguments', word, message);
+}
+
+/** `2`, `2-3`, `2-`, `1,4-6`: which pages, counted from 1. */
+function pageRange(text: string): (page: number) => boolean {
+  const ranges = text.split(',').map((part) => {
+    const match = /^(\d{1,5})(?:(-)(\d{1,5})?)?$/.exec(part.trim());
+    const from = Number(match?.[1]);
+    const to = match?.[3] !== undefined ? Number(match[3]) : match?.[2] ? Number.POSITIVE_INFINITY : from;
+    if (!match || from < 1 || to < from) {
+      throw new UsageError(
+        'option-value',
+        text,
+        '`--pages` takes pages counted from 1, such as 2, 2-3, 2- or 1,4-6.',
+      );
+    }
+    return { from, to };
+  });
+  return (page) => ranges.some(({ from, to }) => page >= from && page <= to);
+}

@@ -1,0 +1,121 @@
+/** What several commands take, said once. */
+
+import { type Command, Option } from 'commander';
+import { UsageError } from '../build/usage-error.js';
+import { episodeOf } from '../episode/find-cuts.js';
+import { rowsFault } from '../episode/settings-override.js';
+import type { Host } from '../host/host.js';
+import { nearest } from '../language/suggest.js';
+import { PAPERS, type Settings } from '../shot/settings.js';
+import { LABELS } from '../words/labels.js';
+import { FORMATS, type Format } from './console-reporter.js';
+
+export interface ReportOptions {
+  readonly format: Format;
+  readonly strict?: boolean;
+}
+
+/** `--format`, `--strict`. */
+export function withReport(command: Command): Command {
+  return command
+    .addOption(
+      choice('--format <form>', 'how problems are shown on standard error', FORMATS).default('human'),
+    )
+    .option('--strict', 'count warnings as errors');
+}
+
+export interface LookOptions {
+  readonly convention?: Settings['convention'];
+  readonly labels?: Settings['labels'];
+  readonly paper?: Settings['paper'];
+  readonly rows?: string;
+}
+
+/** `--convention`, `--labels`, `--paper`, `--rows`: they overrideSettings the episode. */
+export function withLooks(command: Command): Command {
+  return command
+    .addOption(choice('-c, --convention <word>', 'whose form of sheet', ['japan', 'west']))
+    .addOption(choice('-l, --labels <language>', 'language of the printed form', LABELS))
+    .addOption(choice('-p, --paper <size>', 'paper to print on; B4 and B5 are the JIS sizes', PAPERS))
+    .option('-r, --rows <number>', 'rows a page: whole seconds in Japan, whole feet in the west');
+}
+
+/** The settings that a command line says. `rows` is checked against the convention by `checkRows`. */
+export function looks(options: LookOptions): Partial<Settings> {
+  const { convention, labels, paper, rows } = options;
+  if (rows !== undefined && !/^\d{1,4}$/.test(rows)) {
+    throw new UsageError('option-value', rows, '`--rows` takes a number of rows, such as 144.');
+  }
+  return {
+    ...(convention ? { convention } : {}),
+    ...(labels ? { labels } : {}),
+    ...(paper ? { paper } : {}),
+    ...(rows ? { rows: Number(rows) } : {}),
+  };
+}
+
+/** Refuses `--rows` where it is no whole number of seconds or feet of the sheets that would be printed. */
+export function checkRows(options: LookOptions, settings: Settings): void {
+  if (options.rows === undefined || settings.rows === null) return;
+  const fault = rowsFault(settings.rows, settings);
+  if (fault)
+    throw new UsageError('option-value', options.rows, `\`--rows ${options.rows}\` does not do: ${fault}.`);
+}
+
+const chosen = new WeakMap<Option, readonly string[]>();
+
+/** The words that an option made by `choice` takes; undefined for any other. */
+export function wordsOf(option: Option): readonly string[] | undefined {
+  return chosen.get(option);
+}
+
+/** An option that takes one of a few words, with a guess for a misspelt one. */
+export function choice(flags: string, description: string, words: readonly string[]): Option {
+  const option = new Option(flags, `${description}: ${words.join(', ')}`);
+  chosen.set(option, words);
+  return option.argParser((word: string) => {
+    // Nobody should have to remember that it is A4 but legal.
+    const known = words.find((one) => one.toLowerCase() === word.toLowerCase());
+    if (known !== undefined) return known;
+    const offer = nearest(word, words);
+    throw new UsageError(
+      'option-value',
+      word,
+      `\`${option.long}\` takes ${words.slice(0, -1).join(', ')} or ${words.at(-1)}${offer ? `; did you mean \`${offer}\`?` : '.'}`,
+      offer,
+    );
+  });
+}
+
+/** Lines of example under a command's help. */
+export function examples(...lines: readonly (readonly [string, string])[]): string {
+  const width = Math.max(...lines.map(([line]) => line.length));
+  return `\nExamples:\n${lines.map(([line, what]) => `  ${line.padEnd(width)}   ${what}`).join('\n')}\n`;
+}
+
+/** One call of the program: the world that it runs in, and the status that it leaves with. */
+export interface CommandContext {
+  readonly host: Host;
+  status: number;
+  /** Every command of the program with its options, made when it is asked for. */
+  readonly commands: () => Promise<readonly Command[]>;
+}
+
+/**
+ * The files that a command line names; without any, the episode that the current folder lies in. Throws UsageError where there
+ * is none.
+ */
+export async function filesOr(
+  host: Host,
+  files: readonly string[],
+  command: string,
+): Promise<readonly string[]> {
+  if (files.length > 0) return files;
+  const { file } = await episodeOf(host, host.cwd);
+  if (file !== null) return [file];
+  throw new UsageError(
+    'wrong-arguments',
+    null,
+    `\`cutwright ${command}\` needs files: this folder lies in no episode (there is no episode.yaml here or above); see \`cutwright ${command} --help\`.`,
+  );
+}

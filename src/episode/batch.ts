@@ -1,0 +1,122 @@
+/** The cuts of a run, compiled one after the other: what is wrong with one never stops the next. */
+
+import type { Host } from '../host/host.js';
+import { type Diagnostic, diagnose } from '../language/diagnostic.js';
+import type { Settings } from '../shot/settings.js';
+import { type Compiled, compile } from './compile-cut.js';
+import { cutKey, type Episode } from './episode.js';
+import { type EpisodeCache, newEpisodeCache } from './episode-cache.js';
+import { type Found, findCuts, type Job } from './find-cuts.js';
+
+/** From here on a run takes long enough for its memory to matter. */
+const MANY = 100;
+
+/** Takes what is wrong: to show it, or only to count it. */
+export interface DiagnosticSink {
+  /** `sources`: the texts by the names that spans give. */
+  report(diagnostics: readonly Diagnostic[], sources: ReadonlyMap<string, string>): void;
+}
+
+/** For what is said of a file as a whole: no line of it is shown. */
+export const NO_SOURCES: ReadonlyMap<string, string> = new Map();
+
+/** Finds the cuts that a command line means, and reports what is wrong with finding them. */
+export async function findAll(
+  host: Host,
+  sink: DiagnosticSink,
+  files: readonly string[],
+  settings: Partial<Settings> = {},
+): Promise<Found> {
+  const found = await findCuts(host, files, settings);
+  const sources = manifests(found);
+  for (const episode of found.episodes) sink.report(episode.diagnostics, sources);
+  sink.report(found.diagnostics, sources);
+  return found;
+}
+
+/**
+ * Compiles each cut and hands it to `work` (house files too: `compiled.house`), which may report more. All that is wrong
+ * goes to `sink`. Returns the number of cuts.
+ */
+export async function eachCut(
+  host: Host,
+  sink: DiagnosticSink,
+  found: Found,
+  work: (compiled: Compiled, job: Job, cache: EpisodeCache) => Promise<void> | void,
+): Promise<number> {
+  const cache = newEpisodeCache();
+  const numbers = new Numbers();
+  if (found.jobs.length >= MANY) await keepHeapSmall();
+  let cuts = 0;
+  for (const job of found.jobs) {
+    try {
+      const bytes = job.path === null ? { bytes: await host.standardInput() } : {};
+      const compiled = compile(host, job.path, job.episode, { name: job.name, cache, ...bytes });
+      const { sources } = compiled;
+      sink.report(compiled.diagnostics, sources);
+      sink.report(numbers.meet(compiled, job.episode), sources);
+      if (!compiled.house) cuts += 1;
+      await work(compiled, job, cache);
+    } catch (fault) {
+      const words = fault instanceof Error ? fault.message : String(fault);
+      const span = { file: job.name, start: 0, end: 0 };
+      sink.report(
+        [diagnose('internal-fault', span, `The program failed on this cut: ${words}.`)],
+        NO_SOURCES,
+      );
+    }
+  }
+  sink.report(numbers.idleArtists(found.whole), manifests(found));
+  return cuts;
+}
+
+function manifests(found: Found): Map<string, string> {
+  return new Map(found.episodes.map(({ file, text }) => [file!, text]));
+}
+
+/** The cut numbers of a run, episode by episode. */
+class Numbers {
+  private readonly byEpisode = new Map<string, Map<string, string>>();
+  /** Episodes with a cut whose number could not be read. */
+  private readonly uncertain = new Set<string>();
+
+  meet({ tree, file, house }: Compiled, episode: Episode) {
+    if (episode.file === null || house) return [];
+    const known = this.byEpisode.get(episode.file) ?? new Map<string, string>();
+    this.byEpisode.set(episode.file, known);
+    const statement = tree?.statements.find((one) => one.kind === 'cut');
+    if (statement?.kind !== 'cut') {
+      this.uncertain.add(episode.file);
+      return [];
+    }
+    const { text, span } = statement.number;
+    const before = known.get(cutKey(text));
+    known.set(cutKey(text), before ?? file);
+    return before === undefined
+      ? []
+      : [diagnose('cut-twice', span, `Cut ${text} is already the number of \`${before}\`.`)];
+  }
+
+  /** Artists of whole episodes whose cuts are nowhere. */
+  idleArtists(episodes: readonly Episode[]) {
+    return episodes.flatMap(({ file, artists }) => {
+      if (this.uncertain.has(file!)) return [];
+      const known = this.byEpisode.get(file!) ?? new Map<string, string>();
+      return artists.flatMap(({ cuts }) =>
+        cuts
+          .filter((cut) => known.size > 0 && !known.has(cutKey(cut.text)))
+          .map((cut) => diagnose('artist-without-cut', cut.span, `The episode has no cut ${cut.text}.`)),
+      );
+    });
+  }
+}
+
+/**
+ * Lets V8 collect garbage when the heap is half again as large as what is in use. By itself it waits until it is four times as
+ * large, so a run over thousands of cuts, of which each is done with at once, would take as much memory as they leave behind.
+ */
+async function keepHeapSmall(): Promise<void> {
+  // Loading it takes longer than a few cuts are worth.
+  const { setFlagsFromString } = await import('node:v8');
+  setFlagsFromString('--heap-growing-percent=50');
+}

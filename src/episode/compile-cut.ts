@@ -1,0 +1,155 @@
+/** One cut from its bytes to its solved form, with everything that is wrong in it. */
+
+import { join } from 'node:path';
+import type { Host } from '../host/host.js';
+import type { Diagnostic } from '../language/diagnostic.js';
+import { parse } from '../language/parse.js';
+import { inOrder } from '../language/report/order.js';
+import type { Tree } from '../language/tree.js';
+import { bind } from '../shot/bind.js';
+import type { Shot } from '../shot/shot.js';
+import { solve } from '../solve/solve.js';
+import type { SolvedShot } from '../solve/solved.js';
+import type { CutCache } from './cut-cache.js';
+import { digest } from './cut-digest.js';
+import { artistsOf, type Episode } from './episode.js';
+import { type EpisodeCache, newEpisodeCache } from './episode-cache.js';
+import { STANDARD_INPUT } from './find-cuts.js';
+import { checkOverlaps } from './overlaps.js';
+import { beyondPaper, printedTexts, treeGlyphs } from './printed-texts.js';
+import { decode, readText } from './read-text.js';
+import { findReused, nothingReused, reusedInVain } from './reused-levels.js';
+import { storyOf } from './story.js';
+import { nothingAround, type Surroundings, surroundingsOf } from './surroundings.js';
+import { findUses } from './used-files.js';
+
+export interface Compiled {
+  /** What messages call the cut. */
+  readonly file: string;
+  /** Texts by the names that spans give, as far as they could be read: the cut, what it uses, the manifest. */
+  readonly sources: ReadonlyMap<string, string>;
+  readonly tree: Tree | null;
+  readonly shot: Shot | null;
+  /** Null where errors of the text leave nothing to solve. There may be errors beside it. */
+  readonly solved: SolvedShot | null;
+  /** Of all stages and of the manifest, in order: the manifest's, the cut's, those of used files. */
+  readonly diagnostics: readonly Diagnostic[];
+  /** A short hash of all that the cut says, and of what other cuts add to its sheet. */
+  readonly digest: string;
+  /** What other cuts have to do with it. */
+  readonly surroundings: Surroundings;
+  /** Holds nothing but what other cuts use: there is nothing to print, and nothing wrong. */
+  readonly house: boolean;
+}
+
+/** Where a cut's text comes from, where it is not simply the file of that path; `cache` is shared by a run. */
+export interface Source {
+  /** What messages call it. */
+  readonly name?: string;
+  /** Its bytes, for standard input. */
+  readonly bytes?: Uint8Array;
+  readonly cache?: EpisodeCache;
+  /** The cut is compiled only for this level, which another one reuses: it is not looked at as a cut of the story. */
+  readonly lends?: string;
+  /** What was made of the same cut before. */
+  readonly cutCache?: CutCache;
+}
+
+/** Compiles the cut at an absolute path. Never throws on any text. */
+export function compile(host: Host, path: string | null, episode: Episode, source: Source = {}): Compiled {
+  const file = source.name ?? path ?? STANDARD_INPUT;
+  const cache = source.cache ?? newEpisodeCache();
+  const sources = new Map<string, string>();
+  if (episode.file) sources.set(episode.file, episode.text);
+  const place = path ?? join(host.cwd, '-');
+  const read = source.bytes ? decode(file, source.bytes) : readText(host, place, file);
+  if (read.ok || read.text !== '') sources.set(file, read.text);
+  if (!read.ok) {
+    return {
+      file,
+      sources,
+      tree: null,
+      shot: null,
+      solved: null,
+      diagnostics: inOrder([...episode.diagnostics, ...read.diagnostics], sources),
+      digest: '',
+      surroundings: nothingAround,
+      house: false,
+    };
+  }
+  const { cutCache } = source;
+  const parsed = parse(file, read.text, cutCache?.readings);
+  const used = findUses(host, place, parsed.tree, episode.folder, cache);
+  for (const [name, text] of used.sources) sources.set(name, text);
+  const house = isHouse(parsed.tree);
+  const diagnostics = [...episode.diagnostics, ...parsed.diagnostics, ...used.diagnostics];
+  for (const tree of [parsed.tree, ...used.trees])
+    diagnostics.push(...treeGlyphs(tree, sources.get(tree.file) ?? ''));
+  let shot: Shot | null = null;
+  let solved: SolvedShot | null = null;
+  let digests: readonly string[] = [];
+  if (!house) {
+    const unread = used.diagnostics.some(({ severity }) => severity === 'error');
+    const bound = bind(parsed.tree, used.trees, episode.settings, { unread });
+    diagnostics.push(...bound.diagnostics);
+    shot = bound.shot && withArtists(bound.shot, episode);
+    if (shot) {
+      const { lends } = source;
+      const story = storyOf(host, episode, cache);
+      const reused = story
+        ? findReused({ shot, only: lends ?? null }, story, cache, (other, level) =>
+            compile(host, other, episode, { cache, lends: level }),
+          )
+        : nothingReused;
+      const recall = cutCache?.recall(shot, parsed.tree, used.trees, sources);
+      solved = solve(shot, { reused: reused.levels, ...(recall ? { recall } : {}) });
+      digests = reused.digests;
+      diagnostics.push(...reused.diagnostics, ...solved.diagnostics, ...reusedInVain(solved, reused));
+      const around = lends === undefined ? story?.around(path, shot.cut) : null;
+      if (around) {
+        const joins = checkOverlaps({ shot, tree: parsed.tree, text: read.text }, around);
+        diagnostics.push(...joins.diagnostics);
+        for (const [name, text] of joins.sources) if (!sources.has(name)) sources.set(name, text);
+      }
+    }
+  }
+  let surroundings: Surroundings | null = null;
+  diagnostics.push(...beyondPaper([parsed.tree, ...used.trees].flatMap(printedTexts), shot));
+  return {
+    file,
+    sources,
+    tree: parsed.tree,
+    shot,
+    solved,
+    diagnostics: inOrder(diagnostics, sources),
+    // Only what is printed or lent has use for these two.
+    get digest() {
+      const texts = [read.text, ...used.trees.map((tree) => sources.get(tree.file) ?? ''), ...digests];
+      if (source.lends === undefined) {
+        const { neighbours, lent } = this.surroundings;
+        const { before, after } = neighbours;
+        if (before || after || lent.length > 0) texts.push(JSON.stringify([before, after, lent]));
+      }
+      return digest(texts, episode.settings, shot?.artists ?? []);
+    },
+    get surroundings() {
+      surroundings ??= shot ? surroundingsOf(host, path, shot, episode, cache) : nothingAround;
+      return surroundings;
+    },
+    house,
+  };
+}
+
+/** Who draws a cut: the cut's own word, or else the manifest's. */
+function withArtists(shot: Shot, episode: Episode): Shot {
+  if (shot.artists.length > 0) return shot;
+  const artists = artistsOf(episode, shot.cut);
+  return artists.length > 0 ? { ...shot, artists } : shot;
+}
+
+/** Only statements that other cuts may use, and none that makes a cut. */
+function isHouse(tree: Tree): boolean {
+  const shared = new Set(['use', 'phrase', 'level', 'field']);
+  const broken = tree.broken.some(({ word }) => !shared.has(word));
+  return tree.statements.length > 0 && !broken && tree.statements.every(({ kind }) => shared.has(kind));
+}

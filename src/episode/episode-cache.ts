@@ -1,0 +1,26 @@
+import type { Diagnostic } from '../language/diagnostic.js';
+import type { Tree } from '../language/tree.js';
+import type { SolvedLevel } from '../solve/solved.js';
+import type { Story } from './story.js';
+
+/** What the cuts of one run share, so that it is read and solved once. Grows with what is shared, not with the cuts. */
+export interface EpisodeCache {
+  /** Used files by real path. */
+  readonly files: Map<
+    string,
+    { readonly text: string; readonly tree: Tree; readonly diagnostics: readonly Diagnostic[] }
+  >;
+  /** The cuts of an episode in story order, by the episode's folder. */
+  readonly stories: Map<string, Story>;
+  /** Levels that other cuts reuse, by `path` and level; or why there is none. */
+  readonly levels: Map<string, Lent>;
+}
+
+/** A level of another cut, with the text that it came from; or why there is none, and whether levels that reuse each other are why. */
+export type Lent =
+  | { readonly level: SolvedLevel; readonly digest: string }
+  | { readonly reason: string; readonly round?: boolean };
+
+export function newEpisodeCache(): EpisodeCache {
+  return { files: new Map(), stories: new Map(), levels: new Map() };
+}

@@ -1,0 +1,153 @@
+/** `level C reuse 8/C`: the drawings of another cut of the episode, with the numbers that they have there. */
+
+import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
+import { nearest } from '../language/suggest.js';
+import type { Level, Shot } from '../shot/shot.js';
+import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
+import type { Compiled } from './compile-cut.js';
+import { cutKey } from './episode.js';
+import type { EpisodeCache, Lent } from './episode-cache.js';
+import type { Borrowed, Story, StoryCut } from './story.js';
+
+export interface Reused {
+  /** For levels of the shot that reuse one: that level, solved. */
+  readonly levels: ReadonlyMap<string, SolvedLevel>;
+  /** Hashes of the cuts that they come from. */
+  readonly digests: readonly string[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+export const nothingReused: Reused = { levels: new Map(), digests: [], diagnostics: [] };
+
+/** A cut that reuses levels. */
+export interface Reuser {
+  readonly shot: Shot;
+  /** Only this level is wanted, since another cut reuses it; null: all of them. */
+  readonly only: string | null;
+}
+
+/** Looks up the levels that a shot reuses. `others`: compiles another cut of the episode, for one of its levels. */
+export function findReused(
+  { shot, only }: Reuser,
+  story: Story,
+  cache: EpisodeCache,
+  others: (path: string, level: string) => Compiled,
+): Reused {
+  const levels = new Map<string, SolvedLevel>();
+  const digests: string[] = [];
+  const diagnostics: Diagnostic[] = [];
+
+  const lend = (level: Level, reuse: NonNullable<Level['reuse']>): Lent => {
+    const way = follow({ level: level.name, cut: reuse.cut, from: reuse.level }, shot.cut, story);
+    if (way.circle) {
+      const shown = way.circle.links.join(' → ');
+      return { reason: `the levels reuse each other in a circle, ${shown}`, round: way.circle.own };
+    }
+    if (way.links.length === 0) return { reason: `the episode has no cut ${reuse.cut}` };
+    if (way.links.length > MOST_LINKS)
+      return { reason: `the level goes through more than ${MOST_LINKS} cuts` };
+    // From the far end, so that however long the way is, no cut is compiled while another one is.
+    let lent: Lent | null = null;
+    for (const { cut, from } of way.links.toReversed()) {
+      const id = JSON.stringify([cut.path, from]);
+      lent = cache.levels.get(id) ?? borrow(others(cut.path, from), cut.number, from);
+      cache.levels.set(id, lent);
+    }
+    return lent!;
+  };
+
+  for (const level of shot.levels) {
+    const { name, reuse, timeline } = level;
+    if (!reuse || (only !== null && only !== name)) continue;
+    // Said where the text was bound.
+    if (reuse.level === name && reuse.cut === shot.cut) continue;
+    const lent = lend(level, reuse);
+    if ('reason' in lent) {
+      if (lent.round) {
+        diagnostics.push(diagnose('reuse-circle', reuse.span, `${sentence(lent.reason)}.`));
+        continue;
+      }
+      const unknown = `so the numbers of \`${reuse.cut}/${reuse.level}\` are not known here`;
+      diagnostics.push(diagnose('reuse-unknown', reuse.span, `${sentence(lent.reason)}, ${unknown}.`));
+      continue;
+    }
+    digests.push(lent.digest);
+    if (lent.level.timed) {
+      levels.set(name, lent.level);
+      continue;
+    }
+    // Artwork that is simply there has no numbers, and none are asked for.
+    if (timeline === null) continue;
+    const untimed = `Level ${reuse.level} of cut ${reuse.cut} has no timeline, so it has no drawings that could be shown here.`;
+    diagnostics.push(diagnose('reuse-unknown', reuse.span, untimed));
+  }
+  return { levels, digests, diagnostics };
+}
+
+/** Levels that were to reuse drawings, and show none that the other cut has. */
+export function reusedInVain({ shot, levels }: SolvedShot, { levels: found }: Reused): Diagnostic[] {
+  return shot.levels.flatMap(({ name, reuse }) => {
+    if (!reuse || !found.has(name)) return [];
+    const solved = levels.find((one) => one.name === name);
+    if (!solved || solved.drawings.some(({ reused }) => reused)) return [];
+    const here = solved.drawings.map(({ drawing }) => drawing);
+    const there = found.get(name)!.drawings.map(({ drawing }) => drawing);
+    const shows = here.length === 0 ? 'shows no drawing' : `shows ${listed(here)}`;
+    const message = `Level ${name} ${shows}, and level ${reuse.level} of cut ${reuse.cut} has ${listed(there)}: nothing is reused.`;
+    return [diagnose('reuse-nothing', reuse.span, message)];
+  });
+}
+
+function listed(drawings: readonly string[]): string {
+  if (drawings.length === 0) return 'none';
+  const shown = drawings.slice(0, 6).join(', ');
+  return drawings.length > 6 ? `${shown}, …` : shown;
+}
+
+/** A level that goes through more cuts than this is no reuse but a slip. */
+const MOST_LINKS = 100;
+
+/** The way of a level from cut to cut, to where its drawings are made. */
+interface Way {
+  /** The levels that it comes from, the nearest first; more than MOST_LINKS are not followed. */
+  readonly links: readonly { readonly cut: StoryCut; readonly from: string }[];
+  /** Where the way comes back: links such as `9/C`; `own`: the level that it begins with is one of them. */
+  readonly circle: { readonly links: readonly string[]; readonly own: boolean } | null;
+}
+
+function follow(start: Borrowed, number: string, story: Story): Way {
+  const shown = (cut: string, level: string): string => `${cutKey(cut)}/${level}`;
+  const passed = [shown(number, start.level)];
+  const links: { cut: StoryCut; from: string }[] = [];
+  let next: Borrowed | undefined = start;
+  while (next && links.length <= MOST_LINKS) {
+    const from: string = next.from;
+    const cut = story.find(next.cut);
+    if (!cut) break;
+    const link = shown(cut.number, from);
+    const begun = passed.indexOf(link);
+    if (begun >= 0) return { links, circle: { links: [...passed.slice(begun), link], own: begun === 0 } };
+    passed.push(link);
+    links.push({ cut, from });
+    next = story.borrowed(cut).find(({ level }) => level === from);
+  }
+  return { links, circle: null };
+}
+
+function borrow({ solved, shot, diagnostics, digest }: Compiled, cut: string, level: string): Lent {
+  if (!solved || hasErrors(diagnostics)) return { reason: `cut ${cut} has errors` };
+  const found = solved.levels.find(({ name }) => name === level);
+  const span = shot?.levels.find(({ name }) => name === level)?.reuse?.span;
+  const lost = diagnostics.some((one) => one.code === 'reuse-unknown' && one.span.start === span?.start);
+  if (lost) return { reason: `level ${level} of cut ${cut} itself reuses one that is not to be found` };
+  if (found) return { level: found, digest };
+  const offer = nearest(
+    level,
+    solved.levels.map(({ name }) => name),
+  );
+  return { reason: `cut ${cut} has no level ${level}${offer ? ` (did you mean ${offer}?)` : ''}` };
+}
+
+function sentence(reason: string): string {
+  return reason.charAt(0).toUpperCase() + reason.slice(1);
+}

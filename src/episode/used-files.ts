@@ -1,0 +1,125 @@
+/** `use "house.cut"`: the files that a cut reads phrases, fields and levels from. */
+
+import { dirname, isAbsolute, join, resolve } from 'node:path';
+import type { Host } from '../host/host.js';
+import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
+import { parse } from '../language/parse.js';
+import type { StatementOf, Tree } from '../language/tree.js';
+import { type EpisodeCache, newEpisodeCache } from './episode-cache.js';
+import { inside, lies } from './find-cuts.js';
+import { readText } from './read-text.js';
+
+export interface Used {
+  /** Each file once, those that others use first. */
+  readonly trees: readonly Tree[];
+  readonly sources: ReadonlyMap<string, string>;
+  /** Of finding, reading and parsing them. */
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** More files than this are no house style but a slip. */
+const MOST_FILES = 200;
+
+/**
+ * Follows every `use` of a tree that was read from `path` (absolute). A used file lies in the folder of the file that
+ * uses it, or in `root` (the episode's folder, absolute, or null) or below, and nowhere else.
+ */
+export function findUses(
+  host: Host,
+  path: string,
+  tree: Tree,
+  root: string | null,
+  cache: EpisodeCache = newEpisodeCache(),
+): Used {
+  const trees: Tree[] = [];
+  const sources = new Map<string, string>();
+  const diagnostics: Diagnostic[] = [];
+  const done = new Set<string>();
+
+  /** `chain`: the files that are being read, outermost first. */
+  const follow = (user: Tree, at: string, chain: readonly { real: string; name: string }[]): void => {
+    for (const statement of user.statements) {
+      if (statement.kind !== 'use') continue;
+      const wanted = statement as StatementOf<'use'>;
+      const span = wanted.path.span;
+      const typed = wanted.path.text;
+      const folder = dirname(at);
+      const target = resolve(folder, typed);
+      const name = join(dirname(user.file), typed);
+      if (!allowed(host, typed, target, folder, root)) {
+        diagnostics.push(diagnose('use-outside', span, outsideMessage(typed, root)));
+        continue;
+      }
+      const real = host.real(target);
+      const begun = chain.findIndex((link) => link.real === real);
+      if (begun >= 0) {
+        const names = [...chain.slice(begun), { name }].map((link) => link.name);
+        diagnostics.push(
+          diagnose(
+            'use-circle',
+            span,
+            names.length === 2
+              ? 'The file uses itself.'
+              : `The files use each other in a circle: ${names.join(' → ')}.`,
+          ),
+        );
+        continue;
+      }
+      if (done.has(real)) continue;
+      if (done.size >= MOST_FILES) {
+        diagnostics.push(
+          diagnose('use-missing', span, `More than ${MOST_FILES} files are used; this one is not read.`),
+        );
+        return;
+      }
+      done.add(real);
+      const read = open(target, real, name, span);
+      if (!read) continue;
+      follow(read, target, [...chain, { real, name }]);
+      trees.push(read);
+    }
+  };
+
+  const open = (target: string, real: string, name: string, span: Span): Tree | null => {
+    const known = cache.files.get(real);
+    if (known && known.tree.file === name) {
+      sources.set(name, known.text);
+      diagnostics.push(...known.diagnostics);
+      return known.tree;
+    }
+    const {
+      text,
+      ok,
+      diagnostics: faults,
+    } = readText(host, target, name, { from: span, missing: 'use-missing' });
+    diagnostics.push(...faults);
+    if (!ok) {
+      if (text !== '') sources.set(name, text);
+      return null;
+    }
+    const parsed = parse(name, text);
+    diagnostics.push(...parsed.diagnostics);
+    sources.set(name, text);
+    cache.files.set(real, { text, tree: parsed.tree, diagnostics: parsed.diagnostics });
+    return parsed.tree;
+  };
+
+  follow(tree, path, [{ real: host.real(path), name: tree.file }]);
+  return { trees, sources, diagnostics };
+}
+
+function allowed(host: Host, typed: string, target: string, folder: string, root: string | null): boolean {
+  if (isAbsolute(typed) || /^[A-Za-z]:|\\/.test(typed)) return false;
+  // The place is judged before anything is read: a message must not tell what lies elsewhere on the disk.
+  const lexical = dirname(target) === folder || (root !== null && lies(target, root));
+  if (!lexical) return false;
+  if (dirname(host.real(target)) === host.real(folder)) return true;
+  return root !== null && inside(host, target, root);
+}
+
+function outsideMessage(typed: string, root: string | null): string {
+  const where = `\`${typed}\` is not in this folder`;
+  return root === null
+    ? `${where}, and without an episode.yaml a cut may use files of its own folder only.`
+    : `${where} and not below the folder of the episode: a cut may use no other files.`;
+}

@@ -1,0 +1,159 @@
+import { posix } from 'node:path';
+import { TOO_LARGE } from './error-reasons.js';
+import { type Host, LARGEST_FILE, type Reading, type TemporaryFile } from './host.js';
+import { shippedFont } from './shipped-font.js';
+
+/** What a test sets before, and looks at after. Paths are absolute, with `/`. */
+export interface MemoryHost extends Host {
+  readonly files: Map<string, Uint8Array>;
+  /** Links by their path; a link may lead to a file or a folder. */
+  readonly links: Map<string, string>;
+  /** Files and folders that may be neither read nor written. */
+  readonly locked: Set<string>;
+  readonly variables: Map<string, string>;
+  readonly commits: Map<string, string>;
+  /** Worlds of the past, by the revision's name. */
+  readonly revisions: Map<string, Host>;
+  /** Folders that were swept. */
+  readonly swept: string[];
+  /** Folders that are lockedFolders; those that a test puts here belong to process 1. */
+  readonly lockedFolders: Set<string>;
+  clock: Date;
+  /** Bytes that still fit on the disk. */
+  room: number;
+  input: Uint8Array;
+  readonly printed: () => string;
+  readonly printedBytes: () => Uint8Array;
+  readonly complaints: () => string;
+}
+
+/** A world in memory: `files` by path (relative ones below `/work`, the current folder). */
+export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> = {}): MemoryHost {
+  const out: Uint8Array[] = [];
+  const errors: string[] = [];
+  const absolute = (path: string): string => posix.resolve('/work', path);
+
+  /** With every link on the way followed. */
+  const real = (path: string): string => {
+    let walked = '';
+    for (const part of absolute(path).split('/').filter(Boolean)) {
+      walked = `${walked}/${part}`;
+      for (let hops = 0; host.links.has(walked) && hops < 20; hops++) {
+        walked = posix.resolve(posix.dirname(walked), host.links.get(walked)!);
+      }
+    }
+    return walked || '/';
+  };
+  const inside = (folder: string): string => (folder === '/' ? '/' : `${folder}/`);
+  const kind = (path: string): 'file' | 'folder' | 'none' => {
+    const at = real(path);
+    if (host.files.has(at)) return 'file';
+    return [...host.files.keys()].some((one) => one.startsWith(inside(at))) ? 'folder' : 'none';
+  };
+  const locked = (path: string): boolean => {
+    const at = real(path);
+    return [...host.locked].some((one) => at === one || at.startsWith(inside(one)));
+  };
+  const refuse = (reason: string): Reading<never> => ({ ok: false, reason });
+
+  const host: MemoryHost = {
+    files: new Map(),
+    links: new Map(),
+    locked: new Set(),
+    variables: new Map(),
+    commits: new Map(),
+    revisions: new Map(),
+    swept: [],
+    lockedFolders: new Set(),
+    clock: new Date(Date.UTC(2001, 0, 1)),
+    room: Number.POSITIVE_INFINITY,
+    input: new Uint8Array(),
+    printed: () => Buffer.concat(out).toString('utf8'),
+    printedBytes: () => Buffer.concat(out),
+    complaints: () => errors.join(''),
+
+    read(path) {
+      if (locked(path)) return refuse('permission denied');
+      const bytes = host.files.get(real(path));
+      if (!bytes) return refuse(kind(path) === 'folder' ? 'is a folder' : 'no such file');
+      return bytes.length > LARGEST_FILE ? refuse(TOO_LARGE) : { ok: true, value: bytes };
+    },
+    readEnd(path, most) {
+      if (locked(path)) return refuse('permission denied');
+      const bytes = host.files.get(real(path));
+      if (!bytes) return refuse(kind(path) === 'folder' ? 'is a folder' : 'no such file');
+      return {
+        ok: true,
+        value: { bytes: bytes.subarray(Math.max(0, bytes.length - most)), size: bytes.length },
+      };
+    },
+    list(folder) {
+      if (locked(folder)) return refuse('permission denied');
+      if (kind(folder) !== 'folder') {
+        return refuse(kind(folder) === 'file' ? 'a part of the path is not a folder' : 'no such file');
+      }
+      const start = inside(real(folder));
+      const names = new Set<string>();
+      for (const path of [...host.files.keys(), ...host.links.keys()]) {
+        if (path.startsWith(start)) names.add(path.slice(start.length).split('/')[0]!);
+      }
+      return { ok: true, value: [...names].sort((a, b) => Buffer.compare(Buffer.from(a), Buffer.from(b))) };
+    },
+    kind,
+    real,
+    write(path, bytes) {
+      if (kind(path) === 'folder') return refuse('is a folder');
+      if (locked(path)) return refuse('permission denied');
+      if (bytes.length > host.room) return refuse('the disk is full');
+      host.room -= bytes.length;
+      host.files.set(real(path), bytes);
+      return { ok: true, value: null };
+    },
+    openTemporary(path) {
+      if (kind(path) === 'folder') return refuse('is a folder');
+      if (locked(path)) return refuse('permission denied');
+      const pieces: Uint8Array[] = [];
+      const draft: TemporaryFile = {
+        add(bytes) {
+          if (bytes.length > host.room) return refuse('the disk is full');
+          host.room -= bytes.length;
+          pieces.push(bytes);
+          return { ok: true, value: null };
+        },
+        finish() {
+          host.files.set(real(path), Buffer.concat(pieces));
+          return { ok: true, value: null };
+        },
+        drop() {
+          host.room += pieces.reduce((sum, { length }) => sum + length, 0);
+        },
+      };
+      return { ok: true, value: draft };
+    },
+    removeStaleTemporaries: (folder) => void host.swept.push(absolute(folder)),
+    lockFolder(folder) {
+      const at = real(folder);
+      if (host.lockedFolders.has(at)) return { ok: false, by: 1, reason: '' };
+      host.lockedFolders.add(at);
+      return { ok: true, release: () => void host.lockedFolders.delete(at) };
+    },
+    standardInput: async () => host.input,
+    out: (text) => void out.push(typeof text === 'string' ? Buffer.from(text) : text),
+    error: (text) => void errors.push(text),
+    now: () => host.clock,
+    env: (name) => host.variables.get(name),
+    font: shippedFont,
+    colour: false,
+    cwd: '/work',
+    commit: (folder) => host.commits.get(absolute(folder)),
+    revision(_place, rev) {
+      const past = host.revisions.get(rev);
+      return past ? { ok: true, value: past } : refuse(`git knows no revision \`${rev}\``);
+    },
+    columns: null,
+  };
+  for (const [path, content] of Object.entries(files)) {
+    host.files.set(absolute(path), typeof content === 'string' ? Buffer.from(content) : content);
+  }
+  return host;
+}

@@ -1,0 +1,30 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { reasonOf } from './error-reasons.js';
+import type { Reading } from './host.js';
+
+/** Where the shipped font lies beside the bundle, and where it comes from. */
+const FILES = {
+  regular: {
+    shipped: 'font/NotoSansJP-Regular.ttf',
+    source: '@expo-google-fonts/noto-sans-jp/400Regular/NotoSansJP_400Regular.ttf',
+  },
+  bold: {
+    shipped: 'font/NotoSansJP-Bold.ttf',
+    source: '@expo-google-fonts/noto-sans-jp/700Bold/NotoSansJP_700Bold.ttf',
+  },
+};
+
+/** The bytes of one weight: beside the bundle, or from the package it was copied from when the sources run unbundled. */
+export function shippedFont(weight: 'regular' | 'bold'): Reading<Uint8Array> {
+  const { shipped, source } = FILES[weight];
+  try {
+    return { ok: true, value: readFileSync(new URL(shipped, import.meta.url)) };
+  } catch (error) {
+    try {
+      return { ok: true, value: readFileSync(createRequire(import.meta.url).resolve(source)) };
+    } catch {
+      return { ok: false, reason: reasonOf(error) };
+    }
+  }
+}

@@ -1,0 +1,72 @@
+/** The PDF of one cut: written where it would come out otherwise, and a line on what was done. */
+
+import { errorsOf } from '../build/build-summary.js';
+import type { CutPrinter, PreparedCut } from '../build/cut-printer.js';
+import { compareWithEarlier } from '../build/earlier-print.js';
+import { Targets } from '../build/output-targets.js';
+import { plural } from '../build/reporter.js';
+import { lastPrint, writeCutPdf } from '../build/separate-pdfs.js';
+import type { Compiled } from '../episode/compile-cut.js';
+import type { Found, Job } from '../episode/find-cuts.js';
+import type { Host } from '../host/host.js';
+import type { Diagnostic } from '../language/diagnostic.js';
+
+/** What came of a cut. `line`: as it is said, without the time that it took. */
+export interface Done {
+  readonly line: string;
+  /** Whether its paper is new. Otherwise only whoever has just saved the cut wants to hear of it. */
+  readonly news: boolean;
+  readonly fault: Diagnostic | null;
+}
+
+export class PdfUpdater {
+  private readonly targets: Targets;
+
+  constructor(
+    private readonly host: Host,
+    found: Found,
+    output: string | undefined,
+  ) {
+    this.targets = new Targets(host, found, output, '.pdf');
+  }
+
+  /** Where the PDF of a cut goes; absolute. */
+  path(job: Job): string {
+    return this.targets.of(job).path!;
+  }
+
+  /** `; c012.pdf is left as it is`, for a cut that is gone. */
+  left(job: Job): string {
+    return this.there(job) ? `; ${this.targets.of(job).name} is left as it is` : '';
+  }
+
+  broken(job: Job, compiled: Compiled, strict: boolean): string {
+    return `${job.name}: ${errorsOf(compiled, job, strict)}; ${this.kept(job)}`;
+  }
+
+  async print(printer: CutPrinter, prepared: PreparedCut): Promise<Done> {
+    const { job, compiled } = prepared.printable;
+    const target = this.targets.of(job);
+    const unwritten = (fault: Diagnostic): Done => ({
+      line: `${job.name}: not written; ${this.kept(job)}`,
+      news: true,
+      fault,
+    });
+    const refusal = this.targets.refusal(job, compiled.sources.keys());
+    if (refusal) return unwritten(refusal);
+    const differing = compareWithEarlier(printer, prepared, lastPrint(this.host, target.path), false);
+    if (!differing) return { line: `${job.name}: nothing changes on paper`, news: false, fault: null };
+    const pages = await writeCutPdf(this.host, printer, target, differing.laidOut);
+    if (typeof pages !== 'number') return unwritten(pages);
+    if (pages === 0) return { line: `${job.name}: no page to print`, news: false, fault: null };
+    return { line: `${job.name} → ${target.name}, ${plural(pages, 'page')}`, news: true, fault: null };
+  }
+
+  private kept(job: Job): string {
+    return this.there(job) ? `${this.targets.of(job).name} is kept as it was` : 'nothing is printed';
+  }
+
+  private there(job: Job): boolean {
+    return this.host.kind(this.path(job)) === 'file';
+  }
+}

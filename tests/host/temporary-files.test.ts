@@ -1,0 +1,132 @@
+/** Files that are written piece by piece, and what killed runs leave. */
+
+import { spawnSync } from 'node:child_process';
+import {
+  chmodSync,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import type { Host, Reading, TemporaryFile } from '../../src/host/host.js';
+import { memoryHost } from '../../src/host/memory-host.js';
+import { nodeHost } from '../../src/host/node-host.js';
+
+let folder: string;
+const at = (name: string) => join(folder, name);
+
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'cutwright-drafts-'));
+});
+afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+const bytes = (text: string) => Buffer.from(text);
+const must = <T>(reading: Reading<T>): T => {
+  if (!reading.ok) throw new Error(reading.reason);
+  return reading.value;
+};
+const open = (host: Host, name = 'a.pdf'): TemporaryFile => must(host.openTemporary(at(name)));
+
+describe.each([
+  ['on the disk', nodeHost],
+  ['in memory', memoryHost],
+])('%s', (_, make) => {
+  const text = (host: Host, name = 'a.pdf') =>
+    bytes(Buffer.from(must(host.read(at(name)))).toString()).toString();
+
+  test('a draft is seen when it is finished, and not before', () => {
+    const host = make();
+    must(host.write(at('a.pdf'), bytes('old')));
+    const draft = open(host);
+    must(draft.add(bytes('one ')));
+    must(draft.add(bytes('two')));
+    expect(text(host)).toBe('old');
+    must(draft.finish());
+    expect(text(host)).toBe('one two');
+  });
+
+  test('a draft that is dropped leaves everything as it was', () => {
+    const host = make();
+    must(host.write(at('a.pdf'), bytes('old')));
+    const draft = open(host);
+    must(draft.add(bytes('new')));
+    draft.drop();
+    expect(text(host)).toBe('old');
+    expect(must(host.list(folder))).toEqual(['a.pdf']);
+  });
+
+  test('a folder is no file to write', () => {
+    const host = make();
+    must(host.write(at('a.pdf/b'), bytes('x')));
+    expect(host.openTemporary(at('a.pdf'))).toEqual({ ok: false, reason: 'is a folder' });
+  });
+
+  test('the end of a file, and its size', () => {
+    const host = make();
+    must(host.write(at('a.pdf'), bytes('0123456789')));
+    const end = must(host.readEnd(at('a.pdf'), 4));
+    expect([Buffer.from(end.bytes).toString(), end.size]).toEqual(['6789', 10]);
+    expect(must(host.readEnd(at('a.pdf'), 100)).bytes).toHaveLength(10);
+    expect(host.readEnd(at('b.pdf'), 4)).toEqual({ ok: false, reason: 'no such file' });
+    expect(host.readEnd(folder, 4)).toEqual({ ok: false, reason: 'is a folder' });
+  });
+});
+
+describe('sweeping', () => {
+  const dead = () => spawnSync(process.execPath, ['-e', '']).pid;
+  const put = (name: string) => {
+    writeFileSync(at(name), 'half');
+    return name;
+  };
+
+  test('takes what a killed run has left, and nothing else', () => {
+    const gone = put(`.cutwright-${dead()}-3.tmp`);
+    const same = put(`.cutwright-${process.pid}-99999.tmp`);
+    const kept = [
+      put(`.cutwright-${process.ppid}-1.tmp`),
+      put('.cutwright-0-1.tmp'),
+      put('.cutwright-x-1.tmp'),
+      put(`.cutwright-${dead()}-3.tmp.pdf`),
+      put('a.pdf'),
+    ];
+    nodeHost().removeStaleTemporaries(folder);
+    const left = readdirSync(folder);
+    expect(left).not.toContain(gone);
+    expect(left).not.toContain(same);
+    expect(left.sort()).toEqual(kept.sort());
+  });
+
+  test('leaves what this process is at work on', () => {
+    const host = nodeHost();
+    const draft = open(host);
+    must(draft.add(bytes('whole')));
+    host.removeStaleTemporaries(folder);
+    must(draft.finish());
+    expect(readFileSync(at('a.pdf'), 'utf8')).toBe('whole');
+  });
+
+  test('a folder that is not there, or that may not be changed, is passed over', () => {
+    const host = nodeHost();
+    expect(() => host.removeStaleTemporaries(at('none'))).not.toThrow();
+    put(`.cutwright-${dead()}-1.tmp`);
+    chmodSync(folder, 0o500);
+    try {
+      expect(() => host.removeStaleTemporaries(folder)).not.toThrow();
+    } finally {
+      chmodSync(folder, 0o700);
+    }
+  });
+
+  test('nothing stays of a draft that cannot be written', () => {
+    const host = nodeHost();
+    const draft = open(host);
+    rmSync(folder, { recursive: true });
+    expect(draft.finish().ok).toBe(false);
+    expect(existsSync(at('a.pdf'))).toBe(false);
+  });
+});
