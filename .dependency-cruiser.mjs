@@ -48,14 +48,27 @@ const PACKAGES = {
 /** Stages that are functions of what they are given, and know nothing of the machine they run on. */
 const PURE = ['words', 'language', 'shot', 'solve', 'count', 'layout', 'sheet', 'export', 'compare'];
 
+/** Stages whose types may be used, and nothing else: there is a word for each kind of move. */
+const NAMED = { words: ['language', 'shot'] };
+
+function arrows(name, stage, allowed, named) {
+  const outside = (known) => known.map((one) => `^src/${one}[/.]`);
+  const rule = { severity: 'error', from: { path: `^src/${stage}/` } };
+  return [
+    { ...rule, name, to: { path: '^src/', pathNot: outside([stage, ...allowed, ...named]) } },
+    ...named.map((one) => ({
+      ...rule,
+      name: `${name}-types-of-${one}-only`,
+      to: { path: `^src/${one}/`, dependencyTypesNot: ['type-only'] },
+    })),
+  ];
+}
+
 export default {
   forbidden: [
-    ...Object.entries(STAGES).map(([stage, allowed]) => ({
-      name: `arrows-of-${stage}`,
-      severity: 'error',
-      from: { path: `^src/${stage}/` },
-      to: { path: '^src/', pathNot: [stage, ...allowed].map((one) => `^src/${one}[/.]`) },
-    })),
+    ...Object.entries(STAGES).flatMap(([stage, allowed]) =>
+      arrows(`arrows-of-${stage}`, stage, allowed, NAMED[stage] ?? []),
+    ),
     ...Object.entries(PACKAGES).map(([name, owner]) => ({
       name: `${name}-stands-behind-${owner}`,
       severity: 'error',

@@ -3,6 +3,7 @@
  * frames, ways and places millimetres on the artwork, angles degrees clockwise. Plain data: it is what `--json` prints.
  */
 
+import type { ParameterName } from '../shot/camera/move-kinds.js';
 import type { Move, Spacing } from '../shot/camera.js';
 import type { Frames } from '../shot/shot.js';
 import type { DrawingKind } from '../solve/solved.js';
@@ -275,21 +276,7 @@ export type CameraChange =
   | ({ readonly kind: 'light-time'; readonly frames: Was<Frames> } & LightSeen)
   | ({ readonly kind: 'light-manner'; readonly manner: LightManner } & Was<MannerValue> & LightSeen);
 
-export type Manner =
-  | 'kind'
-  | 'levels'
-  | 'carry'
-  | 'ticks'
-  | 'on'
-  | 'ratios'
-  | 'quick'
-  | 'direction'
-  | 'loop'
-  | 'about'
-  | 'sense'
-  | 'sideways'
-  | 'size'
-  | 'period';
+export type Manner = 'kind' | 'levels' | 'ticks' | 'on' | Exclude<ParameterName, 'way'>;
 export type LightManner = 'white' | 'levels' | 'shares' | 'text' | 'length';
 export type MannerValue = string | number | boolean | null;
 

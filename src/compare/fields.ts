@@ -1,5 +1,6 @@
 /** The fields of the camera, and where it rests. */
 
+import { fieldLegs } from '../shot/camera/move-facts.js';
 import type { Field } from '../shot/camera.js';
 import type { SolvedShot } from '../solve/solved.js';
 import type { CameraChange, Change } from './change.js';
@@ -43,9 +44,7 @@ export function fieldChanges({ shot: old }: SolvedShot, { shot: now }: SolvedSho
     if (!known.has(field.name)) changes.push({ kind: 'field-added', ...plain(field) });
   for (const field of before.values())
     if (!gone.has(field.name)) changes.push({ kind: 'field-dropped', ...plain(field) });
-  const moves = [old, now].some(({ camera }) =>
-    camera.moves.some(({ kind }) => kind === 'pan' || kind === 'truck'),
-  );
+  const moves = [old, now].some(({ camera }) => camera.moves.some((move) => fieldLegs(move).length > 0));
   const [rested, rests] = [old.camera.rest.name, now.camera.rest.name];
   if (!moves && (names.get(rested) ?? rested) !== rests)
     changes.push({ kind: 'fix', old: rested, now: rests });

@@ -1,48 +1,45 @@
 /** What moves are called, and the rows that they are written with. */
 
-import type { Leg, Move, Place } from '../shot/camera.js';
+import { growthOf, kindOf, parametersOf, rowsOf as rowsOfMove } from '../shot/camera/move-facts.js';
+import type { LegForm, LegForms } from '../shot/camera/move-kinds.js';
+import type { Move } from '../shot/camera.js';
 import type { Frames } from '../shot/shot.js';
 import type { SolvedMove } from '../solve/camera/solved.js';
 import type { MoveSeen } from './change.js';
 
-type AnyLeg = Leg<unknown>;
-
-export const legsOf = (move: Move): readonly AnyLeg[] => ('legs' in move ? move.legs : []);
-export const levelsOf = (move: Move): readonly string[] => ('levels' in move ? move.levels : []);
-export const isCamera = (move: Move): boolean => move.kind === 'pan' || move.kind === 'truck';
-
 /** The rows that a move is written with: `@1 > @24` stands on 1 and on 24, `1..24` moves on all of them. */
-export function rowsOf({ move, start, end }: SolvedMove): Frames {
-  return { from: 'legs' in move ? Math.max(1, start) : start + 1, to: end };
+export function rowsOf({ move }: SolvedMove): Frames {
+  const { from, to } = rowsOfMove(move);
+  return { from: Math.max(1, from), to };
 }
+
+/** Null: its legs have no places. */
+const NAMES: { readonly [L in LegForm]: ((end: LegForms[L]) => string) | null } = {
+  field: ({ name }) => name,
+  place: ({ label, xMm, yMm }) => label || `${round(xMm)},${round(yMm)}`,
+  scale: (value) => `${round(value * 100)}%`,
+  angle: (value) => `${round(Math.abs(value))}°`,
+  way: null,
+  swing: null,
+};
 
 /** Places on the way by name; scales in percent, turns in degrees. */
 export function placesOf(move: Move): string[] {
-  const name = (place: unknown): string => {
-    if (typeof place === 'number')
-      return move.kind === 'turn' ? `${round(Math.abs(place))}°` : `${round(place * 100)}%`;
-    const { name, label, xMm, yMm } = place as { name?: string; label?: string } & Partial<Place>;
-    return name ?? (label || `${round(xMm!)},${round(yMm!)}`);
-  };
-  const legs = legsOf(move);
-  return legs.length === 0 ? [] : [name(legs[0]!.from), ...legs.map(({ to }) => name(to))];
+  const name = NAMES[kindOf(move).legs] as ((end: unknown) => string) | null;
+  return name ? [move.legs[0]!.from, ...move.legs.map(({ to }) => to)].map(name) : [];
 }
 
 export const round = (value: number): number => Math.round(value * 1000) / 1000;
 
 export function seenMove(move: Move): MoveSeen {
-  const sizes = legsOf(move).map(({ from, to }) => {
-    if (move.kind === 'truck')
-      return (from as { widthMm: number }).widthMm - (to as { widthMm: number }).widthMm;
-    return move.kind === 'levelTruck' ? (to as number) - (from as number) : 0;
-  });
-  const grows = sizes.some((one) => one > 0);
-  const shrinks = sizes.some((one) => one < 0);
+  const growth = growthOf(move);
+  const grows = growth.some((one) => one > 0);
+  const shrinks = growth.some((one) => one < 0);
   return {
     move: move.kind,
-    levels: levelsOf(move),
+    levels: move.target.levels,
     places: placesOf(move),
     sense: grows === shrinks ? null : grows ? 'in' : 'out',
-    quick: move.kind === 'truck' && move.quick,
+    quick: parametersOf(move).some(({ name, value }) => name === 'quick' && value === true),
   };
 }

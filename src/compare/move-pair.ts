@@ -1,10 +1,12 @@
 /** What differs in one move. */
 
-import type { Move, MoveOf, Spacing } from '../shot/camera.js';
+import { type Given, givenOf, kindOf, legsOf, parametersOf } from '../shot/camera/move-facts.js';
+import type { Form, Parameter } from '../shot/camera/parameters.js';
+import type { Move, Spacing } from '../shot/camera.js';
 import type { SolvedMove } from '../solve/camera/solved.js';
-import type { CameraChange, Manner, MannerValue, MoveSeen, Speed } from './change.js';
+import type { CameraChange, MannerValue, MoveSeen, Speed } from './change.js';
 import { near } from './fields.js';
-import { legsOf, placesOf, round, rowsOf, seenMove } from './move-names.js';
+import { placesOf, round, rowsOf, seenMove } from './move-names.js';
 
 /** What the other moves and names of a cut say of one. */
 export interface Known {
@@ -75,16 +77,16 @@ export class MovePair {
   }
 
   private way(): CameraChange[] {
-    const [a, b] = [this.was.move, this.is.move];
-    if (!('way' in a) || !('way' in b)) return [];
-    const rates = a.way.rateMm !== null && b.way.rateMm !== null;
-    const same = rates ? near(a.way.rateMm!, b.way.rateMm!) : near(a.way.distanceMm, b.way.distanceMm);
+    const [old, now] = [this.was.move, this.is.move].map((move) => givenOf(move, 'way'));
+    if (!old || !now) return [];
+    const rates = old.rateMm !== null && now.rateMm !== null;
+    const same = rates ? near(old.rateMm!, now.rateMm!) : near(old.distanceMm, now.distanceMm);
     if (same) return [];
     return [
       {
         kind: 'move-way',
-        distanceMm: { old: a.way.distanceMm, now: b.way.distanceMm },
-        rateMm: { old: a.way.rateMm, now: b.way.rateMm },
+        distanceMm: { old: old.distanceMm, now: now.distanceMm },
+        rateMm: { old: old.rateMm, now: now.rateMm },
         ...this.speed,
         ...this.seen,
       },
@@ -105,8 +107,8 @@ export class MovePair {
           ...this.seen,
         },
       ];
-    if (was.move.kind !== 'slide' || is.move.kind !== 'slide') return [];
-    const marks = (move: MoveOf<'slide'>) => [move.legs[0]!.from, ...move.legs.map(({ to }) => to)];
+    const marks = (move: Move) =>
+      legsOf(move, 'place').flatMap(({ from, to }, i) => (i === 0 ? [from, to] : [to]));
     const [before, after] = [marks(was.move), marks(is.move)];
     return after.flatMap((mark, i): CameraChange[] => {
       const old = before[i]!;
@@ -125,58 +127,62 @@ export class MovePair {
   }
 
   private spacing(): CameraChange[] {
-    const [before, after] = [spacingsOf(this.was), spacingsOf(this.is)];
+    const [before, after] = [this.was.move.legs, this.is.move.legs];
     if (before.length !== after.length) return [];
     return after.flatMap(({ spacing }, leg): CameraChange[] => {
-      const old = before[leg]!;
-      const shift =
-        spacing.form === 'fair' && old.spacing.form === 'fair' ? this.is.start - this.was.start : 0;
-      if (sameSpacing(old.spacing, spacing, shift)) return [];
-      return [{ kind: 'move-spacing', leg, old: old.spacing, now: spacing, ...this.speed, ...this.seen }];
+      const old = before[leg]!.spacing;
+      const shift = spacing.form === 'fair' && old.form === 'fair' ? this.is.start - this.was.start : 0;
+      if (sameSpacing(old, spacing, shift)) return [];
+      return [{ kind: 'move-spacing', leg, old, now: spacing, ...this.speed, ...this.seen }];
     });
   }
 
+  /** Every parameter of the table: levels first, then what all moves have, then flags, then the others. */
   private manners(): CameraChange[] {
-    const [a, b] = [mannersOf(this.was.move), mannersOf(this.is.move)];
+    const [was, is] = [this.was.move, this.is.move];
     const { levels, carry } = this.known;
-    // A quick truck is one with a fairing: the spacing has said it.
-    const fair = [this.was, this.is].map((one) =>
-      spacingsOf(one).some(({ spacing }) => spacing.form === 'fair'),
-    );
-    if (fair[0] !== fair[1]) delete b.quick;
-    const pairs: [Manner, MannerValue, MannerValue][] = [
+    const before = new Map(parametersOf(was).map((given) => [given.name, plainValue(given)]));
+    const fair = (move: Move) => move.legs.some(({ spacing }) => spacing.form === 'fair');
+    const given = parametersOf(is)
+      // A quick truck is one with a fairing: the spacing has said it.
+      .filter(({ parameter }) => parameter.told !== 'before' || fair(was) === fair(is));
+    const pairs = (forms: (form: Form) => boolean) =>
+      given
+        .filter(({ form }) => forms(form))
+        .map((one): Pair => [one.name, before.get(one.name) ?? null, plainValue(one)]);
+    const all: Pair[] = [
       ['levels', ...levels],
-      ['carry', ...carry],
-      ...(Object.keys(b) as Manner[]).map((manner): [Manner, MannerValue, MannerValue] => [
-        manner,
-        a[manner] ?? null,
-        b[manner] ?? null,
-      ]),
+      ...pairs((form) => form === 'levels').map(([name]): Pair => [name, ...carry]),
+      ['on', was.on, is.on],
+      ['ticks', was.ticks, is.ticks],
+      ...pairs((form) => form === 'flag'),
+      ...pairs((form) => !TOLD_APART.has(form)),
     ];
-    return pairs
+    return all
       .filter(
         ([, old, now]) =>
           old !== now && !(typeof old === 'number' && typeof now === 'number' && near(old, now)),
       )
-      .map(([manner, old, now]) => ({ kind: 'move-manner', manner, old, now, ...this.seen }));
+      .map(([manner, old, now]) => ({ kind: 'move-manner', manner, old, now, ...this.seen }) as CameraChange);
   }
 }
 
+type Pair = [name: string, old: MannerValue, now: MannerValue];
+
+/** Forms that are compared in a place of their own. */
+const TOLD_APART: ReadonlySet<Form> = new Set(['levels', 'flag', 'way']);
+
 /** Frames of each place on the way. */
 function stopsOf(move: Move): number[] {
-  const legs = legsOf(move);
-  return legs.length === 0 ? [] : [legs[0]!.start, ...legs.map(({ end }) => end)];
+  return [move.legs[0]!.start, ...move.legs.map(({ end }) => end)];
 }
 
 /** Whether a longer time changes nothing on the rows that were there. */
 function goesOn(move: Move): boolean {
-  if ('way' in move) return move.way.rateMm !== null && move.spacing.form === 'linear';
-  return move.kind === 'roll' || (move.kind === 'shake' && near(move.fromMm, move.toMm));
-}
-
-function spacingsOf({ move, start }: SolvedMove): { spacing: Spacing; start: number }[] {
-  if ('legs' in move) return move.legs.map((leg) => ({ spacing: leg.spacing, start: leg.start }));
-  return 'spacing' in move ? [{ spacing: move.spacing, start }] : [];
+  const way = givenOf(move, 'way');
+  if (way) return way.rateMm !== null && move.legs[0]!.spacing.form === 'linear';
+  const swing = givenOf(move, 'swing');
+  return kindOf(move).legs === 'swing' && (!swing || near(swing.fromMm, swing.toMm));
 }
 
 /** `shift`: how much later the move begins, which takes its mark along. */
@@ -190,26 +196,26 @@ function sameSpacing(a: Spacing, b: Spacing, shift: number): boolean {
   return JSON.stringify(a) === JSON.stringify(b);
 }
 
-function mannersOf(move: Move): Partial<Record<Manner, MannerValue>> {
-  const about = 'about' in move ? (move.about ? `${move.about.xMm},${move.about.yMm}` : null) : undefined;
-  return {
-    on: move.on,
-    ticks: move.ticks,
-    ...('log' in move ? { ratios: move.log } : {}),
-    ...('quick' in move ? { quick: move.quick } : {}),
-    ...('direction' in move ? { direction: directionOf(move.direction) } : {}),
-    ...('loopMm' in move ? { loop: move.loopMm } : {}),
-    ...(about === undefined ? {} : { about }),
-    ...('sense' in move ? { sense: move.sense } : {}),
-    ...('sideways' in move ? { sideways: move.sideways } : {}),
-    ...(move.kind === 'shake' ? { size: sizeText(move.fromMm, move.toMm) } : {}),
-    ...(move.kind === 'roll' ? { size: `${round(move.sizeMm)}`, period: move.periodFrames } : {}),
-  };
-}
+type Values = {
+  readonly [F in Form]: (
+    value: (Given & { readonly form: F })['value'],
+    parameter: Parameter<F>,
+  ) => MannerValue;
+};
 
-const sizeText = (from: number, to: number) =>
-  near(from, to) ? `${round(from)}` : `${round(from)}>${round(to)}`;
+/** Values of parameters as plain data, rounded to what is seen. */
+const VALUES: Values = {
+  flag: (value) => value,
+  levels: (names) => [...names].sort().join(','),
+  sense: (value) => value,
+  direction: ({ word, degrees }) => (word === 'angle' ? `${round(degrees)}°` : word),
+  way: ({ distanceMm }) => distanceMm,
+  swing: ({ fromMm, toMm }) => (near(fromMm, toMm) ? `${round(fromMm)}` : `${round(fromMm)}>${round(toMm)}`),
+  measure: (value, { unit }) => (unit === 'frames' ? value : `${round(value)}`),
+  loop: (value) => value,
+  point: (point) => (point ? `${point.xMm},${point.yMm}` : null),
+};
 
-function directionOf({ word, degrees }: { word: string; degrees: number }): string {
-  return word === 'angle' ? `${round(degrees)}°` : word;
+function plainValue({ form, value, parameter }: Given): MannerValue {
+  return (VALUES[form] as (value: unknown, parameter: unknown) => MannerValue)(value, parameter);
 }

@@ -1,11 +1,12 @@
 /** The moves of camera and levels. */
 
+import { fieldLegs, givenOf } from '../shot/camera/move-facts.js';
 import type { Move } from '../shot/camera.js';
 import type { Frames } from '../shot/shot.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { match } from './align.js';
 import type { CameraChange, Change } from './change.js';
-import { isCamera, levelsOf, placesOf, rowsOf, seenMove } from './move-names.js';
+import { placesOf, rowsOf, seenMove } from './move-names.js';
 import { MovePair } from './move-pair.js';
 
 /** `fields`, `levels`: what those of the old version are called now. */
@@ -16,13 +17,15 @@ export function moveChanges(
   levels: ReadonlyMap<string, string>,
 ): Change[] {
   const renamed = (names: readonly string[]) => names.map((name) => levels.get(name) ?? name).sort();
+  const betweenFields = (move: Move) => fieldLegs(move).length > 0;
   const routeOf = (move: Move) =>
-    isCamera(move) ? placesOf(move).map((name) => fields.get(name) ?? name) : placesOf(move);
+    betweenFields(move) ? placesOf(move).map((name) => fields.get(name) ?? name) : placesOf(move);
   const length = Math.max(old.shot.length, now.shot.length);
   const pairs = match(old.camera.moves, now.camera.moves, (a, b) => {
-    const kinds = a.move.kind === b.move.kind ? 0 : isCamera(a.move) && isCamera(b.move) ? 0.4 : null;
+    const kinds =
+      a.move.kind === b.move.kind ? 0 : betweenFields(a.move) && betweenFields(b.move) ? 0.4 : null;
     if (kinds === null) return null;
-    const [mine, theirs] = [renamed(levelsOf(a.move)), [...levelsOf(b.move)].sort()];
+    const [mine, theirs] = [renamed(a.move.target.levels), [...b.move.target.levels].sort()];
     if (mine.length > 0 && !mine.some((name) => theirs.includes(name))) return null;
     const time = (Math.abs(a.start - b.start) + Math.abs(a.end - b.end)) / length;
     const route = routeOf(a.move).join() === placesOf(b.move).join() ? 0 : 0.5;
@@ -40,7 +43,7 @@ export function moveChanges(
     const [was, is] = [old.camera.moves[i]!, now.camera.moves[j]!];
     const both = new MovePair(was, is, {
       route: routeOf(was.move),
-      levels: [renamed(levelsOf(was.move)).join(','), [...levelsOf(is.move)].sort().join(',')],
+      levels: [renamed(was.move.target.levels).join(','), [...is.move.target.levels].sort().join(',')],
       carry: [renamed(carryOf(was.move)).join(','), [...carryOf(is.move)].sort().join(',')],
       toEnd: was.end === old.shot.length && is.end === now.shot.length,
     });
@@ -58,4 +61,4 @@ export function within({ from, to }: Frames, length: number): Frames | null {
   return from > length ? null : { from, to: Math.min(to, length) };
 }
 
-const carryOf = (move: Move): readonly string[] => ('carry' in move ? move.carry : []);
+const carryOf = (move: Move): readonly string[] => givenOf(move, 'levels') ?? [];

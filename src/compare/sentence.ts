@@ -7,6 +7,7 @@ import type { SentenceFormat } from '../words/change-sentences.js';
 import type { LabelLanguage } from '../words/labels.js';
 import { WORDS } from '../words/words.js';
 import type { Change } from './change.js';
+import { moveName, parameterText } from './move-words.js';
 
 export interface Telling extends SentenceFormat {
   readonly language: LabelLanguage;
@@ -19,9 +20,13 @@ export const ON_PAPER = 40;
 export function telling({ shot }: SolvedShot, language: LabelLanguage, most = 200): Telling {
   const feet = shot.settings.convention === 'west';
   const unit = feet ? FRAMES_A_FOOT : shot.fps;
+  const length = (frames: number) => (feet ? feetAndFrames(frames) : secondsAndFrames(frames, shot.fps));
+  const words = WORDS[language].moves;
   return {
     language,
-    length: (frames) => (feet ? feetAndFrames(frames) : secondsAndFrames(frames, shot.fps)),
+    length,
+    move: (seen) => moveName(seen, words),
+    parameter: (change, value) => parameterText(change, value, words, length),
     long: (frames) => Math.abs(frames) >= shot.fps,
     row: (frame) => rowName(frame, unit, feet),
     brief(text) {

@@ -1,7 +1,10 @@
 /** The part of the tree that says what the camera, the levels and the light do. See `tree.ts`. */
 
 import type { Span } from './diagnostic.js';
+import type { MoveKind } from './statements/moves.js';
 import type { Length, Node, Numeral, Point, Position, Quote, Range, Word } from './tree.js';
+
+export type { MoveKind } from './statements/moves.js';
 
 export type FieldSize = Node &
   (
@@ -73,104 +76,71 @@ export interface MarkedPlace extends Node {
   readonly yMm: number;
 }
 
+/** What a move says before its times, besides its levels. */
+export interface MoveParts {
+  readonly quick: Span;
+  readonly direction: DirectionNode;
+  readonly way: WayNode;
+  readonly size: Numeral;
+  /** The size at the end, where it is another one. */
+  readonly lastSize: Numeral;
+  readonly every: Length;
+}
+
+/** What stands on a frame: the name of a field, a place of a level, percent or degrees. */
+export type StopValue = Word | MarkedPlace | Numeral;
+
+/**
+ * All moves have this shape. One that goes from place to place has `from` and `legs`, one that runs for a while `range`, and
+ * `spacing` behind it. `levels` is empty for those of the camera alone.
+ */
+export interface MoveStatement extends Stated {
+  readonly kind: MoveKind;
+  readonly levels: readonly Word[];
+  readonly parts: Partial<MoveParts>;
+  readonly from: Stop<StopValue> | null;
+  readonly legs: readonly LegEnd<StopValue>[];
+  readonly range: Range | null;
+  readonly spacing: readonly SpacingNode[];
+  readonly options: MoveOptions;
+}
+
 interface Stated extends Node {
   /** The place of the statement's first word. */
   readonly word: Span;
 }
 
-export type CameraStatement = Stated &
-  (
-    | {
-        readonly kind: 'field';
-        readonly name: Word;
-        readonly size: FieldSize;
-        readonly place: FieldPlace | null;
-        readonly turned: Turned | null;
-      }
-    | { readonly kind: 'fix'; readonly field: Word }
-    | {
-        readonly kind: 'pan';
-        readonly from: Stop<Word>;
-        readonly legs: readonly LegEnd<Word>[];
-        readonly options: MoveOptions;
-      }
-    | {
-        readonly kind: 'truck';
-        readonly quick: Span | null;
-        readonly from: Stop<Word>;
-        readonly legs: readonly LegEnd<Word>[];
-        readonly options: MoveOptions;
-      }
-    | {
-        readonly kind: 'pull' | 'follow';
-        readonly levels: readonly Word[];
-        readonly direction: DirectionNode;
-        readonly way: WayNode;
-        readonly range: Range;
-        readonly spacing: readonly SpacingNode[];
-        readonly options: MoveOptions;
-      }
-    | {
-        readonly kind: 'slide';
-        readonly levels: readonly Word[];
-        readonly from: Stop<MarkedPlace>;
-        readonly legs: readonly LegEnd<MarkedPlace>[];
-        readonly options: MoveOptions;
-      }
-    /** Percent. */
-    | {
-        readonly kind: 'levelTruck';
-        readonly levels: readonly Word[];
-        readonly from: Stop<Numeral>;
-        readonly legs: readonly LegEnd<Numeral>[];
-        readonly options: MoveOptions;
-      }
-    /** Degrees in the sense that `options.sense` says. */
-    | {
-        readonly kind: 'turn';
-        readonly levels: readonly Word[];
-        readonly from: Stop<Numeral>;
-        readonly legs: readonly LegEnd<Numeral>[];
-        readonly options: MoveOptions;
-      }
-    | {
-        readonly kind: 'shake';
-        readonly fromMm: Numeral;
-        readonly toMm: Numeral | null;
-        readonly range: Range;
-        /** Has no meaning for it; kept to be told. */
-        readonly spacing: readonly SpacingNode[];
-        readonly options: MoveOptions;
-      }
-    | {
-        readonly kind: 'roll';
-        readonly levels: readonly Word[];
-        readonly sizeMm: Numeral;
-        readonly range: Range;
-        readonly every: Length;
-        /** Has no meaning for it; kept to be told. */
-        readonly spacing: readonly SpacingNode[];
-        readonly options: MoveOptions;
-      }
-    | {
-        readonly kind: 'fade';
-        readonly way: 'in' | 'out';
-        readonly white: Span | null;
-        readonly range: Range;
-      }
-    | {
-        readonly kind: 'expose';
-        readonly levels: readonly Word[];
-        readonly from: Numeral;
-        readonly to: Numeral | null;
-        readonly range: Range;
-      }
-    | { readonly kind: 'glow'; readonly levels: readonly Word[]; readonly range: Range }
-    | {
-        readonly kind: 'effect';
-        readonly text: Quote;
-        readonly levels: readonly Word[];
-        readonly range: Range;
-      }
-    | { readonly kind: 'overlap'; readonly way: 'in' | 'out'; readonly length: Length }
-  );
+export type CameraStatement =
+  | MoveStatement
+  | (Stated &
+      (
+        | {
+            readonly kind: 'field';
+            readonly name: Word;
+            readonly size: FieldSize;
+            readonly place: FieldPlace | null;
+            readonly turned: Turned | null;
+          }
+        | { readonly kind: 'fix'; readonly field: Word }
+        | {
+            readonly kind: 'fade';
+            readonly way: 'in' | 'out';
+            readonly white: Span | null;
+            readonly range: Range;
+          }
+        | {
+            readonly kind: 'expose';
+            readonly levels: readonly Word[];
+            readonly from: Numeral;
+            readonly to: Numeral | null;
+            readonly range: Range;
+          }
+        | { readonly kind: 'glow'; readonly levels: readonly Word[]; readonly range: Range }
+        | {
+            readonly kind: 'effect';
+            readonly text: Quote;
+            readonly levels: readonly Word[];
+            readonly range: Range;
+          }
+        | { readonly kind: 'overlap'; readonly way: 'in' | 'out'; readonly length: Length }
+      ));

@@ -95,14 +95,13 @@ function declared(
     case 'fix':
       add('field', false, [one.field]);
       break;
-    case 'pan':
-    case 'truck':
-      add('field', false, [one.from.value, ...one.legs.map(({ to }) => to.value)]);
-      break;
     default:
   }
   if ('levels' in one && one.kind !== 'stack') add('level', false, one.levels);
-  if ('options' in one) add('level', false, one.options.carry);
+  if (!('options' in one)) return;
+  add('level', false, one.options.carry);
+  for (const stop of one.from ? [one.from, ...one.legs.map(({ to }) => to)] : [])
+    if ('text' in stop.value) add('field', false, [stop.value]);
 }
 
 /** Every node under one, itself too. */

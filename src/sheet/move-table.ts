@@ -8,11 +8,11 @@
 
 import { inProportion } from '../layout/column-widths.js';
 import { layTable, type TableSet } from '../layout/table.js';
+import { kindOf } from '../shot/camera/move-facts.js';
 import { rowName } from '../shot/time.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { figure } from '../words/number.js';
 import { WORDS } from '../words/words.js';
-import { moveKind } from './camera/kinds.js';
 import { hasCamera } from './camera-chart.js';
 import type { Box } from './draw.js';
 import { line, pale, textAt } from './draw.js';
@@ -133,9 +133,9 @@ export function stepsOf({ frames, moves }: SolvedShot['camera']): number[] {
     if (before) return Math.hypot(frame.x - before.x, frame.y - before.y);
     let [x, y] = [0, 0];
     for (const { move, start, graduations } of moves) {
-      const { way } = moveKind(move);
+      const { line: drawn } = kindOf(move);
       const [first, second] = graduations;
-      if ((way !== 'centre' && way !== 'fields') || start !== 0 || !first || !second) continue;
+      if ((drawn !== 'centre' && drawn !== 'fields') || start !== 0 || !first || !second) continue;
       x += second.x - first.x;
       y += second.y - first.y;
     }

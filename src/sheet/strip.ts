@@ -7,12 +7,13 @@
  * 10 mm: cut at the dashed line, lay it over.
  */
 
+import { kindOf } from '../shot/camera/move-facts.js';
 import type { Graduation, SolvedMove } from '../solve/camera/solved.js';
 import type { SolvedShot } from '../solve/solved.js';
 import type { CameraPageWords } from '../words/camera-page-words.js';
 import { WORDS } from '../words/words.js';
-import { moveKind } from './camera/kinds.js';
-import { figure, graduated, spacingsOf } from './camera/naming.js';
+import { graduated, moveKind } from './camera/move-names.js';
+import { figure } from './camera/naming.js';
 import { tellingOf } from './camera/plan.js';
 import { checkRule, RULE_ROOM } from './camera-chart/rule.js';
 import { type Box, black, line, pale, textAt } from './draw.js';
@@ -94,12 +95,12 @@ export function stripPages(solved: SolvedShot, given: Look): Page[] {
 /** For moves written frame by frame and linear pans. */
 function stripsOf(solvedMove: SolvedMove, { shot }: SolvedShot, look: Look): Strip[] {
   const { move, graduations } = solvedMove;
-  const { strip, memo } = moveKind(move);
-  const even = strip === 'even' && spacingsOf(move).every(({ form }) => form === 'linear');
+  const { strip } = kindOf(move);
+  const even = strip === 'even' && move.legs.every(({ spacing }) => spacing.form === 'linear');
   if (strip === 'never' || !(even || graduated(move))) return [];
   const { labels, convention } = look.settings;
-  const legs = 'legs' in move ? move.legs : [{ start: solvedMove.start, end: solvedMove.end }];
-  const name = memo(move, tellingOf(shot, labels, convention === 'west', look.neighbours));
+  const { legs } = move;
+  const name = moveKind.memo(move, tellingOf(shot, labels, convention === 'west', look.neighbours));
   return legs.flatMap((leg, i): Strip[] => {
     const own = graduations.filter(({ frame }) => frame >= leg.start && frame <= leg.end);
     const title = legs.length > 1 ? `${name}  (${i + 1}/${legs.length})` : name;

@@ -8,7 +8,11 @@
  */
 
 import type { Span } from '../language/diagnostic.js';
+import type { MoveKind } from '../language/tree-camera.js';
+import type { EndOf, ParametersOf } from './camera/move-kinds.js';
 import type { Frames } from './shot.js';
+
+export type { MoveKind } from '../language/tree-camera.js';
 
 /** What the camera sees; its shape is always that of the standard field. */
 export interface Field {
@@ -51,10 +55,8 @@ export interface Leg<P> {
 }
 
 /** A level's displacement from its home; `label` is the mark on the layout (ア), or ''. */
-export interface Place {
+export interface Place extends Point {
   readonly label: string;
-  readonly xMm: number;
-  readonly yMm: number;
 }
 
 /** Counter-clockwise from right, on the screen at the move's first frame; the word that was typed, or 'angle'. */
@@ -63,87 +65,44 @@ export interface Direction {
   readonly word: 'left' | 'right' | 'up' | 'down' | 'angle';
 }
 
-interface Moved {
-  readonly span: Span;
-  /** Sampled every so many frames. */
-  readonly on: number;
-  /** Written frame by frame: numbered graduations on the layout and in the camera column. */
-  readonly ticks: boolean;
-}
-
 /** Way of a pull or follow: the whole distance in mm; `rateMm` where it was typed as a speed (that of the constant part). */
 export interface Way {
   readonly distanceMm: number;
   readonly rateMm: number | null;
 }
 
-export type Move = Moved &
-  (
-    | { readonly kind: 'pan'; readonly legs: readonly Leg<Field>[]; readonly carry: readonly string[] }
-    | {
-        readonly kind: 'truck';
-        readonly quick: boolean;
-        /** By equal ratios instead of equal widths. */
-        readonly log: boolean;
-        readonly legs: readonly Leg<Field>[];
-        readonly carry: readonly string[];
-      }
-    | {
-        readonly kind: 'pull';
-        readonly levels: readonly string[];
-        readonly direction: Direction;
-        readonly way: Way;
-        readonly start: number;
-        readonly end: number;
-        readonly spacing: Spacing;
-        /** Length of the painted loop, or null. */
-        readonly loopMm: number | null;
-      }
-    | {
-        readonly kind: 'follow';
-        readonly levels: readonly string[];
-        readonly direction: Direction;
-        readonly way: Way;
-        readonly start: number;
-        readonly end: number;
-        readonly spacing: Spacing;
-      }
-    | { readonly kind: 'slide'; readonly levels: readonly string[]; readonly legs: readonly Leg<Place>[] }
-    | {
-        readonly kind: 'levelTruck';
-        readonly levels: readonly string[];
-        readonly log: boolean;
-        /** Scale, 1 is 100 %. */
-        readonly legs: readonly Leg<number>[];
-        /** A point of the artwork as it lies at home, or null: the artwork's centre. */
-        readonly about: { readonly xMm: number; readonly yMm: number } | null;
-      }
-    | {
-        readonly kind: 'turn';
-        readonly levels: readonly string[];
-        readonly sense: 'cw' | 'ccw';
-        /** Degrees, clockwise positive whatever was typed. */
-        readonly legs: readonly Leg<number>[];
-        readonly about: { readonly xMm: number; readonly yMm: number } | null;
-      }
-    | {
-        readonly kind: 'shake';
-        readonly fromMm: number;
-        readonly toMm: number;
-        readonly frames: Frames;
-        readonly sideways: boolean;
-      }
-    | {
-        readonly kind: 'roll';
-        readonly levels: readonly string[];
-        readonly sizeMm: number;
-        readonly frames: Frames;
-        readonly periodFrames: number;
-        readonly sideways: boolean;
-      }
-  );
+/** How far something swings from rest, at first and at last. */
+export interface Swing {
+  readonly fromMm: number;
+  readonly toMm: number;
+}
 
-export type MoveOf<K extends Move['kind']> = Extract<Move, { kind: K }>;
+export interface Point {
+  readonly xMm: number;
+  readonly yMm: number;
+}
+
+/** What a move is about: the camera or not, and the levels that it names (those that a follow takes along, too). */
+export interface Target {
+  readonly camera: boolean;
+  readonly levels: readonly string[];
+}
+
+/** All moves have this shape; `camera/move-kinds.ts` says what differs. */
+export interface MoveOf<K extends MoveKind> {
+  readonly kind: K;
+  readonly target: Target;
+  /** One at least, in the order of time, each beginning where the one before ends; one alone where the move runs during `a..b`. */
+  readonly legs: readonly Leg<EndOf<K>>[];
+  /** Sampled every so many frames. */
+  readonly on: number;
+  /** Written frame by frame: numbered graduations on the layout and in the camera column. */
+  readonly ticks: boolean;
+  readonly parameters: ParametersOf<K>;
+  readonly span: Span;
+}
+
+export type Move = { [K in MoveKind]: MoveOf<K> }[MoveKind];
 
 export type Light = { readonly span: Span } & (
   | { readonly kind: 'fade'; readonly way: 'in' | 'out'; readonly white: boolean; readonly frames: Frames }

@@ -1,7 +1,7 @@
 /** From a place in the text to the frames that what stands there is seen on, and back: for editors and live views. Pure. */
 
 import type { Span } from '../language/diagnostic.js';
-import type { Move } from '../shot/camera.js';
+import { rowsOf } from '../shot/camera/move-facts.js';
 import type { Frames, Shot } from '../shot/shot.js';
 import { lay } from './lay.js';
 import { playPlaced } from './play.js';
@@ -62,7 +62,7 @@ export function stretchesOf(shot: Shot): readonly Stretch[] {
       kind: 'move' as const,
       span: move.span,
       level: null,
-      ...framesOf(move),
+      ...rowsOf(move),
     })),
     ...shot.camera.light.map(({ span, frames }) => ({
       kind: 'light' as const,
@@ -74,13 +74,6 @@ export function stretchesOf(shot: Shot): readonly Stretch[] {
   return [...drawings, ...rest.map((one) => ({ ...one, ...within(one) }))].filter(
     ({ from, to }) => from <= to,
   );
-}
-
-/** First and last frame of a move: for a position `@` the frame that it stands on. */
-function framesOf(move: Move): Frames {
-  if ('frames' in move) return move.frames;
-  if ('legs' in move) return { from: move.legs[0]!.start, to: move.legs.at(-1)!.end };
-  return { from: move.start + 1, to: move.end };
 }
 
 /**

@@ -3,7 +3,7 @@
  * that this folder takes from elsewhere: plain texts and numbers, counted already.
  */
 
-import type { Change, ChangeOf } from '../compare/change.js';
+import type { Change, ChangeOf, MannerValue, MoveSeen } from '../compare/change.js';
 
 /** One way to say each kind of change: no full stop at its end, one line. */
 export type ChangeSentences = {
@@ -20,4 +20,8 @@ export interface SentenceFormat {
   row(frame: number): string;
   /** Words that are quoted, cut where there are too many of them. */
   brief(text: string): string;
+  /** What a move is called: `A スライド ア→イ`. */
+  move(seen: MoveSeen): string;
+  /** A parameter of a move with one of its values: `every 1+12`, `no loop`. */
+  parameter(change: ChangeOf<'move-manner'>, value: MannerValue): string;
 }

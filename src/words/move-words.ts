@@ -1,32 +1,47 @@
+import type { MoveKind } from '../language/tree-camera.js';
+import type { ParameterName, ToldName } from '../shot/camera/move-kinds.js';
+
+/** What a kind of move is called. That of a move that grows or shrinks stands before `T.U` or `T.B`. */
+export interface MoveName {
+  readonly name: string;
+  /** With levels that go along, and written frame by frame, where that has names of its own. */
+  readonly carrying?: string;
+  readonly graduated?: string;
+}
+
+/** The way of a pull has a sentence of its own, with its speed. */
+export type ComparedName = Exclude<ParameterName, 'way'>;
+
+/** English words of a kind that only messages and the editor have. */
+export interface MoveTitle {
+  /** Alone: `Sway`. */
+  readonly title: string;
+  /** In a sentence: `a sway`. */
+  readonly one: string;
+  /** What two at once are two of, in the singular. */
+  readonly rival: string;
+}
+
 /** What camera column and memo call moves and light. */
 export interface MoveWords {
   readonly fix: string;
-  readonly pan: string;
-  /** A pan with levels that go along, and one written frame by frame. */
-  readonly followPan: string;
-  readonly graduatedPan: string;
-  readonly pull: string;
-  readonly follow: string;
-  readonly slide: string;
-  /** Before `T.U` and `T.B` of one level. */
-  readonly level: string;
-  readonly turn: string;
+  readonly kinds: { readonly [K in MoveKind]: MoveName };
+  /** What a sheet says of a parameter; `text` is its value. A flag is told where it is set. */
+  readonly told: { readonly [P in ToldName]: (text: string) => string };
+  /** What a retake note says of a parameter that has changed. Of flags `value` says which; of points and loops '' is none. */
+  readonly changed: { readonly [P in ComparedName]: (text: string, value: boolean) => string };
+  readonly directions: { readonly [D in 'left' | 'right' | 'up' | 'down']: string };
+  /** From a size of swings to another one. */
+  readonly swing: (from: string, to: string) => string;
   readonly clockwise: string;
   readonly counterClockwise: string;
-  readonly shake: string;
-  readonly roll: string;
-  readonly sideways: string;
   readonly exposure: string;
   readonly glow: string;
   /** Whatever else the compositor must do. */
   readonly effect: string;
-  readonly loop: string;
   readonly fairing: string;
-  readonly equalRatios: string;
   /** One frame, as in `3 mm/f`. */
   readonly frame: string;
-  every(time: string): string;
-  carry(levels: string): string;
   on(frames: number): string;
   ease(leave: number, arrive: number): string;
   curve(values: string): string;

@@ -11,7 +11,15 @@ const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const LENGTH = 240;
 const span = { file: 'bench.cut', start: 0, end: 0 };
 const linear = { form: 'linear' };
-const moved = { span, on: 1, ticks: false };
+const move = (kind, levels, legs, parameters = {}) => ({
+  kind,
+  target: { camera: levels.length === 0, levels },
+  legs,
+  on: 1,
+  ticks: false,
+  parameters,
+  span,
+});
 const field = (name, widthMm, xMm, yMm, turnDeg = 0) => ({
   name,
   xMm,
@@ -42,57 +50,28 @@ async function solver() {
 function busy() {
   const A = field('A', 152.4, 40, 12, 5);
   const B = field('B', 203.2, -30, 0);
-  const range = {
-    direction: { degrees: 0, word: 'right' },
-    way: { distanceMm: 300, rateMm: null },
-    start: 0,
-    end: LENGTH,
-  };
+  const during = (from, to) => [leg(null, from - 1, null, to)];
+  const [a, b] = ['ア', 'イ'].map((label, i) => ({ label, xMm: 120 * i, yMm: 4 * i }));
   return [
-    {
-      ...moved,
-      kind: 'truck',
-      quick: false,
-      log: true,
-      carry: ['C'],
-      legs: [
+    move(
+      'truck',
+      [],
+      [
         leg(FULL, 1, A, 96, { form: 'ease', leave: 6, arrive: 12 }),
         leg(A, 96, B, 200, { form: 'curve', x1: 0.42, y1: 0, x2: 0.58, y2: 1 }),
       ],
-    },
-    { ...moved, kind: 'pull', levels: ['BG'], spacing: linear, loopMm: 420, ...range },
-    {
-      ...moved,
-      kind: 'slide',
-      levels: ['A', 'B'],
-      legs: [leg({ label: 'ア', xMm: 0, yMm: 0 }, 1, { label: 'イ', xMm: 120, yMm: 4 }, LENGTH)],
-    },
-    {
-      ...moved,
-      kind: 'levelTruck',
-      levels: ['A'],
-      log: false,
-      about: { xMm: 10, yMm: 20 },
-      legs: [leg(1, 1, 1.4, 72)],
-    },
-    {
-      ...moved,
-      kind: 'turn',
-      levels: ['B'],
-      sense: 'cw',
-      about: { xMm: 0, yMm: 9 },
-      legs: [leg(0, 1, 360, LENGTH)],
-    },
-    {
-      ...moved,
-      kind: 'roll',
-      levels: ['D'],
-      sizeMm: 5,
-      frames: { from: 1, to: LENGTH },
-      periodFrames: 48,
-      sideways: false,
-    },
-    { ...moved, kind: 'shake', fromMm: 4, toMm: 0, frames: { from: 25, to: 48 }, sideways: false },
+      { quick: false, ratios: true, carry: ['C'] },
+    ),
+    move('pull', ['BG'], during(1, LENGTH), {
+      direction: { degrees: 0, word: 'right' },
+      way: { distanceMm: 300, rateMm: null },
+      loop: 420,
+    }),
+    move('slide', ['A', 'B'], [leg(a, 1, b, LENGTH)]),
+    move('levelTruck', ['A'], [leg(1, 1, 1.4, 72)], { ratios: false, about: { xMm: 10, yMm: 20 } }),
+    move('turn', ['B'], [leg(0, 1, 360, LENGTH)], { sense: 'cw', about: { xMm: 0, yMm: 9 } }),
+    move('roll', ['D'], during(1, LENGTH), { size: 5, period: 48, sideways: false }),
+    move('shake', [], during(25, 48), { size: { fromMm: 4, toMm: 0 }, sideways: false }),
   ];
 }
 

@@ -79,7 +79,7 @@ describe('times', () => {
     });
     expect(bare(readOne('roll', 'roll A 5mm 1.. every 24'))).toMatchObject({
       range: open,
-      every: { frames: 24 },
+      parts: { every: { frames: 24 } },
     });
     expect(bare(readOne('fade', 'fade out 1.. white'))).toMatchObject({ range: open, white: true });
   });

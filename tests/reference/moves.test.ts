@@ -39,20 +39,20 @@ describe('trucks', () => {
 
   it('by equal ratios pass the computed widths', () => {
     // Computed two ways.
-    const move = truck([leg(inches('A', 12), 1, inches('B', 6), 25)], { log: true });
+    const move = truck([leg(inches('A', 12), 1, inches('B', 6), 25)], { ratios: true });
     const w = solved({ ...SMALL, length: 25, moves: [move] }).solved.frames.map((f) => f.width);
     expect(w[6]).toBeCloseTo(10.090757, 6);
     expect(w[12]).toBeCloseTo(8.485281, 6);
     expect(w[18]).toBeCloseTo(7.135243, 6);
     expect(w[11]! / w[10]!).toBeCloseTo(0.97153194, 8);
-    const deep = truck([leg(inches('A', 12), 1, inches('B', 4), 49)], { log: true });
+    const deep = truck([leg(inches('A', 12), 1, inches('B', 4), 49)], { ratios: true });
     const frames = solved({ ...SMALL, length: 49, moves: [deep] }).solved.frames;
     expect(frames[24]!.width).toBeCloseTo(6.928203, 6);
   });
 
   it('with a pan keep the point (c₁w₀ - c₀w₁)/(w₀ - w₁) still: centre 0 to 3 E, 12F to 6F: 6', () => {
     // Computed two ways; on a chart an E step is half a line, so 3 E lie 1.5 in from the centre and 6 E at 3 in.
-    const move = truck([leg(inches('A', 12), 1, inches('B', 6, 1.5), 25)], { log: true });
+    const move = truck([leg(inches('A', 12), 1, inches('B', 6, 1.5), 25)], { ratios: true });
     const frames = solved({ ...SMALL, length: 25, moves: [move] }).solved.frames;
     const steps = frames.map((f) => f.x * 2);
     expect(steps[12]).toBeCloseTo(1.757359, 6);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { easeSpeed, progress } from '../../src/solve/camera/spacing.js';
+import { evenSteps } from '../../src/shot/camera/leg-spacing.js';
+import { progress } from '../../src/solve/camera/spacing.js';
 
 const ease = (leave: number, arrive: number, steps: number) =>
   progress({ form: 'ease', leave, arrive }, steps, 0);
@@ -25,6 +26,10 @@ function integrated(leave: number, arrive: number, steps: number, until: number)
   };
   return area(until) / area(steps);
 }
+
+/** The constant speed between the ramps, as a share of the way a step. */
+const easeSpeed = (leave: number, arrive: number, steps: number) =>
+  1 / evenSteps({ form: 'ease', leave, arrive }, steps);
 
 describe('ramps', () => {
   it('of 12 and 12 frames over 254 mm in 48 run at 7.055556 mm a frame between', () => {

@@ -1,4 +1,7 @@
-/** The moves of the camera and of the levels: one entry a move. */
+/**
+ * The moves of the camera and of the levels: one entry a move. A new kind begins here; from then on nothing compiles until it has
+ * its entry in every table that needs one.
+ */
 
 import { diagnose } from '../diagnostic.js';
 import type { Kit } from '../kit.js';
@@ -17,10 +20,51 @@ import {
   Rate,
   word,
 } from '../tokens.js';
-import type { Numeral } from '../tree.js';
-import type { DirectionNode, MarkedPlace, WayNode } from '../tree-camera.js';
-import { legsOf, movingRules } from './spacing.js';
-import { type Particulars, type StatementRule, statement } from './statement.js';
+import type { Numeral, Range, Word } from '../tree.js';
+import type {
+  DirectionNode,
+  MarkedPlace,
+  MoveParts,
+  MoveStatement,
+  StopValue,
+  WayNode,
+} from '../tree-camera.js';
+import { type Legs, legsOf, movingRules, type Tail } from './spacing.js';
+import { type StatementRule, statement } from './statement.js';
+
+/** In the text `truck level` is a truck of levels. */
+export type MoveKind =
+  | 'pan'
+  | 'truck'
+  | 'pull'
+  | 'follow'
+  | 'slide'
+  | 'levelTruck'
+  | 'turn'
+  | 'shake'
+  | 'roll';
+
+/** The first words of moves. */
+export type MoveWord = Exclude<MoveKind, 'levelTruck'>;
+
+type Read = Omit<MoveStatement, 'span' | 'word'>;
+
+/** A move that goes from place to place. */
+const fromPlaceToPlace = (
+  kind: MoveKind,
+  levels: readonly Word[],
+  { from, legs, options }: Legs<StopValue>,
+  parts: Partial<MoveParts> = {},
+): Read => ({ kind, levels, parts, from, legs, range: null, spacing: [], options });
+
+/** A move that runs for a while. */
+const duringRange = (
+  kind: MoveKind,
+  levels: readonly Word[],
+  range: Range,
+  { spacing, options }: Tail,
+  parts: Partial<MoveParts>,
+): Read => ({ kind, levels, parts, from: null, legs: [], range, spacing, options });
 
 const QUICK = word('quick');
 const LEVEL = word('level');
@@ -71,20 +115,19 @@ function dragged<K extends 'pull' | 'follow'>(kind: K, kit: Kit, shared: Shared)
   );
   return () => {
     const levels = kit.SUBRULE(list);
-    const towards = kit.SUBRULE1(direction);
-    const far = kit.SUBRULE2(way);
+    const parts = { direction: kit.SUBRULE1(direction), way: kit.SUBRULE2(way) };
     const range = kit.SUBRULE3(shared.range);
-    return { kind, levels, direction: towards, way: far, range, ...kit.SUBRULE(tail) };
+    return duringRange(kind, levels, range, kit.SUBRULE(tail), parts);
   };
 }
 
-export const moveStatements: readonly StatementRule[] = [
-  statement('pan', 'pan A@1+1 > B@5+0', (kit, shared) => {
+const rules: { readonly [W in MoveWord]: StatementRule } = {
+  pan: statement('pan', 'pan A@1+1 > B@5+0', (kit, shared) => {
     const legs = legsOf(kit, shared, 'pan', shared.name);
-    return () => ({ kind: 'pan', ...kit.SUBRULE(legs) });
+    return () => fromPlaceToPlace('pan', [], kit.SUBRULE(legs));
   }),
 
-  statement('truck', 'truck A@1 > B@3+0', (kit, shared) => {
+  truck: statement('truck', 'truck A@1 > B@3+0', (kit, shared) => {
     const { list, percent } = movingRules(kit, shared);
     const camera = legsOf(kit, shared, 'truck', shared.name);
     const scale = legsOf(kit, shared, 'scale', percent);
@@ -97,11 +140,11 @@ export const moveStatements: readonly StatementRule[] = [
           return { token, names: kit.SUBRULE(list) };
         },
       });
-      return kit.OR<Particulars<'truck' | 'levelTruck'>>({
+      return kit.OR<Read>({
         DEF: [
           {
             GATE: () => levels !== undefined,
-            ALT: (): Particulars<'levelTruck'> => {
+            ALT: () => {
               const legs = kit.SUBRULE(scale);
               kit.ACTION(() => {
                 if (quick)
@@ -119,12 +162,12 @@ export const moveStatements: readonly StatementRule[] = [
                     ),
                   );
               });
-              return { kind: 'levelTruck', levels: levels?.names ?? [], ...legs };
+              return fromPlaceToPlace('levelTruck', levels?.names ?? [], legs);
             },
           },
           {
             GATE: () => levels === undefined,
-            ALT: (): Particulars<'truck'> => ({ kind: 'truck', quick, ...kit.SUBRULE1(camera) }),
+            ALT: () => fromPlaceToPlace('truck', [], kit.SUBRULE1(camera), quick ? { quick } : {}),
           },
         ],
         ERR_MSG: levels ? 'scale-on-frame' : 'field-on-frame',
@@ -132,10 +175,10 @@ export const moveStatements: readonly StatementRule[] = [
     };
   }),
 
-  statement('pull', 'pull BG right 3mm/f 1..5+0', (kit, shared) => dragged('pull', kit, shared)),
-  statement('follow', 'follow A left 3mm/f 1..5+0', (kit, shared) => dragged('follow', kit, shared)),
+  pull: statement('pull', 'pull BG right 3mm/f 1..5+0', (kit, shared) => dragged('pull', kit, shared)),
+  follow: statement('follow', 'follow A left 3mm/f 1..5+0', (kit, shared) => dragged('follow', kit, shared)),
 
-  statement('slide', 'slide A ア(0,0)@1 > エ(-120,0)@6+0', (kit, shared) => {
+  slide: statement('slide', 'slide A ア(0,0)@1 > エ(-120,0)@6+0', (kit, shared) => {
     const { list } = movingRules(kit, shared);
     const place = kit.RULE('markedPlace', (): MarkedPlace => {
       const first = kit.LA(1);
@@ -150,11 +193,11 @@ export const moveStatements: readonly StatementRule[] = [
     const legs = legsOf(kit, shared, 'slide', place);
     return () => {
       const levels = kit.SUBRULE(list);
-      return { kind: 'slide', levels, ...kit.SUBRULE1(legs) };
+      return fromPlaceToPlace('slide', levels, kit.SUBRULE1(legs));
     };
   }),
 
-  statement('turn', 'turn level A 0@1 > 360@2+0 cw about 0,0', (kit, shared) => {
+  turn: statement('turn', 'turn level A 0@1 > 360@2+0 cw about 0,0', (kit, shared) => {
     const { list, degrees } = movingRules(kit, shared);
     const angle = kit.RULE('angle', (): Numeral => {
       const first = kit.LA(1);
@@ -166,33 +209,35 @@ export const moveStatements: readonly StatementRule[] = [
     return () => {
       kit.CONSUME(LEVEL, { ERR_MSG: 'turning-levels' });
       const levels = kit.SUBRULE(list);
-      return { kind: 'turn', levels, ...kit.SUBRULE1(legs) };
+      return fromPlaceToPlace('turn', levels, kit.SUBRULE1(legs));
     };
   }),
 
-  statement('shake', 'shake 4mm>0mm 1+1..1+12', (kit, shared) => {
+  shake: statement('shake', 'shake 4mm>0mm 1+1..1+12', (kit, shared) => {
     const { measure, tail } = movingRules(kit, shared);
     return () => {
-      const fromMm = kit.SUBRULE(measure);
-      const toMm =
-        kit.OPTION(() => {
-          kit.CONSUME(Greater);
-          return kit.SUBRULE1(measure);
-        }) ?? null;
+      const size = kit.SUBRULE(measure);
+      const lastSize = kit.OPTION(() => {
+        kit.CONSUME(Greater);
+        return kit.SUBRULE1(measure);
+      });
       const range = kit.SUBRULE2(shared.range);
-      return { kind: 'shake', fromMm, toMm, range, ...kit.SUBRULE3(tail) };
+      return duringRange('shake', [], range, kit.SUBRULE3(tail), { size, ...(lastSize && { lastSize }) });
     };
   }),
 
-  statement('roll', 'roll A 5mm 1..4+0 every 1+12', (kit, shared) => {
+  roll: statement('roll', 'roll A 5mm 1..4+0 every 1+12', (kit, shared) => {
     const { list, measure, tail } = movingRules(kit, shared);
     return () => {
       const levels = kit.SUBRULE(list);
-      const sizeMm = kit.SUBRULE1(measure);
+      const size = kit.SUBRULE1(measure);
       const range = kit.SUBRULE2(shared.range);
       kit.CONSUME(EVERY, { ERR_MSG: 'sway-length' });
       const every = kit.SUBRULE3(shared.length);
-      return { kind: 'roll', levels, sizeMm, range, every, ...kit.SUBRULE(tail) };
+      return duringRange('roll', levels, range, kit.SUBRULE(tail), { size, every });
     };
   }),
-];
+};
+
+/** In the order of writing, which is that of lists. */
+export const moveStatements: readonly StatementRule[] = Object.values(rules);

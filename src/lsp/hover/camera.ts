@@ -2,9 +2,13 @@
 
 import type { StatementOf } from '../../language/tree.js';
 import { makeField, standardField } from '../../shot/camera/fields.js';
-import type { Field, Spacing } from '../../shot/camera.js';
+import { evenSteps } from '../../shot/camera/leg-spacing.js';
+import { kindOf } from '../../shot/camera/move-facts.js';
+import type { LegForm } from '../../shot/camera/move-kinds.js';
+import type { Field } from '../../shot/camera.js';
 import type { Settings } from '../../shot/settings.js';
 import type { SolvedMove } from '../../solve/camera/solved.js';
+import { moveTitles } from '../../words/en/moves-en.js';
 import type { Analysis } from '../workspace.js';
 import { between, figure, lasting, millimetres } from './words.js';
 
@@ -36,18 +40,6 @@ function describe({ name, xMm, yMm, widthMm, turnDeg }: Field, { field, fields }
   ].join('  \n');
 }
 
-const NAMES: Readonly<Record<SolvedMove['move']['kind'], string>> = {
-  pan: 'Pan',
-  truck: 'Truck',
-  pull: 'Pull',
-  follow: 'Follow',
-  slide: 'Slide',
-  levelTruck: 'Truck of a level',
-  turn: 'Turn of a level',
-  shake: 'Shake',
-  roll: 'Sway',
-};
-
 /** The move that a statement says. */
 export function moveText({ compiled }: Analysis, start: number, file: string): string | null {
   const { solved, shot } = compiled ?? {};
@@ -64,7 +56,7 @@ export function moveText({ compiled }: Analysis, start: number, file: string): s
     graduations,
   } = found;
   const lines = [
-    `${NAMES[move.kind]}: ${between(Math.max(1, from + 1), Math.min(end, shot.length))}, ${lasting(end - from, shot.fps)} in ${end - from} steps`,
+    `${moveTitles[move.kind].title}: ${between(Math.max(1, from + 1), Math.min(end, shot.length))}, ${lasting(end - from, shot.fps)} in ${end - from} steps`,
   ];
   if (wayMm > 1e-9) {
     lines.push(`way ${millimetres(wayMm)}${speedText(found)}`);
@@ -76,23 +68,28 @@ export function moveText({ compiled }: Analysis, start: number, file: string): s
   const first = graduations[0];
   const last = graduations.at(-1);
   if (first?.value != null && last?.value != null && first.value !== last.value) {
-    const unit = move.kind === 'turn' ? '°' : move.kind === 'truck' ? ' mm of width' : '';
-    const shown = (value: number) =>
-      move.kind === 'levelTruck' ? `${figure(value * 100)} %` : `${figure(value)}${unit}`;
+    const shown = VALUES[kindOf(move).legs];
     lines.push(`from ${shown(first.value)} to ${shown(last.value)}`);
   }
   return lines.join('  \n');
 }
 
+/** What a move drives besides the place. */
+const VALUES: { readonly [L in LegForm]: (value: number) => string } = {
+  field: (value) => `${figure(value)} mm of width`,
+  scale: (value) => `${figure(value * 100)} %`,
+  angle: (value) => `${figure(value)}°`,
+  place: figure,
+  way: figure,
+  swing: figure,
+};
+
 /** The speed of the part that runs at constant speed, where there is one for the whole move. */
-function speedText({ move, wayMm, start, end }: SolvedMove): string {
-  const legs: readonly { spacing: Spacing; start: number; end: number }[] =
-    'legs' in move ? move.legs : 'spacing' in move ? [{ spacing: move.spacing, start, end }] : [];
-  const [leg] = legs;
-  if (legs.length !== 1 || !leg || move.kind === 'truck') return '';
-  const steps = leg.end - leg.start;
-  if (leg.spacing.form === 'linear') return `, ${figure(wayMm / steps, 3)} mm/f throughout`;
-  if (leg.spacing.form !== 'ease') return '';
-  const { leave, arrive } = leg.spacing;
-  return `, ${figure(wayMm / (steps - (leave + arrive) / 2), 3)} mm/f where it runs at constant speed`;
+function speedText({ move, wayMm }: SolvedMove): string {
+  const [leg, second] = move.legs;
+  if (!leg || second || !kindOf(move).goes) return '';
+  const { spacing } = leg;
+  const speed = `, ${figure(wayMm / evenSteps(spacing, leg.end - leg.start), 3)} mm/f`;
+  if (spacing.form === 'linear') return `${speed} throughout`;
+  return spacing.form === 'ease' ? `${speed} where it runs at constant speed` : '';
 }

@@ -1,10 +1,11 @@
 /** The list beside the plan: fields, moves and artwork in figures. */
 
+import { kindOf, rowsOf } from '../../shot/camera/move-facts.js';
 import type { Field } from '../../shot/camera.js';
 import { rowName } from '../../shot/time.js';
 import type { SolvedShot } from '../../solve/solved.js';
 import type { CameraPageWords } from '../../words/camera-page-words.js';
-import { moveKind } from '../camera/kinds.js';
+import { moveKind } from '../camera/move-names.js';
 import { figure } from '../camera/naming.js';
 import { tellingOf } from '../camera/plan.js';
 import { type Box, textAt } from '../draw.js';
@@ -44,12 +45,12 @@ export function legendLines(solved: SolvedShot, look: Look, words: CameraPageWor
   const unit = unitOf(look.settings, shot.fps);
   const telling = tellingOf(shot, look.settings.labels, west, look.neighbours);
   for (const move of camera.moves) {
-    const kind = moveKind(move.move);
-    const [first, last] = [Math.max(1, kind.first(move.move)), Math.min(shot.length, kind.last(move.move))];
-    say(kind.memo(move.move, telling));
+    const { from, to } = rowsOf(move.move);
+    const [first, last] = [Math.max(1, from), Math.min(shot.length, to)];
+    say(moveKind.memo(move.move, telling));
     const at = (frame: number) => rowName(frame, unit, west);
     more(`${words.fromFrame} ${first}-${last}  (${at(first)} – ${at(last)})`);
-    if (move.wayMm > 0 && kind.way !== null)
+    if (move.wayMm > 0 && kindOf(move.move).line !== null)
       more(`${words.wayAll} ${figure(move.wayMm)} mm  ${words.largestStep} ${figure(move.largestStepMm)} mm`);
   }
   head(words.artwork);

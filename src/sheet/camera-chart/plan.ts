@@ -1,12 +1,12 @@
 /** What a camera chart shows, on the artwork's plane, before it has a scale. */
 
+import { fieldLegs, kindOf } from '../../shot/camera/move-facts.js';
 import type { Settings } from '../../shot/settings.js';
 import type { Level } from '../../shot/shot.js';
 import { clockwise, turnOf } from '../../solve/camera/matrix.js';
 import type { Graduation, PlacementFrame, SolvedMove } from '../../solve/camera/solved.js';
 import type { SolvedShot } from '../../solve/solved.js';
-import { moveKind } from '../camera/kinds.js';
-import { graduated } from '../camera/naming.js';
+import { graduated, moveKind, outlined } from '../camera/move-names.js';
 import type { Pt } from '../marks.js';
 import { boundsOf, type Corners, rectangle, seen } from './space.js';
 
@@ -69,7 +69,7 @@ export function planOf(solved: SolvedShot, settings: Settings): Plan {
     standardUsed: restsThere || fields.some((f) => f.used && same(f.corners, standard)),
     fields,
     between: camera.moves.flatMap(({ move }) =>
-      (moveKind(move).between?.(move) ?? []).map(([from, to]): [Corners, Corners] => [
+      (kindOf(move).line === 'fields' ? fieldLegs(move) : []).map(({ from, to }): [Corners, Corners] => [
         seen(from.xMm, from.yMm, from.widthMm, from.turnDeg, shot.settings),
         seen(to.xMm, to.yMm, to.widthMm, to.turnDeg, shot.settings),
       ]),
@@ -86,7 +86,7 @@ const CENTRE_STAYS = 0.04;
 
 /** Whether a move shifts, turns or scales a level. */
 function moves(level: string, solved: SolvedShot): boolean {
-  return solved.camera.moves.some(({ move }) => moveKind(move).outlined(move).includes(level));
+  return solved.camera.moves.some(({ move }) => outlined(move).includes(level));
 }
 
 /** A rectangle of the level's artwork as it lies on a frame; (qx, qy) is its middle from the artwork's own. */
@@ -120,9 +120,8 @@ function outlinesOf(solvedMove: SolvedMove, solved: SolvedShot, settings: Settin
   const { move, graduations } = solvedMove;
   const { camera, shot } = solved;
   const last = shot.length;
-  const kind = moveKind(move);
-  const [first, ...later] = kind.labels?.(move).values() ?? [];
-  return kind.outlined(move).flatMap((name): Outline[] => {
+  const [first, ...later] = moveKind.labels?.(move).values() ?? [];
+  return outlined(move).flatMap((name): Outline[] => {
     const level = shot.levels.find((each) => each.name === name);
     const at = camera.placement.get(name);
     const made = camera.artwork.get(name);
@@ -150,17 +149,17 @@ function outlinesOf(solvedMove: SolvedMove, solved: SolvedShot, settings: Settin
 
 function waysOf(solvedMove: SolvedMove, solved: SolvedShot): Way[] {
   const { move, graduations } = solvedMove;
-  const { way, between } = moveKind(move);
-  if (graduations.length === 0 || way === null) return [];
+  const { line } = kindOf(move);
+  if (graduations.length === 0 || line === null) return [];
   const ticks = graduated(move);
   const dots = (dx: number, dy: number) =>
     graduations.map((g, i): Dot => dotOf(g, dx, dy, i === 0 || i === graduations.length - 1));
-  const levels = 'levels' in move ? move.levels : [];
-  switch (way) {
+  const { levels } = move.target;
+  switch (line) {
     case 'centre':
       return [{ name: '', dots: dots(0, 0), ticks, beside: false }];
     case 'fields': {
-      const turn = between?.(move)[0]?.[0].turnDeg ?? 0;
+      const turn = fieldLegs(move)[0]?.from.turnDeg ?? 0;
       return [{ name: '', dots: cornerDots(graduations, dots(0, 0), turn, solved), ticks, beside: false }];
     }
     case 'levels':

@@ -13,14 +13,14 @@ const fadeName = ({ white, way }: LightOf<'fade'>): string =>
 const lights: { readonly [K in Light['kind']]: Kind<LightOf<K>> } = {
   fade: {
     ...inFrames,
-    sign: 'wedge',
+    sign: ({ way }) => ({ form: 'wedge', opens: way === 'in' }),
     names: (light) => [fadeName(light)],
     short: fadeName,
     memo: (light) => fadeName(light),
   },
   overlap: {
     ...inFrames,
-    sign: 'cross',
+    sign: () => ({ form: 'cross' }),
     names: ({ way, length }, telling) => {
       const long = `O.L ${telling.length(length)}`;
       const cut = telling.neighbour(way);
@@ -33,7 +33,7 @@ const lights: { readonly [K in Light['kind']]: Kind<LightOf<K>> } = {
   },
   expose: {
     ...inFrames,
-    sign: 'box',
+    sign: () => ({ form: 'box' }),
     names: (light, { words }) => [
       `${levels(light)} ${words.exposure} ${exposure(light)}`,
       `${levels(light)} ${exposure(light)}`,
@@ -44,14 +44,14 @@ const lights: { readonly [K in Light['kind']]: Kind<LightOf<K>> } = {
   },
   glow: {
     ...inFrames,
-    sign: 'box',
+    sign: () => ({ form: 'box' }),
     names: (light, { words }) => [`${levels(light)} ${words.glow}`, levels(light)],
     short: (_, words) => words.glow,
     memo: (light, { words }) => `${levels(light)} ${words.glow}`,
   },
   effect: {
     ...inFrames,
-    sign: 'box',
+    sign: () => ({ form: 'box' }),
     names: (light) => [joined(levels(light), light.text), light.text],
     short: (_, words) => words.effect,
     memo: (light) => joined(levels(light), light.text),

@@ -11,7 +11,7 @@ import { type SetDownwards, setDownwards } from '../vertical.js';
 import { type Lane, laneOf } from './lane.js';
 import { besideLine, isWideName } from './numbers.js';
 import type { Item, PlacedItem } from './plan.js';
-import { arrow, partOf, SIGNS } from './signs.js';
+import { arrow, signMarks } from './signs.js';
 
 export function cameraMarks(side: Side, run: Run): Mark[] {
   if (!run.block.columns.camera) return [];
@@ -27,7 +27,7 @@ export function cameraMarks(side: Side, run: Run): Mark[] {
     // The rows of the bar may begin on the next block, with graduation 0 alone on this one.
     if (item.first > run.last) return beside;
     return [
-      ...SIGNS[item.sign](side, run, item, lane, partOf(side, run, item)),
+      ...signMarks(side, run, item, lane),
       ...beside,
       ...arrowMarks(side, run, item, lane),
       ...wordMarks(side, run, placed, lane),

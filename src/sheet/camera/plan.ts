@@ -8,10 +8,9 @@ import type { SolvedShot } from '../../solve/solved.js';
 import type { LabelLanguage } from '../../words/labels.js';
 import { WORDS } from '../../words/words.js';
 import type { Neighbours } from '../look.js';
-import { moveKind } from './kinds.js';
 import { lightKind } from './lights.js';
+import { arrowsOf, graduated, moveKind } from './move-names.js';
 import type { Kind, Sign, Telling } from './naming.js';
-import { graduated } from './naming.js';
 
 /** One move or light, as the column and the memo need it. */
 export interface Item {
@@ -106,28 +105,26 @@ function rowsOf<T>(kind: Kind<T>, it: T, length: number): { first: number; last:
 
 function moveItem(solved: SolvedMove, shot: SolvedShot, telling: Telling): Item {
   const { move, graduations } = solved;
-  const kind = moveKind(move);
-  const { first, last } = rowsOf(kind, move, shot.shot.length);
-  const numbered = kind.sign === 'line' && graduated(move);
+  const { first, last } = rowsOf(moveKind, move, shot.shot.length);
+  const sign = moveKind.sign(move);
+  const numbered = sign.form === 'line' && graduated(move);
   const named = graduations.flatMap(({ frame, label }) => (label === '' ? [] : [[frame, label] as const]));
-  const own = kind.labels?.(move) ?? [];
+  const own = moveKind.labels?.(move) ?? [];
   return {
-    sign: kind.sign,
+    sign,
     first,
     last,
     from: numbered ? Math.max(1, solved.start) : first,
-    names: kind.names(move, telling),
-    memo: kind.memo(move, telling),
+    names: moveKind.names(move, telling),
+    memo: moveKind.memo(move, telling),
     labels: new Map([...named, ...own]),
-    arrows:
-      kind.arrows?.(move, (frame) => shot.camera.frames[Math.max(1, frame) - 1]?.rotation ?? 0) ?? new Map(),
+    arrows: arrowsOf(move, (frame) => shot.camera.frames[Math.max(1, frame) - 1]?.rotation ?? 0),
     graduated: numbered,
     numbers: new Map(
       numbered
         ? graduations.map((graduation) => {
-            const { frame, number, stepMm } = graduation;
-            const beside = kind.beside?.(graduation, telling) ?? (number === 0 ? '' : stepText(stepMm));
-            return [frame, { number, beside }] as const;
+            const { frame, number } = graduation;
+            return [frame, { number, beside: moveKind.beside?.(graduation, telling, move) ?? '' }] as const;
           })
         : [],
     ),
@@ -136,17 +133,11 @@ function moveItem(solved: SolvedMove, shot: SolvedShot, telling: Telling): Item 
   };
 }
 
-/** Whole millimetres bare, others with two decimals, so that they stand in line. */
-function stepText(mm: number): string {
-  const text = mm.toFixed(2);
-  return text.endsWith('.00') ? text.slice(0, -3).replace(/^-0$/, '0') : text;
-}
-
 function lightItem(light: SolvedLight, length: number, telling: Telling): Item {
   const kind = lightKind(light.light);
   const { first, last } = rowsOf(kind, light.light, length);
   return {
-    sign: kind.sign,
+    sign: kind.sign(light.light),
     first,
     last,
     from: first,
@@ -164,7 +155,7 @@ function lightItem(light: SolvedLight, length: number, telling: Telling): Item {
 /** Each item in the first lane that is free on its rows: no more lanes than moves that run at the same time. */
 function intoLanes(items: readonly Item[]): PlacedItem[] {
   const lanes: Item[] = [];
-  const onCamera = (item: Item): number => (item.solved && moveKind(item.solved.move).ofCamera ? 0 : 1);
+  const onCamera = (item: Item): number => (item.solved?.move.target.camera ? 0 : 1);
   return [...items]
     .sort((a, b) => a.from - b.from || onCamera(a) - onCamera(b))
     .map((item) => {
@@ -179,10 +170,10 @@ function intoLanes(items: readonly Item[]): PlacedItem[] {
 
 /** Whether a move goes on where another ends, on one row: both are drawn in one lane. */
 function follows(item: Item, before: Item): boolean {
-  const plain = (one: Item): boolean => one.sign === 'line' && !one.graduated && one.solved !== null;
+  const plain = (one: Item): boolean => one.sign.form === 'line' && !one.graduated && one.solved !== null;
   if (!plain(item) || !plain(before) || before.last !== item.first || before.first === before.last)
     return false;
-  const levels = (one: Item): string => ('levels' in one.solved!.move ? one.solved!.move.levels.join() : '');
+  const levels = (one: Item): string => one.solved!.move.target.levels.join();
   const name = item.labels.get(item.first);
   return name !== undefined && name === before.labels.get(item.first) && levels(item) === levels(before);
 }

@@ -3,17 +3,17 @@
 import type { SolvedShot } from '../../solve/solved.js';
 import type { LabelLanguage } from '../../words/labels.js';
 import { WORDS } from '../../words/words.js';
-import { moveKind } from './kinds.js';
 import { lightKind } from './lights.js';
+import { moveKind } from './move-names.js';
 
 /** `PAN`, `T.U`, `O.L`: each name once, in the order of the first rows; `FIX` first where neither camera nor level moves. */
 export function shortMoves({ shot, camera }: SolvedShot, language: LabelLanguage): string[] {
   const words = WORDS[language].moves;
   const seen = <T>(kind: { first(it: T): number }, it: T): boolean => kind.first(it) <= shot.length;
-  const moves = camera.moves.filter(({ move }) => seen(moveKind(move), move));
+  const moves = camera.moves.filter(({ move }) => seen(moveKind, move));
   const light = camera.light.filter((one) => seen(lightKind(one.light), one.light));
   const named = [
-    ...moves.map(({ move }) => ({ at: moveKind(move).first(move), name: moveKind(move).short(move, words) })),
+    ...moves.map(({ move }) => ({ at: moveKind.first(move), name: moveKind.short(move, words) })),
     ...light.map((one) => ({
       at: lightKind(one.light).first(one.light),
       name: lightKind(one.light).short(one.light, words),

@@ -39,7 +39,16 @@ const THIN = black(0.2);
 
 export const barStroke = (side: Side): Stroke => black(Math.min(0.35, side.geometry.rowMm * 0.12));
 
-type Drawer = (side: Side, run: Run, item: Item, lane: Lane, part: Part) => Mark[];
+type Drawer<S extends Sign = Sign> = (
+  side: Side,
+  run: Run,
+  item: Item,
+  lane: Lane,
+  part: Part,
+  sign: S,
+) => Mark[];
+
+type SignOf<F extends Sign['form']> = Sign & { readonly form: F };
 
 /** A bar at the start, one at the end. */
 function bars(side: Side, lane: Lane, part: Part): Mark[] {
@@ -93,18 +102,17 @@ function wedge(side: Side, item: Item, lane: Lane, part: Part, opens: boolean): 
 }
 
 /** A swing a row (or every `on` rows), smaller where the shake dies away. */
-const zigzag: Drawer = (side, run, item, lane, part) => {
-  const move = item.solved!.move;
-  if (move.kind !== 'shake') return [];
+const zigzag: Drawer<SignOf<'zigzag'>> = (side, run, item, lane, part, { fromMm, toMm }) => {
+  const { on } = item.solved!.move;
   const { middle, half } = shapeOf(lane);
-  const widest = Math.max(move.fromMm, move.toMm);
-  const swings = Math.max(1, Math.ceil((item.last - item.first + 1) / move.on));
+  const widest = Math.max(fromMm, toMm);
+  const swings = Math.max(1, Math.ceil((item.last - item.first + 1) / on));
   const points: [number, number][] = [[middle, part.top]];
   for (let i = 0; i < swings; i++) {
-    const frame = item.first + i * move.on;
+    const frame = item.first + i * on;
     if (frame < part.from || frame > part.to) continue;
-    const size = (move.fromMm + ((move.toMm - move.fromMm) * i) / swings) / widest;
-    const rows = Math.min(move.on, item.last + 1 - frame);
+    const size = (fromMm + ((toMm - fromMm) * i) / swings) / widest;
+    const rows = Math.min(on, item.last + 1 - frame);
     const y = topOf(side, run, frame) + (rows * side.geometry.rowMm) / 2;
     points.push([middle + (i % 2 === 0 ? 1 : -1) * half * 0.8 * size, Math.min(y, part.bottom)]);
   }
@@ -115,14 +123,12 @@ const zigzag: Drawer = (side, run, item, lane, part) => {
 const POINTS_A_PERIOD = 16;
 
 /** The sway itself: a period on paper is a period in time. */
-const wave: Drawer = (side, run, item, lane, part) => {
-  const move = item.solved!.move;
-  if (move.kind !== 'roll') return [];
+const wave: Drawer<SignOf<'wave'>> = (side, run, item, lane, part, { periodFrames }) => {
   const { middle, half } = shapeOf(lane);
-  const step = Math.max(move.periodFrames / POINTS_A_PERIOD, 0.125);
+  const step = Math.max(periodFrames / POINTS_A_PERIOD, 0.125);
   const points: [number, number][] = [];
   const at = (frame: number): [number, number] => [
-    middle + half * 0.8 * Math.sin((2 * Math.PI * (frame - item.first)) / move.periodFrames),
+    middle + half * 0.8 * Math.sin((2 * Math.PI * (frame - item.first)) / periodFrames),
     Math.min(part.bottom, Math.max(part.top, topOf(side, run, frame))),
   ];
   for (let frame = part.from; frame < part.to + 1; frame += step) points.push(at(frame));
@@ -140,20 +146,23 @@ const box: Drawer = (side, _, __, lane, part) => {
   ];
 };
 
-export const SIGNS: Readonly<Record<Sign, Drawer>> = {
+const SIGNS: { readonly [F in Sign['form']]: Drawer<SignOf<F>> } = {
   line: upright,
   zigzag,
   wave,
   box,
-  wedge: (side, _, item, lane, part) => {
-    const light = item.light!.light;
-    return wedge(side, item, lane, part, light.kind === 'fade' && light.way === 'in');
-  },
+  wedge: (side, _, item, lane, part, { opens }) => wedge(side, item, lane, part, opens),
   cross: (side, _, item, lane, part) => [
     ...wedge(side, item, lane, part, false),
     ...wedge(side, item, lane, part, true),
   ],
 };
+
+/** The sign of an item over its rows of one block. */
+export function signMarks(side: Side, run: Run, item: Item, lane: Lane): Mark[] {
+  const draw = SIGNS[item.sign.form] as Drawer;
+  return draw(side, run, item, lane, partOf(side, run, item), item.sign);
+}
 
 /** An arrow of a direction on screen, its middle at (x, y). */
 export function arrow(x: number, y: number, lengthMm: number, degrees: number): Mark[] {

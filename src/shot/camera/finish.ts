@@ -1,15 +1,11 @@
 /** The draft of the camera, put in order. */
 
 import type { Span } from '../../language/diagnostic.js';
-import type { Camera, Field, Move } from '../camera.js';
+import type { Camera, Field } from '../camera.js';
 import type { Settings } from '../settings.js';
 import type { CameraDraft } from './draft.js';
 import { FULL, standardField } from './fields.js';
-
-const startOf = (move: Move): number => {
-  if ('legs' in move) return move.legs[0]!.start;
-  return 'frames' in move ? move.frames.from - 1 : move.start;
-};
+import { fieldLegs, kindOf, startOf } from './move-facts.js';
 
 /** `whole`: the place of what stands in no text, the standard field where nothing names it. */
 export function finishCamera(
@@ -21,14 +17,11 @@ export function finishCamera(
   const moves = [...draft.moves].sort((a, b) => startOf(a) - startOf(b));
   const full = draft.made.get(FULL) ?? standardField(settings, whole);
   const named = new Set<Field>();
-  for (const move of moves) {
-    if (move.kind !== 'pan' && move.kind !== 'truck') continue;
-    for (const { from, to } of move.legs) named.add(from).add(to);
-  }
+  for (const move of moves) for (const { from, to } of fieldLegs(move)) named.add(from).add(to);
   const fixed = draft.fix && draft.made.get(draft.fix.field.text);
   if (fixed) named.add(fixed);
-  const first = moves.find(({ kind }) => kind === 'pan' || kind === 'truck' || kind === 'follow');
-  const begins = first?.kind === 'pan' || first?.kind === 'truck' ? first.legs[0]!.from : full;
+  const first = moves.find((move) => kindOf(move).quantity === 'field');
+  const begins = (first && fieldLegs(first)[0]?.from) ?? full;
   // Those of used files only where they are used.
   const own = [...draft.made.values()].filter((field) => draft.named.has(field.name) || named.has(field));
   return {

@@ -5,8 +5,8 @@ import type { Numeral, Range } from '../../language/tree.js';
 import type { Binder, Binding } from '../binding.js';
 import { LONGEST_CUT_SECONDS } from '../settings.js';
 import type { Frames } from '../shot.js';
+import { levelsOf } from '../statements/levels.js';
 import type { CameraNode } from './draft.js';
-import { levelsOf } from './options.js';
 
 type Kind = 'fade' | 'expose' | 'glow' | 'effect' | 'overlap';
 

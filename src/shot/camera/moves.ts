@@ -1,33 +1,54 @@
 /** Moves: frames, millimetres and degrees of each. A move with a name or time that cannot be had is left out. */
 
 import { diagnose, type Span } from '../../language/diagnostic.js';
-import type { Numeral, Range } from '../../language/tree.js';
-import type { LegEnd, Stop } from '../../language/tree-camera.js';
+import type { Numeral, Range, Word } from '../../language/tree.js';
+import type {
+  MarkedPlace,
+  MoveKind,
+  MoveOptions,
+  MoveStatement,
+  StopValue,
+} from '../../language/tree-camera.js';
+import { moveTitles } from '../../words/en/moves-en.js';
 import type { Binder, Binding } from '../binding.js';
-import type { Direction, Leg, Move, Place, Spacing, Way } from '../camera.js';
+import type { Leg, Move } from '../camera.js';
+import { bindOn } from '../items.js';
+import { levelsOf } from '../statements/levels.js';
 import type { CameraNode } from './draft.js';
 import { fieldOf } from './fields.js';
-import { levelsOf, moved, spacingOf, unspread } from './options.js';
+import { spacingOf } from './leg-spacing.js';
+import { kindOf } from './move-facts.js';
+import { type LegForm, type LegForms, moveKinds } from './move-kinds.js';
+import type { Option } from './parameters.js';
 
-type Kind = 'pan' | 'truck' | 'pull' | 'follow' | 'slide' | 'levelTruck' | 'turn' | 'shake' | 'roll';
+type PlaceForm = Exclude<LegForm, 'way' | 'swing'>;
 
-interface Legged<P> {
-  readonly span: Span;
-  readonly from: Stop<P>;
-  readonly legs: readonly LegEnd<P>[];
-}
+/** What stands on a frame, by what the legs of the move go between. Null where it cannot be had. */
+const ENDS: {
+  readonly [L in PlaceForm]: (value: StopValue, node: MoveStatement, binding: Binding) => LegForms[L] | null;
+} = {
+  field: (value, _, binding) => fieldOf(value as Word, binding),
+  place: (value) => {
+    const { label, xMm, yMm } = value as MarkedPlace;
+    return { label: label?.text ?? '', xMm, yMm };
+  },
+  scale: (value) => (value as Numeral).value / 100,
+  angle: (value, { options }) => (value as Numeral).value * (options.sense?.sense === 'ccw' ? -1 : 1) + 0,
+};
 
 /** `A@a > B@b`: at rest on frame a, arrived on b. Everything is looked at before giving up, so that one run tells all. */
-function legsOf<P, Q>(
-  { from, legs }: Legged<P>,
-  value: (value: P) => Q | null,
-  quick: boolean,
-  binding: Binding,
-): Leg<Q>[] | null {
-  const made: Leg<Q>[] = [];
+function placedLegs(node: MoveStatement, form: PlaceForm, binding: Binding): readonly Leg<unknown>[] | null {
+  if (!node.from) return null;
+  const made: Leg<unknown>[] = [];
+  const quick = node.parts.quick !== undefined;
+  const value = (stop: StopValue) => ENDS[form](stop, node, binding);
   let whole = true;
-  let start = { value: value(from.value), at: binding.clock.position(from.at), span: from.span };
-  for (const { to, spacing } of legs) {
+  let start = {
+    value: value(node.from.value),
+    at: binding.clock.position(node.from.at),
+    span: node.from.span,
+  };
+  for (const { to, spacing } of node.legs) {
     const end = { value: value(to.value), at: binding.clock.position(to.at), span: to.span };
     const spread = spacingOf(spacing, quick, binding);
     if (start.value === null || end.value === null || start.at === null || end.at === null || !spread)
@@ -55,154 +76,79 @@ function during(range: Range, { clock, rows }: Binding): { start: number; end: n
   return { start: frames.from - 1, end: frames.to };
 }
 
-/** A rate is that of the constant part; ramps take the way of half their frames. */
-function wayOf(way: CameraNode<'pull'>['way'], steps: number, spacing: Spacing): Way {
-  if (way.form === 'distance') return { distanceMm: way.mm, rateMm: null };
-  const constant = spacing.form === 'ease' ? steps - (spacing.leave + spacing.arrive) / 2 : steps;
-  return { distanceMm: way.mm * constant, rateMm: way.mm };
+/** The one leg of a move that runs for a while. Swings are all alike: whatever would spread them is reported. */
+function rangedLeg(
+  node: MoveStatement,
+  form: 'way' | 'swing',
+  binding: Binding,
+): readonly Leg<null>[] | null {
+  const frames = node.range && during(node.range, binding);
+  if (form === 'swing')
+    for (const { span, form: word } of node.spacing) misplaced(word, node.kind, span, binding);
+  const spacing = spacingOf(form === 'swing' ? [] : node.spacing, false, binding);
+  if (!frames || !spacing) return null;
+  return [{ from: null, to: null, ...frames, spacing, span: node.span }];
 }
 
-const DEGREES = { right: 0, up: 90, left: 180, down: 270 } as const;
-
-function directionOf(node: CameraNode<'pull'>['direction']): Direction {
-  if (node.form === 'angle') return { degrees: node.degrees, word: 'angle' };
-  return { degrees: DEGREES[node.word], word: node.word };
+function misplaced(word: string, kind: MoveKind, span: Span, { report }: Binding): void {
+  report(diagnose('option-misplaced', span, `\`${word}\` has no meaning for ${moveTitles[kind].one}.`));
 }
 
-function pulled(node: CameraNode<'pull' | 'follow'>, binding: Binding) {
+/** Where an option is said; null where it is not. */
+function placeOf(options: MoveOptions, option: Option): Span | null {
+  switch (option) {
+    case 'ticks':
+    case 'log':
+    case 'sideways':
+      return options[option];
+    case 'carry':
+      return options.carry[0]?.span ?? null;
+    default:
+      return options[option]?.span ?? null;
+  }
+}
+
+const OPTIONS: readonly Option[] = ['ticks', 'log', 'carry', 'about', 'sense', 'loop', 'sideways'];
+
+/** Reports the options that say nothing of such a move; `on` may stand behind any. */
+function checkOptions({ kind, options }: MoveStatement, binding: Binding): void {
+  const { ticks, parameters } = moveKinds[kind];
+  const fitting = new Set<Option | null>(Object.values(parameters).map(({ option }) => option));
+  if (ticks) fitting.add('ticks');
+  for (const option of OPTIONS) {
+    const span = placeOf(options, option);
+    if (span && !fitting.has(option))
+      misplaced(option === 'sense' ? options.sense!.sense : option, kind, span, binding);
+  }
+}
+
+function bindMove(node: MoveStatement, binding: Binding): void {
+  const { legs: form, target, parameters } = kindOf(node);
+  const { options, span } = node;
+  checkOptions(node, binding);
+  const on = options.on ? (bindOn(options.on.value, options.on.span, binding.report) ?? 1) : 1;
   const levels = levelsOf(node.levels, binding);
-  const frames = during(node.range, binding);
-  const spacing = spacingOf(node.spacing, false, binding);
-  if (!frames || !spacing || levels.length === 0) return null;
-  const way = wayOf(node.way, frames.end - frames.start, spacing);
-  return { levels, direction: directionOf(node.direction), way, ...frames, spacing };
+  const legs =
+    form === 'way' || form === 'swing' ? rangedLeg(node, form, binding) : placedLegs(node, form, binding);
+  const values: [string, unknown][] = Object.entries(parameters).map(([name, { read }]) => [
+    name,
+    read(node, binding, legs?.[0] ?? null),
+  ]);
+  if (!legs || values.some(([, value]) => value === undefined)) return;
+  if (levels.length === 0 && node.levels.length > 0) return;
+  const move = {
+    kind: node.kind,
+    target: { camera: target === 'camera', levels },
+    legs,
+    on,
+    ticks: options.ticks !== null,
+    parameters: Object.fromEntries(values),
+    span,
+  };
+  // The table has read what its own types say of the kind.
+  binding.draft.camera.moves.push(move as unknown as Move);
 }
 
-function add(binding: Binding, move: Move): void {
-  binding.draft.camera.moves.push(move);
-}
-
-const pointOf = (about: CameraNode<'turn'>['options']['about']) =>
-  about && { xMm: about.xMm, yMm: about.yMm };
-
-export const moveBinders: { readonly [K in Kind]: Binder<CameraNode<K>> } = {
-  pan: {
-    bind(node, binding) {
-      const all = moved('pan', node.span, node.options, binding);
-      const carry = levelsOf(node.options.carry, binding);
-      const legs = legsOf(node, (word) => fieldOf(word, binding), false, binding);
-      if (legs) add(binding, { ...all, kind: 'pan', legs, carry });
-    },
-  },
-  truck: {
-    bind(node, binding) {
-      const all = moved('truck', node.span, node.options, binding);
-      const carry = levelsOf(node.options.carry, binding);
-      const quick = node.quick !== null;
-      const legs = legsOf(node, (word) => fieldOf(word, binding), quick, binding);
-      if (quick && !node.legs.some(({ spacing }) => spacing.some(({ form }) => form === 'fair'))) {
-        binding.report(
-          diagnose(
-            'quick-without-fairing',
-            node.quick,
-            'A quick truck needs its fairing mark, with the frame and the share of the way done there: `fair ア@6 60%`.',
-          ),
-        );
-      }
-      const log = node.options.log !== null;
-      if (legs) add(binding, { ...all, kind: 'truck', quick, log, legs, carry });
-    },
-  },
-  pull: {
-    bind(node, binding) {
-      const all = moved('pull', node.span, node.options, binding);
-      const way = pulled(node, binding);
-      if (way) add(binding, { ...all, kind: 'pull', ...way, loopMm: node.options.loop?.value ?? null });
-    },
-  },
-  follow: {
-    bind(node, binding) {
-      const all = moved('follow', node.span, node.options, binding);
-      const way = pulled(node, binding);
-      if (way) add(binding, { ...all, kind: 'follow', ...way });
-    },
-  },
-  slide: {
-    bind(node, binding) {
-      const all = moved('slide', node.span, node.options, binding);
-      const levels = levelsOf(node.levels, binding);
-      const legs = legsOf(
-        node,
-        ({ label, xMm, yMm }): Place => ({ label: label?.text ?? '', xMm, yMm }),
-        false,
-        binding,
-      );
-      if (legs && levels.length > 0) add(binding, { ...all, kind: 'slide', levels, legs });
-    },
-  },
-  levelTruck: {
-    bind(node, binding) {
-      const all = moved('levelTruck', node.span, node.options, binding);
-      const levels = levelsOf(node.levels, binding);
-      const legs = legsOf(node, ({ value }: Numeral) => value / 100, false, binding);
-      if (!legs || levels.length === 0) return;
-      const { log, about } = node.options;
-      add(binding, { ...all, kind: 'levelTruck', levels, log: log !== null, legs, about: pointOf(about) });
-    },
-  },
-  turn: {
-    bind(node, binding) {
-      const all = moved('turn', node.span, node.options, binding);
-      const levels = levelsOf(node.levels, binding);
-      const sense = node.options.sense?.sense;
-      if (!sense) {
-        const end = { ...node.span, start: node.span.end };
-        binding.report(
-          diagnose('turn-sense', node.span, 'A turn says which way it goes: `cw` (clockwise) or `ccw`.', {
-            fix: { title: 'turn it clockwise', edits: [{ span: end, text: ' cw' }] },
-          }),
-        );
-      }
-      const way = sense === 'ccw' ? -1 : 1;
-      const legs = legsOf(node, ({ value }: Numeral) => value * way + 0, false, binding);
-      if (!legs || levels.length === 0) return;
-      const about = pointOf(node.options.about);
-      add(binding, { ...all, kind: 'turn', sense: sense ?? 'cw', levels, legs, about });
-    },
-  },
-  shake: {
-    bind(node, binding) {
-      const all = moved('shake', node.span, node.options, binding);
-      unspread('shake', node.spacing, binding);
-      const frames = during(node.range, binding);
-      if (!frames) return;
-      add(binding, {
-        ...all,
-        kind: 'shake',
-        fromMm: node.fromMm.value,
-        toMm: (node.toMm ?? node.fromMm).value,
-        frames: { from: frames.start + 1, to: frames.end },
-        sideways: node.options.sideways !== null,
-      });
-    },
-  },
-  roll: {
-    bind(node, binding) {
-      const all = moved('roll', node.span, node.options, binding);
-      unspread('roll', node.spacing, binding);
-      const levels = levelsOf(node.levels, binding);
-      const frames = during(node.range, binding);
-      const periodFrames = binding.clock.length(node.every);
-      if (!frames || periodFrames === null || levels.length === 0) return;
-      add(binding, {
-        ...all,
-        kind: 'roll',
-        levels,
-        sizeMm: node.sizeMm.value,
-        frames: { from: frames.start + 1, to: frames.end },
-        periodFrames,
-        sideways: node.options.sideways !== null,
-      });
-    },
-  },
-};
+export const moveBinders = Object.fromEntries(
+  Object.keys(moveKinds).map((kind) => [kind, { bind: bindMove }]),
+) as unknown as { readonly [K in MoveKind]: Binder<CameraNode<K>> };

@@ -149,3 +149,18 @@ export const levelBinders: Pick<Binders, 'stack' | 'level' | 'cels'> = {
     },
   },
 };
+
+/** Names of the levels that are there, each once; others are reported. Without a stack BG is always there. */
+export function levelsOf(words: readonly Word[], binding: Binding): string[] {
+  const { draft, report } = binding;
+  const names: string[] = [];
+  for (const word of words) {
+    if (!draft.levels.has(word.text) && !(word.text === 'BG' && !draft.stack)) unknownLevel(word, binding);
+    else if (!names.includes(word.text)) names.push(word.text);
+    else
+      report(
+        diagnose('level-repeated', word.span, `Level \`${word.text}\` is named twice here; once is enough.`),
+      );
+  }
+  return names;
+}

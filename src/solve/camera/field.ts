@@ -1,9 +1,11 @@
-/** Moves of the camera: pan, truck, follow, and what is carried along. */
+/** Moves of the camera from field to field, and what is carried along. */
 
 import { diagnose } from '../../language/diagnostic.js';
+import { startOf } from '../../shot/camera/move-facts.js';
+import type { KindsWith } from '../../shot/camera/move-kinds.js';
 import type { Field, MoveOf } from '../../shot/camera.js';
-import { clockwise, turnOf, type Vector } from './matrix.js';
-import { type Path, pathOf, type Sample } from './path.js';
+import type { Vector } from './matrix.js';
+import { type Driver, type Path, pathOf, type Sample } from './path.js';
 import { between, byRatio } from './spacing.js';
 import { before, clampFrame, named, SAME_DEGREES, SAME_MM, type Stage, write } from './tracks.js';
 import { degrees, millimetres } from './words.js';
@@ -28,19 +30,13 @@ export function fieldBetween(from: Field, to: Field, log: boolean, p: number): S
   };
 }
 
-export function driveFields(move: MoveOf<'pan' | 'truck'>, stage: Stage): Path {
-  const log = move.kind === 'truck' && move.log;
+type FieldMove = { [K in KindsWith<'field'>]: MoveOf<K> }[KindsWith<'field'>];
+
+function driveFields(move: FieldMove, log: boolean, stage: Stage): Path {
   const path = pathOf(
-    move.legs.map((leg) => ({
-      start: leg.start,
-      end: leg.end,
-      spacing: leg.spacing,
-      place: (p: number) => fieldBetween(leg.from, leg.to, log, p),
-      fromLabel: leg.from.name,
-      toLabel: leg.to.name,
-    })),
-    move.on,
-    'rests',
+    move,
+    (a, b, p) => fieldBetween(a, b, log, p),
+    ({ name }) => name,
   );
   const { camera, context } = stage;
   const start = clampFrame(stage, path.start);
@@ -54,7 +50,7 @@ export function driveFields(move: MoveOf<'pan' | 'truck'>, stage: Stage): Path {
     camera.width[frame] = sample.value ?? context.settings.field.widthMm;
     camera.turn[frame] = sample.turn;
   });
-  for (const tracks of named(stage, move.carry)) {
+  for (const tracks of named(stage, move.parameters.carry)) {
     if (tracks.level.carry) continue;
     write(path, context.length, (frame, sample) => {
       tracks.sharedX[frame]! += sample.x - from.x;
@@ -64,47 +60,10 @@ export function driveFields(move: MoveOf<'pan' | 'truck'>, stage: Stage): Path {
   return path;
 }
 
-export function driveFollow(move: MoveOf<'follow'>, stage: Stage): Path {
-  const { camera, context } = stage;
-  const way = wayOf(move, stage, false);
-  const start = clampFrame(stage, move.start);
-  const from = centre(stage, start);
-  const own = wayPath(move, way, { x: 0, y: 0 });
-  write(own, context.length, (frame, sample) => {
-    camera.goneX[frame]! += sample.x;
-    camera.goneY[frame]! += sample.y;
-  });
-  for (const tracks of named(stage, move.levels)) {
-    if (tracks.level.carry) continue;
-    write(own, context.length, (frame, sample) => {
-      tracks.sharedX[frame]! += sample.x;
-      tracks.sharedY[frame]! += sample.y;
-    });
-  }
-  return wayPath(move, way, from);
-}
-
-/** The way of a pull or follow on the artwork: its direction is that of the screen on the move's first frame. */
-export function wayOf(move: MoveOf<'pull' | 'follow'>, stage: Stage, inPicture: boolean): Vector {
-  const frame = clampFrame(stage, move.start + 1);
-  const camera = turnOf(inPicture ? 0 : stage.camera.turn[frame]!);
-  const right = turnOf(-move.direction.degrees);
-  const unit = clockwise(right, 1, 0);
-  const turned = clockwise(camera, unit.x, unit.y);
-  return { x: turned.x * move.way.distanceMm, y: turned.y * move.way.distanceMm };
-}
-
-/** The same with another start. */
-export function wayPath(move: MoveOf<'pull' | 'follow'>, way: Vector, from: Vector): Path {
-  const place = (p: number): Sample => ({
-    x: from.x + way.x * p,
-    y: from.y + way.y * p,
-    value: null,
-    turn: 0,
-  });
-  const leg = { start: move.start, end: move.end, spacing: move.spacing, place, fromLabel: '', toLabel: '' };
-  return pathOf([leg], move.on, 'moved');
-}
+export const fieldDrives: { readonly [K in KindsWith<'field'>]: Driver<K> } = {
+  pan: (move, stage) => driveFields(move, false, stage),
+  truck: (move, stage) => driveFields(move, move.parameters.ratios, stage),
+};
 
 /** Centre of the camera without shake. */
 export function centre(stage: Stage, frame: number): Vector {
@@ -121,8 +80,8 @@ export function sameTurn(a: number, b: number): boolean {
   return Math.min(off, 360 - off) <= SAME_DEGREES;
 }
 
-function checkJump(move: MoveOf<'pan' | 'truck'>, begins: Sample, frame: number, stage: Stage): void {
-  const { last, running } = before(stage, 'camera field', move.legs[0]!.start);
+function checkJump(move: FieldMove, begins: Sample, frame: number, stage: Stage): void {
+  const { last, running } = before(stage, 'camera field', startOf(move));
   if (running) return;
   const at = centre(stage, frame);
   const width = stage.camera.width[frame]!;
@@ -136,7 +95,7 @@ function checkJump(move: MoveOf<'pan' | 'truck'>, begins: Sample, frame: number,
     diagnose(
       'move-jumps',
       first.span,
-      `The camera would jump on frame ${move.legs[0]!.start}: this ${move.kind} starts from field ${first.from.name}, but the camera is ${is}.`,
+      `The camera would jump on frame ${first.start}: this ${move.kind} starts from field ${first.from.name}, but the camera is ${is}.`,
       {
         notes: [
           last

@@ -5,20 +5,21 @@
  */
 
 import { diagnose } from '../../language/diagnostic.js';
-import type { Leg, MoveOf } from '../../shot/camera.js';
+import type { KindsWith } from '../../shot/camera/move-kinds.js';
+import type { MoveOf, Point } from '../../shot/camera.js';
 import { sameTurn } from './field.js';
 import { clockwise, turnOf, type Vector } from './matrix.js';
-import { type Path, pathOf } from './path.js';
+import { type Driver, type Path, pathOf } from './path.js';
 import { between, byRatio } from './spacing.js';
 import { before, clampFrame, type LevelTracks, named, SAME_SHARE, type Stage, write } from './tracks.js';
 import { degrees, percent } from './words.js';
 
-export function driveScale(move: MoveOf<'levelTruck'>, stage: Stage): Path {
-  const path = valuePath(move.legs, move.on, move.log ? byRatio : between);
+function driveScale(move: MoveOf<'levelTruck'>, stage: Stage): Path {
+  const path = valuePath(move, move.parameters.ratios ? byRatio : between);
   const first = path.at(path.start).value ?? 1;
-  for (const tracks of named(stage, move.levels)) {
+  for (const tracks of named(stage, move.target.levels)) {
     const { scale, scaleOffsetX, scaleOffsetY, level } = tracks;
-    const q = pivot(move.about, tracks);
+    const q = pivot(move.parameters.about, tracks);
     const { last, running } = before(stage, `${level.name} scale`, path.start);
     if (!last) {
       scale.fill(first);
@@ -43,12 +44,12 @@ export function driveScale(move: MoveOf<'levelTruck'>, stage: Stage): Path {
 }
 
 /** Runs after the scale moves: the point of a turn lies where scaling has taken it. */
-export function driveTurn(move: MoveOf<'turn'>, stage: Stage): Path {
-  const path = valuePath(move.legs, move.on, between);
+function driveTurn(move: MoveOf<'turn'>, stage: Stage): Path {
+  const path = valuePath(move, between);
   const first = path.at(path.start).value ?? 0;
-  for (const tracks of named(stage, move.levels)) {
+  for (const tracks of named(stage, move.target.levels)) {
     const { turn, turnOffsetX, turnOffsetY, level } = tracks;
-    const q = pivot(move.about, tracks);
+    const q = pivot(move.parameters.about, tracks);
     const { last, running } = before(stage, `${level.name} turn`, path.start);
     if (!last && first !== 0) {
       const m = scaledPoint(tracks, q, 0);
@@ -86,26 +87,17 @@ export function driveTurn(move: MoveOf<'turn'>, stage: Stage): Path {
   return path;
 }
 
-function valuePath(
-  legs: readonly Leg<number>[],
-  on: number,
-  spread: (a: number, b: number, p: number) => number,
-): Path {
-  return pathOf(
-    legs.map((leg) => ({
-      start: leg.start,
-      end: leg.end,
-      spacing: leg.spacing,
-      place: (p: number) => ({ x: 0, y: 0, value: spread(leg.from, leg.to, p), turn: 0 }),
-      fromLabel: '',
-      toLabel: '',
-    })),
-    on,
-    'rests',
-  );
-}
+export const levelDrives: { readonly [K in KindsWith<'scale' | 'angle'>]: Driver<K> } = {
+  levelTruck: driveScale,
+  turn: driveTurn,
+};
 
-function pivot(about: { xMm: number; yMm: number } | null, { level }: LevelTracks): Vector {
+type ValueMove = { [K in KindsWith<'scale' | 'angle'>]: MoveOf<K> }[KindsWith<'scale' | 'angle'>];
+
+const valuePath = (move: ValueMove, spread: (a: number, b: number, p: number) => number): Path =>
+  pathOf(move, (from, to, p) => ({ x: 0, y: 0, value: spread(from, to, p), turn: 0 }));
+
+function pivot(about: Point | null, { level }: LevelTracks): Vector {
   if (!about) return { x: 0, y: 0 };
   return { x: about.xMm - level.homeMm.xMm, y: about.yMm - level.homeMm.yMm };
 }
@@ -116,7 +108,7 @@ function scaledPoint(tracks: LevelTracks, q: Vector, frame: number): Vector {
 }
 
 function jump(
-  move: MoveOf<'levelTruck' | 'turn'>,
+  move: ValueMove,
   level: string,
   frame: number,
   starts: string,

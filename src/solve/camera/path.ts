@@ -1,7 +1,9 @@
 /** The way of one move, frame by frame, before anything else is added to it. */
 
-import type { Spacing } from '../../shot/camera.js';
+import { rests } from '../../shot/camera/move-facts.js';
+import type { Leg, Move, MoveKind, MoveOf, Spacing } from '../../shot/camera.js';
 import { progress, sampled } from './spacing.js';
+import type { Stage } from './tracks.js';
 
 /** Where the moved thing is: the camera's centre or a displacement, and what the move drives besides. */
 export interface Sample {
@@ -32,8 +34,30 @@ export interface Path {
   readonly legs: readonly PathLeg[];
 }
 
-/** `legs`: one at least, each as long as one step or more, in the order of time. */
-export function pathOf(legs: readonly PathLeg[], on: number, manner: 'rests' | 'moved'): Path {
+/** Writes the frames of a move into the tracks, and gives its own way. */
+export type Driver<K extends MoveKind> = (move: MoveOf<K>, stage: Stage) => Path;
+
+/**
+ * `place`: where the thing is with share p of the way from one end of a leg to the other done; `label`: what an end is called.
+ * Each leg is as long as one step or more.
+ */
+export function pathOf<E>(
+  move: Pick<Move, 'kind' | 'on'> & { readonly legs: readonly Leg<E>[] },
+  place: (from: E, to: E, p: number) => Sample,
+  label: (end: E) => string = () => '',
+): Path {
+  const { on } = move;
+  const manner = rests(move) ? 'rests' : 'moved';
+  const legs = move.legs.map(
+    ({ start, end, spacing, from, to }): PathLeg => ({
+      start,
+      end,
+      spacing,
+      place: (p) => place(from, to, p),
+      fromLabel: label(from),
+      toLabel: label(to),
+    }),
+  );
   const timed = legs.map((leg) => ({
     leg,
     steps: leg.end - leg.start,

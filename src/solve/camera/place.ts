@@ -1,17 +1,58 @@
-/** Moves of a level's place: pulls under the camera, and slides along marked positions. */
+/** Moves along a way: pulls under the camera, follows with it, and slides along marked places. */
 
 import { diagnose } from '../../language/diagnostic.js';
+import { startOf } from '../../shot/camera/move-facts.js';
+import type { KindsWith } from '../../shot/camera/move-kinds.js';
 import type { MoveOf, Place } from '../../shot/camera.js';
-import { wayOf, wayPath } from './field.js';
-import { type Path, pathOf, type Sample } from './path.js';
+import { centre } from './field.js';
+import { clockwise, turnOf, type Vector } from './matrix.js';
+import { type Driver, type Path, pathOf, type Sample } from './path.js';
 import { between } from './spacing.js';
 import { before, clampFrame, named, SAME_MM, type Stage, write } from './tracks.js';
 import { millimetres } from './words.js';
 
+type WayMove = { [K in KindsWith<'way'>]: MoveOf<K> }[KindsWith<'way'>];
+
+/** The way of a pull or follow on the artwork: its direction is that of the screen on the move's first frame. */
+function wayOf(move: WayMove, stage: Stage, inPicture: boolean): Vector {
+  const frame = clampFrame(stage, startOf(move) + 1);
+  const camera = turnOf(inPicture ? 0 : stage.camera.turn[frame]!);
+  const right = turnOf(-move.parameters.direction.degrees);
+  const unit = clockwise(right, 1, 0);
+  const turned = clockwise(camera, unit.x, unit.y);
+  const { distanceMm } = move.parameters.way;
+  return { x: turned.x * distanceMm, y: turned.y * distanceMm };
+}
+
+/** The same with another start. */
+function wayPath(move: WayMove, way: Vector, from: Vector): Path {
+  return pathOf(move, (_, __, p) => ({ x: from.x + way.x * p, y: from.y + way.y * p, value: null, turn: 0 }));
+}
+
+function driveFollow(move: MoveOf<'follow'>, stage: Stage): Path {
+  const { camera, context } = stage;
+  const way = wayOf(move, stage, false);
+  const start = clampFrame(stage, startOf(move));
+  const from = centre(stage, start);
+  const own = wayPath(move, way, { x: 0, y: 0 });
+  write(own, context.length, (frame, sample) => {
+    camera.goneX[frame]! += sample.x;
+    camera.goneY[frame]! += sample.y;
+  });
+  for (const tracks of named(stage, move.target.levels)) {
+    if (tracks.level.carry) continue;
+    write(own, context.length, (frame, sample) => {
+      tracks.sharedX[frame]! += sample.x;
+      tracks.sharedY[frame]! += sample.y;
+    });
+  }
+  return wayPath(move, way, from);
+}
+
 /** Adds to whatever else moves the level. A level fixed to the camera is pulled in the picture's own directions. */
-export function drivePull(move: MoveOf<'pull'>, stage: Stage): Path {
+function drivePull(move: MoveOf<'pull'>, stage: Stage): Path {
   let shown: Path | null = null;
-  for (const tracks of named(stage, move.levels)) {
+  for (const tracks of named(stage, move.target.levels)) {
     const path = wayPath(move, wayOf(move, stage, tracks.level.carry), { x: 0, y: 0 });
     shown ??= path;
     write(path, stage.context.length, (frame, sample) => {
@@ -29,21 +70,15 @@ const placeBetween = (from: Place, to: Place, p: number): Sample => ({
   turn: 0,
 });
 
-export function driveSlide(move: MoveOf<'slide'>, stage: Stage): Path {
-  const path = pathOf(
-    move.legs.map((leg) => ({
-      start: leg.start,
-      end: leg.end,
-      spacing: leg.spacing,
-      place: (p: number) => placeBetween(leg.from, leg.to, p),
-      fromLabel: leg.from.label,
-      toLabel: leg.to.label,
-    })),
-    move.on,
-    'rests',
-  );
+export const wayDrives: { readonly [K in KindsWith<'way'>]: Driver<K> } = {
+  pull: drivePull,
+  follow: driveFollow,
+};
+
+function driveSlide(move: MoveOf<'slide'>, stage: Stage): Path {
+  const path = pathOf(move, placeBetween, ({ label }) => label);
   const first = path.at(path.start);
-  for (const { level, slideX, slideY } of named(stage, move.levels)) {
+  for (const { level, slideX, slideY } of named(stage, move.target.levels)) {
     const { last, running } = before(stage, `${level.name} slide`, path.start);
     if (!last) {
       slideX.fill(first.x);
@@ -70,3 +105,5 @@ export function driveSlide(move: MoveOf<'slide'>, stage: Stage): Path {
   }
   return path;
 }
+
+export const placeDrives: { readonly [K in KindsWith<'place'>]: Driver<K> } = { slide: driveSlide };

@@ -1,8 +1,10 @@
 /** Things that swing about their place: camera shake and the sway of a level. */
 
-import type { MoveOf } from '../../shot/camera.js';
+import { endOf, rowsOf, startOf } from '../../shot/camera/move-facts.js';
+import type { KindsWith } from '../../shot/camera/move-kinds.js';
+import type { Move, MoveOf } from '../../shot/camera.js';
 import { clockwise, turnOf, type Vector } from './matrix.js';
-import type { Path, Sample } from './path.js';
+import type { Driver, Path, Sample } from './path.js';
 import { sampled } from './spacing.js';
 import { clampFrame, named, type Stage } from './tracks.js';
 
@@ -11,66 +13,76 @@ import { clampFrame, named, type Stage } from './tracks.js';
  * right, sideways), so the camera goes the other way, in its own axes.
  */
 export function swing(move: MoveOf<'shake'>, frame: number): Vector {
-  const { from, to } = move.frames;
+  const { from, to } = rowsOf(move);
   if (frame < from || frame > to) return { x: 0, y: 0 };
   const on = Math.max(1, move.on);
   const swings = Math.ceil((to - from + 1) / on);
   const i = Math.floor((frame - from) / on);
-  const size = move.fromMm + ((move.toMm - move.fromMm) * i) / swings;
+  const { size: swung, sideways } = move.parameters;
+  const size = swung.fromMm + ((swung.toMm - swung.fromMm) * i) / swings;
   const camera = i % 2 === 0 ? 0 - size : size;
-  return move.sideways ? { x: camera, y: 0 } : { x: 0, y: camera };
+  return sideways ? { x: camera, y: 0 } : { x: 0, y: camera };
 }
 
-export function driveShake(move: MoveOf<'shake'>, stage: Stage): Path {
+function driveShake(move: MoveOf<'shake'>, stage: Stage): Path {
   const { camera, context } = stage;
   const offset = (frame: number): Sample => {
     const s = swing(move, frame);
     const turned = clockwise(turnOf(camera.turn[clampFrame(stage, frame)]!), s.x, s.y);
     return { x: turned.x, y: turned.y, value: null, turn: 0 };
   };
-  each(move.frames, context.length, (frame) => {
+  each(move, context.length, (frame) => {
     const s = offset(frame);
     camera.shakeX[frame]! += s.x;
     camera.shakeY[frame]! += s.y;
   });
-  return { start: move.frames.from - 1, end: move.frames.to, at: offset, legs: [] };
+  return swingPath(move, offset);
 }
 
 /** s · sin(2π (f − a + 1)/period) on frame f of a..b; up first (to the right, sideways); 0 outside. */
 export function sway(move: MoveOf<'roll'>, frame: number): number {
-  const { from, to } = move.frames;
+  const { from, to } = rowsOf(move);
   if (frame < from || frame > to) return 0;
   const i = sampled(frame - from + 1, to - from + 1, move.on, 'moved');
-  const part = (i % move.periodFrames) / move.periodFrames;
-  return move.sizeMm * turnOf(part * 360).sin;
+  const { period, size } = move.parameters;
+  return size * turnOf(((i % period) / period) * 360).sin;
 }
 
 /** Along the screen's vertical (horizontal) of each frame; a level fixed to the camera sways in the picture. */
-export function driveRoll(move: MoveOf<'roll'>, stage: Stage): Path {
+function driveRoll(move: MoveOf<'roll'>, stage: Stage): Path {
   const { camera, context } = stage;
   const offset = (frame: number, inPicture: boolean): Sample => {
     const size = sway(move, frame);
     const turn = turnOf(inPicture ? 0 : camera.turn[clampFrame(stage, frame)]!);
-    const v = move.sideways ? clockwise(turn, size, 0) : clockwise(turn, 0, size);
+    const v = move.parameters.sideways ? clockwise(turn, size, 0) : clockwise(turn, 0, size);
     return { x: v.x, y: v.y, value: null, turn: 0 };
   };
-  const all = named(stage, move.levels);
+  const all = named(stage, move.target.levels);
   for (const tracks of all) {
-    each(move.frames, context.length, (frame) => {
+    each(move, context.length, (frame) => {
       const s = offset(frame, tracks.level.carry);
       tracks.swayX[frame]! += s.x;
       tracks.swayY[frame]! += s.y;
     });
   }
   const inPicture = all[0]?.level.carry ?? false;
-  return {
-    start: move.frames.from - 1,
-    end: move.frames.to,
-    at: (frame) => offset(frame, inPicture),
-    legs: [],
-  };
+  return swingPath(move, (frame) => offset(frame, inPicture));
 }
 
-function each(frames: { from: number; to: number }, length: number, put: (frame: number) => void): void {
-  for (let frame = Math.max(1, frames.from); frame <= Math.min(frames.to, length); frame++) put(frame);
+export const swingDrives: { readonly [K in KindsWith<'swing'>]: Driver<K> } = {
+  shake: driveShake,
+  roll: driveRoll,
+};
+
+/** It swings about a place instead of going to one. */
+const swingPath = (move: Move, at: Path['at']): Path => ({
+  start: startOf(move),
+  end: endOf(move),
+  at,
+  legs: [],
+});
+
+function each(move: Move, length: number, put: (frame: number) => void): void {
+  const { from, to } = rowsOf(move);
+  for (let frame = Math.max(1, from); frame <= Math.min(to, length); frame++) put(frame);
 }

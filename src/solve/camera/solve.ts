@@ -2,7 +2,8 @@
 
 import type { Diagnostic, Report, Span } from '../../language/diagnostic.js';
 import { diagnose } from '../../language/diagnostic.js';
-import type { Camera, Field, Move, MoveOf } from '../../shot/camera.js';
+import { fieldLegs, kindOf, movesOf, startOf } from '../../shot/camera/move-facts.js';
+import type { Camera, Field, Move } from '../../shot/camera.js';
 import { checkArtwork, loopOf } from './checks/artwork.js';
 import { checkChart, checkScan } from './checks/chart.js';
 import { checkLevels } from './checks/levels.js';
@@ -16,7 +17,7 @@ import type { CameraContext } from './context.js';
 import { artworkOf } from './coverage.js';
 import { solveMove } from './graduations.js';
 import { solveLight } from './light.js';
-import { drives, kindOf, startOf } from './moves.js';
+import { driveMove, drivenBy } from './moves.js';
 import { cameraFrames, placementFrames } from './placement.js';
 import type { Artwork, PlacementFrame, SolvedCamera, SolvedMove } from './solved.js';
 import { type Stage, stageOf } from './tracks.js';
@@ -40,7 +41,7 @@ export function solveCamera(
     .sort((a, b) => startOf(a) - startOf(b));
   checkTiming(moves, context, report);
   checkLevels(moves, context, report);
-  for (const move of moves) checkSizes(move, report);
+  checkSizes(moves, report);
 
   const rest = broken.has(camera.rest) ? standardField(camera, context) : camera.rest;
   const stage = stageOf(context, rest, report);
@@ -59,7 +60,7 @@ export function solveCamera(
 
   const placement = new Map<string, readonly PlacementFrame[]>();
   const artwork = new Map<string, Artwork>();
-  const pulls = moves.filter((move): move is MoveOf<'pull'> => move.kind === 'pull');
+  const pulls = movesOf(moves, 'pull');
   for (const [name, tracks] of stage.levels) {
     const placed = placementFrames(tracks, stage.camera, frames, settings.field.widthMm);
     const made = artworkOf(tracks.level, frames, placed, loopOf(tracks, pulls, stage, report), settings);
@@ -85,7 +86,7 @@ export function solveCamera(
       moves: solvedMoves,
       light: camera.light.map((light) => solveLight(light, length)),
       fields: camera.fields.map((field) => ({ field, used: used.has(field.name) })),
-      fixed: moves.every((move) => kindOf(move).target !== 'camera'),
+      fixed: moves.every(({ target }) => !target.camera),
     },
     diagnostics,
   };
@@ -94,8 +95,8 @@ export function solveCamera(
 function drive(moves: readonly Move[], stage: Stage): void {
   const ordered = [...moves].sort((a, b) => kindOf(a).phase - kindOf(b).phase || startOf(a) - startOf(b));
   for (const move of ordered) {
-    stage.paths.set(move, kindOf(move).drive(move, stage));
-    for (const key of drives(move)) stage.last.set(key, move);
+    stage.paths.set(move, driveMove(move, stage));
+    for (const key of drivenBy(move)) stage.last.set(key, move);
   }
 }
 
@@ -115,7 +116,7 @@ function keepPositive(stage: Stage, moves: readonly Move[], report: Report): voi
     for (let i = 0; i < track.length; i++) if (!(track[i]! >= least)) track[i] = least;
   };
   const of = (quantity: string) => (frame: number) =>
-    (moves.findLast((m) => drives(m).includes(quantity) && frame > startOf(m)) ?? moves[0])!.span;
+    (moves.findLast((m) => drivenBy(m).includes(quantity) && frame > startOf(m)) ?? moves[0])!.span;
   if (moves.length === 0) return;
   hold(stage.camera.width, 'The field', of('camera field'));
   for (const [name, tracks] of stage.levels) hold(tracks.scale, name, of(`${name} scale`));
@@ -124,37 +125,28 @@ function keepPositive(stage: Stage, moves: readonly Move[], report: Report): voi
 /** All fields that matter, each once: those of the cut, where the camera rests, and those that moves name. */
 function fieldsOf(camera: Camera): Set<Field> {
   const all = new Set([...camera.fields, camera.rest]);
-  for (const move of camera.moves) {
-    if (move.kind !== 'pan' && move.kind !== 'truck') continue;
-    for (const leg of move.legs) all.add(leg.from).add(leg.to);
-  }
+  for (const move of camera.moves) for (const leg of fieldLegs(move)) all.add(leg.from).add(leg.to);
   return all;
 }
 
 function usedFields(camera: Camera, moves: readonly Move[]): Set<string> {
   const used = new Set<string>([camera.rest.name]);
-  for (const move of moves) {
-    if (move.kind !== 'pan' && move.kind !== 'truck') continue;
-    for (const leg of move.legs) used.add(leg.from.name).add(leg.to.name);
-  }
+  for (const move of moves) for (const leg of fieldLegs(move)) used.add(leg.from.name).add(leg.to.name);
   return used;
 }
 
 /** The field that a camera move goes to, or has gone to, on a frame. */
 function fieldAt(moves: readonly Move[], frame: number): Field | null {
   let found: Field | null = null;
-  for (const move of moves) {
-    if (move.kind !== 'pan' && move.kind !== 'truck') continue;
-    for (const leg of move.legs) {
-      if (frame > leg.start) found = leg.to;
-      else if (frame === leg.start) found = leg.from;
-    }
+  for (const leg of moves.flatMap(fieldLegs)) {
+    if (frame > leg.start) found = leg.to;
+    else if (frame === leg.start) found = leg.from;
   }
   return found;
 }
 
 function scaledBy(moves: readonly Move[], level: string): Span | null {
-  const move = moves.find((each) => each.kind === 'levelTruck' && each.levels.includes(level));
+  const move = moves.find((each) => drivenBy(each).includes(`${level} scale`));
   return move?.span ?? null;
 }
 

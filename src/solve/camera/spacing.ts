@@ -1,5 +1,6 @@
 /** How a leg's way is spread over its steps: the share p of the way done after i of T steps, p(0) = 0 and p(T) = 1. */
 
+import { evenSteps } from '../../shot/camera/leg-spacing.js';
 import type { Spacing } from '../../shot/camera.js';
 import { bezier } from './bezier.js';
 
@@ -18,7 +19,7 @@ export function progress(spacing: Spacing, steps: number, start: number): Progre
     case 'linear':
       return inside(linear);
     case 'ease':
-      return inside(easeFits(spacing, steps) ? ease(spacing.leave, spacing.arrive, steps) : linear);
+      return inside(easeFits(spacing, steps) ? ease(spacing, steps) : linear);
     case 'curve': {
       if (!curveFits(spacing)) return inside(linear);
       const curve = bezier(spacing.x1, spacing.y1, spacing.x2, spacing.y2);
@@ -44,11 +45,11 @@ export function curveFits(c: { x1: number; y1: number; x2: number; y2: number })
   return time(c.x1) && time(c.x2) && way(c.y1) && way(c.y2);
 }
 
-/** The constant speed between the ramps, as a share of the way a step: they take the room of half their frames. */
-export const easeSpeed = (leave: number, arrive: number, steps: number) => 1 / (steps - (leave + arrive) / 2);
+type Ease = Spacing & { readonly form: 'ease' };
 
-function ease(leave: number, arrive: number, steps: number): Progress {
-  const v = easeSpeed(leave, arrive, steps);
+function ease(spacing: Ease, steps: number): Progress {
+  const { leave, arrive } = spacing;
+  const v = 1 / evenSteps(spacing, steps);
   return (i) => {
     if (i < leave) return (v * i * i) / (2 * leave);
     if (i <= steps - arrive) return v * (i - leave / 2);

@@ -40,8 +40,6 @@ export interface LevelTracks {
   readonly swayY: Float64Array;
 }
 
-export type Quantity = 'field' | 'shake' | 'slide' | 'pull' | 'scale' | 'turn' | 'sway';
-
 export interface Stage {
   readonly context: CameraContext;
   /** Where the camera is before its first move. */

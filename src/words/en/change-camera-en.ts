@@ -1,35 +1,10 @@
 /** Fields, moves and light. */
 
-import type { ChangeOf, LightSeen, MannerValue, MoveSeen, Spacing, Speed } from '../../compare/change.js';
+import type { ChangeOf, LightManner, LightSeen, MannerValue, Spacing, Speed } from '../../compare/change.js';
 import { isLater, lasts } from '../change-parts.js';
 import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
 import { figure } from '../number.js';
 import { at, by, later, longer, quoted, range, timed, was } from './change-parts-en.js';
-
-const SENSE = { in: 'T.U', out: 'T.B' } as const;
-
-function moveName({ move, levels, places, sense, quick }: MoveSeen): string {
-  const route = places.join('→');
-  const who = levels.join(',');
-  switch (move) {
-    case 'pan':
-      return `PAN ${route}`;
-    case 'truck':
-      return `${quick ? 'Q.' : ''}${sense ? SENSE[sense] : 'T.U/T.B'} ${route}`;
-    case 'levelTruck':
-      return `${who} layer ${sense ? SENSE[sense] : 'T.U/T.B'} ${route}`;
-    case 'slide':
-      return `${who} slide ${route}`;
-    case 'turn':
-      return `${who} turn ${route}`;
-    case 'roll':
-      return `${who} sway`;
-    case 'shake':
-      return 'shake';
-    default:
-      return `${who} ${move}`;
-  }
-}
 
 /** `, faster: largest step 1.53 mm/f (was 1.36)`; '' where the step stays. */
 function speed({ largestStepMm: { old, now } }: Speed): string {
@@ -40,7 +15,7 @@ function speed({ largestStepMm: { old, now } }: Speed): string {
 function moveTime(change: ChangeOf<'move-time'>, t: SentenceFormat): string {
   const { frames, stops, places } = change;
   const by = isLater(frames);
-  const name = moveName(change);
+  const name = t.move(change);
   const span = `${range(frames.now, t)} ${was(range(frames.old, t))}`;
   if (stops && by === 0) {
     const moved = stops.now.flatMap((frame, i) =>
@@ -58,9 +33,9 @@ function moveTime(change: ChangeOf<'move-time'>, t: SentenceFormat): string {
   return `${name}${how}: ${span}${speed(change)}`;
 }
 
-function moveWay(change: ChangeOf<'move-way'>): string {
+function moveWay(change: ChangeOf<'move-way'>, t: SentenceFormat): string {
   const { distanceMm, rateMm } = change;
-  const name = moveName(change);
+  const name = t.move(change);
   const way = `${figure(distanceMm.now)} mm ${was(`${figure(distanceMm.old)} mm`)}`;
   if (rateMm.old === null || rateMm.now === null) return `${name} ${way}${speed(change)}`;
   const how = rateMm.now > rateMm.old ? 'faster' : 'slower';
@@ -86,43 +61,34 @@ function spacing(it: Spacing): string {
   }
 }
 
-function manner(name: string, value: MannerValue, t: SentenceFormat): string {
-  switch (name) {
+function moveManner(change: ChangeOf<'move-manner'>, value: MannerValue, t: SentenceFormat): string {
+  switch (change.manner) {
     case 'kind':
       return value === 'pan' ? 'PAN' : 'truck';
     case 'ticks':
       return value ? 'graduated frame by frame' : 'not graduated';
-    case 'ratios':
-      return value ? 'by equal ratios' : 'by equal widths';
-    case 'quick':
-      return value ? 'quick' : 'not quick';
     case 'on':
       return `on ${value}s`;
-    case 'carry':
-      return value === '' ? 'carrying no level' : `carrying ${value}`;
     case 'levels':
-      return value === '' ? 'no level' : `level ${value}`;
-    case 'sense':
-      return value === 'cw' ? 'clockwise' : 'counter-clockwise';
-    case 'sideways':
-      return value ? 'sideways' : 'up and down';
-    case 'loop':
-      return value === null ? 'no loop' : `loop of ${value} mm`;
-    case 'about':
-      return value === null ? 'about the centre of the artwork' : `about ${value}`;
-    case 'size':
-      return `${String(value).replace('>', ' to ')} mm`;
-    case 'period':
-      return `every ${t.length(Number(value))}`;
+      return levels(value);
+    default:
+      return t.parameter(change, value);
+  }
+}
+
+const levels = (value: MannerValue): string => (value === '' ? 'no level' : `level ${value}`);
+
+function lightManner(name: LightManner, value: MannerValue, t: SentenceFormat): string {
+  switch (name) {
+    case 'levels':
+      return levels(value);
     case 'length':
       return t.length(Number(value));
     case 'white':
       return value ? 'white' : 'black';
     case 'text':
       return quoted(String(value), t);
-    case 'direction':
-      return /^(left|right)$/.test(String(value)) ? `to the ${value}` : String(value);
-    default:
+    case 'shares':
       return String(value).replace('>', ' to ');
   }
 }
@@ -153,29 +119,29 @@ export const camera = {
   'field-turned': ({ field, old, now }) =>
     `field ${field} turned ${figure(Math.abs(now - old))}° ${now > old ? 'clockwise' : 'counter-clockwise'}: ${figure(now)}° ${was(`${figure(old)}°`)}`,
   fix: ({ old, now }) => `FIX on ${now} ${was(old)}`,
-  'move-added': (change, t) => `${moveName(change)} added: ${range(change.frames, t)}`,
-  'move-dropped': (change, t) => `${moveName(change)} dropped ${was(range(change.frames, t))}`,
+  'move-added': (change, t) => `${t.move(change)} added: ${range(change.frames, t)}`,
+  'move-dropped': (change, t) => `${t.move(change)} dropped ${was(range(change.frames, t))}`,
   'move-time': moveTime,
   'move-way': moveWay,
   'move-route': (change, t) => {
     const { old, now } = change.frames;
     const times =
       old.from === now.from && old.to === now.to ? '' : `: ${range(now, t)} ${was(range(old, t))}`;
-    return `${moveName(change)} ${was(change.old.join('→'))}${times}${speed(change)}`;
+    return `${t.move(change)} ${was(change.old.join('→'))}${times}${speed(change)}`;
   },
-  'mark-moved': (change) =>
-    `${moveName(change)}: mark ${change.mark} ${by(change.by)}, at ${at(change.now)} ${was(at(change.old))}`,
-  'move-spacing': (change) =>
-    `${moveName(change)}${legOf(change)}: ${spacing(change.now)} ${was(spacing(change.old))}${speed(change)}`,
+  'mark-moved': (change, t) =>
+    `${t.move(change)}: mark ${change.mark} ${by(change.by)}, at ${at(change.now)} ${was(at(change.old))}`,
+  'move-spacing': (change, t) =>
+    `${t.move(change)}${legOf(change)}: ${spacing(change.now)} ${was(spacing(change.old))}${speed(change)}`,
   'move-manner': (change, t) =>
-    `${moveName(change)}: ${manner(change.manner, change.now, t)} ${was(manner(change.manner, change.old, t))}`,
+    `${t.move(change)}: ${moveManner(change, change.now, t)} ${was(moveManner(change, change.old, t))}`,
   'light-added': (change, t) => `${lightName(change, t)} added: ${range(change.frames, t)}`,
   'light-dropped': (change, t) => `${lightName(change, t)} dropped ${was(range(change.frames, t))}`,
   'light-time': (change, t) => timed(lightName(change, t), change.frames, t),
   'light-manner': (change, t) => {
-    const old = manner(change.manner, change.old, t);
+    const old = lightManner(change.manner, change.old, t);
     // What its name says is not said again.
     if (change.manner === 'text' || change.manner === 'levels') return `${lightName(change, t)} ${was(old)}`;
-    return `${lightName(change, t)}: ${manner(change.manner, change.now, t)} ${was(old)}`;
+    return `${lightName(change, t)}: ${lightManner(change.manner, change.now, t)} ${was(old)}`;
   },
 } satisfies Partial<ChangeSentences>;

@@ -1,37 +1,10 @@
 /** Fields, moves and light. */
 
-import type { ChangeOf, LightSeen, MannerValue, MoveSeen, Spacing, Speed } from '../../compare/change.js';
+import type { ChangeOf, LightManner, LightSeen, MannerValue, Spacing, Speed } from '../../compare/change.js';
 import { isLater, lasts } from '../change-parts.js';
 import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
 import { figure } from '../number.js';
 import { at, by, later, longer, quoted, range, timed, was } from './change-parts-ja.js';
-
-const SENSE = { in: 'T.U', out: 'T.B' } as const;
-
-function moveName({ move, levels, places, sense, quick }: MoveSeen): string {
-  const route = places.join('→');
-  const who = levels.join(',');
-  switch (move) {
-    case 'pan':
-      return `PAN ${route}`;
-    case 'truck':
-      return `${quick ? 'Q.' : ''}${sense ? SENSE[sense] : 'T.U/T.B'} ${route}`;
-    case 'levelTruck':
-      return `${who} セル${sense ? SENSE[sense] : 'T.U/T.B'} ${route}`;
-    case 'slide':
-      return `${who} スライド ${route}`;
-    case 'turn':
-      return `${who} 回転 ${route}`;
-    case 'roll':
-      return `${who} ローリング`;
-    case 'shake':
-      return '画面動';
-    case 'pull':
-      return `${who} 引き`;
-    case 'follow':
-      return `${who} フォロー`;
-  }
-}
 
 function speed({ largestStepMm: { old, now } }: Speed): string {
   if (Math.abs(old - now) < 0.005) return '';
@@ -41,7 +14,7 @@ function speed({ largestStepMm: { old, now } }: Speed): string {
 function moveTime(change: ChangeOf<'move-time'>, t: SentenceFormat): string {
   const { frames, stops, places } = change;
   const by = isLater(frames);
-  const name = moveName(change);
+  const name = t.move(change);
   const span = `${range(frames.now, t)}${was(range(frames.old, t))}`;
   if (stops && by === 0) {
     const moved = stops.now.flatMap((frame, i) =>
@@ -58,9 +31,9 @@ function moveTime(change: ChangeOf<'move-time'>, t: SentenceFormat): string {
   return `${name}${grown === 0 ? '' : ` ${longer(grown, t)}`}：${span}${speed(change)}`;
 }
 
-function moveWay(change: ChangeOf<'move-way'>): string {
+function moveWay(change: ChangeOf<'move-way'>, t: SentenceFormat): string {
   const { distanceMm, rateMm } = change;
-  const name = moveName(change);
+  const name = t.move(change);
   const way = `${figure(distanceMm.now)} mm${was(`${figure(distanceMm.old)} mm`)}`;
   if (rateMm.old === null || rateMm.now === null) return `${name} ${way}${speed(change)}`;
   const how = rateMm.now > rateMm.old ? '速く' : '遅く';
@@ -86,46 +59,34 @@ function spacing(it: Spacing): string {
   }
 }
 
-function manner(name: string, value: MannerValue, t: SentenceFormat): string {
-  switch (name) {
+function moveManner(change: ChangeOf<'move-manner'>, value: MannerValue, t: SentenceFormat): string {
+  switch (change.manner) {
     case 'kind':
       return value === 'pan' ? 'PAN' : 'T.U/T.B';
     case 'ticks':
       return value ? '目盛りあり' : '目盛りなし';
-    case 'ratios':
-      return value ? '等比' : '等差';
-    case 'quick':
-      return value ? 'クイック' : '通常';
     case 'on':
       return `${value}コマ打ち`;
-    case 'carry':
-      return value === '' ? '付けなし' : `${value}付け`;
     case 'levels':
-      return value === '' ? 'セルなし' : `セル${value}`;
-    case 'sense':
-      return value === 'cw' ? '右回り' : '左回り';
-    case 'sideways':
-      return value ? '横' : '縦';
-    case 'loop':
-      return value === null ? 'ループなし' : `ループ ${value} mm`;
-    case 'about':
-      return value === null ? '中心は作画の中央' : `中心 ${value}`;
-    case 'size':
-      return `${String(value).replace('>', '→')} mm`;
-    case 'period':
-      return `周期 ${t.length(Number(value))}`;
+      return levels(value);
+    default:
+      return t.parameter(change, value);
+  }
+}
+
+const levels = (value: MannerValue): string => (value === '' ? 'セルなし' : `セル${value}`);
+
+function lightManner(name: LightManner, value: MannerValue, t: SentenceFormat): string {
+  switch (name) {
+    case 'levels':
+      return levels(value);
     case 'length':
       return t.length(Number(value));
     case 'white':
       return value ? '白' : '黒';
     case 'text':
       return quoted(String(value), t);
-    case 'direction':
-      return (
-        ({ left: '左', right: '右', up: '上', down: '下' } as Record<string, string>)[String(value)] ??
-        String(value)
-      );
-    default:
+    case 'shares':
       return String(value).replace('>', '→');
   }
 }
@@ -155,28 +116,28 @@ export const camera = {
     `フレーム${field} ${now > old ? '大きく' : '小さく'}：${figure(percent.now)}% ${figure(now)} mm${was(`${figure(percent.old)}% ${figure(old)} mm`)}`,
   'field-turned': ({ field, old, now }) => `フレーム${field} 傾き ${figure(now)}°${was(`${figure(old)}°`)}`,
   fix: ({ old, now }) => `FIX ${now}${was(old)}`,
-  'move-added': (change, t) => `${moveName(change)} 追加：${range(change.frames, t)}`,
-  'move-dropped': (change, t) => `${moveName(change)} 削除${was(range(change.frames, t))}`,
+  'move-added': (change, t) => `${t.move(change)} 追加：${range(change.frames, t)}`,
+  'move-dropped': (change, t) => `${t.move(change)} 削除${was(range(change.frames, t))}`,
   'move-time': moveTime,
   'move-way': moveWay,
   'move-route': (change, t) => {
     const { old, now } = change.frames;
     const times = old.from === now.from && old.to === now.to ? '' : `：${range(now, t)}${was(range(old, t))}`;
-    return `${moveName(change)}${was(change.old.join('→'))}${times}${speed(change)}`;
+    return `${t.move(change)}${was(change.old.join('→'))}${times}${speed(change)}`;
   },
-  'mark-moved': (change) =>
-    `${moveName(change)}：${change.mark} ${by(change.by)}、${at(change.now)}${was(at(change.old))}`,
-  'move-spacing': (change) =>
-    `${moveName(change)}${legOf(change)}：${spacing(change.now)}${was(spacing(change.old))}${speed(change)}`,
+  'mark-moved': (change, t) =>
+    `${t.move(change)}：${change.mark} ${by(change.by)}、${at(change.now)}${was(at(change.old))}`,
+  'move-spacing': (change, t) =>
+    `${t.move(change)}${legOf(change)}：${spacing(change.now)}${was(spacing(change.old))}${speed(change)}`,
   'move-manner': (change, t) =>
-    `${moveName(change)}：${manner(change.manner, change.now, t)}${was(manner(change.manner, change.old, t))}`,
+    `${t.move(change)}：${moveManner(change, change.now, t)}${was(moveManner(change, change.old, t))}`,
   'light-added': (change, t) => `${lightName(change, t)} 追加：${range(change.frames, t)}`,
   'light-dropped': (change, t) => `${lightName(change, t)} 削除${was(range(change.frames, t))}`,
   'light-time': (change, t) => timed(lightName(change, t), change.frames, t),
   'light-manner': (change, t) => {
-    const old = manner(change.manner, change.old, t);
+    const old = lightManner(change.manner, change.old, t);
     // What its name says is not said again.
     if (change.manner === 'text' || change.manner === 'levels') return `${lightName(change, t)}${was(old)}`;
-    return `${lightName(change, t)}：${manner(change.manner, change.now, t)}${was(old)}`;
+    return `${lightName(change, t)}：${lightManner(change.manner, change.now, t)}${was(old)}`;
   },
 } satisfies Partial<ChangeSentences>;

@@ -13,6 +13,7 @@ const {
   FULL,
   frame,
   length,
+  move,
   number,
   OPTIONS,
   span,
@@ -24,9 +25,9 @@ const {
 } = nodes;
 
 const pan = (from: string, a: number, end: string, b: number, options = OPTIONS): CameraStatement =>
-  state({ kind: 'pan', from: stop(word(from), a), legs: [to(word(end), b)], options });
+  move({ kind: 'pan', from: stop(word(from), a), legs: [to(word(end), b)], options });
 const truck = (legs: ReturnType<typeof to<ReturnType<typeof word>>>[], quick = false): CameraStatement =>
-  state({ kind: 'truck', quick: quick ? span() : null, from: stop(word('full'), 1), legs, options: OPTIONS });
+  move({ kind: 'truck', parts: quick ? { quick: span() } : {}, from: stop(word('full'), 1), legs });
 const pull = (
   mm: number,
   form: 'rate' | 'distance',
@@ -34,14 +35,11 @@ const pull = (
   last: number | null,
   more = {},
 ): CameraStatement =>
-  state({
+  move({
     kind: 'pull',
     levels: words('BG'),
-    direction: { form: 'word', word: 'left', span: span() },
-    way: { form, mm, span: span() },
+    parts: { direction: { form: 'word', word: 'left', span: span() }, way: { form, mm, span: span() } },
     range: during(from, last),
-    spacing: [],
-    options: OPTIONS,
     ...more,
   });
 const overlap = (way: 'in' | 'out', frames: number): CameraStatement =>
@@ -120,23 +118,29 @@ describe('moves', () => {
 
   it('with `@` rest on their first frame; ranges have moved on it', () => {
     expect(first<'pan'>(pan('full', 24, 'A', 48)).legs[0]).toMatchObject({ start: 24, end: 48 });
-    expect(first<'pull'>(pull(3, 'rate', 1, 24))).toMatchObject({ start: 0, end: 24 });
-    expect(first<'pull'>(pull(3, 'rate', 25, null))).toMatchObject({ start: 24, end: 48 });
+    expect(first<'pull'>(pull(3, 'rate', 1, 24)).legs[0]).toMatchObject({ start: 0, end: 24 });
+    expect(first<'pull'>(pull(3, 'rate', 25, null)).legs[0]).toMatchObject({ start: 24, end: 48 });
   });
 
   it('of a rate go rate x frames; ramps take half of theirs; a distance is kept', () => {
     // 3 mm/f 1..5+0 is 360 mm; with ramps of 6 and 12 the constant speed runs for 120 - 9 frames.
-    expect(first<'pull'>(pull(3, 'rate', 1, 24)).way).toEqual({ distanceMm: 72, rateMm: 3 });
+    expect(first<'pull'>(pull(3, 'rate', 1, 24)).parameters.way).toEqual({ distanceMm: 72, rateMm: 3 });
     const eased = { spacing: [ease(6, 12)] };
-    expect(first<'pull'>(pull(3, 'rate', 1, 24, eased)).way).toEqual({ distanceMm: 45, rateMm: 3 });
-    expect(first<'pull'>(pull(72, 'distance', 1, 24, eased)).way).toEqual({ distanceMm: 72, rateMm: null });
+    expect(first<'pull'>(pull(3, 'rate', 1, 24, eased)).parameters.way).toEqual({
+      distanceMm: 45,
+      rateMm: 3,
+    });
+    expect(first<'pull'>(pull(72, 'distance', 1, 24, eased)).parameters.way).toEqual({
+      distanceMm: 72,
+      rateMm: null,
+    });
     const solved = solve(bound([pull(3, 'rate', 1, 24, eased)]).shot).camera.moves[0]!;
     expect(solved.graduations[10]!.stepMm).toBeCloseTo(3, 12);
   });
 
   it('chain their legs', () => {
     const legs = [to(word('A'), 24), to(word('full'), 48)];
-    const chained = state({ kind: 'pan', from: stop(word('full'), 1), legs, options: OPTIONS });
+    const chained = move({ kind: 'pan', from: stop(word('full'), 1), legs });
     expect(first<'pan'>(chained).legs.map(({ start, end, from }) => [from.name, start, end])).toEqual([
       ['full', 1, 24],
       ['A', 24, 48],
@@ -145,7 +149,7 @@ describe('moves', () => {
 
   it('turn clockwise or the other way, and must say which', () => {
     const turn = (sense: 'cw' | 'ccw' | null): CameraStatement =>
-      state({
+      move({
         kind: 'turn',
         levels: words('A'),
         from: stop(number(0), 1),
@@ -163,7 +167,7 @@ describe('moves', () => {
   });
 
   it('scale in percent, sway by a period, shake evenly unless told otherwise, slide along their marks', () => {
-    const scaled = state({
+    const scaled = move({
       kind: 'levelTruck',
       levels: words('A'),
       from: stop(number(100), 1),
@@ -171,35 +175,35 @@ describe('moves', () => {
       options: { ...OPTIONS, about: { xMm: 10, yMm: 20, span: span() } },
     });
     expect(first<'levelTruck'>(scaled)).toMatchObject({
+      target: { camera: false, levels: ['A'] },
       legs: [{ from: 1, to: 1.4 }],
-      about: { xMm: 10, yMm: 20 },
+      parameters: { ratios: false, about: { xMm: 10, yMm: 20 } },
     });
-    const roll = state({
+    const roll = move({
       kind: 'roll',
       levels: words('A'),
-      sizeMm: number(5),
+      parts: { size: number(5), every: length(36) },
       range: during(1, 48),
-      every: length(36),
-      spacing: [],
-      options: OPTIONS,
     });
-    expect(first<'roll'>(roll)).toMatchObject({ sizeMm: 5, periodFrames: 36, frames: { from: 1, to: 48 } });
-    const shake = state({
+    expect(first<'roll'>(roll)).toMatchObject({
+      parameters: { size: 5, period: 36, sideways: false },
+      legs: [{ start: 0, end: 48 }],
+    });
+    const shake = move({
       kind: 'shake',
-      fromMm: number(3),
-      toMm: null,
+      parts: { size: number(3) },
       range: during(5, 9),
-      spacing: [],
-      options: OPTIONS,
     });
-    expect(first<'shake'>(shake)).toMatchObject({ fromMm: 3, toMm: 3, frames: { from: 5, to: 9 } });
+    expect(first<'shake'>(shake)).toMatchObject({
+      parameters: { size: { fromMm: 3, toMm: 3 } },
+      legs: [{ start: 4, end: 9 }],
+    });
     const mark = (label: string, xMm: number) => ({ label: word(label), xMm, yMm: 0, span: span() });
-    const slide = state({
+    const slide = move({
       kind: 'slide',
       levels: words('A'),
       from: stop(mark('ア', 0), 1),
       legs: [to(mark('エ', -9), 9)],
-      options: OPTIONS,
     });
     expect(first<'slide'>(slide).legs[0]!.to).toEqual({ label: 'エ', xMm: -9, yMm: 0 });
   });
@@ -208,7 +212,7 @@ describe('moves', () => {
     const quick = truck([to(word('S'), 24, fair(10, 60))], true);
     const S = field('S', { form: 'percent', percent: 60 });
     expect(bound([S, quick]).camera.moves[0]).toMatchObject({
-      quick: true,
+      parameters: { quick: true },
       legs: [{ spacing: { form: 'fair', mark: 'ア', frame: 10, share: 0.6 } }],
     });
     expect(bound([S, truck([to(word('S'), 24)], true)]).codes).toContain('quick-without-fairing');
@@ -224,7 +228,7 @@ describe('moves', () => {
       ],
       span: span(),
     } as const;
-    expect(first<'pull'>(pull(7, 'distance', 1, 4, { spacing: [spacing] })).spacing).toEqual({
+    expect(first<'pull'>(pull(7, 'distance', 1, 4, { spacing: [spacing] })).legs[0]!.spacing).toEqual({
       form: 'steps',
       mm: [2, 2, 2, 1],
     });
@@ -249,7 +253,7 @@ describe('moves', () => {
     expect(bound([pull(3, 'rate', 1, 24, { levels: words('Q') })]).codes).toContain('unknown-level');
     const twice = bound([pull(3, 'rate', 1, 24, { levels: words('A', 'A', 'BG') })]);
     expect(twice.codes).toContain('level-repeated');
-    expect(twice.camera.moves[0]).toMatchObject({ levels: ['A', 'BG'] });
+    expect(twice.camera.moves[0]).toMatchObject({ target: { levels: ['A', 'BG'] } });
     const stacked = { text: 'cut 1\ntime 2+0\nstack A\nA: 1..\n' };
     expect(bound([pull(3, 'rate', 1, 24)], stacked).codes).toContain('unknown-level');
   });

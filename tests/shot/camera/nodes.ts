@@ -9,6 +9,7 @@ import type {
   FieldSize,
   LegEnd,
   MoveOptions,
+  MoveStatement,
   SpacingNode,
   Stop,
 } from '../../../src/language/tree-camera.js';
@@ -53,6 +54,20 @@ export const OPTIONS: MoveOptions = {
   loop: null,
   sideways: null,
 };
+
+/** A move; what is not said of it is not there. */
+export const move = (said: Partial<MoveStatement> & Pick<MoveStatement, 'kind'>): MoveStatement => ({
+  levels: [],
+  parts: {},
+  from: null,
+  legs: [],
+  range: null,
+  spacing: [],
+  options: OPTIONS,
+  word: span(),
+  span: span(),
+  ...said,
+});
 
 export const stop = <P>(value: P, at: number): Stop<P> => ({ value, at: frame(at), span: span() });
 export const to = <P>(value: P, at: number, ...spacing: SpacingNode[]): LegEnd<P> => ({

@@ -34,7 +34,7 @@ describe('numbers that make no sense', () => {
     ['a pull of no length', pull(['L'], 'left', NAN, 1, 9)],
     ['a pull of kilometres', pull(['L'], 'left', 1e9, 1, 9)],
     ['a pull nowhere', pull(['L'], NAN, 9, 1, 9)],
-    ['a loop of nothing', pull(['L'], 'left', 9, 1, 9, { loopMm: 0 })],
+    ['a loop of nothing', pull(['L'], 'left', 9, 1, 9, { loop: 0 })],
     ['a follow of kilometres', follow(['L'], 'left', 1e9, 1, 9)],
     ['a slide to nowhere', slide(['L'], [leg(at(0, 0), 1, at(NAN, 0), 9)])],
     ['a level scaled to nothing', scale(['L'], [leg(1, 1, 0, 9)])],
@@ -89,11 +89,11 @@ describe('random cameras', () => {
   const ranged = fc.tuple(wild, wild, frame, frame, spacing, wild);
   const move: fc.Arbitrary<Move> = fc.oneof(
     legs(fields).map((all) => pan(all, { carry: ['L'] })),
-    fc.tuple(legs(fields), fc.boolean()).map(([all, log]) => truck(all, { log })),
-    ranged.map(([way, mm, a, b, s, loopMm]) => pull(['L', 'L'], way, mm, a, b, { spacing: s, loopMm })),
+    fc.tuple(legs(fields), fc.boolean()).map(([all, log]) => truck(all, { ratios: log })),
+    ranged.map(([way, mm, a, b, s, loopMm]) => pull(['L', 'L'], way, mm, a, b, { spacing: s, loop: loopMm })),
     ranged.map(([way, mm, a, b, s]) => follow(['L', 'M'], way, mm, a, b, { spacing: s })),
     legs(places).map((all) => slide(['L', 'M'], all)),
-    fc.tuple(legs(wild), about, fc.boolean()).map(([all, q, log]) => scale(['L'], all, q, { log })),
+    fc.tuple(legs(wild), about, fc.boolean()).map(([all, q, log]) => scale(['L'], all, q, { ratios: log })),
     fc.tuple(legs(wild), about).map(([all, q]) => turn(['L'], all, q)),
     ranged.map(([from, to, a, b]) => shake(from, to, a, b)),
     ranged.map(([size, period, a, b]) => roll(['L'], size, a, b, period)),

@@ -2,6 +2,8 @@
 
 import type { Span } from '../../../src/language/diagnostic.js';
 import { messageOf } from '../../../src/language/message.js';
+import { fieldLegs, kindOf } from '../../../src/shot/camera/move-facts.js';
+import type { ParametersOf } from '../../../src/shot/camera/move-kinds.js';
 import type {
   Camera,
   Direction,
@@ -9,8 +11,10 @@ import type {
   Leg,
   Light,
   Move,
+  MoveKind,
   MoveOf,
   Place,
+  Point,
   Spacing,
 } from '../../../src/shot/camera.js';
 import { defaults, type Settings } from '../../../src/shot/settings.js';
@@ -35,15 +39,32 @@ export function leg<P>(from: P, start: number, to: P, end: number, spacing: Spac
   return { from, to, start, end, spacing, span: span() };
 }
 
-const moved = () => ({ span: span(), on: 1, ticks: false });
+/** What may be set besides: of a move, and of its parameters. */
+type More<K extends MoveKind> = Partial<Pick<MoveOf<K>, 'on' | 'ticks'> & ParametersOf<K>>;
 
-export function pan(legs: readonly Leg<Field>[], more: Partial<MoveOf<'pan'>> = {}): Move {
-  return { ...moved(), kind: 'pan', legs, carry: [], ...more };
+function made<K extends MoveKind>(
+  kind: K,
+  levels: readonly string[],
+  legs: MoveOf<K>['legs'],
+  parameters: ParametersOf<K>,
+  more: More<K>,
+): Move {
+  const { on = 1, ticks = false, ...other }: { on?: number; ticks?: boolean } = more;
+  const target = { camera: kindOf({ kind }).target === 'camera', levels };
+  const move = { kind, target, legs, on, ticks, parameters: { ...parameters, ...other }, span: span() };
+  return move as unknown as Move;
 }
 
-export function truck(legs: readonly Leg<Field>[], more: Partial<MoveOf<'truck'>> = {}): Move {
-  return { ...moved(), kind: 'truck', quick: false, log: false, legs, carry: [], ...more };
-}
+/** Frames from..to, as the text has it: the first of them has moved. */
+const during = (from: number, to: number, spacing: Spacing = LINEAR): [Leg<null>] => [
+  leg(null, from - 1, null, to, spacing),
+];
+
+export const pan = (legs: readonly Leg<Field>[], more: More<'pan'> = {}): Move =>
+  made('pan', [], legs, { carry: [] }, more);
+
+export const truck = (legs: readonly Leg<Field>[], more: More<'truck'> = {}): Move =>
+  made('truck', [], legs, { quick: false, ratios: false, carry: [] }, more);
 
 export const DIRECTIONS = { right: 0, up: 90, left: 180, down: 270 } as const;
 
@@ -51,22 +72,18 @@ export function direction(word: keyof typeof DIRECTIONS | number): Direction {
   return typeof word === 'number' ? { degrees: word, word: 'angle' } : { degrees: DIRECTIONS[word], word };
 }
 
-/** Frames from..to, as the text has it: the first of them has moved. */
+type Spread = { readonly spacing?: Spacing };
+
 export function pull(
   levels: readonly string[],
   way: keyof typeof DIRECTIONS | number,
   distanceMm: number,
   from: number,
   to: number,
-  more: Partial<MoveOf<'pull'>> = {},
+  { spacing, ...more }: More<'pull'> & Spread = {},
 ): Move {
-  const common = {
-    direction: direction(way),
-    way: { distanceMm, rateMm: null },
-    spacing: LINEAR,
-    loopMm: null,
-  };
-  return { ...moved(), kind: 'pull', levels, start: from - 1, end: to, ...common, ...more };
+  const parameters = { direction: direction(way), way: { distanceMm, rateMm: null }, loop: null };
+  return made('pull', levels, during(from, to, spacing), parameters, more);
 }
 
 export function follow(
@@ -75,69 +92,50 @@ export function follow(
   distanceMm: number,
   from: number,
   to: number,
-  more: Partial<MoveOf<'follow'>> = {},
+  { spacing, ...more }: More<'follow'> & Spread = {},
 ): Move {
-  const common = { direction: direction(way), way: { distanceMm, rateMm: null }, spacing: LINEAR };
-  return { ...moved(), kind: 'follow', levels, start: from - 1, end: to, ...common, ...more };
+  const parameters = { direction: direction(way), way: { distanceMm, rateMm: null } };
+  return made('follow', levels, during(from, to, spacing), parameters, more);
 }
 
 export const at = (xMm: number, yMm: number, label = ''): Place => ({ xMm, yMm, label });
 
-export function slide(
+export const slide = (
   levels: readonly string[],
   legs: readonly Leg<Place>[],
-  more: Partial<MoveOf<'slide'>> = {},
-): Move {
-  return { ...moved(), kind: 'slide', levels, legs, ...more };
-}
+  more: More<'slide'> = {},
+): Move => made('slide', levels, legs, {}, more);
 
-export function scale(
+export const scale = (
   levels: readonly string[],
   legs: readonly Leg<number>[],
-  about: { xMm: number; yMm: number } | null = null,
-  more: Partial<MoveOf<'levelTruck'>> = {},
-): Move {
-  return { ...moved(), kind: 'levelTruck', levels, legs, about, log: false, ...more };
-}
+  about: Point | null = null,
+  more: More<'levelTruck'> = {},
+): Move => made('levelTruck', levels, legs, { about, ratios: false }, more);
 
-export function turn(
+export const turn = (
   levels: readonly string[],
   legs: readonly Leg<number>[],
-  about: { xMm: number; yMm: number } | null = null,
-  more: Partial<MoveOf<'turn'>> = {},
-): Move {
-  return { ...moved(), kind: 'turn', sense: 'cw', levels, legs, about, ...more };
-}
+  about: Point | null = null,
+  more: More<'turn'> = {},
+): Move => made('turn', levels, legs, { sense: 'cw', about }, more);
 
-export function shake(
+export const shake = (
   fromMm: number,
   toMm: number,
   from: number,
   to: number,
-  more: Partial<MoveOf<'shake'>> = {},
-): Move {
-  return { ...moved(), kind: 'shake', fromMm, toMm, frames: { from, to }, sideways: false, ...more };
-}
+  more: More<'shake'> = {},
+): Move => made('shake', [], during(from, to), { size: { fromMm, toMm }, sideways: false }, more);
 
-export function roll(
+export const roll = (
   levels: readonly string[],
-  sizeMm: number,
+  size: number,
   from: number,
   to: number,
-  periodFrames: number,
-  more: Partial<MoveOf<'roll'>> = {},
-): Move {
-  return {
-    ...moved(),
-    kind: 'roll',
-    levels,
-    sizeMm,
-    frames: { from, to },
-    periodFrames,
-    sideways: false,
-    ...more,
-  };
-}
+  period: number,
+  more: More<'roll'> = {},
+): Move => made('roll', levels, during(from, to), { size, period, sideways: false }, more);
 
 export function level(name: string, more: Partial<CameraLevel> = {}): CameraLevel {
   return {
@@ -167,11 +165,9 @@ export interface Scene {
 
 /** The camera rests where its first move starts, else on the standard field. */
 export function cameraOf({ moves = [], light = [], flashing = [], fields, rest }: Scene): Camera {
-  const first = moves.find((move) => move.kind === 'pan' || move.kind === 'truck');
-  const start = first && (first.kind === 'pan' || first.kind === 'truck') ? first.legs[0]!.from : FULL;
-  const all = moves.flatMap((move) =>
-    move.kind === 'pan' || move.kind === 'truck' ? move.legs.flatMap((each) => [each.from, each.to]) : [],
-  );
+  const legs = moves.flatMap(fieldLegs);
+  const all = legs.flatMap(({ from, to }) => [from, to]);
+  const start = all[0] ?? FULL;
   return { fields: fields ?? [...new Set(all)], rest: rest ?? start, moves, light, flashing };
 }
 

@@ -231,8 +231,8 @@ describe('levels', () => {
   });
 
   it('loop along their length, at least as long as the field, as one loop', () => {
-    const loops = (loopMm: number, way: number, more: Partial<Parameters<typeof level>[1]> = {}) =>
-      solved({ levels: [level('BG', more)], moves: [pull(['BG'], way, 700, 1, 48, { loopMm })] });
+    const loops = (loop: number, way: number, more: Partial<Parameters<typeof level>[1]> = {}) =>
+      solved({ levels: [level('BG', more)], moves: [pull(['BG'], way, 700, 1, 48, { loop })] });
     const { solved: s, diagnostics } = loops(420, 0, { sizeMm: { widthMm: 420, heightMm: 150 } });
     expect(s.artwork.get('BG')).toMatchObject({ loop: { lengthMm: 420, axis: 'x' }, edge: null });
     expect(s.artwork.get('BG')!.needed!.width).toBeCloseTo(build.W, 10);
@@ -243,7 +243,7 @@ describe('levels', () => {
     expect(found(420, 0, { sizeMm: { widthMm: 400, heightMm: 150 } })).toContain('loop-short');
     expect(found(420, 90)).not.toContain('loop-askew');
     expect(found(420, 30)).toContain('loop-askew');
-    const two = [pull(['BG'], 0, 9, 1, 9, { loopMm: 300 }), pull(['BG'], 0, 9, 10, 19, { loopMm: 400 })];
+    const two = [pull(['BG'], 0, 9, 1, 9, { loop: 300 }), pull(['BG'], 0, 9, 10, 19, { loop: 400 })];
     expect(codes({ moves: two })).toContain('loop-two');
   });
 });

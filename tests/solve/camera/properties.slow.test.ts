@@ -85,7 +85,7 @@ describe('a move reversed in time', () => {
         const P = field('P', { ...p, widthMm: 90 });
         const Q = field('Q', { ...q, widthMm: 200 });
         const positions = (from: Field, to: Field, s: Spacing) =>
-          solved({ length: 40, moves: [truck([leg(from, 8, to, 32, s)], { log })] }).solved.frames;
+          solved({ length: 40, moves: [truck([leg(from, 8, to, 32, s)], { ratios: log })] }).solved.frames;
         // Graduations by hand are no matter of trucks, but their progress is the same.
         const there = positions(P, Q, spacing);
         const back = positions(Q, P, backwards(spacing));

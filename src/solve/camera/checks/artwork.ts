@@ -1,6 +1,7 @@
 /** Edges of artwork that come into the picture, and loops that are too short or do not lie along the paper. */
 
 import { diagnose, type Fix, type Report } from '../../../language/diagnostic.js';
+import { endOf, startOf } from '../../../shot/camera/move-facts.js';
 import type { MoveOf } from '../../../shot/camera.js';
 import type { CameraLevel } from '../context.js';
 import type { Loop } from '../coverage.js';
@@ -114,7 +115,8 @@ export function loopOf(
   let loop: Loop | null = null;
   let first: MoveOf<'pull'> | null = null;
   for (const pull of pulls) {
-    if (pull.loopMm === null || !pull.levels.includes(level.name)) continue;
+    const lengthMm = pull.parameters.loop;
+    if (lengthMm === null || !pull.target.levels.includes(level.name)) continue;
     const axis = axisOf(pull, tracks, stage);
     if (!axis) {
       report(
@@ -126,18 +128,18 @@ export function loopOf(
       );
       return null;
     }
-    if (loop && first && (loop.lengthMm !== pull.loopMm || loop.axis !== axis)) {
+    if (loop && first && (loop.lengthMm !== lengthMm || loop.axis !== axis)) {
       report(
         diagnose(
           'loop-two',
           pull.span,
-          `${level.name} is painted as one loop, but this pull says ${millimetres(pull.loopMm)} mm along its ${axis === 'x' ? 'length' : 'height'} where another says ${millimetres(loop.lengthMm)} mm along its ${loop.axis === 'x' ? 'length' : 'height'}.`,
+          `${level.name} is painted as one loop, but this pull says ${millimetres(lengthMm)} mm along its ${axis === 'x' ? 'length' : 'height'} where another says ${millimetres(loop.lengthMm)} mm along its ${loop.axis === 'x' ? 'length' : 'height'}.`,
           { notes: [{ message: 'The other pull.', span: first.span }] },
         ),
       );
       return loop;
     }
-    loop = { lengthMm: pull.loopMm, axis };
+    loop = { lengthMm, axis };
     first = pull;
   }
   return loop;
@@ -145,12 +147,12 @@ export function loopOf(
 
 /** Along which of the level's own axes a pull runs, throughout; null: along neither. */
 function axisOf(pull: MoveOf<'pull'>, tracks: LevelTracks, stage: Stage): 'x' | 'y' | null {
-  const cameraTurn = tracks.level.carry ? 0 : stage.camera.turn[clampFrame(stage, pull.start + 1)]!;
-  const unit = clockwise(turnOf(-pull.direction.degrees), 1, 0);
+  const cameraTurn = tracks.level.carry ? 0 : stage.camera.turn[clampFrame(stage, startOf(pull) + 1)]!;
+  const unit = clockwise(turnOf(-pull.parameters.direction.degrees), 1, 0);
   const way = clockwise(turnOf(cameraTurn), unit.x, unit.y);
   let axis: 'x' | 'y' | null = null;
-  const last = clampFrame(stage, pull.end);
-  for (let frame = clampFrame(stage, pull.start + 1); frame <= last; frame++) {
+  const last = clampFrame(stage, endOf(pull));
+  for (let frame = clampFrame(stage, startOf(pull) + 1); frame <= last; frame++) {
     const own = counterClockwise(turnOf(tracks.turn[frame]!), way.x, way.y);
     const now = Math.abs(own.y) < 1e-9 ? 'x' : Math.abs(own.x) < 1e-9 ? 'y' : null;
     if (!now || (axis && now !== axis)) return null;

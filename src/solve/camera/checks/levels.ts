@@ -1,27 +1,24 @@
 /** What levels can and cannot do at once: fixed to the camera and moved with it, pulled twice, swayed and left askew. */
 
 import { diagnose, type Report } from '../../../language/diagnostic.js';
+import { endOf, goingAlong, movesOf, rowsOf, startOf } from '../../../shot/camera/move-facts.js';
 import type { Move, MoveOf } from '../../../shot/camera.js';
 import type { CameraContext } from '../context.js';
-import { endOf, startOf } from '../moves.js';
 import { sway } from '../shake.js';
 import { SAME_MM } from '../tracks.js';
 import { millimetres } from '../words.js';
 
 export function checkLevels(moves: readonly Move[], context: CameraContext, report: Report): void {
-  const pulls: MoveOf<'pull'>[] = [];
-  for (const move of moves) {
-    carried(move, context, report);
-    if (move.kind === 'roll') unrest(move, report);
-    if (move.kind !== 'pull') continue;
-    for (const before of pulls) alongEachOther(move, before, report);
-    pulls.push(move);
-  }
+  for (const move of moves) carried(move, context, report);
+  for (const move of movesOf(moves, 'roll')) unrest(move, report);
+  const pulls = movesOf(moves, 'pull');
+  pulls.forEach((move, i) => {
+    for (const before of pulls.slice(0, i)) alongEachOther(move, before, report);
+  });
 }
 
 function carried(move: Move, { levels }: CameraContext, report: Report): void {
-  const names = move.kind === 'follow' ? move.levels : 'carry' in move ? move.carry : [];
-  for (const name of new Set(names)) {
+  for (const name of new Set(goingAlong(move))) {
     const level = levels.find((each) => each.name === name);
     if (!level?.carry) continue;
     report(
@@ -36,9 +33,9 @@ function carried(move: Move, { levels }: CameraContext, report: Report): void {
 }
 
 function alongEachOther(move: MoveOf<'pull'>, before: MoveOf<'pull'>, report: Report): void {
-  const shared = move.levels.find((name) => before.levels.includes(name));
+  const shared = move.target.levels.find((name) => before.target.levels.includes(name));
   if (!shared || startOf(move) >= endOf(before) || startOf(before) >= endOf(move)) return;
-  const apart = Math.abs(move.direction.degrees - before.direction.degrees) % 180;
+  const apart = Math.abs(move.parameters.direction.degrees - before.parameters.direction.degrees) % 180;
   if (Math.min(apart, 180 - apart) > 1e-6) return;
   report(
     diagnose(
@@ -51,16 +48,18 @@ function alongEachOther(move: MoveOf<'pull'>, before: MoveOf<'pull'>, report: Re
 }
 
 function unrest(move: MoveOf<'roll'>, report: Report): void {
-  const off = sway(move, move.frames.to);
+  const { from, to } = rowsOf(move);
+  const off = sway(move, to);
   if (Math.abs(off) <= SAME_MM) return;
-  const frames = move.frames.to - move.frames.from + 1;
-  const whole = (2 * frames) / move.periodFrames;
-  const nearest = Math.max(1, Math.round(whole)) * (move.periodFrames / 2);
+  const frames = to - from + 1;
+  const { period } = move.parameters;
+  const whole = (2 * frames) / period;
+  const nearest = Math.max(1, Math.round(whole)) * (period / 2);
   report(
     diagnose(
       'sway-unrest',
       move.span,
-      `The sway is ${millimetres(Math.abs(off))} mm from rest on its last frame ${move.frames.to}, so ${move.levels.join(', ')} would jump back; ${millimetres(nearest)} frames, a whole number of half sways, would end at rest.`,
+      `The sway is ${millimetres(Math.abs(off))} mm from rest on its last frame ${to}, so ${move.target.levels.join(', ')} would jump back; ${millimetres(nearest)} frames, a whole number of half sways, would end at rest.`,
     ),
   );
 }

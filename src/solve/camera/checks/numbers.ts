@@ -1,8 +1,10 @@
 /** Numbers that make no sense. A move that has one is left out of what is solved, so that nothing after it can go wrong. */
 
 import { diagnose, type Report, type Span } from '../../../language/diagnostic.js';
-import type { Field, Move } from '../../../shot/camera.js';
-import { legsOf } from '../moves.js';
+import { fieldLegs, type Given, kindOf, parametersOf } from '../../../shot/camera/move-facts.js';
+import type { LegForm, LegForms } from '../../../shot/camera/move-kinds.js';
+import type { Form, Parameter } from '../../../shot/camera/parameters.js';
+import type { Field, Leg, Move, Point } from '../../../shot/camera.js';
 
 /** Nothing on paper is longer than a hundred metres; beyond that a number is a slip of the hand. */
 const LONGEST_MM = 100_000;
@@ -55,11 +57,9 @@ export function checkFieldNumbers(field: Field, report: Report): boolean {
 
 /** `broken`: fields whose own numbers were reported already. */
 export function checkMoveNumbers(move: Move, broken: ReadonlySet<Field>, report: Report): boolean {
-  const usable =
-    'legs' in move ? move.legs.every((leg) => ends(leg).every((end) => !isField(end, broken))) : true;
-  const values = valuesOf(move);
+  const usable = fieldLegs(move).every(({ from, to }) => !broken.has(from) && !broken.has(to));
   const on: Value = { what: '`on`', value: move.on, rule: 'frames', span: move.span };
-  const timed = legsOf(move).map((leg) => {
+  const timed = move.legs.map((leg) => {
     if (leg.end > leg.start) return true;
     report(
       diagnose(
@@ -70,60 +70,60 @@ export function checkMoveNumbers(move: Move, broken: ReadonlySet<Field>, report:
     );
     return false;
   });
-  return checkAll([...values, on], report) && usable && timed.every((fine) => fine);
+  return checkAll([...valuesOf(move), on], report) && usable && timed.every((fine) => fine);
 }
 
-const ends = (leg: { readonly from: unknown; readonly to: unknown }) => [leg.from, leg.to];
-const isField = (end: unknown, broken: ReadonlySet<Field>) => broken.has(end as Field);
-
 function valuesOf(move: Move): Value[] {
-  const { span } = move;
-  switch (move.kind) {
-    case 'pan':
-    case 'truck':
-      return [];
-    case 'pull':
-    case 'follow': {
-      const values: Value[] = [
-        { what: 'The way in mm', value: move.way.distanceMm, rule: 'length', span },
-        { what: 'The direction in degrees', value: move.direction.degrees, rule: 'degrees', span },
-      ];
-      if (move.kind === 'pull' && move.loopMm !== null) {
-        values.push({ what: 'The length of the loop in mm', value: move.loopMm, rule: 'size', span });
-      }
-      return values;
-    }
-    case 'slide':
-      return move.legs.flatMap((leg) =>
-        [leg.from, leg.to].flatMap((place): Value[] => [
-          { what: 'The place to the right in mm', value: place.xMm, rule: 'length', span: leg.span },
-          { what: 'The place upwards in mm', value: place.yMm, rule: 'length', span: leg.span },
-        ]),
-      );
-    case 'levelTruck':
-    case 'turn': {
-      const rule = move.kind === 'turn' ? 'degrees' : 'scale';
-      const what = move.kind === 'turn' ? 'The turn in degrees' : 'The scale (1 is 100 %)';
-      const values = move.legs.flatMap((leg): Value[] => [
-        { what, value: leg.from, rule, span: leg.span },
-        { what, value: leg.to, rule, span: leg.span },
-      ]);
-      const { about } = move;
-      if (about) {
-        values.push({ what: 'The point to the right in mm', value: about.xMm, rule: 'length', span });
-        values.push({ what: 'The point upwards in mm', value: about.yMm, rule: 'length', span });
-      }
-      return values;
-    }
-    case 'shake':
-      return [
-        { what: 'The swing in mm', value: move.fromMm, rule: 'length', span },
-        { what: 'The last swing in mm', value: move.toMm, rule: 'length', span },
-      ];
-    case 'roll':
-      return [
-        { what: 'The sway in mm', value: move.sizeMm, rule: 'length', span },
-        { what: 'The time of one sway in frames', value: move.periodFrames, rule: 'frames', span },
-      ];
-  }
+  const ends = OF_ENDS[kindOf(move).legs] as (end: unknown) => Plain[];
+  const legs: readonly Leg<unknown>[] = move.legs;
+  return [
+    ...legs.flatMap((leg) =>
+      [leg.from, leg.to].flatMap((end) => ends(end).map((value) => ({ ...value, span: leg.span }))),
+    ),
+    ...parametersOf(move).flatMap((given) =>
+      ofParameter(given).map((value) => ({ ...value, span: move.span })),
+    ),
+  ];
+}
+
+type Plain = Omit<Value, 'span'>;
+
+const ofPoint = (what: string, { xMm, yMm }: Point): Plain[] => [
+  { what: `The ${what} to the right in mm`, value: xMm, rule: 'length' },
+  { what: `The ${what} upwards in mm`, value: yMm, rule: 'length' },
+];
+
+/** Numbers at the ends of a leg; those of fields are checked with the fields. */
+const OF_ENDS: { readonly [L in LegForm]: (end: LegForms[L]) => Plain[] } = {
+  field: () => [],
+  place: (place) => ofPoint('place', place),
+  scale: (value) => [{ what: 'The scale (1 is 100 %)', value, rule: 'scale' }],
+  angle: (value) => [{ what: 'The turn in degrees', value, rule: 'degrees' }],
+  way: () => [],
+  swing: () => [],
+};
+
+const RULES = { mm: 'length', degrees: 'degrees', frames: 'frames' } as const;
+
+type Numbers = {
+  readonly [F in Form]: (value: (Given & { readonly form: F })['value'], parameter: Parameter<F>) => Plain[];
+};
+
+const OF_PARAMETERS: Numbers = {
+  flag: () => [],
+  levels: () => [],
+  sense: () => [],
+  direction: ({ degrees }) => [{ what: 'The direction in degrees', value: degrees, rule: 'degrees' }],
+  way: ({ distanceMm }) => [{ what: 'The way in mm', value: distanceMm, rule: 'length' }],
+  swing: ({ fromMm, toMm }) => [
+    { what: 'The swing in mm', value: fromMm, rule: 'length' },
+    { what: 'The last swing in mm', value: toMm, rule: 'length' },
+  ],
+  measure: (value, { what, unit }) => [{ what: `The ${what} in ${unit}`, value, rule: RULES[unit] }],
+  loop: (value) => (value === null ? [] : [{ what: 'The length of the loop in mm', value, rule: 'size' }]),
+  point: (point) => (point ? ofPoint('point', point) : []),
+};
+
+function ofParameter({ form, value, parameter }: Given): Plain[] {
+  return (OF_PARAMETERS[form] as (value: unknown, parameter: unknown) => Plain[])(value, parameter);
 }

@@ -1,15 +1,17 @@
 /** Sizes of fields: a pan keeps them, a truck changes them; and where the speed jumps between two legs. */
 
 import { diagnose, type Fix, type Report } from '../../../language/diagnostic.js';
-import type { Move } from '../../../shot/camera.js';
+import { kindOf, movesOf } from '../../../shot/camera/move-facts.js';
+import type { Move, MoveOf } from '../../../shot/camera.js';
 import { sameWidth } from '../field.js';
 import type { Path, Sample } from '../path.js';
 import { millimetres } from '../words.js';
 
-export function checkSizes(move: Move, report: Report): void {
-  if (move.kind === 'pan') {
+/** Of moves between fields. */
+export function checkSizes(moves: readonly Move[], report: Report): void {
+  for (const move of movesOf(moves, 'pan')) {
     const leg = move.legs.find(({ from, to }) => !sameWidth(from.widthMm, to.widthMm));
-    if (!leg) return;
+    if (!leg) continue;
     const { from, to } = leg;
     report(
       diagnose(
@@ -20,23 +22,23 @@ export function checkSizes(move: Move, report: Report): void {
       ),
     );
   }
-  if (move.kind === 'truck') {
-    if (move.legs.some(({ from, to }) => !sameWidth(from.widthMm, to.widthMm))) return;
+  for (const move of movesOf(moves, 'truck')) {
+    if (move.legs.some(({ from, to }) => !sameWidth(from.widthMm, to.widthMm))) continue;
     const { from, to } = move.legs[0]!;
-    const fix = move.quick || move.log ? {} : { fix: word(move, 'pan') };
+    const { quick, ratios } = move.parameters;
     report(
       diagnose(
         'truck-one-size',
         move.span,
         `Fields ${from.name} and ${to.name} are both ${millimetres(from.widthMm)} mm wide: where the size stays it is a pan.`,
-        fix,
+        quick || ratios ? {} : { fix: word(move, 'pan') },
       ),
     );
   }
 }
 
 /** The statement's first word stands at its start. */
-function word(move: Move, text: 'pan' | 'truck'): Fix {
+function word(move: MoveOf<'pan'> | MoveOf<'truck'>, text: 'pan' | 'truck'): Fix {
   const { file, start } = move.span;
   return {
     title: `write \`${text}\``,
@@ -50,7 +52,7 @@ const SEEN_MM = 0.1;
 
 /** Compares the speeds on both sides of each field passed through: the way in mm, and the growth of the field at its edge. */
 export function checkSpeed(move: Move, path: Path, report: Report): void {
-  if (move.kind !== 'pan' && move.kind !== 'truck' && move.kind !== 'slide') return;
+  if (!kindOf(move).passes) return;
   for (let i = 1; i < path.legs.length; i++) {
     const { start, end, fromLabel } = path.legs[i]!;
     const into = speedAt(path, start, -move.on, start - path.legs[i - 1]!.start);

@@ -1,9 +1,9 @@
 /** Whether what stands behind a leg (ramps, curve, graduations, fairing mark) fits the leg. */
 
 import { diagnose, type Report } from '../../../language/diagnostic.js';
-import type { Move } from '../../../shot/camera.js';
+import { kindOf } from '../../../shot/camera/move-facts.js';
+import type { Leg, Move } from '../../../shot/camera.js';
 import { legWay } from '../graduations.js';
-import { kindOf, type LegView, legsOf } from '../moves.js';
 import type { Path } from '../path.js';
 import { asGoodAsStill, curveFits, cushionOf, easeFits } from '../spacing.js';
 import { SAME_MM } from '../tracks.js';
@@ -11,7 +11,7 @@ import { millimetres, percent, plural } from '../words.js';
 
 /** `path`: the move's own, for the length of its legs. */
 export function checkSpacing(move: Move, path: Path, report: Report): void {
-  legsOf(move).forEach((leg, index) => {
+  move.legs.forEach((leg, index) => {
     const { spacing } = leg;
     const steps = leg.end - leg.start;
     const pathLeg = path.legs[index];
@@ -22,7 +22,11 @@ export function checkSpacing(move: Move, path: Path, report: Report): void {
   });
 }
 
-function curve(leg: LegView, c: { x1: number; y1: number; x2: number; y2: number }, report: Report): void {
+function curve(
+  leg: Leg<unknown>,
+  c: { x1: number; y1: number; x2: number; y2: number },
+  report: Report,
+): void {
   if (curveFits(c)) return;
   report(
     diagnose(
@@ -33,7 +37,12 @@ function curve(leg: LegView, c: { x1: number; y1: number; x2: number; y2: number
   );
 }
 
-function ease(leg: LegView, ramps: { leave: number; arrive: number }, steps: number, report: Report): void {
+function ease(
+  leg: Leg<unknown>,
+  ramps: { leave: number; arrive: number },
+  steps: number,
+  report: Report,
+): void {
   if (easeFits(ramps, steps)) return;
   const { leave, arrive } = ramps;
   report(
@@ -49,7 +58,7 @@ function ease(leg: LegView, ramps: { leave: number; arrive: number }, steps: num
 
 function byHand(
   move: Move,
-  leg: LegView,
+  leg: Leg<unknown>,
   mm: readonly number[],
   steps: number,
   wayMm: number,
@@ -86,7 +95,7 @@ function byHand(
 }
 
 function fairing(
-  leg: LegView,
+  leg: Leg<unknown>,
   fair: { mark: string; frame: number; share: number },
   steps: number,
   report: Report,

@@ -7,10 +7,9 @@
  */
 
 import { diagnose, type Report } from '../../../language/diagnostic.js';
-import type { MoveOf } from '../../../shot/camera.js';
+import { fieldLegs, kindOf } from '../../../shot/camera/move-facts.js';
 import type { CameraContext } from '../context.js';
 import { counterClockwise, turnOf } from '../matrix.js';
-import { kindOf } from '../moves.js';
 import type { Graduation, SolvedMove } from '../solved.js';
 import { frameList, millimetres } from '../words.js';
 
@@ -27,16 +26,17 @@ const JUDDER_SECONDS = 7;
 
 export function checkStrobing(solved: SolvedMove, { fps, settings }: CameraContext, report: Report): void {
   const { move } = solved;
-  if (!kindOf(move).passes) return;
+  const { passes } = kindOf(move);
+  if (!passes) return;
   const { widthMm, heightMm } = settings.field;
-  const steps = move.kind === 'truck' ? inTruck(move, solved, heightMm / widthMm) : inPan(solved);
+  const steps = passes === 'slowest' ? inTruck(solved, heightMm / widthMm) : inPan(solved);
   const least = Math.min(fps / 4, steps.length);
   const strobing = sustained(
     steps,
     ({ share }) => share > STROBES_OVER + 1e-9 && share < SAFE_FROM - 1e-9,
     least,
   );
-  const picture = move.kind === 'truck' ? 'the whole picture' : 'the picture';
+  const picture = passes === 'slowest' ? 'the whole picture' : 'the picture';
   if (strobing.length > 0) {
     const most = fastest(strobing);
     const width = most.mm / most.share;
@@ -87,7 +87,8 @@ function inPan({ graduations, start }: SolvedMove): Passing[] {
 }
 
 /** The slowest point of the picture on each frame of a truck. `ratio`: height of the field over its width. */
-function inTruck({ legs }: MoveOf<'truck'>, { graduations, start }: SolvedMove, ratio: number): Passing[] {
+function inTruck({ move, graduations, start }: SolvedMove, ratio: number): Passing[] {
+  const legs = fieldLegs(move);
   return graduations.flatMap((now, i): Passing[] => {
     const before = graduations[i - 1];
     const leg = legs.findLast((one) => now.frame > one.start);

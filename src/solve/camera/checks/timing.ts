@@ -1,35 +1,25 @@
 /** When moves run: not two of a kind at once, none past the end of the sheet, quick ones quick. */
 
 import { diagnose, type Report } from '../../../language/diagnostic.js';
+import { endOf, kindOf, movesOf, startOf } from '../../../shot/camera/move-facts.js';
 import type { Move } from '../../../shot/camera.js';
+import { moveTitles } from '../../../words/en/moves-en.js';
 import type { CameraContext } from '../context.js';
-import { drives, endOf, kindOf, startOf } from '../moves.js';
+import { drivenBy } from '../moves.js';
 import { plural } from '../words.js';
 
 /** `moves`: in the order of their starts. A move takes frames start+1 … end. */
 export function checkTiming(moves: readonly Move[], context: CameraContext, report: Report): void {
   overlaps(moves, report);
-  for (const move of moves) {
-    pastEnd(move, context, report);
-    quickness(move, context, report);
-  }
+  for (const move of moves) pastEnd(move, context, report);
+  for (const truck of movesOf(moves, 'truck')) if (truck.parameters.quick) quickness(truck, context, report);
 }
-
-const WHAT = {
-  field: 'move of the camera',
-  shake: 'shake',
-  slide: 'slide',
-  pull: 'pull',
-  scale: 'truck',
-  turn: 'turn',
-  sway: 'sway',
-} as const;
 
 function overlaps(moves: readonly Move[], report: Report): void {
   const busy = new Map<string, Move>();
   for (const move of moves) {
     const kind = kindOf(move);
-    for (const key of new Set(drives(move))) {
+    for (const key of new Set(drivenBy(move))) {
       const before = busy.get(key);
       if (kind.alone && before && startOf(move) < endOf(before)) {
         const target = kind.target === 'camera' ? '' : ` of ${key.slice(0, key.indexOf(' '))}`;
@@ -38,7 +28,7 @@ function overlaps(moves: readonly Move[], report: Report): void {
           diagnose(
             'moves-overlap',
             move.span,
-            `Two ${WHAT[kind.quantity].replace(/^(\w+)/, '$1s')}${target} run at once, from frame ${startOf(move) + 1} to frame ${last}.`,
+            `Two ${moveTitles[move.kind].rival.replace(/^(\w+)/, '$1s')}${target} run at once, from frame ${startOf(move) + 1} to frame ${last}.`,
             { notes: [{ message: 'The other one.', span: before.span }] },
           ),
         );
@@ -62,7 +52,6 @@ function pastEnd(move: Move, { length }: CameraContext, report: Report): void {
 
 /** Quick trucks last around a second (common practice); longer than two is a slip or no quick truck. */
 function quickness(move: Move, { fps }: CameraContext, report: Report): void {
-  if (move.kind !== 'truck' || !move.quick) return;
   const frames = endOf(move) - startOf(move);
   if (frames <= 2 * fps) return;
   report(

@@ -1,0 +1,227 @@
+/**
+ * The table of moves: what every stage needs to know of a kind. Where a stage has something of its own to say of each kind (how the
+ * solver drives it, what it is called, its page in the reference), it has a table by `MoveKind` or by `LegForm`, so that a kind
+ * without an entry does not compile.
+ */
+
+import type { MoveKind } from '../../language/tree-camera.js';
+import type { Field, Place } from '../camera.js';
+import type { Form, Parameter, ParameterForms } from './parameters.js';
+import * as parameters from './parameters.js';
+
+/**
+ * What stands at the ends of a leg: a field, a place of a level, a scale (1 is 100 %), or degrees (clockwise positive), each on its
+ * frame; or nothing, where a move runs during `a..b`: along a way, or swinging about where it is.
+ */
+export interface LegForms {
+  readonly field: Field;
+  readonly place: Place;
+  readonly scale: number;
+  readonly angle: number;
+  readonly way: null;
+  readonly swing: null;
+}
+
+export type LegForm = keyof LegForms;
+
+/** A line with bars at both ends; or over it the swings, larger or smaller ones; or a wave with its period in frames. */
+export type MoveSign =
+  | { readonly form: 'line' }
+  | { readonly form: 'zigzag'; readonly fromMm: number; readonly toMm: number }
+  | { readonly form: 'wave'; readonly periodFrames: number };
+
+type Parameters = Readonly<Record<string, Parameter<Form>>>;
+
+export type Values<P> = {
+  readonly [N in keyof P]: P[N] extends Parameter<infer F> ? ParameterForms[F] : never;
+};
+
+export interface KindOfMove<L extends LegForm, P> {
+  readonly legs: L;
+  readonly parameters: P;
+  /** What it drives: the camera, whatever else goes along, or each level that it names. */
+  readonly target: 'camera' | 'levels';
+  readonly quantity: 'field' | 'shake' | 'slide' | 'pull' | 'scale' | 'turn' | 'sway';
+  /** Moves are solved in the order of their phases, since directions, pivots and swings need what came before. */
+  readonly phase: number;
+  /** Two at once of one quantity of one target are an error; else they add up. */
+  readonly alone: boolean;
+  /** Whether graduations in mm can be given by hand: it goes a way from place to place. */
+  readonly goes: boolean;
+  /** What of the picture it carries past the eye, so that its steps can strobe: every point alike, or the slowest point counts. */
+  readonly passes: 'alike' | 'slowest' | null;
+  /** Whether what it goes from and to grows and shrinks: it is called T.U or T.B by that. */
+  readonly grows: boolean;
+  /** Whether `ticks` means something for it. */
+  readonly ticks: boolean;
+  /** The sign over its rows in the camera column. */
+  readonly sign: (values: Values<P>) => MoveSign;
+  /**
+   * What of it is drawn as a line on the camera chart: the way of the camera's centre; the same between fields of two sizes, whose
+   * centre may stay; the way of each level on the artwork; the way of a level as an arrow beside it; or nothing, and it has no
+   * length in mm.
+   */
+  readonly line: 'centre' | 'fields' | 'levels' | 'beside' | null;
+  /** Whether its graduations are printed in true size: where written frame by frame, even ones too, or never. */
+  readonly strip: 'graduated' | 'even' | 'never';
+}
+
+/** Ties the types of an entry together. */
+const kind = <const L extends LegForm, P extends Parameters>(entry: KindOfMove<L, P>): KindOfMove<L, P> =>
+  entry;
+
+const { about, carry, direction, loop, period, quick, ratios, sense, sideways, size, swing, way } =
+  parameters;
+
+const ofCamera = { target: 'camera', alone: true } as const;
+const ofLevels = { target: 'levels', alone: true } as const;
+const line = (): MoveSign => ({ form: 'line' });
+
+/** Parameters in the order in which a memo tells them. */
+export const moveKinds = {
+  pan: kind({
+    ...ofCamera,
+    legs: 'field',
+    parameters: { carry },
+    quantity: 'field',
+    phase: 1,
+    goes: true,
+    passes: 'alike',
+    grows: false,
+    ticks: true,
+    sign: line,
+    line: 'centre',
+    strip: 'even',
+  }),
+  truck: kind({
+    ...ofCamera,
+    legs: 'field',
+    parameters: { ratios, quick, carry },
+    quantity: 'field',
+    phase: 1,
+    goes: false,
+    passes: 'slowest',
+    grows: true,
+    ticks: true,
+    sign: line,
+    line: 'fields',
+    strip: 'never',
+  }),
+  follow: kind({
+    ...ofCamera,
+    legs: 'way',
+    parameters: { direction, way },
+    quantity: 'field',
+    phase: 1,
+    goes: true,
+    passes: 'alike',
+    grows: false,
+    ticks: true,
+    sign: line,
+    line: 'centre',
+    strip: 'graduated',
+  }),
+  shake: kind({
+    ...ofCamera,
+    legs: 'swing',
+    parameters: { size: swing, sideways },
+    quantity: 'shake',
+    phase: 2,
+    goes: false,
+    passes: null,
+    grows: false,
+    ticks: false,
+    sign: ({ size: swings }) => ({ form: 'zigzag', ...swings }),
+    line: null,
+    strip: 'never',
+  }),
+  slide: kind({
+    ...ofLevels,
+    legs: 'place',
+    parameters: {},
+    quantity: 'slide',
+    phase: 3,
+    goes: true,
+    passes: 'alike',
+    grows: false,
+    ticks: true,
+    sign: line,
+    line: 'levels',
+    strip: 'graduated',
+  }),
+  pull: kind({
+    ...ofLevels,
+    legs: 'way',
+    parameters: { direction, way, loop },
+    quantity: 'pull',
+    phase: 3,
+    alone: false,
+    goes: true,
+    passes: 'alike',
+    grows: false,
+    ticks: true,
+    sign: line,
+    line: 'beside',
+    strip: 'graduated',
+  }),
+  levelTruck: kind({
+    ...ofLevels,
+    legs: 'scale',
+    parameters: { ratios, about },
+    quantity: 'scale',
+    phase: 4,
+    goes: false,
+    passes: null,
+    grows: true,
+    ticks: true,
+    sign: line,
+    line: null,
+    strip: 'never',
+  }),
+  turn: kind({
+    ...ofLevels,
+    legs: 'angle',
+    parameters: { about, sense },
+    quantity: 'turn',
+    phase: 5,
+    goes: false,
+    passes: null,
+    grows: false,
+    ticks: true,
+    sign: line,
+    line: null,
+    strip: 'never',
+  }),
+  roll: kind({
+    ...ofLevels,
+    legs: 'swing',
+    parameters: { size: size('sway', 'mm'), period: period('time of one sway'), sideways },
+    quantity: 'sway',
+    phase: 6,
+    goes: false,
+    passes: null,
+    grows: false,
+    ticks: false,
+    sign: (values) => ({ form: 'wave', periodFrames: values.period }),
+    line: null,
+    strip: 'never',
+  }),
+} satisfies { readonly [K in MoveKind]: unknown };
+
+type Kinds = typeof moveKinds;
+
+export type LegFormOf<K extends MoveKind> = Kinds[K]['legs'];
+export type EndOf<K extends MoveKind> = LegForms[LegFormOf<K>];
+export type ParametersOf<K extends MoveKind> = Values<Kinds[K]['parameters']>;
+
+/** The kinds whose legs have that form. */
+export type KindsWith<L extends LegForm> = {
+  [K in MoveKind]: LegFormOf<K> extends L ? K : never;
+}[MoveKind];
+
+/** The names of all parameters. */
+export type ParameterName = { [K in MoveKind]: keyof Kinds[K]['parameters'] }[MoveKind];
+
+type ToldBy<P> = { [N in keyof P]: P[N] extends { readonly told: 'never' } ? never : N }[keyof P];
+/** Those that a sheet tells in words of their own. */
+export type ToldName = { [K in MoveKind]: ToldBy<Kinds[K]['parameters']> }[MoveKind];
