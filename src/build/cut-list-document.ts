@@ -2,10 +2,10 @@
 
 import type { CutList } from '../count/list.js';
 import { uncovered } from '../print/coverage.js';
-import { cutListPages } from '../sheet/cut-list/pages.js';
+import { cutListPages } from '../sheet/cut-list/cut-list-pages.js';
 import type { Look } from '../sheet/look.js';
 import type { Bookmark, Document, Page } from '../sheet/marks.js';
-import { rhythmPage } from '../sheet/rhythm/page.js';
+import { rhythmPage } from '../sheet/rhythm/rhythm-page.js';
 import { WORDS } from '../words/words.js';
 import { workTitle } from './cut-document.js';
 

@@ -13,7 +13,7 @@ import { messageOf } from '../language/message.js';
 import { lines, placeAt } from '../language/source.js';
 import { nearest } from '../language/suggest.js';
 import { hanging } from '../layout/terminal-text.js';
-import { LEGEND, NARROWEST, type TerminalLook, terminalSheet } from '../sheet/terminal/sheet.js';
+import { LEGEND, NARROWEST, type TerminalLook, terminalSheet } from '../sheet/terminal/terminal-sheet.js';
 import { FRAMES_A_FOOT } from '../shot/settings.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';
 import { type CommandContext, choice, examples } from './command-options.js';

@@ -2,7 +2,7 @@
 
 import { readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { terminalSheet } from '../../src/sheet/terminal/sheet.js';
+import { terminalSheet } from '../../src/sheet/terminal/terminal-sheet.js';
 import { compileFiles } from '../compile.js';
 
 const accepting = process.env.ACCEPT === '1' && !process.env.CI;

@@ -19,7 +19,7 @@ const HEAD = 11;
 const FOOT = 4;
 
 /** Paper and type of a run of pages. */
-export interface Stage {
+export interface ListPaper {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly scale: number;
@@ -32,7 +32,7 @@ export interface Stage {
   readonly body: Box;
 }
 
-export function stageOf(look: Look, landscape: boolean): Stage {
+export function listPaper(look: Look, landscape: boolean): ListPaper {
   const { paper, convention, labels } = look.settings;
   const upright = PAPER_MM[paper];
   const widthMm = landscape ? upright.heightMm : upright.widthMm;
@@ -52,20 +52,20 @@ export function stageOf(look: Look, landscape: boolean): Stage {
 }
 
 /** A length as the convention measures it, in frames of the episode. */
-export function lengthText(stage: Stage, frames: number, fps: number): string {
-  return stage.west ? feetAndFrames(frames) : secondsAndFrames(frames, fps);
+export function lengthText(paper: ListPaper, frames: number, fps: number): string {
+  return paper.west ? feetAndFrames(frames) : secondsAndFrames(frames, fps);
 }
 
 /** What stands over and under the body of page `page` of `pages`; `name` is the page's own. */
 export function frameMarks(
-  stage: Stage,
+  paper: ListPaper,
   list: CutList,
   look: Look,
   name: string,
   page: number,
   pages: number,
 ): Mark[] {
-  const { scale, least, words, metrics, body, west } = stage;
+  const { scale, least, words, metrics, body, west } = paper;
   const { totals, fps } = list;
   const both = (frames: number): string => {
     const seconds = secondsAndFrames(frames, fps);
@@ -120,7 +120,7 @@ export function frameMarks(
   }
   const foot = {
     x: body.x,
-    y: stage.heightMm - SIDE - FOOT * scale,
+    y: paper.heightMm - SIDE - FOOT * scale,
     width: body.width,
     height: FOOT * scale,
   };

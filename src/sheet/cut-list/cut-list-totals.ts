@@ -8,13 +8,13 @@ import { type Box, black, frame, pale, textAt } from '../draw.js';
 import { fitLine, wrap } from '../fit.js';
 import type { Mark } from '../marks.js';
 import { type PaperColumn, tableMarks } from '../table-marks.js';
-import { lengthText, type Stage } from './frame.js';
+import { type ListPaper, lengthText } from './list-paper.js';
 
 const LEADING = 1.45;
 
 /** The episode in sentences. */
-export function summaryLines(stage: Stage, list: CutList): { text: string; bold: boolean }[] {
-  const { words, west } = stage;
+export function summaryLines(paper: ListPaper, list: CutList): { text: string; bold: boolean }[] {
+  const { words, west } = paper;
   const { totals, fps, budget, artists } = list;
   const length = (frames: number): string => {
     const [seconds, feet] = [secondsAndFrames(frames, fps), feetAndFrames(frames)];
@@ -43,16 +43,16 @@ export function summaryLines(stage: Stage, list: CutList): { text: string; bold:
 
 /** The sentences in a box as wide as given; `height` is what they take. */
 export function summaryMarks(
-  stage: Stage,
+  paper: ListPaper,
   list: CutList,
   box: Pick<Box, 'x' | 'y' | 'width'>,
   sizeMm: number,
 ): { marks: Mark[]; height: number } {
   const marks: Mark[] = [];
   let y = box.y;
-  for (const { text, bold } of summaryLines(stage, list)) {
+  for (const { text, bold } of summaryLines(paper, list)) {
     const weight = bold ? 'bold' : 'regular';
-    for (const part of wrap(stage.metrics, text, box.width, sizeMm, weight)) {
+    for (const part of wrap(paper.metrics, text, box.width, sizeMm, weight)) {
       marks.push(textAt(box.x, y + (sizeMm * LEADING) / 2, part, { sizeMm, weight, anchor: 'start' }));
       y += sizeMm * LEADING;
     }
@@ -68,8 +68,8 @@ interface ArtistColumn extends PaperColumn {
 type Line = Pick<ArtistTotal, 'name' | 'cuts' | 'running' | 'drawings'>;
 
 /** One line an artist, one for the cuts that nobody is named for, one for the whole. */
-export function artistLines(stage: Stage, list: CutList): Line[] {
-  const { words } = stage;
+export function artistLines(paper: ListPaper, list: CutList): Line[] {
+  const { words } = paper;
   const nobody = list.rows.flatMap((row, i) =>
     row.artists.length === 0 ? [{ row, placed: list.placed[i]! }] : [],
   );
@@ -98,18 +98,18 @@ export const artistRowMm = (sizeMm: number): number => sizeMm * 1.7;
 
 /** The artists' table in an area of the paper, from `top` on; marks for each page that it takes. The last line is the total. */
 export function artistTables(
-  stage: Stage,
+  paper: ListPaper,
   list: CutList,
   lines: readonly Line[],
   area: Box,
   top: number,
   sizeMm: number,
 ): Mark[][] {
-  const { words, least, metrics } = stage;
+  const { words, least, metrics } = paper;
   const columns: readonly (readonly [head: string, share: number, of: (line: Line) => string])[] = [
     [words.artists.artist, 4, ({ name }) => name],
     [words.artists.cuts, 1.4, ({ cuts }) => String(cuts)],
-    [words.artists.running, 2.2, ({ running }) => lengthText(stage, running, list.fps)],
+    [words.artists.running, 2.2, ({ running }) => lengthText(paper, running, list.fps)],
     [words.artists.drawings, 1.8, ({ drawings }) => String(drawings)],
   ];
   const rowMm = artistRowMm(sizeMm);

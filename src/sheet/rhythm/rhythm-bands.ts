@@ -4,9 +4,15 @@ import type { CutList } from '../../count/list.js';
 import type { Frames } from '../../shot/shot.js';
 import { black, line, pale } from '../draw.js';
 import type { Mark, Pt } from '../marks.js';
-import { HIGHEST, stretchesOf } from './density.js';
-import { newScenes } from './scenes.js';
-import { type Piece, piecesOf, placeOf, type Strips } from './strips.js';
+import {
+  densityOf,
+  HIGHEST,
+  newScenes,
+  placeOf,
+  type StripPiece,
+  type Strips,
+  stripPieces,
+} from './time-strips.js';
 
 /** Heights on a strip, mm from its top; over the bars stand names of scenes and numbers of cuts. */
 export interface Bands {
@@ -52,10 +58,10 @@ export function bandMarks(list: CutList, strips: Strips, bands: Bands): Mark[] {
     const wanted = stretchFrames(strips, list.fps);
     const marks: Mark[] = [];
     list.rows.forEach((row, i) => {
-      for (const stretch of stretchesOf(row, list.placed[i]!, list.fps, wanted)) {
+      for (const stretch of densityOf(row, list.placed[i]!, list.fps, wanted)) {
         if (stretch.step === 0) continue;
         const height = ((camera - bar - 0.4) * stretch.step) / HIGHEST;
-        for (const { strip, x1, x2 } of piecesOf(strips, stretch.from, stretch.to)) {
+        for (const { strip, x1, x2 } of stripPieces(strips, stretch.from, stretch.to)) {
           const bottom = y(strip, camera);
           marks.push(column(x1, x2, bottom - height, bottom));
         }
@@ -68,8 +74,8 @@ export function bandMarks(list: CutList, strips: Strips, bands: Bands): Mark[] {
     return list.rows.flatMap(({ counted }, i) => {
       const { start, before, frameOfRow } = list.placed[i]!;
       if (!counted) return [];
-      const onStrips = ({ from, to }: Frames): Piece[] =>
-        piecesOf(
+      const onStrips = ({ from, to }: Frames): StripPiece[] =>
+        stripPieces(
           strips,
           start - before + (from - 1) * frameOfRow,
           Math.min(list.totals.running, start - before + to * frameOfRow),
@@ -87,7 +93,7 @@ export function bandMarks(list: CutList, strips: Strips, bands: Bands): Mark[] {
 
   function barMarks(): Mark[] {
     const marks: Mark[] = [];
-    for (const { strip, x1, x2 } of piecesOf(strips, 0, list.totals.running)) {
+    for (const { strip, x1, x2 } of stripPieces(strips, 0, list.totals.running)) {
       for (const at of [bands.bar, bands.bottom])
         marks.push(line(x1, y(strip, at), x2, y(strip, at), black(0.22)));
       for (const at of [bands.camera, bands.dialogue])
@@ -114,7 +120,7 @@ export function bandMarks(list: CutList, strips: Strips, bands: Bands): Mark[] {
 
   /** A dissolve: one picture goes down while the other comes up. */
   function crossing(from: number, to: number): Mark[] {
-    return piecesOf(strips, from, to).flatMap((piece) => {
+    return stripPieces(strips, from, to).flatMap((piece) => {
       const share = (time: number): number => (time - from) / (to - from);
       const top = y(piece.strip, bands.bar);
       const height = bands.bottom - bands.bar;

@@ -5,16 +5,16 @@
  */
 
 import type { CutList } from '../../count/list.js';
-import { frameMarks, type Stage, stageOf } from '../cut-list/frame.js';
-import { summaryLines } from '../cut-list/totals.js';
+import { summaryLines } from '../cut-list/cut-list-totals.js';
+import { frameMarks, type ListPaper, listPaper } from '../cut-list/list-paper.js';
 import { textAt } from '../draw.js';
 import { fitLine } from '../fit.js';
 import type { Look } from '../look.js';
 import type { Mark, Page } from '../marks.js';
-import { type Bands, bandMarks } from './bands.js';
-import { legendMarks } from './legend.js';
-import { labelOf, nameMarks, type Print, rulerMarks } from './ruler.js';
-import { stripsFor } from './strips.js';
+import { type Bands, bandMarks } from './rhythm-bands.js';
+import { legendMarks } from './rhythm-legend.js';
+import { labelOf, nameMarks, rulerMarks, type StripPrint } from './strip-labels.js';
+import { stripsFor } from './time-strips.js';
 
 /** Room at the left of the strips for the time at which they begin, mm on A4. */
 const GUTTER = 8.5;
@@ -24,14 +24,14 @@ const FEW = 60;
 const BEYOND = 1.25;
 
 export function rhythmPage(list: CutList, look: Look): Page {
-  const stage = stageOf(look, true);
-  const { body, scale, least, words } = stage;
+  const paper = listPaper(look, true);
+  const { body, scale, least, words } = paper;
   const [labelMm, smallMm] = list.rows.length > FEW ? [1.75, 1.5] : [2.3, 1.75];
-  const print: Print = {
+  const print: StripPrint = {
     labelMm: Math.max(least, labelMm * scale),
     smallMm: Math.max(least, smallMm * scale),
   };
-  const legend = legendMarks(stage, list, { x: body.x, y: 0, width: body.width }, print.smallMm * 1.1);
+  const legend = legendMarks(paper, list, { x: body.x, y: 0, width: body.width }, print.smallMm * 1.1);
   const summaryMm = print.labelMm * 1.6;
   const gutter = GUTTER * scale;
   const room = {
@@ -45,25 +45,25 @@ export function rhythmPage(list: CutList, look: Look): Page {
     1,
     list.budget !== null && list.budget <= running * BEYOND ? Math.max(running, list.budget) : running,
   );
-  const labelled = labelHeight(stage, list, print);
+  const labelled = labelHeight(paper, list, print);
   const lowest = bandsOf(0, labelled, print, scale).lowest;
   const strips = stripsFor(total, list.fps, room, { lowest, highest: 40 * scale, widestMm: 11 * scale });
   const { bands } = bandsOf(strips.pitch, labelled, print, scale);
   const legendTop = body.y + body.height - legend.height;
   const marks: Mark[] = [
-    ...frameMarks(stage, list, look, words.rhythm, 1, 1),
-    ...summary(stage, list, print.labelMm),
+    ...frameMarks(paper, list, look, words.rhythm, 1, 1),
+    ...summary(paper, list, print.labelMm),
     ...bandMarks(list, strips, bands),
-    ...rulerMarks(stage, list, total, strips, bands, { ...print, gutterMm: gutter }),
-    ...nameMarks(stage, list, strips, bands, print),
-    ...legendMarks(stage, list, { x: body.x, y: legendTop, width: body.width }, print.smallMm * 1.1).marks,
+    ...rulerMarks(paper, list, total, strips, bands, { ...print, gutterMm: gutter }),
+    ...nameMarks(paper, list, strips, bands, print),
+    ...legendMarks(paper, list, { x: body.x, y: legendTop, width: body.width }, print.smallMm * 1.1).marks,
   ];
-  const { widthMm, heightMm } = stage;
+  const { widthMm, heightMm } = paper;
   return { widthMm, heightMm, label: words.rhythm, part: 'rhythm', form: null, marks, rows: [] };
 }
 
 /** Height for cut numbers that may have to stand on end. */
-function labelHeight({ metrics }: Stage, { rows }: CutList, { labelMm }: Print): number {
+function labelHeight({ metrics }: ListPaper, { rows }: CutList, { labelMm }: StripPrint): number {
   const longest = rows.reduce((most, row) => Math.max(most, metrics.width(labelOf(row), labelMm, 'bold')), 0);
   return Math.min(longest + 1, labelMm * 4);
 }
@@ -71,7 +71,7 @@ function labelHeight({ metrics }: Stage, { rows }: CutList, { labelMm }: Print):
 function bandsOf(
   pitch: number,
   labelled: number,
-  { labelMm, smallMm }: Print,
+  { labelMm, smallMm }: StripPrint,
   scale: number,
 ): { bands: Bands; lowest: number } {
   const lane = 1.15 * scale;
@@ -96,9 +96,9 @@ function bandsOf(
 }
 
 /** The first sentences of the list's totals, in one line. */
-function summary(stage: Stage, list: CutList, sizeMm: number): Mark[] {
-  const { body, metrics, least } = stage;
-  const text = summaryLines(stage, list)
+function summary(paper: ListPaper, list: CutList, sizeMm: number): Mark[] {
+  const { body, metrics, least } = paper;
+  const text = summaryLines(paper, list)
     .slice(0, 2)
     .map((one) => one.text)
     .join('   ·   ');

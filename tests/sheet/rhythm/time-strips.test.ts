@@ -1,9 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { placeCuts } from '../../../src/count/running.js';
-import { HIGHEST, stepOf, stretchesOf } from '../../../src/sheet/rhythm/density.js';
-import { setLabels } from '../../../src/sheet/rhythm/labels.js';
-import { piecesOf, placeOf, stripsFor } from '../../../src/sheet/rhythm/strips.js';
+import { setLabels } from '../../../src/sheet/rhythm/strip-labels.js';
+import {
+  densityOf,
+  densityStep,
+  HIGHEST,
+  placeOf,
+  stripPieces,
+  stripsFor,
+} from '../../../src/sheet/rhythm/time-strips.js';
 import { row } from '../../count/rows.js';
 
 const ROOM = { x: 10, y: 20, width: 240, height: 160 };
@@ -41,7 +47,7 @@ describe('strips', () => {
     fc.assert(
       fc.property(time, time, (a, b) => {
         const [from, to] = [Math.min(a, b), Math.max(a, b)];
-        const pieces = piecesOf(strips, from, to);
+        const pieces = stripPieces(strips, from, to);
         const wide = pieces.reduce((sum, { x1, x2 }) => sum + x2 - x1, 0);
         expect((wide * strips.frames) / strips.width).toBeCloseTo(to - from, 3);
         for (const { x1, x2 } of pieces) {
@@ -70,7 +76,7 @@ describe('new drawings a second', () => {
     [12, 4],
     [24, HIGHEST],
   ])('%d is step %d', (aSecond, step) => {
-    expect(stepOf(aSecond)).toBe(step);
+    expect(densityStep(aSecond)).toBe(step);
   });
 
   test('every drawing counts once, also one that is first seen under a dissolve', () => {
@@ -81,7 +87,7 @@ describe('new drawings a second', () => {
       rhythm: { moving: [], spoken: [], fresh: [1, 5, 13, 14, 40, 84, 85, 96] },
     });
     const [, placed] = placeCuts([row('1', { time: 48 }), cut], 'half', 24);
-    const stretches = stretchesOf(cut, placed!, 24, 24);
+    const stretches = densityOf(cut, placed!, 24, 24);
     // Rows 13 to 84 are its own three seconds; those before count in the first, those behind in the last.
     expect(stretches.map(({ from, to, fresh }) => [from, to, fresh])).toEqual([
       [48, 72, 4],
@@ -99,7 +105,7 @@ describe('new drawings a second', () => {
         (time, rolls, wanted) => {
           const fresh = rolls.map((roll) => 1 + (roll % time)).sort((a, b) => a - b);
           const cut = row('1', { time, rhythm: { moving: [], spoken: [], fresh } });
-          const stretches = stretchesOf(cut, placeCuts([cut], 'half', 24)[0]!, 24, wanted);
+          const stretches = densityOf(cut, placeCuts([cut], 'half', 24)[0]!, 24, wanted);
           expect(stretches.reduce((sum, one) => sum + one.fresh, 0)).toBe(fresh.length);
           expect(stretches.at(-1)!.to).toBeCloseTo(time, 6);
         },

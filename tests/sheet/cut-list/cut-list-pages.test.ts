@@ -1,7 +1,7 @@
 /** Pages of the list that can be read on every paper, and say what the rows say. */
 
 import { describe, expect, test } from 'vitest';
-import { cutListPages } from '../../../src/sheet/cut-list/pages.js';
+import { cutListPages } from '../../../src/sheet/cut-list/cut-list-pages.js';
 import type { Page } from '../../../src/sheet/marks.js';
 import { smallestTextMm } from '../../../src/sheet/papers.js';
 import { PAPERS, type Settings } from '../../../src/shot/settings.js';

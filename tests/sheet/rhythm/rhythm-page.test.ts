@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { CutList } from '../../../src/count/list.js';
 import type { Mark, Page } from '../../../src/sheet/marks.js';
 import { smallestTextMm } from '../../../src/sheet/papers.js';
-import { rhythmPage } from '../../../src/sheet/rhythm/page.js';
+import { rhythmPage } from '../../../src/sheet/rhythm/rhythm-page.js';
 import { PAPERS, type Settings } from '../../../src/shot/settings.js';
 import { listOf, row } from '../../count/rows.js';
 import { everyMark, offThePaper, textClashes, tooSmall } from '../clashes.js';

@@ -9,11 +9,9 @@ import type { LabelLanguage } from '../../words/labels.js';
 import { WORDS } from '../../words/words.js';
 import { cameraPlan } from '../camera/plan.js';
 import type { Lent, Neighbours } from '../look.js';
-import { cameraColumns } from './camera.js';
-import { type Rows, sheetColumn } from './column.js';
-import { headLines } from './head.js';
-import { levelColumn } from './levels.js';
-import { notesColumn, speechColumns } from './speech.js';
+import { cameraColumns, notesColumn, type Rows, sheetColumn, speechColumns } from './lane-columns.js';
+import { levelColumn } from './level-columns.js';
+import { headLines } from './terminal-header.js';
 
 /** The narrowest terminal that a sheet is laid out for. */
 export const NARROWEST = 40;

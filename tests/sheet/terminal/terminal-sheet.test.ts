@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { NARROWEST, type TerminalLook, terminalSheet } from '../../../src/sheet/terminal/sheet.js';
+import { NARROWEST, type TerminalLook, terminalSheet } from '../../../src/sheet/terminal/terminal-sheet.js';
 import { defaults } from '../../../src/shot/settings.js';
 import type { Exposure, SolvedShot } from '../../../src/solve/solved.js';
 import { generatedCuts } from '../../generate.js';

@@ -1,12 +1,12 @@
 /** What the signs of the page mean, with a sample of each. */
 
 import type { CutList } from '../../count/list.js';
-import type { Stage } from '../cut-list/frame.js';
+import type { ListPaper } from '../cut-list/list-paper.js';
 import { type Box, black, frame, line, pale, textAt } from '../draw.js';
 import { wrap } from '../fit.js';
 import type { Mark } from '../marks.js';
-import { column, hatched, ruled } from './bands.js';
-import { HIGHEST, STEPS } from './density.js';
+import { column, hatched, ruled } from './rhythm-bands.js';
+import { DENSITY_STEPS, HIGHEST } from './time-strips.js';
 
 interface Entry {
   readonly sampleMm: number;
@@ -20,17 +20,17 @@ const MOST_LINES = 4;
 
 /** Entries one behind the other, in lines as wide as the box; `height` is what they take. */
 export function legendMarks(
-  stage: Stage,
+  paper: ListPaper,
   list: CutList,
   box: Pick<Box, 'x' | 'y' | 'width'>,
   sizeMm: number,
 ): { marks: Mark[]; height: number } {
-  const { metrics } = stage;
+  const { metrics } = paper;
   const marks: Mark[] = [];
   const lineMm = sizeMm * LEADING;
   let x = box.x;
   let y = box.y;
-  for (const { sampleMm, text, sample } of entriesOf(stage, list, sizeMm)) {
+  for (const { sampleMm, text, sample } of entriesOf(paper, list, sizeMm)) {
     const width = sampleMm + 0.8 + metrics.width(text, sizeMm, 'regular');
     if (x + width > box.x + box.width && x > box.x) {
       x = box.x;
@@ -43,7 +43,7 @@ export function legendMarks(
   y += lineMm;
   const unknown = list.rows.filter(({ counted }) => counted === null).map(({ cut }) => cut);
   if (unknown.length > 0) {
-    const lines = wrap(metrics, stage.words.legend.notDrawn(unknown.join(', ')), box.width, sizeMm);
+    const lines = wrap(metrics, paper.words.legend.notDrawn(unknown.join(', ')), box.width, sizeMm);
     const shown = lines.length <= MOST_LINES ? lines : [...lines.slice(0, MOST_LINES - 1), '…'];
     for (const part of shown) {
       marks.push(textAt(box.x, y + lineMm / 2, part, { sizeMm, anchor: 'start' }));
@@ -53,8 +53,8 @@ export function legendMarks(
   return { marks, height: y - box.y };
 }
 
-function entriesOf(stage: Stage, list: CutList, sizeMm: number): Entry[] {
-  const { legend } = stage.words;
+function entriesOf(paper: ListPaper, list: CutList, sizeMm: number): Entry[] {
+  const { legend } = paper.words;
   const wide = sizeMm * 4;
   const boxed = (x: number, top: number, bottom: number): Mark =>
     frame({ x, y: top, width: wide, height: bottom - top }, black(0.15));
@@ -71,10 +71,10 @@ function entriesOf(stage: Stage, list: CutList, sizeMm: number): Entry[] {
     },
     { sampleMm: 0, text: legend.density, sample: () => [] },
     ...Array.from({ length: HIGHEST }, (_, i): Entry => {
-      const most = STEPS[i];
+      const most = DENSITY_STEPS[i];
       return {
         sampleMm: sizeMm,
-        text: most === undefined ? `> ${STEPS.at(-1)}` : `≤ ${most}`,
+        text: most === undefined ? `> ${DENSITY_STEPS.at(-1)}` : `≤ ${most}`,
         sample: (x, top, bottom) => [
           column(x, x + sizeMm, bottom - ((bottom - top) * (i + 1)) / HIGHEST, bottom),
           line(x, top, x, bottom, pale(0.15)),

@@ -9,7 +9,7 @@ import { cameraMemo } from '../camera/memo.js';
 import type { CameraPlan } from '../camera/plan.js';
 import type { Lent } from '../look.js';
 import { wholeText } from '../speech/plan.js';
-import { speakerOf } from './speech.js';
+import { speakerOf } from './lane-columns.js';
 
 export interface Headed {
   readonly solved: SolvedShot;

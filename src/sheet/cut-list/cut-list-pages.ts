@@ -7,40 +7,40 @@ import type { CutList } from '../../count/list.js';
 import type { Look } from '../look.js';
 import type { Mark, Page } from '../marks.js';
 import { largerPrint } from '../papers.js';
-import { frameMarks, type Stage, stageOf } from './frame.js';
-import { type ListTable, listTable, listTableMarks } from './table.js';
-import { artistLines, artistRowMm, artistTables, summaryMarks } from './totals.js';
+import { type ListTable, listTable, listTableMarks } from './cut-list-table.js';
+import { artistLines, artistRowMm, artistTables, summaryMarks } from './cut-list-totals.js';
+import { frameMarks, type ListPaper, listPaper } from './list-paper.js';
 
 /** Height of print on A4, mm. */
 const PRINT = 2.3;
 
 export function cutListPages(list: CutList, look: Look): Page[] {
-  const { stage, table } = laidOut(list, look);
-  const bodies = tableBodies(stage, table, list);
-  addTotals(bodies, stage, table, list);
+  const { paper, table } = laidOut(list, look);
+  const bodies = tableBodies(paper, table, list);
+  addTotals(bodies, paper, table, list);
   return bodies.map(({ marks }, i): Page => {
-    const { words, widthMm, heightMm } = stage;
+    const { words, widthMm, heightMm } = paper;
     return {
       widthMm,
       heightMm,
       label: words.listPage(i + 1),
       part: 'list',
       form: null,
-      marks: [...frameMarks(stage, list, look, words.list, i + 1, bodies.length), ...marks],
+      marks: [...frameMarks(paper, list, look, words.list, i + 1, bodies.length), ...marks],
       rows: [],
     };
   });
 }
 
-function laidOut(list: CutList, look: Look): { stage: Stage; table: ListTable } {
+function laidOut(list: CutList, look: Look): { paper: ListPaper; table: ListTable } {
   const most = PRINT * largerPrint(look.settings.paper);
-  const upright = stageOf(look, false);
+  const upright = listPaper(look, false);
   const table = listTable(upright, list, most, most * 0.9);
-  if (table) return { stage: upright, table };
-  const side = stageOf(look, true);
+  if (table) return { paper: upright, table };
+  const side = listPaper(look, true);
   const wide = listTable(side, list, most);
   if (!wide) throw new RangeError('the cut list does not go into the width of the paper');
-  return { stage: side, table: wide };
+  return { paper: side, table: wide };
 }
 
 interface Body {
@@ -49,9 +49,9 @@ interface Body {
   y: number;
 }
 
-function tableBodies(stage: Stage, table: ListTable, list: CutList): Body[] {
+function tableBodies(paper: ListPaper, table: ListTable, list: CutList): Body[] {
   return table.pages.map(({ sets: [set] }) => ({
-    marks: listTableMarks(stage, table, set!, list),
+    marks: listTableMarks(paper, table, set!, list),
     y: set!.y + set!.height,
   }));
 }
@@ -59,13 +59,13 @@ function tableBodies(stage: Stage, table: ListTable, list: CutList): Body[] {
 const BETWEEN = 6;
 
 /** Sentences at the left, artists at the right; artists that find no room go on on the next page. */
-function addTotals(bodies: Body[], stage: Stage, table: ListTable, list: CutList): void {
-  const { body, scale } = stage;
+function addTotals(bodies: Body[], paper: ListPaper, table: ListTable, list: CutList): void {
+  const { body, scale } = paper;
   const bottom = body.y + body.height;
-  const sizeMm = Math.max(stage.least, table.sizeMm);
+  const sizeMm = Math.max(paper.least, table.sizeMm);
   const width = (body.width - BETWEEN) / 2;
-  const left = summaryMarks(stage, list, { x: body.x, y: 0, width }, sizeMm);
-  const lines = artistLines(stage, list);
+  const left = summaryMarks(paper, list, { x: body.x, y: 0, width }, sizeMm);
+  const lines = artistLines(paper, list);
   let page = bodies.at(-1)!;
   const gap = 4 * scale;
   const wanted = Math.max(left.height, Math.min(lines.length + 1, 4) * artistRowMm(sizeMm));
@@ -74,9 +74,9 @@ function addTotals(bodies: Body[], stage: Stage, table: ListTable, list: CutList
     bodies.push(page);
   }
   const top = page.y + gap;
-  page.marks.push(...summaryMarks(stage, list, { x: body.x, y: top, width }, sizeMm).marks);
+  page.marks.push(...summaryMarks(paper, list, { x: body.x, y: top, width }, sizeMm).marks);
   const area = { ...body, x: body.x + width + BETWEEN, width };
-  artistTables(stage, list, lines, area, top, sizeMm).forEach((marks, i) => {
+  artistTables(paper, list, lines, area, top, sizeMm).forEach((marks, i) => {
     if (i === 0) page.marks.push(...marks);
     else bodies.push({ marks: [...marks], y: body.y });
   });
