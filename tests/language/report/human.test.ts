@@ -1,21 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { type Diagnostic, diagnose } from '../../src/language/diagnostic.js';
-import { parse } from '../../src/language/parse.js';
-import { github } from '../../src/language/report/github.js';
-import { human } from '../../src/language/report/human.js';
-import { json, jsonReport } from '../../src/language/report/json.js';
-import { inOrder, MOST_PRINTED } from '../../src/language/report/order.js';
-import { displayWidth } from '../../src/language/source.js';
-
-const FILE = 'c012.cut';
-const read = (text: string): { all: readonly Diagnostic[]; sources: Map<string, string> } => ({
-  all: parse(FILE, text).diagnostics,
-  sources: new Map([[FILE, text]]),
-});
-const plain = (text: string): string => {
-  const { all, sources } = read(text);
-  return human(all, sources, { colour: false });
-};
+import { type Diagnostic, diagnose } from '../../../src/language/diagnostic.js';
+import { human } from '../../../src/language/report/human.js';
+import { displayWidth } from '../../../src/language/source.js';
+import { FILE, plain, read } from './read.js';
 
 describe('for people', () => {
   test('place, sentence, line, carets and what to try', () => {
@@ -113,80 +100,4 @@ describe('for people', () => {
   test('nothing to say is nothing printed', () => {
     expect(plain('cut 1')).toBe('');
   });
-});
-
-describe('order', () => {
-  test('by file as given, then by place, whatever order they were found in', () => {
-    const { all } = read('? \nA: ?\n?');
-    const other = parse('a.cut', '?').diagnostics;
-    const sources = new Map([
-      [FILE, ''],
-      ['a.cut', ''],
-    ]);
-    const sorted = inOrder([...all, ...other], sources);
-    expect(inOrder([...other, ...all].reverse(), sources)).toEqual(sorted);
-    expect(sorted.map(({ span }) => [span.file, span.start])).toEqual([
-      [FILE, 0],
-      [FILE, 6],
-      [FILE, 8],
-      ['a.cut', 0],
-    ]);
-  });
-
-  test('what is said twice of one place is told once', () => {
-    const { all, sources } = read('?');
-    expect(inOrder([...all, ...all], sources)).toEqual(all);
-  });
-
-  test('a flood is stopped, and it is said', () => {
-    const text = 'time\n'.repeat(MOST_PRINTED + 57);
-    const lines = plain(text).trimEnd().split('\n');
-    expect(lines.filter((line) => line.includes('error['))).toHaveLength(MOST_PRINTED);
-    expect(lines.at(-1)).toBe('57 more errors of c012.cut are not shown: mend the first 100 and look again');
-    const { all, sources } = read(text);
-    expect(jsonReport(all, sources).leftOut).toEqual([{ file: FILE, severity: 'error', count: 57 }]);
-    expect(github(all, sources).trimEnd().split('\n')).toHaveLength(MOST_PRINTED + 1);
-  });
-});
-
-test('for programs', () => {
-  const { all, sources } = read('cut 12\ntime 5 + 0');
-  const place = {
-    file: FILE,
-    start: { offset: 12, line: 2, column: 6 },
-    end: { offset: 17, line: 2, column: 11 },
-  };
-  expect(JSON.parse(json(all, sources))).toEqual({
-    version: 1,
-    diagnostics: [
-      {
-        code: 'spaced-number',
-        severity: 'error',
-        message: 'Seconds and frames are written with no blanks between: 5+0.',
-        place,
-        notes: [],
-        fix: { title: 'leave the blanks out', edits: [{ place, text: '5+0' }] },
-      },
-    ],
-    leftOut: [],
-  });
-});
-
-test('for GitHub', () => {
-  const { all } = read('A, B: 1');
-  const sources = new Map([[FILE, 'A, B: 1']]);
-  const [line] = github(all, sources).split('\n');
-  expect(line).toMatch(
-    /^::error file=c012\.cut,line=1,endLine=1,col=1,endColumn=2,title=unknown-word::`A` is no word/,
-  );
-  const odd: Diagnostic = {
-    ...all[0]!,
-    severity: 'hint',
-    span: { file: 'a,b:c.cut', start: 0, end: 0 },
-    parameters: { found: '100 %\nmore', guess: null },
-    notes: [],
-  };
-  expect(github([odd], sources)).toBe(
-    '::notice file=a%2Cb%3Ac.cut,title=unknown-word::`100 %25%0Amore` is no word of the language.\n',
-  );
 });

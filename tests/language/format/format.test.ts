@@ -1,9 +1,9 @@
 /** The one layout: how each kind of statement looks in it, what stays as it is, and that nothing changes its meaning. */
 
 import { describe, expect, test } from 'vitest';
-import { format } from '../../src/language/format/format.js';
-import { displayWidth } from '../../src/language/source.js';
-import { statementTable } from '../../src/language/statements/index.js';
+import { format } from '../../../src/language/format/format.js';
+import { displayWidth } from '../../../src/language/source.js';
+import { statementTable } from '../../../src/language/statements/index.js';
 
 const formatted = (text: string): string => format('this.cut', text).text;
 const line = (text: string): string => formatted(`${text}\n`).trimEnd();
