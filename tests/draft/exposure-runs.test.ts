@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { betweenParts, isKeyName, type Run, typed } from '../../src/draft/runs.js';
+import { betweenParts, type ExposureRun, isKeyName, notationOf } from '../../src/draft/exposure-runs.js';
 
 describe('the name of an in-between', () => {
   const parts = { from: '1', to: '', index: 2, letter: '', count: '' };
@@ -30,12 +30,12 @@ test.each([
 });
 
 describe('how a drawing can be typed', () => {
-  const run = (name: string): Run => ({
+  const run = (name: string): ExposureRun => ({
     drawing: name === 'x' ? null : name,
     kind: name === 'x' ? 'empty' : isKeyName(name) ? 'key' : 'inbetween',
     frames: 2,
   });
-  const of = (names: string) => typed(names.split(' ').map(run));
+  const of = (names: string) => notationOf(names.split(' ').map(run));
 
   test('all in-betweens of a passage, in order, between their keys: by dashes', () => {
     expect(of('1 1.1 1.2 2')).toEqual({
