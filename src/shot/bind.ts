@@ -51,18 +51,15 @@ export function bind(
   /** False where it has been said before. A used file's definition that the cut overrules is no fault. */
   const isFirst = (once: Once | undefined, span: Span, own: boolean): boolean => {
     if (!once) return true;
-    const before = first.get(once.id);
+    const id = JSON.stringify(once);
+    const before = first.get(id);
     if (!before) {
-      first.set(once.id, { span, own });
+      first.set(id, { span, own });
       return true;
     }
     if (before.own === own) {
-      const message =
-        once.code === 'statement-twice'
-          ? `${capital(once.what)} is said twice.`
-          : `There are two of ${once.what}.`;
       report(
-        diagnose(once.code, span, message, { notes: [{ message: 'the first is here', span: before.span }] }),
+        diagnose(once.code, span, once.parameters, { notes: [{ note: 'first-here', span: before.span }] }),
       );
     }
     return false;
@@ -97,10 +94,6 @@ export function bind(
   return { shot: finish(draft, settings, main), diagnostics };
 }
 
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
 /** A mark that only other unused marks hang on is unused as well, but one hint for each chain is enough. */
 function unusedMarks(
   draft: Draft,
@@ -111,7 +104,7 @@ function unusedMarks(
   for (const { position } of draft.marks.values()) if (position.form === 'mark') hangs.add(position.name);
   for (const { name } of draft.marks.values()) {
     if (asked.has(name.text) || hangs.has(name.text)) continue;
-    report(diagnose('mark-unused', name.span, `Nothing stands at mark \`${name.text}\`.`));
+    report(diagnose('mark-unused', name.span, { mark: name.text }));
   }
 }
 
@@ -120,22 +113,10 @@ function missing(main: Tree, draft: Draft, report: (diagnostic: Diagnostic) => v
     main.broken.some((each) => each.word === kind) || main.statements.some((each) => each.kind === kind);
   const start: Span = { file: main.file, start: 0, end: 0 };
   if (!draft.cut && !begun('cut')) {
-    report(
-      diagnose(
-        'cut-missing',
-        start,
-        'The text does not say which cut it is; begin it with `cut` and the number.',
-      ),
-    );
+    report(diagnose('cut-missing', start, {}));
   }
   if (!draft.time && !begun('time')) {
-    report(
-      diagnose(
-        'time-missing',
-        draft.cut?.span ?? start,
-        'The cut has no time; say how long it is, as in `time 5+0`.',
-      ),
-    );
+    report(diagnose('time-missing', draft.cut?.span ?? start, {}));
   }
 }
 

@@ -1,5 +1,6 @@
 /** What binding a cut works on: the draft that fills up, and the table's form of a statement. */
 
+import type { Message } from '../language/catalogue/index.js';
 import type { Report, Span } from '../language/diagnostic.js';
 import type { Statement, StatementOf, Word } from '../language/tree.js';
 import { type CameraDraft, startCamera } from './camera/draft.js';
@@ -95,12 +96,8 @@ export interface Binding {
   readonly report: Report;
 }
 
-/** What may be said only once; `what` stands in the message that it is said twice. */
-export interface Once {
-  readonly code: 'statement-twice' | 'name-twice';
-  readonly id: string;
-  readonly what: string;
-}
+/** What may be said only once: the message where it is said again. */
+export type Once = Extract<Message, { readonly code: 'statement-twice' | 'name-twice' }>;
 
 /**
  * How one kind of statement is bound, in three rounds over the whole text, since statements may stand in any order.

@@ -18,9 +18,9 @@ export function bindChart(chart: TreeChart, report: Report): (Chart & { readonly
       diagnose(
         'unknown-chart',
         chart.span,
-        `There is no chart \`${chart.name}\`; ${guess ? `did you mean \`${guess}\`?` : 'it is one of `even`, `early`, `late`, `both`, or fractions.'}`,
+        { name: chart.name, guess: guess ?? null },
         guess
-          ? { fix: { title: `write \`${guess}\``, edits: [{ span: chart.span, text: `{${guess}}` }] } }
+          ? { fix: { action: 'write', written: guess, edits: [{ span: chart.span, text: `{${guess}}` }] } }
           : {},
       ),
     );
@@ -29,23 +29,11 @@ export function bindChart(chart: TreeChart, report: Report): (Chart & { readonly
   let before = 0;
   for (const { value, span } of chart.fractions) {
     if (!(value > 0 && value < 1)) {
-      report(
-        diagnose(
-          'chart-outside',
-          span,
-          'A fraction of a chart lies between 0, the first key, and 1, the second one.',
-        ),
-      );
+      report(diagnose('chart-outside', span, {}));
       return null;
     }
     if (value <= before) {
-      report(
-        diagnose(
-          'chart-not-rising',
-          span,
-          'The fractions of a chart rise from the first key to the second one.',
-        ),
-      );
+      report(diagnose('chart-not-rising', span, {}));
       return null;
     }
     before = value;

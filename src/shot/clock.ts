@@ -67,8 +67,7 @@ export function makeClock({ fps, marks, broken, rows, guess: guessName, report }
         const names = [...seen];
         const circle = names.slice(names.indexOf(at));
         if (!circle.some((each) => circles.has(each))) {
-          const shown = [...circle, at].map((each) => `\`${each}\``).join(' → ');
-          report(diagnose('mark-circle', place, `These marks hang on each other in a circle: ${shown}.`));
+          report(diagnose('mark-circle', place, { marks: [...circle, at] }));
         }
         for (const each of circle) circles.add(each);
         break;
@@ -103,11 +102,12 @@ export function makeClock({ fps, marks, broken, rows, guess: guessName, report }
       diagnose(
         'unknown-mark',
         span,
-        `There is no mark \`${name}\`${guess ? `; did you mean \`${guess}\`?` : '; say where it is with `mark`.'}`,
+        { name, guess: guess ?? null },
         guess
           ? {
               fix: {
-                title: `write \`${guess}\``,
+                action: 'write',
+                written: guess,
                 edits: [{ span: { ...span, end: span.start + name.length }, text: guess }],
               },
             }
@@ -119,14 +119,17 @@ export function makeClock({ fps, marks, broken, rows, guess: guessName, report }
   function placed(frame: number, time: Position): number | null {
     if (frame >= 1) return Math.min(frame, FAR);
     if (time.form === 'mark') {
-      report(
-        diagnose('position-zero', time.span, `This is ${1 - frame} before the first row, which is frame 1.`),
-      );
+      report(diagnose('position-zero', time.span, { variant: 'before', frames: 1 - frame }));
     } else {
       report(
-        diagnose('position-zero', time.span, 'There is no frame 0; the first row of the sheet is frame 1.', {
-          fix: { title: 'write frame 1', edits: [{ span: time.span, text: '1' }] },
-        }),
+        diagnose(
+          'position-zero',
+          time.span,
+          { variant: 'zero' },
+          {
+            fix: { action: 'write-frame-1', edits: [{ span: time.span, text: '1' }] },
+          },
+        ),
       );
     }
     return null;
@@ -143,13 +146,7 @@ export function makeClock({ fps, marks, broken, rows, guess: guessName, report }
     position,
     length(time) {
       if (time.form !== 'mark') return counted(time);
-      report(
-        diagnose(
-          'length-mark',
-          time.span,
-          `A mark is a place, not a length; to go on until \`${time.name}\`, write \`..\` and then \`@${time.name}\` before the next item.`,
-        ),
-      );
+      report(diagnose('length-mark', time.span, { mark: time.name }));
       return null;
     },
     range(range) {
@@ -159,10 +156,11 @@ export function makeClock({ fps, marks, broken, rows, guess: guessName, report }
           diagnose(
             'range-starts-late',
             range.from.span,
-            `\`${range.from.seconds}+0\` is the last frame of a second; was \`${range.from.seconds}+1\`, the first of the next, meant?`,
+            { seconds: range.from.seconds },
             {
               fix: {
-                title: `start on \`${range.from.seconds}+1\``,
+                action: 'start-on',
+                time: `${range.from.seconds}+1`,
                 edits: [{ span: range.from.span, text: `${range.from.seconds}+1` }],
               },
             },
@@ -173,13 +171,7 @@ export function makeClock({ fps, marks, broken, rows, guess: guessName, report }
       if (from === null || end === null) return null;
       if (range.to === null) return { from, to: Math.max(from, end), closed: false };
       if (end >= from) return { from, to: end, closed: true };
-      report(
-        diagnose(
-          'range-backwards',
-          range.span,
-          `This range ends on frame ${end}, before it starts on frame ${from}.`,
-        ),
-      );
+      report(diagnose('range-backwards', range.span, { from, to: end }));
       return null;
     },
   };

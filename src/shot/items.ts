@@ -81,13 +81,7 @@ export function makePhrases({
       } else {
         if (open) {
           whole = false;
-          report(
-            diagnose(
-              'after-open',
-              item.span,
-              'After `..` only an `@` may follow, which says until when it goes on.',
-            ),
-          );
+          report(diagnose('after-open', item.span, {}));
         }
         open = endsOpen(item);
       }
@@ -100,13 +94,7 @@ export function makePhrases({
           break;
         case 'at': {
           if (depth > 0) {
-            report(
-              diagnose(
-                'at-in-group',
-                item.span,
-                'An `@` stands for a row of the sheet, so it cannot stand in a group or a phrase.',
-              ),
-            );
+            report(diagnose('at-in-group', item.span, {}));
             whole = false;
             break;
           }
@@ -139,13 +127,7 @@ export function makePhrases({
   }
 
   function tooDeep(span: Span): BoundItems {
-    report(
-      diagnose(
-        'too-deep',
-        span,
-        `Groups and phrases stand here in each other more than ${DEEPEST} deep; write it flatter.`,
-      ),
-    );
+    report(diagnose('too-deep', span, { most: DEEPEST }));
     return { items: [], whole: false };
   }
 
@@ -163,14 +145,19 @@ export function makePhrases({
     if (at >= 0) {
       const circle = trail.slice(at);
       for (const each of circle) circular.add(each);
-      const shown = [...circle, name].map((each) => `\`${each}\``).join(' → ');
       report(
-        diagnose('phrase-circle', span, `A phrase cannot play itself: ${shown}.`, {
-          notes: circle.map((each) => ({
-            message: `phrase \`${each}\` is here`,
-            span: phrases.get(each)!.name.span,
-          })),
-        }),
+        diagnose(
+          'phrase-circle',
+          span,
+          { phrases: [...circle, name] },
+          {
+            notes: circle.map((each) => ({
+              note: 'phrase-here',
+              phrase: each,
+              span: phrases.get(each)!.name.span,
+            })),
+          },
+        ),
       );
       return null;
     }
@@ -203,11 +190,12 @@ export function makePhrases({
       diagnose(
         'unknown-phrase',
         span,
-        `There is no phrase \`${name}\`${guess ? `; did you mean \`${guess}\`?` : '.'}`,
+        { name, guess: guess ?? null },
         guess
           ? {
               fix: {
-                title: `write \`${guess}\``,
+                action: 'write',
+                written: guess,
                 edits: [{ span: { ...span, end: span.start + name.length }, text: guess }],
               },
             }
@@ -219,13 +207,7 @@ export function makePhrases({
   function grouped(item: Repeated, inner: BoundItems, name: string | null): Group | null {
     if (inner.items.length === 0) {
       if (inner.whole) {
-        report(
-          diagnose(
-            'group-empty',
-            item.span,
-            name ? `Phrase \`${name}\` shows nothing.` : 'This group shows nothing.',
-          ),
-        );
+        report(diagnose('group-empty', item.span, { phrase: name }));
       }
       return null;
     }
@@ -241,13 +223,7 @@ export function makePhrases({
       phrase: name,
     };
     if (!playedOnce(group) && endsOpen(inner.items.at(-1))) {
-      report(
-        diagnose(
-          'open-in-group',
-          item.span,
-          'What this repeats ends in `..`, which goes on to the end; give its last item a length instead.',
-        ),
-      );
+      report(diagnose('open-in-group', item.span, {}));
       return null;
     }
     return group;
@@ -262,15 +238,13 @@ export function makePhrases({
       return frames === null ? null : { form: 'frames', frames };
     }
     if (repeat.times >= 1) return { form: 'times', times: Math.min(repeat.times, 1e12) };
-    report(
-      diagnose('repeat-zero', repeat.span, 'Zero times shows nothing; take it out or say how many times.'),
-    );
+    report(diagnose('repeat-zero', repeat.span, {}));
     return null;
   }
 
   function positive(frames: number | null, span: Span): number | null {
     if (frames !== 0) return frames;
-    report(diagnose('length-zero', span, 'Nothing can be shown for no frames; the shortest is 1.'));
+    report(diagnose('length-zero', span, {}));
     return null;
   }
 
@@ -279,13 +253,7 @@ export function makePhrases({
     const own = item.length !== null;
     const frames = item.length === null ? on : (positive(clock.length(item.length), item.length.span) ?? 0);
     if (item.length && item.open) {
-      report(
-        diagnose(
-          'length-and-open',
-          item.open,
-          'A length and `..` say two different things; keep one of them.',
-        ),
-      );
+      report(diagnose('length-and-open', item.open, {}));
     }
     const shown = {
       span: item.span,
@@ -326,6 +294,6 @@ const LONGEST_ON = 240;
 /** A number behind `on`, or null after a report. */
 export function bindOn(frames: number, span: Span, report: Report): number | null {
   if (Number.isInteger(frames) && frames >= 1 && frames <= LONGEST_ON) return frames;
-  report(diagnose('on-range', span, `\`on\` takes a whole number of frames from 1 to ${LONGEST_ON}.`));
+  report(diagnose('on-range', span, { most: LONGEST_ON }));
   return null;
 }

@@ -31,4 +31,10 @@ export interface Fixes {
     readonly written: string;
   };
   readonly 'write-each': { readonly written: readonly string[] };
+  readonly 'write-frame-1': None;
+  readonly 'take-out-here': None;
+  readonly 'leave-number': None;
+  readonly 'take-out': None;
+  readonly 'start-on': { readonly time: string };
+  readonly 'put-on-stack': { readonly level: string };
 }

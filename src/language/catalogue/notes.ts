@@ -7,4 +7,8 @@ export interface Notes {
   readonly 'stands-here': None;
   readonly 'written-so': { readonly example: string };
   readonly 'timeline-colon': { readonly example: string };
+  readonly 'first-here': None;
+  readonly 'stack-here': None;
+  readonly 'stands-first-here': None;
+  readonly 'phrase-here': { readonly phrase: string };
 }

@@ -1,6 +1,6 @@
 /** What can be wrong with a cut's statements taken together: names, times, settings. */
 
-import type { Entries, Sentence } from './entry.js';
+import type { Entries, None } from './entry.js';
 
 const HEAD = 'cut 1\ntime 1+0\n';
 const BODY = 'A: 1--2..\n';
@@ -9,35 +9,45 @@ const text = (failing: string, mended: string, files?: Readonly<Record<string, s
   ({ kind: 'text', failing, mended, ...(files ? { files } : {}) }) as const;
 
 export interface StatementMessages {
-  readonly 'cut-missing': Sentence;
-  readonly 'time-missing': Sentence;
-  readonly 'time-zero': Sentence;
-  readonly 'time-too-long': Sentence;
-  readonly 'statement-twice': Sentence;
-  readonly 'name-twice': Sentence;
-  readonly 'position-zero': Sentence;
-  readonly 'length-mark': Sentence;
-  readonly 'unknown-mark': Sentence;
-  readonly 'mark-circle': Sentence;
-  readonly 'mark-unused': Sentence;
-  readonly 'range-backwards': Sentence;
-  readonly 'range-starts-late': Sentence;
-  readonly 'fps-range': Sentence;
-  readonly 'on-range': Sentence;
-  readonly 'unknown-numbering': Sentence;
-  readonly 'unknown-level': Sentence;
-  readonly 'level-outside': Sentence;
-  readonly 'stack-twice': Sentence;
-  readonly 'size-zero': Sentence;
-  readonly 'reuse-self': Sentence;
-  readonly 'cels-twice': Sentence;
-  readonly 'words-outside': Sentence;
-  readonly 'words-not-rising': Sentence;
-  readonly 'dialogue-past-end': Sentence;
-  readonly 'note-past-end': Sentence;
-  readonly 'unknown-phrase': Sentence;
-  readonly 'phrase-circle': Sentence;
-  readonly 'phrase-unused': Sentence;
+  readonly 'cut-missing': None;
+  readonly 'time-missing': None;
+  readonly 'time-zero': None;
+  readonly 'time-too-long': { readonly longest: string };
+  readonly 'statement-twice': /** A statement by its first word and the name behind it; '' for the timeline of a level. */ {
+    readonly statement: string;
+    readonly name: string | null;
+  };
+  readonly 'name-twice': { readonly of: 'field' | 'mark' | 'phrase'; readonly name: string };
+  readonly 'position-zero':
+    | { readonly variant: 'zero' }
+    | { readonly variant: 'before'; readonly frames: number };
+  readonly 'length-mark': { readonly mark: string };
+  readonly 'unknown-mark': { readonly name: string; readonly guess: string | null };
+  readonly 'mark-circle': /** The last is the first again. */ { readonly marks: readonly string[] };
+  readonly 'mark-unused': { readonly mark: string };
+  readonly 'range-backwards': { readonly from: number; readonly to: number };
+  readonly 'range-starts-late': { readonly seconds: number };
+  readonly 'fps-range': { readonly most: number };
+  readonly 'on-range': { readonly most: number };
+  readonly 'unknown-numbering': { readonly name: string };
+  readonly 'unknown-level': { readonly name: string; readonly guess: string | null };
+  readonly 'level-outside': { readonly name: string; readonly guess: string | null };
+  readonly 'stack-twice': { readonly level: string };
+  readonly 'size-zero': { readonly level: string };
+  readonly 'reuse-self': { readonly level: string };
+  readonly 'cels-twice': { readonly drawing: string };
+  readonly 'words-outside': { readonly frame: number; readonly from: number; readonly to: number };
+  readonly 'words-not-rising': { readonly frame: number; readonly before: number };
+  readonly 'dialogue-past-end': {
+    readonly heard: 'voice' | 'sound' | 'music';
+    readonly from: number;
+    readonly to: number;
+    readonly rows: number;
+  };
+  readonly 'note-past-end': { readonly frame: number; readonly rows: number };
+  readonly 'unknown-phrase': { readonly name: string; readonly guess: string | null };
+  readonly 'phrase-circle': /** The last is the first again. */ { readonly phrases: readonly string[] };
+  readonly 'phrase-unused': { readonly phrase: string };
 }
 
 export const statements: Entries<StatementMessages> = {

@@ -1,6 +1,6 @@
 /** What can be wrong with timelines, their drawings and numbers. */
 
-import type { Entries, Sentence } from './entry.js';
+import type { Entries, None, Sentence } from './entry.js';
 
 const HEAD = 'cut 1\ntime 1+0\n';
 
@@ -14,14 +14,16 @@ export interface TimelineMessages {
   readonly 'at-gap': Sentence;
   readonly 'at-nothing': Sentence;
   readonly 'at-past-end': Sentence;
-  readonly 'at-in-group': Sentence;
-  readonly 'after-open': Sentence;
-  readonly 'open-in-group': Sentence;
-  readonly 'length-and-open': Sentence;
-  readonly 'length-zero': Sentence;
-  readonly 'repeat-zero': Sentence;
-  readonly 'group-empty': Sentence;
-  readonly 'too-deep': Sentence;
+  readonly 'at-in-group': None;
+  readonly 'after-open': None;
+  readonly 'open-in-group': None;
+  readonly 'length-and-open': None;
+  readonly 'length-zero': None;
+  readonly 'repeat-zero': None;
+  readonly 'group-empty': /** `phrase`: null where it is a group in brackets. */ {
+    readonly phrase: string | null;
+  };
+  readonly 'too-deep': { readonly most: number };
   readonly 'between-from': Sentence;
   readonly 'between-to': Sentence;
   readonly 'group-begins-between': Sentence;
@@ -30,10 +32,10 @@ export interface TimelineMessages {
   readonly 'way-back': Sentence;
   readonly 'reference-missing': Sentence;
   readonly 'reference-ambiguous': Sentence;
-  readonly 'unknown-chart': Sentence;
+  readonly 'unknown-chart': { readonly name: string; readonly guess: string | null };
   readonly 'chart-count': Sentence;
-  readonly 'chart-not-rising': Sentence;
-  readonly 'chart-outside': Sentence;
+  readonly 'chart-not-rising': None;
+  readonly 'chart-outside': None;
   readonly 'chart-narrow': Sentence;
   readonly 'chart-drawn': Sentence;
   readonly 'chart-twice': Sentence;

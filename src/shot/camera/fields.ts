@@ -98,7 +98,7 @@ export const fieldBinders: {
   readonly fix: Binder<CameraNode<'fix'>>;
 } = {
   field: {
-    once: ({ name }) => ({ code: 'name-twice', id: `field ${name.text}`, what: `field \`${name.text}\`` }),
+    once: ({ name }) => ({ code: 'name-twice', parameters: { of: 'field', name: name.text } }),
     declare(statement, draft, report) {
       const { name } = statement;
       if (name.text === FULL) {

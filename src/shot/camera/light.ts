@@ -71,7 +71,7 @@ export const lightBinders: { readonly [K in Kind]: Binder<CameraNode<K>> } = {
     },
   },
   overlap: {
-    once: ({ way }) => ({ code: 'statement-twice', id: `overlap ${way}`, what: `\`overlap ${way}\`` }),
+    once: ({ way }) => ({ code: 'statement-twice', parameters: { statement: 'overlap', name: way } }),
     settle({ way, length: time }, draft, clock, report) {
       const length = clock.length(time);
       if (length === null) return;

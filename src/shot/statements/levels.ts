@@ -27,8 +27,8 @@ export function unknownLevel(word: Word, { draft, broken, guess: guessName, repo
     diagnose(
       'unknown-level',
       word.span,
-      `This cut has no level \`${word.text}\`${guess ? `; did you mean \`${guess}\`?` : '.'}`,
-      guess ? { fix: { title: `write \`${guess}\``, edits: [{ span: word.span, text: guess }] } } : {},
+      { name: word.text, guess: guess ?? null },
+      guess ? { fix: { action: 'write', written: guess, edits: [{ span: word.span, text: guess }] } } : {},
     ),
   );
 }
@@ -46,11 +46,12 @@ export function insideStack(word: Word, { draft, guess: guessName, report }: Bin
     diagnose(
       'level-outside',
       word.span,
-      `Level \`${word.text}\` is not in the stack${guess ? `; did you mean \`${guess}\`?` : '.'}`,
+      { name: word.text, guess: guess ?? null },
       {
-        notes: [{ message: 'the stack is given here', span: stack.span }],
+        notes: [{ note: 'stack-here', span: stack.span }],
         fix: {
-          title: `put \`${word.text}\` on top of the stack`,
+          action: 'put-on-stack',
+          level: word.text,
           edits: [{ span: end, text: ` ${word.text}` }],
         },
       },
@@ -61,10 +62,10 @@ export function insideStack(word: Word, { draft, guess: guessName, report }: Bin
 function checkStated(statement: StatementOf<'level'>, { draft, report }: Binding): void {
   const { level, size, reuse } = statement;
   if (size && !(size.widthMm > 0 && size.heightMm > 0)) {
-    report(diagnose('size-zero', size.span, `The artwork of level \`${level.text}\` has no size.`));
+    report(diagnose('size-zero', size.span, { level: level.text }));
   }
   if (reuse && reuse.cut === draft.cut?.number && reuse.level === level.text) {
-    report(diagnose('reuse-self', reuse.span, `Level \`${level.text}\` cannot reuse its own drawings.`));
+    report(diagnose('reuse-self', reuse.span, { level: level.text }));
   }
 }
 
@@ -78,13 +79,18 @@ export const levelBinders: Pick<Binders, 'stack' | 'level' | 'cels'> = {
         const first = seen.get(word.text);
         if (first) {
           report(
-            diagnose('stack-twice', word.span, `Level \`${word.text}\` stands in the stack twice.`, {
-              notes: [{ message: 'it stands first here', span: first.span }],
-              fix: {
-                title: 'take it out here',
-                edits: [{ span: { ...word.span, start: word.span.start - 1 }, text: '' }],
+            diagnose(
+              'stack-twice',
+              word.span,
+              { level: word.text },
+              {
+                notes: [{ note: 'stands-first-here', span: first.span }],
+                fix: {
+                  action: 'take-out-here',
+                  edits: [{ span: { ...word.span, start: word.span.start - 1 }, text: '' }],
+                },
               },
-            }),
+            ),
           );
           continue;
         }
@@ -96,8 +102,7 @@ export const levelBinders: Pick<Binders, 'stack' | 'level' | 'cels'> = {
   level: {
     once: ({ level }) => ({
       code: 'statement-twice',
-      id: `level ${level.text}`,
-      what: `\`level ${level.text}\``,
+      parameters: { statement: 'level', name: level.text },
     }),
     declare(statement, draft) {
       levelOf(draft, statement.level).stated = statement;
@@ -114,8 +119,7 @@ export const levelBinders: Pick<Binders, 'stack' | 'level' | 'cels'> = {
   cels: {
     once: ({ level }) => ({
       code: 'statement-twice',
-      id: `cels ${level.text}`,
-      what: `\`cels ${level.text}\``,
+      parameters: { statement: 'cels', name: level.text },
     }),
     bind(statement, binding) {
       const level = binding.draft.levels.get(statement.level.text);
@@ -132,10 +136,10 @@ export const levelBinders: Pick<Binders, 'stack' | 'level' | 'cels'> = {
             diagnose(
               'cels-twice',
               name.span,
-              `Drawing ${text} stands in this line twice; a drawing has one number.`,
+              { drawing: text },
               {
-                notes: [{ message: 'it stands first here', span: first.span }],
-                fix: { title: 'leave the number unused', edits: [{ span: name.span, text: '_' }] },
+                notes: [{ note: 'stands-first-here', span: first.span }],
+                fix: { action: 'leave-number', edits: [{ span: name.span, text: '_' }] },
               },
             ),
           );

@@ -10,16 +10,14 @@ import { secondsAndFrames } from '../time.js';
 
 /** For statements that a cut has once. */
 export function single(statement: { readonly kind: string }): Once {
-  return { code: 'statement-twice', id: statement.kind, what: `\`${statement.kind}\`` };
+  return { code: 'statement-twice', parameters: { statement: statement.kind, name: null } };
 }
 
 /** Frames a second of film, television and everything between; beyond that it is a slip. */
 const FASTEST = 120;
 
 function outOfRange(span: Span, report: Report): void {
-  report(
-    diagnose('fps-range', span, `\`fps\` takes a whole number of frames a second from 1 to ${FASTEST}.`),
-  );
+  report(diagnose('fps-range', span, { most: FASTEST }));
 }
 
 export const sheetBinders: Pick<
@@ -59,14 +57,14 @@ export const sheetBinders: Pick<
         diagnose(
           'unknown-numbering',
           span,
-          `Drawings are numbered by \`sequence\` or by \`frame\`, not by \`${text}\`.`,
-          guess ? { fix: { title: `write \`${guess}\``, edits: [{ span, text: guess }] } } : {},
+          { name: text },
+          guess ? { fix: { action: 'write', written: guess, edits: [{ span, text: guess }] } } : {},
         ),
       );
     },
   },
   mark: {
-    once: ({ name }) => ({ code: 'name-twice', id: `mark ${name.text}`, what: `mark \`${name.text}\`` }),
+    once: ({ name }) => ({ code: 'name-twice', parameters: { of: 'mark', name: name.text } }),
     declare: (statement, draft) => void draft.marks.set(statement.name.text, statement),
     // Resolved for its messages, also where nothing stands at it.
     bind: ({ name }, { clock }) =>
@@ -79,16 +77,14 @@ export const sheetBinders: Pick<
       const frames = clock.length(statement.time);
       if (frames === null) return;
       if (frames === 0) {
-        report(diagnose('time-zero', span, 'A cut lasts for at least one frame.'));
+        report(diagnose('time-zero', span, {}));
         return;
       }
       if (frames > LONGEST_CUT_SECONDS * draft.fps) {
         report(
-          diagnose(
-            'time-too-long',
-            span,
-            `A cut lasts for ten minutes at most (\`${secondsAndFrames(LONGEST_CUT_SECONDS * draft.fps, draft.fps)}\`); is this one in frames or in seconds + frames?`,
-          ),
+          diagnose('time-too-long', span, {
+            longest: secondsAndFrames(LONGEST_CUT_SECONDS * draft.fps, draft.fps),
+          }),
         );
         return;
       }

@@ -9,8 +9,7 @@ export const timelineBinders: Pick<Binders, 'timeline' | 'phrase'> = {
   timeline: {
     once: ({ level }) => ({
       code: 'statement-twice',
-      id: `timeline ${level.text}`,
-      what: `the timeline of level \`${level.text}\``,
+      parameters: { statement: '', name: level.text },
     }),
     declare: (statement, draft) => void levelOf(draft, statement.level),
     bind(statement, binding) {
@@ -22,13 +21,13 @@ export const timelineBinders: Pick<Binders, 'timeline' | 'phrase'> = {
     },
   },
   phrase: {
-    once: ({ name }) => ({ code: 'name-twice', id: `phrase ${name.text}`, what: `phrase \`${name.text}\`` }),
+    once: ({ name }) => ({ code: 'name-twice', parameters: { of: 'phrase', name: name.text } }),
     declare: (statement, draft) => void draft.phrases.set(statement.name.text, statement),
     share: (statement, draft) => void draft.phrases.set(statement.name.text, statement),
     bind({ name }, { phrases, draft, report }) {
       phrases.check(name.text, draft.on);
       if (phrases.played.has(name.text)) return;
-      report(diagnose('phrase-unused', name.span, `Nothing plays phrase \`${name.text}\`.`));
+      report(diagnose('phrase-unused', name.span, { phrase: name.text }));
     },
   },
 };

@@ -8,8 +8,6 @@ import type { Spoken, SpokenPart } from '../shot.js';
 
 type Heard = StatementOf<'voice'> | StatementOf<'sound' | 'music'>;
 
-const WHAT = { voice: 'dialogue', sound: 'sound', music: 'music' } as const;
-
 /** Words with the rows that they are tied to; a row that is wrong is reported and left out. */
 function tied(statement: Heard, range: FrameRange, { clock, rows, report }: Binding): SpokenPart[] {
   let before = range.from - 1;
@@ -18,23 +16,11 @@ function tied(statement: Heard, range: FrameRange, { clock, rows, report }: Bind
     const frame = clock.position(at);
     if (frame === null) return { text, span, frame: null };
     if (frame < range.from || frame > range.to) {
-      report(
-        diagnose(
-          'words-outside',
-          at.span,
-          `These words are tied to frame ${frame}, outside their range, frames ${range.from} to ${range.to}.`,
-        ),
-      );
+      report(diagnose('words-outside', at.span, { frame, from: range.from, to: range.to }));
       return { text, span, frame: null };
     }
     if (frame <= before) {
-      report(
-        diagnose(
-          'words-not-rising',
-          at.span,
-          `These words are tied to frame ${frame}, but the words before them to ${before}.`,
-        ),
-      );
+      report(diagnose('words-not-rising', at.span, { frame, before }));
       return { text, span, frame: null };
     }
     before = frame;
@@ -49,13 +35,13 @@ function bindHeard(statement: Heard, binding: Binding): void {
   if (!range) return;
   const parts = tied(statement, range, binding);
   if (rows !== null && (range.to > rows || range.from > rows)) {
-    const from = range.from > rows ? `starts on frame ${range.from}` : `lasts to frame ${range.to}`;
     report(
-      diagnose(
-        'dialogue-past-end',
-        statement.range.span,
-        `This ${WHAT[statement.kind]} ${from}, past the end of the sheet, which has ${rows} rows.`,
-      ),
+      diagnose('dialogue-past-end', statement.range.span, {
+        heard: statement.kind,
+        from: range.from,
+        to: range.to,
+        rows,
+      }),
     );
     if (range.from > rows) return;
   }
@@ -81,13 +67,7 @@ export const wordBinders: Pick<Binders, 'voice' | 'sound' | 'music' | 'note' | '
       const frame = clock.position(statement.position);
       if (frame === null) return;
       if (rows !== null && frame > rows) {
-        report(
-          diagnose(
-            'note-past-end',
-            statement.position.span,
-            `This note stands beside frame ${frame}, past the end of the sheet, which has ${rows} rows.`,
-          ),
-        );
+        report(diagnose('note-past-end', statement.position.span, { frame, rows }));
         return;
       }
       draft.notes.push({ frame, text: statement.text.text, span: statement.span });

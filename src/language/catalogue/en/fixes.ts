@@ -27,4 +27,10 @@ export const fixes: ShortTexts<Fixes> = {
   'leave-quick-out': () => 'leave `quick` out',
   'write-plain': ({ written }) => `write ${written}`,
   'write-each': ({ written }) => `write \`${written.join('` and `')}\``,
+  'write-frame-1': () => 'write frame 1',
+  'take-out-here': () => 'take it out here',
+  'leave-number': () => 'leave the number unused',
+  'take-out': () => 'take it out',
+  'start-on': ({ time }) => `start on \`${time}\``,
+  'put-on-stack': ({ level }) => `put \`${level}\` on top of the stack`,
 };

@@ -18,3 +18,6 @@ export const anyOf = (wanted: readonly Wanted[]): string =>
   wanted
     .map((one) => (Object.hasOwn(expected, one) ? expected[one as keyof typeof expected] : one))
     .join(' or ');
+
+/** What leads back to itself. */
+export const around = (names: readonly string[]): string => names.map((name) => `\`${name}\``).join(' → ');

@@ -1,5 +1,6 @@
 import { asGiven, type Texts } from '../texts.js';
 import type { TimelineMessages } from '../timelines.js';
+import { meant } from './phrases.js';
 
 export const timelines: Texts<TimelineMessages> = {
   'timeline-short': {
@@ -41,46 +42,49 @@ export const timelines: Texts<TimelineMessages> = {
     title: 'an `@` inside a group or phrase',
     explanation:
       'What stands in a group or a phrase may be shown many times, in many places. An `@` is one row of the sheet, so it stands outside.',
-    message: asGiven,
+    message: () => 'An `@` stands for a row of the sheet, so it cannot stand in a group or a phrase.',
   },
   'after-open': {
     title: 'something behind `..`',
     explanation:
       '`..` goes on to the next `@` or to the end of the cut. What stands behind it could never start, unless an `@` says on which row it does.',
-    message: asGiven,
+    message: () => 'After `..` only an `@` may follow, which says until when it goes on.',
   },
   'open-in-group': {
     title: '`..` inside something that is repeated',
     explanation:
       'A group that ends in `..` never comes to its second pass. Give its last drawing a length, or repeat the group itself with `..`.',
-    message: asGiven,
+    message: () =>
+      'What this repeats ends in `..`, which goes on to the end; give its last item a length instead.',
   },
   'length-and-open': {
     title: 'a length and `..` on one item',
     explanation: 'A length says when the item ends; `..` says that it goes on. One of them is meant.',
-    message: asGiven,
+    message: () => 'A length and `..` say two different things; keep one of them.',
   },
   'length-zero': {
     title: 'an item for no frames',
     explanation:
       'The shortest exposure is one frame. To show nothing, take the item out; to make the level empty, write `x`.',
-    message: asGiven,
+    message: () => 'Nothing can be shown for no frames; the shortest is 1.',
   },
   'repeat-zero': {
     title: 'a group played no times',
     explanation: 'A group is played at least once. Take it out if it is not wanted.',
-    message: asGiven,
+    message: () => 'Zero times shows nothing; take it out or say how many times.',
   },
   'group-empty': {
     title: 'a group that shows nothing',
     explanation:
       'There is no drawing in the group, only an `on`. That counts inside its own group only: move it out, or fill the group.',
-    message: asGiven,
+    message: ({ phrase }) =>
+      phrase === null ? 'This group shows nothing.' : `Phrase \`${phrase}\` shows nothing.`,
   },
   'too-deep': {
     title: 'phrases in phrases without end',
     explanation: 'Groups and phrases may stand in each other, up to fifty deep. Nobody could read more.',
-    message: asGiven,
+    message: ({ most }) =>
+      `Groups and phrases stand here in each other more than ${most} deep; write it flatter.`,
   },
   'between-from': {
     title: 'an in-between with no key before it',
@@ -133,7 +137,8 @@ export const timelines: Texts<TimelineMessages> = {
     title: 'a chart that is not there',
     explanation:
       'A chart is `even`, `early` (crowds the earlier key), `late` (crowds the later one), `both`, or the fractions themselves.',
-    message: asGiven,
+    message: ({ name, guess }) =>
+      `There is no chart \`${name}\`${meant(guess, '; it is one of `even`, `early`, `late`, `both`, or fractions.')}`,
   },
   'chart-count': {
     title: 'fractions that are not as many as the in-betweens',
@@ -144,12 +149,12 @@ export const timelines: Texts<TimelineMessages> = {
     title: 'fractions out of order',
     explanation:
       'The fractions of a chart rise: each in-between lies farther on the way than the one before.',
-    message: asGiven,
+    message: () => 'The fractions of a chart rise from the first key to the second one.',
   },
   'chart-outside': {
     title: 'a fraction outside its passage',
     explanation: '0 is the first key and 1 the second; an in-between lies between them.',
-    message: asGiven,
+    message: () => 'A fraction of a chart lies between 0, the first key, and 1, the second one.',
   },
   'chart-narrow': {
     title: 'a gap that hardly anyone can draw',
