@@ -75,7 +75,3 @@ export function makeDrawing(
     exposedFrames: 0,
   };
 }
-
-export function counted({ drawings }: Pick<Passage, 'drawings'>): string {
-  return drawings.length === 1 ? '1 in-between' : `${drawings.length} in-betweens`;
-}

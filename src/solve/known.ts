@@ -107,11 +107,14 @@ function otherCount(
 ): void {
   const { cut, level: name } = level.reuse!;
   report(
-    diagnose(
-      'reuse-count',
-      written[0]!.span,
-      `From key ${from} to key ${to} level ${name} of cut ${cut} has ${count} in-between${count === 1 ? '' : 's'}; these ${drawings.length} are drawn anew.`,
-    ),
+    diagnose('reuse-count', written[0]!.span, {
+      from,
+      to,
+      level: name,
+      cut,
+      there: count,
+      here: drawings.length,
+    }),
   );
 }
 
@@ -131,8 +134,8 @@ function agree(level: Level, source: SolvedLevel, report: Report): void {
         'reuse-number',
         name.span,
         there === undefined || there === text
-          ? `Drawing ${text} is number ${number} of level ${other} in cut ${cut}, not ${i + 1}.`
-          : `Number ${i + 1} of level ${other} in cut ${cut} is drawing ${there}, not ${text}.`,
+          ? { variant: 'number', drawing: text, number, level: other, cut, pinned: i + 1 }
+          : { variant: 'drawing', pinned: i + 1, level: other, cut, there, drawing: text },
       ),
     );
   }

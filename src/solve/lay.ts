@@ -3,11 +3,11 @@
  * and whether all of them together fill the sheet exactly.
  */
 
+import type { Messages } from '../language/catalogue/index.js';
 import type { Diagnostic, Edit, Fix, Report, Span } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
 import { endsOpen } from '../shot/items.js';
 import type { At, Group, Leaf, Level, Shot, Timeline } from '../shot/shot.js';
-import { inFrames } from '../shot/time.js';
 import { lastLeaf, natural, passFrames } from './measure.js';
 
 /** An item at the top of a timeline with the rows that it has: frames start … start + frames - 1. */
@@ -53,14 +53,12 @@ function endBefore(at: At, before: Placed, report: Report): void {
   const least = opens ? needed(item) : tailStart + 1;
   before.frames = Math.max(0, wanted);
   if (wanted < least || (own && !opens && wanted < frames)) {
-    const message =
+    const parameters: Messages['at-backwards'] =
       wanted < least
-        ? `This starts the next item on frame ${at.frame}, but what is before it is first seen on frame ${start + least - 1}.`
-        : `This starts the next item on frame ${at.frame}, but the item before it is exposed until frame ${start + frames - 1}.`;
+        ? { variant: 'unseen', frame: at.frame, seen: start + least - 1 }
+        : { variant: 'exposed', frame: at.frame, until: start + frames - 1 };
     report(
-      diagnose('at-backwards', at.span, message, {
-        notes: [{ message: 'the item before', span: item.span }],
-      }),
+      diagnose('at-backwards', at.span, parameters, { notes: [{ note: 'item-before', span: item.span }] }),
     );
     return;
   }
@@ -70,8 +68,8 @@ function endBefore(at: At, before: Placed, report: Report): void {
     diagnose(
       'at-gap',
       at.span,
-      `The item before stops on frame ${start + frames - 1}, and nothing is said for the ${inFrames(wanted - frames)} before frame ${at.frame}.`,
-      { notes: [{ message: 'the item before', span: item.span }], ...(fix ? { fix } : {}) },
+      { last: start + frames - 1, frame: at.frame },
+      { notes: [{ note: 'item-before', span: item.span }], ...(fix ? { fix } : {}) },
     ),
   );
 }
@@ -82,19 +80,14 @@ function stretch(item: Leaf | Group, frames: number): Fix | null {
   const behind = { ...item.span, start: item.span.end };
   if (item.kind === 'group') {
     return {
-      title: 'repeat it until there',
+      action: 'repeat-until',
       edits: item.repeatSpan ? edit(item.repeatSpan, '..') : edit(behind, '..'),
     };
   }
   if (item.lengthSpan) {
-    return { title: `expose it for ${inFrames(frames)}`, edits: edit(item.lengthSpan, String(frames)) };
+    return { action: 'expose-for', frames, edits: edit(item.lengthSpan, String(frames)) };
   }
-  return { title: 'hold it until there', edits: edit(behind, '..') };
-}
-
-/** `120`, or `96 + 12 handle`. */
-function sheetText({ time, length }: Shot): string {
-  return length === time ? String(length) : `${time} + ${length - time} handle`;
+  return { action: 'hold-until', edits: edit(behind, '..') };
 }
 
 /**
@@ -114,8 +107,7 @@ export function lay(level: Level, timeline: Timeline, shot: Shot, report: Report
       if (at) tell(atNothing(at));
       else if (before) endBefore(item, before, tell);
       if (item.frame > shot.length) {
-        const message = `Frame ${item.frame} lies past the end of the sheet, which has ${sheetText(shot)} rows.`;
-        tell(diagnose('at-past-end', item.span, message));
+        tell(diagnose('at-past-end', item.span, { frame: item.frame, time: shot.time, rows: shot.length }));
       }
       at = item;
       cursor = item.frame;
@@ -149,9 +141,14 @@ function placedPastEnd(timeline: Timeline, shot: Shot): boolean {
 }
 
 function atNothing(at: At): Diagnostic {
-  return diagnose('at-nothing', at.span, 'Nothing starts at this `@`; write what is shown from there on.', {
-    fix: { title: 'take it out', edits: [{ span: at.span, text: '' }] },
-  });
+  return diagnose(
+    'at-nothing',
+    at.span,
+    {},
+    {
+      fix: { action: 'take-out', edits: [{ span: at.span, text: '' }] },
+    },
+  );
 }
 
 /** Only `on 2` and the like. */
@@ -168,7 +165,7 @@ function tooShort(level: Level, shot: Shot, last: Placed, filled: number, room: 
   return diagnose(
     'timeline-short',
     last.item.span,
-    `Level ${level.name} shows ${filled} of ${sheetText(shot)} frames: ${inFrames(shot.length - filled)} missing, from frame ${filled + 1} on.`,
+    { level: level.name, shown: filled, time: shot.time, rows: shot.length },
     fix ? { fix } : {},
   );
 }
@@ -183,10 +180,7 @@ function tooLong(
   const across = placed.find((each) => each.start + each.frames - 1 > shot.length)!;
   const fix =
     across === placed.at(-1) && room >= 1 && !endsOpen(across.item) ? stretch(across.item, room) : null;
-  const sheet = `the sheet has ${sheetText(shot)}`;
-  const message =
-    filled < 1e9
-      ? `Level ${level.name} shows ${filled} frames, but ${sheet}: ${inFrames(filled - shot.length)} too many, from here on.`
-      : `Level ${level.name} shows far more frames than there are, from here on: ${sheet}.`;
-  return diagnose('timeline-long', across.item.span, message, fix ? { fix } : {});
+  const shown = filled < 1e9 ? filled : null;
+  const parameters = { level: level.name, shown, time: shot.time, rows: shot.length };
+  return diagnose('timeline-long', across.item.span, parameters, fix ? { fix } : {});
 }

@@ -95,13 +95,16 @@ export function findReferences(
     else if (!drawing) {
       const way = to ?? tos.values().next().value;
       const count = way === undefined ? 0 : (counts.get(`${key}>${way}`) ?? 0);
-      const why =
-        count === 0
-          ? `no in-between leads from key ${key}${to === null ? '' : ` to key ${to}`}`
-          : `from key ${key} to key ${way} there ${count === 1 ? 'is 1 in-between' : `are ${count} in-betweens`}`;
       const text = betweenText(reference.name);
       report(
-        diagnose('reference-missing', reference.span, `Level ${level.name} has no drawing ${text}: ${why}.`),
+        diagnose('reference-missing', reference.span, {
+          level: level.name,
+          drawing: text,
+          key,
+          to,
+          way: way ?? null,
+          count,
+        }),
       );
     }
   }
@@ -116,12 +119,11 @@ function ambiguous(
   tos: readonly string[],
 ): Diagnostic {
   const text = betweenText(name);
-  const listed = tos.length > 5 ? `${tos.slice(0, 5).join(', ')} …` : tos.join(', ');
-  const message = `Key ${name.key} of level ${level.name} leads to several keys (${listed}), so ${text} could be any of theirs.`;
-  if (!drawing?.to) return diagnose('reference-ambiguous', span, message);
+  const parameters = { level: level.name, drawing: text, key: name.key, keys: tos };
+  if (!drawing?.to) return diagnose('reference-ambiguous', span, parameters);
   const full = betweenText({ ...name, to: drawing.to });
   const place = { ...span, end: span.start + text.length };
-  return diagnose('reference-ambiguous', span, message, {
-    fix: { title: `write \`${full}\``, edits: [{ span: place, text: full }] },
+  return diagnose('reference-ambiguous', span, parameters, {
+    fix: { action: 'write', written: full, edits: [{ span: place, text: full }] },
   });
 }

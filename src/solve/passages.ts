@@ -4,11 +4,12 @@
  * key leads to its own first key in every pass. So nothing is played here, and large counts cost nothing.
  */
 
+import type { NoKeyAfter, NoKeyBefore } from '../language/catalogue/terms.js';
 import type { Report } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
 import type { Group, Item, Leaf, Level } from '../shot/shot.js';
 import type { Drawing, Passage } from './drawing.js';
-import { counted, makeDrawing } from './drawing.js';
+import { makeDrawing } from './drawing.js';
 import { groupCutShort } from './lay.js';
 import { lastOfPass, leafAt, onceThrough } from './measure.js';
 
@@ -30,13 +31,6 @@ type Entry = { readonly kind: 'key'; readonly key: Key } | { readonly kind: 'bet
 type End =
   | { readonly kind: 'key'; readonly key: Key }
   | { readonly kind: 'between' | 'empty' | 'through' | 'cut' };
-
-const NO_FROM = {
-  start: 'there is no key before it',
-  empty: 'the level is empty before it, and a passage never crosses `x`',
-  between: 'the group before it ends in an in-between; write a key first',
-  cut: 'the last pass of the group before it is cut short; write a key first',
-} as const;
 
 /** `isCut`: whether the last pass of a group at the top is cut short. */
 export function findPassages(
@@ -106,8 +100,13 @@ export function findPassages(
       diagnose(
         'two-counts',
         passage.written[0]!.span,
-        `From key ${passage.from} to key ${passage.to} there are ${counted(passage)} here and ${counted(other)} before; they are other drawings.`,
-        { notes: [{ message: `${counted(other)} here`, span: other.written[0]!.span }] },
+        {
+          from: passage.from,
+          to: passage.to,
+          here: passage.drawings.length,
+          before: other.drawings.length,
+        },
+        { notes: [{ note: 'count-here', inbetweens: other.drawings.length, span: other.written[0]!.span }] },
       ),
     );
   }
@@ -116,14 +115,14 @@ export function findPassages(
   function walk(of: readonly Item[], top: boolean): End {
     const begins = entry(of);
     let from: Key | null = null;
-    let why: keyof typeof NO_FROM = 'start';
+    let why: NoKeyBefore = 'start';
     // One report for each stretch of in-betweens with no key before it.
     let told = !top && begins.kind === 'between';
     let pending: Leaf[] = [];
     let end: End = { kind: 'through' };
-    const leadsTo = (key: Key | null, reason: string, wrapped = false) => {
+    const leadsTo = (key: Key | null, reason: NoKeyAfter | null, wrapped = false) => {
       if (pending.length > 0 && from && key) close(from, pending, key, wrapped);
-      else if (pending.length > 0) noTo(pending[0]!, reason);
+      else if (pending.length > 0) noTo(pending[0]!, reason!);
       pending = [];
     };
     for (const item of of) {
@@ -134,7 +133,7 @@ export function findPassages(
           references.push(item);
           break;
         case 'key':
-          leadsTo(item, '');
+          leadsTo(item, null);
           if (!keys.has(item.name)) keys.set(item.name, makeDrawing('key', item.name, item.span));
           if (item.chart && !charted.has(item)) charted.set(item, false);
           from = item;
@@ -142,7 +141,7 @@ export function findPassages(
           end = { kind: 'key', key: item };
           break;
         case 'empty':
-          leadsTo(null, 'the level is empty after it, and a passage never crosses `x`');
+          leadsTo(null, 'empty');
           from = null;
           why = 'empty';
           told = false;
@@ -152,22 +151,16 @@ export function findPassages(
           if (from) pending.push(item);
           else if (!told) {
             told = true;
-            report(
-              diagnose(
-                'between-from',
-                item.span,
-                `This in-between has no key to come from: ${NO_FROM[why]}.`,
-              ),
-            );
+            report(diagnose('between-from', item.span, { why }));
           }
           end = { kind: 'between' };
           break;
         case 'group': {
           const into = entry(item.items);
-          if (into.kind === 'key') leadsTo(into.key, '');
+          if (into.kind === 'key') leadsTo(into.key, null);
           else if (into.kind === 'empty') {
-            leadsTo(null, 'the group after it begins with `x`, and a passage never crosses that');
-          } else if (into.kind === 'between') leadsTo(null, 'the group after it begins with an in-between');
+            leadsTo(null, 'group-empty');
+          } else if (into.kind === 'between') leadsTo(null, 'group-between');
           const left = group(item);
           if (left.kind === 'through') break;
           told = false;
@@ -178,27 +171,21 @@ export function findPassages(
       }
     }
     if (pending.length > 0) {
-      if (top) leadsTo(null, 'there is no key after it');
-      else if (begins.kind === 'key') leadsTo(begins.key, '', true);
-      else leadsTo(null, 'its group does not begin with a key that it could lead back to');
+      if (top) leadsTo(null, 'end');
+      else if (begins.kind === 'key') leadsTo(begins.key, null, true);
+      else leadsTo(null, 'group-end');
       end = { kind: 'between' };
     }
     return end;
   }
 
-  function noTo(leaf: Leaf, reason: string): void {
-    report(diagnose('between-to', leaf.span, `This in-between has no key to lead to: ${reason}.`));
+  function noTo(leaf: Leaf, why: NoKeyAfter): void {
+    report(diagnose('between-to', leaf.span, { why }));
   }
 
   function group(item: Group): End {
     if (entry(item.items).kind === 'between') {
-      report(
-        diagnose(
-          'group-begins-between',
-          item.span,
-          'A group cannot begin with an in-between; begin it with the key that it leads to, or put the in-between before it.',
-        ),
-      );
+      report(diagnose('group-begins-between', item.span, {}));
     }
     let end = ends.get(item.items);
     if (!end) {
@@ -213,13 +200,7 @@ export function findPassages(
     const first = leafAt(item.items, 0).leaf;
     const last = leafAt(item.items, onceThrough(item.items) - 1).leaf;
     if (first.kind !== 'key' || last.kind !== 'key') {
-      report(
-        diagnose(
-          'bounce-ends',
-          item.span,
-          'What goes there and back begins and ends with a key, so that it can turn round on it.',
-        ),
-      );
+      report(diagnose('bounce-ends', item.span, {}));
       return null;
     }
     const leaf = lastOfPass(item);
@@ -234,9 +215,9 @@ export function findPassages(
       diagnose(
         'chart-unused',
         key.chart!.span,
-        `No in-betweens follow key ${key.name} here, so this chart of level ${level.name} spaces nothing.`,
+        { key: key.name, level: level.name },
         {
-          fix: { title: 'take it out', edits: [{ span: key.chart!.span, text: '' }] },
+          fix: { action: 'take-out', edits: [{ span: key.chart!.span, text: '' }] },
         },
       ),
     );

@@ -157,7 +157,7 @@ function soleWay(
     diagnose(
       'cels-ambiguous',
       first.span,
-      `Key ${first.name.key} leads to several keys (${targets.join(', ')}); name its in-betweens with the key that they lead to.`,
+      { key: first.name.key, keys: targets },
       { fix: leadingTo(bare, fitting.to) },
     ),
   );
@@ -187,7 +187,7 @@ function otherWay(
     diagnose(
       'cels-way',
       span,
-      `Key ${name.key} leads to key ${sole}, but in this line ${betweenText(name)} stands before key ${next}: is it the way to ${sole} that is on paper?`,
+      { key: name.key, to: sole, drawing: betweenText(name), next },
       { fix: leadingTo(bare, back ? sole : next) },
     ),
   );
@@ -196,7 +196,9 @@ function otherWay(
 function leadingTo(bare: readonly PinnedBetween[], to: string): Fix {
   const [{ name: first }] = bare as [PinnedBetween];
   return {
-    title: `name ${bare.length === 1 ? 'it' : 'them'} \`${betweenText({ ...first, to })}\`${bare.length === 1 ? '' : ' and so on'}`,
+    action: 'name-drawings',
+    count: bare.length,
+    name: betweenText({ ...first, to }),
     edits: bare.map(({ span, name }) => ({ span, text: betweenText({ ...name, to }) })),
   };
 }
@@ -209,21 +211,15 @@ function otherCount(
 ): void {
   const { from, to, drawings, written } = passage;
   const fix = drawings.length > names.length ? addNames(line, passage, names) : dropNames(passage, names);
-  const listed = names.map(({ name }) => betweenText(name)).join(' ');
   report(
     diagnose(
       'cels-count',
       written[0]!.span,
-      `From key ${from} to key ${to} there are ${drawings.length} in-betweens here, but ${names.length} on paper (${listed}).`,
+      { from, to, shown: drawings.length, pinned: names.map(({ name }) => betweenText(name)) },
       {
         notes: [
-          { message: 'numbers are pinned here', span: line.span },
-          {
-            message:
-              drawings.length > names.length
-                ? 'a new in-between is named by its place, as 1.1a comes after 1.1, and stands at the end of that line'
-                : 'a drawing that is dropped leaves `_` in that line, so that the other numbers stay',
-          },
+          { note: 'pinned-here', span: line.span },
+          { note: drawings.length > names.length ? 'new-name' : 'dropped-name' },
         ],
         ...(fix ? { fix } : {}),
       },
@@ -246,7 +242,8 @@ function addNames(
   );
   const end = line.span.end;
   return {
-    title: `add ${added.join(' ')} to the pinned numbers`,
+    action: 'pin-names',
+    names: added,
     edits: [{ span: { ...line.span, start: end }, text: ` ${added.join(' ')}` }],
   };
 }
@@ -254,7 +251,8 @@ function addNames(
 function dropNames(passage: Passage, names: readonly PinnedBetween[]): Fix {
   const surplus = names.slice(passage.drawings.length);
   return {
-    title: `leave the number${surplus.length === 1 ? '' : 's'} of ${surplus.map(({ name }) => betweenText(name)).join(' ')} unused`,
+    action: 'unpin-names',
+    names: surplus.map(({ name }) => betweenText(name)),
     edits: surplus.map(({ span }) => ({ span, text: '_' })),
   };
 }

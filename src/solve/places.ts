@@ -5,8 +5,7 @@
 
 import type { Note, Report } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
-import { share } from '../words/number.js';
-import { counted, type Drawing, type Drawn, type Passage } from './drawing.js';
+import type { Drawing, Drawn, Passage } from './drawing.js';
 import { chartFractions, narrowestGap } from './fractions.js';
 import type { SolvedPassage } from './solved.js';
 
@@ -55,11 +54,12 @@ function charted(passage: Passage, chart: Chart, level: string, report: Report):
   if (!today) {
     const written = chart.form === 'fractions' ? chart.fractions.length : 0;
     report(
-      diagnose(
-        'chart-count',
-        chart.span,
-        `The chart has ${written === 1 ? '1 fraction' : `${written} fractions`} for ${counted(passage)} from key ${passage.from} to key ${passage.to}.`,
-      ),
+      diagnose('chart-count', chart.span, {
+        fractions: written,
+        inbetweens: drawings.length,
+        from: passage.from,
+        to: passage.to,
+      }),
     );
     return null;
   }
@@ -67,7 +67,7 @@ function charted(passage: Passage, chart: Chart, level: string, report: Report):
   const moved = drawings.flatMap((drawing, i) =>
     drawing.reused ? (apart({ drawing, was: drawn.fractions[i]!, is: today[i]! }) ?? []) : [],
   );
-  const note = { message: `${moved.length === 1 ? 'it was' : 'they were'} drawn for cut ${drawn.cut}` };
+  const note: Note = { note: 'drawn-for', drawings: moved.length, cut: drawn.cut };
   elsewhere(passage, moved, note, chart, level, report);
   return { fractions: drawn.fractions, chart: drawn.chart };
 }
@@ -105,8 +105,7 @@ function pinnedElsewhere(
     );
   if (then && places(then).length === 0) return;
   const moved = places(chartFractions({ form: 'even' }, count)!);
-  const message = `${count === 1 ? '1 in-between was' : `${count} in-betweens were`} pinned here, evenly spaced where no chart says how`;
-  elsewhere(passage, moved, { message, span: line }, chart, level, report);
+  elsewhere(passage, moved, { note: 'pinned-even', inbetweens: count, span: line }, chart, level, report);
 }
 
 interface Moved {
@@ -127,37 +126,37 @@ function elsewhere(
   level: string,
   report: Report,
 ): void {
-  const [first, ...others] = moved;
-  if (!first) return;
-  const named = ({ drawing: { cel, name } }: Moved) => `${level}${cel} (${name})`;
-  const more = others.map((each) => `, ${named(each)} at ${share(each.was)}`).join('');
-  const now = moved.map(({ is }) => share(is)).join(', ');
+  if (moved.length === 0) return;
   report(
     diagnose(
       'chart-drawn',
       chart.span,
-      `On paper ${named(first)} lies at ${share(first.was)} of the way from key ${from} to key ${to}${more}; this chart says ${now}.`,
+      {
+        level,
+        from,
+        to,
+        moved: moved.map(({ drawing: { cel, name }, was, is }) => ({ cel, name, was, is })),
+      },
       { notes: [note] },
     ),
   );
 }
 
 function narrow({ from, to }: Passage, { span }: Chart, report: Report): void {
-  report(
-    diagnose(
-      'chart-narrow',
-      span,
-      `A gap of this chart is under 1/16 of the way from key ${from} to key ${to}; hardly anyone can draw it.`,
-    ),
-  );
+  report(diagnose('chart-narrow', span, { from, to }));
 }
 
 function twice({ from, to }: Passage, { span }: Chart, other: Chart, report: Report): void {
   report(
-    diagnose('chart-twice', span, `The passage from key ${from} to key ${to} has another chart already.`, {
-      notes: [{ message: 'the other chart', span: other.span }],
-      fix: { title: 'take this one out', edits: [{ span, text: '' }] },
-    }),
+    diagnose(
+      'chart-twice',
+      span,
+      { from, to },
+      {
+        notes: [{ note: 'other-chart', span: other.span }],
+        fix: { action: 'take-this-out', edits: [{ span, text: '' }] },
+      },
+    ),
   );
 }
 

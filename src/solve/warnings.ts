@@ -31,7 +31,7 @@ export interface Seen {
 export function warn(seen: Seen, report: Report): void {
   if (seen.drawings.length === 0) {
     const { level, timeline } = seen;
-    report(diagnose('level-empty', timeline.span, `Level ${level.name} never shows anything.`));
+    report(diagnose('level-empty', timeline.span, { level: level.name }));
     return;
   }
   neverSeen(seen, report);
@@ -44,13 +44,8 @@ export function warn(seen: Seen, report: Report): void {
 function neverSeen({ level, passages }: Seen, report: Report): void {
   const lost = [...passages.keys.values()].filter((key) => key.firstFrame === 0);
   if (lost.length === 0) return;
-  const names = lost.map((key) => key.name);
   report(
-    diagnose(
-      'drawing-never-seen',
-      lost[0]!.span,
-      `${names.length === 1 ? `Key ${names[0]}` : `Keys ${names.slice(0, 10).join(', ')}${names.length > 10 ? ' …' : ''}`} of level ${level.name} would come after the end, and ${names.length === 1 ? 'is' : 'are'} never seen.`,
-    ),
+    diagnose('drawing-never-seen', lost[0]!.span, { level: level.name, keys: lost.map((key) => key.name) }),
   );
 }
 
@@ -70,13 +65,12 @@ function flashes({ level, runs }: Seen, report: Report): void {
     if (!run.leaf.own && run.leaf.frames === 1) continue;
     if (run.drawing && onTheWay(run.drawing, before.drawing) && onTheWay(run.drawing, after.drawing))
       continue;
-    const what = run.drawing ? `Drawing ${run.drawing.name} of level ${level.name}` : `Level ${level.name}`;
     report(
-      diagnose(
-        'one-frame-flash',
-        run.leaf.span,
-        `${what} ${run.drawing ? 'is seen' : 'is empty'} for 1 frame only, frame ${run.firstFrame}, between two holds.`,
-      ),
+      diagnose('one-frame-flash', run.leaf.span, {
+        level: level.name,
+        drawing: run.drawing?.name ?? null,
+        frame: run.firstFrame,
+      }),
     );
   }
 }
@@ -109,22 +103,25 @@ function keyOrder({ level, drawings, pinnedKeys, passages }: Seen, report: Repor
     if (key.number < highest.number || (key.number === highest.number && key.letter < highest.letter)) {
       if (key.drawing.pinned) continue;
       report(
-        diagnose(
-          'key-backwards',
-          key.drawing.span,
-          `Key ${key.drawing.name} of level ${level.name} is first seen on frame ${key.drawing.firstFrame}, after key ${highest.drawing.name}.`,
-        ),
+        diagnose('key-backwards', key.drawing.span, {
+          key: key.drawing.name,
+          level: level.name,
+          frame: key.drawing.firstFrame,
+          after: highest.drawing.name,
+        }),
       );
       continue;
     }
     const next = highest.number + 1;
     if (key.number > next && !skippedExists(next, key.number, numbers)) {
       report(
-        diagnose(
-          'key-jump',
-          key.drawing.span,
-          `Key ${key.drawing.name} of level ${level.name} follows key ${highest.drawing.name}; ${key.number - next === 1 ? `there is no key ${next}` : `keys ${next} to ${key.number - 1} are not there`}.`,
-        ),
+        diagnose('key-jump', key.drawing.span, {
+          key: key.drawing.name,
+          level: level.name,
+          after: highest.drawing.name,
+          first: next,
+          last: key.number - 1,
+        }),
       );
     }
     highest = key;
@@ -164,16 +161,15 @@ function waysBack({ level, passages: { passages }, referred }: Seen, report: Rep
       names.length === passage.written.length &&
       names.every((name) => !name.includes('/')) &&
       !passage.drawings.some((drawing) => referred.has(drawing));
-    const count = passage.drawings.length;
     report(
       diagnose(
         'way-back',
         passage.written[0]!.span,
-        `From key ${passage.from} back to key ${passage.to} level ${level.name} has ${count === 1 ? '1 new drawing' : `${count} new drawings`}; \`<>\` or ${names.slice(0, 4).join(' ')} would show the old ones backwards.`,
+        { level: level.name, from: passage.from, to: passage.to, count: passage.drawings.length, names },
         fits
           ? {
               fix: {
-                title: 'show the old ones backwards',
+                action: 'show-backwards',
                 edits: passage.written.map((leaf, i) => ({
                   span: { ...leaf.span, end: leaf.span.start + 1 },
                   text: ` ${names[i]}${leaf.own || leaf.open ? '' : ' '}`,

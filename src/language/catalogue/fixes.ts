@@ -37,4 +37,15 @@ export interface Fixes {
   readonly 'take-out': None;
   readonly 'start-on': { readonly time: string };
   readonly 'put-on-stack': { readonly level: string };
+  readonly 'repeat-until': None;
+  readonly 'hold-until': None;
+  readonly 'take-this-out': None;
+  readonly 'show-backwards': None;
+  readonly 'expose-for': { readonly frames: number };
+  readonly 'name-drawings': /** The name of the first of so many. */ {
+    readonly count: number;
+    readonly name: string;
+  };
+  readonly 'pin-names': { readonly names: readonly string[] };
+  readonly 'unpin-names': { readonly names: readonly string[] };
 }

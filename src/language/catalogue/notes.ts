@@ -11,4 +11,12 @@ export interface Notes {
   readonly 'stack-here': None;
   readonly 'stands-first-here': None;
   readonly 'phrase-here': { readonly phrase: string };
+  readonly 'item-before': None;
+  readonly 'pinned-here': None;
+  readonly 'other-chart': None;
+  readonly 'new-name': None;
+  readonly 'dropped-name': None;
+  readonly 'count-here': { readonly inbetweens: number };
+  readonly 'pinned-even': { readonly inbetweens: number };
+  readonly 'drawn-for': { readonly drawings: number; readonly cut: string };
 }

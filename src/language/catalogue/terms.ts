@@ -79,3 +79,7 @@ export type Misplaced =
   | 'group-end'
   | 'seconds'
   | 'comma-between-names';
+
+/** Why no key stands before an in-between, and why none behind it. */
+export type NoKeyBefore = 'start' | 'empty' | 'between' | 'cut';
+export type NoKeyAfter = 'end' | 'empty' | 'group-empty' | 'group-between' | 'group-end';

@@ -1,6 +1,7 @@
 /** What can be wrong with timelines, their drawings and numbers. */
 
-import type { Entries, None, Sentence } from './entry.js';
+import type { Entries, None } from './entry.js';
+import type { NoKeyAfter, NoKeyBefore } from './terms.js';
 
 const HEAD = 'cut 1\ntime 1+0\n';
 
@@ -8,12 +9,27 @@ const lines = (failing: string, mended: string) =>
   ({ kind: 'text', failing: `${HEAD}${failing}\n`, mended: `${HEAD}${mended}\n` }) as const;
 
 export interface TimelineMessages {
-  readonly 'timeline-short': Sentence;
-  readonly 'timeline-long': Sentence;
-  readonly 'at-backwards': Sentence;
-  readonly 'at-gap': Sentence;
-  readonly 'at-nothing': Sentence;
-  readonly 'at-past-end': Sentence;
+  readonly 'timeline-short': {
+    readonly level: string;
+    readonly shown: number;
+    readonly time: number;
+    readonly rows: number;
+  };
+  readonly 'timeline-long': /** `shown`: null where it is beyond all measure. */ {
+    readonly level: string;
+    readonly shown: number | null;
+    readonly time: number;
+    readonly rows: number;
+  };
+  readonly 'at-backwards': /** `seen`, `until`: the frame that the item before is first seen on, or exposed until. */
+    | { readonly variant: 'unseen'; readonly frame: number; readonly seen: number }
+    | { readonly variant: 'exposed'; readonly frame: number; readonly until: number };
+  readonly 'at-gap': /** The last frame of the item before, and the frame of the `@`. */ {
+    readonly last: number;
+    readonly frame: number;
+  };
+  readonly 'at-nothing': None;
+  readonly 'at-past-end': { readonly frame: number; readonly time: number; readonly rows: number };
   readonly 'at-in-group': None;
   readonly 'after-open': None;
   readonly 'open-in-group': None;
@@ -24,32 +40,118 @@ export interface TimelineMessages {
     readonly phrase: string | null;
   };
   readonly 'too-deep': { readonly most: number };
-  readonly 'between-from': Sentence;
-  readonly 'between-to': Sentence;
-  readonly 'group-begins-between': Sentence;
-  readonly 'bounce-ends': Sentence;
-  readonly 'two-counts': Sentence;
-  readonly 'way-back': Sentence;
-  readonly 'reference-missing': Sentence;
-  readonly 'reference-ambiguous': Sentence;
+  readonly 'between-from': { readonly why: NoKeyBefore };
+  readonly 'between-to': { readonly why: NoKeyAfter };
+  readonly 'group-begins-between': None;
+  readonly 'bounce-ends': None;
+  readonly 'two-counts': {
+    readonly from: string;
+    readonly to: string;
+    readonly here: number;
+    readonly before: number;
+  };
+  readonly 'way-back': /** `names`: the drawings of the way there, backwards. */ {
+    readonly level: string;
+    readonly from: string;
+    readonly to: string;
+    readonly count: number;
+    readonly names: readonly string[];
+  };
+  readonly 'reference-missing': /** `to`: the key that the reference names; `way`: the one that its key leads to; `count`: the in-betweens there. */ {
+    readonly level: string;
+    readonly drawing: string;
+    readonly key: string;
+    readonly to: string | null;
+    readonly way: string | null;
+    readonly count: number;
+  };
+  readonly 'reference-ambiguous': /** `keys`: the first few that it leads to. */ {
+    readonly level: string;
+    readonly drawing: string;
+    readonly key: string;
+    readonly keys: readonly string[];
+  };
   readonly 'unknown-chart': { readonly name: string; readonly guess: string | null };
-  readonly 'chart-count': Sentence;
+  readonly 'chart-count': {
+    readonly fractions: number;
+    readonly inbetweens: number;
+    readonly from: string;
+    readonly to: string;
+  };
   readonly 'chart-not-rising': None;
   readonly 'chart-outside': None;
-  readonly 'chart-narrow': Sentence;
-  readonly 'chart-drawn': Sentence;
-  readonly 'chart-twice': Sentence;
-  readonly 'chart-unused': Sentence;
-  readonly 'cels-count': Sentence;
-  readonly 'cels-ambiguous': Sentence;
-  readonly 'cels-way': Sentence;
-  readonly 'reuse-number': Sentence;
-  readonly 'reuse-count': Sentence;
-  readonly 'level-empty': Sentence;
-  readonly 'drawing-never-seen': Sentence;
-  readonly 'one-frame-flash': Sentence;
-  readonly 'key-jump': Sentence;
-  readonly 'key-backwards': Sentence;
+  readonly 'chart-narrow': { readonly from: string; readonly to: string };
+  readonly 'chart-drawn': {
+    readonly level: string;
+    readonly from: string;
+    readonly to: string;
+    readonly moved: readonly {
+      readonly cel: number;
+      readonly name: string /** Shares of the way. */;
+      readonly was: number;
+      readonly is: number;
+    }[];
+  };
+  readonly 'chart-twice': { readonly from: string; readonly to: string };
+  readonly 'chart-unused': { readonly key: string; readonly level: string };
+  readonly 'cels-count': {
+    readonly from: string;
+    readonly to: string;
+    readonly shown: number;
+    readonly pinned: readonly string[];
+  };
+  readonly 'cels-ambiguous': { readonly key: string; readonly keys: readonly string[] };
+  readonly 'cels-way': /** `to`: the key that it leads to now; `next`: the one that stands behind it in the line. */ {
+    readonly key: string;
+    readonly to: string;
+    readonly drawing: string;
+    readonly next: string;
+  };
+  readonly 'reuse-number':
+    | {
+        readonly variant: 'number';
+        readonly drawing: string;
+        readonly number: number;
+        readonly level: string;
+        readonly cut: string;
+        readonly pinned: number;
+      }
+    | {
+        readonly variant: 'drawing';
+        readonly pinned: number;
+        readonly level: string;
+        readonly cut: string;
+        readonly there: string;
+        readonly drawing: string;
+      };
+  readonly 'reuse-count': {
+    readonly from: string;
+    readonly to: string;
+    readonly level: string;
+    readonly cut: string;
+    readonly there: number;
+    readonly here: number;
+  };
+  readonly 'level-empty': { readonly level: string };
+  readonly 'drawing-never-seen': { readonly level: string; readonly keys: readonly string[] };
+  readonly 'one-frame-flash': /** `drawing`: null where the level is empty. */ {
+    readonly level: string;
+    readonly drawing: string | null;
+    readonly frame: number;
+  };
+  readonly 'key-jump': /** The numbers from `first` to `last` are left out. */ {
+    readonly key: string;
+    readonly level: string;
+    readonly after: string;
+    readonly first: number;
+    readonly last: number;
+  };
+  readonly 'key-backwards': {
+    readonly key: string;
+    readonly level: string;
+    readonly frame: number;
+    readonly after: string;
+  };
 }
 
 export const timelines: Entries<TimelineMessages> = {

@@ -1,5 +1,6 @@
 import type { Fixes } from '../fixes.js';
 import type { ShortTexts } from '../texts.js';
+import { plural } from './phrases.js';
 
 export const fixes: ShortTexts<Fixes> = {
   write: ({ written }) => `write \`${written}\``,
@@ -33,4 +34,14 @@ export const fixes: ShortTexts<Fixes> = {
   'take-out': () => 'take it out',
   'start-on': ({ time }) => `start on \`${time}\``,
   'put-on-stack': ({ level }) => `put \`${level}\` on top of the stack`,
+  'repeat-until': () => 'repeat it until there',
+  'hold-until': () => 'hold it until there',
+  'take-this-out': () => 'take this one out',
+  'show-backwards': () => 'show the old ones backwards',
+  'expose-for': ({ frames }) => `expose it for ${plural(frames, 'frame')}`,
+  'name-drawings': ({ count, name }) =>
+    count === 1 ? `name it \`${name}\`` : `name them \`${name}\` and so on`,
+  'pin-names': ({ names }) => `add ${names.join(' ')} to the pinned numbers`,
+  'unpin-names': ({ names }) =>
+    `leave the number${names.length === 1 ? '' : 's'} of ${names.join(' ')} unused`,
 };

@@ -21,3 +21,7 @@ export const anyOf = (wanted: readonly Wanted[]): string =>
 
 /** What leads back to itself. */
 export const around = (names: readonly string[]): string => names.map((name) => `\`${name}\``).join(' → ');
+
+/** `120`, or `96 + 12 handle`: the frames of a cut and the rows that dissolves add. */
+export const sheetRows = (time: number, rows: number): string =>
+  rows === time ? String(rows) : `${time} + ${rows - time} handle`;

@@ -1,6 +1,6 @@
 /** What the things that messages speak of are called in English. */
 
-import type { Expected, Misplaced } from '../terms.js';
+import type { Expected, Misplaced, NoKeyAfter, NoKeyBefore } from '../terms.js';
 
 export const expected: Readonly<Record<Expected, string>> = {
   'level-names': 'the names of levels',
@@ -77,4 +77,19 @@ export const misplaced: Readonly<Record<Misplaced, string>> = {
   'group-end': 'it closes no group',
   seconds: 'how long a drawing stays is written with a colon, as in 3:1+0',
   'comma-between-names': 'names have blanks between them, no commas',
+};
+
+export const noKeyBefore: Readonly<Record<NoKeyBefore, string>> = {
+  start: 'there is no key before it',
+  empty: 'the level is empty before it, and a passage never crosses `x`',
+  between: 'the group before it ends in an in-between; write a key first',
+  cut: 'the last pass of the group before it is cut short; write a key first',
+};
+
+export const noKeyAfter: Readonly<Record<NoKeyAfter, string>> = {
+  end: 'there is no key after it',
+  empty: 'the level is empty after it, and a passage never crosses `x`',
+  'group-empty': 'the group after it begins with `x`, and a passage never crosses that',
+  'group-between': 'the group after it begins with an in-between',
+  'group-end': 'its group does not begin with a key that it could lead back to',
 };
