@@ -153,11 +153,7 @@ function atNothing(at: At): Diagnostic {
 
 /** Only `on 2` and the like. */
 function nothingShown({ name }: Level, { span }: Timeline, shot: Shot): Diagnostic {
-  return diagnose(
-    'timeline-short',
-    span,
-    `Level ${name} shows nothing on any of ${sheetText(shot)} frames: name its drawings, or write \`x..\` where it stays empty.`,
-  );
+  return diagnose('timeline-short', span, { level: name, shown: 0, time: shot.time, rows: shot.length });
 }
 
 function tooShort(level: Level, shot: Shot, last: Placed, filled: number, room: number): Diagnostic {

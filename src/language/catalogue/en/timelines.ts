@@ -10,7 +10,9 @@ export const timelines: Texts<TimelineMessages> = {
     explanation:
       'Every level says what it shows until the last row, so that nobody has to guess whether it is held or empty. Hold the last drawing with `..`, or go on with `x..` if the level is empty from there.',
     message: ({ level, shown, time, rows }) =>
-      `Level ${level} shows ${shown} of ${sheetRows(time, rows)} frames: ${plural(rows - shown, 'frame')} missing, from frame ${shown + 1} on.`,
+      shown === 0
+        ? `Level ${level} shows nothing on any of ${sheetRows(time, rows)} frames: name its drawings, or write \`x..\` where it stays empty.`
+        : `Level ${level} shows ${shown} of ${sheetRows(time, rows)} frames: ${plural(rows - shown, 'frame')} missing, from frame ${shown + 1} on.`,
   },
   'timeline-long': {
     title: 'a timeline that goes on after the cut',
