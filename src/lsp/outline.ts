@@ -10,11 +10,11 @@ import {
 } from 'vscode-languageserver';
 import type { Statement } from '../language/tree.js';
 import { secondsAndFrames } from '../shot/time.js';
-import { nameAt } from './names.js';
-import type { Text } from './text.js';
+import type { DocumentText } from './document-text.js';
+import { nameAtOffset } from './name-index.js';
 import type { Analysis } from './workspace.js';
 
-interface Entry {
+interface OutlineEntry {
   readonly name: string;
   readonly kind: SymbolKind;
   readonly detail?: string;
@@ -35,7 +35,7 @@ export function symbolsOf(analysis: Analysis): DocumentSymbol[] {
   });
 }
 
-function entryOf(one: Statement, { text, compiled }: Analysis): Entry {
+function entryOf(one: Statement, { text, compiled }: Analysis): OutlineEntry {
   const typed = text.text.slice(one.span.start, one.span.end).replace(/\s+/g, ' ');
   const short = typed.length > 70 ? `${typed.slice(0, 69)}…` : typed;
   switch (one.kind) {
@@ -99,7 +99,7 @@ export function foldsOf({ text, compiled, parsed }: Analysis): FoldingRange[] {
 }
 
 function fold(
-  text: Text,
+  text: DocumentText,
   start: number,
   end: number,
   kind: FoldingRangeKind | null,
@@ -111,7 +111,7 @@ function fold(
 }
 
 export function highlightsAt({ index, text }: Analysis, offset: number): DocumentHighlight[] {
-  const here = nameAt(index, offset);
+  const here = nameAtOffset(index, offset);
   if (!here) return [];
   return index.names
     .filter(({ kind, name }) => kind === here.kind && name === here.name)

@@ -12,13 +12,15 @@ import {
 import { tokenize } from '../language/lexer.js';
 import { parse } from '../language/parse.js';
 import { applied } from '../language/read.js';
-import { indexOf, touches } from './names.js';
-import { type Place, type Pointed, Scope } from './scope.js';
+import { nameIndexOf, spanTouches } from './name-index.js';
+import { type NamePlace, NameScope, type NameUnderCursor } from './name-scope.js';
 import type { Analysis, Workspace } from './workspace.js';
 
 export function definitionAt(workspace: Workspace, analysis: Analysis, offset: number): Location[] {
   const { open, compiled } = analysis;
-  const used = compiled?.tree?.statements.find((one) => one.kind === 'use' && touches(one.path.span, offset));
+  const used = compiled?.tree?.statements.find(
+    (one) => one.kind === 'use' && spanTouches(one.path.span, offset),
+  );
   if (used?.kind === 'use' && open.path !== null) {
     const path = resolve(dirname(open.path), used.path.text);
     const start = { line: 0, character: 0 };
@@ -26,7 +28,7 @@ export function definitionAt(workspace: Workspace, analysis: Analysis, offset: n
     const read = [...(compiled?.sources.keys() ?? [])].some((file) => workspace.placeOf(file) === path);
     return read ? [{ uri: workspace.uriOf(path), range: { start, end: start } }] : [];
   }
-  const scope = new Scope(workspace, analysis);
+  const scope = new NameScope(workspace, analysis);
   const lender = scope.lenderAt(offset);
   if (lender) {
     const cut = lender.tree.statements.find(({ kind }) => kind === 'cut');
@@ -49,7 +51,7 @@ export function referencesAt(
   offset: number,
   { definitions }: { definitions: boolean },
 ): Location[] {
-  const scope = new Scope(workspace, analysis);
+  const scope = new NameScope(workspace, analysis);
   const pointed = scope.at(offset);
   if (!pointed) return [];
   return scope
@@ -60,7 +62,7 @@ export function referencesAt(
 
 function location(
   workspace: Workspace,
-  { path, text, span }: Pick<Place, 'path' | 'text' | 'span'>,
+  { path, text, span }: Pick<NamePlace, 'path' | 'text' | 'span'>,
 ): Location {
   const uri = workspace.uriOf(path);
   const known = workspace.open.get(uri)?.text ?? workspace.newText(text);
@@ -76,11 +78,11 @@ export function renameableAt(
   analysis: Analysis,
   offset: number,
 ): { range: Range; placeholder: string } {
-  const { span, symbol } = nameToRename(new Scope(workspace, analysis), offset);
+  const { span, symbol } = nameToRename(new NameScope(workspace, analysis), offset);
   return { range: analysis.text.range(span), placeholder: symbol.name };
 }
 
-function nameToRename(scope: Scope, offset: number): Pointed {
+function nameToRename(scope: NameScope, offset: number): NameUnderCursor {
   const pointed = scope.at(offset);
   if (!pointed) refuse('Only levels, fields, phrases and marks can be renamed; there is none here.');
   const { kind, name } = pointed.symbol;
@@ -94,7 +96,7 @@ export function renameAt(
   offset: number,
   typed: string,
 ): WorkspaceEdit {
-  const scope = new Scope(workspace, analysis);
+  const scope = new NameScope(workspace, analysis);
   const { symbol } = nameToRename(scope, offset);
   const { kind, name } = symbol;
   const wanted = validName(kind, typed);
@@ -102,7 +104,7 @@ export function renameAt(
   for (const { file, names } of scope.others(symbol)) {
     if (names.has(wanted)) refuse(`There is a ${kind} \`${wanted}\` already, in ${file}.`);
   }
-  const files = new Map<string, Place[]>();
+  const files = new Map<string, NamePlace[]>();
   for (const place of scope.places(symbol)) files.set(place.path, [...(files.get(place.path) ?? []), place]);
   const changes: Record<string, TextEdit[]> = {};
   for (const [path, places] of files) {
@@ -133,7 +135,7 @@ function validName(kind: string, typed: string): string {
 function unharmed(
   file: string,
   text: string,
-  places: readonly Place[],
+  places: readonly NamePlace[],
   { kind, name, wanted }: { kind: string; name: string; wanted: string },
 ): void {
   const before = parse(file, text);
@@ -150,11 +152,11 @@ function unharmed(
   );
   const renamed = parse(file, after);
   const said = (tree: typeof before.tree, typed: string): string[] => [
-    ...indexOf(tree, typed).names.map((one) => `${one.kind} ${one.name}`),
-    ...indexOf(tree, typed).reuses.map((one) => `reuse ${one.level}`),
+    ...nameIndexOf(tree, typed).names.map((one) => `${one.kind} ${one.name}`),
+    ...nameIndexOf(tree, typed).reuses.map((one) => `reuse ${one.level}`),
   ];
   const own = new Set(places.map(({ span }) => span.start));
-  const index = indexOf(before.tree, text);
+  const index = nameIndexOf(before.tree, text);
   const expected = [
     ...index.names.map(
       (one) => `${one.kind} ${own.has(one.span.start) && one.kind === kind ? wanted : one.name}`,

@@ -7,7 +7,7 @@ import {
   StreamMessageWriter,
 } from 'vscode-languageserver/node';
 import type { Host } from '../host/host.js';
-import { serve } from './server.js';
+import { serve } from './language-server.js';
 
 /** A client that sends more nonsense than this is none. */
 const MOST_NONSENSE = 100;

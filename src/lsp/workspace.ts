@@ -11,58 +11,58 @@ import { findUses, type Used } from '../episode/used-files.js';
 import type { Host } from '../host/host.js';
 import { type Asked, noting, overlay } from '../host/overlay-host.js';
 import { type Parsed, parse } from '../language/parse.js';
-import { type Index, indexOf } from './names.js';
-import { type Encoding, Text } from './text.js';
+import { DocumentText, type Encoding } from './document-text.js';
+import { type NameIndex, nameIndexOf } from './name-index.js';
 
-export interface Open {
+export interface OpenDocument {
   readonly uri: string;
   /** Null for a text that is no file yet. */
   readonly path: string | null;
   readonly version: number;
-  readonly text: Text;
+  readonly text: DocumentText;
 }
 
 /** An open text and what came of it. */
 export interface Analysis {
-  readonly open: Open;
+  readonly open: OpenDocument;
   /** What messages call it. */
   readonly name: string;
-  readonly text: Text;
+  readonly text: DocumentText;
   readonly episode: Episode;
   /** Null for a manifest. */
   readonly compiled: Compiled | null;
   /** Tokens and comments; read at the first question. */
   readonly parsed: Parsed;
-  readonly index: Index;
+  readonly index: NameIndex;
 }
 
 /** A cut of the disk or of the editor, as far as its names go. */
-export interface Names {
+export interface FileNames {
   readonly path: string;
   /** What messages call it. */
   readonly name: string;
   readonly text: string;
   readonly parsed: Parsed;
-  readonly index: Index;
+  readonly index: NameIndex;
   readonly used: Used;
 }
 
-interface Kept<T> {
+interface CacheEntry<T> {
   readonly value: T;
   readonly asked: Asked;
 }
 
 export class Workspace {
   /** By uri. */
-  readonly open = new Map<string, Open>();
+  readonly open = new Map<string, OpenDocument>();
   encoding: Encoding = 'utf-16';
   private readonly texts = new Map<string, string>();
   private disk: Host;
   private host: Host;
-  private readonly analyses = new Map<string, Kept<Analysis>>();
+  private readonly analyses = new Map<string, CacheEntry<Analysis>>();
   private readonly cutCaches = new Map<string, CutCache>();
-  private readonly episodes = new Map<string, Kept<Episode>>();
-  private readonly names = new Map<string, Kept<Names | null>>();
+  private readonly episodes = new Map<string, CacheEntry<Episode>>();
+  private readonly names = new Map<string, CacheEntry<FileNames | null>>();
   /** Counts what changes, so that what was begun before a change is not kept. */
   private changes = 0;
 
@@ -83,9 +83,9 @@ export class Workspace {
   }
 
   /** Takes what the editor holds now; gives all open texts that have to be looked at again, this one first. */
-  put(uri: string, version: number, text: Text): Open[] {
+  put(uri: string, version: number, text: DocumentText): OpenDocument[] {
     const path = pathOf(uri);
-    const open: Open = { uri, path, version, text };
+    const open: OpenDocument = { uri, path, version, text };
     const isNew = !this.open.has(uri);
     this.open.set(uri, open);
     this.analyses.delete(uri);
@@ -96,7 +96,7 @@ export class Workspace {
   }
 
   /** What lies on the disk counts again. Gives the open texts for which that may matter; null where it was not open at all. */
-  close(uri: string): Open[] | null {
+  close(uri: string): OpenDocument[] | null {
     if (!this.open.delete(uri)) return null;
     this.analyses.delete(uri);
     this.cutCaches.delete(uri);
@@ -106,17 +106,17 @@ export class Workspace {
     return this.appeared(path);
   }
 
-  newText(raw: string): Text {
-    return new Text(raw, this.encoding);
+  newText(raw: string): DocumentText {
+    return new DocumentText(raw, this.encoding);
   }
 
   /** Forgets what was made of a file whose text has changed, and gives the open texts for which that may matter. */
-  touched(path: string): Open[] {
+  touched(path: string): OpenDocument[] {
     return this.stale(this.disk.real(path), false);
   }
 
   /** The same for a file that has appeared or gone. */
-  appeared(path: string): Open[] {
+  appeared(path: string): OpenDocument[] {
     return this.stale(this.disk.real(path), true);
   }
 
@@ -128,14 +128,14 @@ export class Workspace {
     this.names.clear();
   }
 
-  private stale(path: string, folders: boolean): Open[] {
+  private stale(path: string, folders: boolean): OpenDocument[] {
     this.changes++;
-    const matters = ({ asked }: Kept<unknown>): boolean =>
+    const matters = ({ asked }: CacheEntry<unknown>): boolean =>
       asked.files.has(path) || (folders && asked.folders.has(dirname(path)));
     for (const kept of [this.episodes, this.names]) {
       for (const [key, one] of kept) if (matters(one)) kept.delete(key);
     }
-    const found: Open[] = [];
+    const found: OpenDocument[] = [];
     for (const [uri, one] of this.analyses) {
       if (!matters(one)) continue;
       this.analyses.delete(uri);
@@ -162,7 +162,7 @@ export class Workspace {
     }
   }
 
-  private analyse(open: Open, episode: Episode, host: Host): Analysis {
+  private analyse(open: OpenDocument, episode: Episode, host: Host): Analysis {
     const { path, text } = open;
     const manifest = path !== null && basename(path) === MANIFEST;
     const name = manifest && episode.file ? episode.file : this.nameOf(path ?? open.uri);
@@ -171,7 +171,7 @@ export class Workspace {
     this.cutCaches.set(open.uri, cutCache);
     const compiled = manifest ? null : compile(host, path, episode, { name, ...bytes, cutCache });
     let parsed: Parsed | null = null;
-    let index: Index | null = null;
+    let index: NameIndex | null = null;
     return {
       open,
       name,
@@ -183,14 +183,14 @@ export class Workspace {
         return parsed;
       },
       get index() {
-        index ??= indexOf(compiled?.tree ?? this.parsed.tree, text.text);
+        index ??= nameIndexOf(compiled?.tree ?? this.parsed.tree, text.text);
         return index;
       },
     };
   }
 
   /** The episode that a folder belongs to, with what it was made of. */
-  private async episode(folder: string): Promise<Kept<Episode>> {
+  private async episode(folder: string): Promise<CacheEntry<Episode>> {
     for (;;) {
       const known = this.episodes.get(folder);
       if (known) return known;
@@ -208,17 +208,17 @@ export class Workspace {
   }
 
   /** The names of a cut at a path; null where there is no text. `root`: the folder of its episode. */
-  namesOf(path: string, root: string | null): Names | null {
+  namesOf(path: string, root: string | null): FileNames | null {
     const known = this.names.get(path);
     if (known) return known.value;
     const asked: Asked = { files: new Set(), folders: new Set() };
     const host = noting(this.host, asked);
     const name = this.nameOf(path);
     const read = readText(host, path, name);
-    let value: Names | null = null;
+    let value: FileNames | null = null;
     if (read.ok) {
       let parsed: Parsed | null = null;
-      let index: Index | null = null;
+      let index: NameIndex | null = null;
       let used: Used | null = null;
       // Read only as far as it is asked: of hundreds of cuts few say a name.
       value = {
@@ -230,7 +230,7 @@ export class Workspace {
           return parsed;
         },
         get index() {
-          index ??= indexOf(this.parsed.tree, read.text);
+          index ??= nameIndexOf(this.parsed.tree, read.text);
           return index;
         },
         get used() {

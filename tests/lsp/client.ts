@@ -14,7 +14,7 @@ import {
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node';
-import { Text } from '../../src/lsp/text.js';
+import { DocumentText } from '../../src/lsp/document-text.js';
 
 export interface Wishes {
   /** Ask for diagnostics instead of being sent them. */
@@ -33,7 +33,7 @@ export class Editor {
     string,
     { diagnostics: Diagnostic[]; version: number | undefined; count: number }
   >();
-  readonly texts = new Map<string, { text: Text; version: number }>();
+  readonly texts = new Map<string, { text: DocumentText; version: number }>();
   readonly exited: Promise<number | null>;
   errors = '';
   result!: InitializeResult;
@@ -116,11 +116,11 @@ export class Editor {
 
   async open(name: string, text: string): Promise<void> {
     const uri = this.uri(name);
-    this.texts.set(uri, { text: new Text(text, this.wishes.utf8 ? 'utf-8' : 'utf-16'), version: 1 });
+    this.texts.set(uri, { text: new DocumentText(text, this.wishes.utf8 ? 'utf-8' : 'utf-16'), version: 1 });
     await this.tell('textDocument/didOpen', { textDocument: { uri, languageId: 'cut', version: 1, text } });
   }
 
-  text(name: string): Text {
+  text(name: string): DocumentText {
     return this.texts.get(this.uri(name))!.text;
   }
 

@@ -3,15 +3,15 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { memoryHost } from '../../src/host/memory-host.js';
-import { completionsAt } from '../../src/lsp/completion/index.js';
-import { diagnosticsOf } from '../../src/lsp/diagnostics.js';
-import { hintsIn } from '../../src/lsp/hints.js';
-import { hoverAt } from '../../src/lsp/hover/index.js';
-import { layoutEdits } from '../../src/lsp/layout.js';
+import { completionsAt } from '../../src/lsp/completion.js';
+import { DocumentText } from '../../src/lsp/document-text.js';
+import { formatEdits } from '../../src/lsp/format-edits.js';
+import { hoverAt } from '../../src/lsp/hover.js';
+import { diagnosticsOf } from '../../src/lsp/lsp-diagnostics.js';
 import { foldsOf, symbolsOf } from '../../src/lsp/outline.js';
 import { definitionAt, renameAt } from '../../src/lsp/references.js';
-import { Text } from '../../src/lsp/text.js';
-import { tokensIn } from '../../src/lsp/tokens.js';
+import { semanticTokensIn } from '../../src/lsp/semantic-tokens.js';
+import { hintsIn } from '../../src/lsp/timeline-frames.js';
 import { Workspace } from '../../src/lsp/workspace.js';
 import { cutTexts } from '../generate.js';
 
@@ -72,7 +72,7 @@ const changes: fc.Arbitrary<Change[]> = fc.array(
   { minLength: 1, maxLength: 6 },
 );
 
-function changed(text: Text, { at, out, put }: Change): Text {
+function changed(text: DocumentText, { at, out, put }: Change): DocumentText {
   const length = text.text.length + 1;
   const start = at % length;
   return text.changed(text.range({ start, end: Math.min(start + out, length - 1) }), put);
@@ -85,7 +85,7 @@ async function told(workspace: Workspace): Promise<unknown> {
     diagnostics: diagnosticsOf(workspace, analysis),
     hints: hintsIn(analysis, whole),
     symbols: symbolsOf(analysis),
-    tokens: tokensIn(analysis).data,
+    tokens: semanticTokensIn(analysis).data,
     tree: analysis.compiled!.tree,
     levels: analysis.compiled!.solved?.levels,
   };
@@ -96,8 +96,8 @@ test('after random edits the problems are those of a fresh look', async () => {
     fc.asyncProperty(cutTexts({ pieces: 4, levels: { max: 3 } }), changes, async (text, edits) => {
       const host = () => memoryHost({ '/work/episode.yaml': MANIFEST });
       const kept = new Workspace(host());
-      let cut = new Text(text, 'utf-16');
-      let house = new Text(HOUSE, 'utf-16');
+      let cut = new DocumentText(text, 'utf-16');
+      let house = new DocumentText(HOUSE, 'utf-16');
       kept.put(CUT, 0, cut);
       kept.put(SHARED, 0, house);
       for (const [version, edit] of edits.entries()) {
@@ -124,12 +124,12 @@ test('no question about any place of any text fails, and ranges lie inside it', 
       const workspace = new Workspace(
         memoryHost({ '/work/episode.yaml': MANIFEST, '/work/house.cut': HOUSE }),
       );
-      let cut = new Text(text, 'utf-16');
+      let cut = new DocumentText(text, 'utf-16');
       for (const edit of edits) cut = changed(cut, edit);
       workspace.put(CUT, 1, cut);
       const analysis = (await workspace.analysis(CUT))!;
       foldsOf(analysis);
-      for (const { range } of layoutEdits(analysis))
+      for (const { range } of formatEdits(analysis))
         expect(cut.offset(range.end)).toBeGreaterThanOrEqual(cut.offset(range.start));
       for (const { at } of edits) {
         const offset = at % (cut.text.length + 1);
@@ -158,7 +158,7 @@ test('places go to offsets and back, in both encodings', () => {
       fc.array(fc.constantFrom(...SCRAPS, 'é', 'か\u3099', '🎞', '\r'), { maxLength: 30 }),
       fc.constantFrom('utf-16' as const, 'utf-8' as const),
       (parts, encoding) => {
-        const text = new Text(parts.join(''), encoding);
+        const text = new DocumentText(parts.join(''), encoding);
         let offset = 0;
         for (const character of text.text) {
           const place = text.position(offset);
@@ -176,7 +176,7 @@ test('a renamed name leaves the same sheet, and no new problem', async () => {
   await fc.assert(
     fc.asyncProperty(cutTexts({ pieces: 4, levels: { max: 3 } }), fc.nat({ max: 99 }), async (text, pick) => {
       const workspace = new Workspace(memoryHost({ '/work/episode.yaml': MANIFEST }));
-      workspace.put(CUT, 1, new Text(text, 'utf-16'));
+      workspace.put(CUT, 1, new DocumentText(text, 'utf-16'));
       const before = (await workspace.analysis(CUT))!;
       const named = before.index.names.filter(({ name }) => name !== 'BG' && name !== 'full');
       const { span, name, kind } = named[pick % named.length]!;

@@ -12,8 +12,8 @@ import type {
   TextEdit,
   WorkspaceEdit,
 } from 'vscode-languageserver-protocol';
-import { Text } from '../../src/lsp/text.js';
-import { LEGEND } from '../../src/lsp/tokens.js';
+import { DocumentText } from '../../src/lsp/document-text.js';
+import { LEGEND } from '../../src/lsp/semantic-tokens.js';
 import { Editor, type Wishes } from './client.js';
 
 interface Step {
@@ -44,7 +44,7 @@ export function stepsOf(session: string): { steps: Step[]; tail: string[] } {
   return { steps, tail: before };
 }
 
-/** Plays a session; gives it as it would stand with what the server answers now. */
+/** Plays a session; gives it would stand with what the server answers now. */
 export async function play(server: readonly string[], session: string, folder: string): Promise<string> {
   const { steps, tail } = stepsOf(session);
   const wishes: Record<string, boolean> = {};
@@ -83,7 +83,7 @@ class Player {
     this.editor = new Editor(server, folder, wishes);
   }
 
-  private get text(): Text {
+  private get text(): DocumentText {
     return this.editor.text(this.current);
   }
 
@@ -311,7 +311,8 @@ class Player {
   private edited(name: string, edits: readonly TextEdit[]): string[] {
     const known = this.editor.texts.get(this.editor.uri(name))?.text;
     let text =
-      known ?? new Text(readFileSync(join(this.folder, name), 'utf8'), this.wishes.utf8 ? 'utf-8' : 'utf-16');
+      known ??
+      new DocumentText(readFileSync(join(this.folder, name), 'utf8'), this.wishes.utf8 ? 'utf-8' : 'utf-16');
     const before = text.text.split('\n');
     for (const { range, newText } of sorted(edits)) text = text.changed(range, newText);
     const after = text.text.split('\n');

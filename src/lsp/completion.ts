@@ -1,5 +1,6 @@
 /** Completion: what may stand where the cursor is, asked of the grammar, filled with the names of the cut. */
 
+import { dirname, join, relative } from 'node:path';
 import type { IToken } from 'chevrotain';
 import {
   type CompletionItem,
@@ -7,16 +8,18 @@ import {
   type CompletionList,
   TextEdit,
 } from 'vscode-languageserver';
-import { type Begun, begunAt, nextIn } from '../../language/assist.js';
-import { timelineRule } from '../../language/statements/index.js';
-import { inFrames } from '../../shot/time.js';
-import { Scope } from '../scope.js';
-import { laid } from '../timeline.js';
-import type { Analysis, Workspace } from '../workspace.js';
-import { filesOffered } from './files.js';
-import { CHARTS, called, headings, keyword, namesOffered, statementWords } from './offers.js';
+import { filesOf } from '../episode/file-patterns.js';
+import { readText } from '../episode/read-text.js';
+import { plainNumber } from '../episode/scan-statements.js';
+import { type Begun, begunAt, nextIn } from '../language/assist.js';
+import { timelineRule } from '../language/statements/index.js';
+import { inFrames } from '../shot/time.js';
+import { CHARTS, headings, itemLabel, keyword, namesOffered, statementWords } from './completion-items.js';
+import { NameScope } from './name-scope.js';
+import { solvedTimeline } from './timeline-frames.js';
+import type { Analysis, Workspace } from './workspace.js';
 
-export interface Wishes {
+export interface CompletionOptions {
   readonly snippets: boolean;
   /** Asked by the editor because a blank was typed, not by the writer: in a timeline that is no question. */
   readonly blank: boolean;
@@ -27,7 +30,7 @@ export function completionsAt(
   workspace: Workspace,
   analysis: Analysis,
   cursor: number,
-  { snippets, blank }: Wishes,
+  { snippets, blank }: CompletionOptions,
 ): CompletionList {
   const { text } = analysis;
   const typed = text.text;
@@ -95,7 +98,7 @@ function offered(
 
 /** `8/` for each other cut of the episode. */
 function cuts(workspace: Workspace, analysis: Analysis): CompletionItem[] {
-  return new Scope(workspace, analysis)
+  return new NameScope(workspace, analysis)
     .cuts()
     .filter(({ number, path }) => number !== '' && path !== analysis.open.path)
     .map(({ number, title }, place) => ({
@@ -112,7 +115,7 @@ function lent(workspace: Workspace, analysis: Analysis, tokens: readonly IToken[
   const cut = tokens.at(-2)?.image;
   return cut === undefined
     ? []
-    : new Scope(workspace, analysis)
+    : new NameScope(workspace, analysis)
         .levelsOf(cut)
         .map(({ name, title }) => ({ label: name, kind: CompletionItemKind.Class, detail: title }));
 }
@@ -149,7 +152,7 @@ function toTheEnd(analysis: Analysis, { start }: Begun, cursor: number): Complet
   const statement = compiled?.tree?.statements.find(
     ({ kind, span }) => kind === 'timeline' && span.start === start,
   );
-  const timeline = statement?.kind === 'timeline' ? laid(analysis, statement) : null;
+  const timeline = statement?.kind === 'timeline' ? solvedTimeline(analysis, statement) : null;
   if (statement?.kind !== 'timeline' || !timeline) return [];
   const { end } = statement.span;
   const last = statement.items.at(-1)!;
@@ -166,7 +169,7 @@ function toTheEnd(analysis: Analysis, { start }: Begun, cursor: number): Complet
     {
       label: '..',
       kind: CompletionItemKind.Operator,
-      detail: `${again ? 'repeat' : 'hold'} ${called(last)} to the end: ${inFrames(missing)}`,
+      detail: `${again ? 'repeat' : 'hold'} ${itemLabel(last)} to the end: ${inFrames(missing)}`,
       sortText: ' ',
       filterText: text.text.slice(stretch.start, stretch.end) || '..',
       preselect: true,
@@ -195,4 +198,24 @@ function quoted(
     cursor,
     [...new Set(speakers)].map((label) => ({ label, kind: CompletionItemKind.Text })),
   );
+}
+
+/** Files that a cut may `use`: shared ones of its folder and of its episode, as it would write them. */
+export function filesOffered(workspace: Workspace, { open, episode }: Analysis): CompletionItem[] {
+  if (open.path === null) return [];
+  const folder = dirname(open.path);
+  const { world } = workspace;
+  const own = filesOf(world, folder, '*.cut', true).map((name) => join(folder, name));
+  const all =
+    episode.folder === null
+      ? []
+      : filesOf(world, episode.folder, '**/*.cut', true).map((name) => join(episode.folder!, name));
+  return [...new Set([...own, ...all])]
+    .filter((path) => path !== open.path && isShared(path))
+    .map((path) => ({ label: relative(folder, path), kind: CompletionItemKind.File }));
+
+  function isShared(path: string): boolean {
+    const { ok, text } = readText(world, path, path);
+    return ok && plainNumber(text) === null;
+  }
 }

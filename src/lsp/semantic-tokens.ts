@@ -2,8 +2,8 @@
 
 import { type SemanticTokens, SemanticTokensBuilder, type SemanticTokensLegend } from 'vscode-languageserver';
 import type { Item, Statement } from '../language/tree.js';
-import type { NameKind } from './names.js';
-import type { Stretch } from './text.js';
+import type { TextRange } from './document-text.js';
+import type { NameKind } from './name-index.js';
 import type { Analysis } from './workspace.js';
 
 const TYPES = [
@@ -19,37 +19,37 @@ const TYPES = [
   'comment',
   'operator',
 ] as const;
-type Type = (typeof TYPES)[number];
+type SemanticType = (typeof TYPES)[number];
 
 export const LEGEND: SemanticTokensLegend = { tokenTypes: [...TYPES], tokenModifiers: ['definition'] };
 
-const OF_NAMES: Readonly<Record<NameKind, Type>> = {
+const OF_NAMES: Readonly<Record<NameKind, SemanticType>> = {
   level: 'class',
   field: 'variable',
   phrase: 'function',
   mark: 'event',
 };
-const KEY: Type = 'enumMember';
-const BETWEEN: Type = 'property';
+const KEY: SemanticType = 'enumMember';
+const BETWEEN: SemanticType = 'property';
 
-interface Piece extends Stretch {
-  readonly type: Type;
+interface TypedRange extends TextRange {
+  readonly type: SemanticType;
   readonly defines: boolean;
 }
 
-export function tokensIn(
+export function semanticTokensIn(
   { parsed, index, text, compiled }: Analysis,
-  within: Stretch | null = null,
+  within: TextRange | null = null,
 ): SemanticTokens {
-  const known = new Map<number, Piece>();
-  const mark = (span: Stretch, type: Type, defines = false): void => {
+  const known = new Map<number, TypedRange>();
+  const mark = (span: TextRange, type: SemanticType, defines = false): void => {
     known.set(span.start, { start: span.start, end: span.end, type, defines });
   };
   for (const statement of (compiled?.tree ?? parsed.tree).statements) {
     for (const span of drawn(statement)) mark(span.at, span.type);
   }
   for (const { span, kind, defines } of index.names) mark(span, OF_NAMES[kind], defines);
-  const pieces: Piece[] = parsed.comments.map(({ start, end }) => ({
+  const pieces: TypedRange[] = parsed.comments.map(({ start, end }) => ({
     start,
     end,
     type: 'comment',
@@ -75,7 +75,7 @@ export function tokensIn(
 }
 
 /** What a token is by its kind alone. */
-function typeOf(kind: string): Type | null {
+function typeOf(kind: string): SemanticType | null {
   if (kind.startsWith("'")) return 'keyword';
   switch (kind) {
     case 'Text':
@@ -115,12 +115,12 @@ const SIGNS = new Set([
 ]);
 
 /** The drawings that a statement names: their places begin with the drawing's own token. */
-function drawn(statement: Statement): { at: Stretch; type: Type }[] {
+function drawn(statement: Statement): { at: TextRange; type: SemanticType }[] {
   if (statement.kind === 'cels')
     return statement.names.flatMap((one) =>
       one.form === 'unused' ? [] : [{ at: one.span, type: one.form === 'key' ? KEY : BETWEEN }],
     );
-  const found: { at: Stretch; type: Type }[] = [];
+  const found: { at: TextRange; type: SemanticType }[] = [];
   const visit = (items: readonly Item[]): void => {
     for (const item of items) {
       if (item.kind === 'key') found.push({ at: item.span, type: KEY });

@@ -1,6 +1,6 @@
 /** Figures as hovers write them. */
 
-import { feetAndFrames, inFrames, rowName, secondsAndFrames } from '../../shot/time.js';
+import { feetAndFrames, inFrames, rowName, secondsAndFrames } from '../shot/time.js';
 
 /** `48 frames (2+0)` */
 export function lasting(frames: number, fps: number): string {

@@ -7,10 +7,10 @@ import { usesIn } from '../episode/scan-statements.js';
 import { type Story, storyOf } from '../episode/story.js';
 import type { Span } from '../language/diagnostic.js';
 import type { Statement, Tree } from '../language/tree.js';
-import { indexOf, type NameKind, type Occurrence, touches } from './names.js';
-import type { Analysis, Names, Workspace } from './workspace.js';
+import { type NameKind, type NameOccurrence, nameIndexOf, spanTouches } from './name-index.js';
+import type { Analysis, FileNames, Workspace } from './workspace.js';
 
-export interface Place {
+export interface NamePlace {
   readonly path: string;
   /** What messages call the file. */
   readonly file: string;
@@ -20,7 +20,7 @@ export interface Place {
 }
 
 /** A name as one thing, wherever it is written. */
-export interface Symbol {
+export interface NameSymbol {
   readonly kind: NameKind;
   readonly name: string;
   /** The file that defines it: the cut itself, or one that it uses. */
@@ -28,15 +28,15 @@ export interface Symbol {
 }
 
 /** What stands under a cursor, with its own span. */
-export interface Pointed {
-  readonly symbol: Symbol;
+export interface NameUnderCursor {
+  readonly symbol: NameSymbol;
   readonly span: Span;
 }
 
 /** Statements of a used file that its users share. */
 const SHARED = new Set<Statement['kind']>(['phrase', 'level', 'field']);
 
-export class Scope {
+export class NameScope {
   private readonly files: readonly string[];
   private readonly story: Story | null;
   private readonly shared = new Map<string, boolean>();
@@ -61,23 +61,23 @@ export class Scope {
     return this.analysis.episode.folder;
   }
 
-  private names(path: string): Names | null {
+  private names(path: string): FileNames | null {
     return this.workspace.namesOf(path, this.root);
   }
 
   /** The name under a cursor; in `reuse 8/C` that of the other cut. */
-  at(offset: number): Pointed | null {
+  at(offset: number): NameUnderCursor | null {
     const path = this.analysis.open.path;
     if (path === null) return null;
     const { index } = this.analysis;
-    const reuse = index.reuses.find(({ levelSpan }) => touches(levelSpan, offset));
+    const reuse = index.reuses.find(({ levelSpan }) => spanTouches(levelSpan, offset));
     if (reuse) {
       const lender = this.story?.find(reuse.cut)?.path;
       if (!lender) return null;
       const home = this.homeIn(lender, 'level', reuse.level) ?? lender;
       return { symbol: { kind: 'level', name: reuse.level, home }, span: reuse.levelSpan };
     }
-    const found = index.names.find(({ span }) => touches(span, offset));
+    const found = index.names.find(({ span }) => spanTouches(span, offset));
     if (!found) return null;
     const { kind, name, span } = found;
     return { symbol: { kind, name, home: this.homeOf(path, kind, name) }, span };
@@ -85,7 +85,7 @@ export class Scope {
 
   /** The cut that `reuse 8/C` speaks of, where the cursor is on the `8`. */
   lenderAt(offset: number): { path: string; name: string; tree: Tree; text: string } | null {
-    const reuse = this.analysis.index.reuses.find(({ cutSpan }) => touches(cutSpan, offset));
+    const reuse = this.analysis.index.reuses.find(({ cutSpan }) => spanTouches(cutSpan, offset));
     const cut = reuse && this.story?.find(reuse.cut);
     return cut && cut.text !== null
       ? { path: cut.path, name: cut.name, tree: cut.tree, text: cut.text }
@@ -109,34 +109,37 @@ export class Scope {
   private homeIn(path: string, kind: NameKind, name: string): string | null {
     const known = this.names(path);
     if (!known) return null;
-    const own = known.index.names.some((one) => one.kind === kind && one.name === name && gives(one));
+    const own = known.index.names.some(
+      (one) => one.kind === kind && one.name === name && definesForOthers(one),
+    );
     if (own || kind === 'mark') return path;
     const tree = known.used.trees.find((used) => definedIn(used, kind, name));
     return tree ? this.workspace.placeOf(tree.file) : null;
   }
 
   /** The names of a file that may speak of this one, itself or by what it uses; null where it cannot. */
-  private mentioning(path: string, name: string): Names | null {
+  private mentioning(path: string, name: string): FileNames | null {
     const known = this.names(path);
     if (!known) return null;
-    if (says(known.text, name)) return known;
+    if (mayHoldName(known.text, name)) return known;
     const uses = usesIn(known.text);
     if (uses.length === 0) return null;
     // Cuts of a folder that use the same are asked once.
     const id = JSON.stringify([name, dirname(path), uses]);
-    const found = this.shared.get(id) ?? [...known.used.sources.values()].some((text) => says(text, name));
+    const found =
+      this.shared.get(id) ?? [...known.used.sources.values()].some((text) => mayHoldName(text, name));
     this.shared.set(id, found);
     return found ? known : null;
   }
 
   /** Every place that means the name, definitions first, then by file and place. */
-  places({ kind, name, home }: Symbol): Place[] {
-    const found = new Map<string, Place>();
+  places({ kind, name, home }: NameSymbol): NamePlace[] {
+    const found = new Map<string, NamePlace>();
     const put = (
       path: string,
       file: string,
       text: string,
-      { span, defines }: Pick<Occurrence, 'span' | 'defines'>,
+      { span, defines }: Pick<NameOccurrence, 'span' | 'defines'>,
     ): void => {
       const id = `${path}\0${span.start}`;
       if (!found.has(id)) found.set(id, { path, file, text, span, defines });
@@ -184,7 +187,7 @@ export class Scope {
   }
 
   /** The cuts that mean the name, with all names that each of them knows of that kind. */
-  others({ kind, name, home }: Symbol): { file: string; names: ReadonlySet<string> }[] {
+  others({ kind, name, home }: NameSymbol): { file: string; names: ReadonlySet<string> }[] {
     const roots = kind === 'mark' ? [home] : [...new Set([home, ...this.files])];
     return roots.flatMap((path) => {
       const known = this.mentioning(path, name);
@@ -223,12 +226,12 @@ export class Scope {
 const plain = (text: string): string => text.normalize('NFKC');
 
 /** Whether a text may hold a name, in whatever width. */
-function says(text: string, name: string): boolean {
+function mayHoldName(text: string, name: string): boolean {
   return text.includes(name) || plain(text).includes(plain(name));
 }
 
 /** Whether an occurrence makes a name that other files may then share: a level is made by `level`, not by its timeline. */
-function gives({ kind, defines, statement }: Occurrence): boolean {
+function definesForOthers({ kind, defines, statement }: NameOccurrence): boolean {
   return defines && (kind !== 'level' || statement.kind === 'level');
 }
 
@@ -240,11 +243,11 @@ function definedIn(tree: Tree, kind: NameKind, name: string): boolean {
   });
 }
 
-const shared = new WeakMap<Tree, readonly Occurrence[]>();
+const shared = new WeakMap<Tree, readonly NameOccurrence[]>();
 
-function sharedNames(tree: Tree, text: string): readonly Occurrence[] {
+function sharedNames(tree: Tree, text: string): readonly NameOccurrence[] {
   const known =
-    shared.get(tree) ?? indexOf(tree, text).names.filter(({ statement }) => SHARED.has(statement.kind));
+    shared.get(tree) ?? nameIndexOf(tree, text).names.filter(({ statement }) => SHARED.has(statement.kind));
   shared.set(tree, known);
   return known;
 }

@@ -1,15 +1,16 @@
-/** Hovers of what a timeline shows. */
+/** Hovers of what a timeline shows, and of levels. */
 
-import type { StatementOf } from '../../language/tree.js';
-import type { Item } from '../../shot/shot.js';
-import { inFrames } from '../../shot/time.js';
-import { passFrames } from '../../solve/measure.js';
-import type { SolvedLevel, SolvedPassage } from '../../solve/solved.js';
-import { type Showing, showingsOf } from '../../solve/where.js';
-import { touches } from '../names.js';
-import { laid } from '../timeline.js';
-import type { Analysis } from '../workspace.js';
-import { between, figure, lasting, listed } from './words.js';
+import type { StatementOf } from '../language/tree.js';
+import type { Item } from '../shot/shot.js';
+import { inFrames } from '../shot/time.js';
+import type { Artwork } from '../solve/camera/solved.js';
+import { passFrames } from '../solve/measure.js';
+import type { SolvedLevel, SolvedPassage } from '../solve/solved.js';
+import { type Showing, showingsOf } from '../solve/where.js';
+import { between, figure, lasting, listed } from './hover-wording.js';
+import { spanTouches } from './name-index.js';
+import { solvedTimeline } from './timeline-frames.js';
+import type { Analysis } from './workspace.js';
 
 const KINDS = { key: 'key drawing', breakdown: 'breakdown', inbetween: 'in-between', empty: 'empty' };
 const MOST_LEVELS = 4;
@@ -21,7 +22,9 @@ export function drawingAt(analysis: Analysis, offset: number): string | null {
   if (!shot || !solved) return null;
   const said: string[] = [];
   for (const { name: level } of shot.levels) {
-    const here = showingsOf(shot, level).filter(({ span }) => span.file === name && touches(span, offset));
+    const here = showingsOf(shot, level).filter(
+      ({ span }) => span.file === name && spanTouches(span, offset),
+    );
     if (here.length === 0) continue;
     // A cursor between two items stands at the beginning of the second one.
     const start = Math.max(...here.map(({ span }) => span.start));
@@ -89,8 +92,8 @@ export function groupAt(
   statement: StatementOf<'timeline'>,
   offset: number,
 ): string | null {
-  const timeline = laid(analysis, statement);
-  const found = timeline?.placed.find(({ item }) => item.kind === 'group' && touches(item.span, offset));
+  const timeline = solvedTimeline(analysis, statement);
+  const found = timeline?.placed.find(({ item }) => item.kind === 'group' && spanTouches(item.span, offset));
   if (!timeline || found?.item.kind !== 'group') return null;
   const { item, start, frames } = found;
   const pass = passFrames(item);
@@ -117,4 +120,44 @@ export function phraseText({ compiled }: Analysis, name: string): string {
   const fps = compiled?.shot?.fps ?? 24;
   const once = [...lengths].sort((a, b) => a - b).map((frames) => lasting(frames, fps));
   return `Phrase \`${name}\`${once.length > 0 ? `: ${listed(once)} a pass` : ''}`;
+}
+
+/** A level: what it shows, how much is drawn for it, the artwork that it needs. */
+export function levelText({ compiled }: Analysis, name: string): string | null {
+  const { solved, shot } = compiled ?? {};
+  const level = solved?.levels.find((one) => one.name === name);
+  if (!solved || !shot || !level) return null;
+  const lines = [`Level **${name}**${level.title ? ` “${level.title}”` : ''}`];
+  if (level.timed) lines.push(drawnText(level), usedText(level, shot.fps));
+  if (level.reuse) lines.push(`reuses the drawings of ${level.reuse.cut}/${level.reuse.level}`);
+  if (level.missing.length > 0)
+    lines.push(`numbers not used: ${listed(level.missing.map(({ cel }) => `${name}${cel}`))}`);
+  const artwork = solved.camera.artwork.get(name);
+  if (artwork) lines.push(artworkText(artwork));
+  return lines.join('  \n');
+}
+
+function drawnText({ drawings }: SolvedLevel): string {
+  const fresh = drawings.filter(({ reused }) => !reused);
+  const count = (kind: string): number => fresh.filter((one) => one.kind === kind).length;
+  const parts = [
+    `${count('key')} keys`,
+    ...(count('breakdown') > 0 ? [`${count('breakdown')} breakdowns`] : []),
+    `${count('inbetween')} in-betweens`,
+  ];
+  const reused = drawings.length - fresh.length;
+  return `${fresh.length} drawings: ${parts.join(', ')}${reused > 0 ? `; ${reused} reused` : ''}`;
+}
+
+function usedText({ exposures }: SolvedLevel, fps: number): string {
+  const shown = exposures.filter(({ kind }) => kind !== 'empty').length;
+  const empty = exposures.length - shown;
+  return `seen on ${lasting(shown, fps)} of ${lasting(exposures.length, fps)}${empty > 0 ? `, empty on ${empty}` : ''}`;
+}
+
+function artworkText({ width, height, needed, loop }: Artwork): string {
+  const size = (w: number, h: number): string => `${figure(w)} × ${figure(h)} mm`;
+  const given = width !== null && height !== null ? `, it has ${size(width, height)}` : '';
+  const tiled = loop ? `, painted as a loop of ${figure(loop.lengthMm)} mm` : '';
+  return needed ? `artwork needed ${size(needed.width, needed.height)}${given}${tiled}` : 'never seen';
 }

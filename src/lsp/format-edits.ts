@@ -3,13 +3,13 @@
 import { diffArrays } from 'diff';
 import type { TextEdit } from 'vscode-languageserver';
 import { format } from '../language/format/format.js';
-import type { Stretch } from './text.js';
+import type { TextRange } from './document-text.js';
 import type { Analysis } from './workspace.js';
 
 /** `within`: only edits that touch it. */
-export function layoutEdits(
+export function formatEdits(
   { text, name, episode, compiled }: Analysis,
-  within: Stretch | null = null,
+  within: TextRange | null = null,
 ): TextEdit[] {
   if (!compiled) return [];
   const { fps, on } = episode.settings;

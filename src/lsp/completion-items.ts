@@ -1,12 +1,12 @@
 /** What can be offered at a place: words, names, cuts, files. */
 
 import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscode-languageserver';
-import { partsOf } from '../../language/assist.js';
-import { byWord } from '../../language/statements/index.js';
-import type { Item } from '../../language/tree.js';
-import { statementPages } from '../../reference/statement-pages.js';
-import type { NameKind } from '../names.js';
-import type { Analysis } from '../workspace.js';
+import { partsOf } from '../language/assist.js';
+import { byWord } from '../language/statements/index.js';
+import type { Item } from '../language/tree.js';
+import { statementPages } from '../reference/statement-pages.js';
+import type { NameKind } from './name-index.js';
+import type { Analysis } from './workspace.js';
 
 export const CHARTS = ['even', 'early', 'late', 'both'];
 
@@ -79,7 +79,7 @@ export function headings(analysis: Analysis): CompletionItem[] {
 }
 
 /** What an item shows, in a word. */
-export function called(item: Item): string {
+export function itemLabel(item: Item): string {
   if (item.kind === 'key') return item.name;
   if (item.kind === 'reference')
     return `${item.key}${item.to ? `>${item.to}` : ''}.${item.index}${item.letter}`;

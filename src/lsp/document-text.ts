@@ -7,12 +7,12 @@ import { type Lines, lines, withoutMark } from '../language/source.js';
 export type Encoding = 'utf-16' | 'utf-8';
 
 /** A stretch of a text: offsets in UTF-16 units after a byte-order mark, as the whole program counts. */
-export interface Stretch {
+export interface TextRange {
   readonly start: number;
   readonly end: number;
 }
 
-export class Text {
+export class DocumentText {
   /** Without a byte-order mark. */
   readonly text: string;
   /** 1 where the editor holds the mark as a character of its text. */
@@ -38,7 +38,7 @@ export class Text {
   }
 
   /** The offsets of a line (from 0), without its end; an empty stretch behind the text for a line that is not there. */
-  line(index: number): Stretch {
+  line(index: number): TextRange {
     const { starts } = this.lines;
     const start = starts[index] ?? this.raw.length;
     let end = starts[index + 1] ?? this.raw.length;
@@ -93,16 +93,16 @@ export class Text {
     return units;
   }
 
-  range({ start, end }: Stretch): Range {
+  range({ start, end }: TextRange): Range {
     return { start: this.position(start), end: this.position(end) };
   }
 
   /** With a stretch replaced, as the editor says it; without a range all of it is. */
-  changed(range: Range | undefined, text: string): Text {
-    if (!range) return new Text(text, this.encoding);
+  changed(range: Range | undefined, text: string): DocumentText {
+    if (!range) return new DocumentText(text, this.encoding);
     const start = this.rawOffset(range.start);
     const end = Math.max(start, this.rawOffset(range.end));
-    return new Text(this.raw.slice(0, start) + text + this.raw.slice(end), this.encoding);
+    return new DocumentText(this.raw.slice(0, start) + text + this.raw.slice(end), this.encoding);
   }
 
   /** Like `offset`, but a place before the mark stays there. */

@@ -1,16 +1,16 @@
 /** Hovers of fields and moves. */
 
-import type { StatementOf } from '../../language/tree.js';
-import { makeField, standardField } from '../../shot/camera/fields.js';
-import { evenSteps } from '../../shot/camera/leg-spacing.js';
-import { kindOf } from '../../shot/camera/move-facts.js';
-import type { LegForm } from '../../shot/camera/move-kinds.js';
-import type { Field } from '../../shot/camera.js';
-import type { Settings } from '../../shot/settings.js';
-import type { SolvedMove } from '../../solve/camera/solved.js';
-import { moveTitles } from '../../words/en/moves-en.js';
-import type { Analysis } from '../workspace.js';
-import { between, figure, lasting, millimetres } from './words.js';
+import type { StatementOf } from '../language/tree.js';
+import { makeField, standardField } from '../shot/camera/fields.js';
+import { evenSteps } from '../shot/camera/leg-spacing.js';
+import { kindOf } from '../shot/camera/move-facts.js';
+import type { LegForm } from '../shot/camera/move-kinds.js';
+import type { Field } from '../shot/camera.js';
+import type { Settings } from '../shot/settings.js';
+import type { SolvedMove } from '../solve/camera/solved.js';
+import { moveTitles } from '../words/en/moves-en.js';
+import { between, figure, lasting, millimetres } from './hover-wording.js';
+import type { Analysis } from './workspace.js';
 
 export function fieldText({ compiled, episode, name: file }: Analysis, name: string): string | null {
   const settings = compiled?.shot?.settings ?? episode.settings;

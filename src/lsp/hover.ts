@@ -1,25 +1,25 @@
 /** What is said of the place under the cursor. Markdown. */
 
 import type { Hover } from 'vscode-languageserver';
-import type { Span } from '../../language/diagnostic.js';
-import type { Position, Time, Tree } from '../../language/tree.js';
-import { FRAMES_A_FOOT } from '../../shot/settings.js';
-import { nameAt, touches } from '../names.js';
-import { Scope } from '../scope.js';
-import type { Analysis, Workspace } from '../workspace.js';
-import { fieldText, moveText } from './camera.js';
-import { drawingAt, groupAt, phraseText } from './drawings.js';
-import { levelText } from './levels.js';
-import { statementText, wordInside } from './reference.js';
-import { asLength, asPosition } from './words.js';
+import type { Span } from '../language/diagnostic.js';
+import { byWord } from '../language/statements/index.js';
+import type { Position, Statement, Time, Tree } from '../language/tree.js';
+import { holdsWord, ruleOf, statementPages } from '../reference/statement-pages.js';
+import { FRAMES_A_FOOT } from '../shot/settings.js';
+import { fieldText, moveText } from './hover-camera.js';
+import { drawingAt, groupAt, levelText, phraseText } from './hover-drawings.js';
+import { asLength, asPosition } from './hover-wording.js';
+import { nameAtOffset, spanTouches } from './name-index.js';
+import { NameScope } from './name-scope.js';
+import type { Analysis, Workspace } from './workspace.js';
 
-interface Said {
+interface HoverText {
   readonly span: Span;
   readonly text: string;
 }
 
 export function hoverAt(workspace: Workspace, analysis: Analysis, offset: number): Hover | null {
-  const said = saidAt(workspace, analysis, offset);
+  const said = hoverTextAt(workspace, analysis, offset);
   return (
     said && {
       contents: { kind: 'markdown', value: said.text },
@@ -28,13 +28,13 @@ export function hoverAt(workspace: Workspace, analysis: Analysis, offset: number
   );
 }
 
-function saidAt(workspace: Workspace, analysis: Analysis, offset: number): Said | null {
+function hoverTextAt(workspace: Workspace, analysis: Analysis, offset: number): HoverText | null {
   const { compiled, index } = analysis;
   const tree = compiled?.tree;
   if (!tree) return null;
-  const reuse = index.reuses.find(({ cutSpan }) => touches(cutSpan, offset));
+  const reuse = index.reuses.find(({ cutSpan }) => spanTouches(cutSpan, offset));
   if (reuse) {
-    const cut = new Scope(workspace, analysis)
+    const cut = new NameScope(workspace, analysis)
       .lenderAt(offset)
       ?.tree.statements.find(({ kind }) => kind === 'cut');
     const title = cut?.kind === 'cut' && cut.title ? ` “${cut.title.text}”` : '';
@@ -43,10 +43,10 @@ function saidAt(workspace: Workspace, analysis: Analysis, offset: number): Said 
       text: cut ? `Cut ${reuse.cut}${title}` : `The episode has no cut ${reuse.cut}.`,
     };
   }
-  const statement = tree.statements.find(({ span }) => touches(span, offset));
+  const statement = tree.statements.find(({ span }) => spanTouches(span, offset));
   if (!statement) return null;
-  const named = nameAt(index, offset);
-  const time = index.times.find((one) => touches(one.span, offset));
+  const named = nameAtOffset(index, offset);
+  const time = index.times.find((one) => spanTouches(one.span, offset));
   if (named && named.kind !== 'mark') {
     const text = nameText(analysis, named.kind, named.name);
     const played =
@@ -68,7 +68,7 @@ function saidAt(workspace: Workspace, analysis: Analysis, offset: number): Said 
     if (text) return { span: time?.span ?? itemSpan(statement.items, offset) ?? statement.span, text };
   } else if (time && timed) return { span: time.span, text: timed };
   const move = moveText(analysis, statement.span.start, statement.span.file);
-  if (touches(statement.word, offset) && statement.kind !== 'timeline') {
+  if (spanTouches(statement.word, offset) && statement.kind !== 'timeline') {
     const word = analysis.text.text.slice(statement.word.start, statement.word.end);
     const text = [move, statementText(word)].filter((one) => one !== null).join('\n\n');
     if (text) return { span: statement.word, text };
@@ -85,7 +85,7 @@ function nameText(analysis: Analysis, kind: 'level' | 'field' | 'phrase', name: 
 /** The smallest item under the cursor. */
 function itemSpan(items: readonly object[], offset: number): Span | null {
   for (const item of items as readonly { span: Span; items?: readonly object[] }[]) {
-    if (!touches(item.span, offset) || item.span.end === offset) continue;
+    if (!spanTouches(item.span, offset) || item.span.end === offset) continue;
     return (item.items && itemSpan(item.items, offset)) ?? item.span;
   }
   return null;
@@ -117,4 +117,38 @@ function framesOf(time: Time, tree: Tree, fps: number): number | null {
   }
   const unit = at.form === 'seconds' ? at.seconds * fps : at.form === 'feet' ? at.feet * FRAMES_A_FOOT : 0;
   return unit + at.frames + offset;
+}
+
+// ---- what the reference says of a word of the language
+
+/** A statement's first word: what it says, an example, what may stand in it. */
+export function statementText(word: string): string | null {
+  const name = word.normalize('NFKC');
+  const page = byWord.has(name) ? statementPages[name] : undefined;
+  if (!page) return null;
+  const parts = page.parts.map(([written, meaning]) => `- \`${written}\`: ${meaning}`);
+  return [
+    `**${name}**: ${page.title}`,
+    `\`\`\`cut\n${ruleOf(name).example}\n\`\`\``,
+    page.text,
+    parts.join('\n'),
+  ]
+    .filter((part) => part !== '')
+    .join('\n\n');
+}
+
+/** A word inside a statement, such as `ease`; null where the cursor is on none, or on a name that is spelt like one. */
+export function wordInside(
+  { parsed, index, text }: Analysis,
+  statement: Statement,
+  offset: number,
+): string | null {
+  const token = parsed.tokens.find(({ kind, span }) => kind.startsWith("'") && spanTouches(span, offset));
+  if (!token || token.span.start === statement.word.start) return null;
+  if (index.names.some(({ span }) => span.start === token.span.start)) return null;
+  const word = token.kind.slice(1, -1);
+  const first = text.text.slice(statement.word.start, statement.word.end).normalize('NFKC');
+  const page = statementPages[statement.kind === 'timeline' ? 'timeline' : first];
+  const part = page?.parts.find(([written]) => holdsWord(written, word));
+  return part ? `\`${part[0]}\`: ${part[1]}` : null;
 }

@@ -12,7 +12,7 @@ import {
 } from 'vscode-languageserver';
 import type { Diagnostic, Edit, Severity, Span } from '../language/diagnostic.js';
 import { actionOf, messageOf, noteOf } from '../language/message.js';
-import type { Text } from './text.js';
+import type { DocumentText } from './document-text.js';
 import type { Analysis, Workspace } from './workspace.js';
 
 const SOURCE = 'cutwright';
@@ -28,17 +28,17 @@ const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
 const UNUSED = /-unused$/;
 
 /** What is told at an open text. `at`: where it stands there. */
-interface Told {
+interface PlacedDiagnostic {
   readonly diagnostic: Diagnostic;
   readonly at: Span;
   readonly message: string;
 }
 
 /** Those of the text itself; errors of files that it depends on stand where it names them. */
-function told({ compiled, episode, name }: Analysis): Told[] {
+function placedDiagnostics({ compiled, episode, name }: Analysis): PlacedDiagnostic[] {
   const uses = (compiled?.tree?.statements ?? []).flatMap((one) => (one.kind === 'use' ? [one.path] : []));
   const start = { file: name, start: 0, end: 0 };
-  return (compiled ?? episode).diagnostics.flatMap((diagnostic): Told[] => {
+  return (compiled ?? episode).diagnostics.flatMap((diagnostic): PlacedDiagnostic[] => {
     const { span, severity, notes } = diagnostic;
     const message = messageOf(diagnostic, 'en');
     if (span.file === name) return [{ diagnostic, at: span, message }];
@@ -59,7 +59,7 @@ export function placeIn(
   workspace: Workspace,
   analysis: Analysis,
   file: string,
-): { uri: string; text: Text } | null {
+): { uri: string; text: DocumentText } | null {
   if (file === analysis.name) return { uri: analysis.open.uri, text: analysis.text };
   const path = workspace.placeOf(file);
   const uri = workspace.uriOf(path);
@@ -72,10 +72,14 @@ export function placeIn(
 }
 
 export function diagnosticsOf(workspace: Workspace, analysis: Analysis): Shown[] {
-  return told(analysis).map((one) => shown(workspace, analysis, one));
+  return placedDiagnostics(analysis).map((one) => shown(workspace, analysis, one));
 }
 
-function shown(workspace: Workspace, analysis: Analysis, { diagnostic, at, message }: Told): Shown {
+function shown(
+  workspace: Workspace,
+  analysis: Analysis,
+  { diagnostic, at, message }: PlacedDiagnostic,
+): Shown {
   const { code, severity, notes } = diagnostic;
   const related = notes.flatMap((note) => {
     const { span } = note;
@@ -102,7 +106,7 @@ export function actionsAt(
   analysis: Analysis,
   { start, end }: { start: number; end: number },
 ): CodeAction[] {
-  return told(analysis).flatMap((one): CodeAction[] => {
+  return placedDiagnostics(analysis).flatMap((one): CodeAction[] => {
     const { fix } = one.diagnostic;
     if (!fix || one.at.start > end || one.at.end < start) return [];
     const edit = workspaceEdit(workspace, analysis, fix.edits);

@@ -6,7 +6,7 @@ import type { Statement, Time, Tree, Word } from '../language/tree.js';
 
 export type NameKind = 'level' | 'field' | 'phrase' | 'mark';
 
-export interface Occurrence {
+export interface NameOccurrence {
   readonly kind: NameKind;
   /** In NFC. */
   readonly name: string;
@@ -17,22 +17,22 @@ export interface Occurrence {
 }
 
 /** `reuse 8/C` */
-export interface Reuse {
+export interface ReuseMention {
   readonly cut: string;
   readonly level: string;
   readonly cutSpan: Span;
   readonly levelSpan: Span;
 }
 
-export interface Index {
-  readonly names: readonly Occurrence[];
-  readonly reuses: readonly Reuse[];
+export interface NameIndex {
+  readonly names: readonly NameOccurrence[];
+  readonly reuses: readonly ReuseMention[];
   readonly times: readonly Time[];
 }
 
-export function indexOf({ statements }: Tree, text: string): Index {
-  const names: Occurrence[] = [];
-  const reuses: Reuse[] = [];
+export function nameIndexOf({ statements }: Tree, text: string): NameIndex {
+  const names: NameOccurrence[] = [];
+  const reuses: ReuseMention[] = [];
   const times: Time[] = [];
   for (const statement of statements) {
     const add = (kind: NameKind, defines: boolean, words: readonly Word[]): void => {
@@ -126,10 +126,10 @@ function beginning(span: Span, name: string, text: string): Span {
 }
 
 /** Whether an offset stands in a span or at its end, as a cursor does. */
-export function touches({ start, end }: { start: number; end: number }, offset: number): boolean {
+export function spanTouches({ start, end }: { start: number; end: number }, offset: number): boolean {
   return start <= offset && offset <= end;
 }
 
-export function nameAt({ names }: Index, offset: number): Occurrence | null {
-  return names.find(({ span }) => touches(span, offset)) ?? null;
+export function nameAtOffset({ names }: NameIndex, offset: number): NameOccurrence | null {
+  return names.find(({ span }) => spanTouches(span, offset)) ?? null;
 }

@@ -15,16 +15,16 @@ import {
 import { version } from '../../package.json';
 import { MANIFEST } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
-import { completionsAt } from './completion/index.js';
-import { actionsAt, diagnosticsOf } from './diagnostics.js';
-import { hintsIn } from './hints.js';
-import { hoverAt } from './hover/index.js';
-import { layoutEdits } from './layout.js';
+import { completionsAt } from './completion.js';
+import type { TextRange } from './document-text.js';
+import { formatEdits } from './format-edits.js';
+import { hoverAt } from './hover.js';
+import { actionsAt, diagnosticsOf } from './lsp-diagnostics.js';
 import { foldsOf, highlightsAt, symbolsOf } from './outline.js';
 import { definitionAt, referencesAt, renameAt, renameableAt } from './references.js';
-import type { Stretch } from './text.js';
-import { LEGEND, tokensIn } from './tokens.js';
-import { type Analysis, type Open, pathOf, Workspace } from './workspace.js';
+import { LEGEND, semanticTokensIn } from './semantic-tokens.js';
+import { hintsIn } from './timeline-frames.js';
+import { type Analysis, type OpenDocument, pathOf, Workspace } from './workspace.js';
 
 /** Milliseconds after the last keystroke before the text is looked at; longer where that takes long. */
 const PAUSE = 20;
@@ -41,7 +41,7 @@ interface Client {
   readonly refreshHints: boolean;
 }
 
-interface At {
+interface AtDocument {
   readonly textDocument: { readonly uri: string };
   readonly position: Position;
 }
@@ -119,7 +119,7 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   });
 
   /** `own`: the text that the editor changes itself. */
-  function later(texts: readonly Open[], own: string | null = null): void {
+  function later(texts: readonly OpenDocument[], own: string | null = null): void {
     for (const { uri } of texts) {
       waiting.add(uri);
       if (uri !== own) elsewhere = true;
@@ -164,14 +164,14 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   }
 
   function askAt<T>(
-    { textDocument: { uri }, position }: At,
+    { textDocument: { uri }, position }: AtDocument,
     none: T,
     answer: (analysis: Analysis, offset: number) => T,
   ): Promise<T> {
     return ask(uri, none, (analysis) => answer(analysis, analysis.text.offset(position)));
   }
 
-  const within = ({ text }: Analysis, { start, end }: Range): Stretch => ({
+  const within = ({ text }: Analysis, { start, end }: Range): TextRange => ({
     start: text.offset(start),
     end: text.offset(end),
   });
@@ -215,18 +215,18 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   connection.onDocumentHighlight((at) => askAt(at, null, highlightsAt));
   connection.onDocumentSymbol(({ textDocument: { uri } }) => ask(uri, null, symbolsOf));
   connection.onFoldingRanges(({ textDocument: { uri } }) => ask(uri, null, foldsOf));
-  connection.onDocumentFormatting(({ textDocument: { uri } }) => ask(uri, null, (one) => layoutEdits(one)));
+  connection.onDocumentFormatting(({ textDocument: { uri } }) => ask(uri, null, (one) => formatEdits(one)));
   connection.onDocumentRangeFormatting(({ textDocument: { uri }, range }) =>
-    ask(uri, null, (analysis) => layoutEdits(analysis, within(analysis, range))),
+    ask(uri, null, (analysis) => formatEdits(analysis, within(analysis, range))),
   );
   connection.languages.inlayHint.on(({ textDocument: { uri }, range }) =>
     ask(uri, null, (analysis) => hintsIn(analysis, within(analysis, range))),
   );
   connection.languages.semanticTokens.on(({ textDocument: { uri } }) =>
-    ask(uri, { data: [] }, (analysis) => tokensIn(analysis)),
+    ask(uri, { data: [] }, (analysis) => semanticTokensIn(analysis)),
   );
   connection.languages.semanticTokens.onRange(({ textDocument: { uri }, range }) =>
-    ask(uri, { data: [] }, (analysis) => tokensIn(analysis, within(analysis, range))),
+    ask(uri, { data: [] }, (analysis) => semanticTokensIn(analysis, within(analysis, range))),
   );
   connection.onShutdown(() => {
     shut = true;
