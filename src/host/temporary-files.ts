@@ -4,6 +4,8 @@ import {
   accessSync,
   closeSync,
   constants,
+  fchmodSync,
+  fchownSync,
   fsyncSync,
   mkdirSync,
   openSync,
@@ -48,6 +50,7 @@ export function openTemporary(path: string): Reading<TemporaryFile> {
   const temporary = join(dirname(target), `.cutwright-${process.pid}-${++temporaries}.tmp`);
   const file = openSync(temporary, 'wx', known ? known.mode & 0o777 : 0o666);
   open.add(temporary);
+  if (known) takeAfter(file, known);
   let closed = false;
   const drop = () => {
     if (!closed) closeSync(file);
@@ -68,6 +71,24 @@ export function openTemporary(path: string): Reading<TemporaryFile> {
     drop,
   };
   return { ok: true, value: draft };
+}
+
+/**
+ * Owner, group and mode of the file that is replaced: the mode that a file is opened with loses what the mask of the process
+ * takes away. Another's file cannot be given back to its owner by everybody; its mode still can be kept.
+ */
+function takeAfter(file: number, { uid, gid, mode }: Stats): void {
+  for (const step of [
+    () => fchownSync(file, uid, gid),
+    () => fchownSync(file, -1, gid),
+    () => fchmodSync(file, mode & 0o777),
+  ]) {
+    try {
+      step();
+    } catch {
+      // As far as it goes.
+    }
+  }
 }
 
 /** Never throws: what cannot be removed stays. */

@@ -8,6 +8,7 @@ import {
   readdirSync,
   readFileSync,
   rmSync,
+  statSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -129,4 +130,21 @@ describe('sweeping', () => {
     expect(draft.finish().ok).toBe(false);
     expect(existsSync(at('a.pdf'))).toBe(false);
   });
+});
+
+test('a file that is written anew keeps its mode, whatever the mask of the process', () => {
+  const before = process.umask(0o022);
+  try {
+    for (const mode of [0o664, 0o600, 0o666, 0o755]) {
+      writeFileSync(at('a.cut'), 'cut 1\n');
+      chmodSync(at('a.cut'), mode);
+      const { gid } = statSync(at('a.cut'));
+      must(nodeHost().write(at('a.cut'), bytes('cut 2\n')));
+      const after = statSync(at('a.cut'));
+      expect([(after.mode & 0o777).toString(8), after.gid]).toEqual([mode.toString(8), gid]);
+      expect(readFileSync(at('a.cut'), 'utf8')).toBe('cut 2\n');
+    }
+  } finally {
+    process.umask(before);
+  }
 });
