@@ -1,8 +1,8 @@
 /** The few statements of a cut that concern the rest of its episode, found without reading the others. */
 
 import { tokenize } from '../language/lexer.js';
-import { fold } from '../language/normal.js';
-import { MOST_BROKEN } from '../language/parse.js';
+import { fold, hasControls } from '../language/normal.js';
+import { begun, MOST_BROKEN } from '../language/parse.js';
 import { readStatement } from '../language/read.js';
 import { withoutMark } from '../language/source.js';
 import { split } from '../language/split.js';
@@ -14,25 +14,33 @@ const WIDE = /[\uff41-\uff5a]/;
 const PLAIN_CUT =
   /(?:^|[\n\r])cut[ \t]+(\d+[A-Za-z]?)[ \t]*(?:"[^"\\\n\r]*"[ \t]*)?(?:#[^\n\r]*)?(?=\s*(?:[\n\r][^\s#\uff03]|$))/;
 
+const CUT = /(?:^|[\n\r])[cｃ][uｕ][tｔ]/;
+
 /** False where the word certainly stands nowhere in the text. */
 export function mentions(text: string, word: string): boolean {
   return text.includes(word) || WIDE.test(text);
 }
 
 /** The number of a cut whose line is written in the plainest way; null where the grammar must be asked. */
-export function plainNumber(text: string): string | null {
-  return PLAIN_CUT.exec(text)?.[1] ?? null;
+export function plainNumber(typed: string): string | null {
+  const text = withoutMark(typed);
+  const found = PLAIN_CUT.exec(text);
+  if (!found || hasControls(text) || CUT.test(text.slice(0, found.index))) return null;
+  return found[1]!;
 }
 
-/** The lines that may begin a `use`, as they stand there; those that an indented line goes on with are taken as they are. */
-export function usesIn(text: string): string[] {
-  return mentions(text, 'use')
-    ? [...text.matchAll(/(?<=^|[\n\r])[u\uff55][^\n\r]*(?:[\n\r]+[\s#][^\n\r]*)*/g)].map(([line]) => line)
-    : [];
+/** The statements that may be a `use`, as they stand there. */
+export function usesIn(typed: string): string[] {
+  if (!mentions(typed, 'use')) return [];
+  const text = withoutMark(typed);
+  const folded = fold(text).text;
+  return split(folded)
+    .statements.filter(({ start }) => folded.startsWith('use', start))
+    .map(({ start, end }) => text.slice(start, end));
 }
 
 /** Of a `level` only its reuse matters here. */
-const WANTED = /^(?:cut|fps|time|overlap|use)(?![\p{L}\p{Nd}_])|^level[^\p{L}\p{Nd}_].*\breuse\b/su;
+const WANTED = /^(?:cut|fps|time|overlap|use)(?![\p{L}\p{M}\p{Nd}_])|^level[^\p{L}\p{M}\p{Nd}_].*\breuse\b/su;
 
 /**
  * Reads the statements `cut`, `time`, `fps`, `overlap`, `use` and `level … reuse` of a text with the grammar of the language,
@@ -44,17 +52,14 @@ export function scan(file: string, typed: string): Tree {
   const statements: Statement[] = [];
   const broken: Tree['broken'][number][] = [];
   for (const { start, end } of split(folded).statements) {
-    const word = WANTED.exec(folded.slice(start, end))?.[0];
-    if (word === undefined) continue;
+    if (!WANTED.test(folded.slice(start, end))) continue;
     if (statements.length + broken.length >= MOST_BROKEN) break;
-    const reading = readStatement(tokenize(folded, start, end), { file, text });
+    const tokens = tokenize(folded, start, end);
+    const reading = readStatement(tokens, { file, text });
     if ('statement' in reading) {
       // A level may be called `time`.
       if (reading.statement.kind !== 'timeline') statements.push(reading.statement);
-    } else {
-      const begun = word.startsWith('level') ? 'level' : word;
-      broken.push({ word: begun, name: null, span: { file, start, end } });
-    }
+    } else broken.push({ ...begun(tokens), span: { file, start, end } });
   }
   return { file, statements, broken };
 }

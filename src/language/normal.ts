@@ -14,14 +14,14 @@ export interface Folded {
   readonly text: string;
   /** Each comment from its `#` to the end of its line. */
   readonly comments: readonly Range[];
-  /** Runs of characters that no text may hold (NUL, other controls, halves of characters). */
+  /** Runs of characters that no text may hold (NUL, other controls, halves of characters, what Unicode gives to no character). */
   readonly controls: readonly Range[];
 }
 
 const KANA = /[\p{Script=Hiragana}\p{Script=Katakana}ーｰ]/u;
 const CONTROL =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
-  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufeff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufeff\ufdd0-\ufdef\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 const BLANK = /\p{Zs}/u;
 const CURLY_QUOTES = '“”＂';
 
@@ -81,6 +81,11 @@ function runs(text: string): Range[] {
     else found.push({ start: index, end: index + 1 });
   }
   return found;
+}
+
+/** Whether a text holds any character that none may hold. */
+export function hasControls(text: string): boolean {
+  return text.search(CONTROL) >= 0;
 }
 
 /** Folds a text whose byte-order mark is already gone. */

@@ -86,7 +86,7 @@ function tokenSpan(file: string, token: IToken): Span {
 }
 
 /** What an unreadable statement began to say. A first word with a slip in it counts as the word that was meant. */
-function begun(tokens: readonly IToken[]): { word: string; name: string | null } {
+export function begun(tokens: readonly IToken[]): { word: string; name: string | null } {
   const [first, second] = tokens;
   if (!isName(first)) return { word: '', name: null };
   const typed = first.image.normalize('NFC');

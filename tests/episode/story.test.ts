@@ -1,8 +1,11 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { findCuts } from '../../src/episode/find-cuts.js';
-import { scan } from '../../src/episode/scan-statements.js';
+import { plainNumber, scan, usesIn } from '../../src/episode/scan-statements.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { parse } from '../../src/language/parse.js';
+import { withoutMark } from '../../src/language/source.js';
+import type { Tree } from '../../src/language/tree.js';
 import { cut, readsOf, storyIn } from './episode.js';
 
 const numbersOf = async (files: Record<string, string>) =>
@@ -127,5 +130,56 @@ describe('scanning', () => {
       tree.statements.filter((one) => wanted(one.kind) && (one.kind !== 'level' || one.reuse)),
     );
     expect(found.broken.map(({ word }) => word)).toEqual(tree.broken.map(({ word }) => word).filter(wanted));
+  });
+});
+
+describe('scan reads the statements that parse reads, whatever characters stand between', () => {
+  const PARTS = [
+    'cut 12 "a"',
+    'cut 7',
+    'use "house.cut"',
+    'time 1+0',
+    'level A reuse 8/B',
+    'A: 1..',
+    'cut\u0301 3',
+    'overlap in',
+    ...['\n', '\n', '\n', '\r', '\r\n', ' ', '\t', '\u3000', '#', '"'],
+    ...['\u0000', '\uffff', '\ufeff', '\u2028', '\u0085', '\u0301', '\ufdd0', '\ud83d'],
+  ];
+  const wanted = (kind: string) => ['cut', 'fps', 'time', 'overlap', 'use'].includes(kind);
+
+  test('random texts', () => {
+    let plain = 0;
+    let uses = 0;
+    fc.assert(
+      fc.property(fc.array(fc.constantFrom(...PARTS), { maxLength: 14 }), (parts) => {
+        const text = parts.join('');
+        const whole = parse('a.cut', text).tree;
+        const few = scan('a.cut', text);
+        const found = ({ statements }: Tree) =>
+          statements.filter(({ kind }) => wanted(kind)).map(({ kind, span }) => [kind, span]);
+        expect(found(few)).toEqual(found(whole));
+        // A word with a slip in it is guessed at where all is read.
+        const typed = ({ word, span }: Tree['broken'][number]) =>
+          new RegExp(`^${word}(?![\\p{L}\\p{M}\\p{Nd}_])`, 'u').test(withoutMark(text).slice(span.start));
+        const broken = ({ broken: all }: Tree) => all.filter((one) => wanted(one.word) && typed(one));
+        expect(broken(few)).toEqual(broken(whole));
+        const number = plainNumber(text);
+        if (number !== null) {
+          plain++;
+          const first = whole.statements.find((one) => one.kind === 'cut');
+          expect(first?.kind === 'cut' && first.number.text).toBe(number);
+        }
+        const using = whole.statements.filter(({ kind }) => kind === 'use').length;
+        uses += using;
+        expect(usesIn(text).length).toBeGreaterThanOrEqual(using);
+      }),
+      { numRuns: 800 },
+    );
+    expect(Math.min(plain, uses)).toBeGreaterThan(10);
+  });
+
+  test('a byte-order mark hides no `use`', () => {
+    expect(usesIn('\ufeffuse "house.cut"\n')).toEqual(['use "house.cut"']);
   });
 });
