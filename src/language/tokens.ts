@@ -19,8 +19,8 @@ const NUMBER = `${WHOLE}(?:\\.\\d{1,9})?`;
 const UNIT = '(?:mm|cm|in)';
 
 const DIGITS = [...'0123456789'];
-/** One character for each of the lexer's drawers of 255 beyond Latin-1: names of any script. */
-const BEYOND = Array.from({ length: 257 }, (_, drawer) => Math.max(256, Math.min(drawer * 255, 0xffff)));
+/** One character for each of the lexer's drawers of 255 beyond Latin-1, up to that of U+FFFF: names of any script. */
+const BEYOND = Array.from({ length: 258 }, (_, drawer) => Math.max(256, Math.min(drawer * 255, 0xffff)));
 const VISIBLE = [...Array.from({ length: 0xff - 0x20 }, (_, index) => index + 0x21), ...BEYOND];
 /** Letters, and in the upper half of Latin-1 some signs that `Word` then turns down. */
 const LETTERS = VISIBLE.filter((code) => code >= 0xaa || /[A-Za-z]/.test(String.fromCharCode(code)));
@@ -215,13 +215,13 @@ export const Decimal = kind({
 });
 export const BetweenName = kind({
   name: 'BetweenName',
-  pattern: `${WHOLE}(?![xX])[\\p{L}]?\\.\\d{1,9}[a-wyz]?${STOP}`,
+  pattern: `${WHOLE}(?:(?![xX])[\\p{L}][\\p{M}]*)?\\.\\d{1,9}[a-wyz]?${STOP}`,
   label: 'between-lettered',
   categories: [Between],
 });
 export const KeyName = kind({
   name: 'KeyName',
-  pattern: `${WHOLE}(?![xX])[\\p{L}]${STOP}`,
+  pattern: `${WHOLE}(?![xX])[\\p{L}][\\p{M}]*${STOP}`,
   label: 'key-lettered',
   categories: [Key],
 });

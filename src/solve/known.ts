@@ -21,7 +21,7 @@ export interface Known {
   readonly short: readonly Short[];
 }
 
-const NAME = /^(\d+\p{L}?)(?:>(\d+\p{L}?))?\.(\d+)([a-z]?)/u;
+const NAME = /^(\d+(?:\p{L}\p{M}*)?)(?:>(\d+(?:\p{L}\p{M}*)?))?\.(\d+)([a-z]?)/u;
 
 /**
  * Gives number and name to every drawing of the level that exists. `source` is the solved level that this one reuses, where there

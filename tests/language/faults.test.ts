@@ -110,6 +110,9 @@ describe('characters', () => {
     ['sound 1+6〜2+20 "x"', 'unknown-character', '〜', 'sound 1+6..2+20 "x"'],
     ['memo "a\u0000\u0001b"', 'control-character', '\u0000\u0001', 'memo "ab"'],
     ['cut 1\u0007', 'control-character', '\u0007', 'cut 1'],
+    ['cut 1\uffff', 'control-character', '\uffff', 'cut 1'],
+    ['cut 1\n\uffff', 'control-character', '\uffff', 'cut 1\n'],
+    ['cut 1\ufdd0', 'control-character', '\ufdd0', 'cut 1'],
     ['memo "\ud83d"', 'control-character', '\ud83d', 'memo ""'],
   ])('%s', (...one) => check(one));
 });

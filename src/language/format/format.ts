@@ -1,7 +1,7 @@
 /** A text in its one canonical layout. Pure. */
 
 import { displayWidth, withoutMark } from '../source.js';
-import type { Statement } from '../tree.js';
+import type { Item, Statement } from '../tree.js';
 import { type Speed, Timing } from './frames.js';
 import { headingWidth, type Line, linesOf } from './lines.js';
 import { type Piece, piecesOf } from './pieces.js';
@@ -25,10 +25,17 @@ const INDENT = '    ';
  * episode, where it says another one; it only decides at which seconds long lines are broken.
  */
 export function format(file: string, text: string, speed: Partial<Speed> = {}): Formatted {
-  const pieces = piecesOf(file, withoutMark(text));
-  const statements = pieces.flatMap((piece): Statement[] =>
+  const read = piecesOf(file, withoutMark(text));
+  const statements = read.flatMap((piece): Statement[] =>
     piece.kind === 'statement' ? [piece.statement] : [],
   );
+  const phrases = new Set(statements.flatMap((one) => (one.kind === 'phrase' ? [one.name.text] : [])));
+  const pieces = read.map((piece): Piece => {
+    const doubtful = piece.kind === 'statement' && isDoubtful(piece.statement, phrases);
+    return doubtful ? { kind: 'left', text: piece.typed } : piece;
+  });
+  // With a file that is used, nobody knows here whether the phrase stands there.
+  const uses = statements.some(({ kind }) => kind === 'use');
   const timing = new Timing(statements, { fps: 24, on: 2, ...speed });
   const columns = itemColumns(pieces);
   const lines: (Line | 'left')[] = [];
@@ -44,13 +51,27 @@ export function format(file: string, text: string, speed: Partial<Speed> = {}): 
       kept.set(lines.length, piece.text);
       lines.push('left');
       indent = INDENT;
-      left++;
+      if (!uses || read[i]!.kind === 'left') left++;
     } else lines.push({ text: (piece.indented ? indent : '') + piece.text, comment: null });
   }
   const out = withComments(lines).map((line, i) => line ?? kept.get(i)!);
   while (out.length > 0 && out[0] === '') out.shift();
   while (out.length > 0 && out.at(-1) === '') out.pop();
   return { text: out.length > 0 ? `${out.join('\n')}\n` : '', left };
+}
+
+/**
+ * Whether a line of it may be the timeline of another level that was indented by a slip: it reads as a phrase of that name, and this
+ * text has none. Put behind the line before, nobody would see the slip any more.
+ */
+function isDoubtful(statement: Statement, phrases: ReadonlySet<string>): boolean {
+  const doubtful = (items: readonly Item[]): boolean =>
+    items.some((item) =>
+      item.kind === 'group'
+        ? doubtful(item.items)
+        : item.kind === 'phrase' && Boolean(item.margin) && !phrases.has(item.name),
+    );
+  return (statement.kind === 'timeline' || statement.kind === 'phrase') && doubtful(statement.items);
 }
 
 /** Where the items of timelines that stand line under line start, by the piece's index. */

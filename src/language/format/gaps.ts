@@ -70,24 +70,23 @@ function joined(
   const ends = new Map(tokens.map(({ end }, i) => [end, i]));
   const inner = tokens.map(() => false);
   const together = tokens.map(() => false);
-  const join = (start: number, end: number): boolean => {
+  const join = (start: number, end: number): void => {
     const from = index.get(start);
     const to = ends.get(end);
-    if (from === undefined || to === undefined) return false;
+    if (from === undefined || to === undefined) return;
     const length = tokens.slice(from, to + 1).reduce((sum, { text }) => sum + text.length + 1, 0);
     if (length <= SHORT) together.fill(true, from + 1, to + 1);
     for (let i = from + 1; i <= to; i++) {
-      if (!SIGNS.has(tokens[i]!.kind) && !SIGNS.has(tokens[i - 1]!.kind)) return false;
+      if (!SIGNS.has(tokens[i]!.kind) && !SIGNS.has(tokens[i - 1]!.kind)) return;
     }
     inner.fill(true, from + 1, to + 1);
-    return true;
   };
   const visit = (value: unknown): void => {
     if (value === null || typeof value !== 'object') return;
     if (Array.isArray(value)) for (const one of value) visit(one);
     else {
-      if (isNode(value) && value !== statement && !isGroup(value) && join(value.span.start, value.span.end))
-        return;
+      // What belongs to a part may stand outside of it: the `@hit-4` before a word.
+      if (isNode(value) && value !== statement && !isGroup(value)) join(value.span.start, value.span.end);
       // Of a fairing mark, the name and its frame are one.
       if (isFair(value)) join(value.mark.span.start, value.at.span.end);
       for (const key in value)

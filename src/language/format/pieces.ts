@@ -38,6 +38,8 @@ export type Piece =
       readonly statement: Statement;
       readonly tokens: readonly Written[];
       readonly segments: readonly Segment[];
+      /** As typed, to the end of its last line. */
+      readonly typed: string;
     }
   /** What could not be read, to the end of its last line. */
   | { readonly kind: 'left'; readonly text: string }
@@ -86,6 +88,7 @@ export function piecesOf(file: string, text: string): Piece[] {
         statement: reading.statement,
         tokens: tokens.map(written),
         segments: made,
+        typed: text.slice(piece.start, stop),
       });
       end = stop;
     } else left(piece.start, piece.end);

@@ -1,9 +1,12 @@
 /** The one layout: how each kind of statement looks in it, what stays as it is, and that nothing changes its meaning. */
 
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { format } from '../../../src/language/format/format.js';
+import { parse } from '../../../src/language/parse.js';
 import { displayWidth } from '../../../src/language/source.js';
 import { statementTable } from '../../../src/language/statements/index.js';
+import { bare } from '../read.js';
 
 const formatted = (text: string): string => format('this.cut', text).text;
 const line = (text: string): string => formatted(`${text}\n`).trimEnd();
@@ -242,4 +245,80 @@ describe('what cannot be read', () => {
     const text = 'memo   "a\ntime   1\u00010\n \u0002 # x\ncut 1\n';
     expect(format('', text)).toEqual({ text, left: 3 });
   });
+});
+
+describe('what cannot be taken apart safely stays as typed', () => {
+  test('a character that is none', () => {
+    for (const text of ['cut 1\n\uffff\nA: 1..\n', 'A: 1\uffff..\n']) expect(formatted(text)).toBe(text);
+    expect(formatted('\ufeff\rcut 1\r\uffff\rtime 1+0\r')).toBe('cut 1\n\uffff\ntime 1+0\n');
+  });
+
+  test('an indented line that may be the timeline of another level', () => {
+    const slip = 'A:  1--2..\n B:  3 1..\n';
+    expect(format('this.cut', `cut  1\n${slip}`)).toEqual({ text: `cut 1\n${slip}`, left: 1 });
+    expect(formatted(`${slip}phrase B = 1 2\n`)).toBe('A: 1--2.. B:3 1..\nphrase B = 1 2\n');
+    // Where the phrase may come from a file that is used, nothing is said of it.
+    expect(format('this.cut', `use "house.cut"\n${slip}`)).toEqual({
+      text: `use "house.cut"\n${slip}`,
+      left: 0,
+    });
+  });
+
+  test('a letter that Unicode writes as two', () => {
+    const once = formatted('A: 1--3\u0958.. 3\u0958.1a\n');
+    expect(once).toBe('A: 1--3\u0915\u093c.. 3\u0915\u093c.1a\n');
+    expect(parse('this.cut', once).diagnostics).toEqual([]);
+    expect(formatted(once)).toBe(once);
+  });
+});
+
+describe('every kind of statement', () => {
+  const TIMES = ['hit-4', 'hit+6', 'hit', '12', '1+6', "8'04"];
+  const BLANKS = ['', ' ', '  ', '\n  '];
+  const TIME = /^(?:Integer|Seconds|Feet)$/;
+  const reads = (text: string) => {
+    const { tree, diagnostics } = parse('this.cut', text);
+    return diagnostics.length === 0 && tree.statements.length === 1 ? bare(tree.statements[0]) : null;
+  };
+
+  /** Its example with other times, ties to rows before its texts, and other blanks. */
+  function varied(example: string, dice: readonly number[]): string {
+    let rolled = 0;
+    const roll = (sides: number) => (dice[rolled++ % dice.length]! + rolled) % sides;
+    let out = '';
+    let end = 0;
+    for (const { kind, span } of parse('', example).tokens) {
+      const gap = example.slice(end, span.start);
+      out += gap !== '' && roll(2) === 0 ? BLANKS[roll(BLANKS.length)]! : gap;
+      const typed = example.slice(span.start, span.end);
+      if (kind === 'Text' && roll(3) === 0) out += `@${TIMES[roll(TIMES.length)]!} `;
+      out += TIME.test(kind) && roll(2) === 0 ? TIMES[roll(TIMES.length)]! : typed;
+      end = span.end;
+    }
+    return out + example.slice(end);
+  }
+
+  test.each(statementTable.map(({ example }) => example))('%s reads back as the same tree', (example) => {
+    let read = 0;
+    fc.assert(
+      fc.property(fc.array(fc.nat(1000), { minLength: 30, maxLength: 30 }), (dice) => {
+        const text = varied(example, dice);
+        const tree = reads(text);
+        if (tree === null) return;
+        read++;
+        const after = formatted(text);
+        expect([after, reads(after)]).toEqual([after, tree]);
+        expect(formatted(after)).toBe(after);
+      }),
+      { numRuns: 60 },
+    );
+    expect(read).toBeGreaterThan(0);
+  });
+
+  test.each(['voice "N" 12..48 "x" @hit-4 "y"', 'music 1.. "x" @hit+4 "y"', 'sound hit-2.. @hit-1 "x"'])(
+    '%s keeps its ties to marks',
+    (text) => {
+      expect(line(text)).toBe(text);
+    },
+  );
 });
