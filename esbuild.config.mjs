@@ -2,14 +2,14 @@
  * Builds what is shipped into dist/: the program as one bundle with code caches for a quick start, the page of the live view, and
  * the font with its licence. `node esbuild.config.mjs [FOLDER]` builds elsewhere.
  */
-import { cpSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { createRequire, isBuiltin } from 'node:module';
+import { cpSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const require = createRequire(import.meta.url);
-const { sourcesHash } = require('./sources.cjs');
+const { sourcesHash } = require('./scripts/sources-hash.cjs');
 const root = dirname(fileURLToPath(import.meta.url));
 const dist = resolve(process.argv[2] ?? join(root, 'dist'));
 /** Built here, then renamed, so that a program that runs meanwhile finds the old files or the new ones. */
@@ -49,47 +49,11 @@ const leaveOut = {
         ...Object.entries(LEFT_OUT[path]).map(([name, value]) => exported(name, value)),
       ].join('\n'),
     }));
-    // Asks for standard output's stream when it is loaded, which takes long; the program says itself where colour is wanted.
-    onLoad({ filter: /picocolors\.js$/ }, ({ path }) => {
-      const source = readFileSync(path, 'utf8');
-      const quiet = source.replace('(p.stdout || {}).isTTY', 'false');
-      if (quiet === source) throw new Error('picocolors has changed: see esbuild.config.mjs');
-      return { contents: quiet };
-    });
   },
 };
 
 const exported = (name, value) =>
   name === 'default' ? `export default ${value};` : `export const ${name} = ${value};`;
-
-/** What Node brings is loaded when one of its functions is called first: `check` has no use for cryptography or zlib. */
-const lateBuiltins = {
-  name: 'late-builtins',
-  setup({ onResolve, onLoad }) {
-    onResolve({ filter: /.*/ }, ({ path, kind, namespace }) => {
-      if (!isBuiltin(path)) return undefined;
-      return kind === 'import-statement' && namespace === 'file'
-        ? { path, namespace: 'builtin', sideEffects: false }
-        : { path, external: true };
-    });
-    onLoad({ filter: /.*/, namespace: 'builtin' }, ({ path }) => {
-      const load = `require(${JSON.stringify(path)})`;
-      const names = Object.entries(Object.getOwnPropertyDescriptors(require(path))).filter(([name]) =>
-        /^[A-Za-z]\w*$/.test(name),
-      );
-      return {
-        contents: [
-          exported('default', `/* @__PURE__ */ (() => ${load})()`),
-          ...names.map(([name, { value }]) =>
-            typeof value === 'function' && /^[a-z]/.test(name)
-              ? exported(name, `(...args) => ${load}.${name}(...args)`)
-              : exported(name, `/* @__PURE__ */ (() => ${load}.${name})()`),
-          ),
-        ].join('\n'),
-      };
-    });
-  },
-};
 
 /** What only an editor needs is a file of its own, so that nobody else has to read it. */
 const SERVER = 'lsp.cjs';
@@ -124,13 +88,13 @@ await build({
     resolveDir: root,
   },
   outfile: join(fresh, 'cutwright.cjs'),
-  plugins: [serverApart, leaveOut, lateBuiltins],
+  plugins: [serverApart, leaveOut],
 });
 await build({
   ...common,
   entryPoints: ['src/lsp/stdio.ts'],
   outfile: join(fresh, SERVER),
-  plugins: [leaveOut, lateBuiltins],
+  plugins: [leaveOut],
 });
 
 cpSync(join(root, 'src/preview/page'), join(fresh, 'page'), { recursive: true });

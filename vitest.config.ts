@@ -19,7 +19,9 @@ const count: Reporter = {
   },
 };
 
-const { sourcesHash } = createRequire(import.meta.url)('./sources.cjs') as { sourcesHash: () => string };
+const { sourcesHash } = createRequire(import.meta.url)('./scripts/sources-hash.cjs') as {
+  sourcesHash: () => string;
+};
 
 process.env.CUTWRIGHT_SOURCES = sourcesHash();
 

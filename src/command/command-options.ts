@@ -31,7 +31,7 @@ export interface LookOptions {
   readonly rows?: string;
 }
 
-/** `--convention`, `--labels`, `--paper`, `--rows`: they overrideSettings the episode. */
+/** `--convention`, `--labels`, `--paper`, `--rows`: they overrule the episode. */
 export function withLooks(command: Command): Command {
   return command
     .addOption(choice('-c, --convention <word>', 'whose form of sheet', ['japan', 'west']))

@@ -103,7 +103,7 @@ export function listTable(list: CutList, width: number | null): string {
   ].join('\n');
 }
 
-/** BuildRun time, budget, and what a producer counts; a sentence a line. */
+/** Running time, budget, and what a producer counts; a sentence a line. */
 function summary(list: CutList): string[] {
   const { totals, fps, budget } = list;
   const { counts, pages, over } = totals;

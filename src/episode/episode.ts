@@ -18,7 +18,7 @@ export interface Episode {
   /** The manifest's text, '' without one. */
   readonly text: string;
   readonly settings: Settings;
-  /** BuildRun time allowed, in frames. */
+  /** Running time allowed, in frames. */
   readonly budgetFrames: number | null;
   /** Where the manifest says so. */
   readonly budgetSpan: Span | null;

@@ -36,7 +36,7 @@ export interface Found {
 /** What standard input is called in messages. */
 export const STANDARD_INPUT = 'standard input';
 
-/** `args`: files, folders, manifests, or `-`. `settings` overrideSettings those of every episode. Never throws. */
+/** `args`: files, folders, manifests, or `-`. `settings` overrule those of every episode. Never throws. */
 export async function findCuts(
   host: Host,
   args: readonly string[],

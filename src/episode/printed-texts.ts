@@ -30,7 +30,7 @@ function visit(node: object, found: Written[]): void {
 const LONGEST_TEXT = 4000;
 /** Characters of all texts of a cut: some fifty pages of memo. */
 const MOST_CHARACTERS = 100_000;
-/** Columns for more levels than this fill a changedPagesOnly of paper for every page. */
+/** Columns for more levels than this fill a pile of paper for every page. */
 const MOST_LEVELS = 200;
 
 /** What is beyond any sheet, so that laying it out is not even begun. `texts`: of the cut and what it uses. */

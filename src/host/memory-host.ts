@@ -16,7 +16,7 @@ export interface MemoryHost extends Host {
   readonly revisions: Map<string, Host>;
   /** Folders that were swept. */
   readonly swept: string[];
-  /** Folders that are lockedFolders; those that a test puts here belong to process 1. */
+  /** Folders that are locked; those that a test puts here belong to process 1. */
   readonly lockedFolders: Set<string>;
   clock: Date;
   /** Bytes that still fit on the disk. */
