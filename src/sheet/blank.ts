@@ -3,13 +3,13 @@
 import { WORDS } from '../words/words.js';
 import type { Wanted } from './columns.js';
 import { mostLevels, NO_GUTTERS } from './columns.js';
-import { footMarks } from './foot.js';
 import { form } from './form.js';
 import { blockWidth, geometry } from './geometry.js';
 import type { Look } from './look.js';
 import type { Page } from './marks.js';
 import { cached } from './measure.js';
-import { sideLabel } from './sides.js';
+import { footMarks } from './page-frame.js';
+import { sideLabel } from './page-sides.js';
 
 /** One blank page, with as many sides as `levels` columns take. */
 export function blankPages(look: Look, { levels }: { readonly levels: number }): Page[] {

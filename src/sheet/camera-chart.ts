@@ -18,7 +18,7 @@ import type { Box } from './draw.js';
 import type { Look } from './look.js';
 import type { Mark, Page } from './marks.js';
 import { cached } from './measure.js';
-import { pageFrame } from './pages.js';
+import { pageFrame } from './page-frame.js';
 
 /** One page with the plan, and further ones where the list beside it goes on; none for a cut whose camera and levels stay. */
 export function cameraChartPages(solved: SolvedShot, given: Look): Page[] {

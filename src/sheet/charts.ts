@@ -28,7 +28,7 @@ import { unitOf } from './geometry.js';
 import type { Look } from './look.js';
 import type { Mark, Page } from './marks.js';
 import { cached } from './measure.js';
-import { pageFrame } from './pages.js';
+import { pageFrame } from './page-frame.js';
 
 /** Pages of ladders; none where no passage has an in-between. */
 export function chartPages(solved: SolvedShot, given: Look): Page[] {

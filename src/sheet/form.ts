@@ -7,7 +7,7 @@ import { setInBox } from './fit.js';
 import type { Block, Geometry } from './geometry.js';
 import { captionMm, rowTop } from './geometry.js';
 import { headerCells } from './header.js';
-import { headRows } from './heads.js';
+import { headRows } from './level-heads.js';
 import type { Form, Mark, Metrics, Stroke } from './marks.js';
 
 const HAIR = pale(0.12);

@@ -7,10 +7,10 @@ import type { Look } from './look.js';
 import type { Mark, Page } from './marks.js';
 import type { Paragraph } from './memo.js';
 import { changedHead, changedTexts, memoMarks, memoPointer, memoTexts, stackMarks } from './memo.js';
-import { pageFrame } from './pages.js';
+import { pageFrame } from './page-frame.js';
+import { sideLabel } from './page-sides.js';
 import type { Side } from './plan.js';
 import { runsOf } from './plan.js';
-import { sideLabel } from './sides.js';
 
 /** Everything that the memo has to tell, once the rows are drawn. */
 function memoOf(firstPage: readonly Side[]): Paragraph[] {

@@ -8,8 +8,8 @@ import { wrap } from './fit.js';
 import type { Geometry } from './geometry.js';
 import { captionMm } from './geometry.js';
 import type { Mark } from './marks.js';
-import { pileMarks, pileWidth } from './pile.js';
 import type { Plan } from './plan.js';
+import { diagramMarks, stackWidth } from './stack-diagram.js';
 
 const LEADING = 1.22;
 
@@ -78,14 +78,14 @@ export function stackMarks({ box, geometry, plan }: Place): { marks: Mark[]; lef
   const under = captionMm(geometry) + 0.8;
   const inner = { ...box, y: box.y + under, height: box.height - under - 0.4 };
   const levels = plan.solved.levels.map(({ name, timed }) => ({ name, art: !timed }));
-  const width = Math.min(box.width * 0.6, pileWidth(levels.length, inner.height, scale, leastTextMm));
+  const width = Math.min(box.width * 0.6, stackWidth(levels.length, inner.height, scale, leastTextMm));
   const x = box.x + box.width - width;
   const sizeMm = captionMm(geometry);
   return {
     marks: [
       line(x, box.y, x, box.y + box.height, pale(0.18)),
       textAt(x + 0.7, box.y + 0.4 + sizeMm / 2, plan.words.stack, { sizeMm, ink: 'grey', anchor: 'start' }),
-      ...pileMarks(levels, { ...inner, x, width }, scale, leastTextMm, plan.metrics),
+      ...diagramMarks(levels, { ...inner, x, width }, scale, leastTextMm, plan.metrics),
     ],
     left: { ...box, width: width > 0 ? box.width - width : box.width },
   };

@@ -21,7 +21,7 @@ import { unitOf } from './geometry.js';
 import type { Look } from './look.js';
 import type { Mark, Page } from './marks.js';
 import { cached } from './measure.js';
-import { pageFrame } from './pages.js';
+import { pageFrame } from './page-frame.js';
 import { largerPrint, smallestTextMm } from './papers.js';
 import { type PaperColumn, tableMarks } from './table-marks.js';
 

@@ -17,7 +17,7 @@ import { fitLine } from './fit.js';
 import type { Look } from './look.js';
 import type { Mark, Page, Pt, Stroke } from './marks.js';
 import { cached } from './measure.js';
-import { pageFrame } from './pages.js';
+import { pageFrame } from './page-frame.js';
 import { smallestTextMm } from './papers.js';
 import { OVERLAP_MM } from './strip.js';
 

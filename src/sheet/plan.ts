@@ -6,10 +6,10 @@ import type { SheetWords } from '../words/sheet-words.js';
 import type { CameraPlan } from './camera/plan.js';
 import type { Bars } from './changes/bars.js';
 import type { Block, Geometry } from './geometry.js';
-import type { Sign } from './keys/signs.js';
+import type { Sign } from './keys/key-signs.js';
 import type { Lent, Marked } from './look.js';
 import type { Metrics } from './marks.js';
-import type { Speech } from './speech/plan.js';
+import type { Speech } from './speech/speech-lanes.js';
 
 export interface Plan {
   readonly solved: SolvedShot;

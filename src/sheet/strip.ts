@@ -21,7 +21,7 @@ import { fitLine } from './fit.js';
 import type { Look } from './look.js';
 import type { Mark, Page } from './marks.js';
 import { cached } from './measure.js';
-import { pageFrame } from './pages.js';
+import { pageFrame } from './page-frame.js';
 import { smallestTextMm } from './papers.js';
 
 /** What two neighbouring pieces share, mm. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { heldText, keySigns, type Sign } from '../../src/sheet/keys/signs.js';
+import { heldText, keySigns, type Sign } from '../../src/sheet/keys/key-signs.js';
 import type { Convention } from '../../src/shot/settings.js';
 import { laid, linesOf, said, solvedCut, textsOf } from './laid.js';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Page } from '../../src/sheet/marks.js';
-import { spreadWords, syllables } from '../../src/sheet/speech/latin.js';
-import { framed } from '../../src/sheet/speech/vertical-marks.js';
+import { spreadWords, syllables } from '../../src/sheet/speech/latin-speech.js';
+import { framed } from '../../src/sheet/speech/vertical-speech.js';
 import { verticalCells } from '../../src/sheet/vertical.js';
 import { laid, linesOf, lookOf, said, textsOf } from './laid.js';
 

@@ -1,11 +1,10 @@
 /** Beside a move's line: places by name, and graduations with their steps. */
 
 import { black, textAt } from '../draw.js';
-import { fitLine, NARROWEST } from '../fit.js';
+import { fitLine, NARROWEST, ringed } from '../fit.js';
 import type { Mark } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
-import { ringed } from '../ringed.js';
 import type { Lane } from './lane.js';
 import type { Item, PlacedItem } from './plan.js';
 

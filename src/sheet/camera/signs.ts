@@ -4,7 +4,7 @@ import { black, line, polygon, polyline } from '../draw.js';
 import type { Mark, Stroke } from '../marks.js';
 import type { Run, Side } from '../plan.js';
 import { topOf } from '../plan.js';
-import { barGap } from '../speech/lane.js';
+import { barGap } from '../speech/speech-lanes.js';
 import type { Lane } from './lane.js';
 import type { Sign } from './naming.js';
 import type { Item } from './plan.js';

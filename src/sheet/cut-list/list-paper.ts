@@ -6,11 +6,10 @@ import type { CutListWords } from '../../words/cut-list-words.js';
 import { WORDS } from '../../words/words.js';
 import { type Box, frame, pale, textAt } from '../draw.js';
 import { fitLine, setInBox } from '../fit.js';
-import { footMarks } from '../foot.js';
 import type { Look } from '../look.js';
 import type { Mark, Metrics } from '../marks.js';
 import { cached } from '../measure.js';
-import { pageFraction } from '../pages.js';
+import { footMarks, pageFraction } from '../page-frame.js';
 import { largerPrint, PAPER_MM, smallestTextMm } from '../papers.js';
 
 /** From the paper's edge, mm. */

@@ -5,7 +5,7 @@ import type { TextColumn } from '../../layout/text-table.js';
 import type { Shot, Spoken } from '../../shot/shot.js';
 import type { SheetWords } from '../../words/sheet-words.js';
 import type { CameraPlan, Item } from '../camera/plan.js';
-import { speechOf, stretches, wholeText } from '../speech/plan.js';
+import { speechOf, wholeText, wordStretches } from '../speech/speech-lanes.js';
 
 /** The frames that have a row, rising; each row tells what is seen on that very frame. */
 export type Rows = readonly number[];
@@ -66,7 +66,7 @@ function linesOn(lines: readonly Spoken[], rows: Rows, width: number, words: She
     const within = rowsWithin(rows, line.frames);
     if (!within) continue;
     const texts = new Map<number, string>();
-    for (const [i, { from, to, text }] of stretches(line).entries()) {
+    for (const [i, { from, to, text }] of wordStretches(line).entries()) {
       const place = rowsWithin(rows, { from, to });
       if (!place) continue;
       const speaker = i === 0 ? speakerOf(line, words) : '';

@@ -3,7 +3,7 @@
 import { inWidth, widthOf } from '../../layout/terminal-text.js';
 import type { TextColumn } from '../../layout/text-table.js';
 import type { SolvedCycle, SolvedLevel } from '../../solve/solved.js';
-import { keySigns, type Sign } from '../keys/signs.js';
+import { keySigns, type Sign } from '../keys/key-signs.js';
 import { type Rows, rowsWithin, sheetColumn } from './lane-columns.js';
 
 /** Marks longer than that are cut. */

@@ -8,7 +8,7 @@ import type { SheetWords } from '../../words/sheet-words.js';
 import { cameraMemo } from '../camera/memo.js';
 import type { CameraPlan } from '../camera/plan.js';
 import type { Lent } from '../look.js';
-import { wholeText } from '../speech/plan.js';
+import { wholeText } from '../speech/speech-lanes.js';
 import { speakerOf } from './lane-columns.js';
 
 export interface Headed {

@@ -2,8 +2,7 @@
 
 import { black, line, textAt } from './draw.js';
 import type { Mark } from './marks.js';
-import type { Run, Side } from './plan.js';
-import { topOf } from './plan.js';
+import { type Run, type Side, topOf } from './plan.js';
 
 /** Between the two lines under the last row, mm. */
 export const DOUBLE_LINE = 0.7;

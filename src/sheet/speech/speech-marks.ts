@@ -7,14 +7,18 @@ import { besideGutter } from '../columns.js';
 import { black, line, polyline, textAt } from '../draw.js';
 import { wrap } from '../fit.js';
 import type { Mark } from '../marks.js';
-import type { Run, Side } from '../plan.js';
-import { topOf } from '../plan.js';
+import { type Run, type Side, topOf } from '../plan.js';
 import { setDownwards } from '../vertical.js';
-import { barGap, type Lane, TICK_MM } from './lane.js';
-import { levelStretches } from './latin-marks.js';
-import type { PlacedSpoken } from './plan.js';
-import { stretches, wholeText } from './plan.js';
-import { verticalStretch } from './vertical-marks.js';
+import { levelStretches } from './latin-speech.js';
+import {
+  barGap,
+  type PlacedSpoken,
+  type SpeechLane,
+  TICK_MM,
+  wholeText,
+  wordStretches,
+} from './speech-lanes.js';
+import { verticalStretch } from './vertical-speech.js';
 
 export function speechMarks(side: Side, run: Run): Mark[] {
   if (run.last < run.first) return [];
@@ -42,7 +46,7 @@ function speakerText(spoken: Spoken, words: Side['plan']['words']): string {
 /** A lane for sounds is this much of one for voices. */
 const NARROW = 0.34;
 
-function laneOf(side: Side, run: Run, { lane, spoken }: PlacedSpoken): Lane {
+function laneOf(side: Side, run: Run, { lane, spoken }: PlacedSpoken): SpeechLane {
   const column = besideGutter(run.block.columns.dialogue!, side.geometry.gutters.speech);
   const { voices, sounds } = side.plan.speech;
   const unit = column.width / (voices + sounds * NARROW);
@@ -108,7 +112,7 @@ interface Here {
   readonly side: Side;
   readonly run: Run;
   readonly spoken: Spoken;
-  readonly lane: Lane;
+  readonly lane: SpeechLane;
   /** Its first frame here. */
   readonly from: number;
   /** Whether that is its first frame. */
@@ -154,7 +158,7 @@ function speaker({ side, run, spoken, lane, from, starts, next }: Here): Told {
 function soundMarks({ side, run, spoken, lane, from, starts, next }: Here): Told {
   const { plan, geometry } = side;
   const what = speakerText(spoken, plan.words);
-  const all = stretches(spoken);
+  const all = wordStretches(spoken);
   const before = all.findLast((stretch) => stretch.from < from);
   const here = all.filter((stretch) => stretch.from >= from && stretch.from <= run.last);
   const texts = here.map((stretch, i) => ({
@@ -179,7 +183,14 @@ function soundMarks({ side, run, spoken, lane, from, starts, next }: Here): Told
 }
 
 /** A sound's text across its lane, a line a row; null where the lane is narrow, the rows too few, or the script goes down. */
-function onRows(side: Side, run: Run, text: string, lane: Lane, from: number, end: number): Told | null {
+function onRows(
+  side: Side,
+  run: Run,
+  text: string,
+  lane: SpeechLane,
+  from: number,
+  end: number,
+): Told | null {
   const { plan, geometry } = side;
   if ([...text].some(isWide)) return null;
   const most = Math.max(geometry.leastTextMm, Math.min(geometry.rowMm * 0.72, 2.2 * geometry.scale));
@@ -193,8 +204,8 @@ function onRows(side: Side, run: Run, text: string, lane: Lane, from: number, en
   return { marks, end: topOf(side, run, from + lines.length) - 0.6 };
 }
 
-function wordMarks(side: Side, run: Run, spoken: Spoken, whole: Lane): Mark[] {
-  const all = stretches(spoken);
+function wordMarks(side: Side, run: Run, spoken: Spoken, whole: SpeechLane): Mark[] {
+  const all = wordStretches(spoken);
   const lane = all.some(({ tied }) => tied)
     ? { ...whole, wordsX: whole.wordsX + TICK_MM, wordsWidth: whole.wordsWidth - TICK_MM }
     : whole;

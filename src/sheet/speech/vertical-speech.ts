@@ -1,13 +1,17 @@
 import type { Mark } from '../marks.js';
-import type { Run, Side } from '../plan.js';
-import { topOf } from '../plan.js';
-import type { CellSetting, VerticalCell } from '../vertical.js';
-import { cellMark, columnMarks, emsOf, verticalCells } from '../vertical.js';
-import { barGap, type Lane, tick } from './lane.js';
-import type { Stretch } from './plan.js';
+import { type Run, type Side, topOf } from '../plan.js';
+import {
+  type CellSetting,
+  cellMark,
+  columnMarks,
+  emsOf,
+  type VerticalCell,
+  verticalCells,
+} from '../vertical.js';
+import { barGap, type SpeechLane, tick, type WordStretch } from './speech-lanes.js';
 
 /** One character a row where there are rows enough; else closer, then in several columns from right to left. */
-export function verticalStretch(side: Side, run: Run, stretch: Stretch, lane: Lane): Mark[] | null {
+export function verticalStretch(side: Side, run: Run, stretch: WordStretch, lane: SpeechLane): Mark[] | null {
   const { plan, geometry } = side;
   const { metrics } = plan;
   const cells = verticalCells(stretch.text, (text) => metrics.width(text, 1, 'regular'));
@@ -65,7 +69,7 @@ interface Framed {
  * The row of each cell: beats are spread evenly, what is not heard stands beside its character. Where there are rows enough,
  * no two cells are on one row.
  */
-export function framed(cells: readonly VerticalCell[], stretch: Stretch): Framed[] {
+export function framed(cells: readonly VerticalCell[], stretch: WordStretch): Framed[] {
   const rows = stretch.to - stretch.from + 1;
   const all = cells.filter(({ beat }) => beat === 'own').reduce((so, { ems }) => so + ems, 0);
   const at: number[] = [];

@@ -3,15 +3,13 @@
 import type { Shot } from '../shot/shot.js';
 import { WORDS } from '../words/words.js';
 import { NO_GUTTERS } from './columns.js';
-import type { Box } from './draw.js';
-import { frame, pale } from './draw.js';
-import { footMarks } from './foot.js';
+import { type Box, frame, pale, textAt } from './draw.js';
+import { fitLine } from './fit.js';
 import { caption } from './form.js';
-import type { Geometry } from './geometry.js';
-import { geometry as geometryOf } from './geometry.js';
+import { type Geometry, geometry as geometryOf } from './geometry.js';
 import { headerCells, headerMarks } from './header.js';
 import type { Look } from './look.js';
-import type { Mark } from './marks.js';
+import type { Mark, Metrics } from './marks.js';
 import { cached } from './measure.js';
 
 /** The page fraction: `page / pages` in the west, the total first in Japan. */
@@ -19,7 +17,7 @@ export function pageFraction(west: boolean, page: string, pages: number): string
   return west ? `${page} / ${pages}` : `${pages} / ${page}`;
 }
 
-export interface Framed {
+export interface PageFrame {
   readonly widthMm: number;
   readonly heightMm: number;
   /** What is left between head and foot. */
@@ -31,7 +29,7 @@ export interface Framed {
  * Head and foot of a page that is not a sheet: charts, tables. `page` is its label, and `pages` how many there are of its kind;
  * `landscape` lays the paper on its side.
  */
-export function pageFrame(shot: Shot, look: Look, page: string, pages: number, landscape = false): Framed {
+export function pageFrame(shot: Shot, look: Look, page: string, pages: number, landscape = false): PageFrame {
   const words = WORDS[look.settings.labels].sheet;
   const metrics = cached(look.metrics);
   const west = look.settings.convention === 'west';
@@ -94,4 +92,28 @@ export function footOf(place: Geometry, box: Box, shot: Shot, look: Look, middle
     stamp: look.stamp,
     metrics: cached(look.metrics),
   });
+}
+
+export interface Footed {
+  readonly title: string;
+  /** Cut and page. */
+  readonly middle: string;
+  readonly stamp: string;
+  readonly metrics: Metrics;
+}
+
+export function footMarks(box: Box, sizeMm: number, least: number, footed: Footed): Mark[] {
+  const y = box.y + box.height - sizeMm * 0.5;
+  const third = box.width / 3 - 2;
+  const put = (text: string, x: number, anchor: 'start' | 'middle' | 'end', bold = false): Mark[] => {
+    if (text === '') return [];
+    const weight = bold ? 'bold' : 'regular';
+    const fitted = fitLine(footed.metrics, text, third, { most: sizeMm, least, weight });
+    return [textAt(x, y, text, { sizeMm: fitted.sizeMm, squeeze: fitted.squeeze, weight, anchor })];
+  };
+  return [
+    ...put(footed.title, box.x, 'start'),
+    ...put(footed.middle, box.x + box.width / 2, 'middle', true),
+    ...put(footed.stamp, box.x + box.width, 'end'),
+  ];
 }

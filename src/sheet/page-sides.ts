@@ -1,9 +1,8 @@
 /** Sharing out the levels of a cut over the sides of a page: `1`, `1-b`, `1-c`. */
 
 import type { SolvedLevel } from '../solve/solved.js';
-import type { Wanted } from './columns.js';
-import { mostCameraLanes, mostLevels } from './columns.js';
-import { bracketRoom } from './keys/cycles.js';
+import { mostCameraLanes, mostLevels, type Wanted } from './columns.js';
+import { bracketRoom } from './keys/drawing-columns.js';
 
 export interface LevelsOfSide {
   readonly levels: readonly SolvedLevel[];

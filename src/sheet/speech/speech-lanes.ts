@@ -1,6 +1,9 @@
 /** Who speaks beside whom: lanes of the dialogue column, and the stretches of rows that words are spread over. */
 
 import type { Shot, Spoken } from '../../shot/shot.js';
+import { polygon } from '../draw.js';
+import type { Geometry } from '../geometry.js';
+import type { Mark } from '../marks.js';
 
 export interface PlacedSpoken {
   readonly spoken: Spoken;
@@ -66,7 +69,7 @@ function intoLanes(
 }
 
 /** Words and the rows that they are spread over, both ends included. */
-export interface Stretch {
+export interface WordStretch {
   readonly from: number;
   readonly to: number;
   readonly text: string;
@@ -75,7 +78,7 @@ export interface Stretch {
 }
 
 /** Words tied to a row begin a stretch there; the others go on with the stretch before them. */
-export function stretches({ frames, parts }: Spoken): Stretch[] {
+export function wordStretches({ frames, parts }: Spoken): WordStretch[] {
   const begun: { from: number; text: string; tied: boolean }[] = [];
   for (const part of parts) {
     const text = part.text.replace(/\s+/gu, ' ').trim();
@@ -85,7 +88,7 @@ export function stretches({ frames, parts }: Spoken): Stretch[] {
     else begun.push({ from: frames.from, text, tied: part.frame !== null });
   }
   return begun
-    .map((one, i): Stretch => ({ ...one, to: (begun[i + 1]?.from ?? frames.to + 1) - 1 }))
+    .map((one, i): WordStretch => ({ ...one, to: (begun[i + 1]?.from ?? frames.to + 1) - 1 }))
     .filter((stretch) => stretch.text !== '' && stretch.to >= stretch.from);
 }
 
@@ -95,3 +98,35 @@ export const wholeText = (spoken: Spoken): string =>
     .map((part) => part.text.trim())
     .join(' ')
     .replace(/\s+/gu, ' ');
+
+/** Where a line of dialogue stands in its column. */
+export interface SpeechLane {
+  readonly x: number;
+  readonly width: number;
+  /** Left part, for who speaks. */
+  readonly stripX: number;
+  readonly stripWidth: number;
+  /** Right part, for the words. */
+  readonly wordsX: number;
+  readonly wordsWidth: number;
+}
+
+/** Bars stand off their row's edge, so that one line's end and the next one's start are two bars. */
+export const barGap = ({ rowMm }: Geometry): number => Math.min(0.18, rowMm * 0.07);
+
+/** Width that the tick of a tied word takes at the left of the words, mm. */
+export const TICK_MM = 1.3;
+
+/**
+ * A pointer at the row on which the text says that a word begins, its tip at `tipX`: nothing that is only spread evenly
+ * has one.
+ */
+export function tick(tipX: number, middleMm: number, { rowMm }: Geometry): Mark {
+  const half = Math.min(0.6, rowMm * 0.25);
+  const points = [
+    [tipX - 1, middleMm - half],
+    [tipX, middleMm],
+    [tipX - 1, middleMm + half],
+  ] as const;
+  return polygon(points, 'black');
+}

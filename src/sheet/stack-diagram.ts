@@ -1,7 +1,6 @@
 /** The stack drawn as a pile of sheets, bottom to top. */
 
-import type { Box } from './draw.js';
-import { black, line, polygon, textAt } from './draw.js';
+import { type Box, black, line, polygon, textAt } from './draw.js';
 import { fitLine } from './fit.js';
 import type { Mark, Metrics } from './marks.js';
 
@@ -27,13 +26,13 @@ function pilesOf(count: number, height: number, scale: number, leastTextMm: numb
   return { piles, each: Math.ceil(count / piles), width: PILE * scale };
 }
 
-export function pileWidth(count: number, height: number, scale: number, leastTextMm: number): number {
+export function stackWidth(count: number, height: number, scale: number, leastTextMm: number): number {
   const { piles, width } = pilesOf(count, height, scale, leastTextMm);
   return piles * width + (piles - 1) * 1.6 + 2;
 }
 
 /** Levels from the bottom up. */
-export function pileMarks(
+export function diagramMarks(
   levels: readonly PiledLevel[],
   box: Box,
   scale: number,

@@ -1,0 +1,204 @@
+/**
+ * The key and cel columns: what the key animator decided, in the marks of the trade, with brackets beside cycles (how often they
+ * are played, or that they run on); and the finished number on each row where it changes.
+ */
+
+import { rowName } from '../../shot/time.js';
+import type { SolvedCycle, SolvedLevel } from '../../solve/solved.js';
+import { besideGutter, type Column } from '../columns.js';
+import { black, line, polygon, textAt } from '../draw.js';
+import { type Fitted, fitLine, ringed } from '../fit.js';
+import type { Mark } from '../marks.js';
+import { type Run, type Side, topOf } from '../plan.js';
+import { setDownwards } from '../vertical.js';
+import { heldText, keyBegins, type Sign } from './key-signs.js';
+
+export function keyMarks(side: Side, run: Run): Mark[] {
+  return side.levels.flatMap((level, i) => {
+    const column = besideGutter(run.block.columns.keys[i]!, side.geometry.gutters.levels);
+    return [...levelMarks(side, run, level, column), ...cycleMarks(side, run, level, column)];
+  });
+}
+
+function levelMarks(side: Side, run: Run, level: SolvedLevel, column: Column): Mark[] {
+  const marks: Mark[] = [];
+  const signs = side.plan.signs.get(level)!;
+  const width = column.width - side.geometry.bracketMm;
+  const x = column.x + width / 2;
+  for (let frame = run.first; frame <= run.last; frame++) {
+    const y = topOf(side, run, frame) + side.geometry.rowMm / 2;
+    const sign = signs[frame - 1];
+    if (sign) marks.push(...signMarks(side, sign, x, y, width));
+    else if (frame === run.first) marks.push(inBrackets(side, heldText(signs, frame), x, y, width));
+  }
+  marks.push(...holdMarks(side, run, level, x, keyBegins(level)));
+  return marks;
+}
+
+function signMarks(side: Side, sign: Sign, x: number, y: number, width: number): Mark[] {
+  const { rowMm } = side.geometry;
+  switch (sign.form) {
+    case 'key':
+      return inRing(side, sign.text, x, y, width);
+    case 'dash':
+      return [dash(x, y, Math.min(1.5, rowMm * 0.5))];
+    case 'breakdown': {
+      const half = Math.min(1.5, rowMm * 0.38, width * 0.38);
+      const sizeMm = Math.max(side.geometry.leastTextMm, Math.min(rowMm * 0.66, width * 0.62, 2.6));
+      return [
+        dash(x, y, 2 * (half - 0.17 * sizeMm - 0.18)),
+        textAt(x - half, y, '(', { sizeMm }),
+        textAt(x + half, y, ')', { sizeMm }),
+      ];
+    }
+    case 'again':
+      return [{ kind: 'circle', x, y, r: Math.min(0.55, rowMm * 0.2), stroke: black(0.22), fill: null }];
+    case 'named':
+    case 'number':
+    case 'underlined':
+    case 'empty': {
+      const text = sign.form === 'empty' ? '×' : sign.text;
+      const { sizeMm, squeeze } = numberSize(side, text, width - 0.5);
+      const marks = [textAt(x, y, text, { sizeMm, squeeze })];
+      if (sign.form === 'underlined') {
+        const half = (side.plan.metrics.width(text, sizeMm, 'regular') * squeeze) / 2 + 0.15;
+        const under = y + Math.min(rowMm * 0.42, sizeMm * 0.37 + 0.35);
+        marks.push(line(x - half, under, x + half, under, black(0.24)));
+      }
+      return marks;
+    }
+  }
+}
+
+const dash = (x: number, y: number, length: number): Mark =>
+  line(x - length / 2, y, x + length / 2, y, black(0.34));
+
+/** A ring stays inside its row and column, so that no two ever touch. */
+function inRing(side: Side, text: string, x: number, y: number, width: number): Mark[] {
+  const { geometry, plan } = side;
+  return ringed(plan.metrics, text, {
+    r: Math.min(geometry.rowMm * 0.455, 2.1),
+    widestMm: width - 0.3,
+    mostMm: geometry.rowMm * 0.74,
+    leastMm: geometry.leastTextMm,
+    stroke: black(Math.min(0.25, geometry.rowMm * 0.08)),
+  }).at(x, y);
+}
+
+export function celMarks(side: Side, run: Run): Mark[] {
+  return side.levels.flatMap((level, i) => {
+    const column = besideGutter(run.block.columns.cels[i]!, side.geometry.gutters.levels);
+    const x = column.x + column.width / 2;
+    const marks: Mark[] = [];
+    for (let frame = run.first; frame <= run.last; frame++) {
+      const { starts, cel } = level.exposures[frame - 1]!;
+      if (!starts && frame !== run.first) continue;
+      const y = topOf(side, run, frame) + side.geometry.rowMm / 2;
+      const text = cel === null ? '×' : String(cel);
+      if (starts) {
+        const { sizeMm, squeeze } = numberSize(side, text, column.width - 0.5);
+        marks.push(textAt(x, y, text, { sizeMm, squeeze }));
+      } else marks.push(inBrackets(side, text, x, y, column.width));
+    }
+    return [...marks, ...holdMarks(side, run, level, x, (frame) => level.exposures[frame - 1]!.starts)];
+  });
+}
+
+export const HOLD = black(0.24);
+/** A hold line ends above the bottom edge of its last row by this share of a row. */
+export const HOLD_GAP = 0.18;
+
+/** How large a number stands in its row. */
+export function numberSize(side: Side, text: string, width: number): Fitted {
+  const { rowMm, leastTextMm } = side.geometry;
+  const most = Math.max(leastTextMm, Math.min(rowMm * 0.74, 3.2));
+  return fitLine(side.plan.metrics, text, width, { most, least: leastTextMm });
+}
+
+/**
+ * Lines down the rows on which a drawing is held: from the top edge of the row after the one that holds its number (or its
+ * brackets, at a break) to just above the bottom edge of its last row. None for an empty level. `begins`: the frames on which the
+ * column has a number.
+ */
+export function holdMarks(
+  side: Side,
+  run: Run,
+  level: SolvedLevel,
+  x: number,
+  begins: (frame: number) => boolean,
+): Mark[] {
+  const marks: Mark[] = [];
+  const gap = side.geometry.rowMm * HOLD_GAP;
+  let from = run.first;
+  for (let frame = run.first; frame <= run.last; frame++) {
+    if (begins(frame)) from = frame;
+    const ends = frame === run.last || begins(frame + 1);
+    if (!ends || frame === from || level.exposures[frame - 1]!.drawing === null) continue;
+    const top = topOf(side, run, from + 1);
+    marks.push(line(x, top, x, topOf(side, run, frame + 1) - gap, HOLD));
+  }
+  return marks;
+}
+
+/** What is still held, on the first row after a break: in square brackets. */
+export function inBrackets(side: Side, text: string, x: number, y: number, width: number): Mark {
+  const bracketed = `[${text}]`;
+  const { sizeMm, squeeze } = numberSize(side, bracketed, width - 0.5);
+  return textAt(x, y, bracketed, { sizeMm, squeeze });
+}
+
+const BRACKET = black(0.2);
+const TICK = 0.55;
+
+/** Room that the brackets of a level take beside its numbers, mm: one lane a depth. */
+export function bracketRoom(levels: readonly SolvedLevel[], leastTextMm: number): number {
+  const depths = levels.flatMap((level) => level.cycles.map((cycle) => cycle.depth + 1));
+  return Math.max(0, ...depths) * laneMm(leastTextMm);
+}
+
+const laneMm = (leastTextMm: number): number => leastTextMm * 1.15;
+
+export function cycleMarks(side: Side, run: Run, level: SolvedLevel, column: Column): Mark[] {
+  return level.cycles.flatMap((cycle) => bracket(side, run, level, cycle, column));
+}
+
+function bracket(side: Side, run: Run, level: SolvedLevel, cycle: SolvedCycle, column: Column): Mark[] {
+  const from = Math.max(cycle.firstFrame, run.first);
+  const to = Math.min(cycle.lastFrame, run.last);
+  if (from > to) return [];
+  const { leastTextMm, rowMm } = side.geometry;
+  const lane = laneMm(leastTextMm);
+  const x = column.x + column.width - (cycle.depth + 1) * lane + 0.1;
+  const gap = rowMm * 0.08;
+  const feet = side.plan.convention === 'west';
+  const top = topOf(side, run, from) + gap;
+  const bottom = topOf(side, run, to + 1) - gap;
+  const marks = [line(x, top, x, bottom, BRACKET)];
+  if (from === cycle.firstFrame) marks.push(line(x - TICK, top, x, top, BRACKET));
+  if (to === cycle.lastFrame) {
+    if (cycle.times === null)
+      marks.push(
+        polygon(
+          [
+            [x - 0.6, bottom - 1.3],
+            [x + 0.6, bottom - 1.3],
+            [x, bottom],
+          ],
+          'black',
+        ),
+      );
+    else marks.push(line(x - TICK, bottom, x, bottom, BRACKET));
+  }
+  const text = cycle.times === null ? side.plan.words.runsOn : side.plan.words.passes(cycle.times);
+  // At the head of the bracket, and again after a break where there is room; a short one's word goes on beside the next rows.
+  const begins = from === cycle.firstFrame;
+  const free = topOf(side, run, run.last + 1) - gap - top - 0.4;
+  const room = begins ? Math.min(free, Math.max(bottom - top - 0.4, 3 * rowMm)) : bottom - top - 0.4;
+  const strip = { x: x + 0.12, width: lane - 0.2, top: top + 0.3, room };
+  const size = { most: leastTextMm, least: leastTextMm, weight: 'regular' } as const;
+  const word = setDownwards(text, strip, size, side.plan.metrics);
+  if (word.fits) marks.push(...word.marks);
+  else if (begins)
+    side.plan.leftOver.add(`${level.name} ${rowName(from, side.geometry.unit, feet)}: ${text}`);
+  return marks;
+}
