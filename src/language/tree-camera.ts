@@ -4,7 +4,7 @@ import type { Span } from './diagnostic.js';
 import type { MoveKind } from './statements/moves.js';
 import type { Length, Node, Numeral, Point, Position, Quote, Range, Word } from './tree.js';
 
-export type { MoveKind } from './statements/moves.js';
+export type { MoveKind, MoveWord } from './statements/moves.js';
 
 export type FieldSize = Node &
   (

@@ -1,5 +1,6 @@
 /** What stands on the card: the language on one page. */
 
+import { moveStatements } from '../../language/statements/moves.js';
 import { ruleOf, statementPages } from '../statement-pages.js';
 
 /** A timeline and what it prints over `ROWS` frames. */
@@ -77,7 +78,10 @@ export function sections(commands: readonly CardRow[]): CardSection[] {
         ...['field', 'fix', 'pan', 'truck'].map(statement),
         ['truck quick A@1 > B@24 fair ア@6 65%', 'constant speed to the mark, then a cushion'],
         ['truck level A 100%@1 > 140%@3+0', 'the size of levels'],
-        ...['pull', 'follow', 'slide', 'turn', 'shake', 'roll'].map(statement),
+        ...moveStatements
+          .map(({ word }) => word)
+          .filter((word) => word !== 'pan' && word !== 'truck')
+          .map(statement),
       ],
     },
     {

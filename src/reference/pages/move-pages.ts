@@ -1,4 +1,5 @@
 import type { Code } from '../../language/catalogue/index.js';
+import type { MoveWord } from '../../language/tree-camera.js';
 import type { StatementPage } from '../statement-pages.js';
 import { moveParts } from './move-parts.js';
 
@@ -36,7 +37,7 @@ const FAR: Part = [
 ];
 const DURING: Part = ['1..5+0', 'the frames that have moved, the first one too'];
 
-export const movePages: Readonly<Record<string, StatementPage>> = {
+export const movePages: { readonly [W in MoveWord]: StatementPage } = {
   pan: {
     title: 'the camera from field to field',
     text: 'The sizes are equal; else it is a truck. `A@1+1 > B@5+0` is on A on frame 25, on B on frame 120, at rest before and after. Whatever is not carried passes the other way on screen. The camera column prints its sign over its rows, the camera chart the fields with an arrow between.',
