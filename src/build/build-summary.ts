@@ -86,8 +86,7 @@ export class BuildSummary {
     }
     if (found.jobs.length > 0 && found.jobs.every((job) => this.results.get(job)?.kind === 'shared')) {
       const span = { file: found.jobs[0]!.name, start: 0, end: 0 };
-      const words = 'This file only holds what other cuts use; there is nothing to print.';
-      reporter.report([diagnose('no-cuts', span, words)], NO_SOURCES);
+      reporter.report([diagnose('no-cuts', span, { variant: 'shared', for: 'print' })], NO_SOURCES);
     }
   }
 

@@ -58,8 +58,7 @@ export function looks(options: LookOptions): Partial<Settings> {
 export function checkRows(options: LookOptions, settings: Settings): void {
   if (options.rows === undefined || settings.rows === null) return;
   const fault = rowsFault(settings.rows, settings);
-  if (fault)
-    throw new UsageError('option-value', options.rows, `\`--rows ${options.rows}\` does not do: ${fault}.`);
+  if (fault) throw new UsageError('option-value', options.rows, { rows: options.rows, fault });
 }
 
 const chosen = new WeakMap<Option, readonly string[]>();

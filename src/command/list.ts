@@ -93,8 +93,7 @@ async function list(host: Host, files: readonly string[], options: Options): Pro
   });
   if (rows.length === 0) {
     const span = { file: found.jobs[0]!.name, start: 0, end: 0 };
-    const words = 'This file only holds what other cuts use; there is nothing to list.';
-    reporter.report([diagnose('no-cuts', span, words)], NO_SOURCES);
+    reporter.report([diagnose('no-cuts', span, { variant: 'shared', for: 'list' })], NO_SOURCES);
     return reporter.finish();
   }
   const counted = cutList(rows, listOf(found, episode));

@@ -192,8 +192,7 @@ function pinned(host: Host, before: Compiled, job: Job, text: string, pins: read
 }
 
 function nothing(job: Job): Diagnostic {
-  const message = 'This file only holds what other cuts use; there is nothing to number.';
-  return diagnose('no-cuts', { file: job.name, start: 0, end: 0 }, message);
+  return diagnose('no-cuts', { file: job.name, start: 0, end: 0 }, { variant: 'shared', for: 'number' });
 }
 
 function twoCounts({ levels }: SolvedShot, chosen: (level: string) => boolean): Diagnostic[] {

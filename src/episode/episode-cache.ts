@@ -1,3 +1,4 @@
+import type { NotLent } from '../language/catalogue/terms.js';
 import type { Diagnostic } from '../language/diagnostic.js';
 import type { Tree } from '../language/tree.js';
 import type { SolvedLevel } from '../solve/solved.js';
@@ -19,7 +20,7 @@ export interface EpisodeCache {
 /** A level of another cut, with the text that it came from; or why there is none, and whether levels that reuse each other are why. */
 export type Lent =
   | { readonly level: SolvedLevel; readonly digest: string }
-  | { readonly reason: string; readonly round?: boolean };
+  | { readonly reason: NotLent; readonly round?: boolean };
 
 export function newEpisodeCache(): EpisodeCache {
   return { files: new Map(), stories: new Map(), levels: new Map() };

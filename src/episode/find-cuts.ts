@@ -2,6 +2,7 @@
 
 import { basename, dirname, join, normalize, relative, resolve, sep } from 'node:path';
 import type { Host } from '../host/host.js';
+import type { Messages } from '../language/catalogue/index.js';
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import type { Settings } from '../shot/settings.js';
@@ -119,11 +120,7 @@ class Finder {
     const offer = nearest(basename(path), neighbours(this.host, path));
     const file = offer === undefined ? undefined : join(dirname(name), offer);
     this.diagnostics.push(
-      diagnose(
-        'file-missing',
-        { file: name, start: 0, end: 0 },
-        `There is no such file or folder${file ? `; did you mean \`${file}\`?` : '.'}`,
-      ),
+      diagnose('file-missing', { file: name, start: 0, end: 0 }, { variant: 'nothing', guess: file ?? null }),
     );
   }
 
@@ -140,7 +137,7 @@ class Finder {
     );
     this.refused(refusals, span);
     if (files.length === 0 && refusals.size === 0) {
-      this.diagnostics.push(diagnose('no-cuts', span, 'The folder holds no file whose name ends in .cut.'));
+      this.diagnostics.push(diagnose('no-cuts', span, { variant: 'folder' }));
     }
     for (const file of files) {
       const at = join(path, file);
@@ -163,9 +160,7 @@ class Finder {
       diagnose(
         'no-cuts',
         { file, start: 0, end: 0 },
-        episode.cuts
-          ? 'The manifest lists no cut.'
-          : 'The folder of the manifest holds no file whose name ends in .cut.',
+        { variant: episode.cuts ? 'manifest-list' : 'manifest-folder' },
       ),
     );
   }
@@ -175,9 +170,7 @@ class Finder {
     const pattern = written?.text ?? '**/*.cut';
     const span = written?.span ?? { file: episode.file!, start: 0, end: 0 };
     const outside = (what: string) =>
-      this.diagnostics.push(
-        diagnose('episode-outside', span, `\`${what}\` lies outside the episode's folder.`),
-      );
+      this.diagnostics.push(diagnose('episode-outside', span, { path: what }));
     if (leadsOut(pattern)) {
       outside(pattern);
       return;
@@ -186,8 +179,7 @@ class Finder {
     const files = filesOf(this.host, folder, pattern, false, (at, reason) => refusals.set(at || '.', reason));
     this.refused(refusals, span);
     if (files.length === 0) {
-      if (written && refusals.size === 0)
-        this.diagnostics.push(diagnose('pattern-empty', span, `\`${pattern}\` fits no file.`));
+      if (written && refusals.size === 0) this.diagnostics.push(diagnose('pattern-empty', span, { pattern }));
       return;
     }
     for (const file of files) {
@@ -197,11 +189,10 @@ class Finder {
       else if (kind === 'file') this.take(path, join(dirname(episode.file!), file), episode, false);
       else {
         const offer = nearest(basename(path), neighbours(this.host, path));
-        const message =
-          kind === 'folder'
-            ? `\`${file}\` is a folder; its cuts are \`${file.replace(/\/$/, '')}/*.cut\`.`
-            : `There is no file \`${file}\`${offer ? `; did you mean \`${join(dirname(file), offer)}\`?` : '.'}`;
-        this.diagnostics.push(diagnose('file-missing', span, message));
+        const guess = offer ? join(dirname(file), offer) : null;
+        const parameters: Messages['file-missing'] =
+          kind === 'folder' ? { variant: 'folder', folder: file } : { variant: 'missing', file, guess };
+        this.diagnostics.push(diagnose('file-missing', span, parameters));
       }
     }
   }
@@ -209,9 +200,7 @@ class Finder {
   /** A folder that cannot be read may hold any number of cuts: that must not pass for none. */
   private refused(folders: ReadonlyMap<string, string>, span: Span): void {
     for (const [folder, reason] of folders) {
-      this.diagnostics.push(
-        diagnose('file-unreadable', span, `The folder \`${folder}\` cannot be read: ${reason}.`),
-      );
+      this.diagnostics.push(diagnose('file-unreadable', span, { variant: 'folder', folder, reason }));
     }
   }
 

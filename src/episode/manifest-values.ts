@@ -1,9 +1,11 @@
 /** Values of the manifest: what is typed behind a key, read into what the key takes. Pure functions of text. */
 
-/** A value, or one phrase that says what the key takes. */
+import type { Takes } from '../language/catalogue/terms.js';
+
+/** A value, or what the key takes. */
 export type Value<T> =
   | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly takes: string };
+  | { readonly ok: false; readonly takes: Takes };
 
 const MM: Readonly<Record<string, number>> = { mm: 1, cm: 10, in: 25.4 };
 
@@ -13,7 +15,7 @@ export function sizeMm(
   least: number,
   most: number,
 ): Value<{ widthMm: number; heightMm: number }> {
-  const takes = `a width and a height such as \`254mm x 142.875mm\`, each from ${least} to ${most} mm`;
+  const takes = { value: 'size', least, most } as const;
   const match = /^(\d+(?:\.\d+)?) ?(mm|cm|in)? ?[x×] ?(\d+(?:\.\d+)?) ?(mm|cm|in)?$/.exec(plain(text));
   if (!match) return { ok: false, takes };
   const second = match[4] ?? match[2] ?? 'mm';
@@ -26,7 +28,7 @@ export function sizeMm(
 
 /** `1920x1080`. */
 export function pixels(text: string): Value<{ width: number; height: number }> {
-  const takes = 'a width and a height in pixels such as `1920x1080`, each from 16 to 32768';
+  const takes = { value: 'pixels' } as const;
   const match = /^(\d+) ?[x×] ?(\d+)$/.exec(plain(text));
   if (!match) return { ok: false, takes };
   const [width, height] = [Number(match[1]), Number(match[2])];
@@ -38,14 +40,12 @@ export function pixels(text: string): Value<{ width: number; height: number }> {
 export function dpi(text: string): Value<number> {
   const match = /^(\d+(?:\.\d+)?) ?(?:dpi)?$/.exec(plain(text));
   const value = Number(match?.[1]);
-  return value >= 10 && value <= 10000
-    ? { ok: true, value }
-    : { ok: false, takes: 'a resolution such as `200dpi`, from 10 to 10000' };
+  return value >= 10 && value <= 10000 ? { ok: true, value } : { ok: false, takes: { value: 'dpi' } };
 }
 
 /** `1320+0`, `1980'00` or a number of frames: a running time in frames, up to ten hours. */
 export function runningTime(text: string, fps: number, framesAFoot: number): Value<number> {
-  const takes = 'a running time such as `1320+0` (seconds + frames), of one frame to ten hours';
+  const takes = { value: 'running-time' } as const;
   const match = /^(\d+)(?:([+'])(\d+))?$/.exec(plain(text));
   if (!match) return { ok: false, takes };
   const unit = match[2] === '+' ? fps : match[2] === "'" ? framesAFoot : 1;
@@ -57,7 +57,7 @@ export function whole(text: string, least: number, most: number): Value<number> 
   const value = /^\d+$/.test(plain(text)) ? Number(plain(text)) : Number.NaN;
   return value >= least && value <= most
     ? { ok: true, value }
-    : { ok: false, takes: `a whole number from ${least} to ${most}` };
+    : { ok: false, takes: { value: 'whole', least, most } };
 }
 
 /** What a Japanese keyboard gives means its ASCII twin here, too. */

@@ -15,7 +15,8 @@ import {
   visit,
 } from 'yaml';
 import type { Host } from '../host/host.js';
-import type { Code } from '../language/catalogue/index.js';
+import type { Code, Messages } from '../language/catalogue/index.js';
+import type { Takes } from '../language/catalogue/terms.js';
 import { type Diagnostic, diagnose, type Fix, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import { defaults, FRAMES_A_FOOT, PAPERS, type Settings } from '../shot/settings.js';
@@ -50,11 +51,7 @@ export function parseManifest(file: string, text: string): Read {
   } catch (fault) {
     // The YAML library gives up on absurd nesting by running out of stack.
     if (!(fault instanceof RangeError)) throw fault;
-    reader.fail(
-      'episode-syntax',
-      { file, start: 0, end: 0 },
-      'The manifest is nested too deeply to be read.',
-    );
+    reader.fail('episode-syntax', { file, start: 0, end: 0 }, { variant: 'too-deep' });
   }
   return reader.result();
 }
@@ -95,17 +92,17 @@ class Reader {
   read(): void {
     for (const error of this.document.errors) {
       const [start, end] = error.pos;
-      this.fail('episode-syntax', this.place(start, end), plainYaml(error.code, error.message));
+      this.fail('episode-syntax', this.place(start, end), {
+        variant: 'yaml',
+        code: error.code,
+        message: error.message,
+      });
     }
     if (this.document.errors.length > 0) return;
     const top = this.document.contents;
     if (top === null || (isScalar(top) && top.value === null)) return;
     if (!isMap(top)) {
-      this.fail(
-        'episode-syntax',
-        this.spanOf(top),
-        'A manifest is a list of keys, one a line, such as `fps: 24`.',
-      );
+      this.fail('episode-syntax', this.spanOf(top), { variant: 'no-keys' });
       return;
     }
     this.follow();
@@ -143,12 +140,7 @@ class Reader {
         if (isAlias(node)) {
           const value = named.get(node.source);
           if (value) this.meant.set(node, value);
-          else
-            this.fail(
-              'episode-syntax',
-              this.spanOf(node),
-              `No value before this is called \`&${node.source}\`.`,
-            );
+          else this.fail('episode-syntax', this.spanOf(node), { variant: 'no-anchor', name: node.source });
         } else if ('anchor' in node && node.anchor) named.set(node.anchor, node as Node);
       },
     });
@@ -160,20 +152,19 @@ class Reader {
     const handler = Object.hasOwn(this.keys, key) ? this.keys[key] : undefined;
     if (!handler) {
       const offer = nearest(key, Object.keys(this.keys));
-      const shown = key === '' ? 'like this' : `\`${key}\``;
       this.fail(
         'episode-key',
         span,
-        `The manifest has no key ${shown}${offer ? `; did you mean \`${offer}\`?` : '.'}`,
-        offer ? { title: `write ${offer}`, edits: [{ span, text: offer }] } : undefined,
-        offer ? [] : [{ message: `the keys are ${Object.keys(this.keys).join(', ')}` }],
+        { variant: 'unknown', key: key === '' ? null : key, guess: offer ?? null },
+        offer ? { action: 'write-plain', written: offer, edits: [{ span, text: offer }] } : undefined,
+        offer ? [] : [{ note: 'manifest-keys', keys: Object.keys(this.keys) }],
       );
       return;
     }
     const before = seen.get(key);
     if (before) {
-      this.fail('episode-key', span, `The key \`${key}\` stands twice.`, undefined, [
-        { message: 'it stands here already', span: before },
+      this.fail('episode-key', span, { variant: 'twice', key }, undefined, [
+        { note: 'stands-already', span: before },
       ]);
       return;
     }
@@ -184,7 +175,7 @@ class Reader {
       cell.node === null ||
       (isScalar(cell.node) && cell.node.value === null && cell.node.source !== '""')
     ) {
-      this.fail('episode-value', cell.span, `\`${key}\` has no value; give it one or leave the line out.`);
+      this.fail('episode-value', cell.span, { variant: 'nothing', key });
       return;
     }
     handler(cell);
@@ -238,7 +229,7 @@ class Reader {
     },
     artists: (cell) => this.readArtists(cell),
     cuts: (cell) => {
-      this.cuts = this.list(cell, 'a file or a pattern such as `cuts/*.cut`, or a list of them');
+      this.cuts = this.list(cell, { value: 'cuts' });
     },
   };
 
@@ -251,7 +242,7 @@ class Reader {
       (text) => {
         const count = whole(text, 1, 9999);
         const fault = rowsFault(count.ok ? count.value : 0, this.draft);
-        return fault === null ? count : { ok: false, takes: `a number of rows: ${fault}` };
+        return fault === null ? count : { ok: false, takes: { value: 'rows', fault } };
       },
       (value) => (this.draft.rows = value),
     );
@@ -259,38 +250,32 @@ class Reader {
 
   private readArtists(cell: Cell): void {
     if (!isMap(cell.node)) {
-      this.fail(
-        'episode-value',
-        cell.span,
-        '`artists` takes names with the cuts that they draw, such as `{ M. Arai: [12, 13] }`.',
-      );
+      this.fail('episode-value', cell.span, { variant: 'artists' });
       return;
     }
     for (const pair of cell.node.items as Pair<Node, Node | null>[]) {
       const span = this.spanOf(pair.key);
       const name = isScalar(pair.key) ? (pair.key.source ?? '').trim() : '';
       if (name === '') {
-        this.fail('episode-value', span, 'An artist needs a name.');
+        this.fail('episode-value', span, { variant: 'artist-name' });
         continue;
       }
-      const cuts = this.list(
-        this.cell(pair.value, span),
-        'the cuts that the artist draws, such as `[12, 13]`',
-      );
+      const cuts = this.list(this.cell(pair.value, span), { value: 'cuts-of-artist' });
       this.artists.push({ name: { text: name, span }, cuts: cuts ?? [] });
       this.printed.push({ text: name, span });
     }
   }
 
   /** A single value or a list of them, as text. */
-  private list(cell: Cell, takes: string): Written[] | null {
+  private list(cell: Cell, takes: Takes): Written[] | null {
     const cells = isSeq(cell.node)
       ? cell.node.items.map((item) => this.cell(item as Node | null, cell.span))
       : [cell];
     const found: Written[] = [];
     for (const entry of cells) {
       const text = this.scalar(entry);
-      if (text === null || text === '') this.fail('episode-value', entry.span, `This is not ${takes}.`);
+      if (text === null || text === '')
+        this.fail('episode-value', entry.span, { variant: 'other', found: null, takes });
       else found.push({ text, span: entry.span });
     }
     return found;
@@ -299,7 +284,7 @@ class Reader {
   private words(cell: Cell, set: (text: string) => void): void {
     const text = this.scalar(cell);
     if (text === null) {
-      this.fail('episode-value', cell.span, 'This takes words; put them in quotes.');
+      this.fail('episode-value', cell.span, { variant: 'words' });
       return;
     }
     set(text);
@@ -318,14 +303,16 @@ class Reader {
         ? undefined
         : (words.find((one) => one.toLowerCase() === text.normalize('NFKC').toLowerCase()) ??
           nearest(text, words));
-    const all = `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
-    const found = text === null ? 'This' : `\`${text}\``;
     this.fail(
       'episode-value',
       cell.span,
-      offer ? `There is no ${found} here; did you mean \`${offer}\`?` : `${found} is not ${all}.`,
-      offer ? { title: `write ${offer}`, edits: [{ span: cell.span, text: offer }] } : undefined,
-      offer ? [{ message: `it takes ${all}` }] : [],
+      offer && text !== null
+        ? { variant: 'guess', found: text, guess: offer }
+        : { variant: 'other', found: text, takes: { value: 'choice', words } },
+      offer
+        ? { action: 'write-plain', written: offer, edits: [{ span: cell.span, text: offer }] }
+        : undefined,
+      offer ? [{ note: 'takes', words }] : [],
     );
   }
 
@@ -333,12 +320,7 @@ class Reader {
     const text = this.scalar(cell);
     const value = read(text ?? '');
     if (value.ok) set(value.value);
-    else
-      this.fail(
-        'episode-value',
-        cell.span,
-        `${text === null ? 'This' : `\`${text}\``} is not ${value.takes}.`,
-      );
+    else this.fail('episode-value', cell.span, { variant: 'other', found: text, takes: value.takes });
   }
 
   /** The text of a scalar as it was typed (`007` stays so), or null for a list or a map. */
@@ -365,23 +347,13 @@ class Reader {
     return { file: this.file, start: from, end: Math.min(Math.max(end, from), this.text.length) };
   }
 
-  fail(code: Code, span: Span, message: string, fix?: Fix, notes: Diagnostic['notes'] = []): void {
-    this.diagnostics.push(diagnose(code, span, message, { fix, notes }));
+  fail<C extends Code>(
+    code: C,
+    span: Span,
+    parameters: Messages[C],
+    fix?: Fix,
+    notes: Diagnostic['notes'] = [],
+  ): void {
+    this.diagnostics.push(diagnose(code, span, parameters, { fix, notes }));
   }
-}
-
-/** The YAML library's commonest errors in plain words; the others as it says them. */
-function plainYaml(code: string, message: string): string {
-  const words: Readonly<Record<string, string>> = {
-    BLOCK_AS_IMPLICIT_KEY: 'A value that holds a colon needs quotes, and a list of keys a line of its own.',
-    TAB_AS_INDENT: 'A tab stands in the indentation; YAML takes blanks only.',
-    MULTIPLE_DOCS: 'A manifest is one document; take this line of dashes out.',
-    MISSING_CHAR: `Something that was opened is not closed: ${lower(message)}.`,
-    RESOURCE_EXHAUSTION: 'The manifest is nested too deeply to be read.',
-  };
-  return words[code] ?? `This is no YAML: ${lower(message)}.`;
-}
-
-function lower(message: string): string {
-  return message.charAt(0).toLowerCase() + message.slice(1);
 }

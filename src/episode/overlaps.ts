@@ -101,64 +101,53 @@ function check({ way, own, other, facing }: Meeting, checked: Checked): Diagnost
   const back = opposite(way);
   if (own.kind !== 'overlap') {
     if (facing?.kind !== 'overlap' || !other) return null;
-    const verb = way === 'in' ? 'ends' : 'begins';
     return diagnose(
       'overlap-missing',
       checked.shot.spans.cut,
-      `Cut ${other.number} ${verb} in a dissolve of ${facing.frames} frames with this cut, which has no \`overlap ${way}\`.`,
+      { cut: other.number, way, frames: facing.frames },
       {
-        notes: [{ message: `cut ${other.number} overlaps here`, span: facing.span }],
+        notes: [{ note: 'overlaps-here', cut: other.number, span: facing.span }],
         fix: addLine(`overlap ${way} ${lengthFor(facing, checked.shot.fps)}`, checked),
       },
     );
   }
   if (!other || !facing) {
-    const place = way === 'in' ? 'first' : 'last';
-    return diagnose(
-      'overlap-alone',
-      statementSpan(checked.tree, way),
-      `This is the ${place} cut of the episode: there is no cut to dissolve ${way === 'in' ? 'from' : 'to'}.`,
-    );
+    return diagnose('overlap-alone', statementSpan(checked.tree, way), { way });
   }
-  const name = other.number === '' ? `\`${other.name}\`` : `cut ${other.number}`;
+  const neighbour = { cut: other.number, file: other.name };
   if (facing.kind === 'unknown') {
-    const reason = other.text === null ? 'it cannot be read' : 'there are errors in its text';
-    return diagnose(
-      'overlap-unchecked',
-      own.span,
-      `Whether ${name} names the same length cannot be told: ${reason}.`,
-    );
+    return diagnose('overlap-unchecked', own.span, {
+      neighbour,
+      why: other.text === null ? 'unreadable' : 'errors',
+    });
   }
   if (facing.kind === 'none') {
     const start = other.tree.statements.find(({ kind }) => kind === 'cut')?.span;
     const note: Note = {
-      message: `${name} stands ${way === 'in' ? 'before' : 'after'} this cut`,
+      note: 'neighbour-stands',
+      neighbour,
+      way,
       ...(start ? { span: start } : {}),
     };
     return diagnose(
       'overlap-unanswered',
       statementSpan(checked.tree, way),
-      `${capital(name)} has no \`overlap ${back} ${own.written}\` to go with this dissolve.`,
+      { neighbour, way: back, length: own.written },
       { notes: [note] },
     );
   }
-  const notes: Note[] = [{ message: `${name} says it here`, span: facing.span }];
+  const notes: Note[] = [{ note: 'says-here', neighbour, span: facing.span }];
   if (facing.fps !== own.fps) {
-    return diagnose(
-      'overlap-fps',
-      own.span,
-      `${capital(name)} runs at ${facing.fps} frames a second and this cut at ${own.fps}: they cannot dissolve frame by frame.`,
-      { notes },
-    );
+    return diagnose('overlap-fps', own.span, { neighbour, there: facing.fps, here: own.fps }, { notes });
   }
   if (facing.frames === own.frames) return null;
   return diagnose(
     'overlap-differs',
     own.span,
-    `This dissolve lasts for ${own.frames} frames, but ${name} has ${facing.frames} for it.`,
+    { neighbour, there: facing.frames, here: own.frames },
     {
       notes,
-      fix: { title: `write \`${facing.written}\``, edits: [{ span: own.span, text: facing.written }] },
+      fix: { action: 'write', written: facing.written, edits: [{ span: own.span, text: facing.written }] },
     },
   );
 }
@@ -174,7 +163,7 @@ function addLine(line: string, { shot, text }: Checked): Fix {
   const stop = /\r\n|\n|\r/.exec(text.slice(end));
   const at = stop ? end + stop.index : text.length;
   const edit = { span: { file, start: at, end: at }, text: `${stop?.[0] ?? '\n'}${line}` };
-  return { title: `add \`${line}\``, edits: [edit] };
+  return { action: 'add-line', line, edits: [edit] };
 }
 
 function statementSpan(tree: Tree, way: Way): Span {
@@ -183,8 +172,4 @@ function statementSpan(tree: Tree, way: Way): Span {
 
 function opposite(way: Way): Way {
   return way === 'in' ? 'out' : 'in';
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

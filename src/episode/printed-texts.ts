@@ -40,18 +40,17 @@ export function beyondPaper(texts: readonly Written[], shot: Shot | null): Diagn
   for (const { text, span } of texts) {
     const before = sum;
     sum += text.length;
-    const long = `A text of ${text.length} characters finds no room on a sheet; it may have ${LONGEST_TEXT}.`;
-    const much = `Here the texts of the cut come to more than ${MOST_CHARACTERS} characters, more than sheets can hold.`;
-    if (text.length > LONGEST_TEXT) found.push(diagnose('text-too-long', span, long));
+    if (text.length > LONGEST_TEXT)
+      found.push(
+        diagnose('text-too-long', span, { variant: 'one', characters: text.length, most: LONGEST_TEXT }),
+      );
     else if (before <= MOST_CHARACTERS && sum > MOST_CHARACTERS)
-      found.push(diagnose('text-too-long', span, much));
+      found.push(diagnose('text-too-long', span, { variant: 'all', most: MOST_CHARACTERS }));
   }
   const level = shot?.levels[MOST_LEVELS];
   if (level) {
     const count = shot.levels.length;
-    found.push(
-      diagnose('levels-too-many', level.span, `The cut has ${count} levels; it may have ${MOST_LEVELS}.`),
-    );
+    found.push(diagnose('levels-too-many', level.span, { count, most: MOST_LEVELS }));
   }
   return found;
 }
@@ -78,13 +77,6 @@ function missing(text: string, span: Span, source: string): Diagnostic[] {
       if (at >= 0) from = at + letter.length;
       const start = span.start + at;
       const place = at >= 0 ? { file: span.file, start, end: start + letter.length } : span;
-      return diagnose('missing-glyph', place, `${name(character)} is not in the font and cannot be printed.`);
+      return diagnose('missing-glyph', place, { character });
     });
-}
-
-/** A character with its code point; one that would not show, or would spoil the line, by its code point alone. */
-function name(character: string): string {
-  const code = `U+${character.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}`;
-  if (character === '\t') return `A tab (${code})`;
-  return /[\p{C}\p{M}\p{Z}]/u.test(character) ? `The character ${code}` : `\`${character}\` (${code})`;
 }

@@ -4,7 +4,7 @@ import { isUtf8 } from 'node:buffer';
 import { basename, dirname } from 'node:path';
 import { TOO_LARGE } from '../host/error-reasons.js';
 import { type Host, LARGEST_FILE } from '../host/host.js';
-import type { Code } from '../language/catalogue/index.js';
+import type { Code, Messages } from '../language/catalogue/index.js';
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 
@@ -23,42 +23,35 @@ export interface Text {
  * to hold no NUL.
  */
 export function decode(name: string, bytes: Uint8Array, largest = LARGEST_TEXT_BYTES): Text {
-  const failed = (code: Code, text: string, start: number, end: number, message: string): Text => ({
+  const failed = <C extends Code>(
+    code: C,
+    text: string,
+    start: number,
+    end: number,
+    parameters: Messages[C],
+  ): Text => ({
     text,
     ok: false,
-    diagnostics: [diagnose(code, { file: name, start, end }, message)],
+    diagnostics: [diagnose(code, { file: name, start, end }, parameters)],
   });
   if (bytes.length > largest) {
-    return failed(
-      'file-too-large',
-      '',
-      0,
-      0,
-      `The file is larger than ${size(largest)}, too much for a text.`,
-    );
+    return failed('file-too-large', '', 0, 0, { file: null, bytes: largest });
   }
   const wide = wideEncoding(bytes);
-  if (wide !== null) return failed('wrong-encoding', '', 0, 0, `The file is ${wide} text; save it as UTF-8.`);
+  if (wide !== null) return failed('wrong-encoding', '', 0, 0, { variant: 'other', encoding: wide });
   const body = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? bytes.subarray(3) : bytes;
   const text = new TextDecoder('utf-8', { ignoreBOM: true }).decode(body);
   const nul = text.indexOf('\0');
   if (nul >= 0) {
     const count = text.split('\0').length - 1;
-    const many = count === 1 ? 'A NUL byte stands here' : `The first of ${count} NUL bytes stands here`;
-    return failed('not-text', text, nul, nul + 1, `${many}: this is no text, or a damaged one.`);
+    return failed('not-text', text, nul, nul + 1, { count });
   }
   const bad = firstInvalidByte(body);
   if (bad !== null) {
     const start = new TextDecoder('utf-8', { ignoreBOM: true }).decode(body.subarray(0, bad)).length;
-    const byte = body[bad]!.toString(16).toUpperCase().padStart(2, '0');
+    const byte = body[bad]!;
     const place = bad + (bytes.length - body.length) + 1;
-    return failed(
-      'wrong-encoding',
-      text,
-      start,
-      start + 1,
-      `Byte ${place} of the file (0x${byte}) is not UTF-8; save the file as UTF-8.`,
-    );
+    return failed('wrong-encoding', text, start, start + 1, { variant: 'byte', place, byte });
   }
   return { text, ok: true, diagnostics: [] };
 }
@@ -71,42 +64,41 @@ export function readText(
   host: Host,
   path: string,
   name: string,
-  more: { from?: Span; missing?: Code; largest?: number } = {},
+  more: { from?: Span; missing?: 'use-missing'; largest?: number } = {},
 ): Text {
   const span = more.from ?? { file: name, start: 0, end: 0 };
   const kind = host.kind(path);
   if (kind === 'none') {
     const offer = nearest(basename(path), neighbours(host, path));
-    const message = `There is no file ${quoted(name)}${offer ? `; did you mean ${quoted(offer)}?` : '.'}`;
-    return { text: '', ok: false, diagnostics: [diagnose(more.missing ?? 'file-missing', span, message)] };
+    return {
+      text: '',
+      ok: false,
+      diagnostics: [
+        diagnose(more.missing ?? 'file-missing', span, {
+          variant: 'missing',
+          file: name,
+          guess: offer ?? null,
+        }),
+      ],
+    };
   }
   const reading = kind === 'folder' ? { ok: false as const, reason: 'is a folder' } : host.read(path);
   if (reading.ok) return decode(name, reading.value, more.largest);
-  const large = reading.reason === TOO_LARGE;
-  const code = large ? 'file-too-large' : ((more.from && more.missing) ?? 'file-unreadable');
-  return {
-    text: '',
-    ok: false,
-    diagnostics: [
-      diagnose(
-        code,
-        span,
-        large
-          ? `${quoted(name)} ${reading.reason}, too much for a text.`
-          : `${quoted(name)} cannot be read: ${reading.reason}.`,
-      ),
-    ],
-  };
+  const problem =
+    reading.reason === TOO_LARGE
+      ? diagnose('file-too-large', span, { file: name, bytes: LARGEST_FILE })
+      : diagnose((more.from && more.missing) ?? 'file-unreadable', span, {
+          variant: 'unreadable',
+          file: name,
+          reason: reading.reason,
+        });
+  return { text: '', ok: false, diagnostics: [problem] };
 }
 
 /** The files of the folder in which a missing one was looked for. */
 export function neighbours(host: Host, path: string): string[] {
   const names = host.list(dirname(path));
   return names.ok ? names.value : [];
-}
-
-function quoted(name: string): string {
-  return `\`${name}\``;
 }
 
 /** UTF-16 and UTF-32 show by their byte-order marks, or by a NUL in every other byte of what is mostly ASCII. */
@@ -119,11 +111,6 @@ function wideEncoding(bytes: Uint8Array): string | null {
     if (head.every((byte, i) => (i % 2 === odd ? byte === 0 : byte !== 0))) return 'UTF-16';
   }
   return null;
-}
-
-function size(bytes: number): string {
-  const mega = bytes / (1024 * 1024);
-  return mega >= 1 ? `${Math.round(mega * 10) / 10} MB` : `${Math.ceil(bytes / 1024)} kB`;
 }
 
 /**

@@ -40,12 +40,10 @@ export function findReused(
   const lend = (level: Level, reuse: NonNullable<Level['reuse']>): Lent => {
     const way = follow({ level: level.name, cut: reuse.cut, from: reuse.level }, shot.cut, story);
     if (way.circle) {
-      const shown = way.circle.links.join(' → ');
-      return { reason: `the levels reuse each other in a circle, ${shown}`, round: way.circle.own };
+      return { reason: { why: 'circle', links: way.circle.links }, round: way.circle.own };
     }
-    if (way.links.length === 0) return { reason: `the episode has no cut ${reuse.cut}` };
-    if (way.links.length > MOST_LINKS)
-      return { reason: `the level goes through more than ${MOST_LINKS} cuts` };
+    if (way.links.length === 0) return { reason: { why: 'no-cut', cut: reuse.cut } };
+    if (way.links.length > MOST_LINKS) return { reason: { why: 'too-far', most: MOST_LINKS } };
     // From the far end, so that however long the way is, no cut is compiled while another one is.
     let lent: Lent | null = null;
     for (const { cut, from } of way.links.toReversed()) {
@@ -63,12 +61,18 @@ export function findReused(
     if (reuse.level === name && reuse.cut === shot.cut) continue;
     const lent = lend(level, reuse);
     if ('reason' in lent) {
-      if (lent.round) {
-        diagnostics.push(diagnose('reuse-circle', reuse.span, `${sentence(lent.reason)}.`));
+      if (lent.round && lent.reason.why === 'circle') {
+        diagnostics.push(diagnose('reuse-circle', reuse.span, { links: lent.reason.links }));
         continue;
       }
-      const unknown = `so the numbers of \`${reuse.cut}/${reuse.level}\` are not known here`;
-      diagnostics.push(diagnose('reuse-unknown', reuse.span, `${sentence(lent.reason)}, ${unknown}.`));
+      diagnostics.push(
+        diagnose('reuse-unknown', reuse.span, {
+          variant: 'not-lent',
+          reason: lent.reason,
+          cut: reuse.cut,
+          level: reuse.level,
+        }),
+      );
       continue;
     }
     digests.push(lent.digest);
@@ -78,8 +82,9 @@ export function findReused(
     }
     // Artwork that is simply there has no numbers, and none are asked for.
     if (timeline === null) continue;
-    const untimed = `Level ${reuse.level} of cut ${reuse.cut} has no timeline, so it has no drawings that could be shown here.`;
-    diagnostics.push(diagnose('reuse-unknown', reuse.span, untimed));
+    diagnostics.push(
+      diagnose('reuse-unknown', reuse.span, { variant: 'no-timeline', cut: reuse.cut, level: reuse.level }),
+    );
   }
   return { levels, digests, diagnostics };
 }
@@ -92,16 +97,10 @@ export function reusedInVain({ shot, levels }: SolvedShot, { levels: found }: Re
     if (!solved || solved.drawings.some(({ reused }) => reused)) return [];
     const here = solved.drawings.map(({ drawing }) => drawing);
     const there = found.get(name)!.drawings.map(({ drawing }) => drawing);
-    const shows = here.length === 0 ? 'shows no drawing' : `shows ${listed(here)}`;
-    const message = `Level ${name} ${shows}, and level ${reuse.level} of cut ${reuse.cut} has ${listed(there)}: nothing is reused.`;
-    return [diagnose('reuse-nothing', reuse.span, message)];
+    return [
+      diagnose('reuse-nothing', reuse.span, { level: name, here, cut: reuse.cut, of: reuse.level, there }),
+    ];
   });
-}
-
-function listed(drawings: readonly string[]): string {
-  if (drawings.length === 0) return 'none';
-  const shown = drawings.slice(0, 6).join(', ');
-  return drawings.length > 6 ? `${shown}, …` : shown;
 }
 
 /** A level that goes through more cuts than this is no reuse but a slip. */
@@ -135,19 +134,15 @@ function follow(start: Borrowed, number: string, story: Story): Way {
 }
 
 function borrow({ solved, shot, diagnostics, digest }: Compiled, cut: string, level: string): Lent {
-  if (!solved || hasErrors(diagnostics)) return { reason: `cut ${cut} has errors` };
+  if (!solved || hasErrors(diagnostics)) return { reason: { why: 'errors', cut } };
   const found = solved.levels.find(({ name }) => name === level);
   const span = shot?.levels.find(({ name }) => name === level)?.reuse?.span;
   const lost = diagnostics.some((one) => one.code === 'reuse-unknown' && one.span.start === span?.start);
-  if (lost) return { reason: `level ${level} of cut ${cut} itself reuses one that is not to be found` };
+  if (lost) return { reason: { why: 'not-lent-either', cut, level } };
   if (found) return { level: found, digest };
   const offer = nearest(
     level,
     solved.levels.map(({ name }) => name),
   );
-  return { reason: `cut ${cut} has no level ${level}${offer ? ` (did you mean ${offer}?)` : ''}` };
-}
-
-function sentence(reason: string): string {
-  return reason.charAt(0).toUpperCase() + reason.slice(1);
+  return { reason: { why: 'no-level', cut, level, guess: offer ?? null } };
 }

@@ -1,3 +1,4 @@
+import type { RowsFault } from '../language/catalogue/terms.js';
 import { mostRows } from '../sheet/geometry.js';
 import { FRAMES_A_FOOT, type Settings } from '../shot/settings.js';
 import type { Episode } from './episode.js';
@@ -19,12 +20,11 @@ export function overrideSettings(episode: Episode, settings: Partial<Settings>):
  * What is wrong with a number of rows a page, or null. A western page holds whole feet, a Japanese one whole seconds,
  * so that a heavy rule ends it, and no more of them than can be read on the paper.
  */
-export function rowsFault(rows: number, settings: Settings): string | null {
+export function rowsFault(rows: number, settings: Settings): RowsFault | null {
   const { convention, fps, paper } = settings;
   const unit = convention === 'west' ? FRAMES_A_FOOT : fps;
-  const name = convention === 'west' ? `feet of ${FRAMES_A_FOOT} rows` : `seconds of ${fps} rows`;
   const most = Math.max(unit, Math.floor(mostRows(settings) / unit) * unit);
   if (Number.isInteger(rows) && rows >= unit && rows <= most && rows % unit === 0) return null;
   const near = Math.min(most, Math.max(unit, Math.round(rows / unit) * unit));
-  return `a page has whole ${name}, on ${paper} from ${unit} to ${most}; ${near} would do`;
+  return { unit: convention === 'west' ? 'feet' : 'seconds', rows: unit, most, near, paper };
 }

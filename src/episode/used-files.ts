@@ -47,29 +47,19 @@ export function findUses(
       const target = resolve(folder, typed);
       const name = join(dirname(user.file), typed);
       if (!allowed(host, typed, target, folder, root)) {
-        diagnostics.push(diagnose('use-outside', span, outsideMessage(typed, root)));
+        diagnostics.push(diagnose('use-outside', span, { path: typed, inEpisode: root !== null }));
         continue;
       }
       const real = host.real(target);
       const begun = chain.findIndex((link) => link.real === real);
       if (begun >= 0) {
         const names = [...chain.slice(begun), { name }].map((link) => link.name);
-        diagnostics.push(
-          diagnose(
-            'use-circle',
-            span,
-            names.length === 2
-              ? 'The file uses itself.'
-              : `The files use each other in a circle: ${names.join(' → ')}.`,
-          ),
-        );
+        diagnostics.push(diagnose('use-circle', span, { files: names }));
         continue;
       }
       if (done.has(real)) continue;
       if (done.size >= MOST_FILES) {
-        diagnostics.push(
-          diagnose('use-missing', span, `More than ${MOST_FILES} files are used; this one is not read.`),
-        );
+        diagnostics.push(diagnose('use-missing', span, { variant: 'too-many', most: MOST_FILES }));
         return;
       }
       done.add(real);
@@ -115,11 +105,4 @@ function allowed(host: Host, typed: string, target: string, folder: string, root
   if (!lexical) return false;
   if (dirname(host.real(target)) === host.real(folder)) return true;
   return root !== null && inside(host, target, root);
-}
-
-function outsideMessage(typed: string, root: string | null): string {
-  const where = `\`${typed}\` is not in this folder`;
-  return root === null
-    ? `${where}, and without an episode.yaml a cut may use files of its own folder only.`
-    : `${where} and not below the folder of the episode: a cut may use no other files.`;
 }

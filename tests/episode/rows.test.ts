@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { rowsFault } from '../../src/episode/settings-override.js';
+import { rowsFault as faultText } from '../../src/language/catalogue/en/phrases.js';
 import { defaults, type Settings } from '../../src/shot/settings.js';
 
-const fault = (rows: number, settings: Partial<Settings> = {}): string | null =>
-  rowsFault(rows, { ...defaults, ...settings });
+const fault = (rows: number, settings: Partial<Settings> = {}): string | null => {
+  const found = rowsFault(rows, { ...defaults, ...settings });
+  return found && faultText(found);
+};
 
 /** The number of rows that is proposed instead. */
 const proposed = (rows: number, settings: Partial<Settings> = {}): number =>

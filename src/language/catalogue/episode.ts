@@ -1,14 +1,33 @@
-import type { Entries, Sentence } from './entry.js';
+import type { Entries } from './entry.js';
+import type { Neighbour } from './terms.js';
 
 export interface EpisodeMessages {
-  readonly 'overlap-differs': Sentence;
-  readonly 'overlap-fps': Sentence;
-  readonly 'overlap-unanswered': Sentence;
-  readonly 'overlap-missing': Sentence;
-  readonly 'overlap-alone': Sentence;
-  readonly 'overlap-unchecked': Sentence;
-  readonly 'reuse-circle': Sentence;
-  readonly 'reuse-nothing': Sentence;
+  readonly 'overlap-differs': /** Frames. */ {
+    readonly neighbour: Neighbour;
+    readonly there: number;
+    readonly here: number;
+  };
+  readonly 'overlap-fps': { readonly neighbour: Neighbour; readonly there: number; readonly here: number };
+  readonly 'overlap-unanswered': /** The side of the neighbour; the length as it is typed here. */ {
+    readonly neighbour: Neighbour;
+    readonly way: 'in' | 'out';
+    readonly length: string;
+  };
+  readonly 'overlap-missing': /** The cut that dissolves with this one, and the side of this cut. */ {
+    readonly cut: string;
+    readonly way: 'in' | 'out';
+    readonly frames: number;
+  };
+  readonly 'overlap-alone': { readonly way: 'in' | 'out' };
+  readonly 'overlap-unchecked': { readonly neighbour: Neighbour; readonly why: 'unreadable' | 'errors' };
+  readonly 'reuse-circle': { readonly links: readonly string[] };
+  readonly 'reuse-nothing': /** Drawings of the two levels. */ {
+    readonly level: string;
+    readonly here: readonly string[];
+    readonly cut: string;
+    readonly of: string;
+    readonly there: readonly string[];
+  };
 }
 
 /** What cuts of one episode have to do with each other. */

@@ -1,33 +1,76 @@
 import type { Entries, Sentence } from './entry.js';
+import type { NotLent, RowsFault, Takes } from './terms.js';
+
+interface MissingFile {
+  readonly variant: 'missing';
+  readonly file: string;
+  /** A file of nearly the same name. */
+  readonly guess: string | null;
+}
+
+interface UnreadableFile {
+  readonly variant: 'unreadable';
+  readonly file: string;
+  /** As the machine gives it. */
+  readonly reason: string;
+}
 
 export interface FileMessages {
-  readonly 'file-missing': Sentence;
-  readonly 'file-unreadable': Sentence;
-  readonly 'file-too-large': Sentence;
-  readonly 'wrong-encoding': Sentence;
+  readonly 'file-missing':
+    | MissingFile
+    | { readonly variant: 'nothing'; readonly guess: string | null }
+    | { readonly variant: 'folder'; readonly folder: string };
+  readonly 'file-unreadable':
+    | UnreadableFile
+    | { readonly variant: 'folder'; readonly folder: string; readonly reason: string };
+  readonly 'file-too-large': /** `bytes`: the limit; where it is that of all files, the file is named. */ {
+    readonly file: string | null;
+    readonly bytes: number;
+  };
+  readonly 'wrong-encoding':
+    | { readonly variant: 'other'; readonly encoding: string }
+    | { readonly variant: 'byte'; readonly place: number; readonly byte: number };
   readonly 'not-marked': Sentence;
-  readonly 'not-text': Sentence;
-  readonly 'no-cuts': Sentence;
-  readonly 'pattern-empty': Sentence;
+  readonly 'not-text': /** How many NUL bytes there are. */ { readonly count: number };
+  readonly 'no-cuts':
+    | { readonly variant: 'folder' | 'manifest-list' | 'manifest-folder' }
+    | { readonly variant: 'shared'; readonly for: 'print' | 'list' | 'number' };
+  readonly 'pattern-empty': { readonly pattern: string };
   readonly 'cut-twice': Sentence;
-  readonly 'episode-syntax': Sentence;
-  readonly 'episode-key': Sentence;
-  readonly 'episode-value': Sentence;
-  readonly 'episode-outside': Sentence;
+  readonly 'episode-syntax': /** `code` and `message`: as the YAML reader gives them. */
+    | { readonly variant: 'yaml'; readonly code: string; readonly message: string }
+    | { readonly variant: 'too-deep' | 'no-keys' }
+    | { readonly variant: 'no-anchor'; readonly name: string };
+  readonly 'episode-key': /** `key`: null where it is none. */
+    | { readonly variant: 'unknown'; readonly key: string | null; readonly guess: string | null }
+    | { readonly variant: 'twice'; readonly key: string };
+  readonly 'episode-value': /** `found`: null where it is no single value. */
+    | { readonly variant: 'nothing'; readonly key: string }
+    | { readonly variant: 'artists' | 'artist-name' | 'words' }
+    | { readonly variant: 'other'; readonly found: string | null; readonly takes: Takes }
+    | { readonly variant: 'guess'; readonly found: string; readonly guess: string };
+  readonly 'episode-outside': { readonly path: string };
   readonly 'artist-without-cut': Sentence;
-  readonly 'use-missing': Sentence;
-  readonly 'use-outside': Sentence;
-  readonly 'use-circle': Sentence;
-  readonly 'reuse-unknown': Sentence;
-  readonly 'missing-glyph': Sentence;
-  readonly 'text-too-long': Sentence;
-  readonly 'levels-too-many': Sentence;
+  readonly 'use-missing':
+    | { readonly variant: 'too-many'; readonly most: number }
+    | MissingFile
+    | UnreadableFile;
+  readonly 'use-outside': { readonly path: string; readonly inEpisode: boolean };
+  readonly 'use-circle': /** The last is the first again. */ { readonly files: readonly string[] };
+  readonly 'reuse-unknown':
+    | { readonly variant: 'not-lent'; readonly reason: NotLent; readonly cut: string; readonly level: string }
+    | { readonly variant: 'no-timeline'; readonly cut: string; readonly level: string };
+  readonly 'missing-glyph': /** The character as it would be printed. */ { readonly character: string };
+  readonly 'text-too-long':
+    | { readonly variant: 'one'; readonly characters: number; readonly most: number }
+    | { readonly variant: 'all'; readonly most: number };
+  readonly 'levels-too-many': { readonly count: number; readonly most: number };
   readonly 'same-output': Sentence;
   readonly 'output-is-input': Sentence;
   readonly 'output-unwritable': Sentence;
   readonly 'unknown-command': Sentence;
   readonly 'unknown-option': Sentence;
-  readonly 'option-value': Sentence;
+  readonly 'option-value': string | { readonly rows: string; readonly fault: RowsFault };
   readonly 'wrong-arguments': Sentence;
   readonly 'internal-fault': Sentence;
 }

@@ -48,4 +48,5 @@ export interface Fixes {
   };
   readonly 'pin-names': { readonly names: readonly string[] };
   readonly 'unpin-names': { readonly names: readonly string[] };
+  readonly 'add-line': { readonly line: string };
 }

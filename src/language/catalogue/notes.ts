@@ -1,6 +1,7 @@
 /** The further remarks of diagnostics, with their parameters. */
 
 import type { None } from './entry.js';
+import type { Neighbour } from './terms.js';
 
 export interface Notes {
   /** Where something stands that the message speaks of. */
@@ -19,4 +20,10 @@ export interface Notes {
   readonly 'count-here': { readonly inbetweens: number };
   readonly 'pinned-even': { readonly inbetweens: number };
   readonly 'drawn-for': { readonly drawings: number; readonly cut: string };
+  readonly 'overlaps-here': { readonly cut: string };
+  readonly 'neighbour-stands': { readonly neighbour: Neighbour; readonly way: 'in' | 'out' };
+  readonly 'says-here': { readonly neighbour: Neighbour };
+  readonly 'manifest-keys': { readonly keys: readonly string[] };
+  readonly 'stands-already': None;
+  readonly takes: { readonly words: readonly string[] };
 }

@@ -83,3 +83,36 @@ export type Misplaced =
 /** Why no key stands before an in-between, and why none behind it. */
 export type NoKeyBefore = 'start' | 'empty' | 'between' | 'cut';
 export type NoKeyAfter = 'end' | 'empty' | 'group-empty' | 'group-between' | 'group-end';
+
+/** A neighbouring cut: its number, '' where that cannot be read, and its file. */
+export interface Neighbour {
+  readonly cut: string;
+  readonly file: string;
+}
+
+/** Why a level of another cut is not to be had. */
+export type NotLent =
+  /** `9/C`, `8/C`, `9/C`. */
+  | { readonly why: 'circle'; readonly links: readonly string[] }
+  | { readonly why: 'no-cut'; readonly cut: string }
+  | { readonly why: 'too-far'; readonly most: number }
+  | { readonly why: 'errors'; readonly cut: string }
+  | { readonly why: 'not-lent-either'; readonly cut: string; readonly level: string }
+  | { readonly why: 'no-level'; readonly cut: string; readonly level: string; readonly guess: string | null };
+
+/** What a key of the manifest takes; limits are both included. */
+export type Takes =
+  | { readonly value: 'size'; readonly least: number; readonly most: number }
+  | { readonly value: 'pixels' | 'dpi' | 'running-time' | 'cuts' | 'cuts-of-artist' }
+  | { readonly value: 'whole'; readonly least: number; readonly most: number }
+  | { readonly value: 'rows'; readonly fault: RowsFault }
+  | { readonly value: 'choice'; readonly words: readonly string[] };
+
+/** Rows of a page: whole units (feet or seconds) of so many rows, from one to `most` rows; `near` would do. */
+export interface RowsFault {
+  readonly unit: 'feet' | 'seconds';
+  readonly rows: number;
+  readonly most: number;
+  readonly near: number;
+  readonly paper: string;
+}

@@ -44,4 +44,5 @@ export const fixes: ShortTexts<Fixes> = {
   'pin-names': ({ names }) => `add ${names.join(' ')} to the pinned numbers`,
   'unpin-names': ({ names }) =>
     `leave the number${names.length === 1 ? '' : 's'} of ${names.join(' ')} unused`,
+  'add-line': ({ line }) => `add \`${line}\``,
 };

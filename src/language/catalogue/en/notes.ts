@@ -1,6 +1,6 @@
 import type { Notes } from '../notes.js';
 import type { ShortTexts } from '../texts.js';
-import { plural } from './phrases.js';
+import { neighbourName, oneOf, plural } from './phrases.js';
 
 export const notes: ShortTexts<Notes> = {
   'stands-here': () => 'it stands here',
@@ -20,4 +20,11 @@ export const notes: ShortTexts<Notes> = {
   'pinned-even': ({ inbetweens }) =>
     `${plural(inbetweens, 'in-between')} ${inbetweens === 1 ? 'was' : 'were'} pinned here, evenly spaced where no chart says how`,
   'drawn-for': ({ drawings, cut }) => `${drawings === 1 ? 'it was' : 'they were'} drawn for cut ${cut}`,
+  'overlaps-here': ({ cut }) => `cut ${cut} overlaps here`,
+  'neighbour-stands': ({ neighbour, way }) =>
+    `${neighbourName(neighbour)} stands ${way === 'in' ? 'before' : 'after'} this cut`,
+  'says-here': ({ neighbour }) => `${neighbourName(neighbour)} says it here`,
+  'manifest-keys': ({ keys }) => `the keys are ${keys.join(', ')}`,
+  'stands-already': () => 'it stands here already',
+  takes: ({ words }) => `it takes ${oneOf(words)}`,
 };

@@ -1,6 +1,6 @@
 import type { Texts } from '../texts.js';
 import type { WordMessages } from '../words.js';
-import { anyOf, meant, statementName } from './phrases.js';
+import { anyOf, codePoint, meant, statementName } from './phrases.js';
 import { misplaced } from './terms.js';
 
 /** What belongs together in a number. */
@@ -16,7 +16,7 @@ export const words: Texts<WordMessages> = {
     explanation:
       'The text holds a character of control, such as NUL or BELL, or half of a character. It cannot be seen or printed, and mostly comes from a copy that went wrong. Leave it out.',
     message: ({ character }) =>
-      `A character that cannot be seen or printed (U+${character.toString(16).toUpperCase().padStart(4, '0')}) stands in the text.`,
+      `A character that cannot be seen or printed (${codePoint(character)}) stands in the text.`,
   },
   'unclosed-text': {
     title: 'text without its closing quote',
