@@ -54,10 +54,16 @@ function match(host: Host, folder: string, pattern: string, unsure: boolean, ref
     if (!list.ok) refused(at, list.reason);
     return list.ok ? list.value.filter((name) => !name.startsWith('.') && !SKIPPED.has(name)) : [];
   };
-  const segments = pattern.split('/').filter((part) => part !== '' && part !== '.');
+  const parts = pattern.split('/').filter((part) => part !== '' && part !== '.');
+  const segments = parts.filter((part, i) => part !== '**' || parts[i - 1] !== '**');
+  /** Folders from which some rest of the pattern was followed already: several `**` lead to the same in many ways. */
+  const walked = new Set<string>();
   const walk = (at: string, rest: readonly string[], seen: readonly string[]): void => {
     const [segment, ...others] = rest;
     if (segment === undefined || seen.length > DEEPEST) return;
+    const key = `${rest.length} ${at}`;
+    if (walked.has(key)) return;
+    walked.add(key);
     const here = join(folder, at);
     const real = host.real(here);
     if (segment === '**') {
@@ -72,9 +78,9 @@ function match(host: Host, folder: string, pattern: string, unsure: boolean, ref
       walk(slash(at, segment), others, seen);
       return;
     }
-    const fits = expression(segment);
+    const plain = segment.normalize('NFC');
     for (const name of names(at)) {
-      if (!fits.test(name)) continue;
+      if (!fits(name, plain)) continue;
       const path = slash(at, name);
       const is = (kind: 'file' | 'folder') => host.kind(join(folder, path)) === kind;
       if (others.length === 0) {
@@ -90,11 +96,30 @@ function slash(folder: string, name: string): string {
   return folder === '' ? name : `${folder}/${name}`;
 }
 
-function expression(segment: string): RegExp {
-  const source = segment
-    .normalize('NFC')
-    .replace(/[.+^${}()|[\]\\]/g, '\\$&')
-    .replace(/\*+/g, '[^/]*')
-    .replace(/\?/g, '[^/]');
-  return new RegExp(`^${source}$`, 'u');
+/**
+ * Whether a name fits one segment of a pattern. In the time of name times segment: a regular expression would try every way of
+ * dividing `*a*a*a` over a name of many `a`, which may take for ever.
+ */
+function fits(name: string, segment: string): boolean {
+  const letters = [...name];
+  const signs = [...segment];
+  let at = 0;
+  let sign = 0;
+  // The last star, and the letter from which on it is tried next.
+  let star = -1;
+  let retry = 0;
+  while (at < letters.length) {
+    if (signs[sign] === '*') {
+      star = sign++;
+      retry = at;
+    } else if (signs[sign] === '?' || signs[sign] === letters[at]) {
+      sign++;
+      at++;
+    } else if (star >= 0) {
+      sign = star + 1;
+      at = ++retry;
+    } else return false;
+  }
+  while (signs[sign] === '*') sign++;
+  return sign === signs.length;
 }

@@ -133,6 +133,13 @@ describe('a manifest', () => {
     ['a/../c1.cut', ['c1.cut']],
     ['c1.+t', []],
     ['(c1).cut', []],
+    ['*c*1*.cut', ['c1.cut', 'c12.cut']],
+    ['c*?.cut', ['c1.cut', 'c12.cut']],
+    ['**/**/c3.cut', ['a/b/c3.cut']],
+    ['**/b/**/*.cut', ['a/b/c3.cut']],
+    ['?.cut', ['ア.cut']],
+    ['[c]1*.cut', []],
+    ['{c1,c12}*.cut', []],
   ])('the pattern %s', async (pattern, names) => {
     const host = memoryHost({
       'episode.yaml': `cuts: [ "${pattern}" ]`,
@@ -143,6 +150,20 @@ describe('a manifest', () => {
       'a/b/c3.cut': '',
     });
     expect((await found(host, 'episode.yaml')).names.sort()).toEqual([...names].sort());
+  });
+
+  test('comes back where stars fit a name, or folders, in countless ways', async () => {
+    const stars = `${'*a'.repeat(30)}b.cut`;
+    const deep = `${'**/a/'.repeat(12)}b.cut`;
+    const host = memoryHost({
+      'episode.yaml': `cuts: [ "${stars}", "${deep}" ]`,
+      [`${'a'.repeat(40)}.cut`]: '',
+      [`${'a/'.repeat(30)}c.cut`]: '',
+    });
+    expect((await found(host, 'episode.yaml')).problems).toEqual([
+      'pattern-empty episode.yaml',
+      'pattern-empty episode.yaml',
+    ]);
   });
 
   test('says where a pattern finds nothing, a file is missing, a folder is listed', async () => {

@@ -64,6 +64,19 @@ describe('width on a terminal', () => {
     expect(displayWidth(text)).toBe(width);
   });
 
+  // Wide by the East Asian Width property (Unicode Standard Annex 11, EastAsianWidth.txt: 231A, 2615, 2705 are W; from memory); a
+  // picture that is joined out of several takes the room of one (Unicode Technical Standard 51; from memory).
+  test.each([
+    ['⌚', 2],
+    ['☕', 2],
+    ['✅', 2],
+    ['👩‍👧', 2],
+    ['☂', 1],
+  ])('a picture is as wide as a terminal draws it: %s', (text, width) => {
+    expect(displayWidth(text)).toBe(width);
+    expect(displayWidth(`\tナ${text}x`)).toBe(11 + width);
+  });
+
   test('a tab goes to the next multiple of eight', () => {
     expect(displayWidth('\t')).toBe(8);
     expect(displayWidth('ab\t')).toBe(8);

@@ -84,7 +84,7 @@ function window(line: string, start: number, wide: number): { text: string; star
   let at = 0;
   let text = '';
   let skipped = 0;
-  for (const character of line) {
+  for (const { segment: character } of new Intl.Segmenter().segment(line)) {
     const next = at + displayWidth(character);
     if (at < from + Number(from > 0)) skipped = next;
     else if (next <= from + WIDEST - Number(from + WIDEST < whole)) text += character;
