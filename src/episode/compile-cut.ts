@@ -18,7 +18,7 @@ import { STANDARD_INPUT } from './find-cuts.js';
 import { checkOverlaps } from './overlaps.js';
 import { beyondPaper, printedTexts, treeGlyphs } from './printed-texts.js';
 import { decode, readText } from './read-text.js';
-import { findReused, nothingReused, reusedInVain } from './reused-levels.js';
+import { addedTwice, findReused, nothingReused, reusedInVain } from './reused-levels.js';
 import { storyOf } from './story.js';
 import { nothingAround, type Surroundings, surroundingsOf } from './surroundings.js';
 import { findUses } from './used-files.js';
@@ -96,15 +96,13 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     if (shot) {
       const { lends } = source;
       const story = storyOf(host, episode, cache);
-      const reused = story
-        ? findReused({ shot, only: lends ?? null }, story, cache, (other, level) =>
-            compile(host, other, episode, { cache, lends: level }),
-          )
-        : nothingReused;
+      const others = (other: string, level: string) => compile(host, other, episode, { cache, lends: level });
+      const reused = story ? findReused({ shot, only: lends ?? null }, story, cache, others) : nothingReused;
       const recall = cutCache?.recall(shot, parsed.tree, used.trees, sources);
       solved = solve(shot, { reused: reused.levels, ...(recall ? { recall } : {}) });
       digests = reused.digests;
       diagnostics.push(...reused.diagnostics, ...solved.diagnostics, ...reusedInVain(solved, reused));
+      if (story && lends === undefined) diagnostics.push(...addedTwice(solved, story, cache, others));
       const around = lends === undefined ? story?.around(path, shot.cut) : null;
       if (around) {
         const joins = checkOverlaps({ shot, tree: parsed.tree, text: read.text }, around);

@@ -103,6 +103,50 @@ export function reusedInVain({ shot, levels }: SolvedShot, { levels: found }: Re
   });
 }
 
+/**
+ * Drawings that this cut adds to a level which another cut, earlier in the story, adds to as well: both are numbered on from the same
+ * highest number, so that two drawings have one. Asked only of levels that add any.
+ */
+export function addedTwice(
+  { shot, levels }: SolvedShot,
+  story: Story,
+  cache: EpisodeCache,
+  others: (path: string, level: string) => Compiled,
+): Diagnostic[] {
+  return shot.levels.flatMap((level) => {
+    const { name, reuse } = level;
+    const own = levels.find((one) => one.name === name);
+    const fresh = new Set(own?.drawings.flatMap(({ cel, reused }) => (reused ? [] : [cel])));
+    if (!reuse || fresh.size === 0) return [];
+    const way = follow({ level: name, cut: reuse.cut, from: reuse.level }, shot.cut, story);
+    const root = way.links.at(-1);
+    if (!root || way.circle || way.links.length > MOST_LINKS) return [];
+    for (const cut of story.cuts()) {
+      if (cutKey(cut.number) === cutKey(shot.cut)) break;
+      for (const borrowed of story.borrowed(cut)) {
+        const passed = way.links.some((link) => link.cut.path === cut.path && link.from === borrowed.level);
+        const there = passed ? null : follow(borrowed, cut.number, story);
+        const end = there?.circle ? null : there?.links.at(-1);
+        if (end?.cut.path !== root.cut.path || end.from !== root.from) continue;
+        const id = JSON.stringify([cut.path, borrowed.level]);
+        const lent =
+          cache.levels.get(id) ?? borrow(others(cut.path, borrowed.level), cut.number, borrowed.level);
+        cache.levels.set(id, lent);
+        if ('reason' in lent) continue;
+        const both = lent.level.drawings.filter(({ cel, reused }) => !reused && fresh.has(cel));
+        if (both.length === 0) continue;
+        const [cels, as] = [both.map(({ cel }) => cel), borrowed.level];
+        return [
+          diagnose('reuse-twice', reuse.span, {
+            ...{ cut: cut.number, as, cels, from: root.cut.number, of: root.from },
+          }),
+        ];
+      }
+    }
+    return [];
+  });
+}
+
 /** A level that goes through more cuts than this is no reuse but a slip. */
 const MOST_LINKS = 100;
 

@@ -55,15 +55,24 @@ function take(drawing: Drawing, cel: number, name: string): void {
   drawing.reused = true;
 }
 
+/** All that can be reused of a level: what it shows, and what it could have shown of the level that it reuses itself. */
+export function existing({ drawings, passages, inherited }: SolvedLevel): SolvedLevel['inherited'] {
+  return {
+    drawings: [...drawings, ...inherited.drawings],
+    passages: [...passages, ...inherited.passages],
+  };
+}
+
 function takeReused(level: Level, passages: Passages, source: SolvedLevel, report: Report) {
-  const free = new Map(source.drawings.map((drawing) => [drawing.drawing, drawing]));
+  const there = existing(source);
+  const free = new Map(there.drawings.map((drawing) => [drawing.drawing, drawing]));
   for (const [name, key] of passages.keys) {
     const found = free.get(name);
     if (found) take(key, found.cel, name);
     free.delete(name);
   }
   for (const passage of passages.passages) {
-    const same = source.passages.filter((each) => each.from === passage.from && each.to === passage.to);
+    const same = there.passages.filter((each) => each.from === passage.from && each.to === passage.to);
     const match = same.find((each) => each.drawings.length === passage.drawings.length);
     if (!match) {
       if (same[0]) otherCount(level, passage, same[0].drawings.length, report);
@@ -86,7 +95,7 @@ function takeReused(level: Level, passages: Passages, source: SolvedLevel, repor
   const loose = [...free.values()].flatMap((found) => {
     const [, key, to = null, index, letter = ''] = NAME.exec(found.drawing) ?? [];
     if (key === undefined) return [];
-    const passage = source.passages.find((each) => each.drawings.includes(found.drawing));
+    const passage = there.passages.find((each) => each.drawings.includes(found.drawing));
     const drawing = makeDrawing(found.kind, key, span, {
       to: passage?.to ?? to,
       index: Number(index),
@@ -95,7 +104,12 @@ function takeReused(level: Level, passages: Passages, source: SolvedLevel, repor
     take(drawing, found.cel, found.drawing);
     return [drawing];
   });
-  const highest = Math.max(source.lastCel, 0, ...source.missing.map((each) => each.cel));
+  const highest = Math.max(
+    source.lastCel,
+    0,
+    ...source.missing.map((each) => each.cel),
+    ...source.inherited.drawings.map((each) => each.cel),
+  );
   return { loose, highest };
 }
 
@@ -120,8 +134,9 @@ function otherCount(
 
 /** A `cels` line beside a reused level may only go on from it. */
 function agree(level: Level, source: SolvedLevel, report: Report): void {
-  const cels = new Map(source.drawings.map((each) => [each.cel, each.drawing]));
-  const numbers = new Map(source.drawings.map((each) => [each.drawing, each.cel]));
+  const { drawings } = existing(source);
+  const cels = new Map(drawings.map((each) => [each.cel, each.drawing]));
+  const numbers = new Map(drawings.map((each) => [each.drawing, each.cel]));
   for (const [i, name] of level.pinned!.names.entries()) {
     if (name.form === 'unused') continue;
     const text = name.form === 'key' ? name.name : `${name.name.key}.${name.name.index}${name.name.letter}`;

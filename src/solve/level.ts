@@ -2,8 +2,8 @@
 
 import type { Report } from '../language/diagnostic.js';
 import type { Item, Level, Shot } from '../shot/shot.js';
-import type { Drawing } from './drawing.js';
-import { takeKnown } from './known.js';
+import type { Drawing, Passage } from './drawing.js';
+import { existing, takeKnown } from './known.js';
 import { cutShort, lay } from './lay.js';
 import { findReferences, nameBetweens } from './names.js';
 import { findPassages } from './passages.js';
@@ -25,6 +25,7 @@ function untimed({ name, title, reuse }: Level): SolvedLevel {
     lastCel: 0,
     missing: [],
     reuse: reuse && { cut: reuse.cut, level: reuse.level },
+    inherited: { drawings: [], passages: [] },
   };
 }
 
@@ -162,6 +163,24 @@ export function solveLevel(
     lastCel: drawings.reduce((highest, { cel }) => Math.max(highest, cel), 0),
     missing,
     reuse: level.reuse && { cut: level.reuse.cut, level: level.reuse.level },
+    inherited: inherited(source, passages.passages, drawings),
+  };
+}
+
+function inherited(
+  source: SolvedLevel | null,
+  passages: readonly Passage[],
+  shown: readonly Drawing[],
+): SolvedLevel['inherited'] {
+  if (!source) return { drawings: [], passages: [] };
+  const here = new Set(shown.filter(({ reused }) => reused).map(({ cel }) => cel));
+  const way = (from: string, to: string, { length }: readonly unknown[]) => `${from}>${to}*${length}`;
+  const ways = new Set(passages.map(({ from, to, drawings }) => way(from, to, drawings)));
+  return {
+    drawings: existing(source).drawings.filter(({ cel }) => !here.has(cel)),
+    passages: existing(source).passages.filter(
+      ({ from, to, drawings }) => !ways.has(way(from, to, drawings)),
+    ),
   };
 }
 

@@ -78,6 +78,14 @@ export interface SolvedLevel {
   /** Pinned numbers that no frame shows, rising, with the name that they had ('' for one that never was). */
   readonly missing: readonly { readonly cel: number; readonly drawing: string }[];
   readonly reuse: { readonly cut: string; readonly level: string } | null;
+  /**
+   * What the level that this one reuses has, itself or from yet another cut, and no frame shows here: whoever reuses this level may
+   * show it.
+   */
+  readonly inherited: {
+    readonly drawings: readonly SolvedDrawing[];
+    readonly passages: readonly SolvedPassage[];
+  };
 }
 
 export interface Counts {

@@ -182,6 +182,18 @@ export const situations: Readonly<Record<string, Situation>> = {
     },
   },
   'reuse-nothing': reuse('level C reuse 8/C\nC: 5--6..', 'level C reuse 8/C\nC: 1--2..', 0),
+  'reuse-twice': {
+    files: {
+      'episode.yaml': '',
+      '8.cut': 'cut 8\ntime 1+0\nC: 1--2..\n',
+      '9.cut': 'cut 9\ntime 1+0\nlevel C reuse 8/C\nC: 2 3..\n',
+      '10.cut': 'cut 10\ntime 1+0\nlevel C reuse 8/C\nC: 2 4..\n',
+    },
+    failing: ['check', '10.cut'],
+    status: 0,
+    mend: set('10.cut', 'cut 10\ntime 1+0\nlevel C reuse 9/C\nC: 2 4..\n'),
+    mended: ['check', '10.cut'],
+  },
   'overlap-differs': join('overlap out 24', 'overlap in 12', 'overlap in 1+0', 1),
   'overlap-fps': join('overlap out 24', 'fps 12\noverlap in 24', 'overlap in 24', 1),
   'overlap-unanswered': join('overlap out 24', '', 'overlap in 24', 0),

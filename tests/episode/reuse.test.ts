@@ -27,6 +27,38 @@ describe('a level that reuses one', () => {
     expect(numbers(cuts['9.cut'], 'E')).toBe('3=1 4=5 5=6 new');
   });
 
+  test('shows what was drawn for the first cut, though the one between does not', async () => {
+    const cuts = await compiled({
+      '1.cut': cut('1', 'A: 1--2--3..'),
+      '2.cut': cut('2', 'level A reuse 1/A\nA: 1--2..'),
+      '3.cut': cut('3', 'level A reuse 2/A\nA: 1--2 3..'),
+      '4.cut': cut('4', 'level A reuse 3/A\nA: 2--3 4..'),
+    });
+    expect(numbers(cuts['3.cut'], 'A')).toBe('1=1 2=1.1 3=1.2 4=2 7=3');
+    expect(cuts['3.cut']!.solved!.counts).toMatchObject({ drawings: 0, reused: 5 });
+    expect(numbers(cuts['4.cut'], 'A')).toBe('4=2 5=2.1 6=2.2 7=3 8=4 new');
+    expect(Object.values(cuts).flatMap((one) => codes(one))).toEqual([]);
+  });
+
+  test('is warned where another cut adds drawings of the same numbers to it', async () => {
+    const cuts = await compiled({
+      '1.cut': cut('1', 'A: 1--2..'),
+      '2.cut': cut('2', 'level A reuse 1/A\nA: 2 3..'),
+      '3.cut': cut('3', 'level D reuse 1/A\nD: 2 4..'),
+      '4.cut': cut('4', 'level A reuse 2/A\nA: 2 4..'),
+      '5.cut': cut('5', 'level A reuse 1/A\ncels A _ _ _ _ _ _ 5\nA: 2 5..'),
+    });
+    expect(codes(cuts['2.cut'])).toEqual([]);
+    expect(codes(cuts['3.cut'])).toEqual(['reuse-twice']);
+    expect(told(cuts['3.cut'], 'reuse-twice')[0]).toMatch(
+      /Cut 2 adds A5 to level A of cut 1, and so does this cut: .* Reuse `2\/A`/,
+    );
+    // Numbered on from those of cut 2, and behind all of them.
+    expect(codes(cuts['4.cut'])).toEqual([]);
+    expect(codes(cuts['5.cut'])).toEqual([]);
+    expect(numbers(cuts['5.cut'], 'A')).toBe('4=2 7=5 new');
+  });
+
   test('goes on behind the highest number of the other cut, also where that is pinned', async () => {
     const cuts = await compiled({
       '8.cut': cut('8', 'cels C 1 _ _ 2\nC: 1 2..'),

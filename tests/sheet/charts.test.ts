@@ -63,6 +63,7 @@ function level(name: string, ways: readonly Way[]): SolvedLevel {
     lastCel: order.length,
     missing: [],
     reuse: null,
+    inherited: { drawings: [], passages: [] },
   };
 }
 

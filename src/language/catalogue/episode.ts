@@ -28,6 +28,13 @@ export interface EpisodeMessages {
     readonly of: string;
     readonly there: readonly string[];
   };
+  readonly 'reuse-twice': /** Numbers that the other cut adds too, through its level `as`; the level `of` the cut that both come from. */ {
+    readonly cut: string;
+    readonly as: string;
+    readonly cels: readonly number[];
+    readonly from: string;
+    readonly of: string;
+  };
 }
 
 /** What cuts of one episode have to do with each other. */
@@ -94,6 +101,14 @@ export const episode: Entries<EpisodeMessages> = {
       kind: 'situation',
       failing: 'level C reuse 8/C and C: 5--6.., where level C of cut 8 shows 1--2',
       mended: 'level C reuse 8/C and C: 1--2..',
+    },
+  },
+  'reuse-twice': {
+    severity: 'warning',
+    example: {
+      kind: 'situation',
+      failing: 'level C reuse 8/C with a new key in cut 9, and level C reuse 8/C with another one in cut 10',
+      mended: 'level C reuse 9/C in cut 10',
     },
   },
 };

@@ -58,4 +58,13 @@ export const episode: Texts<EpisodeMessages> = {
     message: ({ level, here, cut, of, there }) =>
       `Level ${level} shows ${here.length === 0 ? 'no drawing' : drawingList(here)}, and level ${of} of cut ${cut} has ${drawingList(there)}: nothing is reused.`,
   },
+  'reuse-twice': {
+    title: 'two cuts that add to one level',
+    explanation:
+      'Both cuts reuse the level of a third one and add drawings, and both number them on from its highest number: two drawings have one number. Let the later cut reuse the level of the earlier one, which has all drawings of the third as well; or say the numbers with a `cels` line that leaves the others unused (`_`).',
+    message: ({ cut, as, cels, from, of }) => {
+      const named = cels.slice(0, 6).map((cel) => `${of}${cel}`);
+      return `Cut ${cut} adds ${named.join(', ')}${cels.length > 6 ? ' …' : ''} to level ${of} of cut ${from}, and so does this cut: two drawings have one number. Reuse \`${cut}/${as}\`, or let a \`cels\` line begin behind those numbers.`;
+    },
+  },
 };
