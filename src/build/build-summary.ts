@@ -6,9 +6,10 @@ import { cutNumberOf } from '../episode/episode.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { diagnose, hasErrors } from '../language/diagnostic.js';
+import { plural } from '../words/number.js';
 import { sharedFolder, type Target } from './output-targets.js';
 import type { PartName, PrintPlan } from './print-plan.js';
-import { plural, type Reporter } from './reporter.js';
+import type { Reporter } from './reporter.js';
 import { UsageError } from './usage-error.js';
 
 /** Why a part has no page. */

@@ -29,7 +29,3 @@ const WRONG_USE: ReadonlySet<Code> = new Set<Code>([
 ]);
 
 export const isWrongUse = (code: Code): boolean => WRONG_USE.has(code);
-
-export function plural(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? '' : 's'}`;
-}

@@ -1,10 +1,10 @@
 import { resolve } from 'node:path';
 import type { Command } from 'commander';
 import { deliver, overwriting, STANDARD_OUTPUT } from '../build/output-targets.js';
-import { plural } from '../build/reporter.js';
 import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
 import { episodeOf } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
+import { plural } from '../words/number.js';
 import {
   type CommandContext,
   checkRows,

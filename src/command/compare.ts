@@ -1,9 +1,9 @@
 import type { Command } from 'commander';
-import { plural } from '../build/reporter.js';
 import { UsageError } from '../build/usage-error.js';
 import type { Host } from '../host/host.js';
 import { defaults } from '../shot/settings.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';
+import { plural } from '../words/number.js';
 import { type CommandContext, choice, examples } from './command-options.js';
 import { compareSides, type Tell } from './comparison.js';
 import { reportFinding, sideOf, sinceOf } from './comparison-sides.js';

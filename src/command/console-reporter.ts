@@ -1,9 +1,10 @@
 /** Shows what a run says on standard error: for people, as JSON, or as annotations of a pull request. */
 
-import { isWrongUse, plural, type Reporter } from '../build/reporter.js';
+import { isWrongUse, type Reporter } from '../build/reporter.js';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnosticKey } from '../language/diagnostic.js';
 import { github, human, json } from '../language/report/index.js';
+import { plural } from '../words/number.js';
 
 export const FORMATS = ['human', 'json', 'github'] as const;
 export type Format = (typeof FORMATS)[number];

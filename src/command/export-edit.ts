@@ -9,7 +9,6 @@ import {
   STANDARD_OUTPUT,
   type Target,
 } from '../build/output-targets.js';
-import { plural } from '../build/reporter.js';
 import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
 import { eachCut, findAll } from '../episode/batch.js';
 import type { Found } from '../episode/find-cuts.js';
@@ -19,6 +18,7 @@ import { otioText } from '../export/otio.js';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, hasErrors } from '../language/diagnostic.js';
 import { secondsAndFrames } from '../shot/time.js';
+import { plural } from '../words/number.js';
 import type { ReportOptions } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
 

@@ -10,7 +10,7 @@ import {
   type Target,
   Targets,
 } from '../build/output-targets.js';
-import { plural, type Reporter } from '../build/reporter.js';
+import type { Reporter } from '../build/reporter.js';
 import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
 import { eachCut, findAll, NO_SOURCES } from '../episode/batch.js';
 import type { Compiled } from '../episode/compile-cut.js';
@@ -22,6 +22,7 @@ import type { Host } from '../host/host.js';
 import { diagnose, hasErrors } from '../language/diagnostic.js';
 import type { Shot } from '../shot/shot.js';
 import type { SolvedShot } from '../solve/solved.js';
+import { plural } from '../words/number.js';
 import { type CommandContext, choice, examples, type ReportOptions, withReport } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
 import { EDIT_FORMS, type EditForm, type EditOptions, exportEdit } from './export-edit.js';

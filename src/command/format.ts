@@ -1,12 +1,12 @@
 import { join, resolve } from 'node:path';
 import type { Command } from 'commander';
-import { plural } from '../build/reporter.js';
 import { NO_SOURCES } from '../episode/batch.js';
 import { filesOf } from '../episode/file-patterns.js';
 import { findCuts, type Job } from '../episode/find-cuts.js';
 import { decode, readText } from '../episode/read-text.js';
 import type { Host } from '../host/host.js';
 import { format } from '../language/format/format.js';
+import { plural } from '../words/number.js';
 import { type CommandContext, choice, examples } from './command-options.js';
 import { ConsoleReporter, FORMATS, type Format } from './console-reporter.js';
 import { bytesOf, printDiff, writeBack } from './rewrite-input.js';

@@ -1,6 +1,5 @@
 /** The cut list as a table on a terminal. */
 
-import { plural } from '../build/reporter.js';
 import type { CutList } from '../count/list.js';
 import type { CutRow } from '../count/row.js';
 import { fromTheWidest } from '../layout/column-widths.js';
@@ -8,6 +7,7 @@ import { widest } from '../layout/line-breaking.js';
 import { widthOf } from '../layout/terminal-text.js';
 import { layTextTable, OPEN, type TextColumn, tableLines } from '../layout/text-table.js';
 import { feetAndFrames, secondsAndFrames } from '../shot/time.js';
+import { figure, plural } from '../words/number.js';
 
 interface Column<T> {
   readonly head: string;
@@ -114,7 +114,7 @@ function summary(list: CutList): string[] {
   if (totals.time !== totals.running)
     lines.push(`the times of the cuts come to ${length(totals.time)}; dissolves run once`);
   lines.push(
-    `${plural(counts.drawings, 'drawing')}: ${plural(counts.keys, 'key')}, ${plural(counts.breakdowns, 'breakdown')}, ${plural(counts.inbetweens, 'in-between')}; ${counts.reused} reused; ${totals.drawingsASecond.toFixed(1)} new ones a second`,
+    `${plural(counts.drawings, 'drawing')}: ${plural(counts.keys, 'key')}, ${plural(counts.breakdowns, 'breakdown')}, ${plural(counts.inbetweens, 'in-between')}; ${counts.reused} reused; ${figure(totals.drawingsASecond, { decimals: 1, zeros: 'always' })} new ones a second`,
     `${plural(pages.all, 'page')}, ${pages.sheet} of them sheets`,
   );
   if (totals.unsound > 0) {

@@ -3,7 +3,7 @@ import type { Command } from 'commander';
 import { countCuts } from '../build/cut-counts.js';
 import type { CutPrinter } from '../build/cut-printer.js';
 import { deliver, inputsOf, overwriting, STANDARD_OUTPUT, type Target } from '../build/output-targets.js';
-import { plural, type Reporter } from '../build/reporter.js';
+import type { Reporter } from '../build/reporter.js';
 import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
 import { type CutList, cutList, type ListOf } from '../count/list.js';
 import { findAll, NO_SOURCES } from '../episode/batch.js';
@@ -14,6 +14,7 @@ import { cutListCsv, cutListJson } from '../export/cut-list.js';
 import type { Host } from '../host/host.js';
 import { diagnose } from '../language/diagnostic.js';
 import type { Look } from '../sheet/look.js';
+import { plural } from '../words/number.js';
 import {
   type CommandContext,
   checkRows,

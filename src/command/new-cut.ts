@@ -1,6 +1,6 @@
 import { basename, dirname, join, relative, resolve } from 'node:path';
 import { isFolder } from '../build/output-targets.js';
-import { plural, type Reporter } from '../build/reporter.js';
+import type { Reporter } from '../build/reporter.js';
 import { UsageError } from '../build/usage-error.js';
 import type { TableCut } from '../draft/cut-text.js';
 import { compile } from '../episode/compile-cut.js';
@@ -16,6 +16,7 @@ import { messageOf } from '../language/message.js';
 import { parse } from '../language/parse.js';
 import { withoutMark } from '../language/source.js';
 import { nearest } from '../language/suggest.js';
+import { plural } from '../words/number.js';
 import type { LookOptions } from './command-options.js';
 import { ConsoleReporter, type Format } from './console-reporter.js';
 

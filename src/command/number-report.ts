@@ -1,10 +1,11 @@
 /** What `number` says: what it pinned, what is no longer shown, and what only the animator can tell. */
 
-import { plural, type Reporter } from '../build/reporter.js';
+import type { Reporter } from '../build/reporter.js';
 import type { Compiled } from '../episode/compile-cut.js';
 import type { Job } from '../episode/find-cuts.js';
 import { type Pins, unused } from '../solve/pinning.js';
 import type { SolvedShot } from '../solve/solved.js';
+import { plural } from '../words/number.js';
 import { choices } from './retimed-passages.js';
 
 /** Nothing is written. */

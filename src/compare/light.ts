@@ -3,6 +3,7 @@
 import type { Light } from '../shot/camera.js';
 import type { Frames } from '../shot/shot.js';
 import type { SolvedShot } from '../solve/solved.js';
+import { figure } from '../words/number.js';
 import { match } from './align.js';
 import type { CameraChange, Change, LightManner, LightSeen, MannerValue } from './change.js';
 import { near } from './fields.js';
@@ -85,6 +86,6 @@ function manners(
 }
 
 const shares = ({ from, to }: { from: number; to: number }): string => {
-  const percent = (share: number) => `${Math.round(share * 1000) / 10}%`;
+  const percent = (share: number) => `${figure(share * 100, { decimals: 1 })}%`;
   return near(from, to) ? percent(from) : `${percent(from)}>${percent(to)}`;
 };

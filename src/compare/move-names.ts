@@ -5,6 +5,7 @@ import type { LegForm, LegForms } from '../shot/camera/move-kinds.js';
 import type { Move } from '../shot/camera.js';
 import type { Frames } from '../shot/shot.js';
 import type { SolvedMove } from '../solve/camera/solved.js';
+import { figure } from '../words/number.js';
 import type { MoveSeen } from './change.js';
 
 /** The rows that a move is written with: `@1 > @24` stands on 1 and on 24, `1..24` moves on all of them. */
@@ -29,7 +30,7 @@ export function placesOf(move: Move): string[] {
   return name ? [move.legs[0]!.from, ...move.legs.map(({ to }) => to)].map(name) : [];
 }
 
-export const round = (value: number): number => Math.round(value * 1000) / 1000;
+export const round = (value: number): string => figure(value, { decimals: 3 });
 
 export function seenMove(move: Move): MoveSeen {
   const growth = growthOf(move);

@@ -213,7 +213,7 @@ const VALUES: Values = {
   swing: ({ fromMm, toMm }) => (near(fromMm, toMm) ? `${round(fromMm)}` : `${round(fromMm)}>${round(toMm)}`),
   measure: (value, { unit }) => (unit === 'frames' ? value : `${round(value)}`),
   loop: (value) => value,
-  point: (point) => (point ? `${point.xMm},${point.yMm}` : null),
+  point: (point) => (point ? `${round(point.xMm)},${round(point.yMm)}` : null),
 };
 
 function plainValue({ form, value, parameter }: Given): MannerValue {

@@ -3,6 +3,7 @@
 import { kindOf } from '../shot/camera/move-facts.js';
 import type { Form, Parameter } from '../shot/camera/parameters.js';
 import type { MoveWords } from '../words/move-words.js';
+import { figure } from '../words/number.js';
 import type { ChangeOf, MannerValue, MoveSeen } from './change.js';
 
 const SENSE = { in: 'T.U', out: 'T.B' } as const;
@@ -36,13 +37,13 @@ const TEXTS: {
   sense: (value, words) => (value === 'cw' ? words.clockwise : words.counterClockwise),
   direction: (value, words) =>
     DIRECTIONS.has(value) ? words.directions[value as keyof MoveWords['directions']] : value,
-  way: (value) => `${value} mm`,
+  way: (value) => `${figure(Number(value))} mm`,
   swing: (value, words) => {
     const [from, to] = value.split('>') as [string, string?];
     return `${to === undefined ? from : words.swing(from, to)} mm`;
   },
   measure: (value, _, length, unit) => (unit === 'frames' ? length(Number(value)) : `${value}${UNITS[unit]}`),
-  loop: (value) => `${value} mm`,
+  loop: (value) => `${figure(Number(value))} mm`,
   point: (value) => value,
 };
 

@@ -9,7 +9,8 @@ import type { Field } from '../shot/camera.js';
 import type { Settings } from '../shot/settings.js';
 import type { SolvedMove } from '../solve/camera/solved.js';
 import { moveTitles } from '../words/en/moves-en.js';
-import { between, figure, lasting, millimetres } from './hover-wording.js';
+import { figure } from '../words/number.js';
+import { between, lasting, millimetres } from './hover-wording.js';
 import type { Analysis } from './workspace.js';
 
 export function fieldText({ compiled, episode, name: file }: Analysis, name: string): string | null {
@@ -62,7 +63,7 @@ export function moveText({ compiled }: Analysis, start: number, file: string): s
     lines.push(`way ${millimetres(wayMm)}${speedText(found)}`);
     const largest = graduations.find(({ stepMm }) => Math.abs(Math.abs(stepMm) - largestStepMm) < 1e-9);
     lines.push(
-      `largest step ${millimetres(largestStepMm)}${largest ? ` on frame ${largest.frame}` : ''}: ${figure(largestStepShare * 100)} % of the field's width, ${figure(largestStepPx, 1)} pixels`,
+      `largest step ${millimetres(largestStepMm)}${largest ? ` on frame ${largest.frame}` : ''}: ${figure(largestStepShare * 100)} % of the field's width, ${figure(largestStepPx, { decimals: 1 })} pixels`,
     );
   }
   const first = graduations[0];
@@ -89,7 +90,7 @@ function speedText({ move, wayMm }: SolvedMove): string {
   const [leg, second] = move.legs;
   if (!leg || second || !kindOf(move).goes) return '';
   const { spacing } = leg;
-  const speed = `, ${figure(wayMm / evenSteps(spacing, leg.end - leg.start), 3)} mm/f`;
+  const speed = `, ${figure(wayMm / evenSteps(spacing, leg.end - leg.start), { decimals: 3 })} mm/f`;
   if (spacing.form === 'linear') return `${speed} throughout`;
   return spacing.form === 'ease' ? `${speed} where it runs at constant speed` : '';
 }

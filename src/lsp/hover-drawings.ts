@@ -7,7 +7,8 @@ import type { Artwork } from '../solve/camera/solved.js';
 import { passFrames } from '../solve/measure.js';
 import type { SolvedLevel, SolvedPassage } from '../solve/solved.js';
 import { type Showing, showingsOf } from '../solve/where.js';
-import { between, figure, lasting, listed } from './hover-wording.js';
+import { figure, plural } from '../words/number.js';
+import { between, lasting, listed } from './hover-wording.js';
 import { spanTouches } from './name-index.js';
 import { solvedTimeline } from './timeline-frames.js';
 import type { Analysis } from './workspace.js';
@@ -80,10 +81,10 @@ function passageOf(
 
 function passageText({ from, to, fractions, chart }: SolvedPassage): string {
   const shares = listed(
-    fractions.map((share) => figure(share, 4)),
+    fractions.map((share) => figure(share, { decimals: 4 })),
     8,
   );
-  return `${from} → ${to}: ${fractions.length} in-between${fractions.length === 1 ? '' : 's'} at ${shares} of the way${chart === 'fractions' ? '' : ` (${chart})`}`;
+  return `${from} → ${to}: ${plural(fractions.length, 'in-between')} at ${shares} of the way${chart === 'fractions' ? '' : ` (${chart})`}`;
 }
 
 /** A group or a played phrase under the cursor. */

@@ -1,6 +1,7 @@
 /** Figures as hovers write them. */
 
 import { feetAndFrames, inFrames, rowName, secondsAndFrames } from '../shot/time.js';
+import { figure } from '../words/number.js';
 
 /** `48 frames (2+0)` */
 export function lasting(frames: number, fps: number): string {
@@ -18,11 +19,6 @@ export function asLength(frames: number, fps: number): string {
 
 export function asPosition(frame: number, fps: number): string {
   return `frame ${frame}: row ${rowName(frame, fps, false)}, or ${rowName(frame, 16, true)} in feet; up to here ${asLength(frame, fps)}`;
-}
-
-/** A figure with so many decimals at most. */
-export function figure(value: number, decimals = 2): string {
-  return String(Number(value.toFixed(decimals)) + 0);
 }
 
 export function millimetres(value: number): string {

@@ -25,7 +25,7 @@ import { pageFrame } from './page-frame.js';
 import { largerPrint, smallestTextMm } from './papers.js';
 import { type PaperColumn, tableMarks } from './table-marks.js';
 
-const decimals = (value: number): string => figure(value, { fixed: true });
+const decimals = (value: number): string => figure(value, { zeros: 'always' });
 
 interface FigureColumn extends PaperColumn {
   readonly head: string;

@@ -3,6 +3,7 @@
  * a wrong argument is a fault of the program, never of a text.
  */
 
+import { plural } from '../words/number.js';
 import { FRAMES_A_FOOT } from './settings.js';
 
 /** Frames of one foot of 16 mm film. Source: 16 mm film tables. */
@@ -82,5 +83,5 @@ export function timecode(frames: number, nominal: number, drop = false): string 
 
 /** `1 frame`, `8 frames`; for messages. */
 export function inFrames(count: number): string {
-  return count === 1 ? '1 frame' : `${count} frames`;
+  return plural(count, 'frame');
 }

@@ -3,13 +3,14 @@
 import { dirname, relative, resolve } from 'node:path';
 import { CutPrinter, type PreparedCut } from '../build/cut-printer.js';
 import type { PartSelection } from '../build/print-plan.js';
-import { plural, type Reporter } from '../build/reporter.js';
+import type { Reporter } from '../build/reporter.js';
 import { findAll, NO_SOURCES } from '../episode/batch.js';
 import type { Compiled } from '../episode/compile-cut.js';
 import { type Found, findCuts, type Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { diagnose, hasErrors } from '../language/diagnostic.js';
 import type { Settings } from '../shot/settings.js';
+import { plural } from '../words/number.js';
 import { FileStates, type PendingChange, PendingChanges } from './file-changes.js';
 import { PdfUpdater } from './pdf-updater.js';
 import { WatchedCuts } from './watched-cuts.js';

@@ -4,12 +4,12 @@ import { errorsOf } from '../build/build-summary.js';
 import type { CutPrinter, PreparedCut } from '../build/cut-printer.js';
 import { compareWithEarlier } from '../build/earlier-print.js';
 import { Targets } from '../build/output-targets.js';
-import { plural } from '../build/reporter.js';
 import { lastPrint, writeCutPdf } from '../build/separate-pdfs.js';
 import type { Compiled } from '../episode/compile-cut.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import type { Diagnostic } from '../language/diagnostic.js';
+import { plural } from '../words/number.js';
 
 /** What came of a cut. `line`: as it is said, without the time that it took. */
 export interface Done {

@@ -3,18 +3,27 @@
 /** `1 cut`, `12 cuts`. */
 export const plural = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
 
-/**
- * A number with a point: two decimals at most where nothing else is said, no zeros at its end, never `-0`. `fixed`: all its decimals, for
- * columns. Options are named so that `list.map(figure)` does not take an index for decimals.
- */
-export function figure(
-  value: number,
-  { decimals = 2, fixed = false }: { readonly decimals?: number; readonly fixed?: boolean } = {},
-): string {
-  const text = value.toFixed(decimals);
-  const written = fixed || decimals === 0 ? text : text.replace(/\.?0+$/, '');
-  return Number(written) === 0 ? written.replace('-', '') : written;
+/** How a number is written where it is not as usual. Named, so that `list.map(figure)` does not take an index for decimals. */
+export interface FigureOptions {
+  /** At most so many; two where nothing is said. */
+  readonly decimals?: number;
+  /**
+   * Zeros at the end: never as usual; `always`, in columns; `unlessWhole`, where numbers that are not whole stand below each other.
+   */
+  readonly zeros?: 'never' | 'always' | 'unlessWhole';
 }
+
+/** A number with a decimal point, never `-0`. It is the one way by which a number that may have a fraction gets to a reader. */
+export function figure(value: number, { decimals = 2, zeros = 'never' }: FigureOptions = {}): string {
+  const fixed = value.toFixed(decimals);
+  const text = Number(fixed) === 0 ? fixed.replace('-', '') : fixed;
+  if (decimals === 0 || zeros === 'always') return text;
+  return text.replace(zeros === 'never' ? /\.?0+$/ : /\.0+$/, '');
+}
+
+/** So many digits that count, whatever the size: for values of any size, as they were typed. */
+export const significant = (value: number, digits: number): string =>
+  String(Number(value.toPrecision(digits)));
 
 /** A share of the way as it is written on a chart: `3/4`, or with two decimals where no simple fraction is it. */
 export function share(value: number): string {

@@ -13,7 +13,8 @@ import type { LegForm, LegForms } from '../../shot/camera/move-kinds.js';
 import type { Form, Parameter, Told } from '../../shot/camera/parameters.js';
 import type { Leg, Move } from '../../shot/camera.js';
 import type { MoveWords } from '../../words/move-words.js';
-import { degrees, figure, joined, type Kind, levels, percent, type Telling } from './naming.js';
+import { figure } from '../../words/number.js';
+import { degrees, joined, type Kind, levels, percent, type Telling } from './naming.js';
 
 /** Whether numbered graduations stand on every row. */
 export const graduated = (move: Move): boolean =>
@@ -175,10 +176,7 @@ export const moveKind: Kind<Move> = {
 };
 
 /** Whole millimetres bare, others with two decimals, so that they stand in line. */
-function stepText(step: number): string {
-  const text = step.toFixed(2);
-  return text.endsWith('.00') ? text.slice(0, -3).replace(/^-0$/, '0') : text;
-}
+const stepText = (step: number): string => figure(step, { zeros: 'unlessWhole' });
 
 /** Levels whose artwork the camera chart shows where the move starts and where it ends. */
 export const outlined = (move: Move): readonly string[] =>

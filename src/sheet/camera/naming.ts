@@ -3,6 +3,7 @@
 import type { MoveSign } from '../../shot/camera/move-kinds.js';
 import type { Graduation } from '../../solve/camera/solved.js';
 import type { MoveWords } from '../../words/move-words.js';
+import { figure } from '../../words/number.js';
 
 /** How lengths are told, and by whose names neighbours go. */
 export interface Telling {
@@ -35,13 +36,8 @@ export interface Kind<T> {
   beside?(graduation: Graduation, telling: Telling, it: T): string;
 }
 
-export const figure = (value: number, digits = 2): string => {
-  const text = value.toFixed(digits).replace(/(\.\d*?)0+$/, '$1');
-  return text.replace(/\.$/, '').replace(/^-0$/, '0');
-};
-
-export const percent = (share: number): string => `${figure(share * 100, 1)}%`;
-export const degrees = (value: number): string => `${figure(value, 1)}°`;
+export const percent = (share: number): string => `${figure(share * 100, { decimals: 1 })}%`;
+export const degrees = (value: number): string => `${figure(value, { decimals: 1 })}°`;
 
 export const joined = (...parts: readonly (string | readonly string[])[]): string =>
   parts

@@ -1,5 +1,6 @@
 /** Beside a move's line: places by name, and graduations with their steps. */
 
+import { figure } from '../../words/number.js';
 import { black, textAt } from '../draw.js';
 import { fitLine, NARROWEST, ringed } from '../fit.js';
 import type { Mark } from '../marks.js';
@@ -143,7 +144,7 @@ function heldNames(item: Item, frame: number): string[] {
 /** As exact as there is room for. */
 function besideTexts(text: string): string[] {
   const value = /^-?\d+\.\d\d$/.test(text) ? Number(text) : null;
-  return value === null ? [text] : [text, value.toFixed(1)];
+  return value === null ? [text] : [text, figure(value, { decimals: 1, zeros: 'always' })];
 }
 
 function numberMarks(

@@ -1,6 +1,7 @@
 /** What a chart says of a passage, before any of it is drawn: its keys and in-betweens in order, with all that stands beside them. */
 
 import type { DrawingKind, SolvedLevel, SolvedPassage, SolvedShot } from '../../solve/solved.js';
+import { figure } from '../../words/number.js';
 
 /** A drawing on a ladder. */
 export interface Step {
@@ -96,5 +97,5 @@ export function wayText(way: number, ofParts = 2): string {
     if (count > 0 && count < parts && Math.abs(count / parts - way) < 1e-9) return `${count}/${parts}`;
   }
   if (way > 0.9995) return '>.999';
-  return way < 0.0005 ? '<.001' : way.toFixed(3).replace(/^0/, '');
+  return way < 0.0005 ? '<.001' : figure(way, { decimals: 3, zeros: 'always' }).replace(/^0/, '');
 }

@@ -4,6 +4,7 @@ import type { ArtistTotal, CutList } from '../../count/list.js';
 import { inProportion } from '../../layout/column-widths.js';
 import { layTable } from '../../layout/table.js';
 import { feetAndFrames, secondsAndFrames } from '../../shot/time.js';
+import { figure } from '../../words/number.js';
 import { type Box, black, frame, pale, textAt } from '../draw.js';
 import { fitLine, wrap } from '../fit.js';
 import type { Mark } from '../marks.js';
@@ -31,7 +32,7 @@ export function summaryLines(paper: ListPaper, list: CutList): { text: string; b
   const timed = totals.cuts - totals.untimed;
   if (timed > 0) {
     const average = secondsAndFrames(Math.round(totals.running / timed), fps);
-    say(words.pace(totals.drawingsASecond.toFixed(1), average));
+    say(words.pace(figure(totals.drawingsASecond, { decimals: 1, zeros: 'always' }), average));
   }
   if (totals.problems.errors + totals.problems.warnings > 0)
     say(words.problemsNote(totals.problems.errors, totals.problems.warnings));

@@ -1,14 +1,11 @@
 /** Numbers as messages say them. */
 
-const trimmed = (value: number, digits: number) => {
-  const text = value.toFixed(digits).replace(/\.?0+$/, '');
-  return text === '-0' ? '0' : text;
-};
+import { figure } from '../../words/number.js';
 
 /** Two decimals at most, no unit. */
-export const millimetres = (mm: number) => trimmed(mm, 2);
-export const percent = (share: number) => `${trimmed(share * 100, 1)} %`;
-export const degrees = (d: number) => `${trimmed(d, 2)}°`;
+export const millimetres = (mm: number) => figure(mm);
+export const percent = (share: number) => `${figure(share * 100, { decimals: 1 })} %`;
+export const degrees = (d: number) => `${figure(d)}°`;
 
 /** `frame 3`, `frames 3-7, 12, 15-20 and others`. */
 export function frameList(frames: readonly number[]): string {
@@ -22,5 +19,3 @@ export function frameList(frames: readonly number[]): string {
   const more = runs.length > 4 ? ' and others' : '';
   return `${frames.length === 1 ? 'frame' : 'frames'} ${texts.join(', ')}${more}`;
 }
-
-export const plural = (n: number, one: string) => `${n} ${one}${n === 1 ? '' : 's'}`;

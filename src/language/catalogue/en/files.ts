@@ -1,3 +1,4 @@
+import { figure } from '../../../words/number.js';
 import type { FileMessages } from '../files.js';
 import { asGiven, type Texts } from '../texts.js';
 import { capital, codePoint, meant, notLent, rowsFault, taken } from './phrases.js';
@@ -31,7 +32,7 @@ function characterName(character: string): string {
 
 function fileSize(bytes: number): string {
   const mega = bytes / (1024 * 1024);
-  return mega >= 1 ? `${Math.round(mega * 10) / 10} MB` : `${Math.ceil(bytes / 1024)} kB`;
+  return mega >= 1 ? `${figure(mega, { decimals: 1 })} MB` : `${Math.ceil(bytes / 1024)} kB`;
 }
 
 export const files: Texts<FileMessages> = {

@@ -3,8 +3,7 @@
 import type { Neighbour, NotLent, RowsFault, Takes, Wanted } from '../terms.js';
 import { expected } from './terms.js';
 
-/** `1 row`, `8 rows`. */
-export const plural = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
+export { plural } from '../../../words/number.js';
 
 /** The end of a sentence that says there is no such thing; `otherwise`: what stands there where nothing is like it. */
 export const meant = (guess: string | null, otherwise = '.'): string =>

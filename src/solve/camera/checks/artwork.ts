@@ -3,6 +3,7 @@
 import { diagnose, type Fix, type Report } from '../../../language/diagnostic.js';
 import { endOf, startOf } from '../../../shot/camera/move-facts.js';
 import type { MoveOf } from '../../../shot/camera.js';
+import { figure } from '../../../words/number.js';
 import type { CameraLevel } from '../context.js';
 import type { Loop } from '../coverage.js';
 import { clockwise, counterClockwise, turnOf } from '../matrix.js';
@@ -102,7 +103,7 @@ function larger({ sizeMm, span: named }: CameraLevel, { needed, homeX, homeY }: 
 }
 
 /** As exactly as sizes are typed: never rounded down by anything that can be seen. */
-const typed = (mm: number) => `${Number(mm.toFixed(6))}`;
+const typed = (mm: number) => figure(mm, { decimals: 6 });
 
 /** The loop that a level is painted as; one whose pulls disagree or run askew is reported, and tiled along none. */
 export function loopOf(

@@ -5,8 +5,8 @@
 
 import { diagnose, type Report, type Span } from '../../../language/diagnostic.js';
 import type { Light } from '../../../shot/camera.js';
+import { plural } from '../../../words/number.js';
 import type { CameraContext } from '../context.js';
-import { plural } from '../words.js';
 
 export function checkLight(
   lights: readonly Light[],

@@ -5,6 +5,7 @@ import { fieldLegs, type Given, kindOf, parametersOf } from '../../../shot/camer
 import type { LegForm, LegForms } from '../../../shot/camera/move-kinds.js';
 import type { Form, Parameter } from '../../../shot/camera/parameters.js';
 import type { Field, Leg, Move, Point } from '../../../shot/camera.js';
+import { significant } from '../../../words/number.js';
 
 /** Nothing on paper is longer than a hundred metres; beyond that a number is a slip of the hand. */
 const LONGEST_MM = 100_000;
@@ -39,7 +40,7 @@ function checkAll(values: readonly Value[], report: Report): boolean {
   return fine;
 }
 
-const round = (value: number) => Number(value.toPrecision(6));
+const round = (value: number) => significant(value, 6);
 
 export function checkFieldNumbers(field: Field, report: Report): boolean {
   const what = `field ${field.name}`;

@@ -3,11 +3,12 @@
 import { diagnose, type Report } from '../../../language/diagnostic.js';
 import { kindOf } from '../../../shot/camera/move-facts.js';
 import type { Leg, Move } from '../../../shot/camera.js';
+import { plural } from '../../../words/number.js';
 import { legWay } from '../graduations.js';
 import type { Path } from '../path.js';
 import { asGoodAsStill, curveFits, cushionOf, easeFits } from '../spacing.js';
 import { SAME_MM } from '../tracks.js';
-import { millimetres, percent, plural } from '../words.js';
+import { millimetres, percent } from '../words.js';
 
 /** `path`: the move's own, for the length of its legs. */
 export function checkSpacing(move: Move, path: Path, report: Report): void {

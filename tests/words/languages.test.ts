@@ -1,0 +1,62 @@
+/** Words of all languages: that none is empty, and that none is printed from anywhere else. */
+
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { LABELS } from '../../src/words/labels.js';
+import { WORDS } from '../../src/words/words.js';
+
+const JAPANESE = /[\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Han}]/u;
+
+/** Files that know Japanese letters for what they are, and print none of their own: how letters turn, where lines may break. */
+const LETTERS = ['src/sheet/vertical.ts', 'src/layout/line-breaking.ts'];
+/** Examples of the language in Japanese; they are not printed. */
+const EXAMPLES = /^src\/(language\/(catalogue|statements)|reference)\//;
+/** Places of a slide, and sometimes levels, are named by one letter: such a name in an example is no word. */
+const NAME = /(?<!\p{L})[アイウエオ](?!\p{L})/gu;
+
+const SOURCES = readdirSync('src', { recursive: true, encoding: 'utf8' })
+  .map((file) => `src/${file.replaceAll('\\', '/')}`)
+  .filter((file) => file.endsWith('.ts') && !file.startsWith('src/words/'));
+
+/** Lines of a source that hold Japanese letters outside comments. */
+const japaneseLines = (file: string): string[] =>
+  readFileSync(file, 'utf8')
+    .replace(/\/\*[\s\S]*?\*\//g, '')
+    .replace(/(^|\s)\/\/ .*$/gm, '')
+    .split('\n')
+    .filter((line) => JAPANESE.test(line.replace(NAME, '')));
+
+test('no source outside src/words holds a Japanese word', () => {
+  const found = SOURCES.filter((file) => !EXAMPLES.test(file) && !LETTERS.includes(file)).flatMap((file) =>
+    japaneseLines(file).map((line) => `${file}: ${line.trim()}`),
+  );
+  expect(found).toEqual([]);
+  expect(LETTERS.filter((file) => japaneseLines(file).length === 0)).toEqual([]);
+  expect(japaneseLines('src/words/ja/sheet-ja.ts').join()).toContain('作品名');
+});
+
+test('no source outside src/words chooses by language', () => {
+  expect(SOURCES.filter((file) => /['"]ja['"]/.test(readFileSync(file, 'utf8')))).toEqual([]);
+});
+
+/** Every plain word of a table by its path; null in place of functions. */
+function leaves(table: object, path = ''): Map<string, string | null> {
+  return new Map(
+    Object.entries(table).flatMap(([key, value]): [string, string | null][] =>
+      typeof value === 'string'
+        ? [[`${path}${key}`, value]]
+        : typeof value === 'function'
+          ? [[`${path}${key}`, null]]
+          : [...leaves(value as object, `${path}${key}.`)],
+    ),
+  );
+}
+
+test.each(LABELS)('%s has the words of the first language and no other, none of them empty', (language) => {
+  const words = leaves(WORDS[language]);
+  expect([...words.keys()].sort()).toEqual([...leaves(WORDS[LABELS[0]]).keys()].sort());
+  // A truck is named by its sense alone: T.U, T.B.
+  const empty = [...words].flatMap(([path, word]) => (word === '' ? [path] : []));
+  expect(empty).toEqual(['moves.kinds.truck.name']);
+  expect(WORDS[language].sheet.language).toBe(language);
+});
