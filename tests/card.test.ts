@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { memoryHost } from '../src/host/memory-host.js';
-import { statementTable } from '../src/language/statements/index.js';
+import { statementTable } from '../src/language/statements/statement-table.js';
 import { ROWS, sections, strips } from '../src/reference/card/card-content.js';
 import { cardPage } from '../src/reference/card/card-page.js';
 import { drawnStrip } from '../src/reference/card/card-strip.js';

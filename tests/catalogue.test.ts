@@ -2,11 +2,11 @@
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { files } from '../src/language/catalogue/files.js';
+import { files } from '../src/language/catalogue/files-codes.js';
 import { type Code, catalogue, type Entry } from '../src/language/catalogue/index.js';
 import { aboutCode } from '../src/language/message.js';
-import { applied } from '../src/language/read.js';
 import { withoutMark } from '../src/language/source.js';
+import { withEdits } from '../src/language/statement-reader.js';
 import { situations } from './command/situations.js';
 import { compileText, said } from './compile.js';
 
@@ -39,7 +39,7 @@ describe.each(texts)('$code', ({ code, failing, mended, files: others }) => {
     for (const { fix } of faulty.filter((one) => one.code === code && one.fix)) {
       const edits = fix!.edits.map(({ span, text }) => ({ ...span, text }));
       expect(edits.map(({ file }) => file)).toEqual(edits.map(() => FILE));
-      expect(count(applied(withoutMark(failing), edits))).toBeLessThan(count(failing));
+      expect(count(withEdits(withoutMark(failing), edits))).toBeLessThan(count(failing));
     }
   });
 });

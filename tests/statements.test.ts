@@ -4,8 +4,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import stringWidth from 'string-width';
 import { describe, expect, test } from 'vitest';
 import { type Code, catalogue } from '../src/language/catalogue/index.js';
-import { statementTable } from '../src/language/statements/index.js';
-import { wordsOf } from '../src/language/vocabulary.js';
+import { wordsOf } from '../src/language/grammar-queries.js';
+import { statementTable } from '../src/language/statements/statement-table.js';
 import { plainPage } from '../src/reference/explain-text.js';
 import {
   idleWords,

@@ -1,8 +1,8 @@
 /** grammar/syntax.md and its diagrams, written out of the parser's own rules. */
 
 import { createRequire } from 'node:module';
-import { type Piece, productions } from '../src/language/productions.js';
-import { statementTable } from '../src/language/statements/index.js';
+import { type Production, productions } from '../src/language/grammar-queries.js';
+import { statementTable } from '../src/language/statements/statement-table.js';
 import { pageName } from '../src/reference/statement-pages.js';
 
 /** A kind of token in words, and texts that are one. */
@@ -142,7 +142,7 @@ function reached(rule: string, seen: Set<string> = new Set()): string[] {
   return [...seen];
 }
 
-function calls(piece: Piece): string[] {
+function calls(piece: Production): string[] {
   if (piece.kind === 'rule') return [piece.name];
   if ('pieces' in piece) return piece.pieces.flatMap(calls);
   return 'piece' in piece ? calls(piece.piece) : [];
@@ -233,13 +233,13 @@ const picture = (rule: string): string => `![${rule}](pictures/syntax/${rule}.sv
 const production = (rule: string): string => `${rule} ::= ${ebnf(productions().get(rule)!)}`;
 const plain = (rule: string): boolean => ['token', 'literal', 'rule'].includes(productions().get(rule)!.kind);
 
-function tokens(piece: Piece): string[] {
+function tokens(piece: Production): string[] {
   if (piece.kind === 'token') return [piece.name];
   if ('pieces' in piece) return piece.pieces.flatMap(tokens);
   return 'piece' in piece ? tokens(piece.piece) : [];
 }
 
-function ebnf(piece: Piece): string {
+function ebnf(piece: Production): string {
   switch (piece.kind) {
     case 'literal':
       return `'${piece.text}'`;
@@ -290,7 +290,7 @@ function diagram(rule: string): string {
     .concat('\n');
 }
 
-function drawn(piece: Piece): Drawn {
+function drawn(piece: Production): Drawn {
   switch (piece.kind) {
     case 'literal':
       return library.Terminal(piece.text);

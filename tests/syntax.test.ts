@@ -3,8 +3,8 @@
 import { readdirSync } from 'node:fs';
 import { tokenMatcher } from 'chevrotain';
 import { expect, test } from 'vitest';
+import { productions } from '../src/language/grammar-queries.js';
 import { tokenize } from '../src/language/lexer.js';
-import { productions } from '../src/language/productions.js';
 import { vocabulary } from '../src/language/tokens.js';
 import { kept } from './pictures.js';
 import { diagrams, everyRule, syntaxPage, TOKENS, tokensUsed } from './syntax-page.js';

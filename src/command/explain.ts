@@ -1,10 +1,10 @@
 import type { Command } from 'commander';
 import { UsageError } from '../build/usage-error.js';
 import { type Code, catalogue, type Entry } from '../language/catalogue/index.js';
+import { wordsOf } from '../language/grammar-queries.js';
 import { aboutCode } from '../language/message.js';
-import { byWord } from '../language/statements/index.js';
+import { byWord } from '../language/statements/statement-table.js';
 import { nearest } from '../language/suggest.js';
-import { wordsOf } from '../language/vocabulary.js';
 import { indent, plainList, plainPage, plainWord, wrap } from '../reference/explain-text.js';
 import { statementPages } from '../reference/statement-pages.js';
 import { PAPERS, type Paper } from '../shot/settings.js';

@@ -7,7 +7,7 @@ import { decode } from '../episode/read-text.js';
 import type { Host } from '../host/host.js';
 import { celsEdits } from '../language/cels-line.js';
 import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
-import { applied } from '../language/read.js';
+import { withEdits } from '../language/statement-reader.js';
 import { nearest } from '../language/suggest.js';
 import { type Pins, pinsFor, unpinnable, unused } from '../solve/pinning.js';
 import type { SolvedShot } from '../solve/solved.js';
@@ -177,7 +177,7 @@ async function retimed(host: Host, found: Found, options: Options, before: Map<J
 function pinned(host: Host, before: Compiled, job: Job, text: string, pins: readonly Pins[]): string {
   if (pins.length === 0) return text;
   const edits = celsEdits(text, before.tree!, new Map(pins.map(({ level, names }) => [level, names])));
-  const after = applied(
+  const after = withEdits(
     text,
     edits.map((edit) => ({ ...edit.span, text: edit.text })),
   );

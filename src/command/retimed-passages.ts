@@ -4,7 +4,7 @@ import { UsageError } from '../build/usage-error.js';
 import { celsEdits } from '../language/cels-line.js';
 import type { Diagnostic, Edit } from '../language/diagnostic.js';
 import { parse } from '../language/parse.js';
-import { applied } from '../language/read.js';
+import { withEdits } from '../language/statement-reader.js';
 import type { CelName, StatementOf, Tree } from '../language/tree.js';
 
 /** What may stand behind a place: `x` is an empty level. */
@@ -51,7 +51,7 @@ export function retime(text: string, { new: put = [], gone = [] }: Retimed): str
     edits.push({ span: found.span, text: '_' });
   }
   edits.push(...celsEdits(text, tree, added));
-  return applied(
+  return withEdits(
     text,
     edits.map((edit) => ({ ...edit.span, text: edit.text })),
   );

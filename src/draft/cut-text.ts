@@ -2,7 +2,7 @@
 
 import { format } from '../language/format/format.js';
 import { parse } from '../language/parse.js';
-import { quote } from '../language/quote.js';
+import { quote } from '../language/source.js';
 import { bind } from '../shot/bind.js';
 import type { Settings } from '../shot/settings.js';
 import { solve } from '../solve/solve.js';

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Host } from '../host/host.js';
 import type { Diagnostic } from '../language/diagnostic.js';
 import { parse } from '../language/parse.js';
-import { inOrder } from '../language/report/order.js';
+import { inOrder } from '../language/report/report-order.js';
 import type { Tree } from '../language/tree.js';
 import { bind } from '../shot/bind.js';
 import type { Shot } from '../shot/shot.js';

@@ -1,7 +1,7 @@
 /** What was read and solved of a cut before, for an editor that compiles it again at every keystroke. */
 
 import type { Diagnostic, Span } from '../language/diagnostic.js';
-import { moved, Readings } from '../language/readings.js';
+import { movedSpans, ReadingCache } from '../language/reading-cache.js';
 import type { Statement, Tree } from '../language/tree.js';
 import type { Level, Shot } from '../shot/shot.js';
 import type { Recall } from '../solve/solve.js';
@@ -18,7 +18,7 @@ const MATTERS = new Set<Statement['kind']>(['phrase', 'mark', 'use']);
 
 /** Of one cut. */
 export class CutCache {
-  readonly readings = new Readings();
+  readonly readings = new ReadingCache();
   private context = '';
   private levels = new Map<string, Solved>();
 
@@ -46,8 +46,8 @@ export class CutCache {
             ? before
             : {
                 span,
-                level: { ...before.level, passages: moved(before.level.passages, by, own) },
-                diagnostics: moved(before.diagnostics, by, own),
+                level: { ...before.level, passages: movedSpans(before.level.passages, by, own) },
+                diagnostics: movedSpans(before.diagnostics, by, own),
               };
         fresh.set(id!, solved);
         for (const diagnostic of solved.diagnostics) report(diagnostic);

@@ -1,7 +1,7 @@
 /** What a new episode starts with, and a new cut: texts that check without an error. Pure. */
 
 import { format } from '../language/format/format.js';
-import { quote } from '../language/quote.js';
+import { quote } from '../language/source.js';
 import type { Statement, Tree } from '../language/tree.js';
 import { defaults, type Settings } from '../shot/settings.js';
 import { LABELS } from '../words/labels.js';

@@ -1,11 +1,10 @@
 /** The few statements of a cut that concern the rest of its episode, found without reading the others. */
 
-import { tokenize } from '../language/lexer.js';
-import { fold, hasControls } from '../language/normal.js';
+import { foldCharacters, hasControls } from '../language/character-folding.js';
+import { splitStatements, tokenize } from '../language/lexer.js';
 import { begun, MOST_BROKEN } from '../language/parse.js';
-import { readStatement } from '../language/read.js';
 import { withoutMark } from '../language/source.js';
-import { split } from '../language/split.js';
+import { readStatement } from '../language/statement-reader.js';
 import type { Statement, Tree } from '../language/tree.js';
 
 /** Letters as a Japanese keyboard types them. */
@@ -33,8 +32,8 @@ export function plainNumber(typed: string): string | null {
 export function usesIn(typed: string): string[] {
   if (!mentions(typed, 'use')) return [];
   const text = withoutMark(typed);
-  const folded = fold(text).text;
-  return split(folded)
+  const folded = foldCharacters(text).text;
+  return splitStatements(folded)
     .statements.filter(({ start }) => folded.startsWith('use', start))
     .map(({ start, end }) => text.slice(start, end));
 }
@@ -48,10 +47,10 @@ const WANTED = /^(?:cut|fps|time|overlap|use)(?![\p{L}\p{M}\p{Nd}_])|^level[^\p{
  */
 export function scan(file: string, typed: string): Tree {
   const text = withoutMark(typed);
-  const folded = fold(text).text;
+  const folded = foldCharacters(text).text;
   const statements: Statement[] = [];
   const broken: Tree['broken'][number][] = [];
-  for (const { start, end } of split(folded).statements) {
+  for (const { start, end } of splitStatements(folded).statements) {
     if (!WANTED.test(folded.slice(start, end))) continue;
     if (statements.length + broken.length >= MOST_BROKEN) break;
     const tokens = tokenize(folded, start, end);

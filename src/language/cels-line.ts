@@ -34,7 +34,7 @@ export function celsEdits(
     const at = lineEnd(text, lastTogether(text, statements, index).span.end);
     const head = `cels ${statement.level.text}`;
     const end = ending(text, at);
-    put(at, [''].concat(fold(head, ' '.repeat(displayWidth(head) + 1), names)).join(end));
+    put(at, [''].concat(breakNames(head, ' '.repeat(displayWidth(head) + 1), names)).join(end));
   }
   return edits;
 }
@@ -77,11 +77,11 @@ function extend(
       ? /^\s*/.exec(text.slice(lineStart, end))![0]
       : ' '.repeat(displayWidth(text.slice(span.start, names[0]?.span.start ?? level.span.end)));
   const newline = ending(text, end);
-  put(end, [''].concat(fold(indent, indent, added.slice(fitting))).join(newline));
+  put(end, [''].concat(breakNames(indent, indent, added.slice(fitting))).join(newline));
 }
 
 /** Lines that are not too long: `head` and the names behind it, then names behind `indent`. */
-function fold(head: string, indent: string, names: readonly string[]): string[] {
+function breakNames(head: string, indent: string, names: readonly string[]): string[] {
   const done: string[] = [];
   let line = head;
   for (const name of names) {

@@ -1,6 +1,7 @@
-/** One statement's folded text → tokens, their offsets counted in the whole text. */
+/** A folded text → its statements; one statement → tokens, their offsets counted in the whole text. */
 
 import { type IToken, Lexer } from 'chevrotain';
+import type { TextRange } from './source.js';
 import { Close, Glued, languageWords, lexed, Word } from './tokens.js';
 
 let lexer: Lexer | null = null;
@@ -45,4 +46,30 @@ export function tokenize(text: string, start: number, end: number): IToken[] {
 function retype(token: IToken, to: IToken['tokenType']): void {
   token.tokenType = to;
   token.tokenTypeIdx = to.tokenTypeIdx!;
+}
+
+// ---- Cuts a folded text into statements before anything is read, so that a broken one never harms the next
+
+export interface StatementRanges {
+  /** Each from its first character to the last one before the next statement, trailing blanks left out. */
+  readonly statements: readonly TextRange[];
+  /** Indented lines at the top of the text, with no statement to go on with. */
+  readonly stray: TextRange | null;
+}
+
+/** A statement starts at column 1 and runs until the next line that does; blank lines end nothing (comments are blanks by now). */
+export function splitStatements(folded: string): StatementRanges {
+  const starts: number[] = [];
+  for (const match of folded.matchAll(/(?<=^|[\n\r])[^\s]/g)) starts.push(match.index);
+  const trimmed = (start: number, end: number): TextRange => {
+    let last = end;
+    while (last > start && /\s/.test(folded[last - 1]!)) last--;
+    return { start, end: last };
+  };
+  const head = starts[0] ?? folded.length;
+  const first = folded.slice(0, head).search(/\S/);
+  return {
+    statements: starts.map((start, index) => trimmed(start, starts[index + 1] ?? folded.length)),
+    stray: first < 0 ? null : trimmed(first, head),
+  };
 }

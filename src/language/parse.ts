@@ -1,16 +1,16 @@
 /** Text → tree. Never throws: what cannot be read is left out of the tree and told. */
 
 import type { IToken } from 'chevrotain';
+import { foldCharacters } from './character-folding.js';
 import { type Diagnostic, diagnose, type Span } from './diagnostic.js';
-import { explain, meantWord, type Unread } from './faults.js';
-import { tokenize } from './lexer.js';
-import { Mender } from './mend.js';
-import { fold, type Range } from './normal.js';
-import { isName, readStatement, readsUpTo, startsTimeline } from './read.js';
-import type { Readings } from './readings.js';
+import { explainFailure, meantWord, type UnreadStatement } from './fault-explanation.js';
+import { FixTester } from './fault-fixes.js';
+import { splitStatements, tokenize } from './lexer.js';
+import type { ReadingCache } from './reading-cache.js';
+import type { TextRange } from './source.js';
 import { withoutMark } from './source.js';
-import { split } from './split.js';
-import { byWord } from './statements/index.js';
+import { isName, readStatement, readsUpTo, startsTimeline } from './statement-reader.js';
+import { byWord } from './statements/statement-table.js';
 import type { Statement, Tree } from './tree.js';
 
 /** A token for editors and the formatter; `kind` is its name in the grammar, words of the language stand in single quotes. */
@@ -31,12 +31,12 @@ export interface Parsed {
 export const MOST_BROKEN = 1000;
 
 /** Reads one text. Every offset counts the text after its byte-order mark. `readings`: what was read of the same file before. */
-export function parse(file: string, text: string, readings?: Readings): Parsed {
+export function parse(file: string, text: string, readings?: ReadingCache): Parsed {
   const source = { file, text: withoutMark(text) };
-  const folded = fold(source.text);
-  const { statements: pieces, stray } = split(folded.text);
-  const span = ({ start, end }: Range): Span => ({ file, start, end });
-  const mender = new Mender(source);
+  const folded = foldCharacters(source.text);
+  const { statements: pieces, stray } = splitStatements(folded.text);
+  const span = ({ start, end }: TextRange): Span => ({ file, start, end });
+  const mender = new FixTester(source);
   const diagnostics: Diagnostic[] = controls(folded.controls, source.text, span);
   const statements: Statement[] = [];
   const broken: Tree['broken'][number][] = [];
@@ -62,14 +62,14 @@ export function parse(file: string, text: string, readings?: Readings): Parsed {
     for (const token of own) tokens.push({ kind: token.tokenType.name, span: tokenSpan(file, token) });
     const reading = readStatement(own, source);
     if ('failure' in reading) {
-      const unread: Unread = {
+      const unread: UnreadStatement = {
         failure: reading.failure,
         tokens: own,
         piece,
         before: pieces[index - 1] ?? null,
         typed: source.text,
       };
-      diagnostics.push(explain(unread, mender));
+      diagnostics.push(explainFailure(unread, mender));
       broken.push({ ...begun(own), span: span(piece) });
     } else {
       statements.push(reading.statement);
@@ -97,7 +97,7 @@ export function begun(tokens: readonly IToken[]): { word: string; name: string |
   return { word, name: entry.defines && isName(second) ? second.image.normalize('NFC') : null };
 }
 
-function strayLines(stray: Range, mender: Mender): Diagnostic {
+function strayLines(stray: TextRange, mender: FixTester): Diagnostic {
   const { file, text } = mender.source;
   const lineStart = Math.max(text.lastIndexOf('\n', stray.start), text.lastIndexOf('\r', stray.start)) + 1;
   const blanks = { start: lineStart, end: stray.start };
@@ -110,7 +110,7 @@ function strayLines(stray: Range, mender: Mender): Diagnostic {
 }
 
 /** One error a line that holds characters of control, so that a file that is no text does not drown its reader. */
-function controls(found: readonly Range[], text: string, span: (range: Range) => Span): Diagnostic[] {
+function controls(found: readonly TextRange[], text: string, span: (range: TextRange) => Span): Diagnostic[] {
   const told: Diagnostic[] = [];
   let quietUntil = -1;
   for (const run of found) {

@@ -2,6 +2,12 @@
 
 import stringWidth from 'string-width';
 
+/** A part of one text: UTF-16 offsets after the byte-order mark, `start` included, `end` excluded. */
+export interface TextRange {
+  readonly start: number;
+  readonly end: number;
+}
+
 /** Start offsets of the lines of a text; a line ends at LF, CR LF or a lone CR. */
 export interface Lines {
   readonly text: string;
@@ -9,7 +15,7 @@ export interface Lines {
 }
 
 /** Both count from 1; the column counts UTF-16 units, as editors do. */
-export interface Place {
+export interface LineColumn {
   readonly line: number;
   readonly column: number;
 }
@@ -25,7 +31,7 @@ export function lines(text: string): Lines {
   return { text, starts };
 }
 
-export function placeAt({ text, starts }: Lines, offset: number): Place {
+export function placeAt({ text, starts }: Lines, offset: number): LineColumn {
   const bounded = Math.max(0, Math.min(offset, text.length));
   let low = 0;
   let high = starts.length - 1;
@@ -38,7 +44,7 @@ export function placeAt({ text, starts }: Lines, offset: number): Place {
 }
 
 /** The offset of a place; a place beyond the text or its line is moved to the nearest one inside. */
-export function offsetAt(source: Lines, place: Place): number {
+export function offsetAt(source: Lines, place: LineColumn): number {
   const line = Math.max(1, Math.min(place.line, source.starts.length));
   const start = source.starts[line - 1]!;
   return Math.max(start, Math.min(start + place.column - 1, start + lineText(source, line).length));
@@ -75,4 +81,9 @@ export function withoutTabs(text: string): string {
     (out, part) => `${out}${' '.repeat(displayWidth('\t', displayWidth(out)))}${part}`,
     first,
   );
+}
+
+/** A text as the language quotes it: quotes, backslashes and line breaks escaped. */
+export function quote(text: string): string {
+  return `"${text.replace(/[\\"]/g, '\\$&').replace(/\n/g, '\\n')}"`;
 }

@@ -1,10 +1,10 @@
 /** The part of the tree that says what the camera, the levels and the light do. See `tree.ts`. */
 
 import type { Span } from './diagnostic.js';
-import type { MoveKind } from './statements/moves.js';
+import type { MoveKind } from './statements/move-statements.js';
 import type { Length, Node, Numeral, Point, Position, Quote, Range, Word } from './tree.js';
 
-export type { MoveKind, MoveWord } from './statements/moves.js';
+export type { MoveKind, MoveWord } from './statements/move-statements.js';
 
 export type FieldSize = Node &
   (

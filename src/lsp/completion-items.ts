@@ -1,8 +1,8 @@
 /** What can be offered at a place: words, names, cuts, files. */
 
 import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscode-languageserver';
-import { partsOf } from '../language/assist.js';
-import { byWord } from '../language/statements/index.js';
+import { exampleParts } from '../language/grammar-queries.js';
+import { byWord } from '../language/statements/statement-table.js';
 import type { Item } from '../language/tree.js';
 import { statementPages } from '../reference/statement-pages.js';
 import type { NameKind } from './name-index.js';
@@ -57,7 +57,7 @@ export function statementWords(snippets: boolean): CompletionItem[] {
 
 function snippet(example: string): string {
   let stop = 0;
-  return partsOf(example)
+  return exampleParts(example)
     .map(({ text, fixed }) => {
       const plain = text.replace(/[\\$}]/g, '\\$&');
       return fixed ? plain : `\${${++stop}:${plain}}`;

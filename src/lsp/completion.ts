@@ -11,8 +11,8 @@ import {
 import { filesOf } from '../episode/file-patterns.js';
 import { readText } from '../episode/read-text.js';
 import { plainNumber } from '../episode/scan-statements.js';
-import { type Begun, begunAt, nextIn } from '../language/assist.js';
-import { timelineRule } from '../language/statements/index.js';
+import { nextTokens, type StatementAtCursor, statementAtCursor } from '../language/grammar-queries.js';
+import { timelineRule } from '../language/statements/statement-table.js';
 import { inFrames } from '../shot/time.js';
 import { CHARTS, headings, itemLabel, keyword, namesOffered, statementWords } from './completion-items.js';
 import { NameScope } from './name-scope.js';
@@ -39,7 +39,7 @@ export function completionsAt(
   if (/^[\p{L}\p{N}\p{M}_]*$/u.test(before)) {
     return list(analysis, lineStart, cursor, [...statementWords(snippets), ...headings(analysis)]);
   }
-  const begun = begunAt(typed, cursor);
+  const begun = statementAtCursor(typed, cursor);
   if (!begun) return NOTHING;
   if (begun.quoted !== null) return quoted(workspace, analysis, begun, cursor);
   const { entry, tokens, from } = begun;
@@ -50,7 +50,7 @@ export function completionsAt(
       ? toTheEnd(analysis, begun, cursor)
       : drawn
         ? drawings(analysis, begun, cursor)
-        : nextIn(entry, tokens).flatMap((next) => offered(workspace, analysis, next, tokens));
+        : nextTokens(entry, tokens).flatMap((next) => offered(workspace, analysis, next, tokens));
   return list(analysis, from, cursor, items);
 }
 
@@ -121,7 +121,7 @@ function lent(workspace: Workspace, analysis: Analysis, tokens: readonly IToken[
 }
 
 /** In a timeline or a phrase: phrases and words, marks behind `@`, charts inside `{`, and `..` where frames are missing. */
-function drawings(analysis: Analysis, begun: Begun, cursor: number): CompletionItem[] {
+function drawings(analysis: Analysis, begun: StatementAtCursor, cursor: number): CompletionItem[] {
   const { tokens, entry } = begun;
   const kinds = tokens.map(({ tokenType }) => tokenType.name);
   const items = kinds.indexOf(entry === timelineRule ? 'Colon' : 'Equals');
@@ -147,7 +147,7 @@ function drawings(analysis: Analysis, begun: Begun, cursor: number): CompletionI
 }
 
 /** `..` behind the last item of a timeline that is too short. */
-function toTheEnd(analysis: Analysis, { start }: Begun, cursor: number): CompletionItem[] {
+function toTheEnd(analysis: Analysis, { start }: StatementAtCursor, cursor: number): CompletionItem[] {
   const { compiled, text } = analysis;
   const statement = compiled?.tree?.statements.find(
     ({ kind, span }) => kind === 'timeline' && span.start === start,
@@ -182,7 +182,7 @@ function toTheEnd(analysis: Analysis, { start }: Begun, cursor: number): Complet
 function quoted(
   workspace: Workspace,
   analysis: Analysis,
-  { entry, quoted: open, tokens }: Begun,
+  { entry, quoted: open, tokens }: StatementAtCursor,
   cursor: number,
 ): CompletionList {
   const from = open! + 1;

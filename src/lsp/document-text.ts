@@ -2,15 +2,9 @@
 
 import type { Position, Range } from 'vscode-languageserver';
 import type { Edit } from '../language/diagnostic.js';
-import { type Lines, lines, withoutMark } from '../language/source.js';
+import { type Lines, lines, type TextRange, withoutMark } from '../language/source.js';
 
 export type Encoding = 'utf-16' | 'utf-8';
-
-/** A stretch of a text: offsets in UTF-16 units after a byte-order mark, as the whole program counts. */
-export interface TextRange {
-  readonly start: number;
-  readonly end: number;
-}
 
 export class DocumentText {
   /** Without a byte-order mark. */

@@ -3,7 +3,7 @@
 import { diffArrays } from 'diff';
 import type { TextEdit } from 'vscode-languageserver';
 import { format } from '../language/format/format.js';
-import type { TextRange } from './document-text.js';
+import type { TextRange } from '../language/source.js';
 import type { Analysis } from './workspace.js';
 
 /** `within`: only edits that touch it. */

@@ -2,7 +2,7 @@
 
 import type { Hover } from 'vscode-languageserver';
 import type { Span } from '../language/diagnostic.js';
-import { byWord } from '../language/statements/index.js';
+import { byWord } from '../language/statements/statement-table.js';
 import type { Position, Statement, Time, Tree } from '../language/tree.js';
 import { holdsWord, ruleOf, statementPages } from '../reference/statement-pages.js';
 import { FRAMES_A_FOOT } from '../shot/settings.js';

@@ -1,7 +1,7 @@
 /** Where the names of levels, fields, phrases and marks stand in a tree, and every time that is written in it. */
 
+import { foldCharacters } from '../language/character-folding.js';
 import type { Span } from '../language/diagnostic.js';
-import { fold } from '../language/normal.js';
 import type { Statement, Time, Tree, Word } from '../language/tree.js';
 
 export type NameKind = 'level' | 'field' | 'phrase' | 'mark';
@@ -120,7 +120,7 @@ function walk(node: object, visit: (node: object) => void): void {
 function beginning(span: Span, name: string, text: string): Span {
   if (text.startsWith(name, span.start)) return { ...span, end: span.start + name.length };
   for (let end = span.start + 1; end <= span.end; end++) {
-    if (fold(text.slice(span.start, end)).text.normalize('NFC') === name) return { ...span, end };
+    if (foldCharacters(text.slice(span.start, end)).text.normalize('NFC') === name) return { ...span, end };
   }
   return span;
 }

@@ -11,7 +11,7 @@ import {
 } from 'vscode-languageserver';
 import { tokenize } from '../language/lexer.js';
 import { parse } from '../language/parse.js';
-import { applied } from '../language/read.js';
+import { withEdits } from '../language/statement-reader.js';
 import { nameIndexOf, spanTouches } from './name-index.js';
 import { type NamePlace, NameScope, type NameUnderCursor } from './name-scope.js';
 import type { Analysis, Workspace } from './workspace.js';
@@ -146,7 +146,7 @@ function unharmed(
     const line = text.slice(0, hidden.span.start).split(/\r\n|\n|\r/).length;
     refuse(`Line ${line} of ${file} names \`${name}\` too and cannot be read; mend it first.`);
   }
-  const after = applied(
+  const after = withEdits(
     text,
     places.map(({ span }) => ({ start: span.start, end: span.end, text: wanted })),
   );

@@ -1,8 +1,8 @@
 /** Semantic tokens: what each piece of the text is, as the grammar and the names of the cut have it. */
 
 import { type SemanticTokens, SemanticTokensBuilder, type SemanticTokensLegend } from 'vscode-languageserver';
+import type { TextRange } from '../language/source.js';
 import type { Item, Statement } from '../language/tree.js';
-import type { TextRange } from './document-text.js';
 import type { NameKind } from './name-index.js';
 import type { Analysis } from './workspace.js';
 

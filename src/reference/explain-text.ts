@@ -1,7 +1,7 @@
 /** Pages for a terminal: wrapped lines, examples indented. */
 
 import stringWidth from 'string-width';
-import { wordsOf } from '../language/vocabulary.js';
+import { wordsOf } from '../language/grammar-queries.js';
 import { holdsWord, idleWords, ruleOf, type StatementPage, statementPages } from './statement-pages.js';
 import { PLACEHOLDERS, syntaxLine } from './syntax-line.js';
 

@@ -1,8 +1,8 @@
 /** The page of every statement, by its word; that of timelines is called `timeline`. */
 
 import type { Code } from '../language/catalogue/index.js';
-import { type StatementRule, statementTable } from '../language/statements/index.js';
-import { wordsOf } from '../language/vocabulary.js';
+import { wordsOf } from '../language/grammar-queries.js';
+import { type StatementRule, statementTable } from '../language/statements/statement-table.js';
 import { fieldPages, lightPages } from './pages/field-and-light-pages.js';
 import { levelPages, timelinePages } from './pages/level-pages.js';
 import { movePages } from './pages/move-pages.js';

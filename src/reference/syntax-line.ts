@@ -1,6 +1,6 @@
 /** The syntax of a statement on one line, out of the grammar: words and signs as typed, CAPITALS for what is filled in. */
 
-import { type Piece, productions } from '../language/productions.js';
+import { type Production, productions } from '../language/grammar-queries.js';
 
 /** What the CAPITALS stand for. */
 export const PLACEHOLDERS = {
@@ -94,7 +94,7 @@ export function syntaxLine(rule: string): SyntaxLine {
   return { line, places: [...new Set(names)].filter((name) => Object.hasOwn(PLACEHOLDERS, name)) };
 }
 
-function written(piece: Piece, rule: string): string {
+function written(piece: Production, rule: string): string {
   switch (piece.kind) {
     case 'literal':
       return BRACKETS.has(piece.text) ? `'${piece.text}'` : piece.text;

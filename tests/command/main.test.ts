@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { type Code, catalogue } from '../../src/language/catalogue/index.js';
+import { wordsOf } from '../../src/language/grammar-queries.js';
 import { aboutCode } from '../../src/language/message.js';
-import { byWord } from '../../src/language/statements/index.js';
-import { wordsOf } from '../../src/language/vocabulary.js';
+import { byWord } from '../../src/language/statements/statement-table.js';
 import { statementPages } from '../../src/reference/statement-pages.js';
 import { CUT, run, runOn } from './run.js';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { memoryHost } from '../../src/host/memory-host.js';
-import type { JsonReport } from '../../src/language/report/json.js';
+import type { JsonReport } from '../../src/language/report/json-report.js';
 import { run } from './run.js';
 import { situations } from './situations.js';
 

@@ -1,9 +1,9 @@
 /** Which scopes each kind of token of the program's lexer may have in an editor. */
 
 import type { Span } from '../../src/language/diagnostic.js';
+import { wordsOf } from '../../src/language/grammar-queries.js';
 import { parse, type Token } from '../../src/language/parse.js';
-import { byWord } from '../../src/language/statements/index.js';
-import { wordsOf } from '../../src/language/vocabulary.js';
+import { byWord } from '../../src/language/statements/statement-table.js';
 
 /** Those of names, and of names of charts where a brace stands before. */
 const NAMES = ['variable.other', 'entity.name', 'keyword.other.chart'];

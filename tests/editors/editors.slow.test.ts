@@ -5,9 +5,9 @@ import { chmodSync, cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeF
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { wordsOf } from '../../src/language/grammar-queries.js';
 import { parse } from '../../src/language/parse.js';
-import { byWord, statementTable } from '../../src/language/statements/index.js';
-import { wordsOf } from '../../src/language/vocabulary.js';
+import { byWord, statementTable } from '../../src/language/statements/statement-table.js';
 import { program } from '../bundle.js';
 
 const FOLDER = 'grammar/editors';

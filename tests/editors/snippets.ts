@@ -1,7 +1,7 @@
 /** Snippets for VS Code, one a statement: its example, with a stop at everything that the writer puts in its place. */
 
-import { partsOf } from '../../src/language/assist.js';
-import { statementTable } from '../../src/language/statements/index.js';
+import { exampleParts } from '../../src/language/grammar-queries.js';
+import { statementTable } from '../../src/language/statements/statement-table.js';
 
 export interface Snippet {
   readonly prefix: string;
@@ -13,7 +13,7 @@ export function snippets(): Record<string, Snippet> {
   return Object.fromEntries(
     statementTable.map(({ word, example }) => {
       let stop = 0;
-      const body = partsOf(example)
+      const body = exampleParts(example)
         .map(({ text, fixed }, index) => {
           const plain = text.replace(/[\\$}]/g, '\\$&');
           // A timeline begins with its level's name, and that is for the writer too.

@@ -7,8 +7,8 @@
  * as one.
  */
 
-import { type StatementRule, statementTable } from '../../src/language/statements/index.js';
-import { wordsOf } from '../../src/language/vocabulary.js';
+import { wordsOf } from '../../src/language/grammar-queries.js';
+import { type StatementRule, statementTable } from '../../src/language/statements/statement-table.js';
 import {
   ALONE,
   any,

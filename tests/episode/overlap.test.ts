@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { memoryHost } from '../../src/host/memory-host.js';
-import { applied } from '../../src/language/read.js';
+import { withEdits } from '../../src/language/statement-reader.js';
 import { run } from '../command/run.js';
 import { codes, compiled, compiledIn, cut, told } from './episode.js';
 
@@ -51,7 +51,7 @@ describe('a dissolve', () => {
     const files = row('overlap out 24', 'overlap in 0+12');
     const { '1.cut': one } = await compiled(files, '1.cut');
     const { fix } = one!.diagnostics.find(({ code }) => code === 'overlap-differs')!;
-    const mended = applied(
+    const mended = withEdits(
       files['1.cut'],
       fix!.edits.map(({ span, text }) => ({ ...span, text })),
     );
@@ -86,7 +86,7 @@ describe('a dissolve', () => {
     const files = { ...row('overlap out 1+0', ''), '2.cut': 'cut 2\ntime 2+0 # two\n\nA: 1..\n' };
     const { '2.cut': two } = await compiled(files, '2.cut');
     const { fix } = two!.diagnostics.find(({ code }) => code === 'overlap-missing')!;
-    const mended = applied(
+    const mended = withEdits(
       files['2.cut'],
       fix!.edits.map(({ span, text }) => ({ ...span, text })),
     );

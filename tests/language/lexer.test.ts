@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { newLexer, tokenize } from '../../src/language/lexer.js';
-import '../../src/language/statements/index.js';
+import '../../src/language/statements/statement-table.js';
 
 const kinds = (text: string): string =>
   tokenize(text, 0, text.length)

@@ -2,14 +2,14 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { foldCharacters } from '../../src/language/character-folding.js';
+import { Grammar } from '../../src/language/grammar.js';
+import { wordsOf } from '../../src/language/grammar-queries.js';
 import { messageOf } from '../../src/language/message.js';
-import { fold } from '../../src/language/normal.js';
 import { parse } from '../../src/language/parse.js';
-import { Grammar } from '../../src/language/parser.js';
-import { applied, readsUpTo } from '../../src/language/read.js';
-import { human } from '../../src/language/report/human.js';
-import { statementTable } from '../../src/language/statements/index.js';
-import { wordsOf } from '../../src/language/vocabulary.js';
+import { human } from '../../src/language/report/human-report.js';
+import { readsUpTo, withEdits } from '../../src/language/statement-reader.js';
+import { statementTable } from '../../src/language/statements/statement-table.js';
 
 const piece = fc.constantFrom(
   ...statementTable.flatMap(({ word, example }) => [`${word} `, example, `\n${example}\n`]),
@@ -113,7 +113,7 @@ describe('any text', () => {
     fc.assert(
       fc.property(made, (raw) => {
         const text = raw.replace(/^\ufeff/, '');
-        const folded = fold(text);
+        const folded = foldCharacters(text);
         const { tokens, diagnostics } = parse('this.cut', text);
         fc.pre(!diagnostics.some(({ code }) => code === 'indented-start'));
         const units = folded.text.split('');
@@ -137,7 +137,7 @@ describe('any text', () => {
         for (const { fix } of before) {
           if (!fix) continue;
           const edits = fix.edits.map((edit) => ({ ...edit.span, text: edit.text }));
-          const mended = applied(text, edits);
+          const mended = withEdits(text, edits);
           const after = parse('this.cut', mended).diagnostics;
           expect(after.length).toBeLessThanOrEqual(before.length);
           expect(mended).not.toBe(text);

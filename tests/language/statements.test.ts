@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { statementTable } from '../../src/language/statements/index.js';
-import { bare, readAll, readOne } from './read.js';
+import { statementTable } from '../../src/language/statements/statement-table.js';
+import { bare, readAll, readOne } from './read-text.js';
 
 describe('splitting', () => {
   test('a statement goes on over indented lines, blank lines and comments', () => {

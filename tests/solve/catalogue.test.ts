@@ -5,8 +5,8 @@
 
 import { describe, expect, test } from 'vitest';
 import type { Code } from '../../src/language/catalogue/index.js';
-import { statements } from '../../src/language/catalogue/statements.js';
-import { timelines } from '../../src/language/catalogue/timelines.js';
+import { statements } from '../../src/language/catalogue/statements-codes.js';
+import { timelines } from '../../src/language/catalogue/timelines-codes.js';
 import type { Fix } from '../../src/language/diagnostic.js';
 import { messageOf } from '../../src/language/message.js';
 import { compileText, said } from '../compile.js';

@@ -4,8 +4,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { celsEdits } from '../../src/language/cels-line.js';
 import { parse } from '../../src/language/parse.js';
-import { applied } from '../../src/language/read.js';
 import { displayWidth, lines } from '../../src/language/source.js';
+import { withEdits } from '../../src/language/statement-reader.js';
 import { pinsFor, unpinnable, unused } from '../../src/solve/pinning.js';
 import type { SolvedLevel, SolvedShot } from '../../src/solve/solved.js';
 import { compileText, said } from '../compile.js';
@@ -17,7 +17,7 @@ function pin(text: string): string {
   const { solved } = solveText(text);
   const added = new Map(pinsFor(solved).map(({ level, names }) => [level, names]));
   const edits = celsEdits(text, parse('this.cut', text).tree, added);
-  return applied(
+  return withEdits(
     text,
     edits.map((edit) => ({ ...edit.span, text: edit.text })),
   );

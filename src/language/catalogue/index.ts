@@ -1,15 +1,15 @@
 /** Every code that the program can report, in the order of the stages that report them. */
 
-import { type CameraMessages, camera } from './camera.js';
-import { type CutListMessages, cutList } from './cut-list.js';
+import { type CameraMessages, camera } from './camera-codes.js';
+import { type CutListMessages, cutList } from './cut-list-codes.js';
 import type { Entry } from './entry.js';
-import { type EpisodeMessages, episode } from './episode.js';
-import { type FileMessages, files } from './files.js';
-import { type HandoverMessages, handover } from './handover.js';
-import { type StatementMessages, statements } from './statements.js';
-import { type TimelineMessages, timelines } from './timelines.js';
-import { type TypingMessages, typing } from './typing.js';
-import { type WordMessages, words } from './words.js';
+import { type EpisodeMessages, episode } from './episode-codes.js';
+import { type FileMessages, files } from './files-codes.js';
+import { type HandoverMessages, handover } from './handover-codes.js';
+import { type StatementMessages, statements } from './statements-codes.js';
+import { type TimelineMessages, timelines } from './timelines-codes.js';
+import { type TypingMessages, typing } from './typing-codes.js';
+import { type WordMessages, words } from './words-codes.js';
 
 export type { Entry } from './entry.js';
 

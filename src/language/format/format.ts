@@ -2,9 +2,9 @@
 
 import { displayWidth, withoutMark } from '../source.js';
 import type { Item, Statement } from '../tree.js';
-import { type Speed, Timing } from './frames.js';
-import { headingWidth, type Line, linesOf } from './lines.js';
-import { type Piece, piecesOf } from './pieces.js';
+import { type FormatPiece, piecesOf } from './format-pieces.js';
+import { ItemTiming, type Speed } from './item-frames.js';
+import { headingWidth, type Line, linesOf } from './statement-lines.js';
 
 export interface Formatted {
   readonly text: string;
@@ -30,13 +30,13 @@ export function format(file: string, text: string, speed: Partial<Speed> = {}): 
     piece.kind === 'statement' ? [piece.statement] : [],
   );
   const phrases = new Set(statements.flatMap((one) => (one.kind === 'phrase' ? [one.name.text] : [])));
-  const pieces = read.map((piece): Piece => {
+  const pieces = read.map((piece): FormatPiece => {
     const doubtful = piece.kind === 'statement' && isDoubtful(piece.statement, phrases);
     return doubtful ? { kind: 'left', text: piece.typed } : piece;
   });
   // With a file that is used, nobody knows here whether the phrase stands there.
   const uses = statements.some(({ kind }) => kind === 'use');
-  const timing = new Timing(statements, { fps: 24, on: 2, ...speed });
+  const timing = new ItemTiming(statements, { fps: 24, on: 2, ...speed });
   const columns = itemColumns(pieces);
   const lines: (Line | 'left')[] = [];
   const kept = new Map<number, string>();
@@ -75,7 +75,7 @@ function isDoubtful(statement: Statement, phrases: ReadonlySet<string>): boolean
 }
 
 /** Where the items of timelines that stand line under line start, by the piece's index. */
-function itemColumns(pieces: readonly Piece[]): Map<number, number> {
+function itemColumns(pieces: readonly FormatPiece[]): Map<number, number> {
   const columns = new Map<number, number>();
   let block: { readonly index: number; readonly width: number }[] = [];
   const close = (): void => {

@@ -1,6 +1,6 @@
 /** Printers of diagnostics. */
 
-export { github } from './github.js';
-export { human } from './human.js';
-export { json } from './json.js';
-export { inOrder, type Sources } from './order.js';
+export { github } from './github-report.js';
+export { human } from './human-report.js';
+export { json } from './json-report.js';
+export { inOrder, type Sources } from './report-order.js';

@@ -1,6 +1,6 @@
 /** What stands on the card: the language on one page. */
 
-import { moveStatements } from '../../language/statements/moves.js';
+import { moveStatements } from '../../language/statements/move-statements.js';
 import { ruleOf, statementPages } from '../statement-pages.js';
 
 /** A timeline and what it prints over `ROWS` frames. */

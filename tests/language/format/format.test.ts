@@ -5,8 +5,8 @@ import { describe, expect, test } from 'vitest';
 import { format } from '../../../src/language/format/format.js';
 import { parse } from '../../../src/language/parse.js';
 import { displayWidth } from '../../../src/language/source.js';
-import { statementTable } from '../../../src/language/statements/index.js';
-import { bare } from '../read.js';
+import { statementTable } from '../../../src/language/statements/statement-table.js';
+import { bare } from '../read-text.js';
 
 const formatted = (text: string): string => format('this.cut', text).text;
 const line = (text: string): string => formatted(`${text}\n`).trimEnd();

@@ -1,7 +1,7 @@
 /** Edits that the checks of the camera offer, made and checked again. */
 
 import { describe, expect, test } from 'vitest';
-import { applied } from '../../../src/language/read.js';
+import { withEdits } from '../../../src/language/statement-reader.js';
 import { compileText } from '../../compile.js';
 
 /** The text after the edit that a message offers, or null. */
@@ -10,7 +10,7 @@ function mended(text: string, code: string, files: Record<string, string> = {}):
   expect(found).toHaveLength(1);
   const { fix } = found[0]!;
   if (!fix) return null;
-  return applied(
+  return withEdits(
     text,
     fix.edits.map(({ span, text: by }) => ({ ...span, text: by })),
   );

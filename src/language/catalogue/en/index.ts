@@ -1,17 +1,17 @@
 /** The English texts. */
 
 import type { Language } from '../texts.js';
-import { camera } from './camera.js';
-import { cutList } from './cut-list.js';
-import { episode } from './episode.js';
-import { files } from './files.js';
+import { camera } from './camera-texts.js';
+import { cutList } from './cut-list-texts.js';
+import { episode } from './episode-texts.js';
+import { files } from './files-texts.js';
 import { fixes } from './fixes.js';
-import { handover } from './handover.js';
+import { handover } from './handover-texts.js';
 import { notes } from './notes.js';
-import { statements } from './statements.js';
-import { timelines } from './timelines.js';
-import { typing } from './typing.js';
-import { words } from './words.js';
+import { statements } from './statements-texts.js';
+import { timelines } from './timelines-texts.js';
+import { typing } from './typing-texts.js';
+import { words } from './words-texts.js';
 
 export const en: Language = {
   codes: {

@@ -1,0 +1,247 @@
+/** What to say of a statement that could not be read, in the words of the trade, and what could be tried to mend it. */
+
+import type { IToken, TokenType } from 'chevrotain';
+import type { Message, Messages } from './catalogue/index.js';
+import type { Misplaced, Wanted } from './catalogue/terms.js';
+import { type Diagnostic, diagnose, type Note } from './diagnostic.js';
+import type { FixCandidate, FixTester } from './fault-fixes.js';
+import { insertFix, placeOf, replaceFix, type StatementFault, typedAt } from './fault-fixes.js';
+import { wordsOf } from './grammar-queries.js';
+import { slip } from './slip-faults.js';
+import type { TextRange } from './source.js';
+import { DEEPEST, type ReadingFailure } from './statement-reader.js';
+import { byWord, type StatementRule, timelineRule } from './statements/statement-table.js';
+import { nearest } from './suggest.js';
+import { faultyToken } from './token-faults.js';
+import {
+  Bounce,
+  Close,
+  Colon,
+  Comma,
+  DotDot,
+  Greater,
+  Open,
+  OpenBrace,
+  Plus,
+  Seconds,
+  SizeText,
+  Star,
+  Text,
+  UnclosedText,
+  Word,
+} from './tokens.js';
+
+/** All that is known of a statement that could not be read. */
+export interface UnreadStatement {
+  readonly failure: ReadingFailure;
+  readonly tokens: readonly IToken[];
+  readonly piece: TextRange;
+  /** The statement before it, if any. */
+  readonly before: TextRange | null;
+  /** The text as typed. */
+  readonly typed: string;
+}
+
+/** Turns a failure into its one diagnostic. */
+export function explainFailure(unread: UnreadStatement, mender: FixTester): Diagnostic {
+  const fault = faultOf(unread, mender);
+  const chosen = mender.choose(fault.candidates, fault.within ?? unread.piece, fault.place);
+  const notes = fault.note ? [fault.note] : [];
+  const span = { file: mender.source.file, ...fault.place };
+  const { code, parameters } = chosen && fault.mended ? fault.mended : fault.message;
+  return diagnose(code, span, parameters, { notes, fix: mender.fix(chosen) });
+}
+
+function faultOf(unread: UnreadStatement, mender: FixTester): StatementFault {
+  const { failure, tokens, typed } = unread;
+  switch (failure.reason) {
+    case 'first-word':
+      return firstWord(unread);
+    case 'unknown-word':
+      return unknownWord(unread, mender);
+    case 'too-deep':
+      return {
+        message: { code: 'nested-too-deep', parameters: { most: DEEPEST } },
+        place: placeOf(tokens[failure.at]!),
+        candidates: [],
+      };
+    case 'misfit': {
+      const token = tokens[failure.at];
+      const broken = tokens.find(({ tokenType }) => tokenType === UnclosedText);
+      if (broken) return unclosedText(broken, token === broken, typed);
+      const special = token && faultyToken(tokens, failure.at, typed);
+      if (special) return special;
+      if (!token) return tooShort(unread);
+      return slip(unread, token, mender) ?? general(unread, token);
+    }
+  }
+}
+
+function firstWord({ tokens, before, piece, typed }: UnreadStatement): StatementFault {
+  const token = tokens[0]!;
+  const candidates = before ? [insertFix(piece.start, '    ', { action: 'indent-line' })] : [];
+  const within = before ? { start: before.start, end: piece.end } : piece;
+  const special = faultyToken(tokens, 0, typed);
+  return {
+    message: { code: 'statement-start', parameters: { found: typedAt(token, typed) } },
+    place: special?.place ?? placeOf(token),
+    candidates,
+    within,
+  };
+}
+
+/** The word that was probably meant by an unknown first word. */
+export function meantWord(image: string): string | undefined {
+  return nearest(image, byWord.keys());
+}
+
+function unknownWord({ tokens, piece, typed }: UnreadStatement, mender: FixTester): StatementFault {
+  const token = tokens[0]!;
+  const place = placeOf(token);
+  const found = typedAt(token, typed);
+  const meant = meantWord(token.image);
+  const words = meant ? [replaceFix(place, meant, { action: 'write', written: meant })] : [];
+  const reads = (candidates: readonly FixCandidate[]): boolean =>
+    mender.choose(candidates, piece, { start: 0, end: 0 }) !== undefined;
+  const titled = tokens[1]?.tokenType === Text;
+  const colon = [insertFix(placeOf(titled ? tokens[1]! : token).end, ':', { action: 'add-colon' })];
+  if (!reads(words) && tokens.length > 1 && reads(colon)) {
+    return {
+      message: { code: 'missing-colon', parameters: { found } },
+      place,
+      candidates: colon,
+    };
+  }
+  if (!meant) {
+    return {
+      message: { code: 'unknown-word', parameters: { found, guess: null } },
+      place,
+      candidates: [],
+      note: { note: 'timeline-colon', example: timelineRule.example },
+    };
+  }
+  return {
+    message: { code: 'unknown-word', parameters: { found, guess: meant } },
+    place,
+    candidates: words,
+    note: writtenSo(byWord.get(meant)!),
+  };
+}
+
+function unclosedText(token: IToken, first: boolean, typed: string): StatementFault {
+  const { start, end } = placeOf(token);
+  const text = typed.slice(start, end).trimEnd();
+  const closing = new Map([
+    ['「', '」'],
+    ['｢', '｣'],
+    ['“', '”'],
+  ]).get(text[0]!);
+  const place = { start, end: start + text.length };
+  const close = insertFix(place.end, closing ?? text[0]!, { action: 'close-text' });
+  return {
+    message: { code: 'unclosed-text', parameters: { variant: first ? 'text' : 'statement' } },
+    place,
+    candidates: first ? [close] : [],
+  };
+}
+
+/** Whether one of these could have stood where the statement stopped to fit. */
+function isWanted({ wanted }: ReadingFailure, ...terms: readonly Wanted[]): boolean {
+  return wanted.some((one) => terms.includes(one));
+}
+
+function writtenSo({ example }: StatementRule): Note {
+  return { note: 'written-so', example };
+}
+
+function tooShort({ failure, tokens, typed }: UnreadStatement): StatementFault {
+  const entry = failure.entry!;
+  const end = placeOf(tokens.at(-1)!).end;
+  const open = unclosedGroup(tokens);
+  if (open && isWanted(failure, '`)`', 'drawing-or-group-end')) {
+    return {
+      message: { code: 'unclosed-group', parameters: {} },
+      place: placeOf(open),
+      candidates: [insertFix(end, ')', { action: 'close-group' })],
+    };
+  }
+  const last = typedAt(tokens.at(-1)!, typed);
+  return {
+    message: { code: 'stops-short', parameters: { statement: entry.word, wanted: failure.wanted, last } },
+    place: { start: end, end },
+    candidates: isWanted(failure, '`}`', 'chart-end') ? [insertFix(end, '}', { action: 'close-chart' })] : [],
+    note: writtenSo(entry),
+  };
+}
+
+function unclosedGroup(tokens: readonly IToken[]): IToken | undefined {
+  const open: IToken[] = [];
+  for (const token of tokens) {
+    if (token.tokenType === Open) open.push(token);
+    else if (token.tokenType === Close) open.pop();
+  }
+  return open[0];
+}
+
+/** Tokens that have a place in a timeline, but not here. */
+const OUT_OF_PLACE = new Map<TokenType, Misplaced>([
+  [Colon, 'length'],
+  [Star, 'repeat'],
+  [Bounce, 'bounce'],
+  [OpenBrace, 'chart'],
+  [DotDot, 'open'],
+  [Greater, 'arrow'],
+  [Plus, 'offset'],
+  [Comma, 'comma'],
+  [Close, 'group-end'],
+  [Seconds, 'seconds'],
+]);
+
+function general({ failure, tokens, typed }: UnreadStatement, token: IToken): StatementFault {
+  const entry = failure.entry!;
+  const { wanted } = failure;
+  const place = placeOf(token);
+  const found = typedAt(token, typed);
+  const drawings = entry === timelineRule || entry.word === 'phrase';
+  const anyDrawing =
+    drawings && (wanted.length === 0 || isWanted(failure, 'drawing', 'drawings', 'drawing-or-group-end'));
+  const candidates: FixCandidate[] = [];
+  let mended: Message | undefined;
+  const words = wordsOf(entry);
+  for (const near of [token, tokens[failure.at - 1]]) {
+    const meant = near?.tokenType === Word ? nearest(near.image, words) : undefined;
+    if (!meant) continue;
+    candidates.push(replaceFix(placeOf(near!), meant, { action: 'write', written: meant }));
+    mended ??= {
+      code: 'does-not-fit',
+      parameters: { variant: 'word-meant', found: typedAt(near!, typed), guess: meant },
+    };
+  }
+  if (isWanted(failure, '`=`', 'phrase-equals')) {
+    const colon = token.tokenType === Colon;
+    candidates.push(
+      colon
+        ? replaceFix(place, ' =', { action: 'write', written: '=' })
+        : insertFix(place.start, '= ', { action: 'add-equals' }),
+    );
+  }
+  if (token.tokenType === Comma) candidates.push(replaceFix(place, ' ', { action: 'blank-instead' }));
+  if (token.tokenType === Close) candidates.push(replaceFix(place, '', { action: 'leave-out' }));
+  if (anyDrawing && token.tokenType === Seconds)
+    candidates.push(insertFix(place.start, ':', { action: 'write-as-length' }));
+  if (anyDrawing && token.tokenType === SizeText) {
+    candidates.push(replaceFix(place, token.image.replace('x', ' x '), { action: 'blanks-around-x' }));
+  }
+  let why: Misplaced | undefined;
+  if (anyDrawing) why = OUT_OF_PLACE.get(token.tokenType);
+  else if (token.tokenType === Comma && wanted.length === 0) why = 'comma-between-names';
+  const parameters = (): Messages['does-not-fit'] => {
+    if (why) return { variant: 'misplaced', found, why };
+    if (anyDrawing) return { variant: 'not-shown', found };
+    if (wanted.length === 0) return { variant: 'too-much', found, statement: entry.word };
+    return { variant: 'wanted', found, wanted };
+  };
+  const message: Message = { code: 'does-not-fit', parameters: parameters() };
+  const note = why ? {} : { note: writtenSo(entry) };
+  return { message, place, ...(mended ? { mended } : {}), candidates, ...note };
+}

@@ -1,0 +1,89 @@
+/** Diagnostics for programs. */
+
+import type { Diagnostic, Span } from '../diagnostic.js';
+import { actionOf, messageOf, noteOf } from '../message.js';
+import { type Lines, lines, placeAt, withoutMark } from '../source.js';
+import { type LeftOut, limited, type Sources, tableOf } from './report-order.js';
+
+/**
+ * One JSON document, version 1. Fields may be added to it; none will change its meaning or go without a new version.
+ *
+ *     { "version": 1,
+ *       "diagnostics": [
+ *         { "code": "spaced-number", "severity": "error" | "warning" | "hint", "message": "…",
+ *           "place": PLACE,
+ *           "notes": [ { "message": "…", "place": PLACE | null } ],
+ *           "fix": null | { "title": "…", "edits": [ { "place": PLACE, "text": "…" } ] } } ],
+ *       "leftOut": [ { "file": "…", "severity": "error", "count": 57 } ] }
+ *
+ *     PLACE = { "file": "…", "start": POINT | null, "end": POINT | null }
+ *     POINT = { "offset": 0, "line": 1, "column": 1 }
+ *
+ * An offset counts UTF-16 units from 0 after the byte-order mark; lines and columns count from 1, columns in UTF-16 units; `end`
+ * is the first place after. Both points are null where the text of the file is not known (a missing file). An edit replaces
+ * what stands at its place by its text. Sorted by file and place; at most a hundred of a severity a file, the others are
+ * counted in `leftOut`.
+ */
+export interface JsonReport {
+  readonly version: 1;
+  readonly diagnostics: readonly {
+    readonly code: string;
+    readonly severity: string;
+    readonly message: string;
+    readonly place: JsonPlace;
+    readonly notes: readonly { readonly message: string; readonly place: JsonPlace | null }[];
+    readonly fix: {
+      readonly title: string;
+      readonly edits: readonly { readonly place: JsonPlace; readonly text: string }[];
+    } | null;
+  }[];
+  readonly leftOut: readonly LeftOut[];
+}
+
+export interface JsonPoint {
+  readonly offset: number;
+  readonly line: number;
+  readonly column: number;
+}
+
+export interface JsonPlace {
+  readonly file: string;
+  readonly start: JsonPoint | null;
+  readonly end: JsonPoint | null;
+}
+
+/** The report as data; `json` is its text. */
+export function jsonReport(diagnostics: readonly Diagnostic[], sources: Sources): JsonReport {
+  const table = tableOf(sources, (text) => lines(withoutMark(text)));
+  const point = (source: Lines | undefined, offset: number): JsonPoint | null =>
+    source ? { offset, ...placeAt(source, offset) } : null;
+  const place = ({ file, start, end }: Span): JsonPlace => {
+    const source = table(file);
+    return { file, start: point(source, start), end: point(source, end) };
+  };
+  const { shown, leftOut } = limited(diagnostics, sources);
+  return {
+    version: 1,
+    diagnostics: shown.map(({ code, severity, parameters, span, notes, fix }) => ({
+      code,
+      severity,
+      message: messageOf({ code, parameters }, 'en'),
+      place: place(span),
+      notes: notes.map((note) => ({
+        message: noteOf(note, 'en'),
+        place: note.span ? place(note.span) : null,
+      })),
+      fix: fix
+        ? {
+            title: actionOf(fix, 'en'),
+            edits: fix.edits.map((edit) => ({ place: place(edit.span), text: edit.text })),
+          }
+        : null,
+    })),
+    leftOut,
+  };
+}
+
+export function json(diagnostics: readonly Diagnostic[], sources: Sources): string {
+  return `${JSON.stringify(jsonReport(diagnostics, sources), null, 2)}\n`;
+}

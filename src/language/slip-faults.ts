@@ -1,0 +1,122 @@
+/** Slips of the hand that make a statement unreadable in a way that shows what was meant. */
+
+import type { IToken } from 'chevrotain';
+import type { UnreadStatement } from './fault-explanation.js';
+import type { FixTester } from './fault-fixes.js';
+import { insertFix, placeOf, replaceFix, type StatementFault, typedAt } from './fault-fixes.js';
+import type { TextRange } from './source.js';
+import { isName, startsTimeline } from './statement-reader.js';
+import { byWord, timelineRule } from './statements/statement-table.js';
+import { Colon } from './tokens.js';
+
+/** The slip that was made, or null. `token`: the first that does not fit. */
+export function slip(unread: UnreadStatement, token: IToken, mender: FixTester): StatementFault | null {
+  return (
+    indented(unread, token, mender) ??
+    withoutQuotes(unread, token, mender) ??
+    withColon(unread, mender) ??
+    ofLevel(unread, token, mender)
+  );
+}
+
+/** A statement that was indented by mistake, and so was taken for more of the one above. */
+function indented(
+  { failure, tokens, piece, typed }: UnreadStatement,
+  token: IToken,
+  mender: FixTester,
+): StatementFault | null {
+  // `B: 1..` on a line of its own is read as a phrase of that length, and fails only behind it.
+  const started = tokens.findLastIndex(
+    (_, i) =>
+      i > 0 && i < failure.at && startsTimeline(tokens, i) && marginOf(tokens[i]!, piece, typed) !== null,
+  );
+  const word =
+    isName(token) && (byWord.has(token.image) || startsTimeline(tokens, failure.at))
+      ? token
+      : tokens[started];
+  const margin = word && marginOf(word, piece, typed);
+  if (!margin) return null;
+  const candidates = [replaceFix(margin, '', { action: 'to-left-edge' })];
+  if (!mender.choose(candidates, piece, placeOf(token))) return null;
+  return {
+    message: {
+      code: 'indented-statement',
+      parameters: { variant: 'unread', found: typedAt(word, typed), statement: failure.entry!.word },
+    },
+    place: placeOf(word),
+    candidates,
+  };
+}
+
+/** The blanks before a token that begins an indented line. */
+function marginOf({ startOffset: end }: IToken, piece: TextRange, typed: string): TextRange | null {
+  const blanks = /[\r\n]([^\S\r\n]+)$/.exec(typed.slice(piece.start, end))?.[1];
+  return blanks === undefined ? null : { start: end - blanks.length, end };
+}
+
+/** `truck A 100%@1 > …`: of a level, where only the word `level` is missing. */
+function ofLevel(
+  { failure, tokens, piece, typed }: UnreadStatement,
+  token: IToken,
+  mender: FixTester,
+): StatementFault | null {
+  const { entry } = failure;
+  const name = tokens[1];
+  if ((entry?.word !== 'truck' && entry?.word !== 'turn') || !isName(name)) return null;
+  const candidates = [
+    insertFix(placeOf(name).start, 'level ', { action: 'write', written: `${entry.word} level` }),
+  ];
+  if (!mender.choose(candidates, piece, { start: 0, end: 0 })) return null;
+  return {
+    message: {
+      code: 'does-not-fit',
+      parameters: { variant: 'level-meant', found: typedAt(token, typed), statement: entry.word },
+    },
+    place: placeOf(token),
+    candidates,
+  };
+}
+
+function withoutQuotes(
+  { failure, tokens, piece, typed }: UnreadStatement,
+  token: IToken,
+  mender: FixTester,
+): StatementFault | null {
+  const wanted = failure.wanted.some((one) => one === 'text' || one === 'quoted-words');
+  if (!wanted && failure.entry !== byWord.get('cut')) return null;
+  const line = typed.slice(token.startOffset, piece.end).search(/[\r\n]/);
+  const whole = { start: token.startOffset, end: line < 0 ? piece.end : token.startOffset + line };
+  const last = tokens.findLast(({ startOffset }) => startOffset < whole.end)!;
+  whole.end = placeOf(last).end;
+  const candidates = [placeOf(token), whole].map((place) =>
+    replaceFix(place, `"${typed.slice(place.start, place.end).replace(/["\\]/g, '\\$&')}"`, {
+      action: 'quote-text',
+    }),
+  );
+  if (!mender.choose(candidates, piece, placeOf(token))) return null;
+  return {
+    message: { code: 'missing-quotes', parameters: { found: typedAt(token, typed) } },
+    place: placeOf(token),
+    candidates,
+  };
+}
+
+/** `time: 5+0`: a word of the language with a colon is taken for a level. */
+function withColon(
+  { failure, tokens, piece, typed }: UnreadStatement,
+  mender: FixTester,
+): StatementFault | null {
+  const [word, colon] = tokens;
+  if (failure.entry !== timelineRule || !byWord.has(word!.image) || colon?.tokenType !== Colon) return null;
+  const candidates = [replaceFix(placeOf(colon), '', { action: 'leave-colon-out' })];
+  const place = placeOf(colon);
+  if (!mender.choose(candidates, piece, { start: 0, end: 0 })) return null;
+  return {
+    message: {
+      code: 'does-not-fit',
+      parameters: { variant: 'word-with-colon', word: typedAt(word!, typed) },
+    },
+    place,
+    candidates,
+  };
+}

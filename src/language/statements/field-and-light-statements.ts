@@ -1,0 +1,201 @@
+/** What the camera sees when it stands still; light, exposure and the joins to the neighbouring cuts. */
+
+import type { IToken } from 'chevrotain';
+import { tokenMatcher } from 'chevrotain';
+import type { ParsingDsl } from '../parsing-dsl.js';
+import { millimetres, type SharedRules } from '../shared-rules.js';
+import {
+  ChartPart,
+  ChartStep,
+  Comma,
+  DotDot,
+  FieldNumber,
+  FieldPart,
+  Greater,
+  Length,
+  Name,
+  Percent,
+  word,
+} from '../tokens.js';
+import type { FieldPlace, FieldSize, Turned } from '../tree-camera.js';
+import { moveRules, SENSES } from './move-rules.js';
+import { type StatementRule, statement } from './statement-rule.js';
+
+const IN = word('in');
+const OUT = word('out');
+const WHITE = word('white');
+
+function wayRule(dsl: ParsingDsl, named: string) {
+  return dsl.RULE(named, (): 'in' | 'out' => {
+    const token = dsl.OR({
+      DEF: [{ ALT: () => dsl.CONSUME(IN) }, { ALT: () => dsl.CONSUME(OUT) }],
+      ERR_MSG: 'in-or-out',
+    });
+    return dsl.ACTION(() => (token.image === 'in' ? 'in' : 'out'));
+  });
+}
+
+export const lightStatements: readonly StatementRule[] = [
+  statement('fade', 'fade in 1..24', (dsl, { range }) => {
+    const way = wayRule(dsl, 'fadeWay');
+    return () => {
+      const which = dsl.SUBRULE(way);
+      const early = dsl.OPTION({
+        GATE: () => dsl.LA(2).tokenType !== DotDot,
+        DEF: () => dsl.place(dsl.CONSUME(WHITE)),
+      });
+      const frames = dsl.SUBRULE1(range);
+      const late = dsl.OPTION1(() => dsl.place(dsl.CONSUME1(WHITE)));
+      return { kind: 'fade', way: which, white: early ?? late ?? null, range: frames };
+    };
+  }),
+
+  statement('expose', 'expose B 0%>100% 1..24', (dsl, shared) => {
+    const { list, percent } = moveRules(dsl, shared);
+    return () => {
+      const levels = dsl.SUBRULE(list);
+      const from = dsl.SUBRULE1(percent);
+      const to =
+        dsl.OPTION(() => {
+          dsl.CONSUME(Greater);
+          return dsl.SUBRULE2(percent);
+        }) ?? null;
+      return { kind: 'expose', levels, from, to, range: dsl.SUBRULE3(shared.range) };
+    };
+  }),
+
+  statement('glow', 'glow C 1+1..2+0', (dsl, shared) => {
+    const { list } = moveRules(dsl, shared);
+    return () => ({ kind: 'glow', levels: dsl.SUBRULE(list), range: dsl.SUBRULE1(shared.range) });
+  }),
+
+  statement('effect', 'effect "heat haze" A,B 1..5+0', (dsl, shared) => {
+    const { list } = moveRules(dsl, shared);
+    /** A name here is a level where another name or a number follows; else it is a mark that begins the range. */
+    const levelsFollow = (): boolean => {
+      const next = dsl.LA(2);
+      return next.tokenType === Comma || tokenMatcher(next, Name) || /^\d/.test(next.image);
+    };
+    return () => ({
+      kind: 'effect',
+      text: dsl.SUBRULE(shared.text),
+      levels: dsl.OPTION({ GATE: levelsFollow, DEF: () => dsl.SUBRULE1(list) }) ?? [],
+      range: dsl.SUBRULE2(shared.range),
+    });
+  }),
+
+  statement('overlap', 'overlap out 24', (dsl, { length }) => {
+    const way = wayRule(dsl, 'overlapWay');
+    return () => ({ kind: 'overlap', way: dsl.SUBRULE(way), length: dsl.SUBRULE1(length) });
+  }),
+];
+
+// ---- What the camera sees when it stands still
+
+const FULL = word('full');
+const AT = word('at');
+
+function sizeRule(dsl: ParsingDsl) {
+  const chart = (token: IToken): FieldSize => ({
+    span: dsl.place(token),
+    form: 'chart',
+    fields: Number.parseFloat(token.image),
+  });
+  return dsl.RULE('fieldSize', () =>
+    dsl.OR<FieldSize>({
+      DEF: [
+        { ALT: (): FieldSize => ({ span: dsl.place(dsl.CONSUME(FULL)), form: 'full' }) },
+        {
+          ALT: (): FieldSize => {
+            const token = dsl.CONSUME(Percent);
+            return { span: dsl.place(token), form: 'percent', percent: Number.parseFloat(token.image) };
+          },
+        },
+        { ALT: () => chart(dsl.CONSUME(FieldNumber)) },
+        { ALT: () => chart(dsl.CONSUME(FieldPart)) },
+        {
+          ALT: (): FieldSize => {
+            const token = dsl.CONSUME(Length);
+            return { span: dsl.place(token), form: 'mm', widthMm: millimetres(token.image) };
+          },
+        },
+      ],
+      ERR_MSG: 'field-size',
+    }),
+  );
+}
+
+function placeRule(dsl: ParsingDsl, { point }: SharedRules) {
+  return dsl.RULE('fieldPlace', () =>
+    dsl.OR<FieldPlace>({
+      DEF: [
+        {
+          ALT: (): FieldPlace => {
+            const first = dsl.LA(1);
+            let north = 0;
+            let east = 0;
+            dsl.AT_LEAST_ONE({
+              DEF: () => {
+                const token = dsl.OR1<IToken>([
+                  { ALT: () => dsl.CONSUME(ChartStep) },
+                  { ALT: () => dsl.CONSUME(ChartPart) },
+                ]);
+                dsl.ACTION(() => {
+                  const steps = Number.parseFloat(token.image);
+                  if (token.image.endsWith('N')) north += steps;
+                  else if (token.image.endsWith('S')) north -= steps;
+                  else if (token.image.endsWith('E')) east += steps;
+                  else east -= steps;
+                });
+              },
+            });
+            return { span: dsl.since(first), form: 'chart', north, east };
+          },
+        },
+        {
+          ALT: (): FieldPlace => {
+            const { span, xMm, yMm } = dsl.SUBRULE(point);
+            return { span, form: 'mm', xMm, yMm };
+          },
+        },
+      ],
+      ERR_MSG: 'field-place',
+    }),
+  );
+}
+
+export const fieldStatements: readonly StatementRule[] = [
+  statement(
+    'field',
+    'field B 60% at 40,-12 cw 5',
+    (dsl, shared) => {
+      const { degrees } = moveRules(dsl, shared);
+      const size = sizeRule(dsl);
+      const place = placeRule(dsl, shared);
+      const turned = dsl.RULE('turned', (): Turned => {
+        const token = dsl.OR([{ ALT: () => dsl.CONSUME(SENSES.CW) }, { ALT: () => dsl.CONSUME(SENSES.CCW) }]);
+        const angle = dsl.SUBRULE(degrees);
+        return dsl.ACTION(
+          (): Turned => ({
+            span: dsl.since(token),
+            sense: token.image === 'cw' ? 'cw' : 'ccw',
+            degrees: angle.value,
+          }),
+        );
+      });
+      return () => ({
+        kind: 'field',
+        name: dsl.SUBRULE(shared.name),
+        size: dsl.SUBRULE1(size),
+        place:
+          dsl.OPTION(() => {
+            dsl.CONSUME(AT);
+            return dsl.SUBRULE2(place);
+          }) ?? null,
+        turned: dsl.OPTION1(() => dsl.SUBRULE3(turned)) ?? null,
+      });
+    },
+    { defines: true },
+  ),
+  statement('fix', 'fix A', (dsl, { name }) => () => ({ kind: 'fix', field: dsl.SUBRULE(name) })),
+];

@@ -1,0 +1,279 @@
+/** What all moves share: places on a frame, legs, how a leg is spread, options, lists of levels. */
+
+import type { IToken } from 'chevrotain';
+import { diagnose } from '../diagnostic.js';
+import type { ParsingDsl, Rule } from '../parsing-dsl.js';
+import { millimetres, type SharedRules } from '../shared-rules.js';
+import { At, Comma, Decimal, Degrees, Greater, Integer, Length, Percent, Star, word } from '../tokens.js';
+import type { Numeral, Point, Position, Word } from '../tree.js';
+import type { LegEnd, MoveOptions, SpacingNode, Stop } from '../tree-camera.js';
+
+const EASE = word('ease');
+const CURVE = word('curve');
+const STEPS = word('steps');
+const FAIR = word('fair');
+const ON = word('on');
+const TICKS = word('ticks');
+const LOG = word('log');
+const CARRY = word('carry');
+const ABOUT = word('about');
+const CW = word('cw');
+const CCW = word('ccw');
+const LOOP = word('loop');
+const SIDEWAYS = word('sideways');
+
+export const SENSES = { CW, CCW };
+
+/** What stands behind a leg or a range. */
+export interface Tail {
+  readonly spacing: readonly SpacingNode[];
+  readonly options: MoveOptions;
+}
+
+export interface Legs<P> {
+  readonly from: Stop<P>;
+  readonly legs: readonly LegEnd<P>[];
+  readonly options: MoveOptions;
+}
+
+export interface MoveRules {
+  /** Names with commas between. */
+  readonly list: Rule<Word[]>;
+  /** `3mm` or `3`, in mm. */
+  readonly measure: Rule<Numeral>;
+  /** `85%`: the number before the sign. */
+  readonly percent: Rule<Numeral>;
+  readonly degrees: Rule<Numeral>;
+  readonly moment: Rule<Position>;
+  readonly tail: Rule<Tail>;
+}
+
+const NONE: MoveOptions = {
+  on: null,
+  ticks: null,
+  log: null,
+  carry: [],
+  about: null,
+  sense: null,
+  loop: null,
+  sideways: null,
+};
+
+/** Options of one statement, gathered from behind all its legs; what was said twice is reported. */
+function merged(dsl: ParsingDsl, first: MoveOptions, then: MoveOptions): MoveOptions {
+  const all: Record<string, unknown> = { ...first };
+  for (const [key, value] of Object.entries(then)) {
+    const empty = value === null || (Array.isArray(value) && value.length === 0);
+    if (empty) continue;
+    const before = all[key];
+    if (before === null || (Array.isArray(before) && before.length === 0)) all[key] = value;
+    else {
+      const place = Array.isArray(value) ? value[0].span : value.span ? value.span : value;
+      dsl.report(diagnose('part-twice', place, { part: key, of: 'move' }));
+    }
+  }
+  return all as unknown as MoveOptions;
+}
+
+const made = new WeakMap<ParsingDsl, MoveRules>();
+
+/** The rules are added to a grammar once, by whichever statement asks first. */
+export function moveRules(dsl: ParsingDsl, shared: SharedRules): MoveRules {
+  const known = made.get(dsl);
+  if (known) return known;
+  const { name, whole, signed, point, position } = shared;
+
+  const list = dsl.RULE('list', () => {
+    const found: Word[] = [dsl.SUBRULE(name)];
+    dsl.MANY(() => {
+      dsl.CONSUME(Comma);
+      found.push(dsl.SUBRULE1(name));
+    });
+    return found;
+  });
+
+  const measure = dsl.RULE('measure', (): Numeral => {
+    const token = dsl.OR({
+      DEF: [
+        { ALT: () => dsl.CONSUME(Length) },
+        { ALT: () => dsl.CONSUME(Integer) },
+        { ALT: () => dsl.CONSUME(Decimal) },
+      ],
+      ERR_MSG: 'short-length',
+    });
+    return { span: dsl.place(token), value: millimetres(token.image) };
+  });
+
+  const percent = dsl.RULE('percent', (): Numeral => {
+    const token = dsl.CONSUME(Percent);
+    return { span: dsl.place(token), value: Number.parseFloat(token.image) };
+  });
+
+  const degrees = dsl.RULE('degrees', (): Numeral => {
+    const token = dsl.OR({
+      DEF: [
+        { ALT: () => dsl.CONSUME(Integer) },
+        { ALT: () => dsl.CONSUME(Decimal) },
+        { ALT: () => dsl.CONSUME(Degrees) },
+      ],
+      ERR_MSG: 'angle',
+    });
+    return { span: dsl.place(token), value: Number.parseFloat(token.image) };
+  });
+
+  const moment = dsl.RULE('moment', () => {
+    dsl.CONSUME(At, { ERR_MSG: 'on-frame' });
+    return dsl.SUBRULE(position);
+  });
+
+  const step = dsl.RULE('step', () => {
+    const mm = dsl.SUBRULE(measure);
+    const times = dsl.OPTION(() => {
+      dsl.CONSUME(Star);
+      return dsl.SUBRULE(whole);
+    });
+    return { mm, times: times?.value ?? 1 };
+  });
+
+  const ease = dsl.RULE('ease', (): SpacingNode => {
+    const token = dsl.CONSUME(EASE);
+    const leave = dsl.SUBRULE(whole);
+    const arrive = dsl.OPTION(() => dsl.SUBRULE1(whole)) ?? leave;
+    return { span: dsl.since(token), form: 'ease', leave, arrive };
+  });
+
+  const curve = dsl.RULE('curve', (): SpacingNode => {
+    const token = dsl.CONSUME(CURVE);
+    const values = [
+      dsl.SUBRULE(signed),
+      dsl.SUBRULE1(signed),
+      dsl.SUBRULE2(signed),
+      dsl.SUBRULE3(signed),
+    ] as const;
+    return { span: dsl.since(token), form: 'curve', values };
+  });
+
+  const steps = dsl.RULE('steps', (): SpacingNode => {
+    const token = dsl.CONSUME(STEPS);
+    const found: { mm: Numeral; times: number }[] = [];
+    dsl.AT_LEAST_ONE({
+      DEF: () => void found.push(dsl.SUBRULE(step)),
+      ERR_MSG: 'steps',
+    });
+    return { span: dsl.since(token), form: 'steps', steps: found };
+  });
+
+  const fair = dsl.RULE('fair', (): SpacingNode => {
+    const token = dsl.CONSUME(FAIR);
+    const mark = dsl.SUBRULE(name);
+    const at = dsl.SUBRULE(moment);
+    const share = dsl.SUBRULE(percent);
+    return { span: dsl.since(token), form: 'fair', mark, at, share };
+  });
+
+  const spacing = dsl.RULE('spacing', () =>
+    dsl.OR<SpacingNode>([
+      { ALT: () => dsl.SUBRULE(ease) },
+      { ALT: () => dsl.SUBRULE(curve) },
+      { ALT: () => dsl.SUBRULE(steps) },
+      { ALT: () => dsl.SUBRULE(fair) },
+    ]),
+  );
+
+  const flag = (kind: typeof TICKS, key: 'ticks' | 'log' | 'sideways') => ({
+    ALT: (): MoveOptions => ({ ...NONE, [key]: dsl.place(dsl.CONSUME(kind)) }),
+  });
+  const turning = (kind: typeof CW, sense: 'cw' | 'ccw') => ({
+    ALT: (): MoveOptions => ({ ...NONE, sense: { span: dsl.place(dsl.CONSUME(kind)), sense } }),
+  });
+  const option = dsl.RULE('moveOption', () =>
+    dsl.OR<MoveOptions>([
+      {
+        ALT: () => {
+          dsl.CONSUME(ON);
+          return { ...NONE, on: dsl.SUBRULE(whole) };
+        },
+      },
+      flag(TICKS, 'ticks'),
+      flag(LOG, 'log'),
+      flag(SIDEWAYS, 'sideways'),
+      turning(CW, 'cw'),
+      turning(CCW, 'ccw'),
+      {
+        ALT: () => {
+          dsl.CONSUME(CARRY);
+          return { ...NONE, carry: dsl.SUBRULE(list) };
+        },
+      },
+      {
+        ALT: () => {
+          dsl.CONSUME(ABOUT);
+          return { ...NONE, about: dsl.SUBRULE(point) };
+        },
+      },
+      {
+        ALT: () => {
+          dsl.CONSUME(LOOP);
+          return { ...NONE, loop: dsl.SUBRULE(measure) };
+        },
+      },
+    ]),
+  );
+
+  const tail = dsl.RULE('tail', (): Tail => {
+    const found: SpacingNode[] = [];
+    let options = NONE;
+    dsl.MANY(() =>
+      dsl.OR1([
+        { ALT: () => void found.push(dsl.SUBRULE(spacing)) },
+        {
+          ALT: () => {
+            const one = dsl.SUBRULE(option);
+            dsl.ACTION(() => {
+              options = merged(dsl, options, one);
+            });
+          },
+        },
+      ]),
+    );
+    return { spacing: found, options };
+  });
+
+  const rules: MoveRules = { list, measure, percent, degrees, moment, tail };
+  made.set(dsl, rules);
+  return rules;
+}
+
+/** A rule for `A@1 > B@48 ease 6 12 > C@96 …`, whatever stands on the frames. */
+export function legsOf<P extends { readonly span: Point['span'] }>(
+  dsl: ParsingDsl,
+  shared: SharedRules,
+  named: string,
+  value: Rule<P>,
+): Rule<Legs<P>> {
+  const { moment, tail } = moveRules(dsl, shared);
+  const stop = dsl.RULE(`${named}Stop`, (): Stop<P> => {
+    const first: IToken = dsl.LA(1);
+    const what = dsl.SUBRULE(value);
+    const at = dsl.SUBRULE(moment);
+    return { span: dsl.since(first), value: what, at };
+  });
+  return dsl.RULE(`${named}Legs`, (): Legs<P> => {
+    const from = dsl.SUBRULE(stop);
+    const legs: LegEnd<P>[] = [];
+    let options = NONE;
+    dsl.AT_LEAST_ONE({
+      DEF: () => {
+        dsl.CONSUME(Greater);
+        const to = dsl.SUBRULE1(stop);
+        const behind = dsl.SUBRULE(tail);
+        dsl.ACTION(() => {
+          legs.push({ to, spacing: behind.spacing });
+          options = merged(dsl, options, behind.options);
+        });
+      },
+      ERR_MSG: 'leg-arrow',
+    });
+    return { from, legs, options };
+  });
+}

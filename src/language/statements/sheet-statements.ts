@@ -1,0 +1,96 @@
+/** What a cut is, how long it lasts and the names of its moments; words on the sheet: dialogue, sound, notes, memos, who and which. */
+
+import type { ParsingDsl } from '../parsing-dsl.js';
+import type { SharedRules } from '../shared-rules.js';
+import { At, word } from '../tokens.js';
+import type { Quote, Said, StatementOf, Word } from '../tree.js';
+import { type StatementRule, statement } from './statement-rule.js';
+
+const OFF = word('off');
+const MONO = word('mono');
+
+/** Pieces of text, any of them tied to a row: `"Wait" @1+14 "for" @1+20 "me!"`. */
+function said(dsl: ParsingDsl, { position, text }: SharedRules): Said[] {
+  const words: Said[] = [];
+  dsl.AT_LEAST_ONE({
+    DEF: () => {
+      const at = dsl.OPTION4(() => {
+        dsl.CONSUME4(At);
+        return dsl.SUBRULE3(position);
+      });
+      const quote = dsl.SUBRULE3(text);
+      words.push({ ...quote, at: at ?? null });
+    },
+    ERR_MSG: 'quoted-words',
+  });
+  return words;
+}
+
+/** `3`, `3B`, `"3 of 5"`. */
+function labelOrText(dsl: ParsingDsl, { label, text }: SharedRules): Word | Quote {
+  return dsl.OR<Word | Quote>({
+    DEF: [{ ALT: () => dsl.SUBRULE(label) }, { ALT: () => dsl.SUBRULE(text) }],
+    ERR_MSG: 'scene-number',
+  });
+}
+
+export const sheetStatements: readonly StatementRule[] = [
+  statement('voice', 'voice "Nao" 1+6..2+20 "Wait for me!"', (dsl, shared) => {
+    const manner = dsl.RULE('manner', (): StatementOf<'voice'>['manner'] => {
+      const token = dsl.OR([{ ALT: () => dsl.CONSUME(OFF) }, { ALT: () => dsl.CONSUME(MONO) }]);
+      return token.tokenType === OFF ? 'off' : 'mono';
+    });
+    return () => ({
+      kind: 'voice',
+      speaker: dsl.SUBRULE(shared.text),
+      manner: dsl.OPTION(() => dsl.SUBRULE(manner)) ?? 'on',
+      range: dsl.SUBRULE(shared.range),
+      words: said(dsl, shared),
+    });
+  }),
+  statement('sound', 'sound 3+1..3+8 "door slams"', (dsl, shared) => () => ({
+    kind: 'sound',
+    range: dsl.SUBRULE(shared.range),
+    words: said(dsl, shared),
+  })),
+  statement('music', 'music 1+1..5+0 "theme, softly"', (dsl, shared) => () => ({
+    kind: 'music',
+    range: dsl.SUBRULE(shared.range),
+    words: said(dsl, shared),
+  })),
+  statement('note', 'note 2+12 "glance at the door"', (dsl, { position, text }) => () => ({
+    kind: 'note',
+    position: dsl.SUBRULE(position),
+    text: dsl.SUBRULE(text),
+  })),
+  statement('memo', 'memo "Wind from screen left throughout."', (dsl, { text }) => () => ({
+    kind: 'memo',
+    text: dsl.SUBRULE(text),
+  })),
+  statement('scene', 'scene 3', (dsl, shared) => () => ({ kind: 'scene', value: labelOrText(dsl, shared) })),
+  statement('take', 'take 2', (dsl, shared) => () => ({ kind: 'take', value: labelOrText(dsl, shared) })),
+  statement('artist', 'artist "M. Arai"', (dsl, { text }) => () => ({
+    kind: 'artist',
+    name: dsl.SUBRULE(text),
+  })),
+];
+
+// ---- What a cut is, how long it lasts, and the names of its moments
+
+export const timeStatements: readonly StatementRule[] = [
+  statement('cut', 'cut 12 "Rooftop, dusk"', (dsl, { label, text }) => () => ({
+    kind: 'cut',
+    number: dsl.SUBRULE(label),
+    title: dsl.OPTION(() => dsl.SUBRULE(text)) ?? null,
+  })),
+  statement('time', 'time 5+0', (dsl, { length }) => () => ({ kind: 'time', time: dsl.SUBRULE(length) })),
+  statement('fps', 'fps 24', (dsl, { whole }) => () => ({ kind: 'fps', value: dsl.SUBRULE(whole) })),
+  statement('on', 'on 3', (dsl, { whole }) => () => ({ kind: 'on', value: dsl.SUBRULE(whole) })),
+  statement(
+    'mark',
+    'mark hit 2+6',
+    (dsl, { name, position }) =>
+      () => ({ kind: 'mark', name: dsl.SUBRULE(name), position: dsl.SUBRULE(position) }),
+    { defines: true },
+  ),
+];

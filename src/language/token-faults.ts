@@ -1,0 +1,197 @@
+/** Faults of single tokens: numbers with something glued on, dots too many, blanks inside a time, characters of no use. */
+
+import type { IToken, TokenType } from 'chevrotain';
+import type { Message, Messages } from './catalogue/index.js';
+import type { FixCandidate } from './fault-fixes.js';
+import { insertFix, placeOf, replaceFix, type StatementFault, typedAt } from './fault-fixes.js';
+import { tokenize } from './lexer.js';
+import type { TextRange } from './source.js';
+import { nearest } from './suggest.js';
+import {
+  Degrees,
+  Dots,
+  Feet,
+  Glued,
+  Integer,
+  Length,
+  Percent,
+  Rate,
+  Seconds,
+  SizeText,
+  Unknown,
+} from './tokens.js';
+
+const UNITS = ['mm', 'cm', 'in', 'deg'];
+
+/** What characters that look like signs of the language were probably meant as. */
+const LOOKALIKES = new Map([
+  ['[', '('],
+  [']', ')'],
+  ['〔', '('],
+  ['〕', ')'],
+  ['〜', '..'],
+  ['～', '..'],
+  ['~', '..'],
+  ['…', '..'],
+  ['‥', '..'],
+  ['→', '>'],
+  ['✕', 'x'],
+  ['✖', 'x'],
+  ['╳', 'x'],
+  ['☓', 'x'],
+  ['‐', '-'],
+  ['‑', '-'],
+  ['‒', '-'],
+  ['―', '-'],
+  ['─', '-'],
+  ['′', "'"],
+  ['‘', "'"],
+]);
+
+/** The fault of the token at `at`, if the token itself is what is wrong. */
+export function faultyToken(tokens: readonly IToken[], at: number, typed: string): StatementFault | null {
+  const token = tokens[at]!;
+  switch (token.tokenType) {
+    case Glued:
+      return glued(token, tokens[at + 1], typed);
+    case Dots:
+      return dots(placeOf(token), '..');
+    case Unknown:
+      return spaced(tokens, at) ?? unknown(tokens, at, typed);
+    default:
+      return spaced(tokens, at);
+  }
+}
+
+function dots(place: TextRange, instead: string): StatementFault {
+  return {
+    message: { code: 'stray-dot', parameters: { variant: 'too-many' } },
+    place,
+    candidates: [replaceFix(place, instead, { action: 'write-two-dots' })],
+  };
+}
+
+const UNITED = new Map<TokenType, Messages['spaced-number']['parts']>([
+  [Seconds, 'seconds'],
+  [Feet, 'feet'],
+  ...[SizeText, Rate, Length, Degrees, Percent].map((kind) => [kind, 'unit'] as const),
+]);
+
+/** `5 + 0` as the sheet prints it, `8 '04`, `560 x 200 mm`: one number once the blanks are gone. */
+function spaced(tokens: readonly IToken[], at: number): StatementFault | null {
+  for (const first of [at - 1, at]) {
+    for (let last = Math.min(first + 3, tokens.length - 1); first >= 0 && last > first; last--) {
+      const images = tokens.slice(first, last + 1).map(({ image }) => image);
+      if (/\d \d/.test(images.join(' '))) continue;
+      const joined = images.join('');
+      const whole = tokenize(joined, 0, joined.length);
+      const parts = whole.length === 1 ? UNITED.get(whole[0]!.tokenType) : undefined;
+      if (parts) return together(tokens[first]!, tokens[last]!, joined, parts);
+    }
+  }
+  return null;
+}
+
+function together(
+  first: IToken,
+  last: IToken,
+  joined: string,
+  parts: Messages['spaced-number']['parts'],
+): StatementFault {
+  const place = { start: first.startOffset, end: placeOf(last).end };
+  return {
+    message: { code: 'spaced-number', parameters: { parts, joined } },
+    place,
+    candidates: [replaceFix(place, joined, { action: 'leave-blanks-out' })],
+  };
+}
+
+function glued(token: IToken, next: IToken | undefined, typed: string): StatementFault {
+  const { image } = token;
+  const place = placeOf(token);
+  if (image.startsWith('x')) {
+    return {
+      message: { code: 'times-sign', parameters: { times: image.slice(1) } },
+      place,
+      candidates: [replaceFix(place, `*${image.slice(1)}`, { action: 'write-star' })],
+    };
+  }
+  if (/\d{10}/.test(image)) {
+    return {
+      message: { code: 'number-too-large', parameters: { found: typedAt(token, typed) } },
+      place,
+      candidates: [],
+    };
+  }
+  if (/^\d+'$/.test(image)) {
+    if (next?.tokenType === Integer) return together(token, next, `${image}${next.image}`, 'feet');
+    return {
+      message: { code: 'glued-number', parameters: { variant: 'feet-alone', found: typedAt(token, typed) } },
+      place,
+      candidates: [replaceFix(place, `${image}00`, { action: 'add-no-frames' })],
+    };
+  }
+  if (image.startsWith('.')) {
+    return {
+      message: { code: 'stray-dot', parameters: { variant: 'leading', number: `0${image}` } },
+      place,
+      candidates: [replaceFix(place, `0${image}`, { action: 'write-nought' })],
+    };
+  }
+  if (/\.{3}/.test(image)) return dots(place, image.replace(/\.{3,}/g, '..'));
+  return {
+    message: { code: 'glued-number', parameters: { variant: 'glued', found: typedAt(token, typed) } },
+    place,
+    candidates: ungluing(image, place),
+  };
+}
+
+function ungluing(image: string, place: TextRange): FixCandidate[] {
+  const [, number = '', rest = ''] = /^(.*\d)(\D*)$/su.exec(image) ?? [];
+  const unit = nearest(rest, UNITS);
+  const found: FixCandidate[] = [];
+  if (unit) found.push(replaceFix(place, number + unit, { action: 'write-plain', written: number + unit }));
+  if (/^\p{L}{2,}/u.test(rest))
+    found.push(insertFix(place.start + number.length, ' ', { action: 'blank-between' }));
+  if (rest !== rest.toLowerCase())
+    found.push(replaceFix(place, image.toLowerCase(), { action: 'write-small' }));
+  return found;
+}
+
+function unknown(tokens: readonly IToken[], at: number, typed: string): StatementFault {
+  const token = tokens[at]!;
+  const place = placeOf(token);
+  if (token.image === '.') {
+    return {
+      message: { code: 'stray-dot', parameters: { variant: 'single' } },
+      place,
+      candidates: [
+        replaceFix(place, '..', { action: 'write-two-dots' }),
+        replaceFix(place, '', { action: 'leave-out' }),
+      ],
+    };
+  }
+  const alike = (one: IToken): string | undefined =>
+    LOOKALIKES.get(typed.slice(one.startOffset, one.endOffset! + 1));
+  const meant = alike(token);
+  const candidates: FixCandidate[] = [replaceFix(place, '', { action: 'leave-out' })];
+  if (meant) {
+    // `[1--2]` is mended as a whole: one bracket alone would only move the fault.
+    const edits = tokens.flatMap((one) => {
+      const text = one.tokenType === Unknown ? alike(one) : undefined;
+      return text ? [{ ...placeOf(one), text }] : [];
+    });
+    candidates.unshift({ action: 'write-each', written: edits.map(({ text }) => text), edits });
+  }
+  const found = typedAt(token, typed);
+  const message = (guess: string | null): Message => ({
+    code: 'unknown-character',
+    parameters: { found, guess },
+  });
+  return {
+    message: message(null),
+    ...(meant ? { mended: message(meant) } : {}),
+    place,
+    candidates,
+  };
+}

@@ -1,0 +1,103 @@
+import { describe, expect, test } from 'vitest';
+import { type Diagnostic, diagnose } from '../../../src/language/diagnostic.js';
+import { human } from '../../../src/language/report/human-report.js';
+import { displayWidth } from '../../../src/language/source.js';
+import { FILE, plain, read } from './read-report.js';
+
+describe('for people', () => {
+  test('place, sentence, line, carets and what to try', () => {
+    expect(plain('cut 12\ntime 5 + 0  # short\n')).toBe(
+      [
+        'c012.cut:2:6: error[spaced-number]: Seconds and frames are written with no blanks between: 5+0.',
+        '    time 5 + 0  # short',
+        '         ^^^^^',
+        '    try: leave the blanks out',
+        '         time 5+0  # short',
+        '',
+      ].join('\n'),
+    );
+  });
+
+  test('of an empty line there is nothing to show', () => {
+    expect(plain('cut 12 "Rooftop\n').split('\n').length).toBeGreaterThan(2);
+    const span = { file: FILE, start: 0, end: 0 };
+    const empty = diagnose('cut-missing', span, 'Which cut is it?');
+    expect(human([empty], new Map([[FILE, '\ntime 1+0\n']]), { colour: false })).toMatch(
+      /^c012\.cut:1:1: error\[cut-missing\]: .*\n$/,
+    );
+  });
+
+  /** Which columns of the printed line the carets stand under. */
+  function underlined(text: string): string {
+    const [, line = '', carets = ''] = plain(text).split('\n');
+    const [from, to] = [carets.indexOf('^'), carets.lastIndexOf('^') + 1];
+    let at = 0;
+    let under = '';
+    for (const character of line) {
+      if (at >= from && at < to) under += character;
+      at += displayWidth(character);
+    }
+    return under;
+  }
+
+  test.each([
+    ['A: 1--2 60%', '60%'],
+    ['A「ナオ」：１ーー２　60%', '60%'],
+    ['A:\t1\t60%\t2', '60%'],
+    ['A "か\u3099":\t６０％', '６０％'],
+    [`A: ${'1-'.repeat(200)} 60% ${'-2'.repeat(200)}`, '60%'],
+    [`A "${'雨'.repeat(90)}": 60% ${'-2'.repeat(200)}`, '60%'],
+    [`A "${'雨'.repeat(91)}\t": 60%`, '60%'],
+  ])('carets stand under the fault: %s', (text, expected) => {
+    expect(underlined(text)).toBe(expected);
+  });
+
+  test('at the end of a line one caret stands behind it', () => {
+    const [, line, carets] = plain('time').split('\n');
+    expect(line).toBe('    time');
+    expect(carets).toBe('        ^');
+  });
+
+  test('no line is longer than a hundred columns and its indent', () => {
+    for (const text of [
+      `A: ${'1-'.repeat(300)} ?`,
+      `A: "${'雨'.repeat(300)}"`,
+      `memo ${'ア'.repeat(150)} ?`,
+    ]) {
+      for (const line of plain(text).split('\n').slice(1))
+        expect(displayWidth(line)).toBeLessThanOrEqual(104);
+    }
+  });
+
+  test('characters of control are not printed', () => {
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
+    expect(plain('memo "a\u0007\u001b[31mb"')).not.toMatch(/[\u0000-\u0009\u000b-\u001f]/);
+  });
+
+  test('colour only when asked for', () => {
+    const { all, sources } = read('tmie 5');
+    expect(human(all, sources, { colour: false })).not.toContain('\u001b');
+    expect(human(all, sources, { colour: true })).toContain('\u001b[');
+  });
+
+  test('a file without text is named alone', () => {
+    const missing: Diagnostic = {
+      code: 'unknown-word',
+      severity: 'warning',
+      span: { file: 'gone.cut', start: 0, end: 0 },
+      parameters: { found: 'gone', guess: null },
+      notes: [{ note: 'stands-here', span: { file: FILE, start: 4, end: 5 } }],
+    };
+    expect(human([missing], new Map([[FILE, 'cut 1\n']]), { colour: false })).toBe(
+      'gone.cut: warning[unknown-word]: `gone` is no word of the language.\n    note: c012.cut:1:5: it stands here\n',
+    );
+  });
+
+  test('columns count the text after a byte-order mark', () => {
+    expect(plain('\ufefftime 5 + 0')).toContain('c012.cut:1:6:');
+  });
+
+  test('nothing to say is nothing printed', () => {
+    expect(plain('cut 1')).toBe('');
+  });
+});
