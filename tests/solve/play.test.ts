@@ -1,0 +1,88 @@
+import { describe, expect, test } from 'vitest';
+import { playPlaced } from '../../src/solve/play.js';
+import { bindText } from '../shot/bind.js';
+
+/** The first item of a timeline, laid from frame `start` on for `frames`, on a sheet of so many rows. */
+function played(text: string, frames: number, { start = 1, rows = 1000 } = {}) {
+  const { shot } = bindText(`cut 1\ntime 100+0\nA: ${text}\n`);
+  const [item] = shot!.levels.find(({ name }) => name === 'A')!.timeline!.items;
+  if (!item || item.kind === 'at') throw new Error('nothing to play');
+  return playPlaced({ item, start, frames }, rows);
+}
+
+/** `1*2 2*3'`: what is seen for how many frames; `'`: again, in a cycle. */
+const seen = (text: string, frames: number, place = {}): string =>
+  played(text, frames, place)
+    .units.map(
+      ({ leaf, frames, again }) =>
+        `${leaf.kind === 'key' ? leaf.name : leaf.kind}*${frames}${again ? "'" : ''}`,
+    )
+    .join(' ');
+
+describe('what is seen', () => {
+  test.each([
+    ['1:2', 2, '1*2'],
+    ['(1:2 2:3)*2', 10, "1*2 2*3 1*2' 2*3'"],
+    ['(1:2 2:3):7', 7, "1*2 2*3 1*2'"],
+    ['(1:1 2:2 3:3)<>*2', 16, "1*1 2*2 3*3 2*2 1*1' 2*2' 3*3' 2*2'"],
+    ['(1:2 2:3)..', 12, "1*2 2*3 1*2' 2*3' 1*2'"],
+    ['((1:1 2:1)*2 3:1)*2', 10, "1*1 2*1 1*1' 2*1' 3*1 1*1' 2*1' 1*1' 2*1' 3*1'"],
+  ])('%s for %d frames', (text, frames, wanted) => {
+    expect(seen(text, frames)).toBe(wanted);
+  });
+
+  test('is cut where there are fewer frames', () => {
+    expect(seen('(1:2 2:3)*2', 3)).toBe('1*2 2*1');
+    expect(seen('(1:2 2:3)*2', 0)).toBe('');
+  });
+
+  test('is held where there are more: its last drawing', () => {
+    expect(seen('1:2', 5)).toBe('1*5');
+    expect(seen('(1:2 2:3)*2', 14)).toBe("1*2 2*3 1*2' 2*7'");
+  });
+
+  test('ends with the sheet', () => {
+    expect(seen('(1:2 2:3)..', 12, { start: 7, rows: 9 })).toBe('1*2 2*1');
+    expect(seen('1:2', 5, { start: 10, rows: 9 })).toBe('');
+  });
+});
+
+describe('a cycle', () => {
+  const cycles = (text: string, frames: number, place = {}) => played(text, frames, place).cycles;
+
+  test('is told with its frames, its pass and how often it is played', () => {
+    expect(cycles('(1:2 2:3)*2', 10)).toMatchObject([
+      { firstFrame: 1, lastFrame: 10, passFrames: 5, times: 2, bounce: false, depth: 0 },
+    ]);
+  });
+
+  test('starts where it is laid', () => {
+    expect(cycles('(1:2 2:3)*2', 10, { start: 25 })).toMatchObject([{ firstFrame: 25, lastFrame: 34 }]);
+  });
+
+  test('that runs on has no number of passes', () => {
+    expect(cycles('(1:2 2:3)..', 12)).toMatchObject([{ lastFrame: 12, times: null }]);
+  });
+
+  test('that is cut short has the passes that are begun', () => {
+    expect(cycles('(1:2 2:3)*4', 12)).toMatchObject([{ lastFrame: 12, times: 3 }]);
+  });
+
+  test('of one pass is none', () => {
+    expect(cycles('(1:2 2:3)', 5)).toEqual([]);
+  });
+
+  test('in a cycle is told each time, one deeper', () => {
+    expect(
+      cycles('((1:1 2:1)*2 3:1)*2', 10).map(({ firstFrame, lastFrame, depth }) => [
+        firstFrame,
+        lastFrame,
+        depth,
+      ]),
+    ).toEqual([
+      [1, 10, 0],
+      [1, 4, 1],
+      [6, 9, 1],
+    ]);
+  });
+});
