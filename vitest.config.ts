@@ -45,8 +45,6 @@ export default defineConfig({
     unstubEnvs: true,
     // One more than it would take by itself on the two cores that CI has.
     maxWorkers: 2,
-    // Transformed sources are kept from run to run; not where nothing is run twice.
-    experimental: { fsModuleCache: !process.env.CI },
     testTimeout: 120_000,
     hookTimeout: 120_000,
     reporters: ['default', count],
