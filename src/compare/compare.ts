@@ -9,7 +9,7 @@ import { fieldChanges } from './fields.js';
 import { headChanges, memoChanges } from './heads.js';
 import { compareLevels } from './levels.js';
 import { lightChanges } from './light.js';
-import { moveChanges } from './moves.js';
+import { moveChanges } from './move-changes.js';
 import { noteChanges, speechChanges } from './speech.js';
 
 export type { Change } from './change.js';

@@ -7,7 +7,7 @@ import { figure } from '../words/number.js';
 import { match } from './align.js';
 import type { CameraChange, Change, LightManner, LightSeen, MannerValue } from './change.js';
 import { near } from './fields.js';
-import { within } from './moves.js';
+import { within } from './move-changes.js';
 
 const levelsOf = (light: Light): readonly string[] => ('levels' in light ? light.levels : []);
 

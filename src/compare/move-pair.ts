@@ -6,7 +6,7 @@ import type { Move, Spacing } from '../shot/camera.js';
 import type { SolvedMove } from '../solve/camera/solved.js';
 import type { CameraChange, MannerValue, MoveSeen, Speed } from './change.js';
 import { near } from './fields.js';
-import { placesOf, round, rowsOf, seenMove } from './move-names.js';
+import { placesOf, round, rowsOf, seenMove } from './seen-move.js';
 
 /** What the other moves and names of a cut say of one. */
 export interface Known {

@@ -2,10 +2,10 @@
 
 import type { CameraStatement } from '../../language/tree-camera.js';
 import type { Binder } from '../binding.js';
+import { moveBinders } from './bind-moves.js';
 import type { CameraNode } from './draft.js';
 import { fieldBinders } from './fields.js';
 import { lightBinders } from './light.js';
-import { moveBinders } from './moves.js';
 
 export const cameraBinders: { readonly [K in CameraStatement['kind']]: Binder<CameraNode<K>> } = {
   ...fieldBinders,

@@ -4,7 +4,7 @@ import { diagnose, type Report } from '../../../language/diagnostic.js';
 import { endOf, goingAlong, movesOf, rowsOf, startOf } from '../../../shot/camera/move-facts.js';
 import type { Move, MoveOf } from '../../../shot/camera.js';
 import type { CameraContext } from '../context.js';
-import { sway } from '../shake.js';
+import { sway } from '../swing-moves.js';
 import { SAME_MM } from '../tracks.js';
 import { millimetres } from '../words.js';
 

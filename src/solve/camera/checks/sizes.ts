@@ -3,7 +3,7 @@
 import { diagnose, type Fix, type Report } from '../../../language/diagnostic.js';
 import { kindOf, movesOf } from '../../../shot/camera/move-facts.js';
 import type { Move, MoveOf } from '../../../shot/camera.js';
-import { sameWidth } from '../field.js';
+import { sameWidth } from '../field-moves.js';
 import type { Path, Sample } from '../path.js';
 import { millimetres } from '../words.js';
 

@@ -6,7 +6,7 @@ import type { Move } from '../../../shot/camera.js';
 import { moveTitles } from '../../../words/en/moves-en.js';
 import { plural } from '../../../words/number.js';
 import type { CameraContext } from '../context.js';
-import { drivenBy } from '../moves.js';
+import { drivenBy } from '../drive-move.js';
 
 /** `moves`: in the order of their starts. A move takes frames start+1 … end. */
 export function checkTiming(moves: readonly Move[], context: CameraContext, report: Report): void {

@@ -4,7 +4,7 @@ import { diagnose } from '../../language/diagnostic.js';
 import { startOf } from '../../shot/camera/move-facts.js';
 import type { KindsWith } from '../../shot/camera/move-kinds.js';
 import type { MoveOf, Place } from '../../shot/camera.js';
-import { centre } from './field.js';
+import { centre } from './field-moves.js';
 import { clockwise, turnOf, type Vector } from './matrix.js';
 import { type Driver, type Path, pathOf, type Sample } from './path.js';
 import { between } from './spacing.js';

@@ -6,8 +6,8 @@ import type { Frames } from '../shot/shot.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { match } from './align.js';
 import type { CameraChange, Change } from './change.js';
-import { placesOf, rowsOf, seenMove } from './move-names.js';
 import { MovePair } from './move-pair.js';
+import { placesOf, rowsOf, seenMove } from './seen-move.js';
 
 /** `fields`, `levels`: what those of the old version are called now. */
 export function moveChanges(

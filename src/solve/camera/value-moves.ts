@@ -7,7 +7,7 @@
 import { diagnose } from '../../language/diagnostic.js';
 import type { KindsWith } from '../../shot/camera/move-kinds.js';
 import type { MoveOf, Point } from '../../shot/camera.js';
-import { sameTurn } from './field.js';
+import { sameTurn } from './field-moves.js';
 import { clockwise, turnOf, type Vector } from './matrix.js';
 import { type Driver, type Path, pathOf } from './path.js';
 import { between, byRatio } from './spacing.js';

@@ -2,12 +2,12 @@
 
 import { kindOf } from '../../shot/camera/move-facts.js';
 import type { Move, MoveKind } from '../../shot/camera.js';
-import { fieldDrives } from './field.js';
-import { levelDrives } from './level.js';
+import { fieldDrives } from './field-moves.js';
 import type { Driver, Path } from './path.js';
-import { placeDrives, wayDrives } from './place.js';
-import { swingDrives } from './shake.js';
+import { swingDrives } from './swing-moves.js';
 import type { Stage } from './tracks.js';
+import { levelDrives } from './value-moves.js';
+import { placeDrives, wayDrives } from './way-moves.js';
 
 const drives: { readonly [K in MoveKind]: Driver<K> } = {
   ...fieldDrives,
