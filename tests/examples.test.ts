@@ -132,6 +132,7 @@ describe('the examples', () => {
         inbetweens,
         drawings: keys + breakdowns + inbetweens,
         reused,
+        backgrounds: 0,
       });
     },
   );
@@ -172,7 +173,7 @@ describe('the retakes', () => {
     ['c012', 2, 0, 2],
   ])('%s has the drawings that an animator counts', (name, keys, breakdowns, inbetweens) => {
     const drawings = keys + breakdowns + inbetweens;
-    expect(again(name).counts).toEqual({ keys, breakdowns, inbetweens, drawings, reused: 0 });
+    expect(again(name).counts).toEqual({ keys, breakdowns, inbetweens, drawings, reused: 0, backgrounds: 0 });
   });
 
   test('c004 waits for twelve frames more, and the line and its mouths come twelve later', () => {

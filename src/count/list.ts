@@ -71,6 +71,7 @@ function totalsOf(rows: readonly CutRow[], placed: readonly Placed[], { fps, bud
     inbetweens: count('inbetweens'),
     drawings: count('drawings'),
     reused: count('reused'),
+    backgrounds: count('backgrounds'),
   };
   return {
     cuts: rows.length,

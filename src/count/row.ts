@@ -109,8 +109,8 @@ function dissolve({ camera }: Shot, way: 'in' | 'out'): number {
 function rhythmOf({ shot, levels, camera }: SolvedShot): Rhythm {
   const moving = camera.moves.map(({ start, end }) => ({ from: start + 1, to: end }));
   const spoken = shot.spoken.filter(({ kind }) => kind === 'voice').map(({ frames }) => frames);
-  const fresh = levels.flatMap(({ drawings }) =>
-    drawings.filter(({ reused }) => !reused).map(({ firstFrame }) => firstFrame),
+  const fresh = levels.flatMap(({ background, drawings }) =>
+    background ? [] : drawings.filter(({ reused }) => !reused).map(({ firstFrame }) => firstFrame),
   );
   return {
     moving: apart(moving, shot.length),

@@ -30,6 +30,7 @@ const columns: readonly (readonly [name: string, of: (row: CutRow, placed: Place
   ['inbetweens', ({ counted }) => counted?.counts.inbetweens],
   ['drawings', ({ counted }) => counted?.counts.drawings],
   ['reused', ({ counted }) => counted?.counts.reused],
+  ['backgrounds', ({ counted }) => counted?.counts.backgrounds],
   ['camera', ({ counted }) => counted?.moves.join('; ')],
   ['sheetPages', ({ pages }) => pages?.sheet],
   ['pages', ({ pages }) => pages?.all],

@@ -43,6 +43,8 @@ export interface Exported {
     readonly breakdowns: number;
     readonly inbetweens: number;
     readonly drawings: number;
+    /** Painted pictures of backgrounds and overlays, in none of the others. */
+    readonly backgrounds: number;
   };
   readonly diagnostics: readonly ExportedRemark[];
 }
@@ -144,6 +146,7 @@ export function toJson(
       breakdowns: counts.breakdowns,
       inbetweens: counts.inbetweens,
       drawings: counts.drawings,
+      backgrounds: counts.backgrounds,
     },
     diagnostics: diagnostics.map((one) => remark(one, sources)),
   };

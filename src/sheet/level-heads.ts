@@ -43,9 +43,10 @@ function overKeys(side: Side, level: SolvedLevel, column: Column): Mark[] {
   const below = top + rows.name.height;
   const rest = heads.y + heads.height - below;
   const keys = level.drawings.filter((drawing) => drawing.kind === 'key' && !drawing.reused).length;
-  const said = [level.title, side.plan.words.keyCount(keys)]
-    .filter((text) => text !== '')
-    .join(side.plan.words.headSeparator);
+  const count = level.background
+    ? side.plan.words.backgroundCount(ownOf(level))
+    : side.plan.words.keyCount(keys);
+  const said = [level.title, count].filter((text) => text !== '').join(side.plan.words.headSeparator);
   return [
     ...name(side, level, column),
     ...box(
@@ -68,7 +69,8 @@ function overCels(side: Side, level: SolvedLevel, column: Column): Mark[] {
   const x = column.x + 0.25;
   const width = column.width - 0.5;
   let y = heads.y + rows.group.height + rows.name.height;
-  const drawn = level.drawings.filter((drawing) => !drawing.reused).length;
+  // What is painted is no drawing to be counted here; over its keys it is.
+  const drawn = level.background ? '–' : String(ownOf(level));
   const count = { x, y, width, height: rows.count.height };
   y += rows.count.height;
   const last = { x, y, width, height: rows.last.height };
@@ -81,7 +83,7 @@ function overCels(side: Side, level: SolvedLevel, column: Column): Mark[] {
   const said = lent !== '' && setChanges(side, both, changes).fits ? both : changesOf(level, words);
   return [
     ...name(side, level, column),
-    ...box(side, String(drawn), count, { ...figures, leftOver: `${level.name}: ${words.drawings} ${drawn}` }),
+    ...box(side, drawn, count, { ...figures, leftOver: `${level.name}: ${words.drawings} ${drawn}` }),
     ...box(side, String(level.lastCel), last, {
       ...figures,
       leftOver: `${level.name}: ${words.last} ${level.lastCel}`,
@@ -93,6 +95,8 @@ function overCels(side: Side, level: SolvedLevel, column: Column): Mark[] {
     }),
   ];
 }
+
+const ownOf = ({ drawings }: SolvedLevel): number => drawings.filter(({ reused }) => !reused).length;
 
 function name(side: Side, level: SolvedLevel, column: Column): Mark[] {
   const rows = headRows(side.geometry);

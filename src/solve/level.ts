@@ -12,11 +12,20 @@ import { playPlaced } from './play.js';
 import type { Exposure, SolvedCycle, SolvedDrawing, SolvedLevel, SolvedPassage } from './solved.js';
 import { type Run, warn } from './warnings.js';
 
+/**
+ * `BG`, `BG2`, `BOOK1`, `BOOK_A`, `BGB`: the names by which sheets call backgrounds and overlays (common practice), with a number, one
+ * letter or what stands behind a `_`.
+ */
+export function isBackground(level: string): boolean {
+  return /^(?:BG|BOOK)(?:[A-Z]?\d*|_.*)$/u.test(level);
+}
+
 /** A level that is simply there. */
 function untimed({ name, title, reuse }: Level): SolvedLevel {
   return {
     name,
     title,
+    background: isBackground(name),
     timed: false,
     exposures: [],
     drawings: [],
@@ -117,6 +126,7 @@ export function solveLevel(
   return {
     name: level.name,
     title: level.title,
+    background: isBackground(level.name),
     timed: true,
     exposures: rows.map(
       ({ drawing, again }, i): Exposure => ({

@@ -61,9 +61,10 @@ function seenByCamera(
   return { name, span, homeMm, sizeMm, timed, free, carry, shown, appears };
 }
 
-/** New drawings by kind, and the reused ones by themselves. */
+/** New drawings by kind, and the reused ones and the backgrounds by themselves. */
 function count(levels: readonly SolvedLevel[]): Counts {
-  const all = levels.flatMap((level) => level.drawings);
+  const all = levels.flatMap(({ background, drawings }) => (background ? [] : drawings));
+  const painted = levels.flatMap(({ background, drawings }) => (background ? drawings : []));
   const fresh = all.filter((drawing) => !drawing.reused);
   const kinds = (kind: string) => fresh.filter((drawing) => drawing.kind === kind).length;
   return {
@@ -72,5 +73,6 @@ function count(levels: readonly SolvedLevel[]): Counts {
     inbetweens: kinds('inbetween'),
     drawings: fresh.length,
     reused: all.length - fresh.length,
+    backgrounds: painted.filter((drawing) => !drawing.reused).length,
   };
 }

@@ -64,6 +64,8 @@ export interface SolvedCycle {
 export interface SolvedLevel {
   readonly name: string;
   readonly title: string;
+  /** A background or overlay, by its name: what it shows is painted, and is no drawing of the animation. */
+  readonly background: boolean;
   /** False: no timeline; then the arrays are empty. */
   readonly timed: boolean;
   /** One a frame, `exposures[f - 1]` is frame f. */
@@ -96,6 +98,8 @@ export interface Counts {
   /** All three, without reused ones. */
   readonly drawings: number;
   readonly reused: number;
+  /** Pictures of backgrounds and overlays, which are painted; none of the others holds them. Without reused ones. */
+  readonly backgrounds: number;
 }
 
 export interface SolvedShot {

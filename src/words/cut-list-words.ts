@@ -48,6 +48,7 @@ export interface CutListWords {
   readonly exact: string;
   readonly noBudget: string;
   pace(drawings: string, time: string): string;
+  backgroundsNote(backgrounds: number): string;
   sharedNote(cuts: number): string;
   unsoundNote(cuts: number, untimed: number): string;
   problemsNote(errors: number, warnings: number): string;

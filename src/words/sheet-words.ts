@@ -6,6 +6,7 @@ export interface DrawingCounts {
   readonly inbetweens: number;
   /** They are not in the others. */
   readonly reused: number;
+  readonly backgrounds: number;
 }
 
 /** Every word that the form itself prints. */
@@ -63,6 +64,8 @@ export interface SheetWords {
   /** `head`, `tail`: as times are written; '' where there is none. */
   handles(head: string, tail: string, length: string): string;
   keyCount(keys: number): string;
+  /** Of a level that is a background. */
+  backgroundCount(backgrounds: number): string;
   /** A time in frames, and how many of them are a second. */
   frames(count: number): string;
   framesASecond(fps: number): string;

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { listOf, row } from './rows.js';
 
 const counts = (keys: number, breakdowns: number, inbetweens: number, reused = 0) => ({
-  counts: { keys, breakdowns, inbetweens, drawings: keys + breakdowns + inbetweens, reused },
+  counts: { keys, breakdowns, inbetweens, drawings: keys + breakdowns + inbetweens, reused, backgrounds: 0 },
 });
 
 const rows = [
@@ -21,7 +21,7 @@ describe('totals', () => {
       time: 144,
       running: 144,
       rows: 144,
-      counts: { keys: 3, breakdowns: 1, inbetweens: 3, drawings: 7, reused: 4 },
+      counts: { keys: 3, breakdowns: 1, inbetweens: 3, drawings: 7, reused: 4, backgrounds: 0 },
       pages: { sheet: 3, all: 6 },
       problems: { errors: 2, warnings: 1 },
       unsound: 1,

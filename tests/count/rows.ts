@@ -10,7 +10,7 @@ export const NOTHING: Counted = {
   handles: { head: 0, tail: 0 },
   overlap: { in: 0, out: 0 },
   levels: 0,
-  counts: { keys: 0, breakdowns: 0, inbetweens: 0, drawings: 0, reused: 0 },
+  counts: { keys: 0, breakdowns: 0, inbetweens: 0, drawings: 0, reused: 0, backgrounds: 0 },
   moves: ['FIX'],
   rhythm: { moving: [], spoken: [], fresh: [] },
 };

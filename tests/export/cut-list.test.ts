@@ -22,7 +22,7 @@ const list = listOf(
       {
         time: 100,
         levels: 2,
-        counts: { keys: 3, breakdowns: 1, inbetweens: 4, drawings: 8, reused: 2 },
+        counts: { keys: 3, breakdowns: 1, inbetweens: 4, drawings: 8, reused: 2, backgrounds: 0 },
         moves: ['PAN', 'O.L'],
         rhythm: {
           moving: [{ from: 1, to: 20 }],

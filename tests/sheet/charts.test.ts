@@ -47,6 +47,7 @@ function level(name: string, ways: readonly Way[]): SolvedLevel {
   return {
     name,
     title: `what ${name} shows`,
+    background: false,
     timed: true,
     exposures: exposures.map((exposure, i) => ({ ...exposure, frame: i + 1 })),
     drawings: order.map((drawing, i) => ({
@@ -90,7 +91,7 @@ function solvedOf(...levels: SolvedLevel[]): SolvedShot {
       spans: { cut: nowhere, time: nowhere },
     },
     levels,
-    counts: { keys: 0, breakdowns: 0, inbetweens: 0, drawings: 0, reused: 0 },
+    counts: { keys: 0, breakdowns: 0, inbetweens: 0, drawings: 0, reused: 0, backgrounds: 0 },
     diagnostics: [],
   } as unknown as SolvedShot;
 }

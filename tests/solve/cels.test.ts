@@ -104,7 +104,14 @@ describe('a reused level', () => {
       { drawing: '3.1', cel: 9, added: true },
       { drawing: '4', cel: 10, added: true },
     ]);
-    expect(solved.counts).toEqual({ keys: 1, breakdowns: 0, inbetweens: 1, drawings: 2, reused: 8 });
+    expect(solved.counts).toEqual({
+      keys: 1,
+      breakdowns: 0,
+      inbetweens: 1,
+      drawings: 2,
+      reused: 8,
+      backgrounds: 0,
+    });
   });
 
   test('knows its breakdowns, and shows single drawings by reference', () => {
@@ -133,7 +140,14 @@ describe('a reused level', () => {
 
   test('by itself, without the other cut, counts everything as reused', () => {
     const { solved } = solveText('cut 9\ntime 1+12\nlevel A reuse 8/C\nA: 2--3..\n');
-    expect(solved.counts).toEqual({ keys: 0, breakdowns: 0, inbetweens: 0, drawings: 0, reused: 4 });
+    expect(solved.counts).toEqual({
+      keys: 0,
+      breakdowns: 0,
+      inbetweens: 0,
+      drawings: 0,
+      reused: 4,
+      backgrounds: 0,
+    });
   });
 });
 

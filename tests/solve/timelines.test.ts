@@ -18,7 +18,14 @@ level BG size 560x200mm at 130,0
 `);
 
   test('has 8 keys, 9 in-betweens, 17 drawings, and nothing to be said', () => {
-    expect(solved.counts).toEqual({ keys: 8, breakdowns: 0, inbetweens: 9, drawings: 17, reused: 0 });
+    expect(solved.counts).toEqual({
+      keys: 8,
+      breakdowns: 0,
+      inbetweens: 9,
+      drawings: 17,
+      reused: 0,
+      backgrounds: 0,
+    });
     expect(codes).toEqual([]);
   });
 
@@ -251,4 +258,18 @@ test('a timeline that names no drawing is too short', () => {
   expect(messageOf(diagnostics[0]!, 'en')).toBe(
     'Level A shows nothing on any of 10 frames: name its drawings, or write `x..` where it stays empty.',
   );
+});
+
+test('what a background or an overlay shows is counted by itself', () => {
+  const cut = 'cut 1\ntime 1+0\nstack BG BGX2 A BOOK1 BOOKER\n';
+  const { solved } = solveText(`${cut}BG: 1:12 2..\nBGX2: 1..\nA: 1--2..\nBOOK1: 1..\nBOOKER: 1..\n`);
+  expect(solved.counts).toEqual({
+    keys: 3,
+    breakdowns: 0,
+    inbetweens: 2,
+    drawings: 5,
+    reused: 0,
+    backgrounds: 4,
+  });
+  expect(solved.levels.map(({ background }) => background)).toEqual([true, true, false, true, false]);
 });

@@ -34,6 +34,7 @@ export function summaryLines(paper: ListPaper, list: CutList): { text: string; b
     const average = secondsAndFrames(Math.round(totals.running / timed), fps);
     say(words.pace(figure(totals.drawingsASecond, { decimals: 1, zeros: 'always' }), average));
   }
+  if (totals.counts.backgrounds > 0) say(words.backgroundsNote(totals.counts.backgrounds));
   if (totals.problems.errors + totals.problems.warnings > 0)
     say(words.problemsNote(totals.problems.errors, totals.problems.warnings));
   if (totals.unsound > 0) say(words.unsoundNote(totals.unsound, totals.untimed));

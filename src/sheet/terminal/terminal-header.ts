@@ -79,11 +79,14 @@ function handles({ handles: { head, tail }, length, fps }: Shot, words: SheetWor
 }
 
 /** `A “Pim”: drawings 11, last no. 12, no 7`. */
-function levelFacts({ name, title, drawings, lastCel, missing }: SolvedLevel, words: SheetWords): string {
+function levelFacts(
+  { name, title, background, drawings, lastCel, missing }: SolvedLevel,
+  words: SheetWords,
+): string {
   const own = drawings.filter(({ reused }) => !reused).length;
   const gone = missing.map(({ cel }) => cel).join(' ');
   return [
-    `${name}${title && ` ${words.quoted(title)}`}: ${words.drawings} ${own}`,
+    `${name}${title && ` ${words.quoted(title)}`}: ${background ? words.backgroundCount(own) : `${words.drawings} ${own}`}`,
     `${words.last} ${lastCel}`,
     gone && `${words.missing} ${gone}`,
   ]

@@ -46,6 +46,7 @@ export const cutList: CutListWords = {
   under: (time) => `${time} under`,
   exact: 'to the frame',
   noBudget: 'none',
+  backgroundsNote: (backgrounds) => `${plural(backgrounds, 'background')} painted, in no other count.`,
   pace: (drawings, time) => `${drawings} new drawings a second; a cut runs ${time} on average`,
   sharedNote: (cuts) =>
     `${plural(cuts, 'cut')} of several artists: counted for each of them here, once in the total.`,

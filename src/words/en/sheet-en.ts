@@ -52,14 +52,16 @@ export const sheet: SheetWords = {
   handles: (head, tail, length) =>
     `Handles (shaded rows): ${[head && `${head} before the cut`, tail && `${tail} after it`].filter(Boolean).join(', ')}. Sheet ${length} in all.`,
   keyCount: (keys) => plural(keys, 'key'),
+  backgroundCount: (backgrounds) => plural(backgrounds, 'background'),
   frames: (count) => plural(count, 'frame'),
   framesASecond: (fps) => `${fps} a second`,
-  drawingCounts: ({ keys, breakdowns, inbetweens, reused }) =>
+  drawingCounts: ({ keys, breakdowns, inbetweens, reused, backgrounds }) =>
     [
       keys > 0 && plural(keys, 'key'),
       breakdowns > 0 && plural(breakdowns, 'breakdown'),
       inbetweens > 0 && plural(inbetweens, 'in-between'),
       reused > 0 && `${reused} reused besides`,
+      backgrounds > 0 && `${plural(backgrounds, 'background')} besides`,
     ]
       .filter(Boolean)
       .join(', '),

@@ -39,6 +39,7 @@ export const cutList: CutListWords = {
   under: (time) => `${time} 不足`,
   exact: '過不足なし',
   noBudget: 'なし',
+  backgroundsNote: (backgrounds) => `背景 ${backgrounds}枚（動画枚数に含まず）`,
   pace: (drawings, time) => `1秒あたり新規 ${drawings}枚、平均カット尺 ${time}`,
   sharedNote: (cuts) => `${cuts}カットは複数担当。この表では各人に数え、合計では一度だけ数える。`,
   unsoundNote: (cuts, untimed) =>

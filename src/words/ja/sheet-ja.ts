@@ -47,14 +47,16 @@ export const sheet: SheetWords = {
   handles: (head, tail, length) =>
     `のりしろ（網かけ）：${[head && `頭 ${head}`, tail && `尻 ${tail}`].filter(Boolean).join('、')}。シート全体 ${length}`,
   keyCount: (keys) => `原画${keys}枚`,
+  backgroundCount: (backgrounds) => `背景${backgrounds}枚`,
   frames: (count) => `${count}コマ`,
   framesASecond: (fps) => `毎秒${fps}コマ`,
-  drawingCounts: ({ keys, breakdowns, inbetweens, reused }) =>
+  drawingCounts: ({ keys, breakdowns, inbetweens, reused, backgrounds }) =>
     [
       keys > 0 && `原画 ${keys}`,
       breakdowns > 0 && `中割り参考 ${breakdowns}`,
       inbetweens > 0 && `中割り ${inbetweens}`,
       reused > 0 && `兼用 ${reused}`,
+      backgrounds > 0 && `背景 ${backgrounds}`,
     ]
       .filter(Boolean)
       .join('、'),

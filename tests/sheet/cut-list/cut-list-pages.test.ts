@@ -162,7 +162,7 @@ test('every label and figure is there of one cut', () => {
       {
         time: 100,
         levels: 7,
-        counts: { keys: 11, breakdowns: 13, inbetweens: 17, drawings: 41, reused: 19 },
+        counts: { keys: 11, breakdowns: 13, inbetweens: 17, drawings: 41, reused: 19, backgrounds: 0 },
       },
       {
         title: 'Rope',

@@ -61,7 +61,14 @@ export function listOfCuts(cuts: number, more: Partial<ListOf> = {}, seed = 7): 
       handles: { head, tail },
       overlap: { in: before, out: dissolve },
       levels: 1 + roll(6),
-      counts: { keys, breakdowns, inbetweens, drawings, reused: roll(4) === 0 ? roll(12) : 0 },
+      counts: {
+        keys,
+        breakdowns,
+        inbetweens,
+        drawings,
+        reused: roll(4) === 0 ? roll(12) : 0,
+        backgrounds: 0,
+      },
       moves: MOVES[roll(MOVES.length)]!,
       rhythm: {
         moving: roll(3) === 0 ? [range()] : [],
