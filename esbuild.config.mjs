@@ -1,5 +1,5 @@
 /**
- * Builds what is shipped into dist/: the program as one bundle with code caches for a quick start, the page of the live view, and
+ * Builds what is shipped into dist/: the program as one bundle with code caches for a quick start, the library (src/index.ts), the page of the live view, and
  * the font with its licence. `node esbuild.config.mjs [FOLDER]` builds elsewhere.
  */
 import { cpSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
@@ -89,6 +89,12 @@ await build({
   },
   outfile: join(fresh, 'cutwright.cjs'),
   plugins: [serverApart, leaveOut],
+});
+await build({
+  ...common,
+  entryPoints: ['src/index.ts'],
+  outfile: join(fresh, 'index.cjs'),
+  plugins: [leaveOut],
 });
 await build({
   ...common,
