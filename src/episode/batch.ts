@@ -1,5 +1,6 @@
 /** The cuts of a run, compiled one after the other: what is wrong with one never stops the next. */
 
+import { setFlagsFromString } from 'node:v8';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import type { Settings } from '../shot/settings.js';
@@ -46,7 +47,7 @@ export async function eachCut(
 ): Promise<number> {
   const cache = newEpisodeCache();
   const numbers = new Numbers();
-  if (found.jobs.length >= MANY) await keepHeapSmall();
+  if (found.jobs.length >= MANY) keepHeapSmall();
   let cuts = 0;
   for (const job of found.jobs) {
     try {
@@ -115,8 +116,7 @@ class Numbers {
  * Lets V8 collect garbage when the heap is half again as large as what is in use. By itself it waits until it is four times as
  * large, so a run over thousands of cuts, of which each is done with at once, would take as much memory as they leave behind.
  */
-async function keepHeapSmall(): Promise<void> {
-  // Loading it takes longer than a few cuts are worth.
-  const { setFlagsFromString } = await import('node:v8');
+function keepHeapSmall(): void {
+  // The bundle loads what Node brings at its first call, and knows no `import()` of it.
   setFlagsFromString('--heap-growing-percent=50');
 }
