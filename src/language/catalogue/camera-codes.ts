@@ -1,4 +1,6 @@
-import type { Entries, Entry, Sentence } from './entry.js';
+import type { MoveKind } from '../tree-camera.js';
+import type { Entries, Entry, None } from './entry.js';
+import type { Bounds, FieldQuantity, Quantity } from './terms.js';
 
 /** A cut of two seconds with these lines. */
 const cut = (failing: string, mended: string): Entry['example'] => ({
@@ -7,53 +9,209 @@ const cut = (failing: string, mended: string): Entry['example'] => ({
   mended: `cut 1\ntime 2+0\n${mended}\n`,
 });
 
+/** Along which side of the artwork. */
+interface LoopWay {
+  readonly mm: number;
+  readonly axis: 'x' | 'y';
+}
+
 export interface CameraMessages {
-  readonly 'unknown-field': Sentence;
-  readonly 'field-full': Sentence;
-  readonly 'field-measures': Sentence;
-  readonly 'level-repeated': Sentence;
-  readonly 'option-misplaced': Sentence;
-  readonly 'spacing-twice': Sentence;
-  readonly 'fairing-misplaced': Sentence;
-  readonly 'quick-without-fairing': Sentence;
-  readonly 'turn-sense': Sentence;
-  readonly 'exposure-range': Sentence;
-  readonly 'overlap-short': Sentence;
-  readonly 'overlap-long': Sentence;
-  readonly 'number-senseless': Sentence;
-  readonly 'size-vanishes': Sentence;
-  readonly 'move-backwards': Sentence;
-  readonly 'move-past-end': Sentence;
-  readonly 'moves-overlap': Sentence;
-  readonly 'move-jumps': Sentence;
-  readonly 'quick-long': Sentence;
-  readonly 'ramps-long': Sentence;
-  readonly 'curve-range': Sentence;
-  readonly 'steps-without-way': Sentence;
-  readonly 'steps-count': Sentence;
-  readonly 'steps-sum': Sentence;
-  readonly 'fairing-share': Sentence;
-  readonly 'fairing-outside': Sentence;
-  readonly 'fairing-slow': Sentence;
-  readonly 'cushion-short': Sentence;
-  readonly 'pan-sizes': Sentence;
-  readonly 'truck-one-size': Sentence;
-  readonly 'speed-jumps': Sentence;
-  readonly 'carried-level': Sentence;
-  readonly 'pulls-along': Sentence;
-  readonly 'sway-unrest': Sentence;
-  readonly 'field-off-chart': Sentence;
-  readonly 'scan-enlarged': Sentence;
-  readonly strobing: Sentence;
-  readonly judder: Sentence;
-  readonly 'artwork-edge': Sentence;
-  readonly 'artwork-long': Sentence;
-  readonly 'loop-short': Sentence;
-  readonly 'loop-askew': Sentence;
-  readonly 'loop-two': Sentence;
-  readonly 'fade-short': Sentence;
-  readonly 'light-overlaps': Sentence;
-  readonly flashes: Sentence;
+  readonly 'unknown-field': { readonly name: string; readonly guess: string | null };
+  readonly 'field-full': None;
+  readonly 'field-measures': /** `percent`: whether this one is given in percent, and the other in lines of the field chart, or the other way round. */ {
+    readonly field: string;
+    readonly other: string;
+    readonly percent: boolean;
+  };
+  readonly 'level-repeated': { readonly level: string };
+  readonly 'option-misplaced': { readonly option: string; readonly move: MoveKind };
+  readonly 'spacing-twice': None;
+  readonly 'fairing-misplaced': None;
+  readonly 'quick-without-fairing': None;
+  readonly 'turn-sense': None;
+  readonly 'exposure-range': /** Percent. */ { readonly exposure: number };
+  readonly 'overlap-short': None;
+  readonly 'overlap-long':
+    | { readonly variant: 'cut' }
+    | { readonly variant: 'sheet'; readonly frames: number; readonly rows: number };
+  readonly 'number-senseless':
+    | {
+        readonly variant: 'field';
+        readonly quantity: FieldQuantity;
+        readonly field: string;
+        readonly value: number;
+        readonly bounds: Bounds;
+      }
+    | {
+        readonly variant: 'move';
+        readonly quantity: Quantity;
+        readonly value: number;
+        readonly bounds: Bounds;
+      };
+  readonly 'size-vanishes': /** `level`: null for the field. */ {
+    readonly level: string | null;
+    readonly frame: number;
+  };
+  readonly 'move-backwards': { readonly start: number; readonly end: number };
+  readonly 'move-past-end': { readonly light: boolean; readonly end: number; readonly rows: number };
+  readonly 'moves-overlap': /** `level`: null for moves of the camera. */ {
+    readonly move: MoveKind;
+    readonly level: string | null;
+    readonly from: number;
+    readonly to: number;
+  };
+  readonly 'move-jumps':
+    | {
+        readonly variant: 'camera';
+        readonly frame: number;
+        readonly move: 'pan' | 'truck';
+        readonly field: string;
+        /** Where the camera is. */
+        readonly widthMm: number;
+        readonly xMm: number;
+        readonly yMm: number;
+        readonly turnDeg: number;
+      }
+    | {
+        readonly variant: 'level';
+        readonly frame: number;
+        readonly level: string;
+        readonly of: 'scale' | 'angle';
+        readonly starts: number;
+        readonly is: number;
+      }
+    | {
+        readonly variant: 'slide';
+        readonly frame: number;
+        readonly level: string;
+        readonly starts: { readonly x: number; readonly y: number };
+        readonly ended: { readonly x: number; readonly y: number };
+      };
+  readonly 'quick-long': { readonly frames: number; readonly fps: number };
+  readonly 'ramps-long': /** The frames of the two ramps, and those of the leg. */ {
+    readonly leave: number;
+    readonly arrive: number;
+    readonly steps: number;
+  };
+  readonly 'curve-range': {
+    readonly x1: number;
+    readonly y1: number;
+    readonly x2: number;
+    readonly y2: number;
+  };
+  readonly 'steps-without-way': None;
+  readonly 'steps-count': {
+    readonly graduations: number;
+    readonly steps: number;
+    readonly start: number;
+    readonly end: number;
+  };
+  readonly 'steps-sum': { readonly sumMm: number; readonly wayMm: number; readonly withinMm: number };
+  readonly 'fairing-share': { readonly mark: string; readonly share: number };
+  readonly 'fairing-outside': /** The frames on which it may stand: none where the last is before the first. */ {
+    readonly mark: string;
+    readonly frame: number;
+    readonly first: number;
+    readonly last: number;
+  };
+  readonly 'fairing-slow': /** `latest`: the last frame on which so much may be done; null where there is none. `least`: percent to be done. */ {
+    readonly mark: string;
+    readonly share: number;
+    readonly frame: number;
+    readonly latest: number | null;
+    readonly least: number;
+  };
+  readonly 'cushion-short': /** `still`: the frame on which it looks as good as still; `frames`: of the cushion. */ {
+    readonly mark: string;
+    readonly still: number;
+    readonly frames: number;
+  };
+  readonly 'pan-sizes': {
+    readonly from: string;
+    readonly fromMm: number;
+    readonly to: string;
+    readonly toMm: number;
+  };
+  readonly 'truck-one-size': { readonly from: string; readonly to: string; readonly widthMm: number };
+  readonly 'speed-jumps': /** `field`: null for a mark without a name; speeds in mm a frame. */ {
+    readonly frame: number;
+    readonly field: string | null;
+    readonly before: number;
+    readonly after: number;
+  };
+  readonly 'carried-level': { readonly level: string };
+  readonly 'pulls-along': { readonly level: string };
+  readonly 'sway-unrest': /** `frames`: so many would end at rest. */ {
+    readonly offMm: number;
+    readonly frame: number;
+    readonly levels: readonly string[];
+    readonly frames: number;
+  };
+  readonly 'field-off-chart': /** How far it reaches over the edge, in lines, and to which sides. */ {
+    readonly field: string;
+    readonly lines: number;
+    readonly reaches: readonly {
+      readonly lines: number;
+      readonly side: 'north' | 'south' | 'east' | 'west';
+    }[];
+  };
+  readonly 'scan-enlarged': /** `level`: null where it is the field; shares of the standard field. */ {
+    readonly level: string | null;
+    readonly share: number;
+    readonly frame: number;
+    readonly dpi: number;
+    readonly enough: number;
+    readonly pixels: number;
+  };
+  readonly strobing: /** `fraction`: of the field’s width a frame, as one over it. */ {
+    readonly frames: readonly number[];
+    readonly whole: boolean;
+    readonly mm: number;
+    readonly fraction: number;
+  };
+  readonly judder: {
+    readonly frames: readonly number[];
+    readonly whole: boolean;
+    readonly seconds: number;
+    readonly least: number;
+  };
+  readonly 'artwork-edge': /** `needed`: the artwork that would do. */ {
+    readonly level: string;
+    readonly side: 'left' | 'right' | 'top' | 'bottom';
+    readonly frame: number;
+    readonly byMm: number;
+    readonly worstFrame: number;
+    readonly worstMm: number;
+    readonly needed: {
+      readonly width: number;
+      readonly height: number;
+      readonly x: number;
+      readonly y: number;
+    };
+  };
+  readonly 'artwork-long': { readonly level: string; readonly lengthMm: number };
+  readonly 'loop-short':
+    | {
+        readonly variant: 'field';
+        readonly level: string;
+        readonly loopMm: number;
+        readonly neededMm: number;
+      }
+    | {
+        readonly variant: 'artwork';
+        readonly level: string;
+        readonly loopMm: number;
+        readonly paintedMm: number;
+      };
+  readonly 'loop-askew': { readonly level: string };
+  readonly 'loop-two': { readonly level: string; readonly here: LoopWay; readonly there: LoopWay };
+  readonly 'fade-short': None;
+  readonly 'light-overlaps': /** `levels`: of exposures; null for fades and dissolves. */ {
+    readonly levels: readonly string[] | null;
+    readonly from: number;
+    readonly to: number;
+  };
+  readonly flashes: { readonly count: number; readonly from: number; readonly to: number };
 }
 
 /** Camera, level moves and light. */

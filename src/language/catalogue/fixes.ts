@@ -49,4 +49,6 @@ export interface Fixes {
   readonly 'pin-names': { readonly names: readonly string[] };
   readonly 'unpin-names': { readonly names: readonly string[] };
   readonly 'add-line': { readonly line: string };
+  readonly 'turn-clockwise': None;
+  readonly 'paint-on': { readonly size: string };
 }

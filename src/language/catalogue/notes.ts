@@ -26,4 +26,25 @@ export interface Notes {
   readonly 'manifest-keys': { readonly keys: readonly string[] };
   readonly 'stands-already': None;
   readonly takes: { readonly words: readonly string[] };
+  readonly 'other-one-here': None;
+  readonly 'spread-here': None;
+  readonly 'other-one': None;
+  readonly 'other-pull': None;
+  readonly 'move-ends-there': None;
+  readonly 'camera-rests-there': None;
+  readonly 'slide-before': None;
+  readonly 'even-speed': None;
+  readonly 'flashes-counted': None;
+  readonly 'named-here': { readonly level: string };
+  readonly artwork: {
+    readonly level: string;
+    readonly width: number;
+    readonly height: number;
+    readonly x: number;
+    readonly y: number;
+  };
+  readonly 'enough-dpi': { readonly dpi: number };
+  readonly 'cushion-speed': { readonly power: number };
+  readonly 'safe-speeds': /** mm of the field. */ { readonly widthMm: number };
+  readonly 'speed-limit': /** mm a frame. */ { readonly speed: number };
 }

@@ -116,3 +116,27 @@ export interface RowsFault {
   readonly near: number;
   readonly paper: string;
 }
+
+/** A number that a cut says of its camera; those of fields go with the field's name. */
+export type Quantity =
+  | 'on'
+  | 'place-x'
+  | 'place-y'
+  | 'point-x'
+  | 'point-y'
+  | 'scale'
+  | 'turn'
+  | 'direction'
+  | 'way'
+  | 'swing'
+  | 'last-swing'
+  | 'loop'
+  | Measure;
+
+/** A plain number of a move. */
+export type Measure = 'sway' | 'sway-time';
+
+export type FieldQuantity = 'width' | 'x' | 'y' | 'turn';
+
+/** What a number may be. */
+export type Bounds = 'length' | 'size' | 'scale' | 'degrees' | 'frames';

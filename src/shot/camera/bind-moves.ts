@@ -9,7 +9,6 @@ import type {
   MoveStatement,
   StopValue,
 } from '../../language/tree-camera.js';
-import { moveTitles } from '../../words/en/moves-en.js';
 import type { Binder, Binding } from '../binding.js';
 import type { Leg, Move } from '../camera.js';
 import { bindOn } from '../items.js';
@@ -91,7 +90,7 @@ function rangedLeg(
 }
 
 function misplaced(word: string, kind: MoveKind, span: Span, { report }: Binding): void {
-  report(diagnose('option-misplaced', span, `\`${word}\` has no meaning for ${moveTitles[kind].one}.`));
+  report(diagnose('option-misplaced', span, { option: word, move: kind }));
 }
 
 /** Where an option is said; null where it is not. */

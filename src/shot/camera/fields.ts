@@ -64,8 +64,8 @@ export function fieldOf(word: Word, binding: Binding): Field | null {
       diagnose(
         'unknown-field',
         word.span,
-        `There is no field \`${name}\`${guess ? `; did you mean \`${guess}\`?` : '; say what it is with `field`.'}`,
-        guess ? { fix: { title: `write \`${guess}\``, edits: [{ span: word.span, text: guess }] } } : {},
+        { name, guess: guess ?? null },
+        guess ? { fix: { action: 'write', written: guess, edits: [{ span: word.span, text: guess }] } } : {},
       ),
     );
     return null;
@@ -87,8 +87,8 @@ function mixed(statement: CameraNode<'field'>, { draft, report }: Binding): void
     diagnose(
       'field-measures',
       statement.size.span,
-      `Field \`${statement.name.text}\` is given ${form === 'percent' ? 'in percent' : 'in lines of the field chart'}, and field \`${first.name.text}\` ${form === 'percent' ? 'in lines of the field chart' : 'in percent'}; are both meant so?`,
-      { notes: [{ message: 'the other one is here', span: first.size.span }] },
+      { field: statement.name.text, other: first.name.text, percent: form === 'percent' },
+      { notes: [{ note: 'other-one-here', span: first.size.span }] },
     ),
   );
 }
@@ -102,13 +102,7 @@ export const fieldBinders: {
     declare(statement, draft, report) {
       const { name } = statement;
       if (name.text === FULL) {
-        report(
-          diagnose(
-            'field-full',
-            name.span,
-            'The name `full` always means the standard field; give this field another name.',
-          ),
-        );
+        report(diagnose('field-full', name.span, {}));
         return;
       }
       draft.camera.named.set(name.text, statement);

@@ -22,9 +22,7 @@ export function spacingOf(
   const [node, second] = nodes;
   if (second) {
     report(
-      diagnose('spacing-twice', second.span, 'The way of this leg is spread twice; one of both has to go.', {
-        notes: [{ message: 'it is spread here already', span: node!.span }],
-      }),
+      diagnose('spacing-twice', second.span, {}, { notes: [{ note: 'spread-here', span: node!.span }] }),
     );
   }
   switch (node?.form) {
@@ -42,13 +40,7 @@ export function spacingOf(
       const frame = clock.position(node.at);
       if (frame === null) return null;
       if (!quick) {
-        report(
-          diagnose(
-            'fairing-misplaced',
-            node.span,
-            'A fairing mark belongs to a quick truck: `truck quick … fair …`; other moves slow down with `ease`.',
-          ),
-        );
+        report(diagnose('fairing-misplaced', node.span, {}));
         return { form: 'linear' };
       }
       return { form: 'fair', mark: node.mark.text, frame, share: node.share.value / 100 };

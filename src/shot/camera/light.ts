@@ -18,13 +18,7 @@ function framesOf(range: Range, { clock, rows }: Binding): Frames | null {
 
 function shareOf({ value, span }: Numeral, { report }: Binding): number | null {
   if (value >= 0 && value <= 100) return value / 100;
-  report(
-    diagnose(
-      'exposure-range',
-      span,
-      `An exposure is from 0 % to 100 % of the light, but this is ${value} %.`,
-    ),
-  );
+  report(diagnose('exposure-range', span, { exposure: value }));
   return null;
 }
 
@@ -76,19 +70,11 @@ export const lightBinders: { readonly [K in Kind]: Binder<CameraNode<K>> } = {
       const length = clock.length(time);
       if (length === null) return;
       if (length < 2) {
-        report(
-          diagnose(
-            'overlap-short',
-            time.span,
-            'A dissolve lasts for two frames at least: one cut alone, then the other.',
-          ),
-        );
+        report(diagnose('overlap-short', time.span, {}));
         return;
       }
       if (length > LONGEST_CUT_SECONDS * draft.fps) {
-        report(
-          diagnose('overlap-long', time.span, 'A dissolve is no longer than the longest cut, ten minutes.'),
-        );
+        report(diagnose('overlap-long', time.span, { variant: 'cut' }));
         return;
       }
       const handle = handleOf(way, length, draft.overlap);
@@ -99,13 +85,7 @@ export const lightBinders: { readonly [K in Kind]: Binder<CameraNode<K>> } = {
       const length = draft.overlaps[way];
       if (length === null || rows === null) return;
       if (length > rows) {
-        report(
-          diagnose(
-            'overlap-long',
-            time.span,
-            `This dissolve lasts for ${length} frames, but the whole sheet has ${rows} rows.`,
-          ),
-        );
+        report(diagnose('overlap-long', time.span, { variant: 'sheet', frames: length, rows }));
         return;
       }
       const frames = way === 'in' ? { from: 1, to: length } : { from: rows - length + 1, to: rows };

@@ -195,7 +195,7 @@ export const moveKinds = {
   roll: kind({
     ...ofLevels,
     legs: 'swing',
-    parameters: { size: size('sway', 'mm'), period: period('time of one sway'), sideways },
+    parameters: { size: size('sway', 'mm'), period: period('sway-time'), sideways },
     quantity: 'sway',
     phase: 6,
     goes: false,

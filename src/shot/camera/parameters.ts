@@ -1,5 +1,6 @@
 /** What a move says besides its levels, its legs and its frames: parameters of a few forms, and how each is read from the tree. */
 
+import type { Measure } from '../../language/catalogue/terms.js';
 import { diagnose, type Span } from '../../language/diagnostic.js';
 import type { MoveOptions, MoveStatement } from '../../language/tree-camera.js';
 import type { Binding } from '../binding.js';
@@ -39,7 +40,7 @@ export interface Parameter<F extends Form, T extends Told = Told> {
   readonly option: Option | null;
   /** Of measures: the unit, and what messages call it. */
   readonly unit: 'mm' | 'degrees' | 'frames';
-  readonly what: string;
+  readonly what: Measure | null;
   /** Undefined where it cannot be had. `leg`: the leg of a move that runs for a while. */
   readonly read: (
     node: MoveStatement,
@@ -50,7 +51,7 @@ export interface Parameter<F extends Form, T extends Told = Told> {
 
 type Rest<T extends Told> = Omit<Parameter<Form, T>, 'form' | 'read'>;
 
-const plain = { option: null, unit: 'mm', what: '' } as const;
+const plain = { option: null, unit: 'mm', what: null } as const;
 
 function parameter<F extends Form, const T extends Told>(
   form: F,
@@ -74,13 +75,7 @@ export const carry = parameter('levels', { ...plain, told: 'manner', option: 'ca
 
 export const quick = parameter('flag', { ...plain, told: 'before' }, ({ parts, legs }, { report }) => {
   if (parts.quick && !legs.some(({ spacing }) => spacing.some(({ form }) => form === 'fair')))
-    report(
-      diagnose(
-        'quick-without-fairing',
-        parts.quick,
-        'A quick truck needs its fairing mark, with the frame and the share of the way done there: `fair ア@6 60%`.',
-      ),
-    );
+    report(diagnose('quick-without-fairing', parts.quick, {}));
   return parts.quick !== undefined;
 });
 
@@ -123,9 +118,12 @@ export const sense = parameter('sense', { ...plain, told: 'memo', option: 'sense
   if (node.options.sense) return node.options.sense.sense;
   const end: Span = { ...node.span, start: node.span.end };
   report(
-    diagnose('turn-sense', node.span, 'A turn says which way it goes: `cw` (clockwise) or `ccw`.', {
-      fix: { title: 'turn it clockwise', edits: [{ span: end, text: ' cw' }] },
-    }),
+    diagnose(
+      'turn-sense',
+      node.span,
+      {},
+      { fix: { action: 'turn-clockwise', edits: [{ span: end, text: ' cw' }] } },
+    ),
   );
   return 'cw';
 });
@@ -135,11 +133,11 @@ export const swing = parameter('swing', { ...plain, told: 'name' }, ({ parts: { 
 );
 
 /** `what`: as a message calls it. */
-export const size = (what: string, unit: 'mm' | 'degrees') =>
+export const size = (what: Measure, unit: 'mm' | 'degrees') =>
   parameter('measure', { option: null, told: 'name', unit, what }, ({ parts }) => parts.size?.value);
 
 /** How long one of it lasts. */
-export const period = (what: string) =>
+export const period = (what: Measure) =>
   parameter('measure', { option: null, told: 'memo', unit: 'frames', what }, ({ parts }, { clock }) =>
     parts.every ? (clock.length(parts.every) ?? undefined) : undefined,
   );

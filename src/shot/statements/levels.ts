@@ -161,10 +161,7 @@ export function levelsOf(words: readonly Word[], binding: Binding): string[] {
   for (const word of words) {
     if (!draft.levels.has(word.text) && !(word.text === 'BG' && !draft.stack)) unknownLevel(word, binding);
     else if (!names.includes(word.text)) names.push(word.text);
-    else
-      report(
-        diagnose('level-repeated', word.span, `Level \`${word.text}\` is named twice here; once is enough.`),
-      );
+    else report(diagnose('level-repeated', word.span, { level: word.text }));
   }
   return names;
 }

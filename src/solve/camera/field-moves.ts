@@ -8,7 +8,6 @@ import type { Vector } from './matrix.js';
 import { type Driver, type Path, pathOf, type Sample } from './path.js';
 import { between, byRatio } from './spacing.js';
 import { before, clampFrame, named, SAME_DEGREES, SAME_MM, type Stage, write } from './tracks.js';
-import { degrees, millimetres } from './words.js';
 
 /** Whether two widths are one size; 60% and 152.4mm of 254 are. */
 export const sameWidth = (a: number, b: number) => Math.abs(a - b) <= 1e-6 * Math.max(a, b);
@@ -90,17 +89,25 @@ function checkJump(move: FieldMove, begins: Sample, frame: number, stage: Stage)
   const sized = Math.abs((begins.value ?? width) - width) <= SAME_MM;
   if (jump <= SAME_MM && sized && sameTurn(turn, begins.turn)) return;
   const first = move.legs[0]!;
-  const is = `${millimetres(width)} mm wide at ${millimetres(at.x)}, ${millimetres(at.y)}${turn === 0 ? '' : ` turned ${degrees(turn)}`}`;
   stage.report(
     diagnose(
       'move-jumps',
       first.span,
-      `The camera would jump on frame ${first.start}: this ${move.kind} starts from field ${first.from.name}, but the camera is ${is}.`,
+      {
+        variant: 'camera',
+        frame: first.start,
+        move: move.kind,
+        field: first.from.name,
+        widthMm: width,
+        xMm: at.x,
+        yMm: at.y,
+        turnDeg: turn,
+      },
       {
         notes: [
           last
-            ? { message: 'The move before ends there.', span: last.span }
-            : { message: 'The camera rests there.', span: stage.rest.span },
+            ? { note: 'move-ends-there', span: last.span }
+            : { note: 'camera-rests-there', span: stage.rest.span },
         ],
       },
     ),

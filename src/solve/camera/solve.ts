@@ -103,22 +103,16 @@ function drive(moves: readonly Move[], stage: Stage): void {
 /** A curve that swings past its end can take a small size through nothing. */
 function keepPositive(stage: Stage, moves: readonly Move[], report: Report): void {
   const least = 0.01;
-  const hold = (track: Float64Array, what: string, span: (frame: number) => Span) => {
+  const hold = (track: Float64Array, level: string | null, span: (frame: number) => Span) => {
     const frame = track.findIndex((value) => !(value >= least));
     if (frame < 0) return;
-    report(
-      diagnose(
-        'size-vanishes',
-        span(frame),
-        `${what} shrinks to nothing on frame ${Math.max(1, frame)}; the curve swings too far past its end.`,
-      ),
-    );
+    report(diagnose('size-vanishes', span(frame), { level, frame: Math.max(1, frame) }));
     for (let i = 0; i < track.length; i++) if (!(track[i]! >= least)) track[i] = least;
   };
   const of = (quantity: string) => (frame: number) =>
     (moves.findLast((m) => drivenBy(m).includes(quantity) && frame > startOf(m)) ?? moves[0])!.span;
   if (moves.length === 0) return;
-  hold(stage.camera.width, 'The field', of('camera field'));
+  hold(stage.camera.width, null, of('camera field'));
   for (const [name, tracks] of stage.levels) hold(tracks.scale, name, of(`${name} scale`));
 }
 

@@ -12,7 +12,6 @@ import { clockwise, turnOf, type Vector } from './matrix.js';
 import { type Driver, type Path, pathOf } from './path.js';
 import { between, byRatio } from './spacing.js';
 import { before, clampFrame, type LevelTracks, named, SAME_SHARE, type Stage, write } from './tracks.js';
-import { degrees, percent } from './words.js';
 
 function driveScale(move: MoveOf<'levelTruck'>, stage: Stage): Path {
   const path = valuePath(move, move.parameters.ratios ? byRatio : between);
@@ -29,7 +28,7 @@ function driveScale(move: MoveOf<'levelTruck'>, stage: Stage): Path {
     const start = clampFrame(stage, path.start);
     const begun = scale[start]!;
     if (!running && Math.abs(begun - first) > SAME_SHARE) {
-      jump(move, level.name, path.start, percent(first), percent(begun), last, stage);
+      jump(move, level.name, path.start, 'scale', first, begun, last, stage);
     }
     const stillX = scaleOffsetX[start]! + begun * q.x;
     const stillY = scaleOffsetY[start]! + begun * q.y;
@@ -61,7 +60,7 @@ function driveTurn(move: MoveOf<'turn'>, stage: Stage): Path {
     const start = clampFrame(stage, path.start);
     const begun = turn[start]!;
     if (!running && !sameTurn(begun, first)) {
-      jump(move, level.name, path.start, degrees(first), degrees(begun), last, stage);
+      jump(move, level.name, path.start, 'angle', first, begun, last, stage);
     }
     const baseX = turnOffsetX[start]!;
     const baseY = turnOffsetY[start]!;
@@ -111,8 +110,9 @@ function jump(
   move: ValueMove,
   level: string,
   frame: number,
-  starts: string,
-  is: string,
+  of: 'scale' | 'angle',
+  starts: number,
+  is: number,
   last: { span: MoveOf<'turn'>['span'] } | undefined,
   stage: Stage,
 ): void {
@@ -120,8 +120,8 @@ function jump(
     diagnose(
       'move-jumps',
       move.legs[0]!.span,
-      `${level} would jump on frame ${frame}: this move starts from ${starts}, but ${level} is at ${is}.`,
-      { notes: last ? [{ message: 'The move before ends there.', span: last.span }] : [] },
+      { variant: 'level', frame, level, of, starts, is },
+      { notes: last ? [{ note: 'move-ends-there', span: last.span }] : [] },
     ),
   );
 }

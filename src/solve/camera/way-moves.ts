@@ -9,7 +9,6 @@ import { clockwise, turnOf, type Vector } from './matrix.js';
 import { type Driver, type Path, pathOf, type Sample } from './path.js';
 import { between } from './spacing.js';
 import { before, clampFrame, named, SAME_MM, type Stage, write } from './tracks.js';
-import { millimetres } from './words.js';
 
 type WayMove = { [K in KindsWith<'way'>]: MoveOf<K> }[KindsWith<'way'>];
 
@@ -92,8 +91,14 @@ function driveSlide(move: MoveOf<'slide'>, stage: Stage): Path {
           diagnose(
             'move-jumps',
             move.legs[0]!.span,
-            `${level.name} would jump on frame ${path.start}: this slide starts at ${millimetres(first.x)}, ${millimetres(first.y)}, but its last slide ended at ${millimetres(x)}, ${millimetres(y)}.`,
-            { notes: [{ message: 'The slide before.', span: last.span }] },
+            {
+              variant: 'slide',
+              frame: path.start,
+              level: level.name,
+              starts: { x: first.x, y: first.y },
+              ended: { x, y },
+            },
+            { notes: [{ note: 'slide-before', span: last.span }] },
           ),
         );
       }

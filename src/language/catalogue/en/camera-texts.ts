@@ -1,275 +1,365 @@
+import { moveTitles } from '../../../words/en/moves-en.js';
+import { figure, plural } from '../../../words/number.js';
 import type { CameraMessages } from '../camera-codes.js';
-import { asGiven, type Texts } from '../texts.js';
+import type { Texts } from '../texts.js';
+import { frameList, meant, paperMm, percent } from './phrases.js';
+import { bounds, fieldQuantities, quantities } from './terms.js';
 
 export const camera: Texts<CameraMessages> = {
   'unknown-field': {
     title: 'a field that is not there',
     explanation:
       'A move or `fix` names a field that no `field` statement defines, here or in a used file. `full`, the standard field, is always there.',
-    message: asGiven,
+    message: ({ name, guess }) =>
+      `There is no field \`${name}\`${meant(guess, '; say what it is with `field`.')}`,
   },
   'field-full': {
     title: 'the standard field given another meaning',
     explanation: '`full` means the standard field in every cut, so no field of a cut can have that name.',
-    message: asGiven,
+    message: () => 'The name `full` always means the standard field; give this field another name.',
   },
   'field-measures': {
     title: 'fields in percent and in lines of the chart',
     explanation:
       'Some houses give field sizes in percent of the standard field, others in lines of the field chart: 8F is no 8 %. A cut that mixes both is easily misread.',
-    message: asGiven,
+    message: ({ field, other, percent: inPercent }) => {
+      const [here, there] = inPercent
+        ? ['in percent', 'in lines of the field chart']
+        : ['in lines of the field chart', 'in percent'];
+      return `Field \`${field}\` is given ${here}, and field \`${other}\` ${there}; are both meant so?`;
+    },
   },
   'level-repeated': {
     title: 'a level named twice in one list',
     explanation:
       'A move takes each of its levels once, however often it is named. Perhaps another level was meant.',
-    message: asGiven,
+    message: ({ level }) => `Level \`${level}\` is named twice here; once is enough.`,
   },
   'option-misplaced': {
     title: 'a word that has no meaning for this move',
     explanation:
       'Each kind of move has its own words: `carry` goes with pans and trucks, `loop` with pulls, `log` with trucks, `about` with trucks and turns of levels, `sideways` with shake and sway. Take the word out, or look whether another move was meant.',
-    message: asGiven,
+    message: ({ option, move }) => `\`${option}\` has no meaning for ${moveTitles[move].one}.`,
   },
   'spacing-twice': {
     title: 'a leg that is spread twice',
     explanation:
       'Ramps, a curve, graduations by hand or a fairing mark say how the way of a leg is spread; a leg has one of them.',
-    message: asGiven,
+    message: () => 'The way of this leg is spread twice; one of both has to go.',
   },
   'fairing-misplaced': {
     title: 'a fairing mark without a quick truck',
     explanation:
       'The fairing mark says where the cushion of a quick truck begins. Other moves gather and lose speed with `ease`.',
-    message: asGiven,
+    message: () =>
+      'A fairing mark belongs to a quick truck: `truck quick … fair …`; other moves slow down with `ease`.',
   },
   'quick-without-fairing': {
     title: 'a quick truck without its fairing mark',
     explanation:
       'A quick truck does most of its way at one speed and then cushions to a stop. Nobody can shoot it without knowing on which frame the cushion begins, and how much of the way is done by then.',
-    message: asGiven,
+    message: () =>
+      'A quick truck needs its fairing mark, with the frame and the share of the way done there: `fair ア@6 60%`.',
   },
   'turn-sense': {
     title: 'a turn that does not say which way',
     explanation:
       'From 0 to 90 degrees can be to the left or to the right: `cw` (clockwise) or `ccw` must be said.',
-    message: asGiven,
+    message: () => 'A turn says which way it goes: `cw` (clockwise) or `ccw`.',
   },
   'exposure-range': {
     title: 'more light than all',
     explanation: 'An exposure is a share of the light, from 0 % to 100 %.',
-    message: asGiven,
+    message: ({ exposure }) => `An exposure is from 0 % to 100 % of the light, but this is ${exposure} %.`,
   },
   'overlap-short': {
     title: 'a dissolve of one frame',
     explanation:
       'A dissolve begins with one cut alone and ends with the other, so it needs two frames at least.',
-    message: asGiven,
+    message: () => 'A dissolve lasts for two frames at least: one cut alone, then the other.',
   },
   'overlap-long': {
     title: 'a dissolve longer than its sheet',
     explanation:
       'A dissolve runs over the last or the first rows of the sheet, and the sheet has fewer. Make the cut longer, or the dissolve shorter.',
-    message: asGiven,
+    message: {
+      cut: () => 'A dissolve is no longer than the longest cut, ten minutes.',
+      sheet: ({ frames, rows }) =>
+        `This dissolve lasts for ${frames} frames, but the whole sheet has ${rows} rows.`,
+    },
   },
   'number-senseless': {
     title: 'a number of the camera that cannot be',
     explanation:
       'A field without width, a level scaled to nothing, a sway that takes no time or a way of kilometres: nothing can be shot from such a number. It is most likely a slip of the hand.',
-    message: asGiven,
+    message: {
+      field: ({ quantity, field, value, bounds: allowed }) => {
+        const [before, behind] = fieldQuantities[quantity];
+        return `${before} field ${field} ${behind} is ${value}; it must be ${bounds[allowed]}.`;
+      },
+      move: ({ quantity, value, bounds: allowed }) =>
+        `${quantities[quantity]} is ${value}; it must be ${bounds[allowed]}.`,
+    },
   },
   'size-vanishes': {
     title: 'a size that shrinks to nothing',
     explanation:
       'A curve may swing past its end and come back. Here it swings so far that the field (or the level) has no size left on some frame. Choose a second number nearer to 1, or a larger field to end on.',
-    message: asGiven,
+    message: ({ level, frame }) =>
+      `${level ?? 'The field'} shrinks to nothing on frame ${frame}; the curve swings too far past its end.`,
   },
   'move-backwards': {
     title: 'a leg that arrives before it leaves',
     explanation: 'The frames of a move run forwards, and a leg takes one frame at least.',
-    message: asGiven,
+    message: ({ start, end }) =>
+      `This leg should arrive on frame ${end}, but it leaves on frame ${start}; it needs one frame at least.`,
   },
   'move-past-end': {
     title: 'a move past the end of the sheet',
     explanation:
       'The move (or fade, or exposure) ends on a frame that the sheet does not have, so nobody could shoot its end. After a retime give it new frames, or hang it on a mark.',
-    message: asGiven,
+    message: ({ light, end, rows }) =>
+      `This ${light ? '' : 'move '}ends on frame ${end}, past the end of the sheet, which has ${plural(rows, 'row')}.`,
   },
   'moves-overlap': {
     title: 'two moves of one thing at once',
     explanation:
       'The camera goes one way at a time, and so do the place, the scale, the turn and the sway of a level. Moves may follow each other: what stands on a frame with `@` leaves from there, and a range `a..b` takes its own frames. Only pulls of a level add up.',
-    message: asGiven,
+    message: ({ move, level, from, to }) =>
+      `Two ${moveTitles[move].rival.replace(/^(\w+)/, '$1s')}${level === null ? '' : ` of ${level}`} run at once, from frame ${from} to frame ${to}.`,
   },
   'move-jumps': {
     title: 'a move that starts elsewhere',
     explanation:
       'Each move starts where the last one of its kind ended; else the picture would jump within the cut. Start it from the field, place, scale or turn that the thing has then.',
-    message: asGiven,
+    message: {
+      camera: ({ frame, move, field, widthMm, xMm, yMm, turnDeg }) =>
+        `The camera would jump on frame ${frame}: this ${move} starts from field ${field}, but the camera is ${figure(widthMm)} mm wide at ${figure(xMm)}, ${figure(yMm)}${turnDeg === 0 ? '' : ` turned ${figure(turnDeg)}°`}.`,
+      level: ({ frame, level, of, starts, is }) => {
+        const written = (value: number) => (of === 'scale' ? percent(value) : `${figure(value)}°`);
+        return `${level} would jump on frame ${frame}: this move starts from ${written(starts)}, but ${level} is at ${written(is)}.`;
+      },
+      slide: ({ frame, level, starts, ended }) =>
+        `${level} would jump on frame ${frame}: this slide starts at ${figure(starts.x)}, ${figure(starts.y)}, but its last slide ended at ${figure(ended.x)}, ${figure(ended.y)}.`,
+    },
   },
   'quick-long': {
     title: 'a quick truck that takes long',
     explanation:
       'Quick trucks last around a second (common practice); one of more than two is an ordinary truck, or one of its frames is mistyped.',
-    message: asGiven,
+    message: ({ frames, fps }) =>
+      `This quick truck takes ${plural(frames, 'frame')}; quick ones last around a second, two (${2 * fps} frames) at most (common practice).`,
   },
   'ramps-long': {
     title: 'ramps longer than the move',
     explanation:
       'The frames over which a move gathers speed and those over which it loses it must fit into its steps together: `A@1 > B@24` has 23 steps, the range 1..24 has 24.',
-    message: asGiven,
+    message: ({ leave, arrive, steps }) =>
+      leave < 0 || arrive < 0
+        ? `A ramp of ${Math.min(leave, arrive)} frames cannot be; 0 is none.`
+        : `The ramps take ${leave} + ${arrive} frames, but this leg has only ${plural(steps, 'step')}; together they may be ${steps} at most.`,
   },
   'curve-range': {
     title: 'a curve that leaves its range',
     explanation:
       'The first and third number of a curve are shares of the time and lie from 0 to 1, as CSS Easing has it; else the move would be in two places on one frame. The second and fourth are shares of the way and may swing past 0 and 1, as far as -10 and 10.',
-    message: asGiven,
+    message: ({ x1, y1, x2, y2 }) =>
+      `The curve is ${x1} ${y1} ${x2} ${y2}; its first and third number are shares of the time and lie from 0 to 1 (CSS Easing, cubic-bezier), the others from -10 to 10.`,
   },
   'steps-without-way': {
     title: 'graduations on a move that goes no way',
     explanation:
       'Graduations in millimetres say how far something goes on each frame. A truck or a turn goes nowhere; give it ramps or a curve.',
-    message: asGiven,
+    message: () =>
+      'Graduations in mm are for moves that go from place to place: pans, pulls, follows and slides.',
   },
   'steps-count': {
     title: 'more or fewer graduations than steps',
     explanation:
       'There is one graduation a step. From the frame on which the thing stands still to the frame on which it has arrived: `A@1 > B@5` has four steps, the range 1..4 as well.',
-    message: asGiven,
+    message: ({ graduations, steps, start, end }) =>
+      `There ${graduations === 1 ? 'is' : 'are'} ${plural(graduations, 'graduation')} for ${plural(steps, 'step')}, from frame ${start} to frame ${end}.`,
   },
   'steps-sum': {
     title: 'graduations that do not add up',
     explanation:
       'Graduations spaced by hand add up to the whole way, within a twentieth of a millimetre. Correct a graduation, or the place that the move goes to.',
-    message: asGiven,
+    message: ({ sumMm, wayMm, withinMm }) =>
+      `The graduations add up to ${figure(sumMm)} mm, but the way is ${figure(wayMm)} mm; they must agree within ${withinMm} mm.`,
   },
   'fairing-share': {
     title: 'a fairing mark with nothing or all done',
     explanation:
       'At the fairing mark some of the way is done and some is left: more than 0 % and less than 100 %.',
-    message: asGiven,
+    message: ({ mark, share }) =>
+      `At the fairing mark ${mark} ${percent(share)} of the way would be done; it must be more than nothing and less than all.`,
   },
   'fairing-outside': {
     title: 'a fairing mark outside its move',
     explanation:
       'The cushion begins at the fairing mark, so the mark lies between the frames that the move leaves from and arrives on.',
-    message: asGiven,
+    message: ({ mark, frame, first, last }) => {
+      const must =
+        last < first
+          ? 'it must lie inside the move, and this one arrives on the frame after it leaves: give it more frames, or leave the mark out'
+          : `it must lie inside the move, on frame ${first === last ? first : `${first} to ${last}`}`;
+      return `The fairing mark ${mark} stands on frame ${frame}; ${must}.`;
+    },
   },
   'fairing-slow': {
     title: 'a cushion that would speed up',
     explanation:
       'The cushion keeps the speed that the move has at the fairing mark and loses it evenly. If less is done at the mark than a move of one speed would have done by then, it would have to go faster afterwards. Put the mark earlier, or have more done there.',
-    message: asGiven,
+    message: ({ mark, share, frame, latest, least }) =>
+      `With ${percent(share)} done on frame ${frame} the move would have to go faster after the fairing mark ${mark} than before it; ${latest === null ? 'have ' : `put the mark on frame ${latest} or earlier, or have `}${least} % or more done there.`,
   },
   'cushion-short': {
     title: 'a cushion that stops early',
     explanation:
       'The speed at the fairing mark is so high for what is left that 99.5 % of the cushion is done before half of its frames. The rest looks like a stop. Have less done at the mark, or put the mark later, or end the move sooner.',
-    message: asGiven,
+    message: ({ mark, still, frames }) =>
+      `The cushion after ${mark} has done 99.5 % of its way on frame ${still}, before half of its ${plural(frames, 'frame')}; the rest looks like a stop.`,
   },
   'pan-sizes': {
     title: 'a pan between fields of two sizes',
     explanation:
       'A pan keeps the size of the field. Where the size changes it is a truck, which is shot otherwise.',
-    message: asGiven,
+    message: ({ from, fromMm, to, toMm }) =>
+      `Field ${from} is ${figure(fromMm)} mm wide and ${to} ${figure(toMm)} mm: where the sizes differ it is a truck.`,
   },
   'truck-one-size': {
     title: 'a truck between fields of one size',
     explanation: 'A truck changes the size of the field. Where the size stays the camera only pans.',
-    message: asGiven,
+    message: ({ from, to, widthMm }) =>
+      `Fields ${from} and ${to} are both ${figure(widthMm)} mm wide: where the size stays it is a pan.`,
   },
   'speed-jumps': {
     title: 'a jump of the speed at a field passed through',
     explanation:
       'Two legs of one move meet with different speeds or directions, and the eye sees the knee. Ramps on both legs make it a stop, or other frames make the speeds agree. The measure, a quarter of the faster speed, is our own.',
-    message: asGiven,
+    message: ({ frame, field, before, after }) =>
+      `The speed jumps on frame ${frame}, where the move passes ${field ?? 'a mark'}: ${figure(before)} mm a frame before, ${figure(after)} after.`,
   },
   'carried-level': {
     title: 'a level fixed to the camera that should go with it',
     explanation:
       '`level B carry` fixes the level to the camera for the whole cut; a follow or a `carry` of one move would move it twice.',
-    message: asGiven,
+    message: ({ level }) =>
+      `${level} is fixed to the camera throughout (\`level ${level} carry\`), so it cannot go along with this move as well.`,
   },
   'pulls-along': {
     title: 'two pulls at once along one line',
     explanation:
       'Pulls of a level add up. Along one line that is one pull at the sum of both speeds, which is easier to shoot.',
-    message: asGiven,
+    message: ({ level }) =>
+      `${level} is pulled twice at once along one line, so both speeds add up; one pull would say it in one number.`,
   },
   'sway-unrest': {
     title: 'a sway that ends away from rest',
     explanation:
       'After the last frame of a sway the level is at its place again. If the sway is not there by then the level jumps. End it after a whole number of half sways.',
-    message: asGiven,
+    message: ({ offMm, frame, levels, frames }) =>
+      `The sway is ${figure(offMm)} mm from rest on its last frame ${frame}, so ${levels.join(', ')} would jump back; ${figure(frames)} frames, a whole number of half sways, would end at rest.`,
   },
   'field-off-chart': {
     title: 'a field that leaves the field chart',
     explanation:
       'On a field chart the steps to the east or west and the lines of the field come to no more than the lines of the chart, and the same to the north and south. A field beyond that shows what lies outside the chart.',
-    message: asGiven,
+    message: ({ field, lines, reaches }) =>
+      `Field ${field} reaches over the ${lines}-field chart: its steps and its lines come to ${reaches.map((one) => `${figure(one.lines)} to the ${one.side}`).join(' and ')}, where ${lines} is the edge.`,
   },
   'scan-enlarged': {
     title: 'a field so small that the scan is enlarged',
     explanation:
       'The drawings are scanned at the resolution that the episode says (`scan`), and the finished picture has so many pixels (`output`). Below a certain field the scan has fewer pixels than the picture, and lines grow soft. Scan finer, or draw larger.',
-    message: asGiven,
+    message: ({ level, share, frame, dpi, enough, pixels }) => {
+      const what =
+        level === null
+          ? `The field is ${percent(share)} of the standard field on frame ${frame}`
+          : `${level} shows as little as a field of ${percent(share)} would on frame ${frame}`;
+      return `${what}: scanned at ${dpi} dpi it is enlarged from ${percent(enough)} down, to fill ${pixels} pixels.`;
+    },
   },
   strobing: {
     title: 'a speed that strobes',
     explanation:
       'Between 1/120 and 1/48 of the field’s width a frame a passing picture probably strobes: over 0.1 in on a 12 in field, and safe again as a zip pan from 0.25 in (a rule of drawn animation attributed to T. White). In a truck the slowest point of the picture counts. Go slower or faster, or blur.',
-    message: asGiven,
+    message: ({ frames, whole, mm, fraction }) =>
+      `On ${frameList(frames)} the ${whole ? 'whole ' : ''}picture passes at up to ${figure(mm)} mm a frame, 1/${fraction} of the field's width: between 1/120 and 1/48 it probably strobes.`,
   },
   judder: {
     title: 'a full width in less than seven seconds',
     explanation:
       'A picture that passes a whole width of the field in less than seven seconds can judder (a camera maker’s panning guide). It is a matter of taste and of what is seen, so it is a hint only.',
-    message: asGiven,
+    message: ({ frames, whole, seconds, least }) =>
+      `On ${frameList(frames)} the ${whole ? 'whole ' : ''}picture passes a full width in ${figure(seconds)} seconds; in less than ${least} it can judder (a camera maker's panning guide).`,
   },
   'artwork-edge': {
     title: 'an edge of the artwork comes into the picture',
     explanation:
       'On some frame the camera sees past the edge of the paper. The message says from when on, by how much, and the smallest artwork that would do. A level whose edges may show, a cut-out for example, is marked `free`.',
-    message: asGiven,
+    message: ({ level, side, frame, byMm, worstFrame, worstMm, needed }) => {
+      const worst = worstFrame === frame ? '' : ` (at worst ${paperMm(worstMm)} mm, on frame ${worstFrame})`;
+      const enough = `${paperMm(needed.width)} x ${paperMm(needed.height)} mm with its centre at ${figure(needed.x)}, ${figure(needed.y)}`;
+      return `The ${side} edge of ${level} comes into the picture on frame ${frame}, by ${paperMm(byMm)} mm${worst}; ${enough} would do.`;
+    },
   },
   'artwork-long': {
     title: 'artwork of more than five metres',
     explanation:
       'The moves need artwork longer than anyone paints in one piece (five metres is our own measure). Paint it as a loop, or look for a mistyped speed.',
-    message: asGiven,
+    message: ({ level, lengthMm }) =>
+      `${level} would have to be painted ${figure(lengthMm / 1000)} m long; is a \`loop\` missing, or a speed mistyped?`,
   },
   'loop-short': {
     title: 'a loop too short',
     explanation:
       'A loop is at least as long as what the field takes of it, or the same drawing is seen twice at once; and its artwork is at least as long as the loop, or there are gaps.',
-    message: asGiven,
+    message: {
+      field: ({ level, loopMm, neededMm }) =>
+        `The loop of ${level} is ${figure(loopMm)} mm long, but the field takes ${paperMm(neededMm)} mm of it: the same drawing would be seen twice at once.`,
+      artwork: ({ level, loopMm, paintedMm }) =>
+        `The loop of ${level} is ${figure(loopMm)} mm long, but its artwork only ${figure(paintedMm)} mm: there would be gaps.`,
+    },
   },
   'loop-askew': {
     title: 'a loop pulled askew',
     explanation:
       'A loop repeats along the length or the height of its artwork, so it can only be pulled along one of them.',
-    message: asGiven,
+    message: ({ level }) =>
+      `A loop runs along the length or the height of its artwork, but this pull moves ${level} askew to both.`,
   },
   'loop-two': {
     title: 'two loops of one level',
     explanation: 'A level is painted once. All its pulls speak of the same loop, or of none.',
-    message: asGiven,
+    message: ({ level, here, there }) => {
+      const way = ({ mm, axis }: typeof here) =>
+        `${figure(mm)} mm along its ${axis === 'x' ? 'length' : 'height'}`;
+      return `${level} is painted as one loop, but this pull says ${way(here)} where another says ${way(there)}.`;
+    },
   },
   'fade-short': {
     title: 'a fade of one frame',
     explanation: 'A fade shows nothing on its first frame and all on its last, so it needs two at least.',
-    message: asGiven,
+    message: () => 'A fade needs two frames at least: nothing of it shows on the first, all on the last.',
   },
   'light-overlaps': {
     title: 'two fades or exposures at once',
     explanation:
       'Fades and dissolves say how much of the whole picture is seen, so only one of them can run at a time; the same holds for exposures of one level.',
-    message: asGiven,
+    message: ({ levels, from, to }) => {
+      const what =
+        levels === null
+          ? 'Two fades or dissolves of the whole picture'
+          : `Two exposures of ${levels.join(', ')}`;
+      return `${what} run at once, from frame ${from} to frame ${to}.`;
+    },
   },
   flashes: {
     title: 'light that flashes more than three times in a second',
     explanation:
       'More than three flashes in any second can bring on seizures in people with photosensitive epilepsy (WCAG 2.3.1, ITU-R BT.1702). Counted are white fades, light through and the appearing of levels marked as flashing. It is a count and no measurement of brightness, area or colour: the test of the broadcaster decides.',
-    message: asGiven,
+    message: ({ count, from, to }) =>
+      `Light flashes ${count} times within a second, on frames ${from} to ${to}: more than three flashes in any second can bring on seizures (WCAG 2.3.1, ITU-R BT.1702).`,
   },
 };

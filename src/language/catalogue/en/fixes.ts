@@ -1,6 +1,6 @@
+import { plural } from '../../../words/number.js';
 import type { Fixes } from '../fixes.js';
 import type { ShortTexts } from '../texts.js';
-import { plural } from './phrases.js';
 
 export const fixes: ShortTexts<Fixes> = {
   write: ({ written }) => `write \`${written}\``,
@@ -45,4 +45,6 @@ export const fixes: ShortTexts<Fixes> = {
   'unpin-names': ({ names }) =>
     `leave the number${names.length === 1 ? '' : 's'} of ${names.join(' ')} unused`,
   'add-line': ({ line }) => `add \`${line}\``,
+  'turn-clockwise': () => 'turn it clockwise',
+  'paint-on': ({ size }) => `paint it on ${size}`,
 };

@@ -1,6 +1,7 @@
+import { figure, plural } from '../../../words/number.js';
 import type { Notes } from '../notes.js';
 import type { ShortTexts } from '../texts.js';
-import { neighbourName, oneOf, plural } from './phrases.js';
+import { neighbourName, oneOf } from './phrases.js';
 
 export const notes: ShortTexts<Notes> = {
   'stands-here': () => 'it stands here',
@@ -27,4 +28,23 @@ export const notes: ShortTexts<Notes> = {
   'manifest-keys': ({ keys }) => `the keys are ${keys.join(', ')}`,
   'stands-already': () => 'it stands here already',
   takes: ({ words }) => `it takes ${oneOf(words)}`,
+  'other-one-here': () => 'the other one is here',
+  'spread-here': () => 'it is spread here already',
+  'other-one': () => 'The other one.',
+  'other-pull': () => 'The other pull.',
+  'move-ends-there': () => 'The move before ends there.',
+  'camera-rests-there': () => 'The camera rests there.',
+  'slide-before': () => 'The slide before.',
+  'even-speed': () => 'Ramps (`ease`) on both legs, or other frames, would make it even.',
+  'flashes-counted': () =>
+    'This is a count of what the text says (white fades, light through, levels marked as flashing) and no measurement of the picture; the test of the broadcaster decides.',
+  'named-here': ({ level }) => `${level} is first named here.`,
+  artwork: ({ level, width, height, x, y }) =>
+    `Its artwork is ${figure(width)} x ${figure(height)} mm with its centre at ${figure(x)}, ${figure(y)}; \`level ${level} free\` says that its edges may show.`,
+  'enough-dpi': ({ dpi }) => `${dpi} dpi would be enough.`,
+  'cushion-speed': ({ power }) =>
+    `The cushion keeps the speed that the move has at the mark (k = ${figure(power)}; 2 is even slowing down). Less done at the mark, or a later mark, makes it longer.`,
+  'safe-speeds': ({ widthMm }) =>
+    `Up to ${figure(widthMm / 120)} mm a frame it is safe, and from ${figure(widthMm / 48)} mm it is a zip pan (rule attributed to T. White: 0.1 in and 0.25 in on a 12 in field).`,
+  'speed-limit': ({ speed }) => `${figure(speed)} mm a frame is the limit on this field.`,
 };

@@ -1,9 +1,8 @@
 /** Pieces that several English sentences are made of. */
 
+import { figure } from '../../../words/number.js';
 import type { Neighbour, NotLent, RowsFault, Takes, Wanted } from '../terms.js';
 import { expected } from './terms.js';
-
-export { plural } from '../../../words/number.js';
 
 /** The end of a sentence that says there is no such thing; `otherwise`: what stands there where nothing is like it. */
 export const meant = (guess: string | null, otherwise = '.'): string =>
@@ -86,4 +85,23 @@ export function taken(takes: Takes): string {
     case 'choice':
       return oneOf(takes.words);
   }
+}
+
+/** `12.5 %` of a share; one decimal at most. */
+export const percent = (of: number): string => `${figure(of * 100, { decimals: 1 })} %`;
+
+/** Rounded up, so that a piece of paper cut to it is never too small, and an edge never shows by 0 mm. */
+export const paperMm = (mm: number): string => figure(Math.ceil(mm * 100 - 1e-6) / 100);
+
+/** `frame 3`, `frames 3-7, 12, 15-20 and others`. */
+export function frameList(frames: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const frame of frames) {
+    const run = runs[runs.length - 1];
+    if (run && frame === run[1] + 1) run[1] = frame;
+    else runs.push([frame, frame]);
+  }
+  const texts = runs.slice(0, 4).map(([a, b]) => (a === b ? `${a}` : `${a}-${b}`));
+  const more = runs.length > 4 ? ' and others' : '';
+  return `${frames.length === 1 ? 'frame' : 'frames'} ${texts.join(', ')}${more}`;
 }

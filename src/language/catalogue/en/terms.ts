@@ -1,6 +1,14 @@
 /** What the things that messages speak of are called in English. */
 
-import type { Expected, Misplaced, NoKeyAfter, NoKeyBefore } from '../terms.js';
+import type {
+  Bounds,
+  Expected,
+  FieldQuantity,
+  Misplaced,
+  NoKeyAfter,
+  NoKeyBefore,
+  Quantity,
+} from '../terms.js';
 
 export const expected: Readonly<Record<Expected, string>> = {
   'level-names': 'the names of levels',
@@ -92,4 +100,37 @@ export const noKeyAfter: Readonly<Record<NoKeyAfter, string>> = {
   'group-empty': 'the group after it begins with `x`, and a passage never crosses that',
   'group-between': 'the group after it begins with an in-between',
   'group-end': 'its group does not begin with a key that it could lead back to',
+};
+
+export const quantities: Readonly<Record<Quantity, string>> = {
+  on: '`on`',
+  'place-x': 'The place to the right in mm',
+  'place-y': 'The place upwards in mm',
+  'point-x': 'The point to the right in mm',
+  'point-y': 'The point upwards in mm',
+  scale: 'The scale (1 is 100 %)',
+  turn: 'The turn in degrees',
+  direction: 'The direction in degrees',
+  way: 'The way in mm',
+  swing: 'The swing in mm',
+  'last-swing': 'The last swing in mm',
+  loop: 'The length of the loop in mm',
+  sway: 'The sway in mm',
+  'sway-time': 'The time of one sway in frames',
+};
+
+/** Before the name of a field, and behind it. */
+export const fieldQuantities: Readonly<Record<FieldQuantity, readonly [before: string, behind: string]>> = {
+  width: ['The width of', 'in mm'],
+  x: ['The place of', 'to the right in mm'],
+  y: ['The place of', 'upwards in mm'],
+  turn: ['The turn of', 'in degrees'],
+};
+
+export const bounds: Readonly<Record<Bounds, string>> = {
+  length: 'a length of 100 metres at most',
+  size: 'more than nothing, and 100 metres at most',
+  scale: 'between 1 % and 10000 %',
+  degrees: 'a thousand full turns at most',
+  frames: 'one frame at least',
 };

@@ -1,7 +1,7 @@
-import { share } from '../../../words/number.js';
+import { plural, share } from '../../../words/number.js';
 import type { Texts } from '../texts.js';
 import type { TimelineMessages } from '../timelines-codes.js';
-import { meant, plural, sheetRows } from './phrases.js';
+import { meant, sheetRows } from './phrases.js';
 import { noKeyAfter, noKeyBefore } from './terms.js';
 
 export const timelines: Texts<TimelineMessages> = {

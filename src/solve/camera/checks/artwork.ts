@@ -10,9 +10,8 @@ import { clockwise, counterClockwise, turnOf } from '../matrix.js';
 import type { Artwork, Side } from '../solved.js';
 import type { LevelTracks, Stage } from '../tracks.js';
 import { clampFrame } from '../tracks.js';
-import { millimetres } from '../words.js';
 
-const SIDES: { readonly [S in Side]: string } = {
+const _SIDES: { readonly [S in Side]: string } = {
   left: 'left',
   right: 'right',
   top: 'top',
@@ -23,19 +22,24 @@ export function checkArtwork(level: CameraLevel, artwork: Artwork, report: Repor
   const { needed, edge, loop } = artwork;
   if (!needed) return;
   if (edge && artwork.width !== null && artwork.height !== null) {
-    const worst =
-      edge.worstFrame === edge.frame
-        ? ''
-        : ` (at worst ${paper(edge.worstMm)} mm, on frame ${edge.worstFrame})`;
     report(
       diagnose(
         'artwork-edge',
         level.span,
-        `The ${SIDES[edge.side]} edge of ${level.name} comes into the picture on frame ${edge.frame}, by ${paper(edge.byMm)} mm${worst}; ${enough(needed)} would do.`,
+        {
+          level: level.name,
+          ...edge,
+          needed: { width: needed.width, height: needed.height, x: needed.x, y: needed.y },
+        },
         {
           notes: [
             {
-              message: `Its artwork is ${millimetres(artwork.width)} x ${millimetres(artwork.height)} mm with its centre at ${millimetres(artwork.homeX)}, ${millimetres(artwork.homeY)}; \`level ${level.name} free\` says that its edges may show.`,
+              note: 'artwork',
+              level: level.name,
+              width: artwork.width,
+              height: artwork.height,
+              x: artwork.homeX,
+              y: artwork.homeY,
             },
           ],
           fix: larger(level, artwork),
@@ -45,11 +49,10 @@ export function checkArtwork(level: CameraLevel, artwork: Artwork, report: Repor
   }
   if (Math.max(needed.width, needed.height) > LONG_MM) {
     report(
-      diagnose(
-        'artwork-long',
-        level.span,
-        `${level.name} would have to be painted ${millimetres(Math.max(needed.width, needed.height) / 1000)} m long; is a \`loop\` missing, or a speed mistyped?`,
-      ),
+      diagnose('artwork-long', level.span, {
+        level: level.name,
+        lengthMm: Math.max(needed.width, needed.height),
+      }),
     );
   }
   if (!loop) return;
@@ -57,33 +60,28 @@ export function checkArtwork(level: CameraLevel, artwork: Artwork, report: Repor
   const painted = loop.axis === 'x' ? artwork.width : artwork.height;
   if (loop.lengthMm < along - 1e-6) {
     report(
-      diagnose(
-        'loop-short',
-        level.span,
-        `The loop of ${level.name} is ${millimetres(loop.lengthMm)} mm long, but the field takes ${paper(along)} mm of it: the same drawing would be seen twice at once.`,
-      ),
+      diagnose('loop-short', level.span, {
+        variant: 'field',
+        level: level.name,
+        loopMm: loop.lengthMm,
+        neededMm: along,
+      }),
     );
   }
   if (level.sizeMm && painted !== null && painted < loop.lengthMm - 1e-6) {
     report(
-      diagnose(
-        'loop-short',
-        level.span,
-        `The loop of ${level.name} is ${millimetres(loop.lengthMm)} mm long, but its artwork only ${millimetres(painted)} mm: there would be gaps.`,
-      ),
+      diagnose('loop-short', level.span, {
+        variant: 'artwork',
+        level: level.name,
+        loopMm: loop.lengthMm,
+        paintedMm: painted,
+      }),
     );
   }
 }
 
 /** Five metres: more than any background that is painted in one piece (our own measure). */
 const LONG_MM = 5000;
-
-/** Rounded up, so that a piece of paper cut to it is never too small, and an edge never shows by 0 mm. */
-const paper = (mm: number) => millimetres(Math.ceil(mm * 100 - 1e-6) / 100);
-
-function enough(needed: NonNullable<Artwork['needed']>): string {
-  return `${paper(needed.width)} x ${paper(needed.height)} mm with its centre at ${millimetres(needed.x)}, ${millimetres(needed.y)}`;
-}
 
 /**
  * The size that would do, written where the size is; the artwork's centre stays, since points of the artwork are counted from it.
@@ -99,7 +97,7 @@ function larger({ sizeMm, span: named }: CameraLevel, { needed, homeX, homeY }: 
   const width = side(sizeMm.widthMm, needed.x - homeX, needed.width);
   const height = side(sizeMm.heightMm, needed.y - homeY, needed.height);
   const text = `${typed(width)}x${typed(height)}mm`;
-  return { title: `paint it on ${text}`, edits: [{ span: sizeMm.span, text }] };
+  return { action: 'paint-on', size: text, edits: [{ span: sizeMm.span, text }] };
 }
 
 /** As exactly as sizes are typed: never rounded down by anything that can be seen. */
@@ -120,13 +118,7 @@ export function loopOf(
     if (lengthMm === null || !pull.target.levels.includes(level.name)) continue;
     const axis = axisOf(pull, tracks, stage);
     if (!axis) {
-      report(
-        diagnose(
-          'loop-askew',
-          pull.span,
-          `A loop runs along the length or the height of its artwork, but this pull moves ${level.name} askew to both.`,
-        ),
-      );
+      report(diagnose('loop-askew', pull.span, { level: level.name }));
       return null;
     }
     if (loop && first && (loop.lengthMm !== lengthMm || loop.axis !== axis)) {
@@ -134,8 +126,12 @@ export function loopOf(
         diagnose(
           'loop-two',
           pull.span,
-          `${level.name} is painted as one loop, but this pull says ${millimetres(lengthMm)} mm along its ${axis === 'x' ? 'length' : 'height'} where another says ${millimetres(loop.lengthMm)} mm along its ${loop.axis === 'x' ? 'length' : 'height'}.`,
-          { notes: [{ message: 'The other pull.', span: first.span }] },
+          {
+            level: level.name,
+            here: { mm: lengthMm, axis },
+            there: { mm: loop.lengthMm, axis: loop.axis },
+          },
+          { notes: [{ note: 'other-pull', span: first.span }] },
         ),
       );
       return loop;

@@ -6,7 +6,6 @@ import type { Settings } from '../../../shot/settings.js';
 import type { CameraContext } from '../context.js';
 import { turnOf } from '../matrix.js';
 import type { CameraFrame, PlacementFrame } from '../solved.js';
-import { millimetres, percent } from '../words.js';
 
 /**
  * A field fits the chart where |E| + F and |N| + F are not more than the chart's lines (computed from its geometry; a step
@@ -23,17 +22,11 @@ export function checkChart(fields: readonly Field[], settings: Settings, report:
     const reachY = (Math.abs(field.widthMm * t.sin) + Math.abs(height * t.cos)) / heightMm;
     const east = (Math.abs(field.xMm) / widthMm) * 2 * lines + reachX * lines;
     const north = (Math.abs(field.yMm) / heightMm) * 2 * lines + reachY * lines;
-    const sides: string[] = [];
-    if (east > lines + 1e-6) sides.push(`${millimetres(east)} to the ${field.xMm < 0 ? 'west' : 'east'}`);
-    if (north > lines + 1e-6) sides.push(`${millimetres(north)} to the ${field.yMm < 0 ? 'south' : 'north'}`);
-    if (sides.length === 0) continue;
-    report(
-      diagnose(
-        'field-off-chart',
-        field.span,
-        `Field ${field.name} reaches over the ${lines}-field chart: its steps and its lines come to ${sides.join(' and ')}, where ${lines} is the edge.`,
-      ),
-    );
+    const reaches: { lines: number; side: 'north' | 'south' | 'east' | 'west' }[] = [];
+    if (east > lines + 1e-6) reaches.push({ lines: east, side: field.xMm < 0 ? 'west' : 'east' });
+    if (north > lines + 1e-6) reaches.push({ lines: north, side: field.yMm < 0 ? 'south' : 'north' });
+    if (reaches.length === 0) continue;
+    report(diagnose('field-off-chart', field.span, { field: field.name, lines, reaches }));
   }
 }
 
@@ -68,23 +61,19 @@ export function checkScan(
   const { widthMm } = settings.field;
   if (least.widthMm >= enoughMm - 1e-6 || widthMm < enoughMm) return;
   const field = places.field(least.frame);
-  const share = percent(least.widthMm / widthMm);
-  const what =
-    least.level === null
-      ? `The field is ${share} of the standard field on frame ${least.frame}`
-      : `${least.level} shows as little as a field of ${share} would on frame ${least.frame}`;
   report(
     diagnose(
       'scan-enlarged',
       least.level === null ? field.span : places.level(least.level),
-      `${what}: scanned at ${settings.scanDpi} dpi it is enlarged from ${percent(enoughMm / widthMm)} down, to fill ${settings.output.width} pixels.`,
       {
-        notes: [
-          {
-            message: `${Math.ceil((settings.output.width * 25.4) / least.widthMm)} dpi would be enough.`,
-          },
-        ],
+        level: least.level,
+        share: least.widthMm / widthMm,
+        frame: least.frame,
+        dpi: settings.scanDpi,
+        enough: enoughMm / widthMm,
+        pixels: settings.output.width,
       },
+      { notes: [{ note: 'enough-dpi', dpi: Math.ceil((settings.output.width * 25.4) / least.widthMm) }] },
     ),
   );
 }

@@ -6,7 +6,6 @@ import type { Move, MoveOf } from '../../../shot/camera.js';
 import type { CameraContext } from '../context.js';
 import { sway } from '../swing-moves.js';
 import { SAME_MM } from '../tracks.js';
-import { millimetres } from '../words.js';
 
 export function checkLevels(moves: readonly Move[], context: CameraContext, report: Report): void {
   for (const move of moves) carried(move, context, report);
@@ -25,8 +24,8 @@ function carried(move: Move, { levels }: CameraContext, report: Report): void {
       diagnose(
         'carried-level',
         move.span,
-        `${name} is fixed to the camera throughout (\`level ${name} carry\`), so it cannot go along with this move as well.`,
-        { notes: [{ message: `${name} is first named here.`, span: level.span }] },
+        { level: name },
+        { notes: [{ note: 'named-here', level: name, span: level.span }] },
       ),
     );
   }
@@ -41,8 +40,8 @@ function alongEachOther(move: MoveOf<'pull'>, before: MoveOf<'pull'>, report: Re
     diagnose(
       'pulls-along',
       move.span,
-      `${shared} is pulled twice at once along one line, so both speeds add up; one pull would say it in one number.`,
-      { notes: [{ message: 'The other pull.', span: before.span }] },
+      { level: shared },
+      { notes: [{ note: 'other-pull', span: before.span }] },
     ),
   );
 }
@@ -56,10 +55,11 @@ function unrest(move: MoveOf<'roll'>, report: Report): void {
   const whole = (2 * frames) / period;
   const nearest = Math.max(1, Math.round(whole)) * (period / 2);
   report(
-    diagnose(
-      'sway-unrest',
-      move.span,
-      `The sway is ${millimetres(Math.abs(off))} mm from rest on its last frame ${to}, so ${move.target.levels.join(', ')} would jump back; ${millimetres(nearest)} frames, a whole number of half sways, would end at rest.`,
-    ),
+    diagnose('sway-unrest', move.span, {
+      offMm: Math.abs(off),
+      frame: to,
+      levels: move.target.levels,
+      frames: nearest,
+    }),
   );
 }

@@ -16,21 +16,11 @@ export function checkLight(
 ): void {
   lights.forEach((light, index) => {
     if (light.kind === 'fade' && light.frames.to <= light.frames.from) {
-      report(
-        diagnose(
-          'fade-short',
-          light.span,
-          'A fade needs two frames at least: nothing of it shows on the first, all on the last.',
-        ),
-      );
+      report(diagnose('fade-short', light.span, {}));
     }
     if (light.frames.to > context.length || light.frames.from > context.length) {
       report(
-        diagnose(
-          'move-past-end',
-          light.span,
-          `This ends on frame ${light.frames.to}, past the end of the sheet, which has ${plural(context.length, 'row')}.`,
-        ),
+        diagnose('move-past-end', light.span, { light: true, end: light.frames.to, rows: context.length }),
       );
     }
     const other = lights.slice(0, index).find((before) => clash(before, light));
@@ -41,10 +31,8 @@ export function checkLight(
         diagnose(
           'light-overlaps',
           light.span,
-          `${overlapWords(light)} run at once, from frame ${from} to frame ${to}.`,
-          {
-            notes: [{ message: 'The other one.', span: other.span }],
-          },
+          { levels: light.kind === 'expose' ? light.levels : null, from, to },
+          { notes: [{ note: 'other-one', span: other.span }] },
         ),
       );
     }
@@ -58,11 +46,6 @@ function clash(a: Light, b: Light): boolean {
   if (a.frames.from > b.frames.to || b.frames.from > a.frames.to) return false;
   if (picture(a) && picture(b)) return true;
   return a.kind === 'expose' && b.kind === 'expose' && a.levels.some((level) => b.levels.includes(level));
-}
-
-function overlapWords(light: Light): string {
-  if (light.kind === 'expose') return `Two exposures of ${light.levels.join(', ')}`;
-  return 'Two fades or dissolves of the whole picture';
 }
 
 /** The rule's number, in both sources: no more than three flashes in a second. */
@@ -108,15 +91,8 @@ function checkFlashes(
     diagnose(
       'flashes',
       rises.get(worst.from)!,
-      `Light flashes ${worst.count} times within a second, on frames ${worst.from} to ${worst.to}: more than three flashes in any second can bring on seizures (WCAG 2.3.1, ITU-R BT.1702).`,
-      {
-        notes: [
-          {
-            message:
-              'This is a count of what the text says (white fades, light through, levels marked as flashing) and no measurement of the picture; the test of the broadcaster decides.',
-          },
-        ],
-      },
+      { count: worst.count, from: worst.from, to: worst.to },
+      { notes: [{ note: 'flashes-counted' }] },
     ),
   );
 }

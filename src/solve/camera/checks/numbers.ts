@@ -1,5 +1,7 @@
 /** Numbers that make no sense. A move that has one is left out of what is solved, so that nothing after it can go wrong. */
 
+import type { Messages } from '../../../language/catalogue/index.js';
+import type { Bounds, FieldQuantity, Quantity } from '../../../language/catalogue/terms.js';
 import { diagnose, type Report, type Span } from '../../../language/diagnostic.js';
 import { fieldLegs, type Given, kindOf, parametersOf } from '../../../shot/camera/move-facts.js';
 import type { LegForm, LegForms } from '../../../shot/camera/move-kinds.js';
@@ -15,27 +17,33 @@ const SCALES = { least: 0.01, most: 100 };
 const MOST_DEGREES = 360_000;
 
 interface Value {
-  readonly what: string;
+  /** A string: of the move. */
+  readonly what: Quantity | { readonly field: string; readonly quantity: FieldQuantity };
   readonly value: number;
-  readonly rule: 'length' | 'size' | 'scale' | 'degrees' | 'frames';
+  readonly rule: Bounds;
   readonly span: Span;
 }
 
-const WRONG: { readonly [R in Value['rule']]: { fits: (value: number) => boolean; says: string } } = {
-  length: { fits: (v) => Math.abs(v) <= LONGEST_MM, says: 'a length of 100 metres at most' },
-  size: { fits: (v) => v >= 0.01 && v <= LONGEST_MM, says: 'more than nothing, and 100 metres at most' },
-  scale: { fits: (v) => v >= SCALES.least && v <= SCALES.most, says: 'between 1 % and 10000 %' },
-  degrees: { fits: (v) => Math.abs(v) <= MOST_DEGREES, says: 'a thousand full turns at most' },
-  frames: { fits: (v) => v >= 1, says: 'one frame at least' },
+const FITS: { readonly [B in Bounds]: (value: number) => boolean } = {
+  length: (v) => Math.abs(v) <= LONGEST_MM,
+  size: (v) => v >= 0.01 && v <= LONGEST_MM,
+  scale: (v) => v >= SCALES.least && v <= SCALES.most,
+  degrees: (v) => Math.abs(v) <= MOST_DEGREES,
+  frames: (v) => v >= 1,
 };
 
 /** Reports each value out of its bounds; true where all fit. NaN fits nowhere. */
 function checkAll(values: readonly Value[], report: Report): boolean {
   let fine = true;
   for (const { what, value, rule, span } of values) {
-    if (WRONG[rule].fits(value)) continue;
+    if (FITS[rule](value)) continue;
     fine = false;
-    report(diagnose('number-senseless', span, `${what} is ${round(value)}; it must be ${WRONG[rule].says}.`));
+    const number = { value: round(value), bounds: rule };
+    const parameters: Messages['number-senseless'] =
+      typeof what === 'string'
+        ? { variant: 'move', quantity: what, ...number }
+        : { variant: 'field', ...what, ...number };
+    report(diagnose('number-senseless', span, parameters));
   }
   return fine;
 }
@@ -43,14 +51,14 @@ function checkAll(values: readonly Value[], report: Report): boolean {
 const round = (value: number) => significant(value, 6);
 
 export function checkFieldNumbers(field: Field, report: Report): boolean {
-  const what = `field ${field.name}`;
+  const what = (quantity: FieldQuantity) => ({ field: field.name, quantity });
   const { span } = field;
   return checkAll(
     [
-      { what: `The width of ${what} in mm`, value: field.widthMm, rule: 'size', span },
-      { what: `The place of ${what} to the right in mm`, value: field.xMm, rule: 'length', span },
-      { what: `The place of ${what} upwards in mm`, value: field.yMm, rule: 'length', span },
-      { what: `The turn of ${what} in degrees`, value: field.turnDeg, rule: 'degrees', span },
+      { what: what('width'), value: field.widthMm, rule: 'size', span },
+      { what: what('x'), value: field.xMm, rule: 'length', span },
+      { what: what('y'), value: field.yMm, rule: 'length', span },
+      { what: what('turn'), value: field.turnDeg, rule: 'degrees', span },
     ],
     report,
   );
@@ -59,16 +67,10 @@ export function checkFieldNumbers(field: Field, report: Report): boolean {
 /** `broken`: fields whose own numbers were reported already. */
 export function checkMoveNumbers(move: Move, broken: ReadonlySet<Field>, report: Report): boolean {
   const usable = fieldLegs(move).every(({ from, to }) => !broken.has(from) && !broken.has(to));
-  const on: Value = { what: '`on`', value: move.on, rule: 'frames', span: move.span };
+  const on: Value = { what: 'on', value: move.on, rule: 'frames', span: move.span };
   const timed = move.legs.map((leg) => {
     if (leg.end > leg.start) return true;
-    report(
-      diagnose(
-        'move-backwards',
-        leg.span,
-        `This leg should arrive on frame ${leg.end}, but it leaves on frame ${leg.start}; it needs one frame at least.`,
-      ),
-    );
+    report(diagnose('move-backwards', leg.span, { start: leg.start, end: leg.end }));
     return false;
   });
   return checkAll([...valuesOf(move), on], report) && usable && timed.every((fine) => fine);
@@ -89,17 +91,17 @@ function valuesOf(move: Move): Value[] {
 
 type Plain = Omit<Value, 'span'>;
 
-const ofPoint = (what: string, { xMm, yMm }: Point): Plain[] => [
-  { what: `The ${what} to the right in mm`, value: xMm, rule: 'length' },
-  { what: `The ${what} upwards in mm`, value: yMm, rule: 'length' },
+const ofPoint = (what: 'place' | 'point', { xMm, yMm }: Point): Plain[] => [
+  { what: `${what}-x`, value: xMm, rule: 'length' },
+  { what: `${what}-y`, value: yMm, rule: 'length' },
 ];
 
 /** Numbers at the ends of a leg; those of fields are checked with the fields. */
 const OF_ENDS: { readonly [L in LegForm]: (end: LegForms[L]) => Plain[] } = {
   field: () => [],
   place: (place) => ofPoint('place', place),
-  scale: (value) => [{ what: 'The scale (1 is 100 %)', value, rule: 'scale' }],
-  angle: (value) => [{ what: 'The turn in degrees', value, rule: 'degrees' }],
+  scale: (value) => [{ what: 'scale', value, rule: 'scale' }],
+  angle: (value) => [{ what: 'turn', value, rule: 'degrees' }],
   way: () => [],
   swing: () => [],
 };
@@ -114,14 +116,14 @@ const OF_PARAMETERS: Numbers = {
   flag: () => [],
   levels: () => [],
   sense: () => [],
-  direction: ({ degrees }) => [{ what: 'The direction in degrees', value: degrees, rule: 'degrees' }],
-  way: ({ distanceMm }) => [{ what: 'The way in mm', value: distanceMm, rule: 'length' }],
+  direction: ({ degrees }) => [{ what: 'direction', value: degrees, rule: 'degrees' }],
+  way: ({ distanceMm }) => [{ what: 'way', value: distanceMm, rule: 'length' }],
   swing: ({ fromMm, toMm }) => [
-    { what: 'The swing in mm', value: fromMm, rule: 'length' },
-    { what: 'The last swing in mm', value: toMm, rule: 'length' },
+    { what: 'swing', value: fromMm, rule: 'length' },
+    { what: 'last-swing', value: toMm, rule: 'length' },
   ],
-  measure: (value, { what, unit }) => [{ what: `The ${what} in ${unit}`, value, rule: RULES[unit] }],
-  loop: (value) => (value === null ? [] : [{ what: 'The length of the loop in mm', value, rule: 'size' }]),
+  measure: (value, { what, unit }) => (what ? [{ what, value, rule: RULES[unit] }] : []),
+  loop: (value) => (value === null ? [] : [{ what: 'loop', value, rule: 'size' }]),
   point: (point) => (point ? ofPoint('point', point) : []),
 };
 

@@ -5,7 +5,6 @@ import { kindOf, movesOf } from '../../../shot/camera/move-facts.js';
 import type { Move, MoveOf } from '../../../shot/camera.js';
 import { sameWidth } from '../field-moves.js';
 import type { Path, Sample } from '../path.js';
-import { millimetres } from '../words.js';
 
 /** Of moves between fields. */
 export function checkSizes(moves: readonly Move[], report: Report): void {
@@ -17,7 +16,7 @@ export function checkSizes(moves: readonly Move[], report: Report): void {
       diagnose(
         'pan-sizes',
         leg.span,
-        `Field ${from.name} is ${millimetres(from.widthMm)} mm wide and ${to.name} ${millimetres(to.widthMm)} mm: where the sizes differ it is a truck.`,
+        { from: from.name, fromMm: from.widthMm, to: to.name, toMm: to.widthMm },
         { fix: word(move, 'truck') },
       ),
     );
@@ -30,7 +29,7 @@ export function checkSizes(moves: readonly Move[], report: Report): void {
       diagnose(
         'truck-one-size',
         move.span,
-        `Fields ${from.name} and ${to.name} are both ${millimetres(from.widthMm)} mm wide: where the size stays it is a pan.`,
+        { from: from.name, to: to.name, widthMm: from.widthMm },
         quick || ratios ? {} : { fix: word(move, 'pan') },
       ),
     );
@@ -41,7 +40,8 @@ export function checkSizes(moves: readonly Move[], report: Report): void {
 function word(move: MoveOf<'pan'> | MoveOf<'truck'>, text: 'pan' | 'truck'): Fix {
   const { file, start } = move.span;
   return {
-    title: `write \`${text}\``,
+    action: 'write',
+    written: text,
     edits: [{ span: { file, start, end: start + move.kind.length }, text }],
   };
 }
@@ -64,8 +64,8 @@ export function checkSpeed(move: Move, path: Path, report: Report): void {
       diagnose(
         'speed-jumps',
         move.legs[i]!.span,
-        `The speed jumps on frame ${start}, where the move passes ${fromLabel || 'a mark'}: ${millimetres(before)} mm a frame before, ${millimetres(after)} after.`,
-        { notes: [{ message: 'Ramps (`ease`) on both legs, or other frames, would make it even.' }] },
+        { frame: start, field: fromLabel || null, before, after },
+        { notes: [{ note: 'even-speed' }] },
       ),
     );
   }

@@ -11,7 +11,6 @@ import { fieldLegs, kindOf } from '../../../shot/camera/move-facts.js';
 import type { CameraContext } from '../context.js';
 import { counterClockwise, turnOf } from '../matrix.js';
 import type { Graduation, SolvedMove } from '../solved.js';
-import { frameList, millimetres } from '../words.js';
 
 /** What of the picture passes on a frame, as a share of the field's width and in mm. */
 interface Passing {
@@ -36,22 +35,20 @@ export function checkStrobing(solved: SolvedMove, { fps, settings }: CameraConte
     ({ share }) => share > STROBES_OVER + 1e-9 && share < SAFE_FROM - 1e-9,
     least,
   );
-  const picture = passes === 'slowest' ? 'the whole picture' : 'the picture';
+  const whole = passes === 'slowest';
   if (strobing.length > 0) {
     const most = fastest(strobing);
-    const width = most.mm / most.share;
     report(
       diagnose(
         'strobing',
         move.span,
-        `On ${frameList(strobing.map(({ frame }) => frame))} ${picture} passes at up to ${millimetres(most.mm)} mm a frame, 1/${Math.round(1 / most.share)} of the field's width: between 1/120 and 1/48 it probably strobes.`,
         {
-          notes: [
-            {
-              message: `Up to ${millimetres(width / 120)} mm a frame it is safe, and from ${millimetres(width / 48)} mm it is a zip pan (rule attributed to T. White: 0.1 in and 0.25 in on a 12 in field).`,
-            },
-          ],
+          frames: strobing.map(({ frame }) => frame),
+          whole,
+          mm: most.mm,
+          fraction: Math.round(1 / most.share),
         },
+        { notes: [{ note: 'safe-speeds', widthMm: most.mm / most.share }] },
       ),
     );
     return;
@@ -67,14 +64,13 @@ export function checkStrobing(solved: SolvedMove, { fps, settings }: CameraConte
     diagnose(
       'judder',
       move.span,
-      `On ${frameList(juddering.map(({ frame }) => frame))} ${picture} passes a full width in ${millimetres(1 / most.share / fps)} seconds; in less than ${JUDDER_SECONDS} it can judder (a camera maker's panning guide).`,
       {
-        notes: [
-          {
-            message: `${millimetres(most.mm / most.share / (JUDDER_SECONDS * fps))} mm a frame is the limit on this field.`,
-          },
-        ],
+        frames: juddering.map(({ frame }) => frame),
+        whole,
+        seconds: 1 / most.share / fps,
+        least: JUDDER_SECONDS,
       },
+      { notes: [{ note: 'speed-limit', speed: most.mm / most.share / (JUDDER_SECONDS * fps) }] },
     ),
   );
 }

@@ -3,8 +3,6 @@
 import { diagnose, type Report } from '../../../language/diagnostic.js';
 import { endOf, kindOf, movesOf, startOf } from '../../../shot/camera/move-facts.js';
 import type { Move } from '../../../shot/camera.js';
-import { moveTitles } from '../../../words/en/moves-en.js';
-import { plural } from '../../../words/number.js';
 import type { CameraContext } from '../context.js';
 import { drivenBy } from '../drive-move.js';
 
@@ -22,14 +20,14 @@ function overlaps(moves: readonly Move[], report: Report): void {
     for (const key of new Set(drivenBy(move))) {
       const before = busy.get(key);
       if (kind.alone && before && startOf(move) < endOf(before)) {
-        const target = kind.target === 'camera' ? '' : ` of ${key.slice(0, key.indexOf(' '))}`;
+        const level = kind.target === 'camera' ? null : key.slice(0, key.indexOf(' '));
         const last = Math.min(endOf(before), endOf(move));
         report(
           diagnose(
             'moves-overlap',
             move.span,
-            `Two ${moveTitles[move.kind].rival.replace(/^(\w+)/, '$1s')}${target} run at once, from frame ${startOf(move) + 1} to frame ${last}.`,
-            { notes: [{ message: 'The other one.', span: before.span }] },
+            { move: move.kind, level, from: startOf(move) + 1, to: last },
+            { notes: [{ note: 'other-one', span: before.span }] },
           ),
         );
       }
@@ -41,24 +39,12 @@ function overlaps(moves: readonly Move[], report: Report): void {
 function pastEnd(move: Move, { length }: CameraContext, report: Report): void {
   const end = endOf(move);
   if (end <= length) return;
-  report(
-    diagnose(
-      'move-past-end',
-      move.span,
-      `This move ends on frame ${end}, past the end of the sheet, which has ${plural(length, 'row')}.`,
-    ),
-  );
+  report(diagnose('move-past-end', move.span, { light: false, end, rows: length }));
 }
 
 /** Quick trucks last around a second (common practice); longer than two is a slip or no quick truck. */
 function quickness(move: Move, { fps }: CameraContext, report: Report): void {
   const frames = endOf(move) - startOf(move);
   if (frames <= 2 * fps) return;
-  report(
-    diagnose(
-      'quick-long',
-      move.span,
-      `This quick truck takes ${plural(frames, 'frame')}; quick ones last around a second, two (${2 * fps} frames) at most (common practice).`,
-    ),
-  );
+  report(diagnose('quick-long', move.span, { frames, fps }));
 }
