@@ -11,13 +11,6 @@ import type { Artwork, Side } from '../solved.js';
 import type { LevelTracks, Stage } from '../tracks.js';
 import { clampFrame } from '../tracks.js';
 
-const _SIDES: { readonly [S in Side]: string } = {
-  left: 'left',
-  right: 'right',
-  top: 'top',
-  bottom: 'bottom',
-};
-
 export function checkArtwork(level: CameraLevel, artwork: Artwork, report: Report): void {
   const { needed, edge, loop } = artwork;
   if (!needed) return;
