@@ -59,9 +59,14 @@ export class ChangeMarks {
       };
     const { solved: old, diagnostics } = then.compiled;
     if (old === null || hasErrors(diagnostics)) {
-      const words = `Cut ${solved.shot.cut} had errors at ${against}: nothing is marked on its sheets.`;
       this.reporter.report(
-        [diagnose('not-marked', { file: compiled.file, start: 0, end: 0 }, words)],
+        [
+          diagnose(
+            'not-marked',
+            { file: compiled.file, start: 0, end: 0 },
+            { cut: solved.shot.cut, against },
+          ),
+        ],
         NO_SOURCES,
       );
       return undefined;

@@ -229,11 +229,10 @@ export class CombinedPdf {
 
   private unwritable(reason: string): Diagnostic {
     const { name, path } = this.target;
-    const what = path === null ? 'Standard output' : `\`${name}\``;
     this.fault = diagnose(
       'output-unwritable',
       { file: name, start: 0, end: 0 },
-      `${what} cannot be written: ${reason}.`,
+      { output: path === null ? null : name, reason },
     );
     return this.fault;
   }

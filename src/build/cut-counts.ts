@@ -130,15 +130,10 @@ function stem({ name }: Job): string {
 
 function withErrors(job: Job, { cut, problems, counted }: CutRow, strict: boolean): Diagnostic {
   const { errors, warnings } = problems;
-  const count = [
-    ...(errors > 0 ? [plural(errors, 'error')] : []),
-    ...(strict && warnings > 0 ? [plural(warnings, 'warning')] : []),
-  ];
-  const so = counted === null ? 'not even its time is known' : 'its figures may change';
   const name = job.path === null ? '-' : job.name;
   return diagnose(
     'list-cut-errors',
     { file: job.name, start: 0, end: 0 },
-    `Cut ${cut} has ${count.join(' and ')}, so ${so}; \`cutwright check ${name}\` says what is wrong.`,
+    { cut, errors, warnings: strict ? warnings : 0, timed: counted !== null, file: name },
   );
 }

@@ -72,11 +72,7 @@ export class Targets {
     const rivals = this.rivals.get(this.host.real(path!)) ?? [];
     const other = rivals.find((one) => one !== job);
     if (!other) return null;
-    return diagnose(
-      'same-output',
-      span,
-      `This cut and \`${other.name}\` would both be written to \`${name}\`.`,
-    );
+    return diagnose('same-output', span, { other: other.name, output: name });
   }
 
   private choose(
@@ -138,10 +134,9 @@ export function overwriting(
   span: Diagnostic['span'],
   isInput: (real: string) => boolean = () => false,
 ): Diagnostic | null {
-  if (isInput(host.real(path)))
-    return diagnose('output-is-input', span, `\`${name}\` is read by this run; it is not written over.`);
+  if (isInput(host.real(path))) return diagnose('output-is-input', span, { variant: 'read', output: name });
   if (/\.(cut|ya?ml)$/i.test(path))
-    return diagnose('output-is-input', span, `\`${name}\` has the name of a text; it is not written over.`);
+    return diagnose('output-is-input', span, { variant: 'named', output: name });
   return null;
 }
 
@@ -155,11 +150,10 @@ export function deliver(
   const written = target.path === null ? print(host, bytes) : host.write(target.path, bytes);
   return written.ok
     ? null
-    : diagnose('output-unwritable', span, `${said(target)} cannot be written: ${written.reason}.`);
-}
-
-function said({ path, name }: Target): string {
-  return path === null ? 'Standard output' : `\`${name}\``;
+    : diagnose('output-unwritable', span, {
+        output: target.path === null ? null : target.name,
+        reason: written.reason,
+      });
 }
 
 /** Writes to standard output, which may stand for a file on a full disk. */

@@ -175,8 +175,10 @@ function version(
   const key = number && cutKey(number.text);
   const before = key === null ? undefined : met.get(key);
   if (before !== undefined) {
-    const message = `Cut ${number!.text} is already the number of \`${before}\`; only that one is compared.`;
-    report([diagnose('cut-twice', number!.span, message)], sources);
+    report(
+      [diagnose('cut-twice', number!.span, { cut: number!.text, file: before, compared: true })],
+      sources,
+    );
     return { file: basename(name), key: null, solved: null };
   }
   if (key !== null) met.set(key, name);

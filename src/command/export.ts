@@ -114,20 +114,10 @@ function checkShape(
 ): void {
   const { field, output } = settings;
   const by = shapeFault(settings);
-  const sizes = `the field is ${field.widthMm} x ${field.heightMm} mm, the picture ${output.width} x ${output.height} pixels`;
+  const sizes = JSON.stringify([field, output]);
   if (by === 0 || told.has(sizes)) return;
   told.add(sizes);
-  const tall = `${Math.round(Math.abs(by))} pixels too ${by > 0 ? 'tall' : 'flat'} for it`;
-  reporter.report(
-    [
-      diagnose(
-        'pixels-shape',
-        spans.cut,
-        `In cut ${cut} ${sizes}: ${tall}, so that directions in pixels are not those on paper.`,
-      ),
-    ],
-    sources,
-  );
+  reporter.report([diagnose('pixels-shape', spans.cut, { cut, field, output, by })], sources);
 }
 
 /** Takes one cut after the other; says whether it came out. */

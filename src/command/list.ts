@@ -198,10 +198,12 @@ const runs = ({ totals, fps }: CutList): string => {
 function checkBudget(reporter: Reporter, counted: CutList, { file, text, budgetSpan }: Episode): void {
   const { totals, fps, budget: frames } = counted;
   if (frames === null || totals.over === null || totals.over <= 0) return;
-  const length = (count: number): string => `${Math.floor(count / fps)}+${count % fps}`;
   const span = budgetSpan ?? { file: file!, start: 0, end: 0 };
-  const words = `The cuts run ${totals.untimed > 0 ? 'at least ' : ''}${length(totals.running)}, which is ${length(totals.over)} (${plural(totals.over, 'frame')}) over the budget of ${length(frames)}.`;
-  reporter.report([diagnose('list-over-budget', span, words)], new Map([[file!, text]]));
+  const { running, over, untimed } = totals;
+  reporter.report(
+    [diagnose('list-over-budget', span, { running, over, budget: frames, fps, untimed })],
+    new Map([[file!, text]]),
+  );
 }
 
 async function printed(

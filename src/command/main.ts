@@ -44,12 +44,15 @@ export async function main(argv: readonly string[], host: Host): Promise<number>
     if (fault instanceof UsageError) return complain(fault, argv, host);
     const code = (fault as NodeJS.ErrnoException).code;
     if (code !== undefined && (fault as NodeJS.ErrnoException).syscall === 'write') {
-      const words = `Standard output cannot be written: ${reasonOf(fault)}.`;
-      return complain(new UsageError('output-unwritable', null, words), argv, host);
+      return complain(
+        new UsageError('output-unwritable', null, { output: null, reason: reasonOf(fault) }),
+        argv,
+        host,
+      );
     }
     const words = fault instanceof Error ? fault.message : String(fault);
     return complain(
-      new UsageError('internal-fault', argv[0] ?? null, `The program failed: ${words}.`),
+      new UsageError('internal-fault', argv[0] ?? null, { onCut: false, error: words }),
       argv,
       host,
     );

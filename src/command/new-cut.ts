@@ -68,11 +68,10 @@ export async function newCut(host: Host, number: string | undefined, options: Ne
   const placed = begun.map((one) => {
     const taken = home.cuts.find((cut) => cut.number !== '' && cutKey(cut.number) === cutKey(one.number));
     if (taken)
-      throw new UsageError(
-        'number-taken',
-        number ?? options.fromCsv ?? null,
-        `Cut ${one.number} is there already: \`${taken.name}\`.`,
-      );
+      throw new UsageError('number-taken', number ?? options.fromCsv ?? null, {
+        cut: one.number,
+        file: taken.name,
+      });
     const path = options.output === '-' ? null : placeOf(host, one.number, options, home.cuts);
     const name = path === null ? 'the new cut' : relative(host.cwd, path);
     if (path !== null && host.kind(path) !== 'none')
@@ -194,13 +193,7 @@ async function drafted(
   const { text, unlike } = draft(cut, settings);
   const span = { file, start: 0, end: 0 };
   reporter.report(
-    unlike.map((level) =>
-      diagnose(
-        'draft-unlike',
-        span,
-        `Level ${level} of cut ${cut.cut}: some names, breakdowns or numbers could not be typed as the table has them.`,
-      ),
-    ),
+    unlike.map((level) => diagnose('draft-unlike', span, { level, cut: cut.cut })),
     new Map(),
   );
   return { number: cut.cut, text };
@@ -287,6 +280,5 @@ export function fileName(number: string, like: string | null, likeNumber: string
 /** Writes a file that is not there yet. */
 export function begin(host: Host, path: string, name: string, text: string): void {
   const written = host.write(path, Buffer.from(text, 'utf8'));
-  if (!written.ok)
-    throw new UsageError('output-unwritable', null, `\`${name}\` cannot be written: ${written.reason}.`);
+  if (!written.ok) throw new UsageError('output-unwritable', null, { output: name, reason: written.reason });
 }

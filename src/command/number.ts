@@ -204,14 +204,8 @@ function twoCounts({ levels }: SolvedShot, chosen: (level: string) => boolean): 
       diagnose(
         'number-two-counts',
         span,
-        `From key ${from} to key ${to} level ${level.name} has ${drawings.length} in-betweens here and another count before, so these have no names to be pinned by.`,
-        {
-          notes: [
-            {
-              message: `give both places the same count, or let one lead to a key of its own, such as ${to}a`,
-            },
-          ],
-        },
+        { from, to, level: level.name, count: drawings.length },
+        { notes: [{ note: 'own-key', key: `${to}a` }] },
       ),
     ];
   });

@@ -61,10 +61,7 @@ export async function eachCut(
     } catch (fault) {
       const words = fault instanceof Error ? fault.message : String(fault);
       const span = { file: job.name, start: 0, end: 0 };
-      sink.report(
-        [diagnose('internal-fault', span, `The program failed on this cut: ${words}.`)],
-        NO_SOURCES,
-      );
+      sink.report([diagnose('internal-fault', span, { onCut: true, error: words })], NO_SOURCES);
     }
   }
   sink.report(numbers.idleArtists(found.whole), manifests(found));
@@ -95,7 +92,7 @@ class Numbers {
     known.set(cutKey(text), before ?? file);
     return before === undefined
       ? []
-      : [diagnose('cut-twice', span, `Cut ${text} is already the number of \`${before}\`.`)];
+      : [diagnose('cut-twice', span, { cut: text, file: before, compared: false })];
   }
 
   /** Artists of whole episodes whose cuts are nowhere. */
@@ -106,7 +103,7 @@ class Numbers {
       return artists.flatMap(({ cuts }) =>
         cuts
           .filter((cut) => known.size > 0 && !known.has(cutKey(cut.text)))
-          .map((cut) => diagnose('artist-without-cut', cut.span, `The episode has no cut ${cut.text}.`)),
+          .map((cut) => diagnose('artist-without-cut', cut.span, { cut: cut.text })),
       );
     });
   }

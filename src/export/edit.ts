@@ -8,7 +8,6 @@ import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import { handleOf } from '../shot/camera/light.js';
 import type { Light } from '../shot/camera.js';
 import type { Shot } from '../shot/shot.js';
-import { inFrames } from '../shot/time.js';
 import type { SolvedShot } from '../solve/solved.js';
 
 /** A cross-dissolve around a cut point: how much of it lies before the point, and how much after it. */
@@ -111,8 +110,8 @@ function otherSpeeds(shots: readonly Shot[]): Diagnostic[] {
       diagnose(
         'edit-speeds',
         spans.cut,
-        `Cut ${cut} runs at ${fps} frames a second, cut ${first!.cut} at ${first!.fps}: one edit has one speed.`,
-        { notes: [{ message: `cut ${first!.cut} is here`, span: first!.spans.cut }] },
+        { cut, fps, first: first!.cut, firstFps: first!.fps },
+        { notes: [{ note: 'cut-here', cut: first!.cut, span: first!.spans.cut }] },
       ),
     );
 }
@@ -123,16 +122,20 @@ function unevenDissolves(shots: readonly Shot[]): Diagnostic[] {
     const before = shots[i]!;
     const [out, into] = [overlapOf(before, 'out'), overlapOf(after, 'in')];
     if (out?.length === into?.length) return [];
-    const has = (one: Overlap | null, word: string): string =>
-      one ? `\`overlap ${word} ${one.length}\`` : `no \`overlap ${word}\``;
     const at = into ?? out!;
     const other = into ? before.spans.cut : after.spans.cut;
     return [
       diagnose(
         'edit-dissolve',
         at.span,
-        `Cut ${before.cut} has ${has(out, 'out')}, but cut ${after.cut}, which follows, has ${has(into, 'in')}.`,
-        { notes: [{ message: 'the neighbour is here', span: into && out ? out.span : other }] },
+        {
+          variant: 'uneven',
+          before: before.cut,
+          out: out?.length ?? null,
+          after: after.cut,
+          into: into?.length ?? null,
+        },
+        { notes: [{ note: 'neighbour-here', span: into && out ? out.span : other }] },
       ),
     ];
   });
@@ -144,11 +147,5 @@ function crowding({ solved, source, dissolve }: EditCut, next: EditCut | undefin
   if (over <= 0) return [];
   const { shot } = solved;
   const span = overlapOf(shot, 'out')?.span ?? shot.spans.time;
-  return [
-    diagnose(
-      'edit-dissolve',
-      span,
-      `The dissolves at both ends of cut ${shot.cut} run into each other by ${inFrames(over)}: three cuts would be seen at once.`,
-    ),
-  ];
+  return [diagnose('edit-dissolve', span, { variant: 'crowded', cut: shot.cut, over })];
 }

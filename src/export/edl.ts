@@ -3,9 +3,10 @@
  * and its reel names of eight characters are the format's.
  */
 
+import type { Messages } from '../language/catalogue/index.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import type { Shot } from '../shot/shot.js';
-import { inFrames, timecode } from '../shot/time.js';
+import { timecode } from '../shot/time.js';
 import type { Edit, EditCut } from './edit.js';
 import { reelsOf } from './reels.js';
 
@@ -37,11 +38,11 @@ function longDissolves({ cuts }: Edit): Diagnostic[] {
   return cuts.flatMap(({ solved: { shot }, dissolve }) =>
     dissolve && dissolve.length > MOST_READ
       ? [
-          diagnose(
-            'edit-list-long',
-            shot.spans.cut,
-            `The dissolve into cut ${shot.cut} lasts for ${inFrames(dissolve.length)}; many readers of edit lists know dissolves of ${MOST_READ} frames at most.`,
-          ),
+          diagnose('edit-list-long', shot.spans.cut, {
+            cut: shot.cut,
+            frames: dissolve.length,
+            most: MOST_READ,
+          }),
         ]
       : [],
   );
@@ -49,30 +50,23 @@ function longDissolves({ cuts }: Edit): Diagnostic[] {
 
 function limits({ cuts, fps, frames }: Edit, start: number): Diagnostic[] {
   const faults: Diagnostic[] = [];
-  const fault = ({ spans }: Shot, message: string) =>
-    void faults.push(diagnose('edit-list-limit', spans.cut, message));
+  const fault = ({ spans }: Shot, parameters: Messages['edit-list-limit']) =>
+    void faults.push(diagnose('edit-list-limit', spans.cut, parameters));
   const first = cuts[0]!.solved.shot;
   if (!EDL_SPEEDS.includes(fps)) {
-    fault(first, `An edit list counts 24, 25 or 30 frames a second, but cut ${first.cut} runs at ${fps}.`);
+    fault(first, { variant: 'speed', cut: first.cut, fps });
   }
   if (cuts.length > MOST) {
     const { shot } = cuts[MOST]!.solved;
-    const said = `An edit list has ${MOST} events at most, one a cut, but these are ${cuts.length} cuts`;
-    fault(shot, `${said}: cut ${shot.cut} is the first that finds no place.`);
+    fault(shot, { variant: 'events', cut: shot.cut, cuts: cuts.length, most: MOST });
   }
   for (const { solved, dissolve } of cuts) {
     if (dissolve && dissolve.length > MOST)
-      fault(
-        solved.shot,
-        `An edit list has dissolves of ${MOST} frames at most, but this one lasts for ${inFrames(dissolve.length)}.`,
-      );
+      fault(solved.shot, { variant: 'dissolve', frames: dissolve.length, most: MOST });
   }
   if (start + frames >= 24 * 3600 * fps) {
     const last = cuts.find(({ record, source }) => start + record + source.frames >= 24 * 3600 * fps)!;
-    fault(
-      last.solved.shot,
-      `Timecode ends at 24 hours, and cut ${last.solved.shot.cut} would run past that.`,
-    );
+    fault(last.solved.shot, { variant: 'timecode', cut: last.solved.shot.cut });
   }
   return faults;
 }

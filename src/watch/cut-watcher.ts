@@ -268,7 +268,7 @@ export class CutWatcher {
     } catch (fault) {
       const words = fault instanceof Error ? fault.message : String(fault);
       const span = { file: job.name, start: 0, end: 0 };
-      const failure = diagnose('internal-fault', span, `The program failed on this cut: ${words}.`);
+      const failure = diagnose('internal-fault', span, { onCut: true, error: words });
       this.reporter.report([failure], NO_SOURCES);
     }
   }

@@ -1,10 +1,22 @@
 /** What is said of a cut list. */
 
-import type { Entries, Sentence } from './entry.js';
+import type { Entries } from './entry.js';
 
 export interface CutListMessages {
-  readonly 'list-cut-errors': Sentence;
-  readonly 'list-over-budget': Sentence;
+  readonly 'list-cut-errors': /** `warnings`: only those that count as errors. */ {
+    readonly cut: string;
+    readonly errors: number;
+    readonly warnings: number;
+    readonly timed: boolean;
+    readonly file: string;
+  };
+  readonly 'list-over-budget': /** In frames; `untimed`: cuts whose time is not known. */ {
+    readonly running: number;
+    readonly over: number;
+    readonly budget: number;
+    readonly fps: number;
+    readonly untimed: number;
+  };
 }
 
 export const cutList: Entries<CutListMessages> = {

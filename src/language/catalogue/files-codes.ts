@@ -30,13 +30,17 @@ export interface FileMessages {
   readonly 'wrong-encoding':
     | { readonly variant: 'other'; readonly encoding: string }
     | { readonly variant: 'byte'; readonly place: number; readonly byte: number };
-  readonly 'not-marked': Sentence;
+  readonly 'not-marked': { readonly cut: string; readonly against: string };
   readonly 'not-text': /** How many NUL bytes there are. */ { readonly count: number };
   readonly 'no-cuts':
     | { readonly variant: 'folder' | 'manifest-list' | 'manifest-folder' }
     | { readonly variant: 'shared'; readonly for: 'print' | 'list' | 'number' };
   readonly 'pattern-empty': { readonly pattern: string };
-  readonly 'cut-twice': Sentence;
+  readonly 'cut-twice': /** `compared`: whether it is left out of a comparison. */ {
+    readonly cut: string;
+    readonly file: string;
+    readonly compared: boolean;
+  };
   readonly 'episode-syntax': /** `code` and `message`: as the YAML reader gives them. */
     | { readonly variant: 'yaml'; readonly code: string; readonly message: string }
     | { readonly variant: 'too-deep' | 'no-keys' }
@@ -50,7 +54,7 @@ export interface FileMessages {
     | { readonly variant: 'other'; readonly found: string | null; readonly takes: Takes }
     | { readonly variant: 'guess'; readonly found: string; readonly guess: string };
   readonly 'episode-outside': { readonly path: string };
-  readonly 'artist-without-cut': Sentence;
+  readonly 'artist-without-cut': { readonly cut: string };
   readonly 'use-missing':
     | { readonly variant: 'too-many'; readonly most: number }
     | MissingFile
@@ -65,14 +69,20 @@ export interface FileMessages {
     | { readonly variant: 'one'; readonly characters: number; readonly most: number }
     | { readonly variant: 'all'; readonly most: number };
   readonly 'levels-too-many': { readonly count: number; readonly most: number };
-  readonly 'same-output': Sentence;
-  readonly 'output-is-input': Sentence;
-  readonly 'output-unwritable': Sentence;
+  readonly 'same-output': { readonly other: string; readonly output: string };
+  readonly 'output-is-input': { readonly variant: 'read' | 'named'; readonly output: string };
+  readonly 'output-unwritable': /** `output`: null for standard output; `reason`: as the machine gives it. */ {
+    readonly output: string | null;
+    readonly reason: string;
+  };
   readonly 'unknown-command': Sentence;
   readonly 'unknown-option': Sentence;
   readonly 'option-value': string | { readonly rows: string; readonly fault: RowsFault };
   readonly 'wrong-arguments': Sentence;
-  readonly 'internal-fault': Sentence;
+  readonly 'internal-fault': /** `error`: as the program threw it. */ {
+    readonly onCut: boolean;
+    readonly error: string;
+  };
 }
 
 /** Faults of files, of the episode manifest and of the command line. */

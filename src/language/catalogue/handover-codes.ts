@@ -1,11 +1,33 @@
-import type { Entries, Sentence } from './entry.js';
+import type { Entries } from './entry.js';
 
 export interface HandoverMessages {
-  readonly 'edit-speeds': Sentence;
-  readonly 'edit-dissolve': Sentence;
-  readonly 'edit-list-limit': Sentence;
-  readonly 'edit-list-long': Sentence;
-  readonly 'pixels-shape': Sentence;
+  readonly 'edit-speeds': {
+    readonly cut: string;
+    readonly fps: number;
+    readonly first: string;
+    readonly firstFps: number;
+  };
+  readonly 'edit-dissolve': /** `out`, `into`: frames of the dissolve at either cut; null where it has none. */
+    | {
+        readonly variant: 'uneven';
+        readonly before: string;
+        readonly out: number | null;
+        readonly after: string;
+        readonly into: number | null;
+      }
+    | { readonly variant: 'crowded'; readonly cut: string; readonly over: number };
+  readonly 'edit-list-limit':
+    | { readonly variant: 'speed'; readonly cut: string; readonly fps: number }
+    | { readonly variant: 'events'; readonly cut: string; readonly cuts: number; readonly most: number }
+    | { readonly variant: 'dissolve'; readonly frames: number; readonly most: number }
+    | { readonly variant: 'timecode'; readonly cut: string };
+  readonly 'edit-list-long': { readonly cut: string; readonly frames: number; readonly most: number };
+  readonly 'pixels-shape': /** mm and pixels; `by`: so many pixels too tall, or too flat where it is below 0. */ {
+    readonly cut: string;
+    readonly field: { readonly widthMm: number; readonly heightMm: number };
+    readonly output: { readonly width: number; readonly height: number };
+    readonly by: number;
+  };
 }
 
 /** Faults of handing an episode over to the cutting room. */

@@ -47,4 +47,7 @@ export interface Notes {
   readonly 'cushion-speed': { readonly power: number };
   readonly 'safe-speeds': /** mm of the field. */ { readonly widthMm: number };
   readonly 'speed-limit': /** mm a frame. */ { readonly speed: number };
+  readonly 'cut-here': { readonly cut: string };
+  readonly 'neighbour-here': None;
+  readonly 'own-key': { readonly key: string };
 }

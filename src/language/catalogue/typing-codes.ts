@@ -1,12 +1,17 @@
 import type { Entries, Sentence } from './entry.js';
 
 export interface TypingMessages {
-  readonly 'number-two-counts': Sentence;
+  readonly 'number-two-counts': {
+    readonly from: string;
+    readonly to: string;
+    readonly level: string;
+    readonly count: number;
+  };
   readonly 'would-overwrite': Sentence;
-  readonly 'number-taken': Sentence;
+  readonly 'number-taken': { readonly cut: string; readonly file: string };
   readonly 'watch-impossible': Sentence;
   readonly 'table-faulty': Sentence;
-  readonly 'draft-unlike': Sentence;
+  readonly 'draft-unlike': { readonly level: string; readonly cut: string };
 }
 
 /** Faults that stand in the way of commands that write texts. */

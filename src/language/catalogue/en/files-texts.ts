@@ -77,7 +77,7 @@ export const files: Texts<FileMessages> = {
     title: 'nothing is marked as changed',
     explanation:
       'The sheets were to mark what has changed in a cut since a revision, but the cut had errors then, so that there is nothing to compare with. The cut is printed without marks. Name a revision at which it was whole.',
-    message: asGiven,
+    message: ({ cut, against }) => `Cut ${cut} had errors at ${against}: nothing is marked on its sheets.`,
   },
   'not-text': {
     title: 'the file is no text',
@@ -108,7 +108,8 @@ export const files: Texts<FileMessages> = {
     title: 'two files say that they are the same cut',
     explanation:
       'Two files of one episode carry the same cut number. On paper nobody could tell them apart, and one of them is usually a copy whose number was not changed.',
-    message: asGiven,
+    message: ({ cut, file, compared }) =>
+      `Cut ${cut} is already the number of \`${file}\`${compared ? '; only that one is compared' : ''}.`,
   },
   'episode-syntax': {
     title: 'the manifest cannot be read',
@@ -154,7 +155,7 @@ export const files: Texts<FileMessages> = {
     title: 'an artist is named for a cut that is not there',
     explanation:
       'The manifest gives an artist a cut whose number no cut of the episode has. The name would be printed nowhere; perhaps the number is a slip.',
-    message: asGiven,
+    message: ({ cut }) => `The episode has no cut ${cut}.`,
   },
   'use-missing': {
     title: 'a used file is not there',
@@ -221,19 +222,23 @@ export const files: Texts<FileMessages> = {
     title: 'two cuts would be written to one file',
     explanation:
       'Two cuts of the run would be written to a file of the same name, and the second would silently replace the first. Neither is written.',
-    message: asGiven,
+    message: ({ other, output }) => `This cut and \`${other}\` would both be written to \`${output}\`.`,
   },
   'output-is-input': {
     title: 'the output would replace a text',
     explanation:
       'The file to be written is one of the texts that are read. Printing over the only copy of a cut would lose it, so it is refused.',
-    message: asGiven,
+    message: {
+      read: ({ output }) => `\`${output}\` is read by this run; it is not written over.`,
+      named: ({ output }) => `\`${output}\` has the name of a text; it is not written over.`,
+    },
   },
   'output-unwritable': {
     title: 'the output cannot be written',
     explanation:
       'The folder may not be written to, something else stands in the way, or the disk is full. Missing folders are made. Outputs are written beside their final name and then renamed, so the last good file is still whole.',
-    message: asGiven,
+    message: ({ output, reason }) =>
+      `${output === null ? 'Standard output' : `\`${output}\``} cannot be written: ${reason}.`,
   },
   'unknown-command': {
     title: 'there is no such command',
@@ -262,6 +267,6 @@ export const files: Texts<FileMessages> = {
     title: 'the program itself failed',
     explanation:
       'This is a fault of the program and not of the text. The other cuts of the run are still done. Please report it with the cut; until it is mended, taking out the last change usually helps.',
-    message: asGiven,
+    message: ({ onCut, error }) => `The program failed${onCut ? ' on this cut' : ''}: ${error}.`,
   },
 };

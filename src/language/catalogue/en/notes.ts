@@ -47,4 +47,8 @@ export const notes: ShortTexts<Notes> = {
   'safe-speeds': ({ widthMm }) =>
     `Up to ${figure(widthMm / 120)} mm a frame it is safe, and from ${figure(widthMm / 48)} mm it is a zip pan (rule attributed to T. White: 0.1 in and 0.25 in on a 12 in field).`,
   'speed-limit': ({ speed }) => `${figure(speed)} mm a frame is the limit on this field.`,
+  'cut-here': ({ cut }) => `cut ${cut} is here`,
+  'neighbour-here': () => 'the neighbour is here',
+  'own-key': ({ key }) =>
+    `give both places the same count, or let one lead to a key of its own, such as ${key}`,
 };

@@ -6,7 +6,8 @@ export const typing: Texts<TypingMessages> = {
     title: 'two counts for one pair of keys cannot be pinned',
     explanation:
       'A level goes from one key to another twice, with another number of in-betweens each time. They are other drawings, but the second ones have no name that a cels line could hold, so their numbers cannot be pinned. Give both places the same count, or let the second one lead to a key of its own, such as 2a for 2. Nothing was written for this cut.',
-    message: asGiven,
+    message: ({ from, to, level, count }) =>
+      `From key ${from} to key ${to} level ${level} has ${count} in-betweens here and another count before, so these have no names to be pinned by.`,
   },
   'would-overwrite': {
     title: 'a file is there already',
@@ -18,7 +19,7 @@ export const typing: Texts<TypingMessages> = {
     title: 'the episode has a cut of that number',
     explanation:
       'A new cut needs a number of its own. Full-width forms and leading zeros do not matter: 012 is 12. A cut that is put in between is numbered with a letter, such as 12A.',
-    message: asGiven,
+    message: ({ cut, file }) => `Cut ${cut} is there already: \`${file}\`.`,
   },
   'watch-impossible': {
     title: 'files cannot be watched',
@@ -36,6 +37,7 @@ export const typing: Texts<TypingMessages> = {
     title: 'a level of a table cannot be typed just so',
     explanation:
       'The text that was made of a table shows the same frames, but on this level some names, breakdowns or numbers of drawings are others: the table shows a passage only in part, and its other in-betweens have no place in the text. Look at the level and put it right by hand.',
-    message: asGiven,
+    message: ({ level, cut }) =>
+      `Level ${level} of cut ${cut}: some names, breakdowns or numbers could not be typed as the table has them.`,
   },
 };

@@ -7,7 +7,7 @@ import { figure } from '../../../words/number.js';
 import type { CameraLevel } from '../context.js';
 import type { Loop } from '../coverage.js';
 import { clockwise, counterClockwise, turnOf } from '../matrix.js';
-import type { Artwork, Side } from '../solved.js';
+import type { Artwork } from '../solved.js';
 import type { LevelTracks, Stage } from '../tracks.js';
 import { clampFrame } from '../tracks.js';
 
