@@ -1,5 +1,5 @@
 import { moveTitles } from '../../../words/en/moves-en.js';
-import { figure, plural } from '../../../words/number.js';
+import { figure, plural, significant } from '../../../words/number.js';
 import type { CameraMessages } from '../camera-codes.js';
 import type { Texts } from '../texts.js';
 import { frameList, meant, paperMm, percent } from './phrases.js';
@@ -95,10 +95,10 @@ export const camera: Texts<CameraMessages> = {
     message: {
       field: ({ quantity, field, value, bounds: allowed }) => {
         const [before, behind] = fieldQuantities[quantity];
-        return `${before} field ${field} ${behind} is ${value}; it must be ${bounds[allowed]}.`;
+        return `${before} field ${field} ${behind} is ${significant(value, 6)}; it must be ${bounds[allowed]}.`;
       },
       move: ({ quantity, value, bounds: allowed }) =>
-        `${quantities[quantity]} is ${value}; it must be ${bounds[allowed]}.`,
+        `${quantities[quantity]} is ${significant(value, 6)}; it must be ${bounds[allowed]}.`,
     },
   },
   'size-vanishes': {

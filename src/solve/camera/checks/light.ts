@@ -5,7 +5,6 @@
 
 import { diagnose, type Report, type Span } from '../../../language/diagnostic.js';
 import type { Light } from '../../../shot/camera.js';
-import { plural } from '../../../words/number.js';
 import type { CameraContext } from '../context.js';
 
 export function checkLight(

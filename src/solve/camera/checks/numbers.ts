@@ -7,7 +7,6 @@ import { fieldLegs, type Given, kindOf, parametersOf } from '../../../shot/camer
 import type { LegForm, LegForms } from '../../../shot/camera/move-kinds.js';
 import type { Form, Parameter } from '../../../shot/camera/parameters.js';
 import type { Field, Leg, Move, Point } from '../../../shot/camera.js';
-import { significant } from '../../../words/number.js';
 
 /** Nothing on paper is longer than a hundred metres; beyond that a number is a slip of the hand. */
 const LONGEST_MM = 100_000;
@@ -38,7 +37,7 @@ function checkAll(values: readonly Value[], report: Report): boolean {
   for (const { what, value, rule, span } of values) {
     if (FITS[rule](value)) continue;
     fine = false;
-    const number = { value: round(value), bounds: rule };
+    const number = { value, bounds: rule };
     const parameters: Messages['number-senseless'] =
       typeof what === 'string'
         ? { variant: 'move', quantity: what, ...number }
@@ -47,8 +46,6 @@ function checkAll(values: readonly Value[], report: Report): boolean {
   }
   return fine;
 }
-
-const round = (value: number) => significant(value, 6);
 
 export function checkFieldNumbers(field: Field, report: Report): boolean {
   const what = (quantity: FieldQuantity) => ({ field: field.name, quantity });

@@ -3,7 +3,6 @@
 import { diagnose, type Report } from '../../../language/diagnostic.js';
 import { kindOf } from '../../../shot/camera/move-facts.js';
 import type { Leg, Move } from '../../../shot/camera.js';
-import { plural } from '../../../words/number.js';
 import { legWay } from '../graduations.js';
 import type { Path } from '../path.js';
 import { asGoodAsStill, curveFits, cushionOf, easeFits } from '../spacing.js';
