@@ -1,4 +1,4 @@
-import type { NotLent } from '../language/catalogue/terms.js';
+import type { NotLent } from '../language/catalogue/message-terms.js';
 import type { Diagnostic } from '../language/diagnostic.js';
 import type { Tree } from '../language/tree.js';
 import type { SolvedLevel } from '../solve/solved.js';

@@ -1,6 +1,6 @@
 /** Values of the manifest: what is typed behind a key, read into what the key takes. Pure functions of text. */
 
-import type { Takes } from '../language/catalogue/terms.js';
+import type { Takes } from '../language/catalogue/message-terms.js';
 
 /** A value, or what the key takes. */
 export type Value<T> =

@@ -16,7 +16,7 @@ import {
 } from 'yaml';
 import type { Host } from '../host/host.js';
 import type { Code, Messages } from '../language/catalogue/index.js';
-import type { Takes } from '../language/catalogue/terms.js';
+import type { Takes } from '../language/catalogue/message-terms.js';
 import { type Diagnostic, diagnose, type Fix, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import { defaults, FRAMES_A_FOOT, PAPERS, type Settings } from '../shot/settings.js';

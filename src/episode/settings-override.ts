@@ -1,4 +1,4 @@
-import type { RowsFault } from '../language/catalogue/terms.js';
+import type { RowsFault } from '../language/catalogue/message-terms.js';
 import { mostRows } from '../sheet/geometry.js';
 import { FRAMES_A_FOOT, type Settings } from '../shot/settings.js';
 import type { Episode } from './episode.js';

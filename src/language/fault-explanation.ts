@@ -2,7 +2,7 @@
 
 import type { IToken, TokenType } from 'chevrotain';
 import type { Message, Messages } from './catalogue/index.js';
-import type { Misplaced, Wanted } from './catalogue/terms.js';
+import type { Misplaced, Wanted } from './catalogue/message-terms.js';
 import { type Diagnostic, diagnose, type Note } from './diagnostic.js';
 import type { FixCandidate, FixTester } from './fault-fixes.js';
 import { insertFix, placeOf, replaceFix, type StatementFault, typedAt } from './fault-fixes.js';

@@ -2,7 +2,7 @@
 
 import { en } from './catalogue/en/index.js';
 import type { Code } from './catalogue/index.js';
-import type { CodeTexts, Language } from './catalogue/texts.js';
+import type { CodeTexts, Language } from './catalogue/text-types.js';
 import type { Action, Diagnostic, Note } from './diagnostic.js';
 
 export type MessageLanguage = 'en';

@@ -1,7 +1,7 @@
 /** What a rule of the grammar may use: the parser library's words, open to the modules that hold the statements. */
 
 import type { IToken, TokenType } from 'chevrotain';
-import type { Expected } from './catalogue/terms.js';
+import type { Expected } from './catalogue/message-terms.js';
 import type { Report, Span } from './diagnostic.js';
 
 /** What a message says was wanted. */

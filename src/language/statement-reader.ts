@@ -1,7 +1,7 @@
 /** One statement's tokens → its node, or the first place where they do not fit. */
 
 import { EOF, type IToken, tokenMatcher } from 'chevrotain';
-import type { Wanted } from './catalogue/terms.js';
+import type { Wanted } from './catalogue/message-terms.js';
 import { foldCharacters } from './character-folding.js';
 import type { Diagnostic } from './diagnostic.js';
 import { theGrammar } from './grammar.js';

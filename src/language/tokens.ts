@@ -4,7 +4,7 @@
  */
 
 import { createToken, type TokenType } from 'chevrotain';
-import type { Expected } from './catalogue/terms.js';
+import type { Expected } from './catalogue/message-terms.js';
 
 const ORDER: TokenType[] = [];
 

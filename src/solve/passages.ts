@@ -4,7 +4,7 @@
  * key leads to its own first key in every pass. So nothing is played here, and large counts cost nothing.
  */
 
-import type { NoKeyAfter, NoKeyBefore } from '../language/catalogue/terms.js';
+import type { NoKeyAfter, NoKeyBefore } from '../language/catalogue/message-terms.js';
 import type { Report } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
 import type { Group, Item, Leaf, Level } from '../shot/shot.js';

@@ -1,6 +1,6 @@
 import type { MoveKind } from '../tree-camera.js';
-import type { Entries, Entry, None } from './entry.js';
-import type { Bounds, FieldQuantity, Quantity } from './terms.js';
+import type { Entries, Entry, None } from './catalogue-entry.js';
+import type { Bounds, FieldQuantity, Quantity } from './message-terms.js';
 
 /** A cut of two seconds with these lines. */
 const cut = (failing: string, mended: string): Entry['example'] => ({

@@ -1,6 +1,6 @@
 /** What is said of a cut list. */
 
-import type { Entries } from './entry.js';
+import type { Entries } from './catalogue-entry.js';
 
 export interface CutListMessages {
   readonly 'list-cut-errors': /** `warnings`: only those that count as errors. */ {

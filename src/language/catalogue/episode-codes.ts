@@ -1,5 +1,5 @@
-import type { Entries } from './entry.js';
-import type { Neighbour } from './terms.js';
+import type { Entries } from './catalogue-entry.js';
+import type { Neighbour } from './message-terms.js';
 
 export interface EpisodeMessages {
   readonly 'overlap-differs': /** Frames. */ {

@@ -1,5 +1,5 @@
-import type { Entries, Sentence } from './entry.js';
-import type { NotLent, RowsFault, Takes } from './terms.js';
+import type { Entries, Sentence } from './catalogue-entry.js';
+import type { NotLent, RowsFault, Takes } from './message-terms.js';
 
 interface MissingFile {
   readonly variant: 'missing';

@@ -1,4 +1,4 @@
-import type { Entries } from './entry.js';
+import type { Entries } from './catalogue-entry.js';
 
 export interface HandoverMessages {
   readonly 'edit-speeds': {

@@ -1,8 +1,8 @@
 /** Every code that the program can report, in the order of the stages that report them. */
 
 import { type CameraMessages, camera } from './camera-codes.js';
+import type { Entry } from './catalogue-entry.js';
 import { type CutListMessages, cutList } from './cut-list-codes.js';
-import type { Entry } from './entry.js';
 import { type EpisodeMessages, episode } from './episode-codes.js';
 import { type FileMessages, files } from './files-codes.js';
 import { type HandoverMessages, handover } from './handover-codes.js';
@@ -11,7 +11,7 @@ import { type TimelineMessages, timelines } from './timelines-codes.js';
 import { type TypingMessages, typing } from './typing-codes.js';
 import { type WordMessages, words } from './words-codes.js';
 
-export type { Entry } from './entry.js';
+export type { Entry } from './catalogue-entry.js';
 
 /** The parameters of every message. */
 export interface Messages

@@ -1,6 +1,6 @@
 /** What can be wrong with a cut's statements taken together: names, times, settings. */
 
-import type { Entries, None } from './entry.js';
+import type { Entries, None } from './catalogue-entry.js';
 
 const HEAD = 'cut 1\ntime 1+0\n';
 const BODY = 'A: 1--2..\n';

@@ -1,7 +1,7 @@
 /** What can be wrong with timelines, their drawings and numbers. */
 
-import type { Entries, None } from './entry.js';
-import type { NoKeyAfter, NoKeyBefore } from './terms.js';
+import type { Entries, None } from './catalogue-entry.js';
+import type { NoKeyAfter, NoKeyBefore } from './message-terms.js';
 
 const HEAD = 'cut 1\ntime 1+0\n';
 

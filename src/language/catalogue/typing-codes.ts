@@ -1,4 +1,4 @@
-import type { Entries, Sentence } from './entry.js';
+import type { Entries, Sentence } from './catalogue-entry.js';
 
 export interface TypingMessages {
   readonly 'number-two-counts': {

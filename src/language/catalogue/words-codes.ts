@@ -1,7 +1,7 @@
 /** What can be wrong with the words themselves, before anybody asks what they mean together. */
 
-import type { Entries, None } from './entry.js';
-import type { Misplaced, Wanted } from './terms.js';
+import type { Entries, None } from './catalogue-entry.js';
+import type { Misplaced, Wanted } from './message-terms.js';
 
 const HEAD = 'cut 1\ntime 1+0\n';
 const BODY = 'A: 1--2..\n';

@@ -1,6 +1,6 @@
 /** What a move says besides its levels, its legs and its frames: parameters of a few forms, and how each is read from the tree. */
 
-import type { Measure } from '../../language/catalogue/terms.js';
+import type { Measure } from '../../language/catalogue/message-terms.js';
 import { diagnose, type Span } from '../../language/diagnostic.js';
 import type { MoveOptions, MoveStatement } from '../../language/tree-camera.js';
 import type { Binding } from '../binding.js';

@@ -1,9 +1,9 @@
 import { moveTitles } from '../../../words/en/moves-en.js';
 import { figure, plural, significant } from '../../../words/number.js';
 import type { CameraMessages } from '../camera-codes.js';
-import type { Texts } from '../texts.js';
+import type { Texts } from '../text-types.js';
 import { frameList, meant, paperMm, percent } from './phrases.js';
-import { bounds, fieldQuantities, quantities } from './terms.js';
+import { bounds, fieldQuantities, quantities } from './terms-texts.js';
 
 export const camera: Texts<CameraMessages> = {
   'unknown-field': {

@@ -1,6 +1,6 @@
 import { plural } from '../../../words/number.js';
 import type { CutListMessages } from '../cut-list-codes.js';
-import type { Texts } from '../texts.js';
+import type { Texts } from '../text-types.js';
 
 export const cutList: Texts<CutListMessages> = {
   'list-cut-errors': {

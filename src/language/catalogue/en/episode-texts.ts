@@ -1,5 +1,5 @@
 import type { EpisodeMessages } from '../episode-codes.js';
-import type { Texts } from '../texts.js';
+import type { Texts } from '../text-types.js';
 import { capital, drawingList, neighbourName, notLent } from './phrases.js';
 
 export const episode: Texts<EpisodeMessages> = {

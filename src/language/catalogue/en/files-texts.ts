@@ -1,6 +1,6 @@
 import { figure } from '../../../words/number.js';
 import type { FileMessages } from '../files-codes.js';
-import { asGiven, type Texts } from '../texts.js';
+import { asGiven, type Texts } from '../text-types.js';
 import { capital, codePoint, meant, notLent, rowsFault, taken } from './phrases.js';
 
 /** The YAML reader's commonest errors in plain words; the others as it says them. */

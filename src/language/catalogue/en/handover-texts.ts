@@ -1,6 +1,6 @@
 import { plural } from '../../../words/number.js';
 import type { HandoverMessages } from '../handover-codes.js';
-import type { Texts } from '../texts.js';
+import type { Texts } from '../text-types.js';
 
 export const handover: Texts<HandoverMessages> = {
   'edit-speeds': {

@@ -1,13 +1,13 @@
 /** The English texts. */
 
-import type { Language } from '../texts.js';
+import type { Language } from '../text-types.js';
 import { camera } from './camera-texts.js';
 import { cutList } from './cut-list-texts.js';
 import { episode } from './episode-texts.js';
 import { files } from './files-texts.js';
-import { fixes } from './fixes.js';
+import { fixes } from './fixes-texts.js';
 import { handover } from './handover-texts.js';
-import { notes } from './notes.js';
+import { notes } from './notes-texts.js';
 import { statements } from './statements-texts.js';
 import { timelines } from './timelines-texts.js';
 import { typing } from './typing-texts.js';

@@ -1,8 +1,8 @@
 /** Pieces that several English sentences are made of. */
 
 import { figure } from '../../../words/number.js';
-import type { Neighbour, NotLent, RowsFault, Takes, Wanted } from '../terms.js';
-import { expected } from './terms.js';
+import type { Neighbour, NotLent, RowsFault, Takes, Wanted } from '../message-terms.js';
+import { expected } from './terms-texts.js';
 
 /** The end of a sentence that says there is no such thing; `otherwise`: what stands there where nothing is like it. */
 export const meant = (guess: string | null, otherwise = '.'): string =>

@@ -1,5 +1,5 @@
 import type { StatementMessages } from '../statements-codes.js';
-import type { Texts } from '../texts.js';
+import type { Texts } from '../text-types.js';
 import { around, meant } from './phrases.js';
 
 export const statements: Texts<StatementMessages> = {

@@ -1,8 +1,8 @@
 import { plural, share } from '../../../words/number.js';
-import type { Texts } from '../texts.js';
+import type { Texts } from '../text-types.js';
 import type { TimelineMessages } from '../timelines-codes.js';
 import { meant, sheetRows } from './phrases.js';
-import { noKeyAfter, noKeyBefore } from './terms.js';
+import { noKeyAfter, noKeyBefore } from './terms-texts.js';
 
 export const timelines: Texts<TimelineMessages> = {
   'timeline-short': {

@@ -1,4 +1,4 @@
-import { asGiven, type Texts } from '../texts.js';
+import { asGiven, type Texts } from '../text-types.js';
 import type { TypingMessages } from '../typing-codes.js';
 
 export const typing: Texts<TypingMessages> = {

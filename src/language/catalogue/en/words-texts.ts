@@ -1,7 +1,7 @@
-import type { Texts } from '../texts.js';
+import type { Texts } from '../text-types.js';
 import type { WordMessages } from '../words-codes.js';
 import { anyOf, codePoint, meant, statementName } from './phrases.js';
-import { misplaced } from './terms.js';
+import { misplaced } from './terms-texts.js';
 
 /** What belongs together in a number. */
 const PARTS = {

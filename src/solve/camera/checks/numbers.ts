@@ -1,7 +1,7 @@
 /** Numbers that make no sense. A move that has one is left out of what is solved, so that nothing after it can go wrong. */
 
 import type { Messages } from '../../../language/catalogue/index.js';
-import type { Bounds, FieldQuantity, Quantity } from '../../../language/catalogue/terms.js';
+import type { Bounds, FieldQuantity, Quantity } from '../../../language/catalogue/message-terms.js';
 import { diagnose, type Report, type Span } from '../../../language/diagnostic.js';
 import { fieldLegs, type Given, kindOf, parametersOf } from '../../../shot/camera/move-facts.js';
 import type { LegForm, LegForms } from '../../../shot/camera/move-kinds.js';

@@ -1,6 +1,6 @@
 import { plural } from '../../../words/number.js';
-import type { Fixes } from '../fixes.js';
-import type { ShortTexts } from '../texts.js';
+import type { Fixes } from '../fix-actions.js';
+import type { ShortTexts } from '../text-types.js';
 
 export const fixes: ShortTexts<Fixes> = {
   write: ({ written }) => `write \`${written}\``,

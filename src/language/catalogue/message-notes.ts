@@ -1,7 +1,7 @@
 /** The further remarks of diagnostics, with their parameters. */
 
-import type { None } from './entry.js';
-import type { Neighbour } from './terms.js';
+import type { None } from './catalogue-entry.js';
+import type { Neighbour } from './message-terms.js';
 
 export interface Notes {
   /** Where something stands that the message speaks of. */

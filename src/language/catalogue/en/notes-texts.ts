@@ -1,6 +1,6 @@
 import { figure, plural } from '../../../words/number.js';
-import type { Notes } from '../notes.js';
-import type { ShortTexts } from '../texts.js';
+import type { Notes } from '../message-notes.js';
+import type { ShortTexts } from '../text-types.js';
 import { neighbourName, oneOf } from './phrases.js';
 
 export const notes: ShortTexts<Notes> = {

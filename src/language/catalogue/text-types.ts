@@ -3,9 +3,9 @@
  * language is a second table of type `Language`.
  */
 
-import type { Fixes } from './fixes.js';
+import type { Fixes } from './fix-actions.js';
 import type { Code, Messages } from './index.js';
-import type { Notes } from './notes.js';
+import type { Notes } from './message-notes.js';
 
 /** A text made of parameters; where they come in variants, one a variant. */
 export type Text<P> = [P] extends [{ readonly variant: string }]

@@ -1,6 +1,6 @@
 /** What fixes do, with their parameters. */
 
-import type { None } from './entry.js';
+import type { None } from './catalogue-entry.js';
 
 export interface Fixes {
   /** Writes a text where another one stands. */

@@ -8,7 +8,7 @@ import type {
   NoKeyAfter,
   NoKeyBefore,
   Quantity,
-} from '../terms.js';
+} from '../message-terms.js';
 
 export const expected: Readonly<Record<Expected, string>> = {
   'level-names': 'the names of levels',
