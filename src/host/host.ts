@@ -53,6 +53,8 @@ export interface Host {
   error(text: string): void;
   /** Now, or `SOURCE_DATE_EPOCH`; only for what is allowed to differ between runs. */
   now(): Date;
+  /** Milliseconds of a clock that only goes forward, from any beginning: how long something takes. */
+  elapsedMs(): number;
   env(name: string): string | undefined;
   /** The shipped font, a TrueType file. Never throws. */
   font(weight: 'regular' | 'bold'): Reading<Uint8Array>;

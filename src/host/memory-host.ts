@@ -19,6 +19,8 @@ export interface MemoryHost extends Host {
   /** Folders that are locked; those that a test puts here belong to process 1. */
   readonly lockedFolders: Set<string>;
   clock: Date;
+  /** What `elapsedMs` gives: it stands still until a test moves it. */
+  stopwatchMs: number;
   /** Bytes that still fit on the disk. */
   room: number;
   input: Uint8Array;
@@ -66,6 +68,7 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
     swept: [],
     lockedFolders: new Set(),
     clock: new Date(Date.UTC(2001, 0, 1)),
+    stopwatchMs: 0,
     room: Number.POSITIVE_INFINITY,
     input: new Uint8Array(),
     printed: () => Buffer.concat(out).toString('utf8'),
@@ -141,6 +144,7 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
     out: (text) => void out.push(typeof text === 'string' ? Buffer.from(text) : text),
     error: (text) => void errors.push(text),
     now: () => host.clock,
+    elapsedMs: () => host.stopwatchMs,
     env: (name) => host.variables.get(name),
     font: shippedFont,
     colour: false,

@@ -43,6 +43,7 @@ export function nodeHost(): Host {
       const epoch = process.env.SOURCE_DATE_EPOCH;
       return epoch !== undefined && /^\d{1,12}$/.test(epoch) ? new Date(Number(epoch) * 1000) : new Date();
     },
+    elapsedMs: () => performance.now(),
     env: (name) => process.env[name],
     font: shippedFont,
     colour: terminal && !process.env.NO_COLOR && process.env.TERM !== 'dumb',

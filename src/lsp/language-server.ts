@@ -142,11 +142,11 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
     }
     for (const uri of uris) {
       try {
-        const begun = performance.now();
+        const begun = host.elapsedMs();
         const analysis = await workspace.analysis(uri);
         if (!analysis) continue;
         const diagnostics = diagnosticsOf(workspace, analysis);
-        pause = Math.max(PAUSE, Math.min((performance.now() - begun) / 4, LONGEST_PAUSE));
+        pause = Math.max(PAUSE, Math.min((host.elapsedMs() - begun) / 4, LONGEST_PAUSE));
         await connection.sendDiagnostics({ uri, version: analysis.open.version, diagnostics });
       } catch (fault) {
         connection.console.error(`${uri}: ${fault instanceof Error ? fault.message : String(fault)}`);

@@ -78,7 +78,7 @@ export class CutWatcher {
   ) {
     this.states = new FileStates(host);
     this.world = this.states.host;
-    this.pending = new PendingChanges(this.states, () => performance.now());
+    this.pending = new PendingChanges(this.states, () => host.elapsedMs());
     this.cuts = new WatchedCuts(this.world);
     this.reporter = this.request.newReporter();
   }
@@ -110,7 +110,8 @@ export class CutWatcher {
   /** Looks at all cuts for the first time, and says what that came to. */
   async begin(): Promise<void> {
     for (const folder of this.outputs()) this.host.removeStaleTemporaries(folder);
-    for (const { path } of this.found.jobs) this.stale.set(path!, { since: performance.now(), own: false });
+    for (const { path } of this.found.jobs)
+      this.stale.set(path!, { since: this.host.elapsedMs(), own: false });
     this.viewer?.cuts(this.found.jobs.map(({ path }) => path!));
     await this.work();
     const cuts = this.cuts.all().filter(({ compiled }) => !compiled.house);
@@ -167,9 +168,10 @@ export class CutWatcher {
       else if (changes.length === 0) break;
     }
     if (!worked) return;
-    const problemKeys = this.lines;
+    const lineCount = this.lines;
     for (const [name, { since, lines }] of this.causes)
-      if (lines === problemKeys) this.say(`${name}: nothing changes on paper${took(since)}`);
+      if (lines === lineCount)
+        this.say(`${name}: nothing changes on paper${took(since, this.host.elapsedMs())}`);
     this.causes.clear();
     this.lines = 0;
     this.reporter.finish();
@@ -242,7 +244,7 @@ export class CutWatcher {
 
   private checkSurroundings(): void {
     this.moved = false;
-    const since = performance.now();
+    const since = this.host.elapsedMs();
     for (const job of this.found.jobs)
       if (this.cuts.movedAround(job)) this.stale.set(job.path!, { since, own: false });
   }
@@ -251,7 +253,7 @@ export class CutWatcher {
   private async rebuild(path: string, { since: saved, own }: Stale): Promise<void> {
     const job = this.found.jobs.find((one) => one.path === path);
     if (!job) return;
-    const since = own ? saved : performance.now();
+    const since = own ? saved : this.host.elapsedMs();
     try {
       const before = this.cuts.of(path)?.problemKeys;
       const { compiled, cache, problemKeys } = this.cuts.compile(job);
@@ -276,7 +278,7 @@ export class CutWatcher {
   private async print(prepared: PreparedCut, own: boolean, since: number): Promise<void> {
     const { line, news, fault } = await this.pdfs!.print(this.opened(), prepared);
     if (fault) this.reporter.report([fault], NO_SOURCES);
-    if (news || own) this.say(fault ? line : `${line}${took(since)}`);
+    if (news || own) this.say(fault ? line : `${line}${took(since, this.host.elapsedMs())}`);
   }
 
   private fit({ solved, diagnostics, house }: Compiled): boolean {
@@ -291,6 +293,6 @@ export class CutWatcher {
   }
 }
 
-function took(since: number): string {
-  return `, ${Math.round(performance.now() - since)} ms`;
+function took(since: number, nowMs: number): string {
+  return `, ${Math.round(nowMs - since)} ms`;
 }

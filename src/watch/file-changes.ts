@@ -69,7 +69,7 @@ function stateOf(reading: ReturnType<Host['read']>): string {
 /** A file that is gone or empty for this long, ms, is meant to be: many editors save by making the file anew. */
 const GRACE = 250;
 
-/** A change, and when it was first heard of (`performance.now`). */
+/** A change, and when it was first heard of (`Host.elapsedMs`). */
 export type PendingChange = Change & { readonly since: number };
 
 export class PendingChanges {
