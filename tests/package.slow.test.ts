@@ -23,7 +23,7 @@ beforeAll(() => {
     join(installed, 'types'),
   ]);
   writeFileSync(join(home, 'package.json'), '{ "type": "module" }');
-});
+}, 300_000);
 afterAll(() => rmSync(home, { recursive: true, force: true }));
 
 /** The example of the library's doc comment. */
