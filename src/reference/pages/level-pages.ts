@@ -217,6 +217,7 @@ export const timelinePages: Readonly<Record<string, StatementPage>> = {
       'level-empty',
       'drawing-never-seen',
       'one-frame-flash',
+      'chart-drawn',
       'key-jump',
       'key-backwards',
       'unknown-chart',
