@@ -34,4 +34,5 @@ export interface Language {
   readonly fixes: ShortTexts<Fixes>;
 }
 
+/** For parameters that are the sentence itself. */
 export const asGiven = (sentence: string): string => sentence;
