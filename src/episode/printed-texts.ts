@@ -6,23 +6,58 @@ import { uncovered } from '../print/coverage.js';
 import type { Shot } from '../shot/shot.js';
 import type { Written } from './episode.js';
 
-/** Statements whose names stay in the text: they are never printed. */
-const SILENT = new Set(['use', 'mark', 'phrase']);
+/** A text that will stand on paper. */
+export interface PrintedText extends Written {
+  /** Whether it may have line breaks: memos, notes and what is said or heard are laid out in lines, names and titles are not. */
+  readonly lines: boolean;
+}
 
-/** Texts and names that are printed, with their places. */
-export function printedTexts(tree: Tree): Written[] {
-  const found: Written[] = [];
-  for (const statement of tree.statements) if (!SILENT.has(statement.kind)) visit(statement, found);
+/** Quoted texts and names that are printed, with their places; not those of drawings, which `printedNames` gives. */
+export function printedTexts(tree: Tree): PrintedText[] {
+  const found: PrintedText[] = [];
+  for (const statement of tree.statements) {
+    // The names of these three stay in the text.
+    if (statement.kind === 'use' || statement.kind === 'mark' || statement.kind === 'phrase') continue;
+    const lines = statement.kind === 'memo' || statement.kind === 'note';
+    visit(statement, (node, within) => {
+      const { text, span } = node as { text?: unknown; span?: Span };
+      if (typeof text === 'string' && span) found.push({ text, span, lines: lines || within === 'words' });
+    });
+  }
   return found;
 }
 
-function visit(node: object, found: Written[]): void {
-  const { text, span } = node as { text?: unknown; span?: Span };
-  if (typeof text === 'string' && span) found.push({ text, span });
-  for (const value of Object.values(node)) {
+/** Fields in which a node without a text of its own keeps names that are printed: drawings, charts, cuts and levels of other cuts. */
+const NAMES = ['name', 'key', 'to', 'cut', 'level'] as const;
+
+/** Names of drawings and of other cuts' levels beyond ASCII. */
+function printedNames(tree: Tree): PrintedText[] {
+  const found: PrintedText[] = [];
+  for (const statement of tree.statements) {
+    if (statement.kind === 'use' || statement.kind === 'mark') continue;
+    visit(statement, (node) => {
+      const { span, ...fields } = node as { span?: Span; kind?: unknown; form?: unknown };
+      // Named moments and phrases are never printed.
+      if (!span || fields.form === 'mark' || fields.kind === 'phrase') return;
+      for (const name of NAMES) {
+        const text = (fields as Record<string, unknown>)[name];
+        if (typeof text === 'string' && BEYOND_ASCII.test(text)) found.push({ text, span, lines: false });
+      }
+    });
+  }
+  return found;
+}
+
+const BEYOND_ASCII = /[\u0080-\uffff]/;
+
+/** Calls `see` with each node under this one and itself, and the field in which it lies. */
+function visit(node: object, see: (node: object, within: string) => void, within = ''): void {
+  see(node, within);
+  for (const [field, value] of Object.entries(node)) {
+    if (field === 'span') continue;
     if (Array.isArray(value)) {
-      for (const one of value) if (typeof one === 'object' && one !== null) visit(one, found);
-    } else if (typeof value === 'object' && value !== null) visit(value, found);
+      for (const one of value) if (typeof one === 'object' && one !== null) visit(one, see, field);
+    } else if (typeof value === 'object' && value !== null) visit(value, see, field);
   }
 }
 
@@ -57,22 +92,24 @@ export function beyondPaper(texts: readonly Written[], shot: Shot | null): Diagn
 
 /** Errors for the characters of a tree that cannot be printed, each with its own place. */
 export function treeGlyphs(tree: Tree, source: string): Diagnostic[] {
-  return printedTexts(tree).flatMap(({ text, span }) => missing(text, span, source));
+  // Most texts are without anything to look for.
+  const names = BEYOND_ASCII.test(source) ? printedNames(tree) : [];
+  return [...printedTexts(tree), ...names].flatMap((text) => missing(text, source));
 }
 
-/** The same for texts of the manifest. */
+/** The same for titles and names of the manifest. */
 export function writtenGlyphs(texts: readonly Written[], source: string): Diagnostic[] {
-  return texts.flatMap(({ text, span }) => missing(text, span, source));
+  return texts.flatMap((text) => missing({ ...text, lines: false }, source));
 }
 
-function missing(text: string, span: Span, source: string): Diagnostic[] {
+function missing({ text, span, lines }: PrintedText, source: string): Diagnostic[] {
   const typed = source.slice(span.start, span.end);
   let from = 0;
   return uncovered(text)
-    .filter(({ character }) => character !== '\n')
+    .filter(({ character }) => !(lines && character === '\n'))
     .map(({ character, index }) => {
       // The text stands in the source as it is, but for escapes; a name in NFC may be typed in other code points.
-      const letter = String.fromCodePoint(text.codePointAt(index)!);
+      const letter = character === '\n' ? '\\n' : String.fromCodePoint(text.codePointAt(index)!);
       const at = typed.indexOf(letter, from);
       if (at >= 0) from = at + letter.length;
       const start = span.start + at;

@@ -199,8 +199,11 @@ export const files: Texts<FileMessages> = {
   'missing-glyph': {
     title: 'a character cannot be printed',
     explanation:
-      'The font that is printed with has no shape for this character (an emoji, a control character, a rare sign). An empty box on the sheet would be read as something, so the cut is not printed; write it in other words.',
-    message: ({ character }) => `${characterName(character)} is not in the font and cannot be printed.`,
+      'The font that is printed with has no shape for this character (an emoji, a control character, a rare sign). An empty box on the sheet would be read as something, so the cut is not printed; write it in other words. Names of drawings and levels count too. A line break can stand only in memos, notes, dialogue and sounds.',
+    message: ({ character }) =>
+      character === '\n'
+        ? 'A title or a name stands on one line, so it cannot have a line break.'
+        : `${characterName(character)} is not in the font and cannot be printed.`,
   },
   'text-too-long': {
     title: 'a text that no sheet can hold',

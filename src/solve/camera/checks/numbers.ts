@@ -115,8 +115,9 @@ const OF_PARAMETERS: Numbers = {
   sense: () => [],
   direction: ({ degrees }) => [{ what: 'direction', value: degrees, rule: 'degrees' }],
   way: ({ distanceMm }) => [{ what: 'way', value: distanceMm, rule: 'length' }],
+  // It may grow from nothing or die away to nothing, but it has to swing.
   swing: ({ fromMm, toMm }) => [
-    { what: 'swing', value: fromMm, rule: 'length' },
+    { what: 'swing', value: fromMm, rule: toMm === 0 ? 'size' : 'length' },
     { what: 'last-swing', value: toMm, rule: 'length' },
   ],
   measure: (value, { what, unit }) => (what ? [{ what, value, rule: RULES[unit] }] : []),
