@@ -13,6 +13,7 @@ export interface Sum {
   inbetweens: number;
   drawings: number;
   reused: number;
+  backgrounds: number;
 }
 
 const nothing = (): Sum => ({
@@ -23,6 +24,7 @@ const nothing = (): Sum => ({
   inbetweens: 0,
   drawings: 0,
   reused: 0,
+  backgrounds: 0,
 });
 
 /** The rows of an exported table, by the names of their columns. */
