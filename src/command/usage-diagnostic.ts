@@ -12,7 +12,7 @@ export function usageDiagnostic(
   const source = words.join(' ');
   const span = { file: COMMAND_LINE, ...placeOf(error.word, argv, words) };
   const fix: Fix | undefined = error.better
-    ? { title: `write ${error.better}`, edits: [{ span, text: error.better }] }
+    ? { action: 'write-plain', written: error.better, edits: [{ span, text: error.better }] }
     : undefined;
   return { diagnostic: diagnose(error.code, span, error.parameters, { fix }), source };
 }

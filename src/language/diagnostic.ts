@@ -17,9 +17,9 @@ export interface Span {
 }
 
 /** A further remark with its parameters; with a span when it speaks of another place. */
-export type Note =
-  | { [N in keyof Notes]: { readonly note: N; readonly span?: Span } & Notes[N] }[keyof Notes]
-  | { readonly message: string; readonly span?: Span };
+export type Note = {
+  [N in keyof Notes]: { readonly note: N; readonly span?: Span } & Notes[N];
+}[keyof Notes];
 
 /** Replaces the text of `span` by `text`. */
 export interface Edit {
@@ -28,9 +28,7 @@ export interface Edit {
 }
 
 /** What a fix does, with its parameters. */
-export type Action =
-  | { [F in keyof Fixes]: { readonly action: F } & Fixes[F] }[keyof Fixes]
-  | { readonly title: string };
+export type Action = { [F in keyof Fixes]: { readonly action: F } & Fixes[F] }[keyof Fixes];
 
 /** An edit that mends the fault; applying it gives valid text. */
 export type Fix = Action & { readonly edits: readonly Edit[] };

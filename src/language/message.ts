@@ -26,13 +26,11 @@ export function messageOf(
 }
 
 export function noteOf(note: Note, language: MessageLanguage): string {
-  if ('message' in note) return note.message;
   return written(LANGUAGES[language].notes[note.note] as AnyText, note);
 }
 
 /** What a fix does, as a request: "put the text in quotes". */
 export function actionOf(action: Action, language: MessageLanguage): string {
-  if ('title' in action) return action.title;
   return written(LANGUAGES[language].fixes[action.action] as AnyText, action);
 }
 

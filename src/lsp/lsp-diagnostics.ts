@@ -46,7 +46,7 @@ function placedDiagnostics({ compiled, episode, name }: Analysis): PlacedDiagnos
     const named = uses.find(({ text }) => basename(text) === basename(span.file)) ?? uses[0];
     return [
       {
-        diagnostic: { ...diagnostic, notes: [{ message: 'it stands here', span }, ...notes] },
+        diagnostic: { ...diagnostic, notes: [{ note: 'stands-here', span }, ...notes] },
         at: span.file === episode.file || !named ? start : named.span,
         message: `In ${span.file}: ${message}`,
       },

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { memoryHost } from '../../src/host/memory-host.js';
+import { noteOf } from '../../src/language/message.js';
 import { withEdits } from '../../src/language/statement-reader.js';
 import { run } from '../command/run.js';
 import { codes, compiled, compiledIn, cut, told } from './episode.js';
@@ -39,11 +40,9 @@ describe('a dissolve', () => {
 
   test('points to what the other cut says, and its text can be shown', async () => {
     const { '1.cut': one } = await compiled(row('overlap out 24', 'overlap in 0+12'), '1.cut');
-    const [{ notes }] = one!.diagnostics.filter(({ code }) => code === 'overlap-differs') as [never];
-    const [{ span, message }] = notes as [
-      { span: { file: string; start: number; end: number }; message: string },
-    ];
-    expect([span.file, message]).toEqual(['2.cut', 'cut 2 says it here']);
+    const [note] = one!.diagnostics.find(({ code }) => code === 'overlap-differs')!.notes;
+    const span = note!.span!;
+    expect([span.file, noteOf(note!, 'en')]).toEqual(['2.cut', 'cut 2 says it here']);
     expect(one!.sources.get(span.file)!.slice(span.start, span.end)).toBe('0+12');
   });
 

@@ -29,13 +29,17 @@ test('for programs', () => {
 test('a place in a file without text has no points', () => {
   const { all } = read('?');
   const span = { file: 'gone.cut', start: 0, end: 0 };
-  const missing: Diagnostic = { ...all[0]!, span, notes: [{ message: 'why', span }, { message: 'and' }] };
+  const missing: Diagnostic = {
+    ...all[0]!,
+    span,
+    notes: [{ note: 'stands-here', span }, { note: 'stack-here' }],
+  };
   const [one] = jsonReport([missing], new Map()).diagnostics;
   const place = { file: 'gone.cut', start: null, end: null };
   expect(one!.place).toEqual(place);
   expect(one!.notes).toEqual([
-    { message: 'why', place },
-    { message: 'and', place: null },
+    { message: 'it stands here', place },
+    { message: 'the stack is given here', place: null },
   ]);
 });
 
