@@ -35,9 +35,6 @@ const framed = (body: string): string => `Content-Length: ${Buffer.byteLength(bo
 
 describe('a client that sends nonsense', () => {
   test.each([
-    ['a header without a length', 'Content-Type: text\r\n\r\n'],
-    ['a header that is none', 'hello there\r\n\r\n'],
-    ['a length that is no number', 'Content-Length: much\r\n\r\n'],
     ['a body that is no JSON', framed('{"jsonrpc": oops')],
     ['a body that is no message', framed('[1, 2, 3]')],
     ['an answer that nobody waits for', framed('{"jsonrpc":"2.0","id":999,"result":null}')],
@@ -45,7 +42,7 @@ describe('a client that sends nonsense', () => {
       'a number in place of parameters',
       framed('{"jsonrpc":"2.0","method":"textDocument/didOpen","params":7}'),
     ],
-    ['several of them at once', `x\r\n\r\nContent-Length: y\r\n\r\n${framed('}')}${framed('"')}`],
+    ['several of them at once', `${framed('}')}${framed('"')}`],
   ])('is served on after %s', async (_, sent) => {
     await started();
     editor.child.stdin.write(sent);
@@ -54,11 +51,22 @@ describe('a client that sends nonsense', () => {
     expect(await editor.end()).toBe(0);
   });
 
-  test('is left where it goes on and on', async () => {
+  test.each([
+    ['a header without a length', 'Content-Type: text\r\n\r\n', 'a header has no length'],
+    ['a header that is none', 'hello there\r\n\r\n', 'a header is none'],
+    [
+      'a length that is too small',
+      `Content-Length: 2\r\n\r\n{"jsonrpc":"2.0"}${framed('{}')}`,
+      'a header is none',
+    ],
+    ['message after message that is no JSON', framed('{').repeat(300), 'message after message is no JSON'],
+  ])('is left after %s, as nobody knows what it says', async (_, sent, reason) => {
     await started();
-    editor.child.stdin.write('nonsense\r\n\r\n'.repeat(300));
+    editor.child.stdin.write(sent);
     expect(await editor.exited).toBe(1);
-    expect(editor.errors).toBe('cutwright lsp: what comes in is not the Language Server Protocol\n');
+    expect(editor.errors).toBe(
+      `cutwright lsp: what comes in is not the Language Server Protocol: ${reason}\n`,
+    );
   });
 
   test('gets an error for a request that is not known, and for one without its parameters', async () => {
