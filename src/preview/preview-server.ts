@@ -43,7 +43,14 @@ class PreviewServer {
   private readonly beat = setInterval(() => this.toAll(':\n\n'), KEEP_ALIVE);
   private port = 0;
   private readonly server = createServer(
-    { maxHeaderSize: 16 * 1024, requestTimeout: 10_000, headersTimeout: 5_000, keepAliveTimeout: 5_000 },
+    {
+      maxHeaderSize: 16 * 1024,
+      requestTimeout: 10_000,
+      headersTimeout: 3_000,
+      keepAliveTimeout: 5_000,
+      // Node looks at the two time-outs only so often, by itself every half minute.
+      connectionsCheckingInterval: 500,
+    },
     (request, response) => {
       this.answer(request, response).catch(() => plainly(response, 500));
     },

@@ -74,6 +74,16 @@ describe.skipIf(CHROMIUM === null)('the live view', () => {
     );
   });
 
+  test('shows the first cut where the address is cut off in the middle of a name', async () => {
+    const second = await open(browser, `${url}#%E5%B1`);
+    await second.page.waitForFunction(() => document.querySelectorAll('#pages svg').length > 1, {
+      polling: 30,
+    });
+    expect(await second.page.title()).toContain('Cut 1');
+    await second.page.close();
+    expect(second.faults).toEqual([]);
+  });
+
   test('exchanges exactly the page that a save changes, and stays where it is', async () => {
     await page.evaluate(() => {
       document.querySelector('#desk')!.scrollTop = 700;

@@ -15,7 +15,16 @@ const PARTS = {
 };
 
 let cuts = [];
-let chosen = decodeURIComponent(location.hash.slice(1)) || null;
+/** The cut that the address names; one that was cut off or typed by hand may name none. */
+function named() {
+  try {
+    return decodeURIComponent(location.hash.slice(1)) || null;
+  } catch {
+    return null;
+  }
+}
+
+let chosen = named();
 let shown = null;
 let lit = null;
 /** px a mm; null: fits the width. */
