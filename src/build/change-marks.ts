@@ -8,7 +8,7 @@ import type { Host } from '../host/host.js';
 import { diagnose, hasErrors } from '../language/diagnostic.js';
 import type { Marked } from '../sheet/look.js';
 import type { Settings } from '../shot/settings.js';
-import { WORDS } from '../words/words.js';
+import { wordsOf } from '../words/words.js';
 import type { PrintableCut } from './cut-printer.js';
 import type { Reporter } from './reporter.js';
 import { RevisionCuts } from './revision-cuts.js';
@@ -55,7 +55,7 @@ export class ChangeMarks {
         against: this.named(printable),
         rows: [],
         ladders: [],
-        lines: [WORDS[labels].documents.newCut],
+        lines: [wordsOf(job.episode.settings).documents.newCut],
       };
     const { solved: old, diagnostics } = then.compiled;
     if (old === null || hasErrors(diagnostics)) {

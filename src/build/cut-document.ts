@@ -10,7 +10,7 @@ import { sheetPages } from '../sheet/sheet.js';
 import { stripPages } from '../sheet/strip.js';
 import type { Settings } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved.js';
-import { WORDS } from '../words/words.js';
+import { wordsOf } from '../words/words.js';
 import { PARTS, type PartName, type PartSelection } from './print-plan.js';
 
 /** Printed at 100 % to lay on the drawing table, many pages long: only when asked for. */
@@ -33,7 +33,7 @@ export interface CutPages {
 
 /** Makes the pages of one cut. */
 export function cutPages(solved: SolvedShot, look: Look, { only, trueSize }: PartSelection = {}): CutPages {
-  const words = WORDS[look.settings.labels].documents;
+  const words = wordsOf(look.settings).documents;
   const { cut, title } = solved.shot;
   const chosen = (part: PartName): boolean =>
     only === undefined ? trueSize === true || !TRUE_SIZE.includes(part) : part === only;

@@ -6,14 +6,14 @@ import { cutListPages } from '../sheet/cut-list/cut-list-pages.js';
 import type { Look } from '../sheet/look.js';
 import type { Bookmark, Document, Page } from '../sheet/marks.js';
 import { rhythmPage } from '../sheet/rhythm/rhythm-page.js';
-import { WORDS } from '../words/words.js';
+import { wordsOf } from '../words/words.js';
 import { workTitle } from './cut-document.js';
 
 /** `only`: one part of it. */
 export function listDocument(counted: CutList, look: Look, only?: 'cuts' | 'rhythm'): Document {
   const list = printable(counted);
   const { settings } = look;
-  const words = WORDS[settings.labels].cutList;
+  const words = wordsOf(settings).cutList;
   const parts: readonly { title: string; pages: readonly Page[] }[] = [
     { title: words.list, pages: only === 'rhythm' ? [] : cutListPages(list, look) },
     { title: words.rhythm, pages: only === 'cuts' ? [] : [rhythmPage(list, look)] },

@@ -14,7 +14,7 @@ import type { Look } from '../sheet/look.js';
 import type { Document } from '../sheet/marks.js';
 import type { Settings } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved.js';
-import { WORDS } from '../words/words.js';
+import { wordsOf } from '../words/words.js';
 import { type CutPages, cutDocument, cutPages, documentTitle, workTitle } from './cut-document.js';
 import type { PartSelection } from './print-plan.js';
 import type { PrintedPage } from './print-record.js';
@@ -127,9 +127,7 @@ function stamp({ host, compiled, job }: PrintableCut): string {
 }
 
 export function blankDocument(pages: Document['pages'], settings: Settings): Document {
-  const title = [workTitle(settings), WORDS[settings.labels].documents.blankForms]
-    .filter(Boolean)
-    .join(' · ');
+  const title = [workTitle(settings), wordsOf(settings).documents.blankForms].filter(Boolean).join(' · ');
   return { title, author: '', language: settings.labels, pages, bookmarks: [], trueSize: false };
 }
 

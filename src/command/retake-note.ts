@@ -2,9 +2,10 @@
 
 import type { Change } from '../compare/compare.js';
 import { sentence, type Telling, telling } from '../compare/sentence.js';
+import { defaults } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';
-import { WORDS } from '../words/words.js';
+import { wordsOf } from '../words/words.js';
 import type { Comparison, Tell } from './comparison.js';
 import type { Side } from './comparison-sides.js';
 
@@ -22,15 +23,20 @@ export function noteOf(
 }
 
 function heading(was: SolvedShot['shot'], { shot }: SolvedShot, t: Telling): string {
-  const name = WORDS[t.language].documents.noteCut(shot.cut);
+  const name = t.words.documents.noteCut(shot.cut);
   if (was.time === shot.time) return name;
   return `${name}  ${t.length(was.time)} → ${t.length(shot.time)}`;
 }
 
 /** `only in HEAD~1: cuts 1-7, 9`. */
-export function onlyLine({ label, present }: Side, keys: readonly string[], language: LabelLanguage): string {
+export function onlyLine(
+  { label, present, found }: Side,
+  keys: readonly string[],
+  language: LabelLanguage,
+): string {
   if (keys.length === 0) return '';
-  return `${WORDS[language].documents.onlyIn(present ? null : label, ranges(keys), keys.length)}\n`;
+  const { convention } = found.jobs[0]?.episode.settings ?? defaults;
+  return `${wordsOf({ labels: language, convention }).documents.onlyIn(present ? null : label, ranges(keys), keys.length)}\n`;
 }
 
 /** Numbers that follow each other are joined. */

@@ -5,12 +5,14 @@ import { feetAndFrames, rowName, secondsAndFrames } from '../shot/time.js';
 import type { SolvedShot } from '../solve/solved.js';
 import type { SentenceFormat } from '../words/change-sentences.js';
 import type { LabelLanguage } from '../words/labels.js';
-import { WORDS } from '../words/words.js';
+import { type Words, wordsOf } from '../words/words.js';
 import type { Change } from './change.js';
 import { moveName, parameterText } from './move-words.js';
 
 export interface Telling extends SentenceFormat {
   readonly language: LabelLanguage;
+  /** Those of the form that the cut is printed on. */
+  readonly words: Words;
 }
 
 /** Letters of a text that are quoted on paper; the text itself stands there too. */
@@ -21,12 +23,13 @@ export function telling({ shot }: SolvedShot, language: LabelLanguage, most = 20
   const feet = shot.settings.convention === 'west';
   const unit = feet ? FRAMES_A_FOOT : shot.fps;
   const length = (frames: number) => (feet ? feetAndFrames(frames) : secondsAndFrames(frames, shot.fps));
-  const words = WORDS[language].moves;
+  const words = wordsOf({ labels: language, convention: shot.settings.convention });
   return {
     language,
+    words,
     length,
-    move: (seen) => moveName(seen, words),
-    parameter: (change, value) => parameterText(change, value, words, length),
+    move: (seen) => moveName(seen, words.moves),
+    parameter: (change, value) => parameterText(change, value, words.moves, length),
     long: (frames) => Math.abs(frames) >= shot.fps,
     row: (frame) => rowName(frame, unit, feet),
     brief(text) {
@@ -43,7 +46,7 @@ export function telling({ shot }: SolvedShot, language: LabelLanguage, most = 20
 
 /** No full stop at its end; one line. */
 export function sentence(change: Change, t: Telling): string {
-  const say = WORDS[t.language].changes[change.kind] as (change: Change, t: SentenceFormat) => string;
+  const say = t.words.changes[change.kind] as (change: Change, t: SentenceFormat) => string;
   return say(change, t)
     .replace(/\s*\n\s*/g, ' ')
     .replace(/\p{Cc}/gu, '?');

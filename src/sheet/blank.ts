@@ -1,6 +1,6 @@
 /** The forms with nothing in them, for people who write by hand. */
 
-import { WORDS } from '../words/words.js';
+import { wordsOf } from '../words/words.js';
 import type { Wanted } from './columns.js';
 import { mostLevels, NO_GUTTERS } from './columns.js';
 import { form } from './form.js';
@@ -10,6 +10,9 @@ import type { Page } from './marks.js';
 import { cached } from './measure.js';
 import { footMarks } from './page-frame.js';
 import { sideLabel } from './page-sides.js';
+
+/** Nobody writes by hand in lower rows, mm: a page has as many whole seconds (feet) as it holds of these. */
+const LOWEST_ROW_BY_HAND = 3;
 
 /** One blank page, with as many sides as `levels` columns take. */
 export function blankPages(look: Look, { levels }: { readonly levels: number }): Page[] {
@@ -24,14 +27,14 @@ export function blankPages(look: Look, { levels }: { readonly levels: number }):
     const here = Math.min(left, most);
     left -= here;
     const wanted: Wanted = { ...room, main, levels: here };
-    const place = geometry(settings, settings.fps, wanted);
+    const place = geometry(settings, settings.fps, wanted, LOWEST_ROW_BY_HAND);
     const label = sideLabel(1, pages.length);
     pages.push({
       widthMm: place.widthMm,
       heightMm: place.heightMm,
       label,
       part: 'blank',
-      form: form(place, WORDS[settings.labels].sheet, metrics, 0, settings.convention === 'west'),
+      form: form(place, wordsOf(settings).sheet, metrics, 0, settings.convention === 'west'),
       marks: footMarks(place.foot, 1.9 * place.scale, place.leastTextMm, {
         title: settings.title,
         middle: '',

@@ -10,7 +10,7 @@
  */
 
 import type { SolvedShot } from '../solve/solved.js';
-import { WORDS } from '../words/words.js';
+import { wordsOf } from '../words/words.js';
 import { drawPlan, roomAround, scaleBar } from './camera-chart/draw.js';
 import { legendColumns, legendLines } from './camera-chart/legend.js';
 import { planOf } from './camera-chart/plan.js';
@@ -24,7 +24,7 @@ import { pageFrame } from './page-frame.js';
 export function cameraChartPages(solved: SolvedShot, given: Look): Page[] {
   if (!hasCamera(solved)) return [];
   const look = { ...given, metrics: cached(given.metrics) };
-  const words = WORDS[look.settings.labels].cameraPages;
+  const words = wordsOf(look.settings).cameraPages;
   const framed = (n: number, of: number) => pageFrame(solved.shot, look, words.camera(n), of, true);
   const { body } = framed(1, 1);
   const listMm = Math.min(92, Math.max(56, body.width * 0.24));

@@ -11,7 +11,7 @@
 
 import { rowName } from '../shot/time.js';
 import type { SolvedShot } from '../solve/solved.js';
-import { WORDS } from '../words/words.js';
+import { wordsOf } from '../words/words.js';
 import { BAR, barMark } from './changes/bars.js';
 import { arrange, type Body, type Heading, type Sheet } from './charts/arrange.js';
 import {
@@ -36,7 +36,7 @@ export function chartPages(solved: SolvedShot, given: Look): Page[] {
   if (entries.length === 0) return [];
   const look = { ...given, metrics: cached(given.metrics) };
   if (look.settings.convention === 'west') entries.reverse();
-  const words = WORDS[look.settings.labels].charts;
+  const words = wordsOf(look.settings).charts;
   const framed = (page: number, pages: number) => pageFrame(solved.shot, look, words.page(page), pages);
   const body = inset(framed(1, 1).body);
   const sheets = arrange(entries, body, (entry) => {
@@ -67,7 +67,7 @@ function inset({ x, y, width, height }: Box): Body {
 
 function bodyMarks(sheet: Sheet, solved: SolvedShot, look: Look): Mark[] {
   return sheet.placed.flatMap(({ piece, ...place }) => [
-    ...ladderMarks(piece, place, wordsOf(piece, solved, look), look.metrics),
+    ...ladderMarks(piece, place, ladderWords(piece, solved, look), look.metrics),
     ...changeMark(piece, place, look),
   ]);
 }
@@ -82,7 +82,7 @@ function changeMark({ ladder }: Piece, { x, y, lengthMm }: LadderPlace, { marked
 }
 
 function headingMarks({ entry, y, goesOn }: Heading, body: Body, look: Look): Mark[] {
-  const words = WORDS[look.settings.labels].charts;
+  const words = wordsOf(look.settings).charts;
   const { level } = entry;
   const inbetweens = new Set(entry.ladders.flatMap((ladder) => ladder.passage.drawings)).size;
   const half = (body.right - body.left) / 2;
@@ -106,9 +106,9 @@ function headingMarks({ entry, y, goesOn }: Heading, body: Body, look: Look): Ma
   ];
 }
 
-function wordsOf(piece: Piece, solved: SolvedShot, look: Look): LadderWords {
-  const { labels, convention } = look.settings;
-  const words = WORDS[labels].charts;
+function ladderWords(piece: Piece, solved: SolvedShot, look: Look): LadderWords {
+  const { convention } = look.settings;
+  const words = wordsOf(look.settings).charts;
   const { passage } = piece.ladder;
   const part = piece.pieces > 1 ? `  (${piece.piece}/${piece.pieces})` : '';
   return {

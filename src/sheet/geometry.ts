@@ -1,6 +1,6 @@
 /** Where everything stands on a sheet of paper. Nothing here knows what a cut shows. */
 
-import type { Settings } from '../shot/settings.js';
+import type { Paper, Settings } from '../shot/settings.js';
 import { FRAMES_A_FOOT } from '../shot/settings.js';
 import type { Columns, Gutters, Wanted } from './columns.js';
 import { columns } from './columns.js';
@@ -56,12 +56,16 @@ export function unitOf(settings: Settings, fps: number): number {
 
 /**
  * Rows of the blocks of a page, as the convention has them: six seconds in two halves, or six feet in one. Fewer, in whole
- * seconds (feet), where the paper cannot hold them in print that can be read.
+ * seconds (feet), where rows would be lower than `lowestRowMm`, by default than print that can be read.
  */
-export function rowsOfBlocks(settings: Settings, fps: number): number[] {
+export function rowsOfBlocks(
+  settings: Settings,
+  fps: number,
+  lowestRowMm = lowestRowOf(settings.paper),
+): number[] {
   const unit = unitOf(settings, fps);
   const rows = Math.max(1, Math.round(settings.rows ?? 6 * unit));
-  const most = mostRowsOfBlock(settings);
+  const most = mostRowsOfBlock(settings, lowestRowMm);
   const held = (wanted: number): number =>
     wanted <= most ? wanted : most >= unit ? Math.floor(most / unit) * unit : most;
   if (settings.convention === 'west' || (rows <= 3 * unit && rows <= most)) return [held(rows)];
@@ -116,18 +120,25 @@ export function blockWidth(settings: Settings, fps: number): number {
   return (PAPER_MM[settings.paper].widthMm - 2 * SIDE - (blocks - 1) * BETWEEN_BLOCKS) / blocks;
 }
 
-function mostRowsOfBlock(settings: Settings): number {
-  return Math.floor(roomForRows(settings) / (smallestTextMm(settings.paper) * LOWEST_ROW));
+const lowestRowOf = (paper: Paper): number => smallestTextMm(paper) * LOWEST_ROW;
+
+function mostRowsOfBlock(settings: Settings, lowestRowMm: number): number {
+  return Math.floor(roomForRows(settings) / lowestRowMm);
 }
 
 /** The most rows a page that this paper holds with print that can still be read. */
 export function mostRows(settings: Settings): number {
-  return mostRowsOfBlock(settings) * (settings.convention === 'west' ? 1 : 2);
+  return mostRowsOfBlock(settings, lowestRowOf(settings.paper)) * (settings.convention === 'west' ? 1 : 2);
 }
 
-export function geometry(settings: Settings, fps: number, wanted: Wanted): Geometry {
+export function geometry(
+  settings: Settings,
+  fps: number,
+  wanted: Wanted,
+  lowestRowMm = lowestRowOf(settings.paper),
+): Geometry {
   const { widthMm, heightMm } = PAPER_MM[settings.paper];
-  const rows = rowsOfBlocks(settings, fps);
+  const rows = rowsOfBlocks(settings, fps, lowestRowMm);
   const place = upright(settings, rows[0]!);
   const width = blockWidth(settings, fps);
   let before = 0;

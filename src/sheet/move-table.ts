@@ -12,7 +12,7 @@ import { kindOf } from '../shot/camera/move-facts.js';
 import { rowName } from '../shot/time.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { figure } from '../words/number.js';
-import { WORDS } from '../words/words.js';
+import { wordsOf } from '../words/words.js';
 import { hasCamera } from './camera-chart.js';
 import type { Box } from './draw.js';
 import { line, pale, textAt } from './draw.js';
@@ -55,7 +55,7 @@ export function moveTablePages(solved: SolvedShot, given: Look): Page[] {
   const { camera, shot } = solved;
   if (!hasCamera(solved) || camera.moves.length === 0 || shot.length === 0) return [];
   const look = { ...given, metrics: cached(given.metrics) };
-  const words = WORDS[look.settings.labels].cameraPages;
+  const words = wordsOf(look.settings).cameraPages;
   const framed = (n: number, of: number) => pageFrame(shot, look, words.table(n), of);
   const { body } = framed(1, 1);
   const least = smallestTextMm(look.settings.paper);
@@ -96,7 +96,7 @@ export function moveTablePages(solved: SolvedShot, given: Look): Page[] {
 }
 
 function timeColumns({ shot }: SolvedShot, look: Look): Figures[] {
-  const { columns } = WORDS[look.settings.labels].cameraPages;
+  const { columns } = wordsOf(look.settings).cameraPages;
   const unit = unitOf(look.settings, shot.fps);
   const west = look.settings.convention === 'west';
   return [
@@ -110,7 +110,7 @@ function timeColumns({ shot }: SolvedShot, look: Look): Figures[] {
 }
 
 function cameraColumns({ camera }: SolvedShot, look: Look): Figures[] {
-  const { columns } = WORDS[look.settings.labels].cameraPages;
+  const { columns } = wordsOf(look.settings).cameraPages;
   const group = columns.camera;
   const at = (of: (frame: (typeof camera.frames)[number]) => number) => (run: Run) =>
     decimals(of(camera.frames[run.from - 1]!));
@@ -147,7 +147,7 @@ const changes = (values: readonly number[]) => values.some((value) => Math.abs(v
 
 /** Columns of each level that is not at home throughout. */
 function levelColumns({ camera, shot }: SolvedShot, look: Look): Figures[] {
-  const { columns } = WORDS[look.settings.labels].cameraPages;
+  const { columns } = wordsOf(look.settings).cameraPages;
   return shot.levels.flatMap(({ name }): Figures[] => {
     const at = camera.placement.get(name) ?? [];
     if (at.length === 0) return [];

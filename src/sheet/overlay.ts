@@ -5,7 +5,7 @@
 
 import type { SolvedShot } from '../solve/solved.js';
 import type { CameraPageWords } from '../words/camera-page-words.js';
-import { WORDS } from '../words/words.js';
+import { wordsOf } from '../words/words.js';
 import { labelsIn } from './camera-chart/labels.js';
 import { holeMark, holes } from './camera-chart/pegs.js';
 import { inset, type Plan, planOf } from './camera-chart/plan.js';
@@ -43,7 +43,7 @@ export function overlayPages(solved: SolvedShot, given: Look): Page[] {
 
 function laid(solved: SolvedShot, given: Look, landscape: boolean): Page[] {
   const look = { ...given, metrics: cached(given.metrics) };
-  const words = WORDS[look.settings.labels].cameraPages;
+  const words = wordsOf(look.settings).cameraPages;
   const framed = (n: number, of: number) => pageFrame(solved.shot, look, words.overlay(n), of, landscape);
   const { body } = framed(1, 1);
   const window: Box = {

@@ -1,7 +1,7 @@
 /** What all pages of a cut have alike, whatever is on them: paper, head, foot. */
 
 import type { Shot } from '../shot/shot.js';
-import { WORDS } from '../words/words.js';
+import { wordsOf } from '../words/words.js';
 import { NO_GUTTERS } from './columns.js';
 import { type Box, frame, pale, textAt } from './draw.js';
 import { fitLine } from './fit.js';
@@ -11,11 +11,6 @@ import { headerCells, headerMarks } from './header.js';
 import type { Look } from './look.js';
 import type { Mark, Metrics } from './marks.js';
 import { cached } from './measure.js';
-
-/** The page fraction: `page / pages` in the west, the total first in Japan. */
-export function pageFraction(west: boolean, page: string, pages: number): string {
-  return west ? `${page} / ${pages}` : `${pages} / ${page}`;
-}
 
 export interface PageFrame {
   readonly widthMm: number;
@@ -30,7 +25,7 @@ export interface PageFrame {
  * `landscape` lays the paper on its side.
  */
 export function pageFrame(shot: Shot, look: Look, page: string, pages: number, landscape = false): PageFrame {
-  const words = WORDS[look.settings.labels].sheet;
+  const words = wordsOf(look.settings).sheet;
   const metrics = cached(look.metrics);
   const west = look.settings.convention === 'west';
   const upright = geometryOf(look.settings, shot.fps, {
@@ -53,7 +48,7 @@ export function pageFrame(shot: Shot, look: Look, page: string, pages: number, l
     words,
     metrics,
     west,
-    page: pageFraction(west, page, pages),
+    page: words.pageOf(page, pages),
     leftOver,
   };
   const foot = { ...place.foot, y: place.heightMm - place.header.y - place.foot.height };
@@ -68,7 +63,7 @@ export function pageFrame(shot: Shot, look: Look, page: string, pages: number, l
         caption(cell.box, cell.caption, place, metrics),
       ]),
       ...headerMarks(place, headed),
-      ...footOf(place, foot, shot, look, `${words.cutNumber(shot.cut)}  ${words.page} ${page}`),
+      ...footOf(place, foot, shot, look, `${words.cutNumber(shot.cut)}  ${words.footPage(page)}`),
     ],
   };
 }

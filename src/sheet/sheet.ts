@@ -31,7 +31,7 @@
  */
 
 import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
-import { WORDS } from '../words/words.js';
+import { wordsOf } from '../words/words.js';
 import { cameraMarks } from './camera/marks.js';
 import { cameraPlan } from './camera/plan.js';
 import { barMarks, barsOf, guttersOf } from './changes/bars.js';
@@ -47,7 +47,7 @@ import type { Mark, Page, Row } from './marks.js';
 import { cached } from './measure.js';
 import { firstMemo, laterMemo } from './memo-pages.js';
 import { noteMarks } from './notes.js';
-import { footOf, pageFraction } from './page-frame.js';
+import { footOf } from './page-frame.js';
 import { sideLabel, sidesOf } from './page-sides.js';
 import { largerPrint, smallestTextMm } from './papers.js';
 import type { Plan, Run, Side } from './plan.js';
@@ -130,7 +130,7 @@ function planOf(solved: SolvedShot, look: Look): Plan {
     solved,
     convention,
     metrics: cached(look.metrics),
-    words: WORDS[labels].sheet,
+    words: wordsOf(look.settings).sheet,
     levels,
     signs,
     speech: speechOf(solved.shot),
@@ -160,7 +160,7 @@ function headOf(side: Side, look: Look): Mark[] {
     words: plan.words,
     metrics: plan.metrics,
     west,
-    page: pageFraction(west, side.label, side.pages),
+    page: plan.words.pageOf(side.label, side.pages),
     leftOver: plan.leftOver,
   });
 }
@@ -170,7 +170,7 @@ function sheetPage(side: Side, look: Look, marks: readonly Mark[]): Page {
   const { shot } = plan.solved;
   const start = (side.firstFrame - 1) % geometry.unit;
   const west = plan.convention === 'west';
-  const middle = `${plan.words.cutNumber(shot.cut)}  ${plan.words.page} ${pageFraction(west, side.label, side.pages)}`;
+  const middle = `${plan.words.cutNumber(shot.cut)}  ${plan.words.footPage(plan.words.pageOf(side.label, side.pages))}`;
   return {
     widthMm: geometry.widthMm,
     heightMm: geometry.heightMm,

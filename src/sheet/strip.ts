@@ -12,7 +12,7 @@ import type { Graduation, SolvedMove } from '../solve/camera/solved.js';
 import type { SolvedShot } from '../solve/solved.js';
 import type { CameraPageWords } from '../words/camera-page-words.js';
 import { figure } from '../words/number.js';
-import { WORDS } from '../words/words.js';
+import { wordsOf } from '../words/words.js';
 import { graduated, moveKind } from './camera/move-names.js';
 import { tellingOf } from './camera/plan.js';
 import { checkRule, RULE_ROOM } from './camera-chart/rule.js';
@@ -62,7 +62,7 @@ interface Piece {
 
 export function stripPages(solved: SolvedShot, given: Look): Page[] {
   const look = { ...given, metrics: cached(given.metrics) };
-  const words = WORDS[look.settings.labels].cameraPages;
+  const words = wordsOf(look.settings).cameraPages;
   const strips = solved.camera.moves.flatMap((move) => stripsOf(move, solved, look));
   if (strips.length === 0) return [];
   const framed = (n: number, of: number) => pageFrame(solved.shot, look, words.strip(n), of, true);

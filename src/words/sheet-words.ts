@@ -75,4 +75,8 @@ export interface SheetWords {
   handlesLine(head: string, tail: string, length: string): string;
   /** The foot's naming of the cut. */
   cutNumber(cut: string): string;
+  /** Which page, by its label, of how many. */
+  pageOf(page: string, pages: number): string;
+  /** The foot's naming of the page, of its label or of `pageOf`. */
+  footPage(page: string): string;
 }

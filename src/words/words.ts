@@ -24,4 +24,16 @@ export interface Words {
   readonly documents: DocumentWords;
 }
 
-export const WORDS: { readonly [L in LabelLanguage]: Words } = { en: english, ja: japanese };
+/** A convention of forms: what a word of the trade is may depend on it. */
+export type FormConvention = 'japan' | 'west';
+
+const WORDS: { readonly [L in LabelLanguage]: { readonly [C in FormConvention]: Words } } = {
+  en: english,
+  ja: japanese,
+};
+
+/** The words of a form: its language and its convention are independent choices. */
+export const wordsOf = (form: {
+  readonly labels: LabelLanguage;
+  readonly convention: FormConvention;
+}): Words => WORDS[form.labels][form.convention];

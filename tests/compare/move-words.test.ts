@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { ChangeOf, MoveSeen } from '../../src/compare/change.js';
 import { moveName, parameterText } from '../../src/compare/move-words.js';
-import { WORDS } from '../../src/words/words.js';
+import { wordsOf } from '../../src/words/words.js';
 
 const seen = (more: Partial<MoveSeen> & Pick<MoveSeen, 'move'>): MoveSeen => ({
   levels: [],
@@ -10,7 +10,8 @@ const seen = (more: Partial<MoveSeen> & Pick<MoveSeen, 'move'>): MoveSeen => ({
   quick: false,
   ...more,
 });
-const { en, ja } = WORDS;
+const en = wordsOf({ labels: 'en', convention: 'japan' });
+const ja = wordsOf({ labels: 'ja', convention: 'japan' });
 
 test('a move is called by its levels, its word and its way', () => {
   const truck = seen({ move: 'truck', places: ['P', 'Q'], sense: 'in', quick: true });

@@ -40,7 +40,8 @@ export interface ReadPage {
 }
 
 const BLACK = '#000000';
-const CAPTIONS = { cut: ['cut', 'カット'], page: ['page', '枚'], time: ['time', '尺'] } as const;
+/** A western form has no `cut`, and its `scene` is one. */
+const CAPTIONS = { cut: ['cut', 'カット', 'scene'], page: ['page', '枚'], time: ['time', '尺'] } as const;
 
 export function readSheet(paper: Paper): ReadPage {
   const grids = gridsOf(paper);
@@ -64,7 +65,7 @@ export function headerOf(paper: Paper, what: keyof typeof CAPTIONS): string {
   const words: readonly string[] = CAPTIONS[what];
   const caption = paper.texts
     .filter((text) => words.includes(text.text) && text.ink !== BLACK)
-    .sort((a, b) => a.y - b.y)[0];
+    .sort((a, b) => words.indexOf(a.text) - words.indexOf(b.text) || a.y - b.y)[0];
   if (!caption) throw new Unreadable(`no box for the ${what}`);
   const box = paper.rectangles.find(
     ({ x, y, width, height }) =>

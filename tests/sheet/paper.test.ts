@@ -5,7 +5,7 @@ import { blankPages } from '../../src/sheet/blank.js';
 import { NO_GUTTERS } from '../../src/sheet/columns.js';
 import { lightRule } from '../../src/sheet/form.js';
 import { geometry, mostRows, rowsOfBlocks } from '../../src/sheet/geometry.js';
-import { defaults, PAPERS } from '../../src/shot/settings.js';
+import { defaults, PAPERS, type Settings } from '../../src/shot/settings.js';
 import { laid, linesOf, lookOf, said, textsOf } from './laid.js';
 
 const cut = (more = ''): string =>
@@ -73,13 +73,29 @@ describe('heads', () => {
     expect(said(laid(cut())[0]!)).not.toContain("7'08");
   });
 
-  it('name the total first in Japan, the page first in the west', () => {
+  it('name the page and how many there are, a Japanese form in Japanese the total first, in words', () => {
     const long = 'cut 1\ntime 7+0\nA: 1..\n';
-    expect(laid(long).map((page) => said(page).match(/\b\d \/ \d\b/)![0])).toEqual(['2 / 1', '2 / 2']);
-    expect(laid(long, { convention: 'west' }).map((page) => said(page).match(/\b\d \/ \d\b/)![0])).toEqual([
-      '1 / 2',
-      '2 / 2',
+    const pages = (settings: Partial<Settings>): string[][] =>
+      laid(long, settings).map((page) =>
+        textsOf(page.marks)
+          .map(({ text }) => text)
+          .filter((text) => /^\d \/ \d$|枚の/.test(text)),
+      );
+    expect(pages({})).toEqual([['1 / 2'], ['2 / 2']]);
+    expect(pages({ convention: 'west' })).toEqual([['1 / 2'], ['2 / 2']]);
+    expect(pages({ convention: 'west', labels: 'ja' })[0]).toContain('1 / 2');
+    // In the head, and at the foot behind the cut.
+    expect(pages({ labels: 'ja' })).toEqual([
+      ['2枚の1', 'カット 1  2枚の1'],
+      ['2枚の2', 'カット 1  2枚の2'],
     ]);
+  });
+
+  it('call a cut a scene in the west', () => {
+    const western = said(laid(cut('level A reuse 8/C\n'), { convention: 'west' })[0]!);
+    expect(western).toContain('A: reuse of scene 8, level C');
+    expect(western).toContain('scene 12A  page 1 / 2');
+    expect(western).not.toMatch(/\bcut\b/);
   });
 
   it('have boxes to sign', () => {
@@ -187,5 +203,14 @@ describe('blank forms', () => {
   it('take further sides for many levels', () => {
     const pages = blankPages(lookOf({ paper: 'A4' }), { levels: 26 });
     expect(pages.map(({ label }) => label)).toEqual(['1', '1-b', '1-c']);
+  });
+
+  it.each(PAPERS)('have rows of at least 3 mm on %s', (paper) => {
+    for (const convention of ['japan', 'west'] as const) {
+      const [blank] = blankPages(lookOf({ paper, convention }), { levels: 4 });
+      const numbers = textsOf(blank!.form!.marks).filter(({ text }) => text === '1' || text === '2');
+      const [one, two] = ['1', '2'].map((row) => numbers.find(({ text }) => text === row)!.y);
+      expect(two! - one!).toBeGreaterThanOrEqual(3);
+    }
   });
 });

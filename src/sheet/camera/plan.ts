@@ -6,7 +6,7 @@ import { feetAndFrames, rowName, secondsAndFrames } from '../../shot/time.js';
 import type { SolvedLight, SolvedMove } from '../../solve/camera/solved.js';
 import type { SolvedShot } from '../../solve/solved.js';
 import type { LabelLanguage } from '../../words/labels.js';
-import { WORDS } from '../../words/words.js';
+import { wordsOf } from '../../words/words.js';
 import type { Neighbours } from '../look.js';
 import { lightKind } from './lights.js';
 import { arrowsOf, graduated, moveKind } from './move-names.js';
@@ -92,7 +92,7 @@ export function tellingOf(
   neighbours: Neighbours | undefined,
 ): Telling {
   return {
-    words: WORDS[language].moves,
+    words: wordsOf({ labels: language, convention: west ? 'west' : 'japan' }).moves,
     fieldMm: shot.settings.field.widthMm,
     length: (frames) => (west ? feetAndFrames(frames) : secondsAndFrames(frames, shot.fps)),
     neighbour: (way) => (way === 'in' ? neighbours?.before : neighbours?.after) ?? null,

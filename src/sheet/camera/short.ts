@@ -2,13 +2,13 @@
 
 import type { SolvedShot } from '../../solve/solved.js';
 import type { LabelLanguage } from '../../words/labels.js';
-import { WORDS } from '../../words/words.js';
+import { wordsOf } from '../../words/words.js';
 import { lightKind } from './lights.js';
 import { moveKind } from './move-names.js';
 
 /** `PAN`, `T.U`, `O.L`: each name once, in the order of the first rows; `FIX` first where neither camera nor level moves. */
 export function shortMoves({ shot, camera }: SolvedShot, language: LabelLanguage): string[] {
-  const words = WORDS[language].moves;
+  const words = wordsOf({ labels: language, convention: shot.settings.convention }).moves;
   const seen = <T>(kind: { first(it: T): number }, it: T): boolean => kind.first(it) <= shot.length;
   const moves = camera.moves.filter(({ move }) => seen(moveKind, move));
   const light = camera.light.filter((one) => seen(lightKind(one.light), one.light));

@@ -3,13 +3,13 @@
 import type { CutList } from '../../count/list.js';
 import { feetAndFrames, secondsAndFrames } from '../../shot/time.js';
 import type { CutListWords } from '../../words/cut-list-words.js';
-import { WORDS } from '../../words/words.js';
+import { wordsOf } from '../../words/words.js';
 import { type Box, frame, pale, textAt } from '../draw.js';
 import { fitLine, setInBox } from '../fit.js';
 import type { Look } from '../look.js';
 import type { Mark, Metrics } from '../marks.js';
 import { cached } from '../measure.js';
-import { footMarks, pageFraction } from '../page-frame.js';
+import { footMarks } from '../page-frame.js';
 import { largerPrint, PAPER_MM, smallestTextMm } from '../papers.js';
 
 /** From the paper's edge, mm. */
@@ -32,7 +32,7 @@ export interface ListPaper {
 }
 
 export function listPaper(look: Look, landscape: boolean): ListPaper {
-  const { paper, convention, labels } = look.settings;
+  const { paper, convention } = look.settings;
   const upright = PAPER_MM[paper];
   const widthMm = landscape ? upright.heightMm : upright.widthMm;
   const heightMm = landscape ? upright.widthMm : upright.heightMm;
@@ -44,7 +44,7 @@ export function listPaper(look: Look, landscape: boolean): ListPaper {
     scale,
     least: smallestTextMm(paper),
     west: convention === 'west',
-    words: WORDS[labels].cutList,
+    words: wordsOf(look.settings).cutList,
     metrics: cached(look.metrics),
     body: { x: SIDE, y: top, width: widthMm - 2 * SIDE, height: heightMm - SIDE - FOOT * scale - 1 - top },
   };
@@ -70,7 +70,8 @@ export function frameMarks(
     const seconds = secondsAndFrames(frames, fps);
     return west ? `${feetAndFrames(frames)}  (${seconds})` : seconds;
   };
-  const fraction = pageFraction(west, String(page), pages);
+  const { sheet } = wordsOf(look.settings);
+  const fraction = sheet.pageOf(String(page), pages);
   const cells: readonly (readonly [
     share: number,
     caption: string,
@@ -127,7 +128,7 @@ export function frameMarks(
     ...marks,
     ...footMarks(foot, 1.9 * scale, least, {
       title: [list.title, list.episode && `#${list.episode}`].filter((text) => text !== '').join('  '),
-      middle: `${name}  ${words.heads.page} ${fraction}`,
+      middle: `${name}  ${sheet.footPage(fraction)}`,
       stamp: look.stamp,
       metrics,
     }),

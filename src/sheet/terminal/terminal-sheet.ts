@@ -6,7 +6,7 @@ import { BOXED, layTextTable, type TextColumn, tableLines } from '../../layout/t
 import { FRAMES_A_FOOT } from '../../shot/settings.js';
 import type { SolvedLevel, SolvedShot } from '../../solve/solved.js';
 import type { LabelLanguage } from '../../words/labels.js';
-import { WORDS } from '../../words/words.js';
+import { wordsOf } from '../../words/words.js';
 import { cameraPlan } from '../camera/plan.js';
 import type { Lent, Neighbours } from '../look.js';
 import { cameraColumns, notesColumn, type Rows, sheetColumn, speechColumns } from './lane-columns.js';
@@ -46,7 +46,7 @@ export function terminalSheet(solved: SolvedShot, look: TerminalLook): string[] 
   const { shot } = solved;
   const feet = shot.settings.convention === 'west';
   const unit = feet ? FRAMES_A_FOOT : Math.max(1, Math.round(shot.fps));
-  const words = WORDS[look.labels].sheet;
+  const words = wordsOf({ labels: look.labels, convention: shot.settings.convention }).sheet;
   const camera = cameraPlan(solved, look.labels, feet, look.neighbours);
   const head = headLines({ solved, words, camera, lent: look.lent ?? [], unit, feet }, look.width);
   const rows = rowsOf(shot.length, look);

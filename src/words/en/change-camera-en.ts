@@ -5,6 +5,7 @@ import { isLater, lasts } from '../change-parts.js';
 import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
 import { figure } from '../number.js';
 import { at, by, later, longer, quoted, range, timed, was } from './change-parts-en.js';
+import type { EnglishTerms } from './terms-en.js';
 
 /** `, faster: largest step 1.53 mm/f (was 1.36)`; '' where the step stays. */
 function speed({ largestStepMm: { old, now } }: Speed): string {
@@ -93,13 +94,17 @@ function lightManner(name: LightManner, value: MannerValue, t: SentenceFormat): 
   }
 }
 
-function lightName({ light, way, white, levels, text }: LightSeen, t: SentenceFormat): string {
+function lightName(
+  { light, way, white, levels, text }: LightSeen,
+  t: SentenceFormat,
+  { cut }: EnglishTerms,
+): string {
   const who = levels.join(',');
   switch (light) {
     case 'fade':
       return `${white ? 'W' : 'F'}.${way === 'in' ? 'I' : 'O'}`;
     case 'overlap':
-      return way === 'in' ? 'O.L with the cut before' : 'O.L with the next cut';
+      return way === 'in' ? `O.L with the ${cut} before` : `O.L with the next ${cut}`;
     case 'expose':
       return `${who} double exposure`;
     case 'glow':
@@ -109,39 +114,42 @@ function lightName({ light, way, white, levels, text }: LightSeen, t: SentenceFo
   }
 }
 
-export const camera = {
-  'field-added': ({ field, ...it }) => `field ${field} added: ${figure(it.widthMm)} mm wide at ${at(it)}`,
-  'field-dropped': ({ field }) => `field ${field} dropped`,
-  'field-renamed': ({ field, old }) => `field ${old} is called ${field}`,
-  'field-moved': ({ field, old, now, by: way }) => `field ${field} ${by(way)}: at ${at(now)} ${was(at(old))}`,
-  'field-resized': ({ field, old, now, percent }) =>
-    `field ${field} ${now > old ? 'larger' : 'smaller'}: ${figure(percent.now)}%, ${figure(now)} mm ${was(`${figure(percent.old)}%, ${figure(old)} mm`)}`,
-  'field-turned': ({ field, old, now }) =>
-    `field ${field} turned ${figure(Math.abs(now - old))}° ${now > old ? 'clockwise' : 'counter-clockwise'}: ${figure(now)}° ${was(`${figure(old)}°`)}`,
-  fix: ({ old, now }) => `FIX on ${now} ${was(old)}`,
-  'move-added': (change, t) => `${t.move(change)} added: ${range(change.frames, t)}`,
-  'move-dropped': (change, t) => `${t.move(change)} dropped ${was(range(change.frames, t))}`,
-  'move-time': moveTime,
-  'move-way': moveWay,
-  'move-route': (change, t) => {
-    const { old, now } = change.frames;
-    const times =
-      old.from === now.from && old.to === now.to ? '' : `: ${range(now, t)} ${was(range(old, t))}`;
-    return `${t.move(change)} ${was(change.old.join('→'))}${times}${speed(change)}`;
-  },
-  'mark-moved': (change, t) =>
-    `${t.move(change)}: mark ${change.mark} ${by(change.by)}, at ${at(change.now)} ${was(at(change.old))}`,
-  'move-spacing': (change, t) =>
-    `${t.move(change)}${legOf(change)}: ${spacing(change.now)} ${was(spacing(change.old))}${speed(change)}`,
-  'move-manner': (change, t) =>
-    `${t.move(change)}: ${moveManner(change, change.now, t)} ${was(moveManner(change, change.old, t))}`,
-  'light-added': (change, t) => `${lightName(change, t)} added: ${range(change.frames, t)}`,
-  'light-dropped': (change, t) => `${lightName(change, t)} dropped ${was(range(change.frames, t))}`,
-  'light-time': (change, t) => timed(lightName(change, t), change.frames, t),
-  'light-manner': (change, t) => {
-    const old = lightManner(change.manner, change.old, t);
-    // What its name says is not said again.
-    if (change.manner === 'text' || change.manner === 'levels') return `${lightName(change, t)} ${was(old)}`;
-    return `${lightName(change, t)}: ${lightManner(change.manner, change.now, t)} ${was(old)}`;
-  },
-} satisfies Partial<ChangeSentences>;
+export const cameraIn = (terms: EnglishTerms) =>
+  ({
+    'field-added': ({ field, ...it }) => `field ${field} added: ${figure(it.widthMm)} mm wide at ${at(it)}`,
+    'field-dropped': ({ field }) => `field ${field} dropped`,
+    'field-renamed': ({ field, old }) => `field ${old} is called ${field}`,
+    'field-moved': ({ field, old, now, by: way }) =>
+      `field ${field} ${by(way)}: at ${at(now)} ${was(at(old))}`,
+    'field-resized': ({ field, old, now, percent }) =>
+      `field ${field} ${now > old ? 'larger' : 'smaller'}: ${figure(percent.now)}%, ${figure(now)} mm ${was(`${figure(percent.old)}%, ${figure(old)} mm`)}`,
+    'field-turned': ({ field, old, now }) =>
+      `field ${field} turned ${figure(Math.abs(now - old))}° ${now > old ? 'clockwise' : 'counter-clockwise'}: ${figure(now)}° ${was(`${figure(old)}°`)}`,
+    fix: ({ old, now }) => `FIX on ${now} ${was(old)}`,
+    'move-added': (change, t) => `${t.move(change)} added: ${range(change.frames, t)}`,
+    'move-dropped': (change, t) => `${t.move(change)} dropped ${was(range(change.frames, t))}`,
+    'move-time': moveTime,
+    'move-way': moveWay,
+    'move-route': (change, t) => {
+      const { old, now } = change.frames;
+      const times =
+        old.from === now.from && old.to === now.to ? '' : `: ${range(now, t)} ${was(range(old, t))}`;
+      return `${t.move(change)} ${was(change.old.join('→'))}${times}${speed(change)}`;
+    },
+    'mark-moved': (change, t) =>
+      `${t.move(change)}: mark ${change.mark} ${by(change.by)}, at ${at(change.now)} ${was(at(change.old))}`,
+    'move-spacing': (change, t) =>
+      `${t.move(change)}${legOf(change)}: ${spacing(change.now)} ${was(spacing(change.old))}${speed(change)}`,
+    'move-manner': (change, t) =>
+      `${t.move(change)}: ${moveManner(change, change.now, t)} ${was(moveManner(change, change.old, t))}`,
+    'light-added': (change, t) => `${lightName(change, t, terms)} added: ${range(change.frames, t)}`,
+    'light-dropped': (change, t) => `${lightName(change, t, terms)} dropped ${was(range(change.frames, t))}`,
+    'light-time': (change, t) => timed(lightName(change, t, terms), change.frames, t),
+    'light-manner': (change, t) => {
+      const old = lightManner(change.manner, change.old, t);
+      // What its name says is not said again.
+      if (change.manner === 'text' || change.manner === 'levels')
+        return `${lightName(change, t, terms)} ${was(old)}`;
+      return `${lightName(change, t, terms)}: ${lightManner(change.manner, change.now, t)} ${was(old)}`;
+    },
+  }) satisfies Partial<ChangeSentences>;

@@ -1,22 +1,23 @@
 import type { CutListWords } from '../cut-list-words.js';
 import { plural } from '../number.js';
+import { capital, type EnglishTerms } from './terms-en.js';
 
-export const cutList: CutListWords = {
-  list: 'Cut list',
+export const cutListIn = ({ cut, scene, sceneShort }: EnglishTerms): CutListWords => ({
+  list: `${capital(cut)} list`,
   rhythm: 'Rhythm',
-  listPage: (n) => `cut list ${n}`,
+  listPage: (n) => `${cut} list ${n}`,
   heads: {
     title: 'title',
     episode: 'episode',
-    cuts: 'cuts',
+    cuts: `${cut}s`,
     running: 'running time',
     budget: 'budget',
     page: 'page',
   },
   columns: {
-    cut: 'cut',
+    cut,
     title: 'title',
-    scene: 'scene',
+    scene,
     time: 'time',
     frames: 'frames',
     feet: 'feet',
@@ -37,7 +38,7 @@ export const cutList: CutListWords = {
   total: 'total',
   artists: {
     artist: 'artist',
-    cuts: 'cuts',
+    cuts: `${cut}s`,
     running: 'running time',
     drawings: 'drawings',
     nobody: 'nobody named',
@@ -47,22 +48,22 @@ export const cutList: CutListWords = {
   exact: 'to the frame',
   noBudget: 'none',
   backgroundsNote: (backgrounds) => `${plural(backgrounds, 'background')} painted, in no other count.`,
-  pace: (drawings, time) => `${drawings} new drawings a second; a cut runs ${time} on average`,
+  pace: (drawings, time) => `${drawings} new drawings a second; a ${cut} runs ${time} on average`,
   sharedNote: (cuts) =>
-    `${plural(cuts, 'cut')} of several artists: counted for each of them here, once in the total.`,
+    `${plural(cuts, cut)} of several artists: counted for each of them here, once in the total.`,
   unsoundNote: (cuts, untimed) =>
-    `${plural(cuts, 'cut')} with errors (!): counted as far as could be read, not printed${untimed > 0 ? `; the time of ${untimed} is not known and not in the total` : ''}.`,
+    `${plural(cuts, cut)} with errors (!): counted as far as could be read, not printed${untimed > 0 ? `; the time of ${untimed} is not known and not in the total` : ''}.`,
   problemsNote: (errors, warnings) => `${plural(errors, 'error')}, ${plural(warnings, 'warning')}`,
-  overlapNote: (time) => `The times of the cuts come to ${time}; dissolves run once.`,
+  overlapNote: (time) => `The times of the ${cut}s come to ${time}; dissolves run once.`,
   legend: {
     camera: 'camera or level moves',
     dialogue: 'dialogue',
     density: 'new drawings a second:',
     overlap: 'dissolve',
-    scene: 'new scene',
-    unsound: 'cut with errors',
+    scene: `new ${scene}`,
+    unsound: `${cut} with errors`,
     budget: 'budget ends',
     notDrawn: (cuts) => `Not drawn, time not known: ${cuts}`,
   },
-  scene: (name) => `sc. ${name}`,
-};
+  scene: (name) => `${sceneShort}${name}`,
+});

@@ -1,6 +1,7 @@
 import type { DocumentWords } from '../document-words.js';
+import { capital, type EnglishTerms } from './terms-en.js';
 
-export const documents: DocumentWords = {
+export const documentsIn = ({ cut }: EnglishTerms): DocumentWords => ({
   parts: {
     sheet: 'Sheet',
     charts: 'In-between charts',
@@ -10,9 +11,9 @@ export const documents: DocumentWords = {
     overlay: 'Field overlay, true size',
   },
   blankForms: 'Blank forms',
-  newCut: 'The cut is new',
-  cut: (name) => `Cut ${name}`,
-  noteCut: (name) => `cut ${name}`,
+  newCut: `The ${cut} is new`,
+  cut: (name) => `${capital(cut)} ${name}`,
+  noteCut: (name) => `${cut} ${name}`,
   onlyIn: (version, cuts, count) =>
-    `only ${version === null ? 'now' : `in ${version}`}: ${count === 1 ? 'cut' : 'cuts'} ${cuts}`,
-};
+    `only ${version === null ? 'now' : `in ${version}`}: ${count === 1 ? cut : `${cut}s`} ${cuts}`,
+});

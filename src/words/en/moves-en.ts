@@ -1,7 +1,8 @@
 import type { MoveKind } from '../../language/tree-camera.js';
 import type { MoveTitle, MoveWords } from '../move-words.js';
+import type { EnglishTerms } from './terms-en.js';
 
-export const moves: MoveWords = {
+export const movesIn = ({ cut: cutWord, cutShort }: EnglishTerms): MoveWords => ({
   fix: 'FIX',
   kinds: {
     pan: { name: 'PAN', carrying: 'follow PAN', graduated: 'graduated PAN' },
@@ -53,9 +54,9 @@ export const moves: MoveWords = {
   fromPage: (page) => `from p.${page}`,
   noLane: (moves) => `No room in the camera column: ${moves}`,
   overlap: (what, way, cut) =>
-    `${what} with ${cut === null ? (way === 'in' ? 'the cut before' : 'the next cut') : `c${cut}`}`,
+    `${what} with ${cut === null ? (way === 'in' ? `the ${cutWord} before` : `the next ${cutWord}`) : `${cutShort}${cut}`}`,
   atCutPoint: (cutPoint, overlap) => `${cutPoint}, ${overlap}`,
-};
+});
 
 export const moveTitles: { readonly [K in MoveKind]: MoveTitle } = {
   pan: { title: 'Pan', one: 'a pan', rival: 'move of the camera' },

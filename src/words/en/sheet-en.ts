@@ -1,17 +1,18 @@
 import { plural } from '../number.js';
 import type { SheetWords } from '../sheet-words.js';
+import type { EnglishTerms } from './terms-en.js';
 
 /** `12`, `12 and 15`, `12, 15 and 20`. */
 const listed = (items: readonly string[]): string =>
   items.length < 2 ? items.join() : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 
-export const sheet: SheetWords = {
+export const sheetIn = ({ cut: cutWord, cutShort, scene }: EnglishTerms): SheetWords => ({
   language: 'en',
   headSeparator: ' · ',
   title: 'title',
   episode: 'episode',
-  scene: 'scene',
-  cut: 'cut',
+  scene,
+  cut: cutWord,
   time: 'time',
   feet: 'feet + frames',
   take: 'take',
@@ -43,14 +44,14 @@ export const sheet: SheetWords = {
   memoOn: (page) => `Memo: page ${page}`,
   memoGoesOn: (page) => `goes on on page ${page}`,
   levelsOn: (names, page) => `Levels ${names}: page ${page}`,
-  reuse: (level, cut, other) => `${level}: reuse of cut ${cut}, level ${other}`,
+  reuse: (level, cut, other) => `${level}: reuse of ${cutWord} ${cut}, level ${other}`,
   lent: (level, borrowers) =>
-    `${level} is shown again in ${borrowers.length === 1 ? 'cut' : 'cuts'} ${listed(borrowers.map(({ cut, as }) => `${cut} (as ${as})`))}`,
-  lentShort: (cuts) => `again in ${cuts.map((cut) => `c${cut}`).join(' ')}`,
+    `${level} is shown again in ${borrowers.length === 1 ? cutWord : `${cutWord}s`} ${listed(borrowers.map(({ cut, as }) => `${cut} (as ${as})`))}`,
+  lentShort: (cuts) => `again in ${cuts.map((cut) => `${cutShort}${cut}`).join(' ')}`,
   changed: (against, bars) => `Changed against ${against}${bars ? ' (bar: rows that differ)' : ''}`,
   unchanged: (against) => `No change against ${against}`,
   handles: (head, tail, length) =>
-    `Handles (shaded rows): ${[head && `${head} before the cut`, tail && `${tail} after it`].filter(Boolean).join(', ')}. Sheet ${length} in all.`,
+    `Handles (shaded rows): ${[head && `${head} before the ${cutWord}`, tail && `${tail} after it`].filter(Boolean).join(', ')}. Sheet ${length} in all.`,
   keyCount: (keys) => plural(keys, 'key'),
   backgroundCount: (backgrounds) => plural(backgrounds, 'background'),
   frames: (count) => plural(count, 'frame'),
@@ -66,6 +67,8 @@ export const sheet: SheetWords = {
       .filter(Boolean)
       .join(', '),
   handlesLine: (head, tail, length) =>
-    `handles ${[head && `${head} before the cut`, tail && `${tail} after the cut`].filter(Boolean).join(', ')}; sheet ${length} in all`,
-  cutNumber: (cut) => `cut ${cut}`,
-};
+    `handles ${[head && `${head} before the ${cutWord}`, tail && `${tail} after the ${cutWord}`].filter(Boolean).join(', ')}; sheet ${length} in all`,
+  cutNumber: (cut) => `${cutWord} ${cut}`,
+  pageOf: (page, pages) => `${page} / ${pages}`,
+  footPage: (page) => `page ${page}`,
+});

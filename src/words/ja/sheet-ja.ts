@@ -63,4 +63,6 @@ export const sheet: SheetWords = {
   handlesLine: (head, tail, length) =>
     `のりしろ ${[head && `頭 ${head}`, tail && `尻 ${tail}`].filter(Boolean).join('、')}、シート全体 ${length}`,
   cutNumber: (cut) => `カット ${cut}`,
+  pageOf: (page, pages) => `${pages}枚の${page}`,
+  footPage: (page) => page,
 };

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { graduated, moveKind, outlined } from '../../../src/sheet/camera/move-names.js';
 import { parametersOf } from '../../../src/shot/camera/move-facts.js';
-import { WORDS } from '../../../src/words/words.js';
+import { wordsOf } from '../../../src/words/words.js';
 import { KINDS, moveOf, parameterNames } from '../../move-samples.js';
 
 const tellings = (['en', 'ja'] as const).map((language) => ({
-  words: WORDS[language].moves,
+  words: wordsOf({ labels: language, convention: 'japan' }).moves,
   fieldMm: 254,
   length: (frames: number) => `0+${frames}`,
   neighbour: () => null,
