@@ -53,10 +53,9 @@ export function solveCamera(
     const path = stage.paths.get(move)!;
     checkSpacing(move, path, report);
     checkSpeed(move, path, report);
-    const solved = solveMove(move, path, frames, settings.output.width);
-    checkStrobing(solved, context, report);
-    return solved;
+    return solveMove(move, path, frames, settings.output.width);
   });
+  checkStrobing(solvedMoves, stage, report);
 
   const placement = new Map<string, readonly PlacementFrame[]>();
   const artwork = new Map<string, Artwork>();
@@ -75,7 +74,7 @@ export function solveCamera(
     level: (name: string): Span => scaledBy(moves, name) ?? context.levels.find((l) => l.name === name)!.span,
   };
   checkScan(context, frames, placement, places, report);
-  checkLight(camera.light, camera.flashing, context, report);
+  const light = checkLight(camera.light, camera.flashing, context, report);
 
   const used = usedFields(camera, moves);
   return {
@@ -86,6 +85,7 @@ export function solveCamera(
       moves: solvedMoves,
       light: camera.light.map((light) => solveLight(light, length)),
       fields: camera.fields.map((field) => ({ field, used: used.has(field.name) })),
+      flashes: light.flashes,
       fixed: moves.every(({ target }) => !target.camera),
     },
     diagnostics,

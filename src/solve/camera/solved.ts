@@ -107,6 +107,8 @@ export interface SolvedCamera {
   readonly light: readonly SolvedLight[];
   /** The fields of the cut, and whether a move starts from, passes or ends on it (else it is crossed out on the layout). */
   readonly fields: readonly { readonly field: Field; readonly used: boolean }[];
+  /** Light flashes, as far as the text says: the sheet bears a caution. */
+  readonly flashes: boolean;
   /** No move and no shake: FIX. */
   readonly fixed: boolean;
 }
