@@ -1,13 +1,13 @@
 /** From a solved cut to what is printed of it: pages, bookmarks, title. */
 
-import { cameraChartPages } from '../sheet/camera-chart.js';
+import { cameraChartPages } from '../sheet/camera-pages/camera-chart.js';
+import { overlayPages } from '../sheet/camera-pages/field-overlay.js';
+import { moveTablePages } from '../sheet/camera-pages/move-table.js';
+import { stripPages } from '../sheet/camera-pages/scale-strip.js';
 import { chartPages } from '../sheet/charts.js';
 import type { Look } from '../sheet/look.js';
 import type { Bookmark, Document, Page } from '../sheet/marks.js';
-import { moveTablePages } from '../sheet/move-table.js';
-import { overlayPages } from '../sheet/overlay.js';
 import { sheetPages } from '../sheet/sheet.js';
-import { stripPages } from '../sheet/strip.js';
 import type { Settings } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved.js';
 import { wordsOf } from '../words/words.js';

@@ -64,7 +64,6 @@ export class RevisionCuts {
     let laidOut: LaidOutCut | undefined;
     return {
       input: prepared.input,
-      unmarkedInput: prepared.unmarkedInput,
       whole: () => true,
       pages() {
         laidOut ??= printer.layOut(prepared);

@@ -6,7 +6,7 @@ import { episodeOf } from '../episode/find-cuts.js';
 import { rowsFault } from '../episode/settings-override.js';
 import type { Host } from '../host/host.js';
 import { nearest } from '../language/suggest.js';
-import { PAPERS, type Settings } from '../shot/settings.js';
+import { LENGTH_UNITS, PAPERS, type Settings } from '../shot/settings.js';
 import { LABELS } from '../words/labels.js';
 import { FORMATS, type Format } from './console-reporter.js';
 
@@ -29,20 +29,22 @@ export interface LookOptions {
   readonly labels?: Settings['labels'];
   readonly paper?: Settings['paper'];
   readonly rows?: string;
+  readonly lengths?: Settings['lengths'];
 }
 
-/** `--convention`, `--labels`, `--paper`, `--rows`: they overrule the episode. */
+/** `--convention`, `--labels`, `--paper`, `--rows`, `--lengths`: they overrule the episode. */
 export function withLooks(command: Command): Command {
   return command
     .addOption(choice('-c, --convention <word>', 'whose form of sheet', ['japan', 'west']))
     .addOption(choice('-l, --labels <language>', 'language of the printed form', LABELS))
     .addOption(choice('-p, --paper <size>', 'paper to print on; B4 and B5 are the JIS sizes', PAPERS))
-    .option('-r, --rows <number>', 'rows a page: whole seconds in Japan, whole feet in the west');
+    .option('-r, --rows <number>', 'rows a page: whole seconds in Japan, whole feet in the west')
+    .addOption(choice('--lengths <unit>', 'how lengths on charts are printed', LENGTH_UNITS));
 }
 
 /** The settings that a command line says. `rows` is checked against the convention by `checkRows`. */
 export function looks(options: LookOptions): Partial<Settings> {
-  const { convention, labels, paper, rows } = options;
+  const { convention, labels, paper, rows, lengths } = options;
   if (rows !== undefined && !/^\d{1,4}$/.test(rows)) {
     throw new UsageError('option-value', rows, '`--rows` takes a number of rows, such as 144.');
   }
@@ -51,6 +53,7 @@ export function looks(options: LookOptions): Partial<Settings> {
     ...(labels ? { labels } : {}),
     ...(paper ? { paper } : {}),
     ...(rows ? { rows: Number(rows) } : {}),
+    ...(lengths ? { lengths } : {}),
   };
 }
 

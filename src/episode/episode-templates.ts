@@ -3,7 +3,7 @@
 import { format } from '../language/format/format.js';
 import { quote } from '../language/source.js';
 import type { Statement, Tree } from '../language/tree.js';
-import { defaults, type Settings } from '../shot/settings.js';
+import { CONVENTIONAL, defaults, LENGTH_UNITS, type Settings } from '../shot/settings.js';
 import { LABELS } from '../words/labels.js';
 
 /** What is known of a new episode. */
@@ -40,6 +40,7 @@ const size = ({ widthMm, heightMm }: { widthMm: number; heightMm: number }): str
 function manifest(episode: NewEpisode): string {
   const said = (key: string, value: string, says: string): Line => ({ key, value, says, plain: false });
   const plain = (key: string, value: string, says: string): Line => ({ key, value, says, plain: true });
+  const usual = CONVENTIONAL[episode.convention];
   const lines: readonly Line[] = [
     said('title', quoted(episode.title), ''),
     said('episode', quoted(episode.episode), ''),
@@ -50,9 +51,10 @@ function manifest(episode: NewEpisode): string {
     said('on', String(defaults.on), 'frames that a drawing is exposed for, where nothing is said'),
     plain('numbering', defaults.numbering, 'of finished drawings: sequence, or frame'),
     plain('rows', episode.convention === 'japan' ? '144' : '96', 'rows a page: whole seconds, or whole feet'),
-    plain('field', size(defaults.field), 'the standard field'),
+    plain('field', size(usual.field), 'the standard field'),
     plain('fields', String(defaults.fields), 'lines of its chart: 12 or 16'),
-    plain('artwork', size(defaults.artwork), 'sheets that levels are drawn on'),
+    plain('artwork', size(usual.artwork), 'sheets that levels are drawn on'),
+    plain('lengths', usual.lengths, `printed on charts and strips: ${LENGTH_UNITS.join(' or ')}`),
     plain('pegs', 'acme', 'drawn on the true-size prints: acme or none'),
     plain('output', `${defaults.output.width}x${defaults.output.height}`, 'pixels of the finished picture'),
     plain('scan', `${defaults.scanDpi}dpi`, 'at which artwork is scanned'),

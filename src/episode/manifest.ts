@@ -19,7 +19,14 @@ import type { Code, Messages } from '../language/catalogue/index.js';
 import type { Takes } from '../language/catalogue/message-terms.js';
 import { type Diagnostic, diagnose, type Fix, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
-import { defaults, FRAMES_A_FOOT, PAPERS, type Settings } from '../shot/settings.js';
+import {
+  CONVENTIONAL,
+  defaults,
+  FRAMES_A_FOOT,
+  LENGTH_UNITS,
+  PAPERS,
+  type Settings,
+} from '../shot/settings.js';
 import { LABELS } from '../words/labels.js';
 import { type Episode, noEpisode, type Written } from './episode.js';
 import { dpi, pixels, runningTime, sizeMm, type Value, whole } from './manifest-values.js';
@@ -72,6 +79,8 @@ class Reader {
   private cuts: Written[] | null = null;
   private budget: Cell | null = null;
   private rows: Cell | null = null;
+  /** What the convention would say otherwise. */
+  private readonly own: Partial<Pick<Draft, keyof (typeof CONVENTIONAL)['japan']>> = {};
   private readonly document: Document.Parsed;
   private readonly meant = new Map<Node, Node>();
 
@@ -208,7 +217,7 @@ class Reader {
       this.take(
         cell,
         (text) => sizeMm(text, 10, 2000),
-        (value) => (this.draft.field = value),
+        (value) => (this.own.field = value),
       ),
     fields: (cell) =>
       this.choice(cell, ['12', '16'], (word) => {
@@ -218,11 +227,12 @@ class Reader {
       this.take(
         cell,
         (text) => sizeMm(text, 10, 20000),
-        (value) => (this.draft.artwork = value),
+        (value) => (this.own.artwork = value),
       ),
     output: (cell) => this.take(cell, pixels, (value) => (this.draft.output = value)),
     scan: (cell) => this.take(cell, dpi, (value) => (this.draft.scanDpi = value)),
     overlap: (cell) => this.choice(cell, ['half', 'full'], (word) => (this.draft.overlap = word)),
+    lengths: (cell) => this.choice(cell, LENGTH_UNITS, (word) => (this.own.lengths = word)),
     pegs: (cell) => this.choice(cell, ['acme', 'none'], (word) => (this.draft.pegs = word)),
     budget: (cell) => {
       this.budget = cell;
@@ -235,6 +245,7 @@ class Reader {
 
   /** What can be judged only when the whole manifest has been read. */
   private dependent(): void {
+    Object.assign(this.draft, CONVENTIONAL[this.draft.convention], this.own);
     const { rows } = this;
     if (!rows) return;
     this.take(

@@ -1,6 +1,6 @@
 import type { RowsFault } from '../language/catalogue/message-terms.js';
 import { mostRows } from '../sheet/geometry.js';
-import { FRAMES_A_FOOT, type Settings } from '../shot/settings.js';
+import { CONVENTIONAL, FRAMES_A_FOOT, type Settings } from '../shot/settings.js';
 import type { Episode } from './episode.js';
 
 /**
@@ -9,11 +9,21 @@ import type { Episode } from './episode.js';
  */
 export function overrideSettings(episode: Episode, settings: Partial<Settings>): Episode {
   if (Object.keys(settings).length === 0) return episode;
-  const merged = { ...episode.settings, ...settings };
+  const merged = { ...episode.settings, ...byConvention(episode, settings), ...settings };
   if (settings.rows !== undefined || merged.rows === null) return { ...episode, settings: merged };
   const other = merged.convention !== episode.settings.convention;
   const rows = other || rowsFault(merged.rows, merged) !== null ? null : merged.rows;
   return { ...episode, settings: { ...merged, rows } };
+}
+
+/**
+ * What another convention brings along: its lengths; and where no manifest says how cuts are drawn, its field and paper too.
+ * Artwork that an episode has drawn keeps its size on whichever form it is printed.
+ */
+function byConvention(episode: Episode, { convention }: Partial<Settings>): Partial<Settings> {
+  if (convention === undefined || convention === episode.settings.convention) return {};
+  const { lengths, ...drawn } = CONVENTIONAL[convention];
+  return episode.file === null ? { ...drawn, lengths } : { lengths };
 }
 
 /**

@@ -10,6 +10,9 @@ export const PAPERS = ['A4', 'A3', 'B4', 'B5', 'letter', 'legal', 'tabloid'] as 
 export type Paper = (typeof PAPERS)[number];
 export type Numbering = 'sequence' | 'frame';
 
+export const LENGTH_UNITS = ['mm', 'in'] as const;
+export type LengthUnit = (typeof LENGTH_UNITS)[number];
+
 export interface Settings {
   readonly title: string;
   readonly episode: string;
@@ -32,7 +35,31 @@ export interface Settings {
   readonly scanDpi: number;
   readonly overlap: 'half' | 'full';
   readonly pegs: 'acme' | 'none';
+  /** In which lengths are printed and told. */
+  readonly lengths: LengthUnit;
 }
+
+const INCH = 25.4;
+
+/**
+ * What an episode has by its convention where it says nothing else. Japan: the recommended 16:9 layout paper of Japan's producers'
+ * association (10 x 5.625 in on A4). West: a 12 field is 12 in wide (the field number is the width in inches), 16:9 gives
+ * 6.75 in; its paper is 12.5 x 10.5 in (common practice).
+ */
+export const CONVENTIONAL: {
+  readonly [C in Convention]: Pick<Settings, 'field' | 'artwork' | 'lengths'>;
+} = {
+  japan: {
+    field: { widthMm: 254, heightMm: 142.875 },
+    artwork: { widthMm: 297, heightMm: 210 },
+    lengths: 'mm',
+  },
+  west: {
+    field: { widthMm: 12 * INCH, heightMm: 6.75 * INCH },
+    artwork: { widthMm: 12.5 * INCH, heightMm: 10.5 * INCH },
+    lengths: 'in',
+  },
+};
 
 export const defaults: Settings = {
   title: '',
@@ -44,9 +71,8 @@ export const defaults: Settings = {
   fps: 24,
   on: 2,
   numbering: 'sequence',
-  field: { widthMm: 254, heightMm: 142.875 },
+  ...CONVENTIONAL.japan,
   fields: 12,
-  artwork: { widthMm: 297, heightMm: 210 },
   output: { width: 1920, height: 1080 },
   scanDpi: 200,
   overlap: 'half',

@@ -6,9 +6,11 @@ export interface CameraPageWords {
   overlay(n: number): string;
   readonly scale: string;
   readonly standard: string;
-  readonly fields: string;
-  readonly moves: string;
-  readonly artwork: string;
+  /** The moment before the first row: beside a place, and in a sentence. */
+  before(row: string): string;
+  beforeRow(row: string): string;
+  /** A row in a sentence. */
+  row(row: string): string;
   readonly sheet: string;
   readonly least: string;
   readonly loop: string;
@@ -16,9 +18,26 @@ export interface CameraPageWords {
   readonly width: string;
   readonly turned: string;
   readonly unused: string;
-  readonly fromFrame: string;
-  readonly wayAll: string;
-  readonly largestStep: string;
+  /** What an outline on the chart is called. */
+  readonly outlines: {
+    sheet(levels: string): string;
+    needed(levels: string): string;
+    start(levels: string): string;
+    end(levels: string): string;
+  };
+  /** A level's name and what it shows. */
+  titled(name: string, title: string): string;
+  way(way: string, largestStep: string, row: string): string;
+  /** Where typed graduations are counted from. */
+  countNought(place: string): string;
+  /** A move at constant speed. */
+  eachFrame(step: string): string;
+  /** Graduations are those of a corner. */
+  readonly cornerWay: string;
+  /** Which way a strip leads on the layout, degrees from level. */
+  slope(degrees: string, up: boolean): string;
+  /** Not every graduation is drawn. */
+  thinned(closest: string): string;
   readonly edgeShows: string;
   readonly trueSize: string;
   readonly join: string;
@@ -34,8 +53,15 @@ export interface CameraPageWords {
     readonly field: string;
     readonly turn: string;
     readonly step: string;
+    /** Steps of a truck: by how much the field's width changes, and by how many percent. */
+    readonly widthStep: string;
+    readonly shareStep: string;
+    /** Steps of a level that is scaled, in percent of its artwork, or turned, in degrees. */
+    readonly scaleStep: string;
+    readonly turnStep: string;
     readonly scale: string;
     readonly camera: string;
   };
-  readonly units: string;
+  /** What the figures of the table are measured from. */
+  units(unit: string): string;
 }

@@ -59,6 +59,7 @@ describe('a manifest', () => {
       scanDpi: 300,
       overlap: 'full',
       pegs: 'acme',
+      lengths: 'in',
     });
     expect(episode.budgetFrames).toBe(1320 * 25);
     expect(episode.artists.map(({ name, cuts }) => [name.text, cuts.map(({ text }) => text)])).toEqual([

@@ -57,7 +57,6 @@ export const levelPages: Readonly<Record<string, StatementPage>> = {
       'artwork-long',
       'carried-level',
       'flashes',
-      'flash-unmeasured',
       'level-empty',
       'name-twice',
       'glued-number',

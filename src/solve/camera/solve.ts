@@ -16,11 +16,12 @@ import { checkTiming } from './checks/timing.js';
 import type { CameraContext } from './context.js';
 import { artworkOf } from './coverage.js';
 import { driveMove, drivenBy } from './drive-move.js';
+import { sameTurn } from './field-moves.js';
 import { solveMove } from './graduations.js';
 import { solveLight } from './light.js';
 import { cameraFrames, placementFrames } from './placement.js';
 import type { Artwork, PlacementFrame, SolvedCamera, SolvedMove } from './solved.js';
-import { type Stage, stageOf } from './tracks.js';
+import { SAME_MM, type Stage, stageOf } from './tracks.js';
 
 /**
  * Pure. The result is complete whatever was reported: moves whose numbers make no sense are left out, other faults are solved
@@ -53,9 +54,10 @@ export function solveCamera(
     const path = stage.paths.get(move)!;
     checkSpacing(move, path, report);
     checkSpeed(move, path, report);
-    return solveMove(move, path, frames, settings.output.width);
+    const solved = solveMove(move, path, frames, settings.output.width);
+    checkStrobing(solved, context, report);
+    return solved;
   });
-  checkStrobing(solvedMoves, stage, report);
 
   const placement = new Map<string, readonly PlacementFrame[]>();
   const artwork = new Map<string, Artwork>();
@@ -74,9 +76,9 @@ export function solveCamera(
     level: (name: string): Span => scaledBy(moves, name) ?? context.levels.find((l) => l.name === name)!.span,
   };
   checkScan(context, frames, placement, places, report);
-  const light = checkLight(camera.light, camera.flashing, context, report);
+  checkLight(camera.light, camera.flashing, context, report);
 
-  const used = usedFields(camera, moves);
+  const used = usedAt(stage, length, rest);
   return {
     solved: {
       frames,
@@ -84,8 +86,8 @@ export function solveCamera(
       artwork,
       moves: solvedMoves,
       light: camera.light.map((light) => solveLight(light, length)),
-      fields: camera.fields.map((field) => ({ field, used: used.has(field.name) })),
-      flashes: light.flashes,
+      fields: camera.fields.map((field) => ({ field, used: used(field) })),
+      standardUsed: used(standardField(camera, context)),
       fixed: moves.every(({ target }) => !target.camera),
     },
     diagnostics,
@@ -123,11 +125,29 @@ function fieldsOf(camera: Camera): Set<Field> {
   return all;
 }
 
-function usedFields(camera: Camera, moves: readonly Move[]): Set<string> {
-  const used = new Set<string>([camera.rest.name]);
-  for (const move of moves) for (const leg of fieldLegs(move)) used.add(leg.from.name).add(leg.to.name);
-  return used;
+/**
+ * Whether the camera stands on a field on some frame, shake left aside, whatever brought it there and whatever it is called.
+ * `rest` counts too: it is where a move that begins with frame 1 leaves from.
+ */
+function usedAt({ camera }: Stage, length: number, rest: Field): (field: Field) => boolean {
+  return (field) =>
+    same(field, rest.xMm, rest.yMm, rest.widthMm, rest.turnDeg) ||
+    Array.from({ length }, (_, i) => i + 1).some((f) =>
+      same(
+        field,
+        camera.baseX[f]! + camera.goneX[f]!,
+        camera.baseY[f]! + camera.goneY[f]!,
+        camera.width[f]!,
+        camera.turn[f]!,
+      ),
+    );
 }
+
+const same = (field: Field, x: number, y: number, width: number, turn: number): boolean =>
+  Math.abs(field.xMm - x) <= SAME_MM &&
+  Math.abs(field.yMm - y) <= SAME_MM &&
+  Math.abs(field.widthMm - width) <= SAME_MM &&
+  sameTurn(field.turnDeg, turn);
 
 /** The field that a camera move goes to, or has gone to, on a frame. */
 function fieldAt(moves: readonly Move[], frame: number): Field | null {

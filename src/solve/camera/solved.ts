@@ -105,10 +105,10 @@ export interface SolvedCamera {
   readonly artwork: ReadonlyMap<string, Artwork>;
   readonly moves: readonly SolvedMove[];
   readonly light: readonly SolvedLight[];
-  /** The fields of the cut, and whether a move starts from, passes or ends on it (else it is crossed out on the layout). */
+  /** The fields of the cut, and whether the camera stands on it on some frame (else it is crossed out on the layout). */
   readonly fields: readonly { readonly field: Field; readonly used: boolean }[];
-  /** Light flashes, as far as the text says: the sheet bears a caution. */
-  readonly flashes: boolean;
+  /** The same of the standard field. */
+  readonly standardUsed: boolean;
   /** No move and no shake: FIX. */
   readonly fixed: boolean;
 }

@@ -3,28 +3,29 @@
  * repeats the last 10 mm of its neighbours, with the join dashed and cut marks at the corners.
  */
 
-import type { SolvedShot } from '../solve/solved.js';
-import type { CameraPageWords } from '../words/camera-page-words.js';
-import { wordsOf } from '../words/words.js';
-import { labelsIn } from './camera-chart/labels.js';
-import { holeMark, holes } from './camera-chart/pegs.js';
-import { inset, type Plan, planOf } from './camera-chart/plan.js';
-import { checkRule, RULE_ROOM } from './camera-chart/rule.js';
-import { boundsOf, type Corners, clip, type Segment, sides } from './camera-chart/space.js';
-import { hasCamera } from './camera-chart.js';
-import { type Box, line, textAt } from './draw.js';
-import { fitLine } from './fit.js';
-import type { Look } from './look.js';
-import type { Mark, Page, Pt, Stroke } from './marks.js';
-import { cached } from './measure.js';
-import { pageFrame } from './page-frame.js';
-import { smallestTextMm } from './papers.js';
-import { OVERLAP_MM } from './strip.js';
+import type { SolvedShot } from '../../solve/solved.js';
+import type { CameraPageWords } from '../../words/camera-page-words.js';
+import { wordsOf } from '../../words/words.js';
+import { type Box, line, textAt } from '../draw.js';
+import { fitLine } from '../fit.js';
+import type { Look } from '../look.js';
+import type { Mark, Page, Pt, Stroke } from '../marks.js';
+import { cached } from '../measure.js';
+import { pageFrame } from '../page-frame.js';
+import { smallestTextMm } from '../papers.js';
+import { labelsIn } from './chart-labels.js';
+import { fieldsOf, hasCamera, type PanelField } from './chart-panels.js';
+import { checkRule, RULE_ROOM } from './check-rule.js';
+import { holeMark, holes } from './pegs.js';
+import { boundsOf, type Corners, clip, inset, type Segment, sides } from './plane.js';
+import { OVERLAP_MM } from './scale-strip.js';
 
 /** More would be a poster: the chart tells the rest. */
 export const MOST_OVERLAY_PAGES = 24;
 /** Blank paper around the outermost field. */
 const MARGIN = 6;
+/** Half the width of the cross over a corner of a field that is not used. */
+const CROSS = 4;
 
 interface Tile {
   readonly column: number;
@@ -52,8 +53,8 @@ function laid(solved: SolvedShot, given: Look, landscape: boolean): Page[] {
     width: body.width - 6,
     height: body.height - RULE_ROOM - 8,
   };
-  const plan = planOf(solved, solved.shot.settings);
-  const corners = [plan.standard, ...plan.fields.map((field) => field.corners)];
+  const fields = fieldsOf(solved);
+  const corners = fields.map((field) => field.corners);
   const { left, right, bottom, top } = boundsOf(corners.flat());
   const columns = count(right - left + 2 * MARGIN, window.width);
   const rows = count(top - bottom + 2 * MARGIN, window.height);
@@ -87,7 +88,7 @@ function laid(solved: SolvedShot, given: Look, landscape: boolean): Page[] {
       marks: [
         ...marks,
         ...heading(title, window, look),
-        ...tileMarks(tile, window, plan, look, words),
+        ...tileMarks(tile, window, fields, look, words),
         ...joins(tile, window, columns, rows),
         ...checkRule(body, look, words),
       ],
@@ -116,7 +117,13 @@ function heading(text: string, window: Box, look: Look): Mark[] {
   ];
 }
 
-function tileMarks(tile: Tile, window: Box, plan: Plan, look: Look, words: CameraPageWords): Mark[] {
+function tileMarks(
+  tile: Tile,
+  window: Box,
+  fields: readonly PanelField[],
+  look: Look,
+  words: CameraPageWords,
+): Mark[] {
   const marks: Mark[] = [];
   const labels = labelsIn(window, look.metrics);
   const place = placeOn(tile, window);
@@ -147,30 +154,30 @@ function tileMarks(tile: Tile, window: Box, plan: Plan, look: Look, words: Camer
   };
   for (const hole of holes(look.settings))
     if (inside(place([hole.x, hole.y]), 7)) marks.push(holeMark(hole, place, 1));
-  const alone = !plan.fields.some(({ corners }) =>
-    corners.every(([x, y], i) => Math.hypot(x - plan.standard[i]![0], y - plan.standard[i]![1]) < 0.01),
-  );
-  const cross = (corners: Corners) => {
-    const [a, b, c, d] = corners;
-    add([...a, ...c], { ink: 'black', widthMm: 0.2 });
-    add([...b, ...d], { ink: 'black', widthMm: 0.2 });
-  };
-  if (alone) {
-    for (const side of sides(plan.standard)) add(side, { ink: 'grey', widthMm: 0.3, dash: [4, 1.2] });
-    if (!plan.standardUsed) cross(plan.standard);
-  }
-  for (const { corners, centre, used } of plan.fields) {
-    for (const side of sides(corners)) add(side, { ink: 'black', widthMm: 0.3 });
-    const [a, b, , d] = corners;
-    for (const far of [b, d]) {
-      const length = Math.hypot(far[0] - a[0], far[1] - a[1]) || 1;
-      const [dx, dy] = [((far[0] - a[0]) / length) * 4, ((far[1] - a[1]) / length) * 4];
-      add([centre[0] - dx, centre[1] - dy, centre[0] + dx, centre[1] + dy], { ink: 'black', widthMm: 0.15 });
+  for (const { corners, centre, used, bare } of fields) {
+    const stroke: Stroke = bare
+      ? { ink: 'grey', widthMm: 0.3, dash: [4, 1.2] }
+      : { ink: 'black', widthMm: 0.3 };
+    for (const side of sides(corners)) add(side, stroke);
+    if (!bare) {
+      const [a, b, , d] = corners;
+      for (const far of [b, d]) {
+        const length = Math.hypot(far[0] - a[0], far[1] - a[1]) || 1;
+        const [dx, dy] = [((far[0] - a[0]) / length) * 4, ((far[1] - a[1]) / length) * 4];
+        add([centre[0] - dx, centre[1] - dy, centre[0] + dx, centre[1] + dy], {
+          ink: 'black',
+          widthMm: 0.15,
+        });
+      }
     }
-    if (!used) cross(corners);
+    if (used) continue;
+    // A cross over each corner: no line runs through a field that is used inside.
+    for (const [x, y] of corners)
+      for (const way of [1, -1])
+        add([x - CROSS, y - way * CROSS, x + CROSS, y + way * CROSS], { ink: 'black', widthMm: 0.3 });
   }
-  for (const field of plan.fields) name(field.name, field.corners, true);
-  if (alone) name(words.standard, plan.standard, false);
+  for (const field of fields) if (!field.bare) name(field.name, field.corners, true);
+  for (const field of fields) if (field.bare) name(words.standard, field.corners, false);
   return [...marks, ...labels.marks];
 }
 

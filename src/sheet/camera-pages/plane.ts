@@ -76,12 +76,16 @@ export const between = (a: Pt, b: Pt, share: number): Pt => [
   a[1] + (b[1] - a[1]) * share,
 ];
 
-/** Ratios of plans, 1 : n. */
-const NICE = [1, 2, 2.5, 4, 5, 10, 20, 25, 40, 50, 100, 200, 250, 400, 500, 1000];
-
-/** The largest nice scale at which a width and height have room, as the n of 1 : n. */
-export function niceRatio(width: number, height: number, room: { width: number; height: number }): number {
-  const needed = Math.max(width / room.width, height / room.height);
-  const found = NICE.find((n) => n >= needed - 1e-9);
-  return found ?? Math.ceil(needed / 1000) * 1000;
+/** A point inside a corner, `mm` from both sides, for names; outside where it is negative. */
+export function inset(corners: Corners, corner: number, mm: number): Pt {
+  const [x, y] = corners[corner]!;
+  const next = corners[(corner + 1) % 4]!;
+  const before = corners[(corner + 3) % 4]!;
+  const unit = ([a, b]: Pt): Pt => {
+    const length = Math.hypot(a - x, b - y) || 1;
+    return [(a - x) / length, (b - y) / length];
+  };
+  const u = unit(next);
+  const v = unit(before);
+  return [x + (u[0] + v[0]) * mm, y + (u[1] + v[1]) * mm];
 }

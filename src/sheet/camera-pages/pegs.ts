@@ -1,6 +1,6 @@
 import type { Settings } from '../../shot/settings.js';
 import type { Mark, Pt } from '../marks.js';
-import { rectangle } from './space.js';
+import { rectangle } from './plane.js';
 
 const INCH = 25.4;
 /** Round hole of 1/4 in, flats of 1/2 by 1/8 in, 4 in from centre to centre. Source: common practice. */

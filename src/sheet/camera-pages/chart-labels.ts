@@ -2,7 +2,7 @@
 
 import { type Box, line, pale, polygon, textAt } from '../draw.js';
 import type { Ink, Mark, Metrics, Pt, Weight } from '../marks.js';
-import { clip, type Segment } from './space.js';
+import { clip, type Segment } from './plane.js';
 
 export interface Label {
   readonly text: string;
@@ -15,6 +15,8 @@ export interface Label {
   readonly places: readonly Pt[];
   /** Set it even where it has to stand away from its place, with a thin line to it. */
   readonly must?: boolean;
+  /** What it names: a thin line leads there from a label further away than `beyondMm`. */
+  readonly leader?: { readonly to: Pt; readonly beyondMm: number };
 }
 
 export interface Labels {
@@ -86,7 +88,10 @@ export function labelsIn(bounds: Box, metrics: Metrics): Labels {
       const { at, crossed } = best as { at: Pt; crossed: number };
       const box = boxAt(at, width, height);
       taken.push(box);
-      if (far) marks.push(line(label.places[0]![0], label.places[0]![1], at[0], at[1], pale(0.2)));
+      const { leader } = label;
+      if (leader && Math.hypot(at[0] - leader.to[0], at[1] - leader.to[1]) > leader.beyondMm)
+        marks.push(line(...leader.to, ...at, pale(0.2)));
+      else if (far && !leader) marks.push(line(...label.places[0]!, ...at, pale(0.2)));
       if (ringed) {
         marks.push({ kind: 'circle', x: at[0], y: at[1], r, stroke: { ink, widthMm: 0.3 }, fill: 'paper' });
       } else if (crossed > 0 || far) {

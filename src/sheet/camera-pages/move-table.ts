@@ -1,0 +1,374 @@
+/**
+ * The move table: where camera and levels are, row by row.
+ *
+ * It has a column only for what changes in this cut; rows that are alike are one (`13–24`). Steps are said of each thing that
+ * moves: in mm (or inches) for what goes a way, as the change of width for a truck. A move at constant speed is one line of
+ * words over the table. The rows go on in further sets of columns side by side, and on further pages.
+ */
+
+import { layTable, type TableSet } from '../../layout/table.js';
+import { kindOf, rowsOf } from '../../shot/camera/move-facts.js';
+import type { Move } from '../../shot/camera.js';
+import type { Graduation, SolvedMove } from '../../solve/camera/solved.js';
+import type { SolvedShot } from '../../solve/solved.js';
+import { figure } from '../../words/number.js';
+import { moveKind } from '../camera/move-names.js';
+import { type Box, pale, textAt } from '../draw.js';
+import { fitLine } from '../fit.js';
+import { unitOf } from '../geometry.js';
+import type { Look } from '../look.js';
+import type { Mark, Page } from '../marks.js';
+import { cached } from '../measure.js';
+import { pageFrame } from '../page-frame.js';
+import { type PaperColumn, tableMarks } from '../table-marks.js';
+import { type ChartTexts, chartTexts } from './chart-texts.js';
+
+/** A column before it is known how large the print is. */
+interface Figures {
+  /** Who moves: the camera, or levels. */
+  readonly group: string;
+  readonly head: string;
+  /** The text on a frame; '' where it is not told. */
+  readonly of: (frame: number) => string;
+}
+
+interface FigureColumn extends PaperColumn {
+  readonly head: string;
+}
+
+/** Frames on which all columns say the same. */
+interface Rows {
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface MoveTable {
+  /** The table within an area, as marks with what it takes; null where it takes more than one page. */
+  within(area: Box): { readonly width: number; readonly height: number; readonly marks: Mark[] } | null;
+  /** Pages of its own: as many sets of columns side by side as the paper holds. */
+  pages(): Page[];
+}
+
+const SETS_APART_MM = 5;
+const HEAD_ROWS = 2.4;
+/** Room for figures beside the rules of a column, mm. */
+const PADDING_MM = 2.2;
+
+/** Null where nothing moves but at constant speed, or by swings. */
+export function moveTable(solved: SolvedShot, given: Look): MoveTable | null {
+  const look = { ...given, metrics: cached(given.metrics) };
+  const { camera, shot } = solved;
+  const told = camera.moves.filter((one) => !isConstant(one) && kindOf(one.move).legs !== 'swing');
+  if (told.length === 0 || shot.length === 0) return null;
+  const texts = chartTexts(solved, look);
+  const figures = [...cameraColumns(told, solved, texts), ...levelColumns(told, solved, texts)];
+  if (figures.length === 0) return null;
+  const rows = rowsOfTable(figures, shot.length);
+  const constant = camera.moves.filter((one) => !told.includes(one)).map((one) => constantWords(one, texts));
+  const print = {
+    texts,
+    rows,
+    remarks: [...constant, texts.words.units(texts.lengths.unit)],
+    unit: unitOf(look.settings, shot.fps),
+  };
+  const columns = paperColumns(figures, rows, texts);
+  const lay = (area: Box) => {
+    const above = print.remarks.length * rowOf(texts) + 1;
+    return layTable({
+      columns,
+      names: 1,
+      rows: rows.length,
+      rowHeight: () => rowOf(texts),
+      headHeight: rowOf(texts) * HEAD_ROWS,
+      sharing: (all) => all.map(({ least }) => least),
+      area: { ...area, y: area.y + above, height: area.height - above },
+      across: 99,
+      between: SETS_APART_MM,
+    })!;
+  };
+  return {
+    within(area) {
+      const { pages } = lay(area);
+      const [page] = pages;
+      if (pages.length !== 1 || !page) return null;
+      const right = Math.max(...page.sets.map((set) => set.x + set.width));
+      const bottom = Math.max(...page.sets.map((set) => set.y + set.height));
+      return {
+        width: right - area.x,
+        height: bottom - area.y,
+        marks: [...remarkMarks(print, area), ...page.sets.flatMap((set) => setMarks(set, print))],
+      };
+    },
+    pages() {
+      const { words } = texts;
+      const framed = (n: number, of: number) => pageFrame(shot, look, words.table(n), of);
+      const { body } = framed(1, 1);
+      const area = { ...body, y: body.y + 2, height: body.height - 4 };
+      const { pages } = lay(area);
+      return pages.map(({ sets }, i): Page => {
+        const { widthMm, heightMm, marks } = framed(i + 1, pages.length);
+        return {
+          widthMm,
+          heightMm,
+          label: `table ${i + 1}`,
+          part: 'table',
+          form: null,
+          marks: [...marks, ...remarkMarks(print, area), ...sets.flatMap((set) => setMarks(set, print))],
+          rows: [],
+        };
+      });
+    },
+  };
+}
+
+export function moveTablePages(solved: SolvedShot, look: Look): Page[] {
+  return moveTable(solved, look)?.pages() ?? [];
+}
+
+const rowOf = (texts: ChartTexts) => texts.smallMm * 1.5;
+
+/** As wide as their texts; a group's name needs the width of its columns. */
+function paperColumns(figures: readonly Figures[], rows: readonly Rows[], texts: ChartTexts): FigureColumn[] {
+  const { metrics } = texts.look;
+  const width = (text: string, weight: 'regular' | 'bold') => metrics.width(text, texts.smallMm, weight);
+  const column = (head: string, cells: readonly string[], group?: string): FigureColumn => {
+    const widest = Math.max(width(head, 'bold'), ...cells.map((text) => width(text, 'regular'))) + PADDING_MM;
+    const lines = cells.map((text) => [text]);
+    const named = group === undefined ? {} : { group };
+    return { ...named, head, align: 'end', least: widest, wanted: widest, cells: () => lines };
+  };
+  const all = figures.map(({ group, head, of }) =>
+    column(
+      head,
+      rows.map(({ from }) => of(from)),
+      group,
+    ),
+  );
+  for (const group of new Set(figures.map((one) => one.group))) {
+    const own = all.filter((one) => one.group === group);
+    const missing = width(group, 'bold') + 2 - own.reduce((sum, { least }) => sum + least, 0);
+    const last = all.lastIndexOf(own.at(-1)!);
+    if (missing > 0) {
+      const least = all[last]!.least + missing;
+      all[last] = { ...all[last]!, least, wanted: least };
+    }
+  }
+  return [
+    column(
+      texts.words.columns.time,
+      rows.map((row) => rowText(row, texts)),
+    ),
+    ...all,
+  ];
+}
+
+/** Every step like every other: one line of words tells all. */
+export function isConstant({ move, graduations }: SolvedMove): boolean {
+  const { goes, legs } = kindOf(move);
+  if (legs === 'swing' || move.on > 1 || move.legs.length > 1) return false;
+  const steps = graduations
+    .slice(1)
+    .map(({ stepMm, value }, i) => (goes ? stepMm : (value ?? 0) - (graduations[i]!.value ?? 0)));
+  return steps.every((step) => Math.abs(step - steps[0]!) < 1e-6);
+}
+
+function constantWords({ move, graduations }: SolvedMove, texts: ChartTexts): string {
+  const { from, to } = rowsOf(move);
+  const said = `${moveKind.memo(move, texts.telling)}  ${texts.row(from)}–${texts.row(to)}`;
+  const [first, second] = graduations;
+  if (!first || !second) return said;
+  return `${said}: ${texts.words.eachFrame(stepText(move, second, first, texts))}`;
+}
+
+/** `12.7 mm`, `−2.1 mm width`, `+1.5 %`, `3°` */
+function stepText(move: Move, now: Graduation, before: Graduation, { lengths, words }: ChartTexts): string {
+  const { goes, legs } = kindOf(move);
+  if (goes) return lengths.text(now.stepMm);
+  const by = (now.value ?? 0) - (before.value ?? 0);
+  if (legs === 'field') return `${words.width} ${signed(lengths.text(by))}`;
+  return signed(legs === 'scale' ? `${figure(by * 100)} %` : `${figure(by)}°`);
+}
+
+const differ = (values: readonly number[]) => values.some((value) => Math.abs(value - values[0]!) > 1e-9);
+
+/** What of the camera changes, and its steps. */
+function cameraColumns(told: readonly SolvedMove[], { camera }: SolvedShot, texts: ChartTexts): Figures[] {
+  const moves = told.filter(({ move }) => kindOf(move).quantity === 'field');
+  if (moves.length === 0) return [];
+  const { lengths, words } = texts;
+  const { frames } = camera;
+  const group = words.columns.camera;
+  const at = (
+    head: string,
+    pick: (frame: (typeof frames)[number]) => number,
+    text: (value: number) => string,
+  ) => (differ(frames.map(pick)) ? [{ group, head, of: (f: number) => text(pick(frames[f - 1]!)) }] : []);
+  return [
+    ...at('x', ({ x }) => x, lengths.aligned),
+    ...at('y', ({ y }) => y, lengths.aligned),
+    ...at(words.columns.width, ({ width }) => width, lengths.aligned),
+    ...at(
+      '%',
+      ({ percent }) => percent,
+      (value) => value.toFixed(1),
+    ),
+    ...at(
+      words.columns.turn,
+      ({ rotation }) => rotation,
+      (value) => value.toFixed(2),
+    ),
+    ...stepColumns(group, moves, texts),
+  ];
+}
+
+/** The place of each level that moves by itself, its steps; those that are the same are one group. */
+function levelColumns(
+  told: readonly SolvedMove[],
+  { camera, shot }: SolvedShot,
+  texts: ChartTexts,
+): Figures[] {
+  const { lengths, words } = texts;
+  const groups = new Map<string, { names: string[]; columns: (group: string) => Figures[] }>();
+  for (const { name } of shot.levels) {
+    const moves = told.filter(({ move }) => !move.target.camera && move.target.levels.includes(name));
+    const at = camera.placement.get(name) ?? [];
+    if (moves.length === 0 || at.length === 0) continue;
+    const id = JSON.stringify(at.map(({ x, y, scale, rotation }) => [x, y, scale, rotation]));
+    const same = groups.get(id);
+    if (same) {
+      same.names.push(name);
+      continue;
+    }
+    const column = (
+      group: string,
+      head: string,
+      pick: (frame: (typeof at)[number]) => number,
+      text: (value: number) => string,
+    ) => (differ(at.map(pick)) ? [{ group, head, of: (f: number) => text(pick(at[f - 1]!)) }] : []);
+    groups.set(id, {
+      names: [name],
+      columns: (group) => [
+        ...column(group, 'x', ({ x }) => x, lengths.aligned),
+        ...column(group, 'y', ({ y }) => y, lengths.aligned),
+        ...column(
+          group,
+          words.columns.scale,
+          ({ scale }) => scale * 100,
+          (value) => value.toFixed(1),
+        ),
+        ...column(
+          group,
+          words.columns.turn,
+          ({ rotation }) => rotation,
+          (value) => value.toFixed(2),
+        ),
+        ...stepColumns(group, moves, texts),
+      ],
+    });
+  }
+  return [...groups.values()].flatMap(({ names, columns }) => columns(names.join(', ')));
+}
+
+/** Steps from the row before: a way, a change of width (and in percent of it), of scale or of degrees. */
+function stepColumns(group: string, moves: readonly SolvedMove[], texts: ChartTexts): Figures[] {
+  const { lengths, words } = texts;
+  const { columns } = words;
+  const steps = (
+    own: readonly SolvedMove[],
+    head: string,
+    text: (now: Graduation, before: Graduation) => string,
+  ): Figures[] => {
+    const of = (frame: number): string => {
+      for (const { graduations, start } of own) {
+        const now = graduations[frame - start];
+        if (now && frame > start) return text(now, graduations[frame - start - 1]!);
+      }
+      return '';
+    };
+    return own.length === 0 ? [] : [{ group, head, of }];
+  };
+  const going = moves.filter(({ move }) => kindOf(move).goes);
+  const grows = (form: 'field' | 'scale' | 'angle') =>
+    moves.filter(({ move }) => !kindOf(move).goes && kindOf(move).legs === form);
+  const by = (now: Graduation, before: Graduation): number => (now.value ?? 0) - (before.value ?? 0);
+  return [
+    ...steps(going, columns.step, ({ stepMm }) => lengths.aligned(stepMm)),
+    ...steps(grows('field'), columns.widthStep, (a, b) => signed(lengths.aligned(by(a, b)))),
+    ...steps(grows('field'), columns.shareStep, (a, b) =>
+      a.value && b.value ? signed(((a.value / b.value - 1) * 100).toFixed(2)) : '',
+    ),
+    ...steps(grows('scale'), columns.scaleStep, (a, b) => signed((by(a, b) * 100).toFixed(2))),
+    ...steps(grows('angle'), columns.turnStep, (a, b) => signed(by(a, b).toFixed(2))),
+  ];
+}
+
+/** With its sign; nothing has none. */
+const signed = (text: string): string => (/^-/.test(text) || !/[1-9]/.test(text) ? text : `+${text}`);
+
+/** Rows one by one; rows on which every column says the same are one. */
+function rowsOfTable(columns: readonly Figures[], length: number): Rows[] {
+  const rows: { from: number; to: number }[] = [];
+  let before = '';
+  for (let frame = 1; frame <= length; frame++) {
+    const said = JSON.stringify(columns.map(({ of }) => of(frame)));
+    const last = rows.at(-1);
+    if (last && said === before) last.to = frame;
+    else rows.push({ from: frame, to: frame });
+    before = said;
+  }
+  return rows;
+}
+
+function rowText({ from, to }: Rows, texts: ChartTexts): string {
+  return from === to ? `${texts.row(from)} (${from})` : `${texts.row(from)}–${texts.row(to)} (${from}–${to})`;
+}
+
+interface Print {
+  readonly texts: ChartTexts;
+  readonly rows: readonly Rows[];
+  /** Lines over the table: moves at constant speed, what is measured from where. */
+  readonly remarks: readonly string[];
+  /** Frames of a second or a foot, between which the rules are heavier. */
+  readonly unit: number;
+}
+
+function remarkMarks({ texts, remarks }: Print, area: Box): Mark[] {
+  return remarks.map((text, i) => {
+    const fit = fitLine(texts.look.metrics, text, area.width, {
+      most: texts.smallMm,
+      least: texts.smallMm * 0.8,
+    });
+    return textAt(area.x, area.y + (i + 0.5) * rowOf(texts), text, { ...fit, anchor: 'start' });
+  });
+}
+
+function setMarks(set: TableSet<FigureColumn>, { texts, rows, unit }: Print): Mark[] {
+  const { metrics } = texts.look;
+  const sizeMm = texts.smallMm;
+  const rowMm = rowOf(texts);
+  const unitAt = (row: number): number => Math.floor((rows[row]!.from - 1) / unit);
+  const opens = (i: number): boolean =>
+    i === 0 || set.columns[i]!.column.group !== set.columns[i - 1]!.column.group;
+  const bold = { sizeMm, weight: 'bold' } as const;
+  return [
+    ...tableMarks(set, {
+      metrics,
+      sizeMm,
+      rowMm,
+      leadingMm: rowMm,
+      inset: [0.6, 0.8],
+      least: null,
+      bold: () => false,
+      head: ({ head }, { x, y, width }) => [
+        textAt(x + width - 0.8, y + rowMm * 1.75, head, { ...bold, anchor: 'end' }),
+      ],
+      headRule: pale(0.45),
+      ruleUnder: (row, _, last) => pale(last || unitAt(row) !== unitAt(row + 1) ? 0.45 : 0.1),
+      upright: (_, i) => pale(opens(i) ? 0.45 : 0.12),
+      edge: pale(0.45),
+    }),
+    ...set.groups.map(({ name, x }) =>
+      textAt(x + 1, set.y + rowMm * 0.65, name, { ...bold, anchor: 'start' }),
+    ),
+  ];
+}

@@ -1,0 +1,480 @@
+/**
+ * The scale strip: the graduations of a move as a ruler at true size, to lay beside the layout, in the direction in which the
+ * move runs on the layout: one that goes left or up begins at the right or at the bottom. A truck's is the way of a corner of
+ * the field, a turn's that of a corner of the sheet.
+ *
+ * Each leg is a strip of its own, since it may lead another way. A strip has one stroke a graduation on one side of its black
+ * base line: a dot at start and end and where a place has a name, a ring where a level that goes along has a key; beside it rows
+ * of the sheet, and counts where graduations were typed. On the other side stand lengths from the leg's start. What is longer
+ * than the paper goes on in the next piece, which repeats the last 10 mm: cut at the dashed line, lay it over.
+ */
+
+import { kindOf } from '../../shot/camera/move-facts.js';
+import type { SolvedShot } from '../../solve/solved.js';
+import { figure } from '../../words/number.js';
+import { moveKind } from '../camera/move-names.js';
+import { type Box, black, line, pale, polygon, textAt } from '../draw.js';
+import { fitLine } from '../fit.js';
+import type { Look } from '../look.js';
+import type { Mark, Page, Pt } from '../marks.js';
+import { cached } from '../measure.js';
+import { pageFrame } from '../page-frame.js';
+import { type ChartPanel, chartPanels, type PanelWay, type WayPoint } from './chart-panels.js';
+import { type ChartTexts, chartTexts } from './chart-texts.js';
+import { checkRule, RULE_ROOM } from './check-rule.js';
+import { CLOSEST, thinning } from './panel-drawing.js';
+
+/** What two neighbouring pieces share, mm. */
+export const OVERLAP_MM = 10;
+/** A longer strip is not printed whole: nobody lays it beside a layout. */
+export const LONGEST_STRIP_MM = 5000;
+/** Blank paper before the start and behind the end, mm. */
+const BLANK_MM = 7;
+
+/** Places across a ruler, mm from the edge of its box; those of texts are measured back from the base line. */
+interface Across {
+  readonly title: number;
+  readonly edge: number;
+  readonly base: number;
+  readonly farEdge: number;
+  /** With the gap to the next piece. */
+  readonly whole: number;
+  readonly rows: number;
+  readonly counts: number;
+  readonly rings: number;
+  /** Where names go that found their line taken. */
+  readonly spare: number;
+}
+
+/** Lines of text one above the other. */
+const LYING: Across = {
+  title: 2,
+  edge: 8,
+  base: 30,
+  farEdge: 38,
+  whole: 42,
+  rows: 6,
+  counts: 14.4,
+  rings: 10.2,
+  spare: 18.4,
+};
+/** Columns beside each other: rows and counts end at their place. */
+const UPRIGHT: Across = {
+  title: 2,
+  edge: 6,
+  base: 42,
+  farEdge: 52,
+  whole: 56,
+  rows: 4.8,
+  counts: 21,
+  rings: 29,
+  spare: 4.8,
+};
+const acrossOf = ({ upright }: { readonly upright: boolean }): Across => (upright ? UPRIGHT : LYING);
+
+interface Stroke {
+  /** From the leg's start along the ruler. */
+  readonly mm: number;
+  readonly point: WayPoint;
+  /** The last frame on which the thing stands here. */
+  readonly until: number;
+  readonly named: boolean;
+  readonly drawn: boolean;
+  readonly keys: readonly string[];
+}
+
+interface Strip {
+  readonly title: string;
+  /** Lines under the title: what count 0 is, what is left out. */
+  readonly remarks: readonly string[];
+  readonly upright: boolean;
+  /** Whether it runs left, or down, on paper. */
+  readonly backwards: boolean;
+  readonly strokes: readonly Stroke[];
+  readonly counted: boolean;
+  readonly from: number;
+  readonly to: number;
+}
+
+interface Piece {
+  readonly strip: Strip;
+  readonly from: number;
+  readonly to: number;
+  readonly index: number;
+  readonly of: number;
+}
+
+export function stripPages(solved: SolvedShot, given: Look): Page[] {
+  const look = { ...given, metrics: cached(given.metrics) };
+  const texts = chartTexts(solved, look);
+  const { words } = texts;
+  const strips = chartPanels(solved, look.settings.convention === 'west').flatMap((panel) =>
+    panel.ways.flatMap((way) => stripsOf(way, panel, texts)),
+  );
+  if (strips.length === 0) return [];
+  const framed = (n: number, of: number, landscape: boolean) =>
+    pageFrame(solved.shot, look, words.strip(n), of, landscape);
+  // Rulers that lie stand on upright paper one below the other, upright ones on paper laid on its side one beside the other.
+  const groups = [false, true].flatMap((upright) => {
+    const { body } = framed(1, 1, false);
+    const room = {
+      ...body,
+      x: body.x + 3,
+      y: body.y + 2,
+      width: body.width - 6,
+      height: body.height - RULE_ROOM - 4,
+    };
+    const along = upright ? room.height : room.width;
+    const pieces = strips
+      .filter((strip) => strip.upright === upright)
+      .flatMap((strip) => piecesOf(strip, along));
+    const aPage = Math.max(1, Math.floor((upright ? room.width : room.height) / acrossOf({ upright }).whole));
+    return Array.from({ length: Math.ceil(pieces.length / aPage) }, (_, i) => ({
+      body,
+      room,
+      upright,
+      pieces: pieces.slice(i * aPage, (i + 1) * aPage),
+    }));
+  });
+  return groups.map(({ body, room, upright, pieces }, i): Page => {
+    const { widthMm, heightMm, marks } = framed(i + 1, groups.length, false);
+    return {
+      widthMm,
+      heightMm,
+      label: `strip ${i + 1}`,
+      part: 'strip',
+      form: null,
+      marks: [
+        ...marks,
+        ...pieces.flatMap((piece, k) => {
+          const { whole } = acrossOf(piece.strip);
+          const box = upright
+            ? { ...room, x: room.x + k * whole, width: whole }
+            : { ...room, y: room.y + k * whole, height: whole };
+          return pieceMarks(piece, box, texts);
+        }),
+        ...checkRule(body, look, words),
+      ],
+      rows: [],
+    };
+  });
+}
+
+/** A strip for each leg of a way. */
+function stripsOf(way: PanelWay, panel: ChartPanel, texts: ChartTexts): Strip[] {
+  const { move } = way.solved;
+  const name = moveKind.memo(move, texts.telling);
+  const who = panel.levels === null || kindOf(move).target === 'levels' ? '' : `${panel.levels.join(', ')} `;
+  return move.legs.flatMap((leg, i): Strip[] => {
+    const points = way.points.filter(({ frame }) => frame >= leg.start && frame <= leg.end);
+    const title = move.legs.length > 1 ? `${who}${name}  (${i + 1}/${move.legs.length})` : `${who}${name}`;
+    return points.length > 1 ? (stripOf(title, points, way, texts) ?? []) : [];
+  });
+}
+
+function stripOf(
+  title: string,
+  points: readonly WayPoint[],
+  way: PanelWay,
+  texts: ChartTexts,
+): Strip[] | null {
+  const { words, lengths } = texts;
+  const places = alongTheWay(points.map(({ at }) => at));
+  const all = { from: Math.min(...places), to: Math.max(...places) };
+  if (all.to - all.from < 0.5) return null;
+  const to = Math.min(all.to, all.from + LONGEST_STRIP_MM);
+  const [x0, y0] = points[0]!.at;
+  const [x1, y1] = points.at(-1)!.at;
+  const degrees = (Math.atan2(y1 - y0, x1 - x0) * 180) / Math.PI;
+  const upright = Math.abs(y1 - y0) > Math.abs(x1 - x0) + 1e-9;
+  const strokes = strokesOf(points, places).filter(({ mm }) => mm <= to + 1e-9);
+  const thinned = strokes.some(({ drawn }) => !drawn);
+  const remarks = [
+    ...(way.ofCorner ? [words.cornerWay] : []),
+    ...(aslant(degrees) ? [words.slope(figure(steepness(degrees), { decimals: 0 }), y1 > y0)] : []),
+    ...(way.counted ? [words.countNought(texts.place(points[0]!.frame - points[0]!.count))] : []),
+    ...(thinned ? [words.thinned(`${CLOSEST} mm`)] : []),
+    ...(to < all.to ? [words.tooLong(lengths.text(to - all.from), lengths.text(all.to - all.from))] : []),
+  ];
+  return [
+    {
+      title,
+      remarks,
+      upright,
+      backwards: upright ? y1 > y0 : x1 < x0,
+      strokes,
+      counted: way.counted,
+      from: all.from,
+      to,
+    },
+  ];
+}
+
+/** Degrees from level, 0 to 90. */
+const steepness = (degrees: number): number => {
+  const turned = Math.abs(degrees);
+  return turned > 90 ? 180 - turned : turned;
+};
+
+const aslant = (degrees: number): boolean => steepness(degrees) > 0.5 && steepness(degrees) < 89.5;
+
+/** How far along the way each place lies; what runs back has a smaller number again. */
+function alongTheWay(places: readonly Pt[]): number[] {
+  const [first, last] = [places[0]!, places.at(-1)!];
+  const length = Math.hypot(last[0] - first[0], last[1] - first[1]);
+  // A way that bends or comes back to its start is measured along itself.
+  const straight = places.every(([x, y]) => {
+    const [dx, dy] = [x - first[0], y - first[1]];
+    return length > 0 && Math.abs(dx * (last[1] - first[1]) - dy * (last[0] - first[0])) / length < 0.05;
+  });
+  let gone = 0;
+  return places.map(([x, y], i) => {
+    if (straight)
+      return ((x - first[0]) * (last[0] - first[0]) + (y - first[1]) * (last[1] - first[1])) / length;
+    if (i > 0) gone += Math.hypot(x - places[i - 1]![0], y - places[i - 1]![1]);
+    return gone;
+  });
+}
+
+function strokesOf(points: readonly WayPoint[], places: readonly number[]): Stroke[] {
+  const strides = thinning(places.slice(1).map((mm, i) => Math.abs(mm - places[i]!)));
+  const strokes: (Omit<Stroke, 'until' | 'keys'> & { until: number; keys: string[] })[] = [];
+  points.forEach((point, i) => {
+    const mm = places[i]!;
+    const named = i === 0 || i === points.length - 1 || point.name !== '';
+    const last = strokes.at(-1);
+    if (last && Math.abs(last.mm - mm) < 1e-6 && !named) {
+      last.until = point.frame;
+      last.keys.push(...point.keys);
+      return;
+    }
+    const drawn = named || point.keys.length > 0 || point.count % strides[i]! === 0;
+    strokes.push({ mm, point, until: point.frame, named, drawn, keys: [...point.keys] });
+  });
+  return strokes;
+}
+
+function piecesOf(strip: Strip, room: number): Piece[] {
+  const from = strip.from - BLANK_MM;
+  const to = strip.to + BLANK_MM;
+  const step = room - OVERLAP_MM;
+  const of = Math.max(1, Math.ceil((to - from - OVERLAP_MM) / step - 1e-9));
+  return Array.from({ length: of }, (_, index): Piece => {
+    const start = from + index * step;
+    return { strip, from: start, to: Math.min(to, start + room), index, of };
+  });
+}
+
+/**
+ * A piece in its box. It is made lying, from left to right, and laid as the move runs: `along` and `across` are turned into places
+ * on paper, names stay upright and readable.
+ */
+function pieceMarks({ strip, from, to, index, of }: Piece, box: Box, texts: ChartTexts): Mark[] {
+  const { words } = texts;
+  const across = acrossOf(strip);
+  const marks: Mark[] = [];
+  const span = to - from;
+  /** On paper. */
+  const at = (mm: number, off: number): Pt => {
+    const gone = strip.backwards ? span - (mm - from) : mm - from;
+    return strip.upright ? [box.x + off, box.y + gone] : [box.x + gone, box.y + off];
+  };
+  const stroke = (mm: number, a: number, b: number, width: Parameters<typeof line>[4]) => {
+    marks.push(line(...at(mm, a), ...at(mm, b), width));
+  };
+  const lengthwise = (off: number, a: number, b: number, width: Parameters<typeof line>[4]) => {
+    marks.push(line(...at(a, off), ...at(b, off), width));
+  };
+
+  const parts = [strip.title, ...(of > 1 ? [words.tile(index + 1, of)] : []), ...strip.remarks];
+  if (index < of - 1) parts.push(words.join);
+  headline(parts.join('   '), strip, box, span, texts, marks);
+
+  // Where to cut: the strip's edges, and the line up to which the next piece is laid over.
+  const cut = { ink: 'grey', widthMm: 0.15, dash: [2, 1.5] } as const;
+  lengthwise(across.edge, from, to, cut);
+  lengthwise(across.farEdge, from, to, cut);
+  for (const mm of [from, to]) stroke(mm, across.edge - 1, across.farEdge + 1, cut);
+  if (index < of - 1) {
+    stroke(to - OVERLAP_MM, across.base + 5, across.farEdge + 1, cut);
+    stroke(to - OVERLAP_MM, across.edge - 1, across.edge + 2, cut);
+  }
+  lengthwise(across.base, Math.max(from, strip.from), Math.min(to, strip.to), black(0.25));
+  arrowHeads(strip, from, to, at, marks);
+
+  const shown = strip.strokes.filter(({ mm, drawn }) => drawn && mm >= from && mm <= to);
+  for (const { mm, named, keys } of shown) {
+    stroke(mm, across.base, across.base - (named ? 4.4 : 3), black(named ? 0.3 : 0.12));
+    const [x, y] = at(mm, across.base);
+    if (named) marks.push({ kind: 'circle', x, y, r: 0.6, stroke: null, fill: 'black' });
+    if (keys.length > 0) marks.push({ kind: 'circle', x, y, r: 1.1, stroke: black(0.22), fill: null });
+  }
+  marks.push(...namesOf({ strip, from, to, index, of }, shown, at, texts));
+  ruler(strip, from, to, at, marks, index < of - 1 ? to - OVERLAP_MM : null, texts);
+  return marks;
+}
+
+type Taken = [number, number][];
+
+/**
+ * Names of places first, then keys, then rows and counts where there is room. Each kind has a line of its own beside the strokes;
+ * a name that finds its place taken moves, with a thin line to its stroke.
+ */
+function namesOf(
+  { strip, from, to }: Piece,
+  shown: readonly Stroke[],
+  at: (mm: number, across: number) => Pt,
+  texts: ChartTexts,
+): Mark[] {
+  const { smallMm: small } = texts;
+  const { metrics } = texts.look;
+  const across = acrossOf(strip);
+  const marks: Mark[] = [];
+  const take = (taken: Taken, mm: number, half: number): boolean => {
+    if (mm - half < from || mm + half > to) return false;
+    if (taken.some(([a, b]) => mm - half < b + 0.7 && a - 0.7 < mm + half)) return false;
+    taken.push([mm - half, mm + half]);
+    return true;
+  };
+  const set = (text: string, mm: number, off: number, weight: 'bold' | 'regular') => {
+    const [x, y] = at(mm, across.base - off);
+    marks.push(textAt(x, y, text, { sizeMm: small, weight, anchor: strip.upright ? 'end' : 'middle' }));
+  };
+  const halfOf = (text: string, weight: 'bold' | 'regular') =>
+    strip.upright ? small * 0.75 : metrics.width(text, small, weight) / 2;
+  const rows: Taken = [];
+  const spare: Taken = strip.upright ? rows : [];
+  const counts: Taken = [];
+  const rings: Taken = [];
+  const inOrder = [...shown].sort((a, b) => Number(isEnd(b, strip)) - Number(isEnd(a, strip)));
+  for (const { mm, point, until, named } of inOrder) {
+    if (!named) continue;
+    const row =
+      until > point.frame ? `${texts.row(point.frame)}–${texts.row(until)}` : texts.row(point.frame);
+    const text = [point.name, row].filter(Boolean).join(' ');
+    const half = halfOf(text, 'bold');
+    const inside = Math.min(to - half, Math.max(from + half, mm));
+    const aside = small * 1.7;
+    const places: readonly (readonly [number, number, Taken])[] = [
+      [inside, across.rows, rows],
+      ...[1, -1, 2, -2].map((n) => [inside + (strip.upright ? n * aside : 0), across.spare, spare] as const),
+    ];
+    const place = places.find(([where, , taken]) => take(taken, where, half));
+    if (!place) continue;
+    set(text, place[0], place[1], 'bold');
+    if (place !== places[0])
+      marks.push(
+        line(
+          ...at(mm, across.base - 4.4),
+          ...at(place[0], across.base - place[1] + (strip.upright ? 0.3 : 1.2)),
+          pale(0.15),
+        ),
+      );
+  }
+  for (const { mm, keys } of shown) {
+    const radii = keys.map((key) => Math.max(small * 0.72, metrics.width(key, small, 'regular') / 2 + 0.4));
+    const along = (r: number) => (strip.upright ? Math.max(...radii) : r);
+    const half = strip.upright ? Math.max(...radii) : radii.reduce((sum, r) => sum + r, 0);
+    if (keys.length === 0 || !take(rings, Math.min(to - half, Math.max(from + half, mm)), half)) continue;
+    // Keys of one row side by side, or on upright rulers one left of the other.
+    let gone = -half;
+    keys.forEach((key, i) => {
+      const r = radii[i]!;
+      const middle = Math.min(to - half, Math.max(from + half, mm));
+      const [x, y] = strip.upright
+        ? at(middle, across.base - across.rings - radii.slice(0, i).reduce((sum, one) => sum + 2 * one, 0))
+        : at(middle + gone + along(r), across.base - across.rings);
+      gone += 2 * r;
+      marks.push({ kind: 'circle', x, y, r, stroke: black(0.22), fill: null });
+      marks.push(textAt(x, y, key, { sizeMm: small }));
+    });
+  }
+  for (const step of [...texts.roundSteps].reverse())
+    for (const { mm, point, named } of shown) {
+      const text = texts.row(point.frame);
+      if (!named && point.frame % step === 0 && take(rows, mm, halfOf(text, 'regular')))
+        set(text, mm, across.rows, 'regular');
+    }
+  if (strip.counted)
+    for (const step of [24, 12, 6, 3, 1])
+      for (const { mm, point } of shown)
+        if (point.count % step === 0 && take(counts, mm, halfOf(String(point.count), 'regular')))
+          set(String(point.count), mm, across.counts, 'regular');
+  return marks;
+}
+
+const isEnd = ({ mm }: Stroke, strip: Strip): boolean =>
+  Math.abs(mm - strip.from) < 1e-6 || Math.abs(mm - strip.to) < 1e-6;
+
+/** The title and its remarks, above the ruler or along its left side. */
+function headline(
+  text: string,
+  strip: Strip,
+  box: Box,
+  span: number,
+  texts: ChartTexts,
+  marks: Mark[],
+): void {
+  const along = strip.upright ? box.height : box.width;
+  const { sizeMm, squeeze } = fitLine(texts.look.metrics, text, Math.max(span, along) - 4, {
+    most: texts.smallMm * 1.25,
+    least: texts.smallMm * 0.9,
+    weight: 'bold',
+  });
+  const set = { sizeMm, squeeze, weight: 'bold', anchor: 'start' } as const;
+  marks.push(
+    strip.upright
+      ? textAt(box.x + UPRIGHT.title, box.y, text, { ...set, turn: 90 })
+      : textAt(box.x, box.y + LYING.title, text, set),
+  );
+}
+
+/** An arrow head on the base line near both ends of a piece. */
+function arrowHeads(
+  strip: Strip,
+  from: number,
+  to: number,
+  at: (mm: number, across: number) => Pt,
+  marks: Mark[],
+): void {
+  const { base } = acrossOf(strip);
+  const tip = Math.min(to - 1.5, strip.to + 5.5);
+  const [a, b, c] = [at(tip, base), at(tip - 4, base - 1.3), at(tip - 4, base + 1.3)];
+  marks.push(polygon([a, b, c], 'black'));
+  if (tip > strip.to) marks.push(line(...at(strip.to, base), ...at(tip - 3.5, base), black(0.25)));
+  const start = Math.max(from, strip.from);
+  if (to - start > 40) {
+    const [d, e, f] = [at(start + 9, base), at(start + 6, base - 1), at(start + 6, base + 1)];
+    marks.push(polygon([d, e, f], 'black'));
+  }
+}
+
+/** Lengths from the leg's start, on the other side of the base line. */
+function ruler(
+  strip: Strip,
+  from: number,
+  to: number,
+  at: (mm: number, across: number) => Pt,
+  marks: Mark[],
+  join: number | null,
+  { smallMm: small, lengths, look: { metrics } }: ChartTexts,
+): void {
+  const { base } = acrossOf(strip);
+  const unitMm = lengths.unit === 'in' ? 25.4 / 8 : 1;
+  const [half, whole] = lengths.unit === 'in' ? [4, 8] : [5, 10];
+  const first = Math.ceil(Math.max(from, strip.from) / unitMm - 1e-9);
+  for (let i = first; i * unitMm <= Math.min(to, strip.to) + 1e-9; i++) {
+    const mm = i * unitMm;
+    const high = i % whole === 0 ? 2.4 : i % half === 0 ? 1.7 : 1;
+    marks.push(line(...at(mm, base), ...at(mm, base + high), pale(0.12)));
+    if (i % whole !== 0) continue;
+    const text = lengths.figure(mm);
+    const wide = strip.upright ? small * 0.6 : metrics.width(text, small, 'regular') / 2;
+    if (join !== null && Math.abs(mm - join) < wide + 0.5) continue;
+    if (mm - wide < from || mm + wide > to) continue;
+    const [x, y] = at(mm, base + (strip.upright ? 3.2 : 4.4));
+    marks.push(
+      textAt(x, y, text, { sizeMm: small, ink: 'grey', anchor: strip.upright ? 'start' : 'middle' }),
+    );
+  }
+}
