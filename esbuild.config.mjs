@@ -55,6 +55,23 @@ const leaveOut = {
 const exported = (name, value) =>
   name === 'default' ? `export default ${value};` : `export const ${name} = ${value};`;
 
+/**
+ * A function that is asked only for text outside ASCII, with tables and patterns that are made when its module is first run: it is
+ * run when it is first asked, which takes a sixth off the start of a check.
+ */
+const whenAsked = {
+  name: 'when-asked',
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^string-width$/ }, ({ path, namespace }) =>
+      namespace === 'when-asked' ? undefined : { path, namespace: 'when-asked' },
+    );
+    onLoad({ filter: /.*/, namespace: 'when-asked' }, ({ path }) => ({
+      contents: `let ask; export default (text) => (ask ??= require(${JSON.stringify(path)}).default)(text);`,
+      resolveDir: root,
+    }));
+  },
+};
+
 /** What only an editor needs is a file of its own, so that nobody else has to read it. */
 const SERVER = 'lsp.cjs';
 const serverApart = {
@@ -88,19 +105,19 @@ await build({
     resolveDir: root,
   },
   outfile: join(fresh, 'cutwright.cjs'),
-  plugins: [serverApart, leaveOut],
+  plugins: [serverApart, leaveOut, whenAsked],
 });
 await build({
   ...common,
   entryPoints: ['src/index.ts'],
   outfile: join(fresh, 'index.cjs'),
-  plugins: [leaveOut],
+  plugins: [leaveOut, whenAsked],
 });
 await build({
   ...common,
   entryPoints: ['src/lsp/stdio.ts'],
   outfile: join(fresh, SERVER),
-  plugins: [leaveOut],
+  plugins: [leaveOut, whenAsked],
 });
 
 cpSync(join(root, 'src/preview/page'), join(fresh, 'page'), { recursive: true });
