@@ -1,12 +1,13 @@
 /**
- * Builds what is shipped into dist/: the program as one bundle with code caches for a quick start, the library (src/index.ts), the page of the live view, and
- * the font with its licence. `node esbuild.config.mjs [FOLDER]` builds elsewhere.
+ * Builds what is shipped into dist/: the program as one bundle with code caches for a quick start, the library (src/index.ts), the page of the live view, the
+ * font, and the licences of all that is in it. `node esbuild.config.mjs [FOLDER]` builds elsewhere.
  */
 import { cpSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { bundledLicences } from './scripts/bundled-licences.mjs';
 
 const require = createRequire(import.meta.url);
 const { sourcesHash } = require('./scripts/sources-hash.cjs');
@@ -92,13 +93,17 @@ const common = {
   target: 'node20',
   format: 'cjs',
   minify: true,
-  legalComments: 'linked',
+  // Only few packages have such comments; LEGAL.txt has the licences of all.
+  legalComments: 'none',
+  metafile: true,
   logLevel: 'warning',
   define: { 'import.meta.url': 'bundleUrl', CUTWRIGHT_SOURCES: JSON.stringify(sourcesHash()) },
   banner: { js: "const bundleUrl=require('node:url').pathToFileURL(__filename).href;" },
+  footer: { js: '// The licences of what is bundled here are in LEGAL.txt.' },
 };
-await build({
-  ...common,
+const metafiles = [];
+const bundle = async (options) => metafiles.push((await build({ ...common, ...options })).metafile);
+await bundle({
   stdin: {
     contents:
       "export { main } from './src/command/main.ts'; export { nodeHost } from './src/host/node-host.ts';",
@@ -107,19 +112,18 @@ await build({
   outfile: join(fresh, 'cutwright.cjs'),
   plugins: [serverApart, leaveOut, whenAsked],
 });
-await build({
-  ...common,
+await bundle({
   entryPoints: ['src/index.ts'],
   outfile: join(fresh, 'index.cjs'),
   plugins: [leaveOut, whenAsked],
 });
-await build({
-  ...common,
+await bundle({
   entryPoints: ['src/lsp/stdio.ts'],
   outfile: join(fresh, SERVER),
   plugins: [leaveOut, whenAsked],
 });
 
+writeFileSync(join(fresh, 'LEGAL.txt'), bundledLicences(root, metafiles));
 cpSync(join(root, 'src/preview/page'), join(fresh, 'page'), { recursive: true });
 
 const font = join(fresh, 'font');

@@ -1,6 +1,17 @@
 import { execFileSync, spawnSync } from 'node:child_process';
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { bundle } from './bundle.js';
 
@@ -89,5 +100,94 @@ describe('the package', () => {
       expect.arrayContaining(['dist/index.cjs', 'types/src/index.d.ts', 'dist/font/NotoSansJP-Regular.ttf']),
     );
     expect(paths.filter((path) => path.endsWith('.ts') && !path.endsWith('.d.ts'))).toEqual([]);
+  });
+});
+
+describe('a tarball of the package, installed in an empty folder without a network', () => {
+  let folder: string;
+  const bin = () => join(folder, 'node_modules/cutwright/bin/cutwright.js');
+  const run = (args: readonly string[], more: readonly string[] = [], input = '') =>
+    spawnSync(process.execPath, [...more, bin(), ...args], { cwd: folder, encoding: 'utf8', input });
+
+  beforeAll(() => {
+    folder = mkdtempSync(join(tmpdir(), 'cutwright-installed-'));
+    const whole = join(folder, 'whole');
+    // The tree of the package, with what this run has built.
+    for (const part of [
+      'bin',
+      'examples',
+      'grammar',
+      'DEVELOPERS.md',
+      'LICENSE',
+      'README.md',
+      'package.json',
+    ])
+      cpSync(part, join(whole, part), { recursive: true });
+    cpSync(join(bundle, 'dist'), join(whole, 'dist'), { recursive: true });
+    const npm = (args: readonly string[], cwd: string) =>
+      execFileSync('npm', [...args, '--ignore-scripts'], {
+        cwd,
+        encoding: 'utf8',
+        stdio: ['ignore', 'pipe', 'pipe'],
+      });
+    const name = npm(['pack', '--silent'], whole).trim();
+    writeFileSync(join(folder, 'package.json'), '{}');
+    npm(['install', '--offline', '--no-audit', '--no-fund', join(whole, name)], folder);
+    rmSync(whole, { recursive: true });
+  }, 300_000);
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+  test('brings no other package', () => {
+    const packages = readdirSync(join(folder, 'node_modules')).filter((one) => !one.startsWith('.'));
+    expect(packages).toEqual(['cutwright']);
+  });
+
+  test('checks, prints and serves an editor', () => {
+    const cut = 'node_modules/cutwright/examples/saltmarsh/cuts/c001.cut';
+    expect(run(['check', cut]).stderr).toContain('1 cut checked');
+    expect(run(['build', cut, '--output', 'c001.pdf']).status).toBe(0);
+    expect(readFileSync(join(folder, 'c001.pdf'), 'latin1').slice(0, 5)).toBe('%PDF-');
+    const params = { processId: null, rootUri: null, capabilities: {} };
+    const message = JSON.stringify({ jsonrpc: '2.0', id: 1, method: 'initialize', params });
+    const server = run(['lsp'], [], `Content-Length: ${message.length}\r\n\r\n${message}`);
+    expect(server.stderr).toBe('');
+    expect(server.stdout).toContain('"capabilities"');
+  });
+
+  test('has the licence of each package in its bundles', () => {
+    const legal = readFileSync(join(folder, 'node_modules/cutwright/dist/LEGAL.txt'), 'utf8');
+    const parts = legal.split(`\n${'-'.repeat(80)}\n\n`);
+    const names = parts.map((part) => part.split(' ')[0]);
+    expect(names).toEqual(
+      expect.arrayContaining(['chevrotain', 'commander', 'fontkit', 'lodash-es', 'pdfkit', 'yaml']),
+    );
+    for (const part of parts)
+      expect(part).toMatch(/Permission (to use|is hereby granted)|Apache License|Redistribution/);
+  });
+
+  test('has every file that its documents point at', () => {
+    const root = join(folder, 'node_modules/cutwright');
+    const documents = readdirSync(root, { recursive: true, encoding: 'utf8' }).filter((one) =>
+      one.endsWith('.md'),
+    );
+    expect(documents).toContain('README.md');
+    const missing = documents.flatMap((document) =>
+      [...readFileSync(join(root, document), 'utf8').matchAll(/\]\((?!\w+:)([^)#\s]+)/g)]
+        .map(([, target]) => join(dirname(document), target!))
+        .filter((target) => !existsSync(join(root, target))),
+    );
+    expect(missing).toEqual([]);
+  });
+
+  test('says on an older Node which one is needed', () => {
+    const older = join(folder, 'older.cjs');
+    writeFileSync(older, "Object.defineProperty(process.versions, 'node', { value: '18.20.4' });\n");
+    const { engines } = JSON.parse(readFileSync('package.json', 'utf8')) as { engines: { node: string } };
+    const { status, stdout, stderr } = run(['check', 'x.cut'], ['--require', older]);
+    expect([status, stdout, stderr]).toEqual([
+      2,
+      '',
+      `cutwright needs Node ${engines.node.replace('>=', '')} or newer; this is Node 18.20.4\n`,
+    ]);
   });
 });

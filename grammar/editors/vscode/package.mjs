@@ -4,11 +4,12 @@
  * types, the manifest, and the extension's own files. The same sources give the same bytes.
  */
 
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { zipSync } from 'fflate';
+import { bundledLicences } from '../../../scripts/bundled-licences.mjs';
 
 const here = dirname(fileURLToPath(import.meta.url));
 const root = resolve(here, '../../..');
@@ -29,17 +30,6 @@ const { outputFiles, metafile } = await build({
   legalComments: 'none',
   metafile: true,
   logLevel: 'warning',
-});
-
-/** The packages that went into the bundle ask for their licences beside it. */
-const packages = new Set(
-  Object.keys(metafile.inputs).flatMap((path) => /^node_modules\/(?:@[^/]+\/)?[^/]+/.exec(path)?.[0] ?? []),
-);
-const licences = [...packages].sort().map((folder) => {
-  const name = readdirSync(join(root, folder)).find((one) => /^licen[sc]e/i.test(one));
-  if (!name) throw new Error(`${folder} has no licence file`);
-  const text = readFileSync(join(root, folder, name), 'utf8');
-  return `${folder.replace('node_modules/', '')}\n\n${text.trim()}\n`;
 });
 
 const escaped = (text) => text.replace(/[<>&"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
@@ -92,7 +82,7 @@ const files = {
   'extension/snippets.json': read(join(here, 'snippets.json')),
   'extension/cutwright.tmLanguage.json': read(join(here, '../cutwright.tmLanguage.json')),
   'extension/extension.js': outputFiles[0].contents,
-  'extension/third-party.txt': Buffer.from(licences.join(`\n${'-'.repeat(80)}\n\n`)),
+  'extension/third-party.txt': Buffer.from(bundledLicences(root, [metafile])),
 };
 mkdirSync(dirname(target), { recursive: true });
 writeFileSync(target, zipSync(files, { level: 9, mtime: new Date(1980, 0, 1) }));
