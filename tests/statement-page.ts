@@ -24,6 +24,7 @@ export const PICTURES: Readonly<Record<string, readonly Crop[]>> = {
   scene: ['head'],
   take: ['head'],
   artist: ['head'],
+  accept: [{ rows: [1, 12] }],
   field: ['chart'],
   fix: ['memo', 'chart'],
   pan: [{ rows: [1, 18] }, 'chart'],

@@ -10,6 +10,7 @@ import { bind } from '../shot/bind.js';
 import type { Shot } from '../shot/shot.js';
 import { solve } from '../solve/solve.js';
 import type { SolvedShot } from '../solve/solved.js';
+import { withoutAccepted } from './accepted-warnings.js';
 import type { CutCache } from './cut-cache.js';
 import { digest } from './cut-digest.js';
 import { artistsOf, type Episode } from './episode.js';
@@ -82,7 +83,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
   const used = findUses(host, place, parsed.tree, episode.folder, cache);
   for (const [name, text] of used.sources) sources.set(name, text);
   const house = isHouse(parsed.tree);
-  const diagnostics = [...episode.diagnostics, ...parsed.diagnostics, ...used.diagnostics];
+  const diagnostics = [...parsed.diagnostics, ...used.diagnostics];
   for (const tree of [parsed.tree, ...used.trees])
     diagnostics.push(...treeGlyphs(tree, sources.get(tree.file) ?? ''));
   let shot: Shot | null = null;
@@ -119,7 +120,10 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     tree: parsed.tree,
     shot,
     solved,
-    diagnostics: inOrder(diagnostics, sources),
+    diagnostics: inOrder(
+      [...episode.diagnostics, ...withoutAccepted(diagnostics, parsed.tree, solved !== null)],
+      sources,
+    ),
     // Only what is printed or lent has use for these two.
     get digest() {
       const texts = [read.text, ...used.trees.map((tree) => sources.get(tree.file) ?? ''), ...digests];

@@ -1,7 +1,7 @@
 /** Every text of a tree that will stand on paper. */
 
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
-import type { Tree } from '../language/tree.js';
+import type { Statement, Tree } from '../language/tree.js';
 import { uncovered } from '../print/coverage.js';
 import type { Shot } from '../shot/shot.js';
 import type { Written } from './episode.js';
@@ -12,12 +12,14 @@ export interface PrintedText extends Written {
   readonly lines: boolean;
 }
 
+/** Statements whose names and texts are not printed. */
+const STAYS_IN_TEXT: ReadonlySet<Statement['kind']> = new Set(['use', 'mark', 'phrase', 'accept']);
+
 /** Quoted texts and names that are printed, with their places; not those of drawings, which `printedNames` gives. */
 export function printedTexts(tree: Tree): PrintedText[] {
   const found: PrintedText[] = [];
   for (const statement of tree.statements) {
-    // The names of these three stay in the text.
-    if (statement.kind === 'use' || statement.kind === 'mark' || statement.kind === 'phrase') continue;
+    if (STAYS_IN_TEXT.has(statement.kind)) continue;
     const lines = statement.kind === 'memo' || statement.kind === 'note';
     visit(statement, (node, within) => {
       const { text, span } = node as { text?: unknown; span?: Span };

@@ -186,6 +186,8 @@ export type Statement =
         | { readonly kind: 'scene' | 'take'; readonly value: Word | Quote }
         | { readonly kind: 'artist'; readonly name: Quote }
         | { readonly kind: 'use'; readonly path: Quote }
+        /** `code`: of a message, as typed. */
+        | { readonly kind: 'accept'; readonly code: Word; readonly reason: Quote }
       ));
 
 /** The node of a kind; where one node serves several kinds it is that node. */

@@ -11,7 +11,9 @@ import {
 import { filesOf } from '../episode/file-patterns.js';
 import { readText } from '../episode/read-text.js';
 import { plainNumber } from '../episode/scan-statements.js';
+import { acceptableCodes } from '../language/catalogue/index.js';
 import { nextTokens, type StatementAtCursor, statementAtCursor } from '../language/grammar-queries.js';
+import { aboutCode } from '../language/message.js';
 import { timelineRule } from '../language/statements/statement-table.js';
 import { inFrames } from '../shot/time.js';
 import { CHARTS, headings, itemLabel, keyword, namesOffered, statementWords } from './completion-items.js';
@@ -44,6 +46,8 @@ export function completionsAt(
   if (begun.quoted !== null) return quoted(workspace, analysis, begun, cursor);
   const { entry, tokens, from } = begun;
   if (!entry) return NOTHING;
+  const code = codeBegun(begun, typed);
+  if (code !== null) return list(analysis, code, cursor, acceptable(analysis, typed.slice(code, from)));
   const drawn = entry === timelineRule || entry.word === 'phrase';
   const items =
     drawn && blank
@@ -52,6 +56,27 @@ export function completionsAt(
         ? drawings(analysis, begun, cursor)
         : nextTokens(entry, tokens).flatMap((next) => offered(workspace, analysis, next, tokens));
   return list(analysis, from, cursor, items);
+}
+
+/** Where the code of an `accept` begins that the cursor stands in; null where it stands in none. */
+function codeBegun({ entry, tokens, from }: StatementAtCursor, typed: string): number | null {
+  if (entry?.word !== 'accept') return null;
+  const [first, second] = tokens;
+  const start = second ? second.startOffset : from;
+  return first && start > first.endOffset! && !/\s/.test(typed.slice(start, from)) ? start : null;
+}
+
+/** Codes that begin so: first those that the cut gives, then the others. */
+function acceptable({ compiled }: Analysis, begun: string): CompletionItem[] {
+  const given = new Set(compiled?.diagnostics.map(({ code }) => code));
+  return acceptableCodes()
+    .filter((code) => code.startsWith(begun))
+    .map((code) => ({
+      label: code,
+      kind: CompletionItemKind.EnumMember,
+      detail: aboutCode(code, 'en').title,
+      sortText: `${given.has(code) ? 0 : 1}${code}`,
+    }));
 }
 
 const NOTHING: CompletionList = { isIncomplete: false, items: [] };

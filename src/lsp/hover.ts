@@ -1,7 +1,9 @@
 /** What is said of the place under the cursor. Markdown. */
 
 import type { Hover } from 'vscode-languageserver';
+import { type Code, catalogue } from '../language/catalogue/index.js';
 import type { Span } from '../language/diagnostic.js';
+import { aboutCode } from '../language/message.js';
 import { byWord } from '../language/statements/statement-table.js';
 import type { Position, Statement, Time, Tree } from '../language/tree.js';
 import { holdsWord, ruleOf, statementPages } from '../reference/statement-pages.js';
@@ -45,6 +47,10 @@ function hoverTextAt(workspace: Workspace, analysis: Analysis, offset: number): 
   }
   const statement = tree.statements.find(({ span }) => spanTouches(span, offset));
   if (!statement) return null;
+  if (statement.kind === 'accept' && spanTouches(statement.code.span, offset)) {
+    const text = codeText(statement.code.text);
+    return text ? { span: statement.code.span, text } : null;
+  }
   const named = nameAtOffset(index, offset);
   const time = index.times.find((one) => spanTouches(one.span, offset));
   if (named && named.kind !== 'mark') {
@@ -120,6 +126,13 @@ function framesOf(time: Time, tree: Tree, fps: number): number | null {
 }
 
 // ---- what the reference says of a word of the language
+
+/** A message by its code. */
+function codeText(code: string): string | null {
+  if (!Object.hasOwn(catalogue, code)) return null;
+  const { title, explanation } = aboutCode(code as Code, 'en');
+  return `**${code}** (${catalogue[code as Code].severity}): ${title}\n\n${explanation}`;
+}
 
 /** A statement's first word: what it says, an example, what may stand in it. */
 export function statementText(word: string): string | null {

@@ -31,6 +31,8 @@ const OF_NAMES: Readonly<Record<NameKind, SemanticType>> = {
 };
 const KEY: SemanticType = 'enumMember';
 const BETWEEN: SemanticType = 'property';
+/** The code of a message, hyphens and all. */
+const MESSAGE: SemanticType = 'enumMember';
 
 interface TypedRange extends TextRange {
   readonly type: SemanticType;
@@ -47,6 +49,11 @@ export function semanticTokensIn(
   };
   for (const statement of (compiled?.tree ?? parsed.tree).statements) {
     for (const span of drawn(statement)) mark(span.at, span.type);
+  }
+  for (const statement of (compiled?.tree ?? parsed.tree).statements) {
+    if (statement.kind !== 'accept') continue;
+    const { start, end } = statement.code.span;
+    for (const { span } of parsed.tokens) if (span.start >= start && span.end <= end) mark(span, MESSAGE);
   }
   for (const { span, kind, defines } of index.names) mark(span, OF_NAMES[kind], defines);
   const pieces: TypedRange[] = parsed.comments.map(({ start, end }) => ({

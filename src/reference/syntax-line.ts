@@ -26,6 +26,7 @@ export const PLACEHOLDERS = {
   STEP: '2N, 3E: steps on the field chart',
   KEY: 'the name of a key: 2, 3a',
   BETWEEN: 'the name of an in-between: 1.2, 1.1a',
+  CODE: 'what stands in square brackets in a message: warning[strobing]',
   HOW: 'how the way is spread, and what else may stand behind: see the table',
 } as const;
 
@@ -40,6 +41,7 @@ const RULES: Readonly<Record<string, PlaceholderName>> = {
   list: 'LEVELS',
   item: 'ITEM',
   label: 'NUMBER',
+  code: 'CODE',
   whole: 'WHOLE',
   size: 'SIZE',
   point: 'PLACE',

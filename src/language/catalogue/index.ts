@@ -27,6 +27,10 @@ export interface Messages
 
 export type Code = keyof Messages;
 
+/** Of warnings and hints: a cut may `accept` them. */
+export const acceptableCodes = (): Code[] =>
+  (Object.keys(catalogue) as Code[]).filter((code) => catalogue[code].severity !== 'error');
+
 /** A code with its parameters. */
 export type Message = { [C in Code]: { readonly code: C; readonly parameters: Messages[C] } }[Code];
 

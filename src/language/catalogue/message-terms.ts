@@ -4,6 +4,7 @@
 export type Expected =
   | 'level-names'
   | 'cut-number'
+  | 'message-code'
   | 'time'
   | 'range-dots'
   | 'millimetres'

@@ -48,6 +48,12 @@ export interface StatementMessages {
   readonly 'unknown-phrase': { readonly name: string; readonly guess: string | null };
   readonly 'phrase-circle': /** The last is the first again. */ { readonly phrases: readonly string[] };
   readonly 'phrase-unused': { readonly phrase: string };
+  readonly 'accept-unknown': /** `name`: the code as typed. */ {
+    readonly name: string;
+    readonly guess: string | null;
+  };
+  readonly 'accept-error': { readonly accepted: string };
+  readonly 'accept-unused': { readonly accepted: string };
 }
 
 export const statements: Entries<StatementMessages> = {
@@ -187,5 +193,23 @@ export const statements: Entries<StatementMessages> = {
   'phrase-unused': {
     severity: 'hint',
     example: text(`${HEAD}phrase walk = 1--2--\n${BODY}`, `${HEAD}phrase walk = 1--2--\nA: walk..\n`),
+  },
+  'accept-unknown': {
+    severity: 'error',
+    example: text(
+      `${HEAD}mark hit 9\n${BODY}accept mark-unsed "for the retake"\n`,
+      `${HEAD}mark hit 9\n${BODY}accept mark-unused "for the retake"\n`,
+    ),
+  },
+  'accept-error': {
+    severity: 'error',
+    example: text(`${HEAD}A: 1--2\naccept timeline-short "drawn as far as there"\n`, `${HEAD}A: 1--2..\n`),
+  },
+  'accept-unused': {
+    severity: 'hint',
+    example: text(
+      `${HEAD}mark hit 9\nA: 1 @hit 2..\naccept mark-unused "for the retake"\n`,
+      `${HEAD}mark hit 9\nA: 1 @hit 2..\n`,
+    ),
   },
 };

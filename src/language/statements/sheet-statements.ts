@@ -1,8 +1,8 @@
-/** What a cut is, how long it lasts and the names of its moments; words on the sheet: dialogue, sound, notes, memos, who and which. */
+/** What a cut is, how long it lasts and the names of its moments; words on the sheet: dialogue, sound, notes, memos, who and which; warnings that are accepted. */
 
-import type { ParsingDsl } from '../parsing-dsl.js';
+import { type ParsingDsl, touches } from '../parsing-dsl.js';
 import type { SharedRules } from '../shared-rules.js';
-import { At, word } from '../tokens.js';
+import { At, Dash, Name, word } from '../tokens.js';
 import type { Quote, Said, StatementOf, Word } from '../tree.js';
 import { type StatementRule, statement } from './statement-rule.js';
 
@@ -73,6 +73,22 @@ export const sheetStatements: readonly StatementRule[] = [
     kind: 'artist',
     name: dsl.SUBRULE(text),
   })),
+  statement('accept', 'accept strobing "tried at the rushes, looks right"', (dsl, { text }) => {
+    /** Names with hyphens between and no blanks: `timeline-short`. */
+    const code = dsl.RULE('code', (): Word => {
+      const token = dsl.CONSUME(Name, { ERR_MSG: 'message-code' });
+      dsl.MANY({
+        GATE: () => touches(dsl.LA(0), dsl.LA(1)) && touches(dsl.LA(1), dsl.LA(2)),
+        DEF: () => {
+          dsl.CONSUME(Dash);
+          dsl.CONSUME1(Name);
+        },
+      });
+      const span = dsl.since(token);
+      return dsl.ACTION((): Word => ({ span, text: dsl.typed(span).normalize('NFKC') }));
+    });
+    return () => ({ kind: 'accept', code: dsl.SUBRULE(code), reason: dsl.SUBRULE(text) });
+  }),
 ];
 
 // ---- What a cut is, how long it lasts, and the names of its moments

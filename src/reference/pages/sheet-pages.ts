@@ -152,6 +152,28 @@ export const sheetPages: Readonly<Record<string, StatementPage>> = {
     see: ['cut', 'take'],
     subject: 'words.md#which-cut-whose',
   },
+  accept: {
+    title: 'a warning that is right for this cut',
+    text: 'Silences a warning or a hint in this cut: it is not shown, and `--strict` does not count it. The reason is for whoever reads the text next; it is printed nowhere. Errors cannot be accepted.',
+    parts: [
+      ['strobing', 'the code of the message, as it stands in square brackets: `warning[strobing]`'],
+      ['"tried at the rushes, looks right"', 'why it is right'],
+    ],
+    examples: [
+      {
+        text: 'mark hit 2+6\nA: 1..\naccept mark-unused "for the sound of the retake"\n',
+        says: 'The mark may stay, though nothing stands at it.',
+      },
+      {
+        text: 'mark hit 2+6\nA: 1:2+5 @hit 2..\naccept mark-unused "for the sound of the retake"\n',
+        says: 'Once there is nothing to silence any more, that is a hint.',
+        expect: 'hint=accept-unused',
+      },
+    ],
+    codes: ['accept-unknown', 'accept-error', 'accept-unused', 'statement-twice', 'missing-quotes'],
+    see: ['memo', 'note'],
+    subject: 'typing.md#warnings-that-are-right',
+  },
 };
 
 export const timePages: Readonly<Record<string, StatementPage>> = {

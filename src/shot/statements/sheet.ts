@@ -1,5 +1,6 @@
 /** What a cut is: number, time, speed, numbering, names of moments, and what stands in the header. */
 
+import { acceptableCodes, type Code, catalogue } from '../../language/catalogue/index.js';
 import type { Report, Span } from '../../language/diagnostic.js';
 import { diagnose } from '../../language/diagnostic.js';
 import { nearest } from '../../language/suggest.js';
@@ -22,7 +23,7 @@ function outOfRange(span: Span, report: Report): void {
 
 export const sheetBinders: Pick<
   Binders,
-  'cut' | 'time' | 'fps' | 'on' | 'numbering' | 'mark' | 'scene' | 'take' | 'artist' | 'use'
+  'cut' | 'time' | 'fps' | 'on' | 'numbering' | 'mark' | 'scene' | 'take' | 'artist' | 'use' | 'accept'
 > = {
   cut: {
     once: single,
@@ -106,4 +107,16 @@ export const sheetBinders: Pick<
   artist: { declare: (statement, draft) => void draft.artists.push(statement.name.text) },
   // The file that it names has been found, read and handed over by whoever called.
   use: {},
+  // What it silences is taken out by whoever has the messages of all stages together.
+  accept: {
+    once: ({ code }) => ({ code: 'statement-twice', parameters: { statement: 'accept', name: code.text } }),
+    declare({ code: { text, span } }, _, report) {
+      if (!Object.hasOwn(catalogue, text)) {
+        const guess = nearest(text, acceptableCodes()) ?? null;
+        const fix = guess && ({ action: 'write', written: guess, edits: [{ span, text: guess }] } as const);
+        report(diagnose('accept-unknown', span, { name: text, guess }, fix ? { fix } : {}));
+      } else if (catalogue[text as Code].severity === 'error')
+        report(diagnose('accept-error', span, { accepted: text }));
+    },
+  },
 };

@@ -184,4 +184,23 @@ export const statements: Texts<StatementMessages> = {
     explanation: 'No timeline of this cut plays the phrase. That does no harm; it may be left over.',
     message: ({ phrase }) => `Nothing plays phrase \`${phrase}\`.`,
   },
+  'accept-unknown': {
+    title: 'a warning that is not there',
+    explanation:
+      '`accept` names a warning or a hint by its code, which stands in square brackets behind its severity: `warning[strobing]`. `cutwright explain` lists all of them.',
+    message: ({ name, guess }) => `There is no message \`${name}\`${meant(guess)}`,
+  },
+  'accept-error': {
+    title: 'an error cannot be accepted',
+    explanation:
+      'A cut with an error cannot be printed, so nobody can do with it as it is. Warnings and hints are accepted, because somebody may know better.',
+    message: ({ accepted }) =>
+      `\`${accepted}\` is an error: it has to be mended, only warnings and hints can be accepted.`,
+  },
+  'accept-unused': {
+    title: 'an `accept` that silences nothing',
+    explanation:
+      'The cut no longer gives this warning. Take the line out: if it stays, it silences the next warning of this code, of which nobody has thought.',
+    message: ({ accepted }) => `This cut gives no \`${accepted}\`, so there is nothing to accept.`,
+  },
 };

@@ -13,6 +13,7 @@ import type {
 export const expected: Readonly<Record<Expected, string>> = {
   'level-names': 'the names of levels',
   'cut-number': 'a number such as 12 or 12A',
+  'message-code': 'the code of a warning or a hint such as strobing',
   time: 'a time such as 5+0',
   'range-dots': 'the `..` of a range such as 1+6..2+20',
   millimetres: 'a number of millimetres',
