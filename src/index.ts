@@ -107,7 +107,9 @@ export function compileCut(text: string, options: CompileOptions = {}): BrokenCu
       const printer = CutPrinter.open(host, selection);
       const laidOut = layOut(printer);
       const { printed, prepared, pages } = laidOut;
-      const cuts = [{ cut: solved.shot.cut, input: prepared.input, pages }];
+      const cuts = [
+        { cut: solved.shot.cut, input: prepared.input, unmarkedInput: prepared.unmarkedInput, pages },
+      ];
       const record = writeRecord({ of: 'cut', work: workTitle(episode.settings), cuts });
       return printer.cut(laidOut, printed, record);
     },

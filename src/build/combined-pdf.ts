@@ -159,7 +159,7 @@ export class CombinedPdf {
     known = false,
   ): Promise<Diagnostic | undefined> {
     const { run } = this;
-    const { printable, input, look } = laidOut.prepared;
+    const { printable, input, unmarkedInput, look } = laidOut.prepared;
     const { cut, artists } = printable.solved.shot;
     // One fault of the file is every cut's; it is said once.
     if (this.fault) return this.fault;
@@ -175,7 +175,7 @@ export class CombinedPdf {
     const pages = laidOut.pages.map((page, i) =>
       keep(i + 1) ? page : { label: page.label, hash: known ? page.hash : null, here: false },
     );
-    this.cuts.next(cut, { cut, input, pages });
+    this.cuts.next(cut, { cut, input, unmarkedInput, pages });
     run.summary.setResult(printable.job, 'printed');
     return undefined;
   }

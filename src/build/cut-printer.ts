@@ -35,6 +35,8 @@ export interface PreparedCut {
   readonly look: Look;
   /** Equal inputs give equal pages, but for the stamp. */
   readonly input: string;
+  /** The same with nothing marked as changed. */
+  readonly unmarkedInput: string;
 }
 
 /** A cut with all its pages. */
@@ -74,7 +76,12 @@ export class CutPrinter {
       lent,
       marked,
     };
-    return { printable, look, input: this.input(printable, look) };
+    return {
+      printable,
+      look,
+      input: this.input(printable, look),
+      unmarkedInput: this.input(printable, { ...look, marked: undefined }),
+    };
   }
 
   /** The same with nothing marked. */

@@ -8,6 +8,8 @@ import { type PrintedPage, type PrintRecord, readRecord } from './print-record.j
 /** An earlier print of a cut. */
 export interface EarlierPrint {
   readonly input: string;
+  /** Of the cut with nothing marked as changed. */
+  readonly unmarkedInput: string;
   /** Whether it lacks no page. `changedPagesOnly`: pages that an earlier print of changed pages holds count. */
   whole(changedPagesOnly: boolean): boolean;
   pages(): readonly PrintedPage[];
@@ -25,7 +27,8 @@ export interface ChangedCut {
 
 /**
  * Null: the cut prints what it did before. Lays nothing out where it is made of the same. `unmarked`: without what is marked as
- * changed, where that is not to count as a difference.
+ * changed, where that is not to count as a difference. It never does in a cut on which nothing is marked because it is what it
+ * was: paper of it that bears no word of the revision, or marks of an earlier one, is still right.
  */
 export function compareWithEarlier(
   printer: CutPrinter,
@@ -38,22 +41,36 @@ export function compareWithEarlier(
     const laidOut = printer.layOut(prepared);
     return { laidOut, difference: pageDifferences([], laidOut.pages), first: earlier.none };
   }
-  if (earlier.input === unmarked.input && earlier.whole(changedPagesOnly)) return null;
-  const laidOut = printer.layOut(unmarked);
-  const difference = pageDifferences(earlier.pages(), laidOut.pages);
-  const same = difference.pages.length === 0 && difference.gone.length === 0;
-  if (same && earlier.whole(changedPagesOnly)) return null;
+  const whole = earlier.whole(changedPagesOnly);
+  const unchanged = isUnchanged(prepared);
+  if (whole && earlier.input === unmarked.input) return null;
+  if (whole && unchanged && earlier.unmarkedInput === prepared.unmarkedInput) return null;
+  const compared = [unmarked, ...(unchanged ? [printer.unmarked(prepared)] : [])].map((one) => {
+    const laidOut = printer.layOut(one);
+    const difference = pageDifferences(earlier.pages(), laidOut.pages);
+    return { laidOut, difference, count: difference.pages.length + difference.gone.length };
+  });
+  const { laidOut, difference, count } = compared.reduce((least, one) =>
+    one.count < least.count ? one : least,
+  );
+  if (whole && count === 0) return null;
   return {
     laidOut: unmarked === prepared ? laidOut : printer.layOut(prepared),
     difference,
-    first: same ? NOT_ALL : null,
+    first: count === 0 ? NOT_ALL : null,
   };
 }
 
+/** Whether a cut was compared with a revision, and nothing was found to be marked. */
+function isUnchanged({ look: { marked } }: PreparedCut): boolean {
+  return marked != null && [marked.rows, marked.ladders, marked.lines].every((list) => list.length === 0);
+}
+
 /** The print of a cut that a record tells of. */
-export function earlierPrintOf({ input, pages }: PrintRecord['cuts'][number]): EarlierPrint {
+export function earlierPrintOf({ input, unmarkedInput, pages }: PrintRecord['cuts'][number]): EarlierPrint {
   return {
     input,
+    unmarkedInput,
     whole: (changedPagesOnly) => pages.every(({ hash, here }) => hash !== null && (changedPagesOnly || here)),
     pages: () => pages,
   };

@@ -14,6 +14,8 @@ export interface PrintedCut {
   readonly cut: string;
   /** Hash of all that it was made of: equal ones print equal pages. */
   readonly input: string;
+  /** The same of the cut with nothing marked as changed: equal ones are the same cut, whatever is marked on it. */
+  readonly unmarkedInput: string;
   readonly pages: readonly PrintedPage[];
 }
 
@@ -31,11 +33,13 @@ const VERSION = '1';
 /**
  * A record as ASCII without brackets and backslashes:
  * `1;cut;WORK;CUT INPUT LABEL=HASH LABEL=HASH! LABEL=!;CUT …`, percent-encoded; `!` is a page that is not in this file.
+ * Where something is marked on a cut as changed, `INPUT/UNMARKED`.
  */
 export function writeRecord({ of, work, cuts }: PrintRecord): string {
-  const lines = cuts.map(({ cut, input, pages }) => {
+  const lines = cuts.map(({ cut, input, unmarkedInput, pages }) => {
     const said = pages.map(({ label, hash, here }) => `${encoded(label)}=${hash ?? ''}${here ? '' : '!'}`);
-    return [encoded(cut), input, ...said].join(' ');
+    const inputs = input === unmarkedInput ? input : `${input}/${unmarkedInput}`;
+    return [encoded(cut), inputs, ...said].join(' ');
   });
   return [VERSION, of, encoded(work), ...lines].join(';');
 }
@@ -46,9 +50,10 @@ export function readRecord(text: string): PrintRecord | null {
   if (version !== VERSION || (of !== 'cut' && of !== 'cuts') || work === undefined) return null;
   try {
     const cuts = lines.map((line): PrintedCut => {
-      const [cut, input, ...pages] = line.split(' ');
-      if (!cut || !input) throw new URIError('a cut lacks its number');
-      return { cut: decodeURIComponent(cut), input, pages: pages.map(readPage) };
+      const [cut, inputs = '', ...pages] = line.split(' ');
+      const [input, unmarkedInput = input] = inputs.split('/');
+      if (!cut || !input || !unmarkedInput) throw new URIError('a cut lacks its number');
+      return { cut: decodeURIComponent(cut), input, unmarkedInput, pages: pages.map(readPage) };
     });
     return { of, work: decodeURIComponent(work), cuts };
   } catch (fault) {

@@ -64,6 +64,7 @@ export class RevisionCuts {
     let laidOut: LaidOutCut | undefined;
     return {
       input: prepared.input,
+      unmarkedInput: prepared.unmarkedInput,
       whole: () => true,
       pages() {
         laidOut ??= printer.layOut(prepared);

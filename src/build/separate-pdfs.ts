@@ -99,7 +99,7 @@ export async function writeCutPdf(
   keep: (page: number) => boolean = () => true,
   known = false,
 ): Promise<number | Diagnostic> {
-  const { printable, input } = laidOut.prepared;
+  const { printable, input, unmarkedInput } = laidOut.prepared;
   const { job, solved } = printable;
   const printed = selectPages(laidOut.printed, keep);
   const count = pageCount(printed);
@@ -107,7 +107,7 @@ export async function writeCutPdf(
   const pages = laidOut.pages.map((page, i) =>
     keep(i + 1) ? page : { label: page.label, hash: known ? page.hash : null, here: false },
   );
-  const cuts = [{ cut: solved.shot.cut, input, pages }];
+  const cuts = [{ cut: solved.shot.cut, input, unmarkedInput, pages }];
   const record = writeRecord({ of: 'cut', work: workTitle(job.episode.settings), cuts });
   const bytes = await printer.cut(laidOut, printed, record);
   return deliver(host, target, bytes, { file: job.name, start: 0, end: 0 }) ?? count;

@@ -11,6 +11,7 @@ const record: fc.Arbitrary<PrintRecord> = fc.record({
     fc.record({
       cut: word,
       input: hash,
+      unmarkedInput: hash,
       pages: fc.array(fc.record({ label: word, hash: fc.option(hash), here: fc.boolean() }), {
         maxLength: 5,
       }),
@@ -45,6 +46,7 @@ test.each([
   ['no work', '1;cut'],
   ['of what nobody knows', '1;reel;Ferry;12 abc 1=x'],
   ['a cut without its input', '1;cut;Ferry;12'],
+  ['a cut with half of its inputs', '1;cut;Ferry;12 abc/'],
   ['an empty cut', '1;cut;Ferry;;'],
   ['a page without a hash', '1;cut;Ferry;12 abc 1'],
   ['a page without a label', '1;cut;Ferry;12 abc =x'],
