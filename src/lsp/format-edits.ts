@@ -18,6 +18,7 @@ export function formatEdits(
   const after = linesOf(formatted);
   const edits: TextEdit[] = [];
   let at = 0;
+  let line = 0;
   let pending: { start: number; end: number; text: string } | null = null;
   const flush = (): void => {
     if (pending && (!within || (pending.start <= within.end && pending.end >= within.start)))
@@ -26,17 +27,19 @@ export function formatEdits(
       );
     pending = null;
   };
-  for (const { value, added, removed } of diffArrays(before, after)) {
-    const length = value.reduce((sum, line) => sum + line.length, 0);
+  const skip = (count: number): void => {
+    for (const end = line + count; line < end; line++) at += before[line]!.length;
+  };
+  for (const { value, count, added, removed } of diffArrays(before, after, { comparator: sameLine })) {
     if (!added && !removed) {
       flush();
-      at += length;
+      skip(count);
       continue;
     }
     pending ??= { start: at, end: at, text: '' };
     if (added) pending.text += value.join('');
     else {
-      at += length;
+      skip(count);
       pending.end = at;
     }
   }
@@ -44,7 +47,12 @@ export function formatEdits(
   return edits;
 }
 
-/** Lines with their ends; CR LF counts as LF for what is compared. */
+/** CR LF counts as LF: an edit is given the line ends of the text. */
+function sameLine(one: string, other: string): boolean {
+  return one.replace(/\r\n?$/, '\n') === other.replace(/\r\n?$/, '\n');
+}
+
+/** Lines with their ends. */
 function linesOf(text: string): string[] {
   return text.match(/[^\r\n]*(?:\r\n|\n|\r)|[^\r\n]+$/g) ?? [];
 }

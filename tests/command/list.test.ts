@@ -5,7 +5,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import type { ExportedList } from '../../src/export/cut-list.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { demoFiles, demoWorld } from './demo.js';
-import { CUT, isPdf, type Ran, run, runOn } from './run.js';
+import { CUT, isPdf, run, runOn } from './run.js';
 
 type Row = Record<string, string>;
 const records = (text: string): Row[] => parse(text, { columns: true, record_delimiter: '\r\n' });
@@ -112,59 +112,6 @@ describe('the demo episode', () => {
   });
 });
 
-describe('the table', () => {
-  const table = async (files: Record<string, string>, ...argv: string[]): Promise<Ran> =>
-    runOn({ 'episode.yaml': 'title: T\n', ...files }, 'list', ...argv);
-
-  test('has a line a cut, and the totals', async () => {
-    const { status, out } = await run(demoWorld(), 'list');
-    expect(status).toBe(0);
-    const lines = out.split('\n');
-    expect(lines[0]).toMatch(/^cut +title +scene +time +feet/);
-    expect(lines.filter((line) => /^\d+ /.test(line))).toHaveLength(27 + 3);
-    expect(out).toMatch(
-      /^27 cuts, running time \d+\+\d+ \(\d+'\d\d\); budget 120\+0: \d+\+\d+ (under|over)$/m,
-    );
-    expect(out).toMatch(/^汐見ろく +1 +4\+12 /m);
-  });
-
-  test('stands in line where characters are two columns wide', async () => {
-    const { out } = await table({
-      'c1.cut': 'cut 1 "渡し場の鐘、朝"\ntime 1+0\nA: 1..\n',
-      'c2.cut': 'cut 2 "The ferry bell"\ntime 1+0\nA: 1..\n',
-    });
-    // Every character of the first title is two columns wide (Unicode TR 11): 7 characters, 14 columns.
-    const [first, second] = out.split('\n').slice(2, 4) as [string, string];
-    expect(first.indexOf('1+0') + 7).toBe(second.indexOf('1+0'));
-  });
-
-  test('is no wider than the terminal: titles are shortened, figures are not', async () => {
-    const host = memoryHost({
-      'episode.yaml': '',
-      'c1.cut': `cut 1 "${'a long way of saying it, '.repeat(6)}"\ntime 1+0\nA: 1--2..\n`,
-    });
-    const wide = (await run(host, 'list')).out.split('\n')[2]!;
-    const narrow = (await run(Object.assign(host, { columns: 110 }), 'list')).out.split('\n');
-    expect(wide.length).toBeGreaterThan(150);
-    for (const line of narrow.slice(0, 5)) expect(line.length).toBeLessThanOrEqual(110);
-    expect(narrow[2]).toContain('…');
-    expect(narrow[2]!.replace(/^.*…/, '')).toBe(wide.slice(-narrow[2]!.replace(/^.*…/, '').length));
-  });
-
-  test('leaves columns out where the terminal is narrow, and says which', async () => {
-    const { out } = await run(Object.assign(demoWorld(), { columns: 80 }), 'list');
-    const lines = out.split('\n');
-    for (const line of lines.slice(0, 32)) expect(line.length, line).toBeLessThanOrEqual(80);
-    expect(lines[0]).toMatch(/^cut +title +scene +time +keys +in-betw\. +drawings +camera +artist$/);
-    expect(out).toMatch(/^Left out here, for want of width: levels, breakd\., reused, pages, feet\.$/m);
-  });
-
-  test('lets no control characters of a title through', async () => {
-    const { out } = await table({ 'c1.cut': 'cut 1 "a\\nb"\ntime 1+0\nA: 1..\n' });
-    expect(out).toMatch(/^1 +a b /m);
-  });
-});
-
 describe('against the budget', () => {
   const world = (budget: string) => ({
     'episode.yaml': budget,
@@ -217,100 +164,6 @@ describe('against the budget', () => {
     // 96 + 72 − 24 = 144 (common practice).
     expect(listed(out).totals).toMatchObject({ time: 168, running: 144, over: 0 });
     expect(status).toBe(0);
-  });
-});
-
-describe('cuts with errors', () => {
-  const files = {
-    'episode.yaml': 'budget: 10+0\nartists: { R. Esk: [3] }\n',
-    'c1.cut': CUT,
-    // The timeline is too short, which leaves its time and some drawings known.
-    'c2.cut': 'cut 2 "Short"\ntime 2+0\nA: 1--2\nB: 1-2..\n',
-    // Without a time there is nothing to count.
-    'c3.cut': 'cut 3 "Timeless"\nscene 4\nA: 1..\n',
-    'c4.cut': `zzz\n${CUT.replace('cut 1', 'cut 4')}zzz\n`,
-  };
-
-  test('stay in the list with what is known', async () => {
-    const { out, status } = await runOn(files, 'list', '--json');
-    const { cuts, totals } = listed(out);
-    expect(status).toBe(1);
-    expect(cuts.map(({ cut, sound, errors }) => [cut, sound, errors])).toEqual([
-      ['1', true, 0],
-      ['2', false, 1],
-      ['3', false, 1],
-      ['4', false, 2],
-    ]);
-    expect(cuts[1]).toMatchObject({
-      pages: null,
-      counted: { time: 48, levels: 2, counts: { keys: 4, inbetweens: 3 } },
-    });
-    expect(cuts[2]).toMatchObject({
-      title: 'Timeless',
-      scene: '4',
-      artists: ['R. Esk'],
-      counted: null,
-      pages: null,
-    });
-    expect(totals).toMatchObject({ running: 24 + 48 + 24, unsound: 3, untimed: 1, errors: 4 });
-  });
-
-  test('are marked in the table, and named once each on standard error', async () => {
-    const { out, error } = await runOn(files, 'list');
-    expect(out).toMatch(/^2 ! +Short/m);
-    expect(out).toMatch(/^3 ! +Timeless +4 +\? +\? +-/m);
-    expect(out).toContain(
-      '3 cuts with errors (!): counted as far as could be read, not printed; the time of 1 is not known',
-    );
-    expect(error.match(/error\[/g)).toHaveLength(3);
-    expect(error).toContain(
-      'c4.cut: error[list-cut-errors]: Cut 4 has 2 errors, so its figures may change; `cutwright check c4.cut`',
-    );
-    expect(error).not.toContain('zzz');
-  });
-
-  test('make --check fail even under the budget', async () => {
-    expect((await runOn(files, 'list', '--check')).status).toBe(1);
-  });
-
-  test('warnings are counted, and are errors with --strict', async () => {
-    const warned = { 'episode.yaml': '', 'c1.cut': 'cut 1\ntime 1+0\nA: 1--2..\nB: x..\n' };
-    const plain = await runOn(warned, 'list', '--json');
-    expect([plain.status, plain.error, listed(plain.out).totals.warnings]).toEqual([0, '', 1]);
-    const strict = await runOn(warned, 'list', '--strict');
-    expect(strict.status).toBe(1);
-    expect(strict.error).toContain('Cut 1 has 1 warning, so');
-  });
-
-  test('a file that cannot be read is told in full, and is in the list', async () => {
-    const host = memoryHost(files);
-    host.locked.add('/work/c1.cut');
-    const { status, out, error } = await run(host, 'list', '--csv');
-    expect(status).toBe(2);
-    expect(error).toContain('c1.cut: error[file-unreadable]');
-    expect(records(out)[0]).toMatchObject({ cut: 'c1', frames: '', errors: '1' });
-  });
-
-  test('two cuts of one number are both listed', async () => {
-    const twice = { 'episode.yaml': '', 'c1.cut': CUT, 'c1b.cut': CUT };
-    const { status, out } = await runOn(twice, 'list', '--json');
-    expect(status).toBe(0);
-    expect(listed(out)).toMatchObject({ totals: { cuts: 2, warnings: 1 } });
-  });
-
-  test('a broken manifest is told, and its cuts are listed all the same', async () => {
-    const broken = { ...files, 'episode.yaml': 'budgt: 10+0\nfps: fast\n' };
-    const { status, out, error } = await runOn(
-      { ...broken, 'c3.cut': '', 'c2.cut': CUT.replace('1', '2') },
-      'list',
-      '--csv',
-    );
-    expect(status).toBe(1);
-    expect(error).toContain('episode.yaml:1:1: error[episode-key]');
-    expect(error).toContain('episode.yaml:2:6: error[episode-value]');
-    expect(records(out)).toHaveLength(4);
-    // What is wrong in the manifest is not the fault of its cuts.
-    expect(records(out)[0]).toMatchObject({ errors: '0', warnings: '0' });
   });
 });
 
@@ -383,43 +236,5 @@ describe('where it goes', () => {
     other.clock = new Date(Date.UTC(2031, 5, 5));
     for (const host of [one, other]) await run(host, 'list', '--output', 'x.pdf');
     expect(one.files.get('/work/x.pdf')).toEqual(other.files.get('/work/x.pdf'));
-  });
-});
-
-describe('strange texts', () => {
-  const printed = async (cut: string, manifest = '') => {
-    const host = memoryHost({ 'episode.yaml': manifest, 'c1.cut': cut, 'c2.cut': CUT.replace('1', '2') });
-    const { status, error } = await run(host, 'list', '--output', 'x.pdf');
-    const { openPrinted } = await import('../pdf.js');
-    const { pages } = await openPrinted(host.files.get('/work/x.pdf')!);
-    return { status, error, texts: pages.map(({ texts }) => texts.map(({ text }) => text).join(' ')), pages };
-  };
-
-  test('a character that cannot be printed leaves its mark, and the list is printed', async () => {
-    const { status, error, texts } = await printed(
-      'cut 1 "Rain ☔🎬 é"\ntime 1+0\nA: 1..\n',
-      'title: "Ferry 🎬"\n',
-    );
-    expect(status).toBe(1);
-    expect(error).not.toContain('internal-fault');
-    expect(texts[0]).toContain('Rain 〓〓 é');
-    expect(texts[0]).toContain('Ferry 〓');
-  });
-
-  test.each([
-    ['a title of 3,000 characters', `cut 1 "${'long '.repeat(600)}"\ntime 1+0\nA: 1..\n`],
-    ['a number of 200 letters', `cut ${'abcdefghij'.repeat(20)}\ntime 1+0\nA: 1..\n`],
-    ['lines in a title', 'cut 1 "one\\ntwo\\nthree"\ntime 1+0\nartist "A\\nB"\nscene "4\\n5"\nA: 1..\n'],
-    ['nothing but a name', 'cut 1\n'],
-    ['nothing at all', ''],
-  ])('%s', async (_, cut) => {
-    const { error, pages } = await printed(cut, 'paper: B5\n');
-    expect(error).not.toContain('internal-fault');
-    for (const { texts, widthMm, heightMm } of pages)
-      for (const { text, x, endX, y } of texts)
-        expect(
-          x > 4 && endX > 4 && x < widthMm - 4 && endX < widthMm - 4 && y > 4 && y < heightMm - 4,
-          text,
-        ).toBe(true);
   });
 });

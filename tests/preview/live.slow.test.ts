@@ -4,7 +4,7 @@ import { rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { freshFolder, Watch } from '../command/watch.js';
+import { freshFolder, Watch } from '../watch/watch.js';
 import { CHROMIUM, type Dom, launch, type Node, open } from './browser.js';
 
 /** In the browser. */

@@ -14,7 +14,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { isPdf } from './run.js';
+import { isPdf } from '../command/run.js';
 import { freshFolder, until, Watch } from './watch.js';
 
 const cut = (number: number, lines = 'A: 1--2..') => `cut ${number}\ntime 1+0\n${lines}\n`;
@@ -264,37 +264,5 @@ describe('an episode', () => {
     const told = await begin(['episode.yaml'], { output: 'out/' });
     expect(told.said).toBe('12:03:07 watching 5 cuts; Ctrl-C ends it\n');
     expect(statSync(at('out/2.pdf')).ino).toBe(ino);
-  });
-});
-
-describe('the folder', () => {
-  test('is written to by one watch at a time; the next may begin when the first has ended', async () => {
-    put({ 'a.cut': cut(1) });
-    const first = await begin(['a.cut']);
-    const second = new Watch(folder, ['.']);
-    expect(await second.status).toBe(2);
-    expect(second.said).toBe(
-      'refused: `.` is written to by another watch already, this process: end that one, or name all cuts in one call.\n',
-    );
-    const elsewhere = await new Watch(folder, ['a.cut'], { output: 'out/' }).ready();
-    expect(await elsewhere.end()).toBe(0);
-    expect(await first.end()).toBe(0);
-    await begin(['a.cut']);
-  });
-
-  test('that is removed ends the watch with a word', async () => {
-    put({ 'day/a.cut': cut(1) });
-    watch = new Watch(folder, ['day/a.cut']);
-    await watch.ready();
-    rmSync(at('day'), { recursive: true });
-    expect(await watch.status).toBe(2);
-    expect(watch.said).toContain('refused: The folder `day` is gone, so nothing is watched any more.');
-  });
-
-  test('without a cut is nothing to watch', async () => {
-    put({ 'a.txt': '' });
-    watch = new Watch(folder, ['.']);
-    expect(await watch.status).toBe(2);
-    expect(watch.said).toContain('error[no-cuts]');
   });
 });

@@ -5,8 +5,8 @@ import { rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { program } from '../bundle.js';
+import { freshFolder, until } from '../watch/watch.js';
 import { CUT } from './run.js';
-import { freshFolder, until } from './watch.js';
 
 let folder: string;
 const children: ChildProcess[] = [];

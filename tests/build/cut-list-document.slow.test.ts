@@ -2,10 +2,10 @@
 
 import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { run } from '../command/run.js';
 import { generateEpisode } from '../episode/whole/generate.js';
 import { edit, worldOf } from '../episode/whole/world.js';
 import { openPrinted, type Paper, type PaperText, type Printed } from '../pdf.js';
-import { run } from './run.js';
 
 /** Columns of the CSV under the heads that the page gives them, in both languages; 0 is left blank where `blank`. */
 const NUMBERS: readonly { csv: string; en: string; ja: string; blank?: boolean }[] = [

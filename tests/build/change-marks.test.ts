@@ -2,10 +2,10 @@
 
 import { beforeEach, describe, expect, test } from 'vitest';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
+import { fileNames, run } from '../command/run.js';
 import { openPrinted } from '../pdf.js';
 import { readBars } from '../readback/bars.js';
 import { readSheet } from '../readback/sheet.js';
-import { CUT, fileNames, run } from './run.js';
 
 const cut = (number: number, a: string, more = '') =>
   `cut ${number}\ntime 4+0\nstack BG A B\nA: ${a}\nB: 1..\n${more}`;
@@ -162,25 +162,5 @@ describe('together with what is printed', () => {
       expect(bars.length).toBeGreaterThan(1);
       expect(memo.match(/Changed against/g)).toHaveLength(1);
     }
-  });
-});
-
-describe('a command line', () => {
-  test('with a revision that git does not know is one clear error, and nothing is printed', async () => {
-    const { status, error } = await run(host, 'build', 'e', '--marked-against', 'HEAD~9');
-    expect(status).toBe(2);
-    expect(error).toContain('`--marked-against HEAD~9` does not do');
-    expect(error.match(/HEAD~9.*does not do/g)).toHaveLength(1);
-    expect(fileNames(host).filter((name) => name.endsWith('.pdf'))).toEqual([]);
-  });
-
-  test.each([
-    [['e', '--only', 'camera'], '`--marked-against` marks the sheets; `--only camera` prints none.'],
-    [['e', '--since', 'HEAD~1', '--pages', 'changed'], '`--marked-against` prints whole cuts'],
-    [['-', '-o', 'a.pdf'], 'Standard input has no revisions'],
-  ])('%j does not go together with marks', async (argv, words) => {
-    host.input = Buffer.from(CUT);
-    const { status, error } = await run(host, 'build', ...argv, '--marked-against', 'HEAD~1');
-    expect([status, error]).toEqual([2, expect.stringContaining(words)]);
   });
 });

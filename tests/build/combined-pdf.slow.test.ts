@@ -2,9 +2,9 @@
 
 import { beforeEach, describe, expect, test } from 'vitest';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
+import { lookInto } from '../command/pdf.js';
+import { CUT, fileNames, isPdf, run } from '../command/run.js';
 import { faults } from '../qpdf.js';
-import { lookInto } from './pdf.js';
-import { CUT, fileNames, isPdf, run } from './run.js';
 
 const short = (cut: string) => CUT.replace('cut 1', `cut ${cut}`);
 /** Two pages of sheet, one of charts. */

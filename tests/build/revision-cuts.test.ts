@@ -2,8 +2,8 @@
 
 import { beforeEach, describe, expect, test } from 'vitest';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
-import { lookInto } from './pdf.js';
-import { CUT, fileNames, run } from './run.js';
+import { lookInto } from '../command/pdf.js';
+import { CUT, fileNames, run } from '../command/run.js';
 
 const short = (cut: string) => CUT.replace('cut 1', `cut ${cut}`);
 const long = (cut: string) => `cut ${cut}\ntime 13+0\nA: 1--2:6+0 3:6+0 4..\n`;

@@ -1,0 +1,105 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { memoryHost } from '../../src/host/memory-host.js';
+import { type Looked, lookInto } from '../command/pdf.js';
+import { CUT, run } from '../command/run.js';
+
+describe('the document', () => {
+  const LONG = 'cut 12 "Rooftop & dusk"\ntime 13+0\nartist "M. Arai"\nA "Nao": (1--2--)..\n';
+  let pdf: Looked;
+
+  const built = async (...argv: string[]) => {
+    const host = memoryHost({ 'c.cut': LONG, 'episode.yaml': 'title: Harbour Lights\nepisode: 7\n' });
+    const { status, error } = await run(host, 'build', 'c.cut', ...argv);
+    expect({ status, error: error.match(/error.*/) }).toEqual({ status: 0, error: null });
+    return lookInto(host.files.get('/work/c.pdf')!);
+  };
+
+  beforeAll(async () => {
+    pdf = await built();
+  });
+
+  test('is titled, and names its author and language', () => {
+    expect(pdf).toMatchObject({
+      title: 'Harbour Lights 7 · Cut 12 Rooftop & dusk',
+      author: 'M. Arai',
+      language: 'en',
+    });
+  });
+
+  test('has the sheet, then the charts, with labels', () => {
+    expect(pdf.labels).toEqual(['1', '2', '3', 'charts 1']);
+  });
+
+  test('has an outline of cut, parts and pages', () => {
+    expect(pdf.outline).toEqual([
+      {
+        title: 'Cut 12 Rooftop & dusk',
+        page: 0,
+        children: [
+          {
+            title: 'Sheet',
+            page: 0,
+            children: ['1', '2', '3'].map((title, page) => ({ title, page, children: [] })),
+          },
+          { title: 'In-between charts', page: 3, children: [{ title: 'charts 1', page: 3, children: [] }] },
+        ],
+      },
+    ]);
+  });
+
+  test('prints chosen pages and parts', async () => {
+    expect((await built('--pages', '2-3')).labels).toEqual(['2', '3']);
+    expect((await built('--pages', '3-')).labels).toEqual(['3', 'charts 1']);
+    expect((await built('--pages', '1,4')).labels).toEqual(['1', 'charts 1']);
+    expect((await built('--only', 'sheet')).labels).toEqual(['1', '2', '3']);
+    expect((await built('--only', 'charts')).labels).toEqual(['charts 1']);
+    expect(
+      (await built('--only', 'charts', '--pages', '1')).outline[0]!.children.map(({ title }) => title),
+    ).toEqual(['In-between charts']);
+  });
+
+  test('looks as the command line says', async () => {
+    // Sizes in points: mm × 72 / 25.4. Source: ISO 216 (A4 210 × 297, A3 297 × 420), CSS page sizes (legal 215.9 × 355.6).
+    const size = ({ sizes }: Looked) => sizes[0]!.map((points) => Math.round((points * 25.4) / 7.2) / 10);
+    expect(size(pdf)).toEqual([210, 297]);
+    expect(size(await built('--paper', 'A3'))).toEqual([297, 420]);
+    const west = await built('--convention', 'west', '--paper', 'legal');
+    expect(size(west)).toEqual([215.9, 355.6]);
+    // 13 s are 312 rows: 96 a page in the west, 144 in Japan.
+    expect(west.labels.filter((label) => !label.startsWith('charts'))).toHaveLength(4);
+    expect((await built('--rows', '72')).labels).toContain('5');
+    const ja = await built('--labels', 'ja');
+    expect(ja.language).toBe('ja');
+    expect(ja.outline[0]!.title).toBe('カット 12 Rooftop & dusk');
+    expect(ja.outline[0]!.children.map(({ title }) => title)).toEqual(['シート', '中割り']);
+  });
+
+  test('has the stamp at the foot of every page: the hash of the text, and the commit', async () => {
+    const host = memoryHost({ 'c.cut': LONG });
+    host.commits.set('/work', '9bfdb48');
+    await run(host, 'build', 'c.cut');
+    const { texts } = await lookInto(host.files.get('/work/c.pdf')!);
+    for (const page of texts) expect(page).toMatch(/[0-9a-f]{10} · 9bfdb48/);
+  });
+
+  test('has no path of this machine in it', async () => {
+    const host = memoryHost({ '/secret/place/c.cut': LONG, '/secret/place/episode.yaml': 'title: X' });
+    await run(host, 'build', '/secret/place/c.cut', '-o', 'c.pdf');
+    const bytes = Buffer.from(host.files.get('/work/c.pdf')!).toString('latin1');
+    const { title, texts } = await lookInto(host.files.get('/work/c.pdf')!);
+    expect([bytes, title, ...texts].join()).not.toMatch(/secret|\/work/);
+  });
+
+  test('is the same bytes at another time, in another place, in company or alone', async () => {
+    const bytes = async (path: string, clock: string, ...others: string[]) => {
+      const host = memoryHost({ [path]: LONG, 'o.cut': CUT });
+      host.clock = new Date(clock);
+      await run(host, 'build', path, ...others, '-o', 'out');
+      return Buffer.from(host.files.get('/work/out/c.pdf')!).toString('base64');
+    };
+    const once = await bytes('c.cut', '2001-01-01');
+    expect(await bytes('c.cut', '2031-07-09')).toBe(once);
+    expect(await bytes('/else/where/c.cut', '2001-01-01')).toBe(once);
+    expect(await bytes('c.cut', '2001-01-01', 'o.cut')).toBe(once);
+  });
+});

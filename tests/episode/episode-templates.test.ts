@@ -1,0 +1,55 @@
+import { describe, expect, test } from 'vitest';
+import { main } from '../../src/command/main.js';
+import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
+
+async function run(host: MemoryHost, ...argv: string[]): Promise<number> {
+  return main(argv, host);
+}
+
+const text = (host: MemoryHost, path: string) =>
+  Buffer.from(host.files.get(`/work/${path}`)!).toString('utf8');
+const names = (host: MemoryHost) => [...host.files.keys()].map((path) => path.replace('/work/', '')).sort();
+
+describe('a new episode', () => {
+  test('has a manifest, a house file and a cut, and all of it checks', async () => {
+    const host = memoryHost();
+    expect(await run(host, 'new', 'episode', 'harbour', '--title', 'Harbour: "Lights" #1')).toBe(0);
+    expect(names(host)).toEqual([
+      'harbour/.gitattributes',
+      'harbour/.gitignore',
+      'harbour/cuts/c001.cut',
+      'harbour/episode.yaml',
+      'harbour/house.cut',
+    ]);
+    expect(await run(host, 'check', '--strict', 'harbour')).toBe(0);
+    expect(host.complaints()).toMatch(
+      /wrote harbour\/episode\.yaml.*\nnext: cd harbour && cutwright build\n1 cut checked: nothing wrong/,
+    );
+    expect(text(host, 'harbour/episode.yaml')).toContain('title: "Harbour: \\"Lights\\" #1"');
+  });
+
+  test('every line of its manifest is a key, also those that are commented out', async () => {
+    const host = memoryHost();
+    await run(host, 'new', 'episode', 'a', '--convention', 'west', '--paper', 'legal');
+    const all = text(host, 'a/episode.yaml')
+      .split('\n')
+      .filter((line) => !line.startsWith('# What'))
+      .join('\n')
+      .replace(/^# /gm, '')
+      .replace('{ "A. Name": [1, 2], "B. Name": [3] }', '{ "A. Name": [1] }');
+    host.files.set('/work/a/episode.yaml', Buffer.from(all));
+    expect(await run(host, 'check', '--strict', 'a')).toBe(0);
+    // The reader of manifests names every key that there is.
+    host.files.set('/work/a/episode.yaml', Buffer.from('zzz: 1\n'));
+    await run(host, 'check', 'a');
+    const keys = /the keys are (.*)/.exec(host.complaints())![1]!.split(', ');
+    expect(keys.filter((key) => !new RegExp(`^${key}:`, 'm').test(all))).toEqual([]);
+  });
+
+  test('writes over nothing: where one file is there, none is written', async () => {
+    const host = memoryHost({ 'house.cut': 'phrase a = 1\n' });
+    expect(await run(host, 'new', 'episode')).toBe(2);
+    expect(names(host)).toEqual(['house.cut']);
+    expect(host.complaints()).toContain('`house.cut` is there already; nothing was written');
+  });
+});
