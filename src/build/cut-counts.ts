@@ -9,7 +9,6 @@ import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js'
 import type { Tree } from '../language/tree.js';
 import { shortMoves } from '../sheet/camera/short.js';
 import type { LabelLanguage } from '../words/labels.js';
-import { plural } from '../words/number.js';
 import { cutPages, pageCount } from './cut-document.js';
 import type { CutPrinter, PrintableCut } from './cut-printer.js';
 import { isWrongUse, type Reporter } from './reporter.js';

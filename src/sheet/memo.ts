@@ -30,7 +30,9 @@ export function memoTexts(plan: Plan): Paragraph[] {
   const { telling } = plan.camera;
   const length = (frames: number): string => (frames > 0 ? telling.length(frames) : '');
   const lenders = [...new Set(plan.lent.map(({ level }) => level))];
+  const { flashes } = plan.solved.camera;
   return [
+    ...(flashes ? [words.flashCaution] : []),
     ...cameraMemo(plan.camera),
     ...shot.memos.map((memo) => memo.text),
     ...levels.flatMap((level) =>

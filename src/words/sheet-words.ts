@@ -23,6 +23,8 @@ export interface SheetWords {
   /** The boxes to sign and date, left to right. */
   readonly signatures: readonly string[];
   readonly memo: string;
+  /** What stands in the memo of every cut with flashing light. */
+  readonly flashCaution: string;
   readonly stack: string;
   readonly keys: string;
   readonly dialogue: string;

@@ -163,15 +163,14 @@ export interface CameraMessages {
     readonly enough: number;
     readonly pixels: number;
   };
-  readonly strobing: /** `fraction`: of the field’s width a frame, as one over it. */ {
+  readonly strobing: /** `edge`: it is the fastest point; `fraction`: of the field’s width a frame, as one over it. */ {
     readonly frames: readonly number[];
-    readonly whole: boolean;
+    readonly edge: boolean;
     readonly mm: number;
     readonly fraction: number;
   };
   readonly judder: {
     readonly frames: readonly number[];
-    readonly whole: boolean;
     readonly seconds: number;
     readonly least: number;
   };
@@ -212,6 +211,7 @@ export interface CameraMessages {
     readonly to: number;
   };
   readonly flashes: { readonly count: number; readonly from: number; readonly to: number };
+  readonly 'flash-unmeasured': /** `count`: in the worst second. */ { readonly count: number };
 }
 
 /** Camera, level moves and light. */
@@ -469,5 +469,9 @@ export const camera: Entries<CameraMessages> = {
       'glow A 1..2\nglow A 5..6\nglow A 9..10\nglow A 13..14\nA: 1..',
       'glow A 1..2\nglow A 13..14\nA: 1..',
     ),
+  },
+  'flash-unmeasured': {
+    severity: 'hint',
+    example: cut('glow A 1..2\nA: 1..', 'A: 1..'),
   },
 };

@@ -57,6 +57,7 @@ export const levelPages: Readonly<Record<string, StatementPage>> = {
       'artwork-long',
       'carried-level',
       'flashes',
+      'flash-unmeasured',
       'level-empty',
       'name-twice',
       'glued-number',

@@ -61,6 +61,7 @@ function facts({ solved, words, camera, lent, unit, feet }: Headed): string[] {
         lent.filter((one) => one.level === level),
       ),
     ),
+    ...(solved.camera.flashes ? [words.flashCaution] : []),
     ...shot.memos.map(({ text }) => `${words.memo} ${text.replace(/\s+/gu, ' ')}`),
     ...cameraMemo(camera).map((line) => `${words.camera} ${line}`),
     ...shot.spoken.map((line) => {

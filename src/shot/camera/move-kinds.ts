@@ -48,8 +48,8 @@ export interface KindOfMove<L extends LegForm, P> {
   readonly alone: boolean;
   /** Whether graduations in mm can be given by hand: it goes a way from place to place. */
   readonly goes: boolean;
-  /** What of the picture it carries past the eye, so that its steps can strobe: every point alike, or the slowest point counts. */
-  readonly passes: 'alike' | 'slowest' | null;
+  /** What of the picture it carries past the eye, so that its steps can strobe: every point alike, or the fastest point counts. */
+  readonly passes: 'alike' | 'fastest' | null;
   /** Whether what it goes from and to grows and shrinks: it is called T.U or T.B by that. */
   readonly grows: boolean;
   /** Whether `ticks` means something for it. */
@@ -100,7 +100,7 @@ export const moveKinds = {
     quantity: 'field',
     phase: 1,
     goes: false,
-    passes: 'slowest',
+    passes: 'fastest',
     grows: true,
     ticks: true,
     sign: line,

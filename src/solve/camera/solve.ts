@@ -54,10 +54,9 @@ export function solveCamera(
     const path = stage.paths.get(move)!;
     checkSpacing(move, path, report);
     checkSpeed(move, path, report);
-    const solved = solveMove(move, path, frames, settings.output.width);
-    checkStrobing(solved, context, report);
-    return solved;
+    return solveMove(move, path, frames, settings.output.width);
   });
+  checkStrobing(solvedMoves, stage, report);
 
   const placement = new Map<string, readonly PlacementFrame[]>();
   const artwork = new Map<string, Artwork>();
@@ -76,7 +75,7 @@ export function solveCamera(
     level: (name: string): Span => scaledBy(moves, name) ?? context.levels.find((l) => l.name === name)!.span,
   };
   checkScan(context, frames, placement, places, report);
-  checkLight(camera.light, camera.flashing, context, report);
+  const light = checkLight(camera.light, camera.flashing, context, report);
 
   const used = usedAt(stage, length, rest);
   return {
@@ -88,6 +87,7 @@ export function solveCamera(
       light: camera.light.map((light) => solveLight(light, length)),
       fields: camera.fields.map((field) => ({ field, used: used(field) })),
       standardUsed: used(standardField(camera, context)),
+      flashes: light.flashes,
       fixed: moves.every(({ target }) => !target.camera),
     },
     diagnostics,

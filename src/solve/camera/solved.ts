@@ -109,6 +109,8 @@ export interface SolvedCamera {
   readonly fields: readonly { readonly field: Field; readonly used: boolean }[];
   /** The same of the standard field. */
   readonly standardUsed: boolean;
+  /** Light flashes, as far as the text says: the sheet bears a caution. */
+  readonly flashes: boolean;
   /** No move and no shake: FIX. */
   readonly fixed: boolean;
 }

@@ -20,6 +20,8 @@ export const sheetIn = ({ cut: cutWord, cutShort, scene }: EnglishTerms): SheetW
   artist: 'artist',
   signatures: ['layout', 'key', 'director', 'animation director', 'checker', 'in-between'],
   memo: 'memo',
+  flashCaution:
+    'CAUTION: flashing light can trigger seizures. The finished picture must pass the broadcaster’s or publisher’s test and local rules; this sheet is no such test.',
   stack: 'stack',
   keys: 'key drawings',
   dialogue: 'dialogue',

@@ -14,6 +14,8 @@ export const sheet: SheetWords = {
   artist: '担当',
   signatures: ['レイアウト', '原画', '演出', '作画監督', '動画検査', '動画'],
   memo: 'メモ',
+  flashCaution:
+    '注意：点滅する光は発作を起こすことがある。完成画面は放送局・配信元の検査と各地の規定に合格すること。このシートはその検査ではない。',
   stack: 'セル重ね',
   keys: '原画',
   dialogue: 'セリフ',

@@ -55,6 +55,20 @@ describe('light', () => {
 });
 
 describe('flashes', () => {
+  it('are never called harmless: a hint says that the picture is not measured, and the sheet bears a caution', () => {
+    const quiet = { light: [fade('in', 1, 12), fade('out', 37, 48)] };
+    expect(codes(quiet)).not.toContain('flash-unmeasured');
+    expect(solved(quiet).solved.flashes).toBe(false);
+    for (const light of [
+      [glow(5, 6)],
+      [fade('in', 1, 12, true)],
+      [expose(0, 0, 9, 9), expose(0, 0, 11, 11)],
+    ]) {
+      expect(codes({ light })).toContain('flash-unmeasured');
+      expect(solved({ light }).solved.flashes).toBe(true);
+    }
+  });
+
   it('more than three in any second are a caution that names its standards and is no measurement', () => {
     const four = [glow(5, 6), glow(11, 12), glow(17, 18), glow(28, 29)];
     expect(codes({ light: four.slice(0, 3) })).not.toContain('flashes');
@@ -71,13 +85,16 @@ describe('flashes', () => {
     expect(codes({ light: [glow(5, 6), glow(11, 12), glow(17, 18), glow(29, 30)] })).not.toContain('flashes');
   });
 
-  it('count white out and in again once, black fades never, and what flashes together once', () => {
+  it('count white out and in again once, dips to black too, and what flashes together once', () => {
     const white = (at: number) => [fade('out', at, at + 1, true), fade('in', at + 2, at + 3, true)];
     expect(codes({ light: [...white(1), ...white(5), ...white(9)] })).not.toContain('flashes');
     expect(said({ light: [...white(1), ...white(5), ...white(9), ...white(13)] }, 'flashes')[0]).toContain(
       '4 times',
     );
-    expect(codes({ light: [1, 5, 9, 13].map((f) => fade('in', f, f + 2)) })).not.toContain('flashes');
+    // WCAG 2.3.1: a flash is a pair of opposing changes, whichever comes first.
+    const dips = [1, 5, 9, 13].flatMap((f) => [fade('out', f, f + 1), fade('in', f + 2, f + 3)]);
+    expect(codes({ light: dips })).toContain('flashes');
+    expect(codes({ light: dips.slice(0, 6) })).not.toContain('flashes');
     const C = level('C', { appears: (frame) => [5, 11, 17].includes(frame) });
     const both = { levels: [level('BG'), C], flashing: ['C'], light: [glow(5, 6), glow(11, 12)] };
     expect(codes(both)).not.toContain('flashes');

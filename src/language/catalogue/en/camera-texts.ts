@@ -283,16 +283,16 @@ export const camera: Texts<CameraMessages> = {
   strobing: {
     title: 'a speed that strobes',
     explanation:
-      'Between 1/120 and 1/48 of the field’s width a frame a passing picture probably strobes: over 0.1 in on a 12 in field, and safe again as a zip pan from 0.25 in (a rule of drawn animation attributed to T. White). In a truck the slowest point of the picture counts. Go slower or faster, or blur.',
-    message: ({ frames, whole, mm, fraction }) =>
-      `On ${frameList(frames)} the ${whole ? 'whole ' : ''}picture passes at up to ${figure(mm)} mm a frame, 1/${fraction} of the field's width: between 1/120 and 1/48 it probably strobes.`,
+      'Between 1/120 and 1/48 of the field’s width a frame a passing picture probably strobes: over 0.1 in on a 12 in field, and safe again as a zip pan from 0.25 in (a rule of drawn animation). What camera and levels do together counts, at the point of the picture that goes fastest; in a truck with a pan that is an edge. Go slower or faster, or blur.',
+    message: ({ frames, edge, mm, fraction }) =>
+      `On ${frameList(frames)} the ${edge ? 'edge of the ' : ''}picture passes at up to ${figure(mm)} mm a frame, 1/${fraction} of the field's width: between 1/120 and 1/48 it probably strobes.`,
   },
   judder: {
     title: 'a full width in less than seven seconds',
     explanation:
       'A picture that passes a whole width of the field in less than seven seconds can judder (a camera maker’s panning guide). It is a matter of taste and of what is seen, so it is a hint only.',
-    message: ({ frames, whole, seconds, least }) =>
-      `On ${frameList(frames)} the ${whole ? 'whole ' : ''}picture passes a full width in ${figure(seconds)} seconds; in less than ${least} it can judder (a camera maker's panning guide).`,
+    message: ({ frames, seconds, least }) =>
+      `On ${frameList(frames)} the picture passes a full width in ${figure(seconds)} seconds; in less than ${least} it can judder (a camera maker's panning guide).`,
   },
   'artwork-edge': {
     title: 'an edge of the artwork comes into the picture',
@@ -358,8 +358,15 @@ export const camera: Texts<CameraMessages> = {
   flashes: {
     title: 'light that flashes more than three times in a second',
     explanation:
-      'More than three flashes in any second can bring on seizures in people with photosensitive epilepsy (WCAG 2.3.1, ITU-R BT.1702). Counted are white fades, light through and the appearing of levels marked as flashing. It is a count and no measurement of brightness, area or colour: the test of the broadcaster decides.',
+      'More than three flashes in any second can bring on seizures in people with photosensitive epilepsy (WCAG 2.3.1, ITU-R BT.1702). A flash is a pair of opposing changes, so dips to black count as well as white. Counted are fades, exposures, light through and the appearing of levels marked as flashing. It is a count and no measurement of brightness, area or colour: the test of the broadcaster decides.',
     message: ({ count, from, to }) =>
       `Light flashes ${count} times within a second, on frames ${from} to ${to}: more than three flashes in any second can bring on seizures (WCAG 2.3.1, ITU-R BT.1702).`,
+  },
+  'flash-unmeasured': {
+    title: 'flashing light that only a test of the picture can judge',
+    explanation:
+      'Light that flashes can bring on seizures. The text tells when, not how bright, how large or how red the flash is in the picture, so the program cannot say that it is harmless. The sheet bears a caution, and the finished picture goes through the test of the broadcaster or publisher.',
+    message: ({ count }) =>
+      `Light flashes here${count > 0 ? `, ${count === 1 ? 'once' : count === 2 ? 'twice' : 'three times'} in its fastest second` : ''}; whether that is harmless only the broadcaster's test of the finished picture can say.`,
   },
 };

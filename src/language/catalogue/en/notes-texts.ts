@@ -37,7 +37,7 @@ export const notes: ShortTexts<Notes> = {
   'slide-before': () => 'The slide before.',
   'even-speed': () => 'Ramps (`ease`) on both legs, or other frames, would make it even.',
   'flashes-counted': () =>
-    'This is a count of what the text says (white fades, light through, levels marked as flashing) and no measurement of the picture; the test of the broadcaster decides.',
+    'This is a count of what the text says (fades, exposures, light through, levels marked as flashing) and no measurement of the picture; the test of the broadcaster decides.',
   'named-here': ({ level }) => `${level} is first named here.`,
   artwork: ({ level, width, height, x, y }) =>
     `Its artwork is ${figure(width)} x ${figure(height)} mm with its centre at ${figure(x)}, ${figure(y)}; \`level ${level} free\` says that its edges may show.`,
@@ -45,7 +45,7 @@ export const notes: ShortTexts<Notes> = {
   'cushion-speed': ({ power }) =>
     `The cushion keeps the speed that the move has at the mark (k = ${figure(power)}; 2 is even slowing down). Less done at the mark, or a later mark, makes it longer.`,
   'safe-speeds': ({ widthMm }) =>
-    `Up to ${figure(widthMm / 120)} mm a frame it is safe, and from ${figure(widthMm / 48)} mm it is a zip pan (rule attributed to T. White: 0.1 in and 0.25 in on a 12 in field).`,
+    `Up to ${figure(widthMm / 120)} mm a frame it is safe, and from ${figure(widthMm / 48)} mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).`,
   'speed-limit': ({ speed }) => `${figure(speed)} mm a frame is the limit on this field.`,
   'cut-here': ({ cut }) => `cut ${cut} is here`,
   'neighbour-here': () => 'the neighbour is here',

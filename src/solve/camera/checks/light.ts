@@ -3,16 +3,17 @@
  * people with photosensitive epilepsy (WCAG 2.3.1, ITU-R BT.1702). What stands in the text can be counted, not measured.
  */
 
-import { diagnose, type Report, type Span } from '../../../language/diagnostic.js';
+import { diagnose, type Report } from '../../../language/diagnostic.js';
 import type { Light } from '../../../shot/camera.js';
 import type { CameraContext } from '../context.js';
+import { countFlashes, lightChanges } from '../flash-count.js';
 
 export function checkLight(
   lights: readonly Light[],
   flashing: readonly string[],
   context: CameraContext,
   report: Report,
-): void {
+): { readonly flashes: boolean } {
   lights.forEach((light, index) => {
     if (light.kind === 'fade' && light.frames.to <= light.frames.from) {
       report(diagnose('fade-short', light.span, {}));
@@ -36,7 +37,7 @@ export function checkLight(
       );
     }
   });
-  checkFlashes(lights, flashing, context, report);
+  return { flashes: checkFlashes(lights, flashing, context, report) };
 }
 
 const picture = (light: Light) => light.kind === 'fade' || light.kind === 'overlap';
@@ -50,48 +51,19 @@ function clash(a: Light, b: Light): boolean {
 /** The rule's number, in both sources: no more than three flashes in a second. */
 const MOST_FLASHES = 3;
 
+/** Whether the sheet needs a caution: something flashes, or is so much light at once that it may. */
 function checkFlashes(
   lights: readonly Light[],
   flashing: readonly string[],
   context: CameraContext,
   report: Report,
-): void {
-  const rises = new Map<number, Span>();
-  const rise = (frame: number, span: Span) => {
-    if (frame >= 1 && frame <= context.length && !rises.has(frame)) rises.set(frame, span);
-  };
-  for (const light of lights) {
-    if (light.kind === 'glow') rise(light.frames.from, light.span);
-    if (light.kind !== 'fade' || !light.white) continue;
-    // Out to white and in again is one flash.
-    const same = lights.some(
-      (before) =>
-        before.kind === 'fade' &&
-        before.white &&
-        before.way === 'out' &&
-        light.way === 'in' &&
-        before.frames.to + 1 === light.frames.from,
-    );
-    if (!same) rise(light.frames.from, light.span);
-  }
-  for (const name of flashing) {
-    const level = context.levels.find((each) => each.name === name);
-    if (!level) continue;
-    for (let frame = 1; frame <= context.length; frame++) if (level.appears(frame)) rise(frame, level.span);
-  }
-  const frames = [...rises.keys()].sort((a, b) => a - b);
-  let worst = { count: 0, from: 0, to: 0 };
-  frames.forEach((from, index) => {
-    const inside = frames.slice(index).filter((frame) => frame < from + context.fps);
-    if (inside.length > worst.count) worst = { count: inside.length, from, to: inside[inside.length - 1]! };
-  });
-  if (worst.count <= MOST_FLASHES) return;
-  report(
-    diagnose(
-      'flashes',
-      rises.get(worst.from)!,
-      { count: worst.count, from: worst.from, to: worst.to },
-      { notes: [{ note: 'flashes-counted' }] },
-    ),
-  );
+): boolean {
+  const { most, from, to, span, any } = countFlashes(lightChanges(lights, flashing, context), context.fps);
+  const bright = lights.find((light) => light.kind === 'glow' || (light.kind === 'fade' && light.white));
+  if (most > MOST_FLASHES)
+    report(diagnose('flashes', span!, { count: most, from, to }, { notes: [{ note: 'flashes-counted' }] }));
+  const flashes = any || bright !== undefined || (flashing.length > 0 && most > 0);
+  if (flashes && most <= MOST_FLASHES)
+    report(diagnose('flash-unmeasured', span ?? bright!.span, { count: most }));
+  return flashes;
 }
