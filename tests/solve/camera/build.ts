@@ -188,3 +188,15 @@ export function said(scene: Scene, code: string): string[] {
     .diagnostics.filter((each) => each.code === code)
     .map((one) => messageOf(one, 'en'));
 }
+
+/** Fails where a number is none; what was typed may hold such, and is passed over. */
+export function expectSound(value: unknown): void {
+  if (typeof value === 'number') {
+    if (!Number.isFinite(value)) throw new Error(`a number is ${value}`);
+    return;
+  }
+  if (value instanceof Map) for (const each of value.values()) expectSound(each);
+  else if (value !== null && typeof value === 'object') {
+    for (const [key, each] of Object.entries(value)) if (key !== 'move' && key !== 'field') expectSound(each);
+  }
+}

@@ -2,14 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { messageOf } from '../../../src/language/message.js';
 import type { Move, Spacing } from '../../../src/shot/camera.js';
-import * as build from './build.js';
-
-const {
+import {
   at,
-  codes,
+  expectSound,
   field,
   follow,
-  FULL,
   leg,
   level,
   pan,
@@ -21,51 +18,7 @@ const {
   solved,
   truck,
   turn,
-} = build;
-const NAN = Number.NaN;
-const levels = [level('L')];
-
-describe('numbers that make no sense', () => {
-  const cases: [string, Move][] = [
-    ['a field without width', pan([leg(FULL, 1, field('Z', { widthMm: 0 }), 9)])],
-    ['a field with a negative width', truck([leg(FULL, 1, field('Z', { widthMm: -9 }), 9)])],
-    ['a field nowhere', pan([leg(FULL, 1, field('Z', { xMm: NAN }), 9)])],
-    ['a field turned without end', pan([leg(FULL, 1, field('Z', { turnDeg: Number.POSITIVE_INFINITY }), 9)])],
-    ['a pull of no length', pull(['L'], 'left', NAN, 1, 9)],
-    ['a pull of kilometres', pull(['L'], 'left', 1e9, 1, 9)],
-    ['a pull nowhere', pull(['L'], NAN, 9, 1, 9)],
-    ['a loop of nothing', pull(['L'], 'left', 9, 1, 9, { loop: 0 })],
-    ['a follow of kilometres', follow(['L'], 'left', 1e9, 1, 9)],
-    ['a slide to nowhere', slide(['L'], [leg(at(0, 0), 1, at(NAN, 0), 9)])],
-    ['a level scaled to nothing', scale(['L'], [leg(1, 1, 0, 9)])],
-    ['a level scaled below nothing', scale(['L'], [leg(-1, 1, 1, 9)])],
-    ['a level scaled about nowhere', scale(['L'], [leg(1, 1, 2, 9)], { xMm: NAN, yMm: 0 })],
-    ['a turn without end', turn(['L'], [leg(0, 1, Number.POSITIVE_INFINITY, 9)])],
-    ['a shake of no size', shake(NAN, 0, 1, 9)],
-    ['a sway in no time', roll(['L'], 5, 1, 9, 0)],
-    ['a sampling of no frames', pull(['L'], 'left', 9, 1, 9, { on: 0 })],
-  ];
-  it.each(cases)('%s is reported and left out', (_, move) => {
-    const { solved: s, diagnostics } = solved({ levels, moves: [move] });
-    expect(diagnostics.map(({ code }) => code)).toContain('number-senseless');
-    expect(s.moves).toEqual([]);
-    expectSound(s);
-  });
-
-  it('leave the camera on the standard field where its rest makes no sense', () => {
-    const { solved: s } = solved({ rest: field('Z', { widthMm: NAN }) });
-    expect(s.frames[0]!.width).toBe(254);
-  });
-
-  it('do not shrink a field to nothing by a curve', () => {
-    const small = field('S', { widthMm: 25 });
-    const curve: Spacing = { form: 'curve', x1: 0.3, y1: 0, x2: 0.6, y2: 3 };
-    const scene = { moves: [truck([leg(FULL, 1, small, 24, curve)])] };
-    expect(codes(scene)).toContain('size-vanishes');
-    expectSound(solved(scene).solved);
-    expect(codes({ levels, moves: [scale(['L'], [leg(1, 1, 0.1, 24, curve)])] })).toContain('size-vanishes');
-  });
-});
+} from './build.js';
 
 describe('random cameras', () => {
   const wild = fc.oneof(fc.double(), fc.integer({ min: -9, max: 60 }), fc.constantFrom(0, 1, -1, 360, 1e12));
@@ -111,15 +64,3 @@ describe('random cameras', () => {
     );
   });
 });
-
-function expectSound(value: unknown): void {
-  if (typeof value === 'number') {
-    if (!Number.isFinite(value)) throw new Error(`a number is ${value}`);
-    return;
-  }
-  if (value instanceof Map) for (const each of value.values()) expectSound(each);
-  else if (value !== null && typeof value === 'object') {
-    // What was typed is given back as it was.
-    for (const [key, each] of Object.entries(value)) if (key !== 'move' && key !== 'field') expectSound(each);
-  }
-}
