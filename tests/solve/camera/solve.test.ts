@@ -69,18 +69,18 @@ describe('what is solved', () => {
     expect(solved({ length: 9, moves }).solved.placement.get('BG')![8]).toMatchObject({ x: 0, y: 8 });
   });
 
-  it('says of each field whether the camera rests on it or a move names it', () => {
-    const [A, B] = [field('A', { xMm: 9 }), field('B')];
-    const fields = (scene: Scene) =>
-      solved(scene).solved.fields.map(({ field: { name }, used }) => [name, used]);
-    expect(fields({ fields: [A, B], moves: [pan([leg(FULL, 1, A, 9)])] })).toEqual([
-      ['A', true],
-      ['B', false],
-    ]);
-    expect(fields({ fields: [A, B], rest: B })).toEqual([
-      ['A', false],
-      ['B', true],
-    ]);
+  it('says of each field whether the camera stands on it on some frame, whatever brought it there', () => {
+    const [A, B] = [field('A', { xMm: 9 }), field('B', { xMm: 20 })];
+    const used = (scene: Scene) => {
+      const { fields, standardUsed } = solved({ length: 9, fields: [A, B], ...scene }).solved;
+      return [...fields.map(({ used }) => used), standardUsed];
+    };
+    expect(used({ moves: [pan([leg(FULL, 1, A, 9)])] })).toEqual([true, false, true]);
+    expect(used({ rest: B })).toEqual([false, true, false]);
+    // On its way to 18 mm it stands on A on frame 5, which it does on no frame where it arrives on an even one.
+    const far = field('F', { xMm: 18 });
+    expect(used({ moves: [pan([leg(FULL, 1, far, 9)])] })).toEqual([true, false, true]);
+    expect(used({ moves: [pan([leg(FULL, 1, far, 8)])] })).toEqual([false, false, true]);
   });
 
   it('names the field that the camera goes to where the scan is enlarged', () => {
