@@ -126,7 +126,7 @@ function blank(host: Host, number: string | undefined, options: NewOptions, { cu
   const like = options.like === undefined ? null : model(host, options.like, cuts);
   const text = cutText({
     number,
-    title: options.title ?? '',
+    title: oneLine(options.title ?? ''),
     time: options.time ?? '',
     artist: options.artist ?? '',
     levels: options.levels === undefined ? null : options.levels.split(',').map((one) => one.trim()),
@@ -172,7 +172,7 @@ async function ofTable(
     );
   return Promise.all(
     cuts.map((cut) =>
-      drafted(reporter, name, { ...cut, cut: number ?? cut.cut, title: options.title ?? '' }, episode),
+      drafted(reporter, name, { ...cut, cut: number ?? cut.cut, title: oneLine(options.title ?? '') }, episode),
     ),
   );
 }
@@ -281,4 +281,9 @@ export function fileName(number: string, like: string | null, likeNumber: string
 export function begin(host: Host, path: string, name: string, text: string): void {
   const written = host.write(path, Buffer.from(text, 'utf8'));
   if (!written.ok) throw new UsageError('output-unwritable', null, { output: name, reason: written.reason });
+}
+
+/** A title is printed in one line, and is wrong with a line break in it. */
+function oneLine(title: string): string {
+  return title.replace(/\s*[\r\n]\s*/g, ' ');
 }

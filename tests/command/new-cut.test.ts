@@ -132,10 +132,10 @@ describe('a cut out of a table', () => {
     expect(text(host, 'back/c005.cut')).toBe('cut 5\ntime 2+0\n\nB: (1 2)..\n');
   });
 
-  test('has a title that holds quotes and a line break', async () => {
+  test('has a title that holds quotes, and a blank where a line break was typed', async () => {
     const host = memoryHost({ 'grid.csv': GRID });
     expect(await run(host, 'new', 'cut', '13', '--from-csv', 'grid.csv', '--title', 'a "b"\nc')).toBe(0);
-    expect(text(host, 'c013.cut')).toContain('cut 13 "a \\"b\\"\\nc"\n');
+    expect(text(host, 'c013.cut')).toContain('cut 13 "a \\"b\\" c"\n');
     expect(await run(host, 'check', '--strict', 'c013.cut')).toBe(0);
   });
 
