@@ -172,7 +172,12 @@ async function ofTable(
     );
   return Promise.all(
     cuts.map((cut) =>
-      drafted(reporter, name, { ...cut, cut: number ?? cut.cut, title: oneLine(options.title ?? '') }, episode),
+      drafted(
+        reporter,
+        name,
+        { ...cut, cut: number ?? cut.cut, title: oneLine(options.title ?? '') },
+        episode,
+      ),
     ),
   );
 }
