@@ -2,6 +2,7 @@
 
 import { type Change, compare } from '../../src/compare/compare.js';
 import { sentence, telling } from '../../src/compare/sentence.js';
+import type { SolvedLevel } from '../../src/solve/solved.js';
 import type { LabelLanguage } from '../../src/words/labels.js';
 import { compileText, said } from '../compile.js';
 
@@ -20,4 +21,9 @@ export function solved(text: string) {
   const errors = compiled.diagnostics.filter(({ severity }) => severity === 'error');
   if (!compiled.solved || errors.length > 0) throw new Error(`${said(errors).join('\n')}\n${text}`);
   return compiled.solved;
+}
+
+/** Level A of a cut that has this timeline. */
+export function levelOf(timeline: string, time = '2+0'): SolvedLevel {
+  return solved(`cut 1\ntime ${time}\nA: ${timeline}\n`).levels.find(({ name }) => name === 'A')!;
 }
