@@ -1,0 +1,106 @@
+import { describe, expect, test } from 'vitest';
+import { PreviewStore } from '../../src/preview/preview-store.js';
+import type { FrameStretch, ShownCut } from '../../src/preview/shown-cut.js';
+import { page, text } from '../print/documents.js';
+
+const shown = (id: string, more: Partial<ShownCut> = {}): ShownCut => ({
+  id,
+  file: `${id}.cut`,
+  number: id.slice(1),
+  title: 'Quay',
+  state: 'good',
+  fault: '',
+  problems: [],
+  stamp: 'abc',
+  pages: () => [],
+  framesAt: () => null,
+  ...more,
+});
+
+function store(...cuts: readonly ShownCut[]): PreviewStore {
+  const all = new PreviewStore();
+  all.list(cuts.map(({ id }) => id));
+  for (const cut of cuts) all.put(cut);
+  return all;
+}
+
+describe('the list', () => {
+  test('is in story order, with what has been looked at so far', () => {
+    const all = new PreviewStore();
+    all.list(['c2', 'c1', 'c3']);
+    all.put(shown('c1'));
+    all.put(shown('c2'));
+    expect(all.summaries().map(({ id }) => id)).toEqual(['c2', 'c1']);
+  });
+
+  test('counts what was shown, and says which cut is new', () => {
+    const all = store(shown('c1'));
+    expect(all.put(shown('c1', { title: 'Quay, dusk' }))).toEqual({
+      fresh: false,
+      summary: { ...all.summaries()[0]!, version: 2, title: 'Quay, dusk' },
+    });
+    expect(all.put(shown('c2'))).toMatchObject({ fresh: true, summary: { version: 3 } });
+  });
+
+  test('forgets cuts that are no more: one that comes back is new', () => {
+    const all = store(shown('c1'), shown('c2'));
+    all.list(['c2']);
+    expect(all.cut('c1')).toBeNull();
+    all.list(['c1', 'c2']);
+    expect(all.put(shown('c1')).fresh).toBe(true);
+  });
+});
+
+describe('a cut', () => {
+  const paper = page([text('Rooftop <dusk>')]);
+  const all = store(shown('c1', { pages: () => [{ hash: 'h1', page: paper }] }));
+
+  test('has its pages by what stands on them', () => {
+    expect(JSON.parse(all.cut('c1')!)).toMatchObject({
+      id: 'c1',
+      stamp: 'abc',
+      problems: [],
+      pages: [
+        { key: 'h1', label: paper.label, part: paper.part, width: paper.widthMm, height: paper.heightMm },
+      ],
+    });
+    expect(all.cut('c9')).toBeNull();
+  });
+
+  test('gives a page as SVG, with texts as texts', () => {
+    expect(all.page('c1', 'h1')).toMatch(/^<svg [\s\S]*Rooftop &lt;dusk&gt;/);
+    expect(all.page('c1', 'h2')).toBeNull();
+    expect(all.page('c9', 'h1')).toBeNull();
+  });
+});
+
+describe('the rows of a line', () => {
+  const frames = (...lines: readonly (readonly FrameStretch[] | null)[]) =>
+    store(...lines.map((one, i) => shown(`c${i + 1}`, { framesAt: () => one })));
+
+  test('are those of every cut that shows it', () => {
+    expect(frames([{ from: 1, to: 6 }], null, [{ from: 3, to: 3 }]).lit('a.cut', 4)).toEqual({
+      line: 4,
+      cuts: [
+        { id: 'c1', frames: [{ from: 1, to: 6 }] },
+        { id: 'c3', frames: [{ from: 3, to: 3 }] },
+      ],
+    });
+  });
+
+  test('leave out cuts that use the file and show nothing of the line', () => {
+    expect(
+      frames([], [{ from: 3, to: 3 }])
+        .lit('a.cut', 4)!
+        .cuts.map(({ id }) => id),
+    ).toEqual(['c2']);
+  });
+
+  test('are none of the first cut of the file where no cut shows the line', () => {
+    expect(frames(null, [], []).lit('a.cut', 4)).toEqual({ line: 4, cuts: [{ id: 'c2', frames: [] }] });
+  });
+
+  test('of a file that no cut uses are nothing at all', () => {
+    expect(frames(null, null).lit('a.cut', 4)).toBeNull();
+  });
+});

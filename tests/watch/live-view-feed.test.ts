@@ -1,0 +1,104 @@
+import { describe, expect, test } from 'vitest';
+import { CutPrinter } from '../../src/build/cut-printer.js';
+import { findCuts } from '../../src/episode/find-cuts.js';
+import { memoryHost } from '../../src/host/memory-host.js';
+import { hasErrors } from '../../src/language/diagnostic.js';
+import type { ShownCut } from '../../src/preview/shown-cut.js';
+import { LiveViewFeed } from '../../src/watch/live-view-feed.js';
+import { WatchedCuts } from '../../src/watch/watched-cuts.js';
+
+const CUT = 'cut 7 "Quay"\ntime 1+0\nA: 1:12 2:6\n   3..\n';
+
+async function fed(files: Readonly<Record<string, string>> = { 'a.cut': CUT }) {
+  const host = memoryHost(files);
+  const { jobs } = await findCuts(host, ['.']);
+  const printer = CutPrinter.open(host);
+  const shown = new Map<string, ShownCut>();
+  const lists: (readonly string[])[] = [];
+  const preview = {
+    put: (cut: ShownCut) => void shown.set(cut.file, cut),
+    list: (ids: readonly string[]) => void lists.push(ids),
+  };
+  const feed = new LiveViewFeed(host, preview, () => printer, false);
+  const cuts = new WatchedCuts(host);
+  const look = (name: string, text?: string) => {
+    if (text !== undefined) host.files.set(`/work/${name}`, Buffer.from(text));
+    const job = jobs.find((one) => one.name === name)!;
+    const { compiled, cache } = cuts.compile(job);
+    const { solved } = compiled;
+    const fit = solved && !hasErrors(compiled.diagnostics);
+    feed.cut({
+      job,
+      compiled,
+      prepared: fit ? printer.prepare({ host, job, compiled, solved, cache }) : null,
+    });
+    return shown.get(name);
+  };
+  return { feed, look, lists };
+}
+
+describe('a cut', () => {
+  test('is shown with its number, its title and its pages', async () => {
+    const { look } = await fed();
+    const one = look('a.cut')!;
+    expect(one).toMatchObject({ number: '7', title: 'Quay', state: 'good', fault: '', problems: [] });
+    expect(one.pages().map(({ page }) => page.label)).toEqual(['1']);
+    expect(one.pages()).toBe(one.pages());
+  });
+
+  test('that is broken keeps its last good pages, and says what is wrong', async () => {
+    const { look } = await fed();
+    const good = look('a.cut')!;
+    const pages = good.pages();
+    const broken = look('a.cut', CUT.replace('..', ''))!;
+    expect(broken).toMatchObject({ id: good.id, state: 'broken', fault: '1 error', stamp: good.stamp });
+    expect(broken.problems.map(({ code }) => code)).toEqual(['timeline-short']);
+    expect(broken.pages()).toBe(pages);
+  });
+
+  test('that was broken from the beginning has no pages', async () => {
+    const { look } = await fed({ 'a.cut': CUT.replace('..', '') });
+    const one = look('a.cut')!;
+    expect([one.pages(), one.stamp]).toEqual([[], '']);
+  });
+
+  test('that is a shared file is not shown', async () => {
+    const { look } = await fed({ 'h.cut': 'phrase walk = 1-2\n' });
+    expect(look('h.cut')).toBeUndefined();
+  });
+});
+
+describe('the frames of a line', () => {
+  test('are those of what stands on it', async () => {
+    const { look } = await fed();
+    const one = look('a.cut')!;
+    expect(one.framesAt('a.cut', 3)).toEqual([{ from: 1, to: 18 }]);
+    expect(one.framesAt('/work/a.cut', 4)).toEqual([{ from: 19, to: 24 }]);
+  });
+
+  test('are none for a line that is not there, and for an empty one', async () => {
+    const { look } = await fed();
+    const one = look('a.cut')!;
+    expect([one.framesAt('a.cut', 5), one.framesAt('a.cut', 99)]).toEqual([[], []]);
+  });
+
+  test('of a file that the cut was not made of are nobody’s', async () => {
+    const { look } = await fed({ 'a.cut': CUT, 'b.cut': CUT.replace('7', '8') });
+    const one = look('a.cut')!;
+    expect([one.framesAt('b.cut', 3), one.framesAt('a.cut\0', 3)]).toEqual([null, null]);
+  });
+});
+
+test('a cut has one name in addresses, letters and digits, for as long as it is watched', async () => {
+  const { feed, look, lists } = await fed({ 'a.cut': CUT, 'b.cut': CUT.replace('7', '8') });
+  feed.cuts(['/work/b.cut', '/work/a.cut']);
+  expect(lists.at(-1)).toEqual(['c1', 'c2']);
+  expect([look('a.cut')!.id, look('b.cut')!.id]).toEqual(['c2', 'c1']);
+});
+
+test('a cut that is watched no more loses its good pages', async () => {
+  const { feed, look } = await fed();
+  look('a.cut');
+  feed.cuts([]);
+  expect(look('a.cut', CUT.replace('..', ''))!.pages()).toEqual([]);
+});
