@@ -81,8 +81,8 @@ export function artworkOf(
       box.left > box.right
         ? null
         : {
-            width: tiledX ? longest : box.right - box.left,
-            height: tiledY ? longest : box.top - box.bottom,
+            width: tiledX ? Math.max(longest, loop.lengthMm) : box.right - box.left,
+            height: tiledY ? Math.max(longest, loop.lengthMm) : box.top - box.bottom,
             x: tiledX ? xMm : xMm + (box.left + box.right) / 2,
             y: tiledY ? yMm : yMm + (box.bottom + box.top) / 2,
           },

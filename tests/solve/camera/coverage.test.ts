@@ -112,14 +112,15 @@ describe('the artwork', () => {
     expect(of({ timed: false })).toMatchObject({ width: null, height: null, edge: null });
   });
 
-  it('of a loop needs the longest field along it, and has no ends there', () => {
+  it('of a loop needs the whole loop and the longest field along it, and has no ends there', () => {
     expect(of({ sizeMm }, { lengthMm: 150, axis: 'x' })).toMatchObject({
-      needed: { width: 100, height: 50, x: 0 },
+      needed: { width: 150, height: 50, x: 0 },
       edge: null,
     });
+    expect(of({ sizeMm }, { lengthMm: 90, axis: 'x' })).toMatchObject({ needed: { width: 100 } });
     // Along the other axis the loop has no ends, and the paper is too narrow for the pan.
     expect(of({ sizeMm }, { lengthMm: 60, axis: 'y' })).toMatchObject({
-      needed: { width: 160, height: 50, y: 0 },
+      needed: { width: 160, height: 60, y: 0 },
       edge: { side: 'right', worstMm: 35 },
     });
   });

@@ -1,4 +1,5 @@
 import { describe, expect, it, test } from 'vitest';
+import { messageOf } from '../../../../src/language/message.js';
 import { withEdits } from '../../../../src/language/statement-reader.js';
 import type { Move, Spacing } from '../../../../src/shot/camera.js';
 import { compileText } from '../../../compile.js';
@@ -33,10 +34,15 @@ describe('levels', () => {
       solved({ levels: [level('BG', more)], moves: [pull(['BG'], way, 700, 1, 48, { loop })] });
     const { solved: s, diagnostics } = loops(420, 0, { sizeMm: { widthMm: 420, heightMm: 150 } });
     expect(s.artwork.get('BG')).toMatchObject({ loop: { lengthMm: 420, axis: 'x' }, edge: null });
-    expect(s.artwork.get('BG')!.needed!.width).toBeCloseTo(W, 10);
+    // Shorter would cut the loop, however narrow the field is.
+    expect(s.artwork.get('BG')!.needed!.width).toBe(420);
+    expect(loops(W / 2, 0).solved.artwork.get('BG')!.needed!.width).toBeCloseTo(W, 10);
     expect(s.artwork.get('BG')!.needed!.x).toBe(0);
     expect(diagnostics.map(({ code }) => code)).not.toContain('loop-short');
     const found = (...args: Parameters<typeof loops>) => loops(...args).diagnostics.map(({ code }) => code);
+    const low = loops(420, 0, { sizeMm: { widthMm: 420, heightMm: 120 } });
+    const edge = low.diagnostics.find(({ code }) => code === 'artwork-edge')!;
+    expect(messageOf(edge, 'en')).toContain('420 x 142.88 mm with its centre at 0, 0 would do');
     expect(found(250, 0)).toContain('loop-short');
     expect(found(420, 0, { sizeMm: { widthMm: 400, heightMm: 150 } })).toContain('loop-short');
     expect(found(420, 90)).not.toContain('loop-askew');
