@@ -1,0 +1,75 @@
+/** The reference in a terminal. */
+
+import stringWidth from 'string-width';
+import { describe, expect, test } from 'vitest';
+import { indent, plainList, plainPage, plainWord, wrap } from '../../src/reference/explain-text.js';
+import { statementPages } from '../../src/reference/statement-pages.js';
+
+const names = Object.keys(statementPages);
+
+test.each(names)('the page of %s fits a terminal', (name) => {
+  for (const line of plainPage(name).split('\n')) expect(stringWidth(line), line).toBeLessThanOrEqual(80);
+});
+
+test('a full-width mark does not push its meaning out of the column', () => {
+  const column = (typed: string, meaning: string): number => {
+    const line = plainPage('truck')
+      .split('\n')
+      .find((one) => one.trimStart().startsWith(typed))!;
+    return stringWidth(line.slice(0, line.indexOf(meaning)));
+  };
+  expect(column('fair ア@6 65%', 'of a quick')).toBe(column('log', 'the size'));
+});
+
+test('a page begins with its title and its syntax, and ends with where more is told', () => {
+  const lines = plainPage('fade').split('\n');
+  expect(lines[0]).toBe(`fade: ${statementPages.fade!.title}`);
+  expect(lines[2]).toMatch(/^ {4}fade /);
+  expect(lines.at(-2)).toBe('cutwright explain WORD explains any of these.');
+});
+
+test('a page says which words are an error in its statement, if any are', () => {
+  expect(plainPage('shake')).toMatch(/Without a meaning here, and an error: `/);
+  expect(plainPage('fade')).not.toContain('Without a meaning here');
+});
+
+describe('a word inside statements', () => {
+  test('is told for each of its meanings, with the statements that have it', () => {
+    const lines = plainWord('carry')!.split('\n');
+    expect(lines[0]).toBe('carry: a word inside statements');
+    expect(lines.filter((line) => line.startsWith('In '))).toEqual(['In level:', 'In pan:', 'In truck:']);
+  });
+
+  test('is told once where several statements mean the same by it', () => {
+    expect(plainWord('left')).toMatch(/^In pull, follow:$/m);
+  });
+
+  test('that no statement has is not told', () => {
+    expect(plainWord('lantern')).toBeNull();
+  });
+});
+
+test('the list has a line for each statement', () => {
+  const lines = plainList().split('\n');
+  expect(lines.map((line) => line.split(' ')[0])).toEqual(names);
+});
+
+describe('wrapped text', () => {
+  test('fills a line to its last column', () => {
+    expect(wrap('aaa bbb ccc', 7)).toBe('aaa bbb\nccc');
+    expect(wrap('aaa bbb ccc', 6)).toBe('aaa\nbbb\nccc');
+  });
+
+  test('does not part what stands in backticks', () => {
+    expect(wrap('say `a b c` now', 9)).toBe('say\n`a b c`\nnow');
+  });
+
+  test('drops line breaks, and leaves what is too long whole', () => {
+    expect(wrap('a\nb', 9)).toBe('a b');
+    expect(wrap('lighthouse', 4)).toBe('lighthouse');
+  });
+});
+
+test('examples are indented, but not their empty lines or what is empty at their end', () => {
+  expect(indent('cut 1\n\nA: 1..\n\n')).toBe('    cut 1\n\n    A: 1..');
+});
