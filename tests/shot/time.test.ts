@@ -1,123 +1,80 @@
-/** Lengths, positions, ranges and marks. */
-
 import { describe, expect, test } from 'vitest';
-import { messageOf } from '../../src/language/message.js';
-import { bindText, withLines } from './bind.js';
+import {
+  FRAMES_A_FOOT_16,
+  feetAndFrames,
+  feetText,
+  inFrames,
+  rowName,
+  secondsAndFrames,
+  secondsText,
+  splitFeet,
+  splitSeconds,
+  timecode,
+} from '../../src/shot/time.js';
 
-function noteFrame(position: string, ...more: string[]): number | undefined {
-  return withLines(`note ${position} "here"`, ...more).shot!.notes[0]?.frame;
-}
+describe('a number of frames', () => {
+  test('is seconds and frames', () => {
+    expect(splitSeconds(132, 24)).toEqual({ seconds: 5, frames: 12 });
+    expect(splitSeconds(120, 24)).toEqual({ seconds: 5, frames: 0 });
+    expect([secondsText(100, 24), secondsAndFrames(100, 24)]).toEqual(['4+04', '4+4']);
+    expect([secondsText(0, 24), secondsAndFrames(0, 24)]).toEqual(['0+00', '0+0']);
+  });
 
-describe('positions', () => {
+  test('is feet and frames, of 16 frames on 35 mm film and 40 on 16 mm', () => {
+    expect(splitFeet(132)).toEqual({ feet: 8, frames: 4 });
+    expect(splitFeet(132, FRAMES_A_FOOT_16)).toEqual({ feet: 3, frames: 12 });
+    expect([feetText(100), feetAndFrames(100)]).toEqual(['6-04', "6'04"]);
+    expect(feetText(100, FRAMES_A_FOOT_16)).toBe('2-20');
+  });
+
+  test.each([-1, 1.5, Number.NaN, Number.POSITIVE_INFINITY])('is not %d', (frames) => {
+    expect(() => splitSeconds(frames, 24)).toThrow(RangeError);
+    expect(() => splitFeet(frames)).toThrow(RangeError);
+    expect(() => timecode(frames, 24)).toThrow(RangeError);
+  });
+
+  test('is told with its word', () => {
+    expect([inFrames(0), inFrames(1), inFrames(8)]).toEqual(['0 frames', '1 frame', '8 frames']);
+  });
+});
+
+describe('the name of a row', () => {
   test.each([
-    ['37', 37],
-    ['4+12', 108],
-    ['4+24', 120],
-    ["2'03", 35],
-    ['0+1', 1],
-  ])('%s is frame %i', (position, frame) => {
-    expect(noteFrame(position)).toBe(frame);
+    [1, '0+1'],
+    [24, '0+24'],
+    [25, '1+1'],
+    [120, '4+24'],
+  ])('%i is %s in the second that it lies in', (frame, name) => {
+    expect(rowName(frame, 24, false)).toBe(name);
   });
 
-  test('go by the speed of the cut', () => {
-    expect(noteFrame('4+12', 'fps 25')).toBe(112);
-  });
-
-  test.each(['0', '0+0', "0'00"])('%s is an error: the first row is frame 1', (position) => {
-    const { codes, diagnostics } = withLines(`note ${position} "here"`);
-    expect(codes).toEqual(['error position-zero']);
-    expect(diagnostics[0]!.fix!.edits[0]!.text).toBe('1');
+  test('in feet has two digits of frames', () => {
+    expect([rowName(16, 16, true), rowName(17, 16, true)]).toEqual(["0'16", "1'01"]);
   });
 });
 
-describe('marks', () => {
-  test('name a row, and rows before and after it', () => {
-    expect(noteFrame('hit', 'mark hit 2+6')).toBe(54);
-    expect(noteFrame('hit+6', 'mark hit 2+6')).toBe(60);
-    expect(noteFrame('hit-3', 'mark hit 2+6')).toBe(51);
+describe('a timecode', () => {
+  test('counts from 0', () => {
+    expect(timecode(0, 24)).toBe('00:00:00:00');
+    expect(timecode(100, 24)).toBe('00:00:04:04');
+    expect(timecode(24 * 3600 + 24 * 61, 24)).toBe('01:01:01:00');
   });
 
-  test('hang on marks, in whatever order they are written', () => {
-    expect(noteFrame('echo', 'mark echo hit+18', 'mark hit 12')).toBe(30);
+  // SMPTE ST 12-1: the first two numbers of each minute are left out, but not of each tenth.
+  test.each([
+    [1799, '00:00:59;29'],
+    [1800, '00:01:00;02'],
+    [17981, '00:09:59;29'],
+    [17982, '00:10:00;00'],
+  ])('of %i frames with dropped numbers is %s', (frames, text) => {
+    expect(timecode(frames, 30, true)).toBe(text);
   });
 
-  test('may not hang on each other in a circle', () => {
-    const { codes, diagnostics } = withLines('mark a b+1', 'mark b c', 'mark c a-1', 'note a "here"');
-    expect(codes).toEqual(['error mark-circle']);
-    expect(messageOf(diagnostics[0]!, 'en')).toContain('→');
-    expect(withLines('mark a a+1', 'note a "here"').codes).toEqual(['error mark-circle']);
+  test('at twice the speed drops four numbers', () => {
+    expect(timecode(3600, 60, true)).toBe('00:01:00;04');
   });
 
-  test('before the first row are an error', () => {
-    expect(withLines('mark hit 3', 'note hit-3 "here"').codes).toEqual(['error position-zero']);
-  });
-
-  test('that are not there: did you mean', () => {
-    const { codes, diagnostics } = withLines('mark strike 30', 'note stirke+2 "here"', 'note strike "there"');
-    expect(codes).toEqual(['error unknown-mark']);
-    expect(messageOf(diagnostics[0]!, 'en')).toContain('did you mean `strike`?');
-    expect(diagnostics[0]!.fix!.edits[0]!.text).toBe('strike');
-  });
-
-  test('that an unreadable statement began are not reported as unknown', () => {
-    expect(withLines('mark hit ???', 'note hit "here"').codes).toEqual([]);
-  });
-
-  test('are no lengths', () => {
-    expect(bindText('cut 1\ntime 48\nmark hit 9\nA: 1:hit 2..\n').codes).toContain('error length-mark');
-  });
-
-  test('that nothing uses are a hint', () => {
-    expect(withLines('mark hit 2+6').codes).toEqual(['hint mark-unused']);
-    expect(withLines('mark hit 2+6', 'mark echo hit+6', 'note echo "here"').codes).toEqual([]);
-  });
-
-  test('twice of one name are an error that shows both', () => {
-    const { codes, diagnostics } = withLines('mark hit 6', 'mark hit 9', 'note hit "here"');
-    expect(codes).toEqual(['error name-twice']);
-    expect(diagnostics[0]!.notes[0]!.span).toBeDefined();
-  });
-});
-
-describe('ranges', () => {
-  const soundFrames = (range: string) => withLines(`sound ${range} "door"`).shot!.spoken[0]?.frames;
-
-  test('hold both their ends', () => {
-    expect(soundFrames('1+1..5+0')).toEqual({ from: 25, to: 120 });
-  });
-
-  test('without an end go to the end of the sheet', () => {
-    expect(soundFrames('1+1..')).toEqual({ from: 25, to: 120 });
-  });
-
-  test('that start on the last frame of a second are asked about', () => {
-    const { codes, diagnostics } = withLines('sound 1+0..2+0 "door"');
-    expect(codes).toEqual(['hint range-starts-late']);
-    expect(diagnostics[0]!.fix!.edits[0]!.text).toBe('1+1');
-    expect(withLines('sound 24..2+0 "door"').codes).toEqual([]);
-  });
-
-  test('that run backwards are an error', () => {
-    expect(withLines('sound 12..6 "door"').codes).toEqual(['error range-backwards']);
-  });
-});
-
-describe('the time of a cut', () => {
-  const codes = (time: string) => bindText(`cut 1\n${time}\nA: 1..\n`).codes;
-
-  test('is wanted, and at least one frame', () => {
-    expect(codes('')).toEqual(['error time-missing']);
-    expect(codes('time 0+0')).toEqual(['error time-zero']);
-    expect(codes('time 1')).toEqual([]);
-  });
-
-  test('is ten minutes at most', () => {
-    expect(codes('time 600+0')).toEqual([]);
-    expect(codes('time 600+1')).toEqual(['error time-too-long']);
-    expect(codes('time 3600+0')).toEqual(['error time-too-long']);
-  });
-
-  test('that cannot be read is not called missing', () => {
-    expect(codes('time "five"')).toEqual([]);
+  test('drops numbers at 30 and 60 only', () => {
+    expect(() => timecode(0, 24, true)).toThrow(RangeError);
   });
 });

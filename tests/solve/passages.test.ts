@@ -1,7 +1,6 @@
 /** Which drawing an in-between is, and what references mean. */
 
 import { describe, expect, test } from 'vitest';
-import { messageOf } from '../../src/language/message.js';
 import { shown } from './shown.js';
 
 describe('an in-between belongs to its passage', () => {
@@ -35,16 +34,6 @@ describe('an in-between belongs to its passage', () => {
     const { level, codes } = shown(16, '1--2 x:2 1-2');
     expect(codes).toEqual(['warning two-counts']);
     expect(level.drawings.map((each) => each.drawing)).toEqual(['1', '1>2.1', '1>2.2', '2', '1>2.1/1']);
-  });
-
-  test('a key that leads to several keys names the way', () => {
-    expect(shown(14, '1-2 x 1-3:4').level.drawings.map((each) => each.drawing)).toEqual([
-      '1',
-      '1>2.1',
-      '2',
-      '1>3.1',
-      '3',
-    ]);
   });
 
   test('a breakdown needs its mark once', () => {
@@ -136,27 +125,5 @@ describe('where no passage can be', () => {
   test('there and back needs keys at its ends', () => {
     expect(shown(24, '(1--2--)<>..').codes).toEqual(['error bounce-ends']);
     expect(shown(24, '(1.1 1--2)<>..').codes).toEqual(['error bounce-ends']);
-  });
-});
-
-describe('references', () => {
-  test('may stand before their passage', () => {
-    expect(shown(10, '1.1 1-2..').runs).toBe('1.1*2 1*2 1.1*2 2*4');
-  });
-
-  test('need the other key where there are several', () => {
-    expect(shown(18, '1-2 x 1-3 1>3.1..').codes).toEqual([]);
-    expect(shown(18, '1-2 x 1-3 1.1..').codes).toEqual(['error reference-ambiguous']);
-  });
-
-  test('to what is not there are errors that say what there is', () => {
-    const { codes, diagnostics } = shown(14, '1--2 1.3..');
-    expect(codes).toEqual(['error reference-missing']);
-    expect(messageOf(diagnostics[0]!, 'en')).toBe(
-      'Level A has no drawing 1.3: from key 1 to key 2 there are 2 in-betweens.',
-    );
-    expect(messageOf(shown(14, '1 2 1.1..').diagnostics[0]!, 'en')).toContain(
-      'no in-between leads from key 1',
-    );
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { playPlaced } from '../../src/solve/play.js';
 import { bindText } from '../shot/bind.js';
+import { shown } from './shown.js';
 
 /** The first item of a timeline, laid from frame `start` on for `frames`, on a sheet of so many rows. */
 function played(text: string, frames: number, { start = 1, rows = 1000 } = {}) {
@@ -84,5 +85,76 @@ describe('a cycle', () => {
       [1, 4, 1],
       [6, 9, 1],
     ]);
+  });
+});
+
+describe('groups', () => {
+  test('are played so many times, or for so long, the last pass cut short', () => {
+    expect(shown(16, '(1-2-)*2').runs).toBe("1*2 1.1*2 2*2 2.1*2 1'*2 1.1'*2 2'*2 2.1'*2");
+    expect(shown(13, '(1-2-):13').runs).toBe("1*2 1.1*2 2*2 2.1*2 1'*2 1.1'*2 2'*1");
+    expect(shown(5, '(1-2-)..').runs).toBe('1*2 1.1*2 2*1');
+  });
+
+  test('stand in groups', () => {
+    expect(shown(12, '((1)*2 (2 3)*2)*2', 'on 1').runs).toBe(
+      "1*2 2*1 3*1 2'*1 3'*1 1'*2 2'*1 3'*1 2'*1 3'*1",
+    );
+  });
+
+  test('are cycles where they are played more than once', () => {
+    expect(shown(24, '(1-2-)*2 3:4 (4-):4').level.cycles).toEqual([
+      { firstFrame: 1, lastFrame: 16, passFrames: 8, times: 2, bounce: false, depth: 0 },
+    ]);
+    expect(shown(24, 'x:3 (1-2-)..').level.cycles).toEqual([
+      { firstFrame: 4, lastFrame: 24, passFrames: 8, times: null, bounce: false, depth: 0 },
+    ]);
+    expect(shown(20, '((1 2)*2 3)*2').level.cycles).toEqual([
+      { firstFrame: 1, lastFrame: 20, passFrames: 10, times: 2, bounce: false, depth: 0 },
+      { firstFrame: 1, lastFrame: 8, passFrames: 4, times: 2, bounce: false, depth: 1 },
+      { firstFrame: 11, lastFrame: 18, passFrames: 4, times: 2, bounce: false, depth: 1 },
+    ]);
+  });
+
+  test('that are played once are no cycle', () => {
+    expect(shown(8, '(1-2-)').level.cycles).toEqual([]);
+    expect(shown(8, '(1-2-)').level.exposures.some((each) => each.again)).toBe(false);
+  });
+});
+
+describe('there and back', () => {
+  test('does not double its ends', () => {
+    expect(shown(24, '(1--2)<>*2').runs).toBe(
+      "1*2 1.1*2 1.2*2 2*2 1.2*2 1.1*2 1'*2 1.1'*2 1.2'*2 2'*2 1.2'*2 1.1'*2",
+    );
+  });
+
+  test('alone is once', () => {
+    expect(shown(14, '(1--2)<> 1').runs).toBe(shown(14, '(1--2)<>*1 1').runs);
+  });
+
+  test('keeps the lengths of its drawings on the way back', () => {
+    expect(shown(16, '(1:4-:1-2:3)<> 1:3').runs).toBe('1*4 1.1*1 1.2*2 2*3 1.2*2 1.1*1 1*3');
+  });
+
+  test('costs no drawings', () => {
+    expect(shown(48, '(1--2)<>..').level.drawings.map((each) => each.drawing)).toEqual([
+      '1',
+      '1.1',
+      '1.2',
+      '2',
+    ]);
+  });
+
+  test('of one drawing is that drawing, of two one after the other', () => {
+    expect(shown(6, '(1)<>*3').runs).toBe('1*6');
+    expect(shown(8, '(1 2)<>*2').runs).toBe("1*2 2*2 1'*2 2'*2");
+  });
+
+  test('turns round groups inside', () => {
+    expect(shown(18, '((1-2-)*1 3)<> 1..').runs).toBe('1*2 1.1*2 2*2 2.1*2 3*2 2.1*2 2*2 1.1*2 1*2');
+  });
+
+  test('a count of passes is cut by the end of the sheet', () => {
+    expect(shown(9, '(1--2)<>..').runs).toBe('1*2 1.1*2 1.2*2 2*2 1.2*1');
   });
 });

@@ -74,39 +74,3 @@ describe('what is never seen', () => {
     expect(shown(24, '(1:12 2:12--)..').level.drawings).toHaveLength(2);
   });
 });
-
-describe('charts', () => {
-  test.each([
-    ['1{late}--2 x:2 1{early}--2..', 'error chart-twice'],
-    ['1{1/2 1/4}--2..', 'error chart-not-rising'],
-    ['1{1/2 1}--2..', 'error chart-outside'],
-    ['1{0 1/2}--2..', 'error chart-outside'],
-    ['1{1/2}--2..', 'error chart-count'],
-    ['1{late}-----2..', 'hint chart-narrow'],
-    ['1{1/4 1/4}--2..', 'error chart-not-rising'],
-    ['1{late} 2..', 'warning chart-unused'],
-    ['1{lat}-2..', 'error unknown-chart'],
-  ])('%s', (items, code) => {
-    expect(shown(24, items).codes).toEqual([code]);
-  });
-
-  test('the same chart twice, in whatever words, is one', () => {
-    expect(shown(24, '1{late}-2 x:2 1{3/4}-2..').codes).toEqual([]);
-    expect(shown(24, '1{late}-2 x:2 1-2..').level.passages[0]).toMatchObject({
-      chart: 'late',
-      fractions: [0.75],
-    });
-  });
-
-  test('a chart on the last key of a cycle spaces the way back to its first', () => {
-    expect(shown(24, '(1-2{late}--)..').level.passages[1]).toMatchObject({
-      from: '2',
-      to: '1',
-      chart: 'late',
-    });
-  });
-
-  test('sixteen even in-betweens without a chart are not nagged about', () => {
-    expect(shown(60, '1----------------2..').codes).toEqual([]);
-  });
-});

@@ -1,16 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { CameraStatement } from '../../../src/language/tree-camera.js';
-import { handleOf } from '../../../src/shot/camera/light.js';
 import type { MoveOf } from '../../../src/shot/camera.js';
 import { solve } from '../../../src/solve/solve.js';
-import * as nodes from './nodes.js';
-
-const {
+import { bindText, withLines } from '../bind.js';
+import {
   bound,
   during,
   ease,
-  field,
   FULL,
+  field,
   frame,
   length,
   move,
@@ -22,7 +20,7 @@ const {
   to,
   word,
   words,
-} = nodes;
+} from './nodes.js';
 
 const pan = (from: string, a: number, end: string, b: number, options = OPTIONS): CameraStatement =>
   move({ kind: 'pan', from: stop(word(from), a), legs: [to(word(end), b)], options });
@@ -42,71 +40,10 @@ const pull = (
     range: during(from, last),
     ...more,
   });
-const overlap = (way: 'in' | 'out', frames: number): CameraStatement =>
+const _overlap = (way: 'in' | 'out', frames: number): CameraStatement =>
   state({ kind: 'overlap', way, length: length(frames) });
 const fair = (at: number, share: number) =>
   ({ form: 'fair', mark: word('ア'), at: frame(at), share: number(share), span: span() }) as const;
-
-describe('fields', () => {
-  it('come out in millimetres, whatever they were written in', () => {
-    const { camera } = bound([
-      field('P', { form: 'percent', percent: 50 }, { form: 'mm', xMm: 40, yMm: -12 }),
-      field('F', { form: 'chart', fields: 6 }, { form: 'chart', north: 2, east: -3 }),
-      field('M', { form: 'mm', widthMm: 120 }),
-    ]);
-    expect(camera.fields).toMatchObject([
-      { name: 'P', xMm: 40, yMm: -12, widthMm: 127, turnDeg: 0, notation: 'percent' },
-      // Steps of 254/24 mm to the west, 142.875/24 mm to the north.
-      { name: 'F', xMm: -31.75, yMm: 11.90625, widthMm: 127, notation: 'chart' },
-      { name: 'M', xMm: 0, widthMm: 120, notation: 'mm' },
-    ]);
-  });
-
-  it('use the chart that the episode has', () => {
-    const eight = field('F', { form: 'chart', fields: 8 }, { form: 'chart', north: 0, east: 4 });
-    const { camera } = bound([eight], { settings: { fields: 16 } });
-    expect(camera.fields[0]).toMatchObject({ widthMm: 127, xMm: 31.75 });
-  });
-
-  it('are turned clockwise, counter-clockwise negative', () => {
-    const turned = (sense: 'cw' | 'ccw') =>
-      state({
-        kind: 'field',
-        name: word('T'),
-        size: { form: 'full', span: span() },
-        place: null,
-        turned: { sense, degrees: 5, span: span() },
-      });
-    expect(bound([turned('cw')]).camera.fields[0]!.turnDeg).toBe(5);
-    expect(bound([turned('ccw')]).camera.fields[0]!.turnDeg).toBe(-5);
-  });
-
-  it('are known, defined once, and never called full', () => {
-    const A = field('Harbour', FULL);
-    const { diagnostics } = bound([A, pan('Harbour', 1, 'Harbor', 9)]);
-    expect(diagnostics.find(({ code }) => code === 'unknown-field')!.fix!.edits[0]!.text).toBe('Harbour');
-    expect(bound([A, field('Harbour', FULL)]).codes).toContain('name-twice');
-    expect(bound([field('full', { form: 'percent', percent: 60 })]).codes).toContain('field-full');
-    const chart = field('C', { form: 'chart', fields: 8 });
-    expect(bound([chart, field('P', { form: 'percent', percent: 60 })]).codes).toContain('field-measures');
-    expect(bound([chart, field('D', { form: 'chart', fields: 9 })]).codes).not.toContain('field-measures');
-  });
-});
-
-describe('the camera rests', () => {
-  const A = field('A', FULL, { form: 'mm', xMm: 5, yMm: 0 });
-  const rest = (...more: CameraStatement[]) => bound([A, ...more]).camera.rest.name;
-  it('on the standard field, on that of `fix`, or where its first move starts', () => {
-    expect(rest()).toBe('full');
-    expect(rest(state({ kind: 'fix', field: word('A') }))).toBe('A');
-    expect(rest(pan('full', 24, 'A', 48), pan('A', 1, 'full', 24))).toBe('A');
-  });
-
-  it('and `full` is among its fields only where something names it', () => {
-    expect(bound([A]).camera.fields.map(({ name }) => name)).toEqual(['A']);
-    expect(bound([A, pan('A', 1, 'full', 24)]).camera.fields.map(({ name }) => name)).toEqual(['full', 'A']);
-  });
-});
 
 describe('moves', () => {
   const A = field('A', FULL, { form: 'mm', xMm: 5, yMm: 0 });
@@ -259,49 +196,37 @@ describe('moves', () => {
   });
 });
 
-describe('light', () => {
-  it('has its shares from percents', () => {
-    const expose = (from: number, last: number | null): CameraStatement =>
-      state({
-        kind: 'expose',
-        levels: words('A'),
-        from: number(from),
-        to: last === null ? null : number(last),
-        range: during(1, 24),
-      });
-    expect(bound([expose(0, 100)]).camera.light[0]).toMatchObject({ from: 0, to: 1 });
-    expect(bound([expose(50, null)]).camera.light[0]).toMatchObject({ from: 0.5, to: 0.5 });
-    expect(bound([expose(120, null)]).codes).toContain('exposure-range');
+describe('a move that cannot be had whole', () => {
+  it.each([
+    ['a field that is not there', 'pan full@1 > B@9', 'error unknown-field'],
+    ['a mark that is not there', 'pan full@1 > full@hit', 'error unknown-mark'],
+    ['no level that is there', 'pull Q up 9mm 1..9', 'error unknown-level'],
+    ['a range that runs backwards', 'pull A up 9mm 9..1', 'error range-backwards'],
+  ])('%s is left out', (_, line, code) => {
+    const { shot, codes } = withLines(line);
+    expect(codes).toEqual([code]);
+    expect(shot!.camera.moves).toEqual([]);
+  });
+
+  it('tells of all that is wrong in one run', () => {
+    expect(withLines('pan B@1 > C@hit').codes).toEqual([
+      'error unknown-field',
+      'error unknown-field',
+      'error unknown-mark',
+    ]);
   });
 });
 
-describe('dissolves', () => {
-  it('make the sheets of 4+00 and 3+00 with 1+00 between them 4+12 and 3+12', () => {
-    // Handles of half the dissolve: common practice; the sum of both times stays 168 frames.
-    const out = bound([overlap('out', 24)], { text: 'cut 1\ntime 4+0\nA: 1..\n' }).shot;
-    const into = bound([overlap('in', 24)], { text: 'cut 2\ntime 3+0\nA: 1..\n' }).shot;
-    expect([out.length, out.handles]).toEqual([4 * 24 + 12, { head: 0, tail: 12 }]);
-    expect([into.length, into.handles]).toEqual([3 * 24 + 12, { head: 12, tail: 0 }]);
-    expect(out.time + into.time).toBe(168);
-    expect(out.camera.light[0]).toMatchObject({ frames: { from: 85, to: 108 } });
-    expect(into.camera.light[0]).toMatchObject({ frames: { from: 1, to: 24 } });
-  });
+it('a leg reaches from its first place to what is said of its spacing', () => {
+  const line = 'pan full@1 > full@9 ease 2 > full@20';
+  const text = `cut 1\ntime 5+0\nA: 1..\n${line}\n`;
+  const [move] = bindText(text).shot!.camera.moves;
+  expect(move!.legs.map(({ span: { start, end } }) => text.slice(start, end))).toEqual([
+    'full@1 > full@9 ease 2',
+    'full@9 ease 2 > full@20',
+  ]);
+});
 
-  it('of an odd length give the outgoing cut the smaller half', () => {
-    expect([handleOf('out', 9, 'half'), handleOf('in', 9, 'half')]).toEqual([4, 5]);
-  });
-
-  it('in full add nothing: both times contain them', () => {
-    // 96 + 72 - 24 = 144: common practice.
-    const { shot } = bound([overlap('out', 24)], { settings: { overlap: 'full' } });
-    expect([shot.length, shot.handles]).toEqual([48, { head: 0, tail: 0 }]);
-  });
-
-  it('last from two frames to the whole sheet, one at each end', () => {
-    expect(bound([overlap('out', 1)]).codes).toContain('overlap-short');
-    expect(bound([overlap('out', 97)]).codes).toContain('overlap-long');
-    expect(bound([overlap('out', 1e12)]).codes).toContain('overlap-long');
-    expect(bound([overlap('out', 12), overlap('in', 12)]).codes).not.toContain('statement-twice');
-    expect(bound([overlap('out', 12), overlap('out', 12)]).codes).toContain('statement-twice');
-  });
+it('a shake is spread by nothing: what would is told', () => {
+  expect(withLines('shake 3mm 1..9 ease 2').codes).toEqual(['error option-misplaced']);
 });

@@ -1,0 +1,114 @@
+import { describe, expect, it } from 'vitest';
+import type { CameraStatement } from '../../../src/language/tree-camera.js';
+import { bindText, withLines } from '../bind.js';
+import {
+  bound,
+  during,
+  FULL,
+  field,
+  frame,
+  length,
+  move,
+  number,
+  OPTIONS,
+  span,
+  state,
+  stop,
+  to,
+  word,
+  words,
+} from './nodes.js';
+
+const pan = (from: string, a: number, end: string, b: number, options = OPTIONS): CameraStatement =>
+  move({ kind: 'pan', from: stop(word(from), a), legs: [to(word(end), b)], options });
+const _truck = (legs: ReturnType<typeof to<ReturnType<typeof word>>>[], quick = false): CameraStatement =>
+  move({ kind: 'truck', parts: quick ? { quick: span() } : {}, from: stop(word('full'), 1), legs });
+const _pull = (
+  mm: number,
+  form: 'rate' | 'distance',
+  from: number,
+  last: number | null,
+  more = {},
+): CameraStatement =>
+  move({
+    kind: 'pull',
+    levels: words('BG'),
+    parts: { direction: { form: 'word', word: 'left', span: span() }, way: { form, mm, span: span() } },
+    range: during(from, last),
+    ...more,
+  });
+const _overlap = (way: 'in' | 'out', frames: number): CameraStatement =>
+  state({ kind: 'overlap', way, length: length(frames) });
+const _fair = (at: number, share: number) =>
+  ({ form: 'fair', mark: word('ア'), at: frame(at), share: number(share), span: span() }) as const;
+
+describe('fields', () => {
+  it('come out in millimetres, whatever they were written in', () => {
+    const { camera } = bound([
+      field('P', { form: 'percent', percent: 50 }, { form: 'mm', xMm: 40, yMm: -12 }),
+      field('F', { form: 'chart', fields: 6 }, { form: 'chart', north: 2, east: -3 }),
+      field('M', { form: 'mm', widthMm: 120 }),
+    ]);
+    expect(camera.fields).toMatchObject([
+      { name: 'P', xMm: 40, yMm: -12, widthMm: 127, turnDeg: 0, notation: 'percent' },
+      // Steps of 254/24 mm to the west, 142.875/24 mm to the north.
+      { name: 'F', xMm: -31.75, yMm: 11.90625, widthMm: 127, notation: 'chart' },
+      { name: 'M', xMm: 0, widthMm: 120, notation: 'mm' },
+    ]);
+  });
+
+  it('use the chart that the episode has', () => {
+    const eight = field('F', { form: 'chart', fields: 8 }, { form: 'chart', north: 0, east: 4 });
+    const { camera } = bound([eight], { settings: { fields: 16 } });
+    expect(camera.fields[0]).toMatchObject({ widthMm: 127, xMm: 31.75 });
+  });
+
+  it('are turned clockwise, counter-clockwise negative', () => {
+    const turned = (sense: 'cw' | 'ccw') =>
+      state({
+        kind: 'field',
+        name: word('T'),
+        size: { form: 'full', span: span() },
+        place: null,
+        turned: { sense, degrees: 5, span: span() },
+      });
+    expect(bound([turned('cw')]).camera.fields[0]!.turnDeg).toBe(5);
+    expect(bound([turned('ccw')]).camera.fields[0]!.turnDeg).toBe(-5);
+  });
+
+  it('are known, defined once, and never called full', () => {
+    const A = field('Harbour', FULL);
+    const { diagnostics } = bound([A, pan('Harbour', 1, 'Harbor', 9)]);
+    expect(diagnostics.find(({ code }) => code === 'unknown-field')!.fix!.edits[0]!.text).toBe('Harbour');
+    expect(bound([A, field('Harbour', FULL)]).codes).toContain('name-twice');
+    expect(bound([field('full', { form: 'percent', percent: 60 })]).codes).toContain('field-full');
+    const chart = field('C', { form: 'chart', fields: 8 });
+    expect(bound([chart, field('P', { form: 'percent', percent: 60 })]).codes).toContain('field-measures');
+    expect(bound([chart, field('D', { form: 'chart', fields: 9 })]).codes).not.toContain('field-measures');
+  });
+});
+
+describe('percent and chart notation', () => {
+  const twice = (a: string, b: string) => withLines(`field A ${a}`, `field B ${b}`, 'pan A@1 > B@9').codes;
+
+  it('in one cut are two measures for one thing', () => {
+    expect(twice('60%', '8F')).toContain('hint field-measures');
+    expect(twice('60%', '70%')).not.toContain('hint field-measures');
+    expect(twice('60%', '120mm')).not.toContain('hint field-measures');
+    expect(twice('full', '8F')).not.toContain('hint field-measures');
+  });
+});
+
+describe('a field of that name', () => {
+  it('of a used file is taken where the cut has none', () => {
+    const house = 'field B 50% at 40,0\n';
+    const of = (own: string) =>
+      bindText(`cut 1\ntime 5+0\nA: 1..\n${own}truck full@1 > B@9\n`, [house]).shot!.camera.fields;
+    expect(of('')).toMatchObject([{ name: 'full' }, { name: 'B', widthMm: 127 }]);
+    expect(of('field B 25%\n')).toMatchObject([{ name: 'full' }, { name: 'B', widthMm: 63.5, xMm: 0 }]);
+  });
+
+  it('that an unreadable statement began is not called unknown', () => {
+    expect(withLines('field B 50% at ???', 'fix B').codes).toEqual([]);
+  });
+});

@@ -1,0 +1,102 @@
+import { describe, expect, test } from 'vitest';
+import { bindText, withLines } from '../bind.js';
+
+const HEAD = 'cut 1\ntime 5+0\n';
+
+function stack(text: string): string[] {
+  return bindText(HEAD + text).shot!.levels.map((level) => level.name);
+}
+
+describe('the stack', () => {
+  test('that is given is the whole of it', () => {
+    expect(stack('stack 空 A BOOK1 B\nB: 1..\nA: 1..\n')).toEqual(['空', 'A', 'BOOK1', 'B']);
+  });
+
+  test('with a level outside it is an error that offers to put it in', () => {
+    const { codes, diagnostics } = bindText(`${HEAD}stack BG A\nA: 1..\nB: 1..\n`);
+    expect(codes).toEqual(['error level-outside']);
+    expect(diagnostics[0]!.fix!.edits[0]!.text).toBe(' B');
+  });
+
+  test('that cannot be read is not held against the levels', () => {
+    expect(bindText(`${HEAD}stack BG 7\nA: 1..\nB: 1..\n`).codes).toEqual([]);
+  });
+});
+
+describe('a level', () => {
+  test('has size, home and what else is said of it', () => {
+    const { shot } = bindText(
+      `${HEAD}level BG size 560x200mm at 130,0\nlevel B carry free reuse 8/C\nB: 1..\n`,
+    );
+    expect(shot!.levels).toMatchObject([
+      {
+        name: 'BG',
+        timeline: null,
+        sizeMm: { widthMm: 560, heightMm: 200 },
+        homeMm: { xMm: 130, yMm: 0 },
+        free: false,
+        carry: false,
+      },
+      {
+        name: 'B',
+        sizeMm: null,
+        homeMm: { xMm: 0, yMm: 0 },
+        free: true,
+        carry: true,
+        reuse: { cut: '8', level: 'C' },
+      },
+    ]);
+  });
+
+  test('may be called like a statement', () => {
+    expect(stack('note: 1..\n')).toEqual(['BG', 'note']);
+  });
+
+  test.each([
+    ['level BG size 0x200mm', 'size-zero'],
+    ['level A reuse 1/A', 'reuse-self'],
+    ['cels Q 1', 'unknown-level'],
+    ['cels A 1 1', 'cels-twice'],
+    ['stack BG A A', 'stack-twice'],
+  ])('%s gives %s', (line, code) => {
+    expect(withLines(line).codes).toEqual([`error ${code}`]);
+  });
+
+  test('that reuses its own name of another cut is fine', () => {
+    expect(withLines('level A reuse 2/A').codes).toEqual([]);
+  });
+});
+
+describe('a level that is not there', () => {
+  test('is guessed at', () => {
+    const { diagnostics } = withLines('HERON: 1..', 'cels HRON 1');
+    expect(diagnostics[0]).toMatchObject({ code: 'unknown-level', fix: { edits: [{ text: 'HERON' }] } });
+  });
+
+  test('is not told of where an unreadable statement began it', () => {
+    expect(withLines('Q: 1 ???', 'cels Q 1').codes).toEqual([]);
+  });
+
+  test('is BG only under a given stack', () => {
+    expect(withLines('glow BG 1..9').codes).toEqual([]);
+    expect(withLines('stack A', 'glow BG 1..9').codes).toEqual(['error unknown-level']);
+  });
+
+  test('is left out of a list, and one that is named twice stands once', () => {
+    const { shot, codes } = withLines('glow A,Q,A 1..9');
+    expect(codes).toEqual(['error unknown-level', 'warning level-repeated']);
+    expect(shot!.camera.light).toMatchObject([{ levels: ['A'] }]);
+  });
+});
+
+describe('a cels line', () => {
+  test('that names a drawing twice keeps the first number, the other is unused', () => {
+    const { shot } = withLines('cels A 1 1.1 1 _ 1.1');
+    const { pinned } = shot!.levels.find(({ name }) => name === 'A')!;
+    expect(pinned!.names.map(({ form }) => form)).toEqual(['key', 'between', 'unused', 'unused', 'unused']);
+  });
+
+  test('tells drawings with and without a second key apart', () => {
+    expect(withLines('cels A 1 1.1 1>2.1 2').codes).toEqual([]);
+  });
+});
