@@ -1,6 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { spread } from '../../src/sheet/charts/spread.js';
-import { exposureText, wayText } from '../../src/sheet/charts/steps.js';
 import { chartPages } from '../../src/sheet/charts.js';
 import type { Look } from '../../src/sheet/look.js';
 import type { Mark, Page } from '../../src/sheet/marks.js';
@@ -291,41 +289,5 @@ describe('chart pages', () => {
       .filter((text) => Math.abs(text.y - name.y) < 0.5)
       .sort((a, b) => a.x - b.x);
     expect(line.map((text) => text.text)).toEqual(['–', '1.2', '2/3', '–']);
-  });
-});
-
-describe('labels pushed apart', () => {
-  it('stay where they wish to be where there is room', () => {
-    expect(spread([1, 5, 9], 2, 0, 10)).toEqual([1, 5, 9]);
-  });
-
-  it('share the room about their mean where they crowd, in order', () => {
-    expect(spread([5, 5, 5], 2, 0, 10)).toEqual([3, 5, 7]);
-    expect(spread([9.9, 10, 10], 2, 0, 10)).toEqual([6, 8, 10]);
-    expect(spread([0, 0, 4], 2, 0, 10)).toEqual([0, 2, 4]);
-  });
-});
-
-describe('what stands beside a step', () => {
-  it('names the frames of each showing', () => {
-    expect(exposureText([2])).toBe('2');
-    expect(exposureText([2, 2, 2])).toBe('2 ×3');
-    expect(exposureText([2, 6])).toBe('2, 6');
-    expect(exposureText([2, 6, 2, 12])).toBe('2–12 ×4');
-    expect(exposureText([])).toBe('–');
-  });
-
-  it('names a way as halves of halves, then as other parts', () => {
-    expect([1 / 2, 3 / 4, 15 / 16, 2 / 3, 1 / 128, 3 / 26].map(wayText)).toEqual([
-      '1/2',
-      '3/4',
-      '15/16',
-      '2/3',
-      '1/128',
-      '3/26',
-    ]);
-    expect(wayText(0.123)).toBe('.123');
-    expect(wayText(1 - 2 ** -30)).toBe('>.999');
-    expect(wayText(2 ** -30)).toBe('<.001');
   });
 });

@@ -94,7 +94,13 @@ it('names the cut with which it overlaps, at the cut point too', () => {
 it.each([
   ['japan', 'en', 'O.L 1+0 with c0B', 'cut point, O.L with c0B', '0+12 before the cut, 0+18 after it'],
   ['japan', 'ja', 'c0BとO.L 1+0', 'カット点、c0BとO.L', '頭 0+12、尻 0+18。シート全体 7+6'],
-  ['west', 'en', "O.L 1'08 with c0B", 'cut point, O.L with c0B', "0'12 before the cut, 1'02 after it"],
+  [
+    'west',
+    'en',
+    "O.L 1'08 with sc. 0B",
+    'cut point, O.L with sc. 0B',
+    "0'12 before the scene, 1'02 after it",
+  ],
   ['west', 'ja', "c0BとO.L 1'08", 'カット点、c0BとO.L', "頭 0'12、尻 1'02。シート全体 10'14"],
 ] as const)(
   'tells overlaps and handles in its measure (%s, %s)',
@@ -104,7 +110,7 @@ it.each([
       const look = lookOf({ convention, labels, paper });
       const pages = sheetPages(cut, { ...look, neighbours: { before: '0B', after: '2A' } });
       const bare = pages.map(said).join('').replace(/\s+/g, '');
-      for (const text of [memoLine, note, handles, note.replace('c0B', 'c2A')])
+      for (const text of [memoLine, note, handles, note.replace('0B', '2A')])
         expect(bare).toContain(text.replace(/\s+/g, ''));
     }
   },

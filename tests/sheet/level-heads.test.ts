@@ -1,0 +1,26 @@
+/** What stands over the columns of levels. */
+
+import { expect, it } from 'vitest';
+import { laid, said, textsOf } from './laid.js';
+
+it('the heads count each level over its column, with what is new, missing and reused', () => {
+  const pinned = said(laid('cut 1\ntime 1+0\nA: 1--2-3..\ncels A 1 1.1 1.2 2 4\n')[0]!);
+  expect(pinned).toMatch(/A 6 7 added A6–7, no A5/);
+  const reused = said(laid('cut 1\ntime 1+0\nC: 1-2..\nlevel C reuse 8/C\n')[0]!);
+  expect(reused).toContain('C: reuse of cut 8, level C');
+});
+
+it('levels stand bottom-first in Japan and top-first in the west', () => {
+  const three = 'cut 1\ntime 1+0\nstack BG A B C\nA: 1..\nB: 1..\nC: 1..\n';
+  const order = (convention: 'japan' | 'west'): string => {
+    const { marks, rows } = laid(three, { convention })[0]!;
+    return textsOf(marks)
+      .filter(({ text, y }) => /^[ABC]$/.test(text) && y > rows[0]!.y - 25 && y < rows[0]!.y)
+      .sort((a, b) => a.x - b.x)
+      .slice(0, 3)
+      .map(({ text }) => text)
+      .join('');
+  };
+  expect(order('japan')).toBe('ABC');
+  expect(order('west')).toBe('CBA');
+});

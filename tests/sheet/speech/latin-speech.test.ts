@@ -1,0 +1,89 @@
+/** Dialogue in level scripts. */
+
+import { describe, expect, it } from 'vitest';
+import type { Page } from '../../../src/sheet/marks.js';
+import { spreadWords, syllables } from '../../../src/sheet/speech/latin-speech.js';
+import { laid, lookOf, said, textsOf } from '../laid.js';
+
+const { metrics } = lookOf();
+
+const SIZES = { most: 2.2, least: 1.411 };
+
+/** The row (from 1) of each text that stands on one. */
+function rowOf(page: Page, text: string): number[] {
+  return textsOf(page.marks)
+    .filter((mark) => mark.text === text)
+    .map(
+      ({ x, y }) =>
+        page.rows.find((row) => x > row.x && x < row.x + row.width && y > row.y && y < row.y + row.height)
+          ?.frame ?? 0,
+    );
+}
+
+describe('words of Latin scripts', () => {
+  it('stand one a row where there are rows enough', () => {
+    const spread = spreadWords('Nobody comes up these stairs', 20, 8, SIZES, metrics)!;
+    expect(spread.rows.map(({ text }) => text)).toEqual(['Nobody', 'comes', 'up', 'these', 'stairs']);
+    const rows = spread.rows.map(({ row }) => row);
+    expect(rows[0]).toBe(0);
+    expect(new Set(rows).size).toBe(5);
+    expect(rows.at(-1)).toBeLessThan(20);
+  });
+
+  it('share rows where there are more words than rows', () => {
+    const spread = spreadWords('I did not do it and I will not', 4, 14, SIZES, metrics)!;
+    expect(spread.rows.map(({ text }) => text).join(' ')).toBe('I did not do it and I will not');
+    expect(spread.rows.length).toBeLessThanOrEqual(4);
+  });
+
+  it('are cut into syllables where a whole word is too wide', () => {
+    expect(syllables('extraordinarily').join('')).toMatch(/-/);
+    expect(syllables('there')).toEqual(['there']);
+    const spread = spreadWords('extraordinarily', 10, 4, SIZES, metrics)!;
+    expect(spread.rows.map(({ text }) => text.replace(/-$/, '')).join('')).toBe('extraordinarily');
+    expect(spread.rows.length).toBeGreaterThan(1);
+  });
+
+  it('do not fit everywhere', () => {
+    expect(spreadWords('far too many words for a single row of this width', 1, 8, SIZES, metrics)).toBeNull();
+  });
+
+  it('stand on the rows that they are tied to', () => {
+    const [page] = laid('cut 1\ntime 3+0\nA: 1..\nvoice "Nao" 1+6..2+20 "Wait" @1+14 "for" @1+20 "me!"\n');
+    expect(rowOf(page!, 'Wait')).toEqual([30]);
+    expect(rowOf(page!, 'for')).toEqual([38]);
+    expect(rowOf(page!, 'me!')).toEqual([44]);
+  });
+
+  it('look exact only where the text ties them to a row', () => {
+    const [page] = laid(
+      'cut 1\ntime 3+0\nA: 1..\nvoice "Ines" 1..2+20 "Mind" @1+14 "that last" @2+2 "step"\n',
+      { convention: 'west', paper: 'legal' },
+    );
+    const inkOf = (word: string) => textsOf(page!.marks).find(({ text }) => text === word)!.ink;
+    expect(['Mind', 'that', 'last', 'step'].map(inkOf)).toEqual(['light', 'black', 'light', 'black']);
+    // A tick stands on the rows of the two tied words, and on no other.
+    const ticks = page!.marks.flatMap((mark) =>
+      mark.kind === 'path' && mark.closed && mark.fill === 'black' && mark.points.length === 3
+        ? [mark.points[1]!]
+        : [],
+    );
+    const rows = ticks.map(
+      ([x, y]) =>
+        page!.rows.find((row) => x > row.x && x < row.x + row.width && y > row.y && y < row.y + row.height)
+          ?.frame,
+    );
+    expect(rows).toEqual([38, 50]);
+  });
+
+  it('are turned on their side, or told in the memo, where rows are too few', () => {
+    const text = 'Whatever you do, do not let go of that rope before the bell has rung three times.';
+    const [turned] = laid(`cut 1\ntime 2+0\nA: 1..\nvoice "Nao" 1..6 "${text}"\n`);
+    expect(textsOf(turned!.marks).some((mark) => mark.turn === 90 && mark.text.includes('Whatever'))).toBe(
+      true,
+    );
+    const [told] = laid(`cut 1\ntime 2+0\nA: 1..\nvoice "Nao" 1..3 "${text}"\n`);
+    expect(said(told!)).toContain('see memo');
+    expect(said(told!)).toContain(`0+1–0+3 Nao: ${text}`.slice(0, 60));
+  });
+});

@@ -1,0 +1,60 @@
+/** Who and what is heard, in the dialogue column. */
+
+import { describe, expect, it } from 'vitest';
+import { laid, linesOf, said, textsOf } from '../laid.js';
+
+describe('a sound', () => {
+  const cut = (more: string) =>
+    `cut 1\ntime 4+0\nA: 1..\nsound 1+1..2+0 "ice cracks under the sledge"\n${more}`;
+  const turned = (text: string) =>
+    textsOf(laid(cut(text), { convention: 'west', paper: 'legal' })[0]!.marks).some(
+      (mark) => mark.turn === 90 && mark.text.includes('ice cracks'),
+    );
+
+  it('has the width of the column where nobody speaks', () => {
+    expect(turned('')).toBe(false);
+    expect(turned('voice "Ines" 3+1..4+0 "Back!"\n')).toBe(false);
+  });
+
+  it('stands down the edge of the column where somebody does', () => {
+    expect(turned('voice "Ines" 1+12..2+12 "Back!"\n')).toBe(true);
+  });
+});
+
+describe('who and what is heard', () => {
+  it('marks off and inner voice', () => {
+    const [page] = laid(
+      'cut 1\ntime 4+0\nA: 1..\nvoice "Oda" off 1..24 "Hm."\nvoice "Pim" mono 1+1..1+24 "Hm."\n',
+    );
+    expect(said(page!)).toContain('Oda OFF');
+    expect(said(page!)).toContain('Pim inner voice');
+  });
+
+  it('repeats the speaker in brackets after a break', () => {
+    const pages = laid('cut 1\ntime 7+0\nA: 1..\nvoice "Oda" 5+12..6+12 "There was a road here once"\n');
+    expect(said(pages[0]!)).not.toContain('(Oda)');
+    expect(said(pages[1]!)).toContain('(Oda)');
+  });
+
+  it('bars the start and the end of a line at its first and last rows', () => {
+    const [page] = laid('cut 1\ntime 2+0\nA: 1..\nvoice "Nao" 5..20 "Wait"\n');
+    const [first, last] = [page!.rows[4]!, page!.rows[19]!];
+    const bars = linesOf(page!.marks).filter(
+      ({ y1, y2, stroke }) => y1 === y2 && stroke.widthMm > 0.29 && stroke.widthMm < 0.31,
+    );
+    expect(bars.map(({ y1 }) => y1)).toEqual([
+      expect.closeTo(first.y + 0.18, 5),
+      expect.closeTo(last.y + last.height - 0.18, 5),
+    ]);
+  });
+
+  it('tells sounds from voices by a zigzag and music by a double line', () => {
+    const zigzags = (kind: string): number =>
+      laid(`cut 1\ntime 2+0\nA: 1..\n${kind} 1..24 "bell"\n`)[0]!.marks.filter(
+        (mark) => mark.kind === 'path' && !mark.closed && mark.points.length > 20,
+      ).length;
+    expect(zigzags('sound')).toBe(1);
+    expect(zigzags('music')).toBe(0);
+    expect(said(laid('cut 1\ntime 2+0\nA: 1..\nsound 1.. "bell"\n')[0]!)).toContain('SE bell');
+  });
+});
