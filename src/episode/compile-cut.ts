@@ -13,11 +13,12 @@ import type { SolvedShot } from '../solve/solved.js';
 import { withoutAccepted } from './accepted-warnings.js';
 import type { CutCache } from './cut-cache.js';
 import { digest } from './cut-digest.js';
+import { shotLimits, textLimits, treeLimits } from './cut-limits.js';
 import { artistsOf, type Episode } from './episode.js';
 import { type EpisodeCache, newEpisodeCache } from './episode-cache.js';
 import { STANDARD_INPUT } from './find-cuts.js';
 import { checkOverlaps } from './overlaps.js';
-import { beyondPaper, printedTexts, treeGlyphs } from './printed-texts.js';
+import { printedTexts, treeGlyphs } from './printed-texts.js';
 import { decode, readText } from './read-text.js';
 import { addedTwice, findReused, nothingReused, reusedInVain } from './reused-levels.js';
 import { storyOf } from './story.js';
@@ -89,12 +90,17 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
   let shot: Shot | null = null;
   let solved: SolvedShot | null = null;
   let digests: readonly string[] = [];
-  if (!house) {
+  const trees = [parsed.tree, ...used.trees];
+  const large = treeLimits(trees);
+  diagnostics.push(...large);
+  if (!house && large.length === 0) {
     const unread = used.diagnostics.some(({ severity }) => severity === 'error');
     const bound = bind(parsed.tree, used.trees, episode.settings, { unread });
     diagnostics.push(...bound.diagnostics);
     shot = bound.shot && withArtists(bound.shot, episode);
-    if (shot) {
+    const beyond = shot ? shotLimits(shot) : [];
+    diagnostics.push(...beyond);
+    if (shot && beyond.length === 0) {
       const { lends } = source;
       const story = storyOf(host, episode, cache);
       const others = (other: string, level: string) => compile(host, other, episode, { cache, lends: level });
@@ -113,7 +119,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     }
   }
   let surroundings: Surroundings | null = null;
-  diagnostics.push(...beyondPaper([parsed.tree, ...used.trees].flatMap(printedTexts), shot));
+  diagnostics.push(...textLimits(trees.flatMap(printedTexts)));
   return {
     file,
     sources,

@@ -3,7 +3,6 @@
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import type { Statement, Tree } from '../language/tree.js';
 import { uncovered } from '../print/coverage.js';
-import type { Shot } from '../shot/shot.js';
 import type { Written } from './episode.js';
 
 /** A text that will stand on paper. */
@@ -61,35 +60,6 @@ function visit(node: object, see: (node: object, within: string) => void, within
       for (const one of value) if (typeof one === 'object' && one !== null) visit(one, see, field);
     } else if (typeof value === 'object' && value !== null) visit(value, see, field);
   }
-}
-
-/** A single text longer than this is no memo that anybody reads. */
-const LONGEST_TEXT = 4000;
-/** Characters of all texts of a cut: some fifty pages of memo. */
-const MOST_CHARACTERS = 100_000;
-/** Columns for more levels than this fill a pile of paper for every page. */
-const MOST_LEVELS = 200;
-
-/** What is beyond any sheet, so that laying it out is not even begun. `texts`: of the cut and what it uses. */
-export function beyondPaper(texts: readonly Written[], shot: Shot | null): Diagnostic[] {
-  const found: Diagnostic[] = [];
-  let sum = 0;
-  for (const { text, span } of texts) {
-    const before = sum;
-    sum += text.length;
-    if (text.length > LONGEST_TEXT)
-      found.push(
-        diagnose('text-too-long', span, { variant: 'one', characters: text.length, most: LONGEST_TEXT }),
-      );
-    else if (before <= MOST_CHARACTERS && sum > MOST_CHARACTERS)
-      found.push(diagnose('text-too-long', span, { variant: 'all', most: MOST_CHARACTERS }));
-  }
-  const level = shot?.levels[MOST_LEVELS];
-  if (level) {
-    const count = shot.levels.length;
-    found.push(diagnose('levels-too-many', level.span, { count, most: MOST_LEVELS }));
-  }
-  return found;
 }
 
 /** Errors for the characters of a tree that cannot be printed, each with its own place. */

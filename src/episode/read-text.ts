@@ -3,13 +3,13 @@
 import { isUtf8 } from 'node:buffer';
 import { basename, dirname } from 'node:path';
 import { TOO_LARGE } from '../host/error-reasons.js';
-import { type Host, LARGEST_FILE } from '../host/host.js';
+import type { Host } from '../host/host.js';
 import type { Code, Messages } from '../language/catalogue/index.js';
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 
-/** The largest text that is read as a cut. */
-export const LARGEST_TEXT_BYTES = LARGEST_FILE;
+/** The largest text that is read as a cut. Nobody types a megabyte; what is below can be read in memory that every machine has. */
+export const LARGEST_TEXT_BYTES = 2 * 1024 * 1024;
 
 /** A text, or why there is none. `text` is given as far as it can be shown, so that a message can point into it. */
 export interface Text {
@@ -86,7 +86,7 @@ export function readText(
   if (reading.ok) return decode(name, reading.value, more.largest);
   const problem =
     reading.reason === TOO_LARGE
-      ? diagnose('file-too-large', span, { file: name, bytes: LARGEST_FILE })
+      ? diagnose('file-too-large', span, { file: name, bytes: more.largest ?? LARGEST_TEXT_BYTES })
       : diagnose((more.from && more.missing) ?? 'file-unreadable', span, {
           variant: 'unreadable',
           file: name,

@@ -30,6 +30,11 @@ export interface Parsed {
 /** A text with more unreadable statements than this is no cut, and is not read to its end. */
 export const MOST_BROKEN = 1000;
 
+/** Characters of one statement: more than a timeline of ten minutes on ones. */
+const LONGEST_STATEMENT = 150_000;
+/** Words and signs of a text. */
+const MOST_TOKENS = 300_000;
+
 /** Reads one text. Every offset counts the text after its byte-order mark. `readings`: what was read of the same file before. */
 export function parse(file: string, text: string, readings?: ReadingCache): Parsed {
   const source = { file, text: withoutMark(text) };
@@ -48,6 +53,17 @@ export function parse(file: string, text: string, readings?: ReadingCache): Pars
     if (broken.length >= MOST_BROKEN) {
       diagnostics.push(diagnose('reading-stopped', span(piece), { most: MOST_BROKEN }));
       break;
+    }
+    if (tokens.length > MOST_TOKENS) {
+      diagnostics.push(diagnose('cut-too-large', span(piece), { variant: 'pieces', most: MOST_TOKENS }));
+      break;
+    }
+    const characters = piece.end - piece.start;
+    if (characters > LONGEST_STATEMENT) {
+      const parameters = { variant: 'statement', characters, most: LONGEST_STATEMENT } as const;
+      diagnostics.push(diagnose('cut-too-large', span(piece), parameters));
+      broken.push({ word: '', name: null, span: span(piece) });
+      continue;
     }
     const typed = source.text.slice(piece.start, piece.end);
     const known = readings?.find(typed, piece.start);

@@ -202,6 +202,7 @@ export const situations: Readonly<Record<string, Situation>> = {
   'overlap-unchecked': join('overlap out 24', 'overlap in', 'overlap in 24', 0),
   'text-too-long': bytes(Buffer.from(`${CUT}memo "${'x '.repeat(3000)}"\n`)),
   'levels-too-many': bytes(Buffer.from(CUT + Array.from({ length: 300 }, (_, i) => `B${i}: 1..\n`).join(''))),
+  'cut-too-large': bytes(Buffer.from(`${CUT}memo "${'x'.repeat(150_000)}"\n`)),
   'reading-stopped': bytes(Buffer.from(CUT + 'zzz\n'.repeat(2000))),
   'edit-speeds': edit('otio', ['time 24', 'time 24\nfps 12'], ['time 24', 'time 24']),
   'edit-dissolve': edit(

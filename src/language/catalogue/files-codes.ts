@@ -69,6 +69,18 @@ export interface FileMessages {
     | { readonly variant: 'one'; readonly characters: number; readonly most: number }
     | { readonly variant: 'all'; readonly most: number };
   readonly 'levels-too-many': { readonly count: number; readonly most: number };
+  readonly 'cut-too-large':
+    | { readonly variant: 'statement'; readonly characters: number; readonly most: number }
+    | { readonly variant: 'pieces'; readonly most: number }
+    | { readonly variant: 'statements'; readonly kind: string; readonly most: number }
+    | { readonly variant: 'items' | 'legs'; readonly count: number; readonly most: number }
+    | {
+        readonly variant: 'level-frames';
+        readonly levels: number;
+        readonly rows: number;
+        readonly most: number;
+      }
+    | { readonly variant: 'move-frames' | 'held-frames'; readonly most: number };
   readonly 'same-output': { readonly other: string; readonly output: string };
   readonly 'output-is-input': { readonly variant: 'read' | 'named'; readonly output: string };
   readonly 'output-unwritable': /** `output`: null for standard output; `reason`: as the machine gives it. */ {
@@ -260,6 +272,14 @@ export const files: Entries<FileMessages> = {
       kind: 'situation',
       failing: 'a cut with the levels A1 to A300',
       mended: 'the same crowd on the levels A to H',
+    },
+  },
+  'cut-too-large': {
+    severity: 'error',
+    example: {
+      kind: 'situation',
+      failing: 'a cut of ten minutes with a hundred levels, or ten thousand memos',
+      mended: 'several cuts',
     },
   },
   'same-output': {

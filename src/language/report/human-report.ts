@@ -8,6 +8,8 @@ import { limited, type Sources, saidOfLeftOut, tableOf } from './report-order.js
 
 /** Columns of a source line that are shown; longer lines are cut around the fault. */
 const WIDEST = 100;
+/** Characters on either side of a fault of which the width is measured: more than can be shown, unless most have no width. */
+const MEASURED = 4 * WIDEST;
 const INDENT = '    ';
 
 type Paint = ReturnType<typeof colours.createColors>;
@@ -64,8 +66,11 @@ function visible(text: string): string {
 /** The line of a span's start and the line that underlines it, carets below what the span covers of that line. */
 function pointed(source: Lines, span: Span): [string, string] {
   const { line, column } = placeAt(source, span.start);
-  const typed = lineText(source, line);
-  const from = Math.min(column - 1, typed.length);
+  const whole = lineText(source, line);
+  const fault = Math.min(column - 1, whole.length);
+  const cutOff = Math.max(0, fault - MEASURED);
+  const typed = whole.slice(cutOff, fault + MEASURED);
+  const from = fault - cutOff;
   const to = Math.min(from + Math.max(0, span.end - span.start), typed.length);
   const before = withoutTabs(visible(typed.slice(0, from)));
   const start = displayWidth(before);
@@ -115,6 +120,7 @@ function tried(fix: Fix, source: Lines | undefined, paint: Paint): string[] {
   for (const { span, text } of [...fix.edits].sort((a, b) => b.span.start - a.span.start)) {
     mended = mended.slice(0, span.start - start) + text + mended.slice(span.end - start);
   }
+  if (mended.length > MEASURED) return out;
   const shown = withoutTabs(visible(mended));
   if (displayWidth(shown) <= WIDEST) out.push(`${INDENT}${' '.repeat(5)}${shown}`);
   return out;

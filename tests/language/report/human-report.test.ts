@@ -27,6 +27,20 @@ describe('for people', () => {
     );
   });
 
+  test('of a very long line only what stands about the fault is measured', () => {
+    for (const filler of ['x', '\t', '\u0301', '屋']) {
+      const long = filler.repeat(200_000);
+      const text = `${long} fault ${long}`;
+      const span = { file: FILE, start: long.length + 1, end: long.length + 6 };
+      const fault = diagnose('missing-glyph', span, { character: 'f' });
+      const [, line = '', carets = ''] = human([fault], new Map([[FILE, text]]), { colour: false }).split(
+        '\n',
+      );
+      expect(line).toContain(' fault ');
+      expect(carets.trim()).toBe('^^^^^');
+    }
+  });
+
   /** Which columns of the printed line the carets stand under. */
   function underlined(text: string): string {
     const [, line = '', carets = ''] = plain(text).split('\n');

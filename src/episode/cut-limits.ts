@@ -1,0 +1,116 @@
+/** What is beyond any sheet is refused before anything is computed: a slip of the hand, or a text that is no cut. */
+
+import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
+import type { Item, Statement, Tree } from '../language/tree.js';
+import { endOf, startOf } from '../shot/camera/move-facts.js';
+import type { Shot } from '../shot/shot.js';
+import type { Written } from './episode.js';
+
+/** A single text longer than this is no memo that anybody reads. */
+const LONGEST_TEXT = 4000;
+/** Characters of all texts of a cut: some fifty pages of memo. */
+const MOST_CHARACTERS = 100_000;
+/** Columns for more levels than this fill a pile of paper for every page. */
+const MOST_LEVELS = 200;
+/** Statements of one kind. */
+const MOST_STATEMENTS = 10_000;
+/** Drawings, groups and lengths in all timelines and phrases. The longest sheet has 72,000 rows. */
+const MOST_ITEMS = 100_000;
+/** Legs of one move. */
+const MOST_LEGS = 10_000;
+/** Rows of the sheet times levels. A minute of 24 frames a second has 1440 rows, so that all 200 levels are possible. */
+const MOST_LEVEL_FRAMES = 300_000;
+/** Frames of all moves together, once for each level that is moved. */
+const MOST_MOVE_FRAMES = 300_000;
+/** Moves times rows of the sheet: a move holds what it has done to the end. */
+const MOST_HELD_FRAMES = 120_000_000;
+
+/** Of what is printed: `texts` are those of the cut and of what it uses. */
+export function textLimits(texts: readonly Written[]): Diagnostic[] {
+  const found: Diagnostic[] = [];
+  let sum = 0;
+  for (const { text, span } of texts) {
+    const before = sum;
+    sum += text.length;
+    if (text.length > LONGEST_TEXT)
+      found.push(
+        diagnose('text-too-long', span, { variant: 'one', characters: text.length, most: LONGEST_TEXT }),
+      );
+    else if (before <= MOST_CHARACTERS && sum > MOST_CHARACTERS)
+      found.push(diagnose('text-too-long', span, { variant: 'all', most: MOST_CHARACTERS }));
+  }
+  return found;
+}
+
+/** What a text says too often to be bound. `trees`: of the cut and of what it uses. */
+export function treeLimits(trees: readonly Tree[]): Diagnostic[] {
+  const found: Diagnostic[] = [];
+  const kinds = new Map<Statement['kind'], number>();
+  let items = 0;
+  for (const statement of trees.flatMap((tree) => tree.statements)) {
+    const { kind } = statement;
+    const count = (kinds.get(kind) ?? 0) + 1;
+    kinds.set(kind, count);
+    if (count === MOST_STATEMENTS + 1)
+      found.push(
+        diagnose('cut-too-large', statement.span, { variant: 'statements', kind, most: MOST_STATEMENTS }),
+      );
+    if ('items' in statement) {
+      const before = items;
+      items += countItems(statement.items);
+      if (before <= MOST_ITEMS && items > MOST_ITEMS)
+        found.push(
+          diagnose('cut-too-large', statement.span, { variant: 'items', count: items, most: MOST_ITEMS }),
+        );
+    }
+    if ('legs' in statement && statement.legs.length > MOST_LEGS)
+      found.push(
+        diagnose('cut-too-large', statement.legs[MOST_LEGS]!.to.span, {
+          variant: 'legs',
+          count: statement.legs.length,
+          most: MOST_LEGS,
+        }),
+      );
+  }
+  return found;
+}
+
+function countItems(items: readonly Item[]): number {
+  let count = items.length;
+  for (const item of items) if (item.kind === 'group') count += countItems(item.items);
+  return count;
+}
+
+/** What would take too long to be solved, or too much memory. */
+export function shotLimits(shot: Shot): Diagnostic[] {
+  const { levels, length, spans, camera } = shot;
+  const beyond = levels[MOST_LEVELS];
+  if (beyond) return [diagnose('levels-too-many', beyond.span, { count: levels.length, most: MOST_LEVELS })];
+  if (levels.length * length > MOST_LEVEL_FRAMES)
+    return [
+      diagnose('cut-too-large', spans.time, {
+        variant: 'level-frames',
+        levels: levels.length,
+        rows: length,
+        most: MOST_LEVEL_FRAMES,
+      }),
+    ];
+  let frames = 0;
+  let held = 0;
+  for (const move of camera.moves) {
+    const times = Math.max(1, move.target.levels.length);
+    frames += times * Math.max(0, Math.min(endOf(move), length) - Math.max(0, startOf(move)));
+    held += times * length;
+    const large = tooLarge(frames, held, move.span);
+    if (large) return [large];
+  }
+  return [];
+}
+
+function tooLarge(frames: number, held: number, span: Span): Diagnostic | null {
+  if (frames > MOST_MOVE_FRAMES)
+    return diagnose('cut-too-large', span, { variant: 'move-frames', most: MOST_MOVE_FRAMES });
+  if (held > MOST_HELD_FRAMES)
+    return diagnose('cut-too-large', span, { variant: 'held-frames', most: MOST_HELD_FRAMES });
+  return null;
+}
