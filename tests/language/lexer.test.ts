@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { newLexer, tokenize } from '../../src/language/lexer.js';
 import '../../src/language/statements/statement-table.js';
+import { bare, readAll } from './read-text.js';
 
 const kinds = (text: string): string =>
   tokenize(text, 0, text.length)
@@ -97,4 +98,24 @@ test('names of every script are found, whatever their first letter', () => {
   const letters = ['z', 'é', 'ÿ', 'ж', 'ā', 'ア', 'ー', '空', '가', 'ﾅ', '𠮷', '𐐀', 'ﬀ'];
   for (const letter of letters) expect(kinds(`${letter}1`)).toBe(`Word ${letter}1`);
   for (const odd of ['¿', '→', '　？'.slice(1), '😀', '€']) expect(kinds(odd)).toBe(`Unknown ${odd}`);
+});
+
+describe('splitting', () => {
+  test('a statement goes on over indented lines, blank lines and comments', () => {
+    const { tree } = readAll('A: 1\n  2\n\n# remark\n\t3\n\u3000\u30004\ncut 1');
+    expect(tree.statements.map(({ kind }) => kind)).toEqual(['timeline', 'cut']);
+    expect(bare(tree.statements[0])).toMatchObject({
+      items: [{ name: '1' }, { name: '2' }, { name: '3' }, { name: '4' }],
+    });
+  });
+
+  test('lines may end as on any machine', () => {
+    for (const end of ['\n', '\r\n', '\r'])
+      expect(readAll(`cut 1${end}time 5+0${end}`).tree.statements).toHaveLength(2);
+  });
+
+  test('an empty text is a tree with nothing in it', () => {
+    for (const text of ['', '\n\n', '# only this', '\ufeff'])
+      expect(readAll(text).tree.statements).toEqual([]);
+  });
 });

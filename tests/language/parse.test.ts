@@ -3,12 +3,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { foldCharacters } from '../../src/language/character-folding.js';
-import { Grammar } from '../../src/language/grammar.js';
-import { wordsOf } from '../../src/language/grammar-queries.js';
 import { messageOf } from '../../src/language/message.js';
 import { parse } from '../../src/language/parse.js';
 import { human } from '../../src/language/report/human-report.js';
-import { readsUpTo, withEdits } from '../../src/language/statement-reader.js';
+import { withEdits } from '../../src/language/statement-reader.js';
 import { statementTable } from '../../src/language/statements/statement-table.js';
 
 const piece = fc.constantFrom(
@@ -146,22 +144,4 @@ describe('any text', () => {
       { numRuns: 300 },
     );
   });
-});
-
-test('the grammar has no fault of its own', () => {
-  const grammar = new Grammar({ validate: true });
-  const rules = grammar.getSerializedGastProductions().map((rule) => (rule as { name?: string }).name);
-  for (const { rule } of statementTable) expect(rules).toContain(rule);
-});
-
-test('the words of a statement come from its rule', () => {
-  const level = statementTable.find(({ word }) => word === 'level')!;
-  expect(wordsOf(level)).toEqual(expect.arrayContaining(['at', 'carry', 'free', 'reuse', 'size']));
-  for (const foreign of ['level', 'off', 'on']) expect(wordsOf(level)).not.toContain(foreign);
-});
-
-test('how far a text reads', () => {
-  expect(readsUpTo('cut 1\ntime 5+0')).toBe(14);
-  expect(readsUpTo('cut 1\ntime ?')).toBe(11);
-  expect(readsUpTo(' cut 1')).toBe(0);
 });

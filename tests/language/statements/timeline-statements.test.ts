@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bare, readAll, readOne } from './read-text.js';
+import { bare, readAll, readOne } from '../read-text.js';
 
 const items = (text: string): unknown => bare(readOne('timeline', `A: ${text}`).items);
 const one = (text: string): unknown => (items(text) as unknown[])[0];

@@ -1,0 +1,74 @@
+import { describe, expect, test } from 'vitest';
+import { bare, readOne, told } from '../read-text.js';
+
+describe('a truck', () => {
+  test('is of the camera, or of levels', () => {
+    expect(bare(readOne('truck', 'truck A@1 > B@9'))).toMatchObject({ levels: [], parts: {} });
+    expect(bare(readOne('levelTruck', 'truck level A,B 100%@1 > 140%@9'))).toMatchObject({
+      levels: [{ text: 'A' }, { text: 'B' }],
+      from: { value: { value: 100 } },
+      legs: [{ to: { value: { value: 140 } } }],
+    });
+  });
+
+  test('may go from a field that is called level or quick', () => {
+    expect(bare(readOne('truck', 'truck level@1 > B@9').from)).toMatchObject({ value: { text: 'level' } });
+    expect(bare(readOne('truck', 'truck quick@1 > B@9'))).toMatchObject({
+      parts: {},
+      from: { value: { text: 'quick' } },
+    });
+  });
+
+  test('may be quick, but not of a level', () => {
+    expect(readOne('truck', 'truck quick A@1 > B@9 fair ア@3 60%').parts.quick).toEqual({
+      file: 'this.cut',
+      start: 6,
+      end: 11,
+    });
+    expect(told('truck quick level A 100%@1 > 140%@9')).toMatchObject([
+      { code: 'quick-level', at: 'quick', mended: 'truck level A 100%@1 > 140%@9' },
+    ]);
+  });
+});
+
+describe('a pull', () => {
+  const parts = (text: string) => bare(readOne('pull', `pull BG ${text} 1..9`).parts);
+
+  test('goes in a direction of the screen', () => {
+    expect(parts('left 9mm')).toMatchObject({ direction: { form: 'word', word: 'left' } });
+    expect(parts('30deg 9mm')).toMatchObject({ direction: { form: 'angle', degrees: 30 } });
+  });
+
+  test('goes by a rate or a distance', () => {
+    expect(parts('left 2mm/f')).toMatchObject({ way: { form: 'rate', mm: 2 } });
+    expect(parts('left 0.5cm/f')).toMatchObject({ way: { form: 'rate', mm: 5 } });
+    expect(parts('left 24cm')).toMatchObject({ way: { form: 'distance', mm: 240 } });
+    expect(parts('left 2.5')).toMatchObject({ way: { form: 'distance', mm: 2.5 } });
+  });
+});
+
+test('places of a slide may have marks', () => {
+  const slide = bare(readOne('slide', 'slide A (1,-2)@1 > エ(-120,0)@9'));
+  expect(slide).toMatchObject({
+    from: { value: { label: null, xMm: 1, yMm: -2 } },
+    legs: [{ to: { value: { label: { text: 'エ' }, xMm: -120, yMm: 0 } } }],
+  });
+});
+
+test('angles of a turn may be negative, nought has no sign', () => {
+  const value = (text: string) => readOne('turn', `turn level A ${text}@1 > 9@9 cw`).from!.value;
+  expect(value('-30')).toMatchObject({ value: -30 });
+  expect(Object.is((value('-0') as { value: number }).value, 0)).toBe(true);
+});
+
+test('a shake has one size or two, a sway a size and a period', () => {
+  expect(bare(readOne('shake', 'shake 4mm>0mm 1..9').parts)).toEqual({
+    size: { value: 4 },
+    lastSize: { value: 0 },
+  });
+  expect(bare(readOne('shake', 'shake 4mm 1..9').parts)).toEqual({ size: { value: 4 } });
+  expect(bare(readOne('roll', 'roll A 5mm 1..9 every 1+12').parts)).toMatchObject({
+    size: { value: 5 },
+    every: { seconds: 1, frames: 12 },
+  });
+});
