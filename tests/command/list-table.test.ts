@@ -42,14 +42,6 @@ describe('the table', () => {
     expect(narrow[2]!.replace(/^.*…/, '')).toBe(wide.slice(-narrow[2]!.replace(/^.*…/, '').length));
   });
 
-  test('leaves columns out where the terminal is narrow, and says which', async () => {
-    const { out } = await run(Object.assign(demoWorld(), { columns: 80 }), 'list');
-    const lines = out.split('\n');
-    for (const line of lines.slice(0, 32)) expect(line.length, line).toBeLessThanOrEqual(80);
-    expect(lines[0]).toMatch(/^cut +title +scene +time +keys +in-betw\. +drawings +camera +artist$/);
-    expect(out).toMatch(/^Left out here, for want of width: levels, breakd\., reused, pages, feet\.$/m);
-  });
-
   test('lets no control characters of a title through', async () => {
     const { out } = await table({ 'c1.cut': 'cut 1 "a\\nb"\ntime 1+0\nA: 1..\n' });
     expect(out).toMatch(/^1 ! +a b /m);
