@@ -1,10 +1,11 @@
 /** From a solved cut to what is printed of it: pages, bookmarks, title. */
 
-import { cameraChartPages } from '../sheet/camera-pages/camera-chart.js';
+import { needsCameraChart } from '../sheet/camera/memo-tells.js';
+import { cameraChartPages, chartWithTable } from '../sheet/camera-pages/camera-chart.js';
 import { overlayPages } from '../sheet/camera-pages/field-overlay.js';
 import { moveTablePages } from '../sheet/camera-pages/move-table.js';
 import { stripPages } from '../sheet/camera-pages/scale-strip.js';
-import { chartPages } from '../sheet/charts.js';
+import { chartPages, neededChartPages } from '../sheet/charts.js';
 import type { Look } from '../sheet/look.js';
 import type { Bookmark, Document, Page } from '../sheet/marks.js';
 import { sheetPages } from '../sheet/sheet.js';
@@ -13,35 +14,50 @@ import type { SolvedShot } from '../solve/solved.js';
 import { wordsOf } from '../words/words.js';
 import { PARTS, type PartName, type PartSelection } from './print-plan.js';
 
-/** Printed at 100 % to lay on the drawing table, many pages long: only when asked for. */
-const TRUE_SIZE: readonly PartName[] = ['strip', 'overlay'];
-
-const MAKE: Readonly<Record<PartName, (solved: SolvedShot, look: Look) => Page[]>> = {
-  sheet: sheetPages,
-  charts: chartPages,
-  camera: cameraChartPages,
-  table: moveTablePages,
-  strip: stripPages,
-  overlay: overlayPages,
-};
-
 /** The printed pages of one cut, and how the outline names them. */
 export interface CutPages {
   readonly title: string;
   readonly parts: readonly { readonly title: string; readonly pages: readonly Page[] }[];
 }
 
-/** Makes the pages of one cut. */
-export function cutPages(solved: SolvedShot, look: Look, { only, trueSize }: PartSelection = {}): CutPages {
+/**
+ * Makes the pages of one cut. By default what somebody works from: its sheets; charts of passages that are not even or were changed;
+ * the camera chart where something moves that a line of the memo cannot tell, with the table of moves on it or behind it.
+ */
+export function cutPages(solved: SolvedShot, look: Look, selection: PartSelection = {}): CutPages {
   const words = wordsOf(look.settings).documents;
   const { cut, title } = solved.shot;
-  const chosen = (part: PartName): boolean =>
-    only === undefined ? trueSize === true || !TRUE_SIZE.includes(part) : part === only;
-  const parts = PARTS.filter(chosen)
-    .map((part) => ({ title: words.parts[part], pages: MAKE[part](solved, look) }))
-    .filter((part) => part.pages.length > 0);
+  const made = partPages(solved, look, selection);
+  const parts = PARTS.map((part) => ({ title: words.parts[part], pages: made[part]?.() ?? [] })).filter(
+    ({ pages }) => pages.length > 0,
+  );
   const name = words.cut(cut);
   return { title: title ? `${name} ${title}` : name, parts };
+}
+
+type Made = { readonly [P in PartName]?: () => Page[] };
+
+function partPages(solved: SolvedShot, look: Look, { only, trueSize, parts }: PartSelection): Made {
+  const all = parts === 'all';
+  const whole: Required<Made> = {
+    sheet: () => sheetPages(solved, look),
+    charts: () => chartPages(solved, look),
+    camera: () => cameraChartPages(solved, look),
+    table: () => moveTablePages(solved, look),
+    strip: () => stripPages(solved, look),
+    overlay: () => overlayPages(solved, look),
+  };
+  if (only !== undefined) return { [only]: whole[only] };
+  const { sheet, charts, table, strip, overlay } = whole;
+  const camera =
+    all || needsCameraChart(solved) ? chartWithTable(solved, look) : { pages: [], holdsTable: true };
+  return {
+    sheet,
+    charts: all ? charts : () => neededChartPages(solved, look),
+    camera: () => camera.pages,
+    ...(camera.holdsTable ? {} : { table }),
+    ...(all || trueSize ? { strip, overlay } : {}),
+  };
 }
 
 /** What is left of a cut when only some of its pages are printed; `keep` counts them from 1. */

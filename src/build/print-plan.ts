@@ -6,10 +6,15 @@ import type { Settings } from '../shot/settings.js';
 export const PARTS = ['sheet', 'charts', 'camera', 'table', 'strip', 'overlay'] as const;
 export type PartName = (typeof PARTS)[number];
 
-/** `only`: one part; `trueSize`: the true-size prints too. */
+/** What is printed of a cut: what somebody works from, or everything. */
+export const EXTENTS = ['needed', 'all'] as const;
+export type Extent = (typeof EXTENTS)[number];
+
+/** `only`: one part, whole; `trueSize`: the true-size prints too; `parts`: undefined is what is needed. */
 export interface PartSelection {
   readonly only?: PartName | undefined;
   readonly trueSize?: boolean | undefined;
+  readonly parts?: Extent | undefined;
 }
 
 /** With what the pages are compared; those that are the same are not printed. */

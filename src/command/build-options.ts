@@ -1,6 +1,6 @@
 /** From the options of `build` to what is to be done, and what does not go together. */
 
-import type { PartName, PrintPlan } from '../build/print-plan.js';
+import type { Extent, PartName, PrintPlan } from '../build/print-plan.js';
 import { UsageError } from '../build/usage-error.js';
 import { type LookOptions, looks, type ReportOptions } from './command-options.js';
 
@@ -9,6 +9,7 @@ export interface BuildOptions extends ReportOptions, LookOptions {
   readonly oneFile?: boolean;
   readonly only?: PartName;
   readonly trueSize?: boolean;
+  readonly parts?: Extent;
   readonly pages?: string;
   readonly changed?: boolean;
   readonly since?: string;
@@ -48,7 +49,7 @@ export function printPlanOf(options: BuildOptions, files: readonly string[]): Pr
     output,
     strict: options.strict === true,
     settings: looks(options),
-    selection: { only: options.only, trueSize: options.trueSize },
+    selection: { only: options.only, trueSize: options.trueSize, parts: options.parts },
     against: changed
       ? { kind: 'last build' }
       : since !== undefined

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { buildCuts } from '../build/build-cuts.js';
-import { PARTS } from '../build/print-plan.js';
+import { EXTENTS, PARTS } from '../build/print-plan.js';
 import { findAll } from '../episode/batch.js';
 import type { Host } from '../host/host.js';
 import { type BuildOptions, printPlanOf } from './build-options.js';
@@ -33,6 +33,13 @@ export function define(command: Command, context: CommandContext): Command {
   return withReport(
     withLooks(command)
       .addOption(choice('--only <part>', 'print one part', PARTS))
+      .addOption(
+        choice(
+          '--parts <extent>',
+          'what to print of a cut: what somebody works from (needed), or all',
+          EXTENTS,
+        ),
+      )
       .option('--true-size', 'print the scale strip and the field overlay as well, to lay on the drawing')
       .option('--changed', 'print only cuts that have changed on paper since the last build; say which pages')
       .option('--since <rev>', 'the same, compared with a git revision such as HEAD~1')

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { PARTS, type PartName } from '../build/print-plan.js';
+import { EXTENTS, type Extent, PARTS, type PartName } from '../build/print-plan.js';
 import { UsageError } from '../build/usage-error.js';
 import { NO_SOURCES } from '../episode/batch.js';
 import type { Host } from '../host/host.js';
@@ -30,6 +30,7 @@ interface WatchOptions extends ReportOptions, LookOptions {
   readonly output?: string;
   readonly only?: PartName;
   readonly trueSize?: boolean;
+  readonly parts?: Extent;
   readonly preview?: string | true;
 }
 
@@ -41,6 +42,13 @@ export function define(command: Command, context: CommandContext): Command {
   return withReport(
     withLooks(command)
       .addOption(choice('--only <part>', 'print one part', PARTS))
+      .addOption(
+        choice(
+          '--parts <extent>',
+          'what to print of a cut: what somebody works from (needed), or all',
+          EXTENTS,
+        ),
+      )
       .option('--true-size', 'print the scale strip and the field overlay as well'),
   )
     .addHelpText(
@@ -59,7 +67,7 @@ export function define(command: Command, context: CommandContext): Command {
 }
 
 async function watch(host: Host, named: readonly string[], options: WatchOptions): Promise<number> {
-  const { output, only, trueSize, format, strict = false } = options;
+  const { output, only, trueSize, parts, format, strict = false } = options;
   if (named.includes('-'))
     throw new UsageError('wrong-arguments', '-', 'Standard input is not saved; name files.');
   if (output === '-') {
@@ -79,7 +87,7 @@ async function watch(host: Host, named: readonly string[], options: WatchOptions
       files,
       settings,
       output,
-      selection: { only, trueSize },
+      selection: { only, trueSize, parts },
       strict,
       newReporter: () => new ConsoleReporter(host, format, strict),
     },

@@ -22,7 +22,7 @@ import {
   type Piece,
   TITLE_HEIGHT,
 } from './charts/ladder.js';
-import { ladders } from './charts/steps.js';
+import { isEven, type Ladder, type LevelLadders, ladders } from './charts/steps.js';
 import { type Box, line, pale, textAt } from './draw.js';
 import { unitOf } from './geometry.js';
 import type { Look } from './look.js';
@@ -31,8 +31,22 @@ import { cached } from './measure.js';
 import { pageFrame } from './page-frame.js';
 
 /** Pages of ladders; none where no passage has an in-between. */
-export function chartPages(solved: SolvedShot, given: Look): Page[] {
-  const entries = ladders(solved);
+export function chartPages(solved: SolvedShot, look: Look): Page[] {
+  return pagesOf(ladders(solved), solved, look);
+}
+
+/** Ladders of those passages only that are not even, or have changed: an in-betweener needs no chart for halves and thirds. */
+export function neededChartPages(solved: SolvedShot, look: Look): Page[] {
+  const entries = ladders(solved)
+    .map((entry) => ({
+      ...entry,
+      ladders: entry.ladders.filter((ladder) => !isEven(ladder) || hasChanged(ladder, look)),
+    }))
+    .filter((entry) => entry.ladders.length > 0);
+  return pagesOf(entries, solved, look);
+}
+
+function pagesOf(entries: LevelLadders[], solved: SolvedShot, given: Look): Page[] {
   if (entries.length === 0) return [];
   const look = { ...given, metrics: cached(given.metrics) };
   if (look.settings.convention === 'west') entries.reverse();
@@ -72,25 +86,37 @@ function bodyMarks(sheet: Sheet, solved: SolvedShot, look: Look): Mark[] {
   ]);
 }
 
-/** A bar beside the line of a ladder that differs from another version of the cut. */
-function changeMark({ ladder }: Piece, { x, y, lengthMm }: LadderPlace, { marked }: Look): Mark[] {
-  const { level, passage } = ladder;
-  const changed = marked?.ladders.some(
-    (each) => each.level === level && each.from === passage.from && each.to === passage.to,
+function hasChanged({ level, passage }: Ladder, { marked }: Look): boolean {
+  return (
+    marked?.ladders.some(
+      (each) => each.level === level && each.from === passage.from && each.to === passage.to,
+    ) === true
   );
-  return changed ? [barMark({ x: x - 1.4, y: y + TITLE_HEIGHT, width: BAR, height: lengthMm })] : [];
+}
+
+/** A bar beside the line of a ladder that differs from another version of the cut. */
+function changeMark({ ladder }: Piece, { x, y, lengthMm }: LadderPlace, look: Look): Mark[] {
+  return hasChanged(ladder, look)
+    ? [barMark({ x: x - 1.4, y: y + TITLE_HEIGHT, width: BAR, height: lengthMm })]
+    : [];
 }
 
 function headingMarks({ entry, y, goesOn }: Heading, body: Body, look: Look): Mark[] {
   const words = wordsOf(look.settings).charts;
   const { level } = entry;
-  const inbetweens = new Set(entry.ladders.flatMap((ladder) => ladder.passage.drawings)).size;
+  const inbetweens = new Set(level.passages.flatMap(({ drawings }) => drawings)).size;
+  const charted = entry.ladders.length;
+  const passages = level.passages.filter(({ drawings }) => drawings.length > 0).length;
   const half = (body.right - body.left) / 2;
   const whole = look.metrics.width(level.name, 6, 'bold');
   const nameWidth = Math.min(whole, half);
   const titleWidth = look.metrics.width(level.title, 3.8, 'regular');
   const x = body.left + nameWidth + 3;
-  const counts = `${words.count(inbetweens)}${goesOn ? `  ${words.goesOn}` : ''}`;
+  const counts = [
+    words.count(inbetweens),
+    ...(charted < passages ? [words.evenOnes(passages - charted)] : []),
+    ...(goesOn ? [words.goesOn] : []),
+  ].join('  ');
   const room = Math.max(5, body.right - x - look.metrics.width(counts, 3, 'regular') - 3);
   const squeeze = titleWidth > room ? { squeeze: room / titleWidth } : {};
   return [

@@ -13,6 +13,8 @@ export interface PrintedLengths {
   text(mm: number): string;
   /** With as many decimals as its neighbours in a column: two for mm, three for inches. */
   aligned(mm: number): string;
+  /** The same, whole numbers bare. */
+  step(mm: number): string;
   /** `560 × 200 mm` */
   area(widthMm: number, heightMm: number): string;
   /** A size that will do: never rounded down. */
@@ -28,6 +30,7 @@ export function printedLengths({ lengths: unit }: Pick<Settings, 'lengths'>): Pr
     figure: number,
     text: (mm) => `${number(mm)} ${unit}`,
     aligned: (mm) => figure(mm / factor, { decimals, zeros: 'always' }),
+    step: (mm) => figure(mm / factor, { decimals, zeros: 'unlessWhole' }),
     area: (width, height) => `${number(width)} × ${number(height)} ${unit}`,
     up: (mm) => (Math.ceil((mm / factor) * 10 ** decimals - 1e-6) / 10 ** decimals) * factor,
   };

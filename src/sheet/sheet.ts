@@ -120,7 +120,7 @@ export function sheetPages(solved: SolvedShot, look: Look): Page[] {
 }
 
 function planOf(solved: SolvedShot, look: Look): Plan {
-  const { convention, labels } = look.settings;
+  const { convention } = look.settings;
   const timed = solved.levels.filter((level) => level.timed);
   const levels = convention === 'west' ? timed.toReversed() : timed;
   const signs = new Map(
@@ -134,7 +134,7 @@ function planOf(solved: SolvedShot, look: Look): Plan {
     levels,
     signs,
     speech: speechOf(solved.shot),
-    camera: cameraPlan(solved, labels, convention === 'west', look.neighbours),
+    camera: cameraPlan(solved, look.settings, look.neighbours),
     lent: look.lent ?? [],
     marked: look.marked ?? null,
     bars: barsOf(look.marked, solved.shot.length),

@@ -42,6 +42,8 @@ export interface MoveWords {
   readonly fairing: string;
   /** One frame, as in `3 mm/f`. */
   readonly frame: string;
+  /** How large the artwork must be. */
+  artwork(size: string): string;
   on(frames: number): string;
   ease(leave: number, arrive: number): string;
   curve(values: string): string;

@@ -8,7 +8,7 @@ import { faults } from '../qpdf.js';
 
 const short = (cut: string) => CUT.replace('cut 1', `cut ${cut}`);
 /** Two pages of sheet, one of charts. */
-const long = (cut: string) => `cut ${cut} "Rooftop"\ntime 7+0\nartist "M. Arai"\nA: 1--2:6+0 3..\n`;
+const long = (cut: string) => `cut ${cut} "Rooftop"\ntime 7+0\nartist "M. Arai"\nA: 1{late}--2:6+0 3..\n`;
 const BROKEN = 'cut 10\ntime 1+0\nA: 1\n';
 
 const FILES = {
@@ -163,7 +163,7 @@ describe('where it goes', () => {
   test.each([['saltmarsh/2.cut'], ['saltmarsh/episode.yaml'], ['other.yaml'], ['saltmarsh/house.txt']])(
     'not over a text: %s',
     async (output) => {
-      set('house.txt', 'phrase p = 1--2\n');
+      set('house.txt', 'phrase p = 1{late}--2\n');
       set('12.cut', `use "house.txt"\n${short('12')}`);
       const before = new Map(host.files);
       const { status, error } = await build('-o', output);
@@ -215,7 +215,7 @@ describe('--changed', () => {
     expect(error).toBe('cut 2: page 2 of 3\nwrote saltmarsh/saltmarsh.pdf: 1 page\n3 cuts unchanged\n');
     expect(await labels()).toEqual(['2/2']);
     expect((await again('--pages', 'changed')).error).toBe('4 cuts unchanged\n');
-    set('12.cut', short('12').replace('1--2', '1-2'));
+    set('12.cut', short('12').replace('1{late}--2', '1{late}-2'));
     expect((await again('--pages', 'changed')).error).toContain('cut 12: pages 1-2 of 2 (1, charts 1)\n');
     expect(await labels()).toEqual(['12/1', '12/charts 1']);
     await again();
@@ -258,7 +258,7 @@ describe('--changed', () => {
     set('12b.cut', short('12'));
     await build();
     expect((await again()).error).toMatch(/5 cuts unchanged\n$/);
-    set('12b.cut', short('12').replace('1--2', '1-2'));
+    set('12b.cut', short('12').replace('1{late}--2', '1{late}-2'));
     const { error } = await again();
     expect(error.match(/^cut 12: .*$/gm)).toEqual(['cut 12: pages 1-2 of 2 (1, charts 1)']);
     expect(error).toContain('wrote saltmarsh/saltmarsh.pdf: 11 pages\n');

@@ -4,7 +4,7 @@ import { type Looked, lookInto } from '../command/pdf.js';
 import { run } from '../command/run.js';
 
 describe('the document', () => {
-  const LONG = 'cut 12 "Rooftop & dusk"\ntime 13+0\nartist "M. Arai"\nA "Nao": (1--2--)..\n';
+  const LONG = 'cut 12 "Rooftop & dusk"\ntime 13+0\nartist "M. Arai"\nA "Nao": (1{late}--2--)..\n';
   let pdf: Looked;
 
   const built = async (...argv: string[]) => {

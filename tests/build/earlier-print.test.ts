@@ -28,7 +28,10 @@ describe('nothing is written', () => {
 
   test.each([
     ['a comment', () => set('e/2.cut', `# retimed on Monday\n${longCut(2)}`)],
-    ['another spelling', () => set('e/2.cut', longCut(2).replace('1--2:6+0 3:6+0', '1--2:144   (3:144)'))],
+    [
+      'another spelling',
+      () => set('e/2.cut', longCut(2).replace('1{late}--2:6+0 3:6+0', '1{late}--2:144   (3:144)')),
+    ],
     ['other line ends', () => set('e/2.cut', longCut(2).replaceAll('\n', '\r\n'))],
     [
       'the clock',
@@ -52,8 +55,8 @@ describe('nothing is written', () => {
     [
       'a phrase of a house file',
       () => {
-        set('e/house.txt', 'phrase p = 1--2\n');
-        set('e/10.cut', `use "house.txt"\n${CUT.replace('cut 1', 'cut 10').replace('1--2', 'p 2')}`);
+        set('e/house.txt', 'phrase p = 1{late}--2\n');
+        set('e/10.cut', `use "house.txt"\n${CUT.replace('cut 1', 'cut 10').replace('1{late}--2', 'p 2')}`);
       },
     ],
   ])('for %s', async (_, change) => {
@@ -103,7 +106,7 @@ describe('what has changed is printed again, and nothing else', () => {
   });
 
   test('pages that are new, and pages that are no more', async () => {
-    set('e/10.cut', 'cut 10\ntime 7+0\nA: 1--2..\n');
+    set('e/10.cut', 'cut 10\ntime 7+0\nA: 1{late}--2..\n');
     expect((await build('--changed')).error).toContain('cut 10: pages 1-3 of 3 (1, 2 new, charts 1)\n');
     set('e/10.cut', 'cut 10\ntime 1+0\nA: 1..\n');
     expect((await build('--changed')).error).toContain('cut 10: page 1 of 1; no more: 2, charts 1\n');

@@ -94,7 +94,7 @@ describe('where it goes', () => {
   });
 
   test('a shared file in the folder is passed over', async () => {
-    const host = memoryHost({ 'a.cut': `use "h.cut"\n${CUT}`, 'h.cut': 'phrase walk = 1--2--\n' });
+    const host = memoryHost({ 'a.cut': `use "h.cut"\n${CUT}`, 'h.cut': 'phrase walk = 1{late}--2--\n' });
     expect(await run(host, 'build', '.')).toMatchObject({ status: 0, error: 'wrote a.pdf: 2 pages\n' });
     expect((await run(host, 'build', 'h.cut')).status).toBe(2);
   });

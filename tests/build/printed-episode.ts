@@ -5,7 +5,7 @@ import { CUT, type Ran, run } from '../command/run.js';
 
 /** Thirteen seconds: three pages of sheet and one of charts. Key 4 stands on the third page. */
 export const longCut = (cut: number, more = ''): string =>
-  `cut ${cut}\ntime 13+0\nA: 1--2:6+0 3:6+0 4..\nB: (1--2--)..\n${more}`;
+  `cut ${cut}\ntime 13+0\nA: 1{late}--2:6+0 3:6+0 4..\nB: (1{late}--2--)..\n${more}`;
 
 export const FILES = {
   'e/episode.yaml': 'title: Ferry\nepisode: 3\n',

@@ -6,7 +6,7 @@ import { lookInto } from '../command/pdf.js';
 import { CUT, fileNames, run } from '../command/run.js';
 
 const short = (cut: string) => CUT.replace('cut 1', `cut ${cut}`);
-const long = (cut: string) => `cut ${cut}\ntime 13+0\nA: 1--2:6+0 3:6+0 4..\n`;
+const long = (cut: string) => `cut ${cut}\ntime 13+0\nA: 1{late}--2:6+0 3:6+0 4..\n`;
 
 const THEN = {
   'e/episode.yaml': 'title: Ferry\n',
@@ -110,8 +110,8 @@ test('what a used file says counts', async () => {
     'e/house.cut': `phrase p = ${phrase}\n`,
     'e/10.cut': 'use "house.cut"\ncut 10\ntime 1+0\nA: p 9..\n',
   });
-  host = memoryHost(uses('1--2'));
-  host.revisions.set('HEAD~1', memoryHost(uses('1---2')));
+  host = memoryHost(uses('1{late}--2'));
+  host.revisions.set('HEAD~1', memoryHost(uses('1{late}---2')));
   expect((await build()).error).toContain('cut 10: pages 1-2 of 2');
 });
 
@@ -123,7 +123,7 @@ test('a cut that had errors then', async () => {
 describe('--pages changed', () => {
   test('prints the pages to exchange, in one file', async () => {
     set('2.cut', long('2').replace('4..', '3a..'));
-    set('11.cut', short('11').replace('1--2', '1-2'));
+    set('11.cut', short('11').replace('1{late}--2', '1{late}-2'));
     const { error } = await build('--one-file', '--pages', 'changed');
     expect(error).toBe(
       'cut 2: page 3 of 4\ncut 11: pages 1-2 of 2 (1, charts 1)\nwrote out/e-changes.pdf: 3 pages\n1 cut unchanged since HEAD~1\n',

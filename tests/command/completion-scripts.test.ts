@@ -40,7 +40,7 @@ describe('in bash', () => {
     expect(offered('help', 'comp')).toEqual(['compare', 'completion']);
   });
   test('options, and the words that they take', () => {
-    expect(offered('build', '--pa')).toEqual(['--paper', '--pages']);
+    expect(offered('build', '--pa')).toEqual(['--paper', '--parts', '--pages']);
     expect(offered('build', 'c012.cut', '--paper', 'A')).toEqual(['A4', 'A3']);
     expect(offered('build', '-c', '')).toEqual(['japan', 'west']);
     expect(offered('completion', 'f')).toEqual(['fish']);

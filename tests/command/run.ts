@@ -2,7 +2,7 @@ import { main } from '../../src/command/main.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 
 /** A cut of one second with nothing wrong in it. */
-export const CUT = 'cut 1\ntime 1+0\nA: 1--2..\n';
+export const CUT = 'cut 1\ntime 1+0\nA: 1{late}--2..\n';
 
 export interface Ran {
   readonly status: number;

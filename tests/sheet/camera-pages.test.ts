@@ -125,7 +125,7 @@ roll A 2mm 1..24 every 24
       const [sheet, chart, strip] = [sheetPages, cameraChartPages, stripPages].map((make) =>
         bare(make(solved, look)),
       );
-      const plan = cameraPlan(solved, labels, convention === 'west', undefined);
+      const plan = cameraPlan(solved, settings, undefined);
       expect(plan.items).toHaveLength(8);
       for (const { memo } of plan.items) {
         const [, name, first, last] = /^(.*) {2}(\S+)–(\S+)$/.exec(memo)!;

@@ -2,6 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { printedLengths } from '../../src/sheet/printed-lengths.js';
+import { CONVENTIONAL } from '../../src/shot/settings.js';
 
 describe('in millimetres', () => {
   const mm = printedLengths({ lengths: 'mm' });
@@ -35,4 +36,22 @@ describe('in inches', () => {
     expect(inches.up(25.4)).toBeCloseTo(25.4, 10);
     expect(inches.up(25.41)).toBeCloseTo(25.4254, 10);
   });
+});
+
+describe('a length', () => {
+  test('as a step has whole numbers bare', () => {
+    const of = (lengths: 'mm' | 'in') => printedLengths({ lengths });
+    expect([of('mm').step(3), of('mm').step(2.5), of('in').step(25.4), of('in').step(2.54)]).toEqual([
+      '3',
+      '2.50',
+      '1',
+      '0.100',
+    ]);
+  });
+});
+
+// The field number is the field's width in inches: animationpost.co.uk/doping, “6-simp-trackin”. 16:9 makes 12 in 6.75 in high.
+test('a western 12 field is 12 by 6.75 in', () => {
+  const { widthMm, heightMm } = CONVENTIONAL.west.field;
+  expect(printedLengths({ lengths: 'in' }).area(widthMm, heightMm)).toBe('12 × 6.75 in');
 });

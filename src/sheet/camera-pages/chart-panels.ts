@@ -10,6 +10,7 @@ import type { Level } from '../../shot/shot.js';
 import { clockwise, turnOf } from '../../solve/camera/matrix.js';
 import type { Graduation, PlacementFrame, SolvedMove } from '../../solve/camera/solved.js';
 import type { SolvedShot } from '../../solve/solved.js';
+import { keysOf } from '../camera/keys-along.js';
 import { graduated } from '../camera/move-names.js';
 import type { Pt } from '../marks.js';
 import { boundsOf, type Corners, rectangle, seen } from './plane.js';
@@ -70,7 +71,7 @@ export function chartPanels(solved: SolvedShot, west: boolean): ChartPanel[] {
   const { camera } = solved;
   const ofCamera = camera.moves.filter(({ move }) => kindOf(move).quantity === 'field');
   const groups = movingLevels(solved);
-  const away = camera.fields.some(({ field }) => !isStandard(field, solved.shot.settings));
+  const away = camera.fields.some(({ field, used }) => used && !isStandard(field, solved.shot.settings));
   const panels = [
     ...(ofCamera.length > 0 || away ? [cameraPanel(ofCamera, groups.flat(), solved, west)] : []),
     ...groups.map((levels) => levelPanel(levels, solved, west)),
@@ -203,25 +204,6 @@ function wayOf(
       keys: keys.get(frame) ?? [],
     })),
   };
-}
-
-/** New key drawings by row: `2`, or `A 2` where several levels go along. In the west by their final numbers. */
-export function keysOf(
-  levels: readonly string[],
-  { levels: solved }: SolvedShot,
-  west: boolean,
-): ReadonlyMap<number, readonly string[]> {
-  const found = new Map<number, string[]>();
-  const named = solved.filter(({ name }) => levels.includes(name));
-  for (const { name, exposures } of named)
-    for (const { frame, kind, drawing, cel, starts } of exposures) {
-      if (kind !== 'key' || !starts) continue;
-      const key = String(west ? cel : drawing);
-      const all = found.get(frame) ?? [];
-      all.push(named.length > 1 ? `${name} ${key}` : key);
-      found.set(frame, all);
-    }
-  return found;
 }
 
 /** Levels that a move shifts, scales or turns by themselves; those that lie alike on every frame stand together. */

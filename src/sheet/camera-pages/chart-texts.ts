@@ -53,7 +53,7 @@ export function chartTexts(solved: SolvedShot, look: Look): ChartTexts {
     settings: shot.settings,
     words,
     lengths: printedLengths(look.settings),
-    telling: tellingOf(shot, look.settings.labels, west, look.neighbours),
+    telling: tellingOf(shot, look.settings, look.neighbours),
     smallMm: Math.max(smallestTextMm(look.settings.paper), 2.2 * largerPrint(look.settings.paper)),
     chartLines: camera.fields.some(({ field }) => field.notation === 'chart'),
     unusedStandard: `${words.standard} (${words.unused})`,

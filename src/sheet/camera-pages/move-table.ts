@@ -12,6 +12,7 @@ import type { Move } from '../../shot/camera.js';
 import type { Graduation, SolvedMove } from '../../solve/camera/solved.js';
 import type { SolvedShot } from '../../solve/solved.js';
 import { figure } from '../../words/number.js';
+import { isConstant } from '../camera/memo-tells.js';
 import { moveKind } from '../camera/move-names.js';
 import { type Box, pale, textAt } from '../draw.js';
 import { fitLine } from '../fit.js';
@@ -160,16 +161,6 @@ function paperColumns(figures: readonly Figures[], rows: readonly Rows[], texts:
     ),
     ...all,
   ];
-}
-
-/** Every step like every other: one line of words tells all. */
-export function isConstant({ move, graduations }: SolvedMove): boolean {
-  const { goes, legs } = kindOf(move);
-  if (legs === 'swing' || move.on > 1 || move.legs.length > 1) return false;
-  const steps = graduations
-    .slice(1)
-    .map(({ stepMm, value }, i) => (goes ? stepMm : (value ?? 0) - (graduations[i]!.value ?? 0)));
-  return steps.every((step) => Math.abs(step - steps[0]!) < 1e-6);
 }
 
 function constantWords({ move, graduations }: SolvedMove, texts: ChartTexts): string {

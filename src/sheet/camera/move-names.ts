@@ -21,16 +21,20 @@ export const graduated = (move: Move): boolean =>
   move.ticks || move.legs.some(({ spacing }) => spacing.form === 'steps');
 
 /** Places on the way by name; null: its legs have none. */
-const ENDS: { readonly [L in LegForm]: ((end: LegForms[L]) => string) | null } = {
+const ENDS: { readonly [L in LegForm]: ((end: LegForms[L], telling: Telling) => string) | null } = {
   field: ({ name }) => name,
-  place: ({ label, xMm, yMm }) => (label === '' ? `(${figure(xMm)},${figure(yMm)})` : label),
+  place: ({ label, xMm, yMm }, { lengths }) =>
+    label === '' ? `(${lengths.figure(xMm)},${lengths.figure(yMm)})` : label,
   scale: percent,
   angle: (value) => degrees(Math.abs(value)),
   way: null,
   swing: null,
 };
 
-const endName = (move: Move) => ENDS[kindOf(move).legs] as ((end: unknown) => string) | null;
+function endName(move: Move, telling: Telling): ((end: unknown) => string) | null {
+  const name = ENDS[kindOf(move).legs] as ((end: unknown, telling: Telling) => string) | null;
+  return name && ((end) => name(end, telling));
+}
 
 /** `A→B→C` */
 const route = (legs: readonly Leg<unknown>[], name: (end: unknown) => string): string =>
@@ -77,7 +81,7 @@ type Texts = {
   ) => string;
 };
 
-const mm = (value: number): string => `${figure(value)} mm`;
+const mm = (value: number, { lengths }: Telling): string => lengths.text(value);
 
 /** The value of a parameter; '' where there is nothing to tell. */
 const TEXTS: Texts = {
@@ -85,12 +89,13 @@ const TEXTS: Texts = {
   levels: (names) => names.join(','),
   sense: (value, { words }) => (value === 'cw' ? words.clockwise : words.counterClockwise),
   direction: ({ word, degrees: angle }) => (word === 'angle' ? `${figure(angle)}°` : ARROWS[word]),
-  way: ({ rateMm, distanceMm }, { words }) =>
-    rateMm === null ? mm(distanceMm) : `${figure(rateMm)} mm/${words.frame}`,
-  swing: ({ fromMm, toMm }) => (fromMm === toMm ? mm(fromMm) : `${figure(fromMm)}→${mm(toMm)}`),
+  way: ({ rateMm, distanceMm }, telling) =>
+    rateMm === null ? mm(distanceMm, telling) : `${mm(rateMm, telling)}/${telling.words.frame}`,
+  swing: ({ fromMm, toMm }, telling) =>
+    fromMm === toMm ? mm(fromMm, telling) : `${telling.lengths.figure(fromMm)}→${mm(toMm, telling)}`,
   measure: (value, telling, { unit }) => MEASURES[unit](value, telling),
-  loop: (value) => (value === null ? '' : mm(value)),
-  point: (point) => (point ? `(${figure(point.xMm)},${figure(point.yMm)})` : ''),
+  loop: (value, telling) => (value === null ? '' : mm(value, telling)),
+  point: (point, { lengths }) => (point ? `(${lengths.figure(point.xMm)},${lengths.figure(point.yMm)})` : ''),
 };
 
 const MEASURES: {
@@ -148,7 +153,7 @@ export const moveKind: Kind<Move> = {
   },
   short: nameOf,
   memo(move, telling) {
-    const name = endName(move);
+    const name = endName(move, telling);
     return joined(
       levels(move.target),
       kindOf(move).grows && name ? trucked(move, name, telling.words) : nameOf(move, telling.words),
@@ -157,8 +162,8 @@ export const moveKind: Kind<Move> = {
       manner(move, telling),
     );
   },
-  labels(move) {
-    const name = endName(move);
+  labels(move, telling) {
+    const name = endName(move, telling);
     // Fields are named on the graduations themselves.
     if (!name || legsOf(move, 'field').length > 0) return new Map();
     return new Map(
@@ -171,12 +176,9 @@ export const moveKind: Kind<Move> = {
   beside({ value, number, stepMm }, telling, move) {
     const { goes, legs } = kindOf(move);
     if (!goes) return value === null ? '' : FIGURES[legs](value, telling);
-    return number === 0 ? '' : stepText(stepMm);
+    return number === 0 ? '' : telling.lengths.step(stepMm);
   },
 };
-
-/** Whole millimetres bare, others with two decimals, so that they stand in line. */
-const stepText = (step: number): string => figure(step, { zeros: 'unlessWhole' });
 
 /** Levels whose artwork the camera chart shows where the move starts and where it ends. */
 export const outlined = (move: Move): readonly string[] =>

@@ -4,10 +4,13 @@ import type { MoveSign } from '../../shot/camera/move-kinds.js';
 import type { Graduation } from '../../solve/camera/solved.js';
 import type { MoveWords } from '../../words/move-words.js';
 import { figure } from '../../words/number.js';
+import type { PrintedLengths } from '../printed-lengths.js';
 
 /** How lengths are told, and by whose names neighbours go. */
 export interface Telling {
   readonly words: MoveWords;
+  /** In which ways and places are told. */
+  readonly lengths: PrintedLengths;
   readonly fieldMm: number;
   length(frames: number): string;
   neighbour(way: 'in' | 'out'): string | null;
@@ -31,7 +34,7 @@ export interface Kind<T> {
   /** The memo's line, without its time. */
   memo(it: T, telling: Telling): string;
   /** Names of places by frame, where they are not those of the graduations. */
-  labels?(it: T): ReadonlyMap<number, string>;
+  labels?(it: T, telling: Telling): ReadonlyMap<number, string>;
   /** What stands beside a graduation. */
   beside?(graduation: Graduation, telling: Telling, it: T): string;
 }

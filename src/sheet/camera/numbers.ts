@@ -84,9 +84,10 @@ export function besideLine(side: Side, run: Run, { item, goesOn }: PlacedItem, l
     const y = topOf(side, run, frame) + side.geometry.rowMm / 2;
     const label = goesOn && frame === item.first ? '' : (item.labels.get(frame) ?? '');
     const graduation = item.numbers.get(frame);
+    const key = item.keys.get(frame) ?? '';
     let x = item.graduated ? numbersEnd + 0.25 : lane.zoneX;
     if (graduation) {
-      const circled = label !== '' || frame === item.from || frame === item.last;
+      const circled = label !== '' || key !== '' || frame === item.from || frame === item.last;
       marks.push(...numberMarks(side, String(graduation.number), lane.zoneX, numbersEnd, y, circled));
     }
     const name =
@@ -98,6 +99,11 @@ export function besideLine(side: Side, run: Run, { item, goesOn }: PlacedItem, l
     if (name) {
       marks.push(...name.marks);
       x = name.end + 0.3;
+    }
+    const keyed = key === '' ? null : firstFitting(side, [key], x, y, lane.zoneEnd - x, 'bold');
+    if (keyed) {
+      marks.push(...keyed.marks);
+      x = keyed.end + 0.3;
     }
     if (!graduation) continue;
     if (graduation.beside !== said || frame === run.first) {

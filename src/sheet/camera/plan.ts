@@ -1,16 +1,19 @@
 /** What stands in the camera column, and which moves stand beside which. */
 
-import { FRAMES_A_FOOT } from '../../shot/settings.js';
+import type { Move } from '../../shot/camera.js';
+import { FRAMES_A_FOOT, type Settings } from '../../shot/settings.js';
 import type { Shot } from '../../shot/shot.js';
 import { feetAndFrames, rowName, secondsAndFrames } from '../../shot/time.js';
 import type { SolvedLight, SolvedMove } from '../../solve/camera/solved.js';
 import type { SolvedShot } from '../../solve/solved.js';
-import type { LabelLanguage } from '../../words/labels.js';
 import { wordsOf } from '../../words/words.js';
 import type { Neighbours } from '../look.js';
+import { printedLengths } from '../printed-lengths.js';
+import { keysOf } from './keys-along.js';
 import { lightKind } from './lights.js';
-import { arrowsOf, graduated, moveKind } from './move-names.js';
-import type { Kind, Sign, Telling } from './naming.js';
+import { neededArtwork, needsCameraChart } from './memo-tells.js';
+import { arrowsOf, graduated, moveKind, outlined } from './move-names.js';
+import { joined, type Kind, type Sign, type Telling } from './naming.js';
 
 /** One move or light, as the column and the memo need it. */
 export interface Item {
@@ -24,6 +27,8 @@ export interface Item {
   readonly memo: string;
   /** Places that are named, by frame. */
   readonly labels: ReadonlyMap<number, string>;
+  /** New keys of levels that go along, by frame, where graduations stand: `A2`. */
+  readonly keys: ReadonlyMap<number, string>;
   /** Directions on screen, degrees counter-clockwise from right, by the frame from which they hold. */
   readonly arrows: ReadonlyMap<number, number>;
   /** Numbered graduations on every row, and what stands beside each. */
@@ -52,17 +57,22 @@ export interface CameraPlan {
 /** Lanes with numbers need room for numbers, labels and steps. */
 const GRADUATED_LANE = 2;
 
+/** What of the settings decides how moves are named. */
+export type FormSettings = Pick<Settings, 'labels' | 'convention' | 'lengths'>;
+
 export function cameraPlan(
   solved: SolvedShot,
-  language: LabelLanguage,
-  west: boolean,
+  form: FormSettings,
   neighbours: Neighbours | undefined,
 ): CameraPlan {
   const { shot, camera } = solved;
-  const telling = tellingOf(shot, language, west, neighbours);
+  const west = form.convention === 'west';
+  const telling = tellingOf(shot, form, neighbours);
   const unit = west ? FRAMES_A_FOOT : Math.max(1, Math.round(shot.fps));
   const items = [
-    ...camera.moves.map((move) => moveItem(move, solved, telling)),
+    ...camera.moves.map((move) =>
+      moveItem(move, solved, { telling, west, artwork: !needsCameraChart(solved) }),
+    ),
     ...camera.light.map((light) => lightItem(light, shot.length, telling)),
   ]
     .filter((item) => item.first <= shot.length && item.last >= item.first)
@@ -85,14 +95,11 @@ export function cameraPlan(
   };
 }
 
-export function tellingOf(
-  shot: Shot,
-  language: LabelLanguage,
-  west: boolean,
-  neighbours: Neighbours | undefined,
-): Telling {
+export function tellingOf(shot: Shot, form: FormSettings, neighbours: Neighbours | undefined): Telling {
+  const west = form.convention === 'west';
   return {
-    words: wordsOf({ labels: language, convention: west ? 'west' : 'japan' }).moves,
+    words: wordsOf(form).moves,
+    lengths: printedLengths(form),
     fieldMm: shot.settings.field.widthMm,
     length: (frames) => (west ? feetAndFrames(frames) : secondsAndFrames(frames, shot.fps)),
     neighbour: (way) => (way === 'in' ? neighbours?.before : neighbours?.after) ?? null,
@@ -103,21 +110,49 @@ function rowsOf<T>(kind: Kind<T>, it: T, length: number): { first: number; last:
   return { first: Math.max(1, kind.first(it)), last: Math.min(length, kind.last(it)) };
 }
 
-function moveItem(solved: SolvedMove, shot: SolvedShot, telling: Telling): Item {
+interface Asked {
+  readonly telling: Telling;
+  readonly west: boolean;
+  /** Whether the memo tells how large the artwork must be, since no chart does. */
+  readonly artwork: boolean;
+}
+
+/** `BG pull ← 2 mm/f (sheet at least 640 × 163 mm)` */
+function memoOf({ move }: SolvedMove, solved: SolvedShot, { telling, artwork }: Asked): string {
+  const memo = moveKind.memo(move, telling);
+  if (!artwork) return memo;
+  const levels = solved.shot.levels.filter(({ name }) => outlined(move).includes(name));
+  const sizes = levels.flatMap((level) => neededArtwork(level, solved, telling.lengths) || []);
+  return [memo, ...[...new Set(sizes)].map((size) => telling.words.artwork(size))].join(' ');
+}
+
+/** Frames on which a level that goes along shows a new key: `A2`. */
+function keysAlong(move: Move, solved: SolvedShot, west: boolean): ReadonlyMap<number, string> {
+  const all = outlined(move).map((name) => [name, keysOf([name], solved, west)] as const);
+  const found = new Map<number, string>();
+  for (const [name, keys] of all)
+    for (const [frame, numbers] of keys)
+      found.set(frame, joined(found.get(frame) ?? '', ...numbers.map((number) => `${name}${number}`)));
+  return found;
+}
+
+function moveItem(solved: SolvedMove, shot: SolvedShot, asked: Asked): Item {
+  const { telling, west } = asked;
   const { move, graduations } = solved;
   const { first, last } = rowsOf(moveKind, move, shot.shot.length);
   const sign = moveKind.sign(move);
   const numbered = sign.form === 'line' && graduated(move);
   const named = graduations.flatMap(({ frame, label }) => (label === '' ? [] : [[frame, label] as const]));
-  const own = moveKind.labels?.(move) ?? [];
+  const own = moveKind.labels?.(move, telling) ?? [];
   return {
     sign,
     first,
     last,
     from: numbered ? Math.max(1, solved.start) : first,
     names: moveKind.names(move, telling),
-    memo: moveKind.memo(move, telling),
+    memo: memoOf(solved, shot, asked),
     labels: new Map([...named, ...own]),
+    keys: numbered ? keysAlong(move, shot, west) : new Map(),
     arrows: arrowsOf(move, (frame) => shot.camera.frames[Math.max(1, frame) - 1]?.rotation ?? 0),
     graduated: numbered,
     numbers: new Map(
@@ -144,6 +179,7 @@ function lightItem(light: SolvedLight, length: number, telling: Telling): Item {
     names: kind.names(light.light, telling),
     memo: kind.memo(light.light, telling),
     labels: new Map(),
+    keys: new Map(),
     arrows: new Map(),
     graduated: false,
     numbers: new Map(),

@@ -62,6 +62,12 @@ function laddersOf(level: SolvedLevel): Ladder[] {
     });
 }
 
+/** Whether its in-betweens divide the way into equal parts. */
+export function isEven({ passage }: Ladder): boolean {
+  const parts = passage.fractions.length + 1;
+  return passage.fractions.every((way, i) => Math.abs(way - (i + 1) / parts) < 1e-9);
+}
+
 /** How long each drawing stands, each time that it is shown. */
 function runsOf(level: SolvedLevel): Map<string, number[]> {
   const runs = new Map<string, number[]>();

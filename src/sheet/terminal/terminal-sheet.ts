@@ -47,7 +47,7 @@ export function terminalSheet(solved: SolvedShot, look: TerminalLook): string[] 
   const feet = shot.settings.convention === 'west';
   const unit = feet ? FRAMES_A_FOOT : Math.max(1, Math.round(shot.fps));
   const words = wordsOf({ labels: look.labels, convention: shot.settings.convention }).sheet;
-  const camera = cameraPlan(solved, look.labels, feet, look.neighbours);
+  const camera = cameraPlan(solved, { ...shot.settings, labels: look.labels }, look.neighbours);
   const head = headLines({ solved, words, camera, lent: look.lent ?? [], unit, feet }, look.width);
   const rows = rowsOf(shot.length, look);
   if (rows.length === 0) return head;

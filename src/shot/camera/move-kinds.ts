@@ -56,14 +56,6 @@ export interface KindOfMove<L extends LegForm, P> {
   readonly ticks: boolean;
   /** The sign over its rows in the camera column. */
   readonly sign: (values: Values<P>) => MoveSign;
-  /**
-   * What of it is drawn as a line on the camera chart: the way of the camera's centre; the same between fields of two sizes, whose
-   * centre may stay; the way of each level on the artwork; the way of a level as an arrow beside it; or nothing, and it has no
-   * length in mm.
-   */
-  readonly line: 'centre' | 'fields' | 'levels' | 'beside' | null;
-  /** Whether its graduations are printed in true size: where written frame by frame, even ones too, or never. */
-  readonly strip: 'graduated' | 'even' | 'never';
 }
 
 /** Ties the types of an entry together. */
@@ -90,8 +82,6 @@ export const moveKinds = {
     grows: false,
     ticks: true,
     sign: line,
-    line: 'centre',
-    strip: 'even',
   }),
   truck: kind({
     ...ofCamera,
@@ -104,8 +94,6 @@ export const moveKinds = {
     grows: true,
     ticks: true,
     sign: line,
-    line: 'fields',
-    strip: 'never',
   }),
   follow: kind({
     ...ofCamera,
@@ -118,8 +106,6 @@ export const moveKinds = {
     grows: false,
     ticks: true,
     sign: line,
-    line: 'centre',
-    strip: 'graduated',
   }),
   shake: kind({
     ...ofCamera,
@@ -132,8 +118,6 @@ export const moveKinds = {
     grows: false,
     ticks: false,
     sign: ({ size: swings }) => ({ form: 'zigzag', ...swings }),
-    line: null,
-    strip: 'never',
   }),
   slide: kind({
     ...ofLevels,
@@ -146,8 +130,6 @@ export const moveKinds = {
     grows: false,
     ticks: true,
     sign: line,
-    line: 'levels',
-    strip: 'graduated',
   }),
   pull: kind({
     ...ofLevels,
@@ -161,8 +143,6 @@ export const moveKinds = {
     grows: false,
     ticks: true,
     sign: line,
-    line: 'beside',
-    strip: 'graduated',
   }),
   levelTruck: kind({
     ...ofLevels,
@@ -175,8 +155,6 @@ export const moveKinds = {
     grows: true,
     ticks: true,
     sign: line,
-    line: null,
-    strip: 'never',
   }),
   turn: kind({
     ...ofLevels,
@@ -189,8 +167,6 @@ export const moveKinds = {
     grows: false,
     ticks: true,
     sign: line,
-    line: null,
-    strip: 'never',
   }),
   roll: kind({
     ...ofLevels,
@@ -203,8 +179,6 @@ export const moveKinds = {
     grows: false,
     ticks: false,
     sign: (values) => ({ form: 'wave', periodFrames: values.period }),
-    line: null,
-    strip: 'never',
   }),
 } satisfies { readonly [K in MoveKind]: unknown };
 

@@ -48,6 +48,7 @@ export const movesIn = ({ cut: cutWord, cutShort }: EnglishTerms): MoveWords => 
   effect: 'effect',
   fairing: 'fairing',
   frame: 'f',
+  artwork: (size) => `(artwork at least ${size})`,
   on: (frames) => `on ${frames}s`,
   ease: (leave, arrive) => `ease ${leave}/${arrive}`,
   curve: (values) => `curve ${values}`,

@@ -46,6 +46,7 @@ export const moves: MoveWords = {
   effect: '特効',
   fairing: 'フェアリング',
   frame: 'コマ',
+  artwork: (size) => `（用紙 ${size} 以上）`,
   on: (frames) => `${frames}コマ打ち`,
   ease: (leave, arrive) => `加減速 ${leave}/${arrive}`,
   curve: (values) => `カーブ ${values}`,

@@ -9,7 +9,11 @@ import { solvedCut } from '../laid.js';
 function light(text: string, neighbours?: Neighbours) {
   const { shot } = solvedCut(`cut 1\ntime 4+0\nA: 1..\nB: 1..\n${text}\n`);
   const [one] = shot.camera.light;
-  return { one: one!, kind: lightKind(one!), telling: tellingOf(shot, 'en', false, neighbours) };
+  return {
+    one: one!,
+    kind: lightKind(one!),
+    telling: tellingOf(shot, { labels: 'en', convention: 'japan', lengths: 'mm' }, neighbours),
+  };
 }
 const memoOf = (text: string, neighbours?: Neighbours) => {
   const { one, kind, telling } = light(text, neighbours);

@@ -38,7 +38,13 @@ describe.each([
     'Q.T.B C→B fairing ア  0+1–0+24',
     'Q.T.B C→B フェアリング ア  0+1–0+24',
   ],
-  ['pull BG right 3mm/f 1..5+0', 'BG pull → 3 mm/f  0+1–4+24', 'BG 引き → 3 mm/コマ  0+1–4+24'],
+  // No chart is printed for these: the memo says how large the background must be, 254 mm and 119 steps of 3 mm.
+  [
+    'pull BG right 3mm/f 1..5+0',
+    'BG pull → 3 mm/f (artwork at least 611 × 142.88 mm)  0+1–4+24',
+    'BG 引き → 3 mm/コマ （用紙 611 × 142.88 mm 以上）  0+1–4+24',
+  ],
+  ['pull BG right 3mm/f 1..5+0 ticks', 'BG pull → 3 mm/f  0+1–4+24', 'BG 引き → 3 mm/コマ  0+1–4+24'],
   ['follow A left 3mm/f 1..5+0', 'A follow ← 3 mm/f  0+1–4+24', 'A フォロー ← 3 mm/コマ  0+1–4+24'],
   ['slide A,B ア(0,0)@1 > エ(-120,0)@6+0', 'A,B slide ア→エ  0+1–5+24', 'A,B スライド ア→エ  0+1–5+24'],
   ['truck level A 100%@1 > 140%@3+0', 'A layer T.U 100%→140%  0+1–2+24', 'A セルT.U 100%→140%  0+1–2+24'],

@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { graduated, moveKind, outlined } from '../../../src/sheet/camera/move-names.js';
+import { printedLengths } from '../../../src/sheet/printed-lengths.js';
 import { parametersOf } from '../../../src/shot/camera/move-facts.js';
 import { wordsOf } from '../../../src/words/words.js';
 import { KINDS, moveOf, parameterNames } from '../../move-samples.js';
 
 const tellings = (['en', 'ja'] as const).map((language) => ({
   words: wordsOf({ labels: language, convention: 'japan' }).moves,
+  lengths: printedLengths({ lengths: 'mm' }),
   fieldMm: 254,
   length: (frames: number) => `0+${frames}`,
   neighbour: () => null,
@@ -49,6 +51,13 @@ describe('moves are called', () => {
     expect(
       moveKind.memo(moveOf('slide', { on: 2, spacing: { form: 'ease', leave: 4, arrive: 6 } }), english),
     ).toBe('A slide ア→イ ease 4/6 on 2s');
+  });
+
+  test('in inches where the settings say so', () => {
+    const inches = { ...english, lengths: printedLengths({ lengths: 'in' }) };
+    const said = (kind: (typeof KINDS)[number]) => moveKind.memo(moveOf(kind), inches);
+    expect(said('pull')).toBe('A pull → 0.118 in/f');
+    expect(said('shake')).toBe('shake 0.197 in');
   });
 
   test('beside their rows by less and less', () => {

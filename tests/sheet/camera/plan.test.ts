@@ -6,7 +6,12 @@ import { solvedCut } from '../laid.js';
 
 const HEAD =
   'cut 1\ntime 4+0\nA: 1..\nlevel A free\nlevel BG free\nfield P full\nfield Q full at 40,0\nfield R 60%\n';
-const plan = (text: string, west = false) => cameraPlan(solvedCut(HEAD + text), 'en', west, undefined);
+const plan = (text: string, west = false) =>
+  cameraPlan(
+    solvedCut(HEAD + text),
+    { labels: 'en', convention: west ? 'west' : 'japan', lengths: 'mm' },
+    undefined,
+  );
 
 describe('lanes', () => {
   const lanesOf = (text: string) => plan(text).placed.map(({ item, lane }) => [item.first, lane]);
