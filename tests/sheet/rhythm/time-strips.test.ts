@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { placeCuts } from '../../../src/count/running.js';
-import { setLabels } from '../../../src/sheet/rhythm/strip-labels.js';
 import {
   densityOf,
   densityStep,
@@ -110,34 +109,6 @@ describe('new drawings a second', () => {
           expect(stretches.at(-1)!.to).toBeCloseTo(time, 6);
         },
       ),
-    );
-  });
-});
-
-describe('cut numbers', () => {
-  const room = { end: 100, lineMm: 2, highest: 8, width: (text: string) => text.length * 2 };
-  const set = (...xs: number[]) =>
-    setLabels(
-      xs.map((x, i) => ({ text: `1${i}`, x })),
-      room,
-    );
-
-  test('lie where their bar is wide enough, stand where it is not, and are left out where they cannot stand', () => {
-    expect(set(0, 10, 12.5, 13.5, 30).map(({ text, upwards }) => [text, upwards])).toEqual([
-      ['10', false],
-      ['11', true],
-      ['12', true],
-      ['14', false],
-    ]);
-  });
-
-  test('never lie over one another', () => {
-    fc.assert(
-      fc.property(fc.uniqueArray(fc.integer({ min: 0, max: 990 }), { maxLength: 80 }), (at) => {
-        const labels = set(...at.sort((a, b) => a - b).map((one) => one / 10));
-        for (const [i, { x, text, upwards }] of labels.slice(0, -1).entries())
-          expect(x + (upwards ? 2 : text.length * 2)).toBeLessThanOrEqual(labels[i + 1]!.x + 1e-9);
-      }),
     );
   });
 });
