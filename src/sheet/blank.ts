@@ -18,7 +18,15 @@ const LOWEST_ROW_BY_HAND = 3;
 export function blankPages(look: Look, { levels }: { readonly levels: number }): Page[] {
   const { settings } = look;
   const metrics = cached(look.metrics);
-  const room = { bracketMm: 0, voices: 1, sounds: 1, cameraLanes: 1, gutters: NO_GUTTERS };
+  const room = {
+    levelMm: 0,
+    labelsMm: 0,
+    bracketMm: 0,
+    voices: 1,
+    sounds: 1,
+    cameraLanes: 1,
+    gutters: NO_GUTTERS,
+  };
   const width = blockWidth(settings, settings.fps);
   const pages: Page[] = [];
   for (let left = Math.max(1, Math.round(levels)); left > 0; ) {

@@ -39,6 +39,10 @@ export const besideGutter = ({ x, width }: Column, gutterMm: number): Column => 
 
 export interface Wanted {
   readonly levels: number;
+  /** What the numbers and names of a level need at least, mm; spare columns may be narrower. */
+  readonly levelMm: number;
+  /** What the running numbers need at least, mm. */
+  readonly labelsMm: number;
   /** The first side of a page, with dialogue and camera; the others have levels only. */
   readonly main: boolean;
   /** Room beside a key drawing's number for brackets about cycles, mm. */
@@ -66,7 +70,27 @@ interface Share {
 const LABELS: Share = { least: 4, wish: 4.4, most: 5.4, weight: 0.2 };
 const NUMBERS: Share = { least: 2.8, wish: 3.2, most: 4.2, weight: 0.2 };
 
-function shares(wanted: Wanted): { dialogue: Share; camera: Share; notes: Share; key: Share; cel: Share } {
+interface Shares {
+  readonly labels: Share;
+  readonly dialogue: Share;
+  readonly camera: Share;
+  readonly notes: Share;
+  readonly key: Share;
+  readonly cel: Share;
+  /** Of the columns that stay empty. */
+  readonly spareKey: Share;
+  readonly spareCel: Share;
+}
+
+/** No less than so many millimetres. */
+const atLeast = (share: Share, mm: number): Share => ({
+  ...share,
+  least: Math.max(share.least, mm),
+  wish: Math.max(share.wish, mm),
+  most: Math.max(share.most, mm),
+});
+
+function shares(wanted: Wanted): Shares {
   const { voices, sounds, cameraLanes: lanes, gutters } = wanted;
   const wider = (share: Share, mm: number): Share => ({
     ...share,
@@ -74,12 +98,13 @@ function shares(wanted: Wanted): { dialogue: Share; camera: Share; notes: Share;
     wish: share.wish + mm,
     most: share.most + mm,
   });
-  const cel: Share = { least: NARROWEST_COLUMN, wish: 4, most: 7.5, weight: 0.5 };
+  const spare: Share = { least: NARROWEST_COLUMN, wish: 4, most: 7.5, weight: 0.5 };
+  const cel = atLeast(spare, wanted.levelMm);
   return {
     dialogue: wider(
       {
-        least: 7 * voices + 2.2 * sounds,
-        wish: 9.5 * voices + 2.8 * sounds,
+        least: 7 * voices + 3.2 * sounds,
+        wish: 9.5 * voices + 3.2 * sounds,
         most: 18 * voices + 6 * sounds,
         weight: 2,
       },
@@ -90,8 +115,11 @@ function shares(wanted: Wanted): { dialogue: Share; camera: Share; notes: Share;
       gutters.camera,
     ),
     notes: wider({ least: 10, wish: 14, most: 70, weight: 5 }, gutters.notes),
+    labels: atLeast(LABELS, wanted.labelsMm),
     key: wider(cel, wanted.bracketMm + gutters.levels),
     cel: wider(cel, gutters.levels),
+    spareKey: wider(spare, wanted.bracketMm),
+    spareCel: spare,
   };
 }
 
@@ -102,14 +130,15 @@ interface Spare {
 }
 
 function totalWidth(wanted: Wanted, spare: Spare, pick: (share: Share) => number): number {
-  const { dialogue, camera, notes, key, cel } = shares(wanted);
+  const { labels, dialogue, camera, notes, key, cel, spareKey, spareCel } = shares(wanted);
   return (
-    pick(LABELS) +
+    pick(labels) +
     2 * pick(NUMBERS) +
     pick(notes) +
     (wanted.main ? pick(dialogue) + pick(camera) : 0) +
-    (wanted.levels + spare.keys) * pick(key) +
-    (wanted.levels + spare.cels) * pick(cel)
+    wanted.levels * (pick(key) + pick(cel)) +
+    spare.keys * pick(spareKey) +
+    spare.cels * pick(spareCel)
   );
 }
 
@@ -150,17 +179,19 @@ function spareColumns(wanted: Wanted, widthMm: number): Spare {
 }
 
 export function columns(wanted: Wanted, x: number, widthMm: number): Columns {
-  const { dialogue, camera, notes, key, cel } = shares(wanted);
+  const { labels, dialogue, camera, notes, key, cel, spareKey, spareCel } = shares(wanted);
   const spare = spareColumns(wanted, widthMm);
   const keys = wanted.levels + spare.keys;
   const cels = wanted.levels + spare.cels;
   const all: Share[] = [
-    LABELS,
+    labels,
     NUMBERS,
-    ...Array<Share>(keys).fill(key),
+    ...Array<Share>(wanted.levels).fill(key),
+    ...Array<Share>(spare.keys).fill(spareKey),
     ...(wanted.main ? [dialogue] : []),
     NUMBERS,
-    ...Array<Share>(cels).fill(cel),
+    ...Array<Share>(wanted.levels).fill(cel),
+    ...Array<Share>(spare.cels).fill(spareCel),
     ...(wanted.main ? [camera] : []),
     notes,
   ];

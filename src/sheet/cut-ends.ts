@@ -1,7 +1,10 @@
 /** Where a cut begins and ends on its rows: running numbers, handles, the double line and what is hatched out after it. */
 
+import type { Settings } from '../shot/settings.js';
 import { black, line, textAt } from './draw.js';
-import type { Mark } from './marks.js';
+import { fitLine, NARROWEST } from './fit.js';
+import { rowsOfBlocks, unitOf } from './geometry.js';
+import type { Mark, Metrics } from './marks.js';
 import { type Run, type Side, topOf } from './plan.js';
 
 /** Between the two lines under the last row, mm. */
@@ -15,23 +18,59 @@ export function runningMarks(side: Side, run: Run): Mark[] {
   const marks: Mark[] = [];
   const feet = side.plan.convention === 'west';
   const width = column.width - 0.4;
-  const put = (text: string, frame: number, most: number, weight: 'bold' | 'regular', half = 0): void => {
-    const sizeMm = Math.max(leastTextMm, Math.min(most, rowMm * 0.82));
-    const room = half === 0 ? width : width / 2 - 0.2;
-    const squeeze = Math.min(1, room / side.plan.metrics.width(text, sizeMm, weight));
+  const put = (text: string, frame: number, most: number, weight: 'bold' | 'regular', share = 1): void => {
+    const size = { most: Math.min(most, rowMm * 0.82), least: leastTextMm, weight };
+    const { sizeMm, squeeze } = fitLine(side.plan.metrics, text, width * share, size);
     const y = topOf(side, run, frame) + rowMm / 2;
-    marks.push(textAt(x + (half * column.width) / 4, y, text, { sizeMm, weight, squeeze }));
+    const set = { sizeMm, weight, squeeze } as const;
+    if (share === 1) marks.push(textAt(x, y, text, set));
+    else if (weight === 'bold') marks.push(textAt(column.x + 0.2, y, text, { ...set, anchor: 'start' }));
+    else marks.push(textAt(column.x + column.width - 0.2, y, text, { ...set, anchor: 'end' }));
   };
   for (let frame = run.first; frame <= run.last; frame++) {
     if ((frame - 1) % unit !== 0 && frame !== run.first) continue;
-    const whole = Math.floor((frame - 1) / unit);
-    const second = feet ? `${whole}'` : `${whole}+`;
+    const second = wholeText(frame, unit, feet);
     // The frame number names its own row; the second goes for all its rows and can stand one lower.
-    const alone = frame === run.last;
-    put(String(frame), frame, 1.8 * scale, 'regular', alone ? 1 : 0);
-    put(second, alone ? frame : frame + 1, 2.7 * scale, 'bold', alone ? -1 : 0);
+    if (frame < run.last) {
+      put(String(frame), frame, 1.8 * scale, 'regular');
+      put(second, frame + 1, 2.7 * scale, 'bold');
+      continue;
+    }
+    const widths = [
+      side.plan.metrics.width(second, 1, 'bold'),
+      side.plan.metrics.width(String(frame), 1, 'regular'),
+    ];
+    const [left, right] = widths as [number, number];
+    const share = (part: number): number => (part / (left + right)) * (1 - BETWEEN_LABELS / width);
+    put(second, frame, 2.7 * scale, 'bold', share(left));
+    put(String(frame), frame, 1.8 * scale, 'regular', share(right));
   }
   return marks;
+}
+
+/** Between second and frame number where both stand on one row, mm. */
+const BETWEEN_LABELS = 0.35;
+
+/** The second (foot) of a frame as it stands at its rows. */
+const wholeText = (frame: number, unit: number, feet: boolean): string =>
+  `${Math.floor((frame - 1) / unit)}${feet ? "'" : '+'}`;
+
+/** What the column of running numbers needs for those of a cut in the smallest print, mm. */
+export function labelsRoom(
+  length: number,
+  settings: Settings,
+  fps: number,
+  metrics: Metrics,
+  leastTextMm: number,
+): number {
+  const unit = unitOf(settings, fps);
+  const blocks = rowsOfBlocks(settings, fps);
+  const onPage = (length - 1) % blocks.reduce((so, rows) => so + rows, 0);
+  const alone = (length - 1) % unit === 0 || onPage === 0 || onPage === blocks[0];
+  const second = metrics.width(wholeText(length, unit, settings.convention === 'west'), leastTextMm, 'bold');
+  const number = metrics.width(String(length), leastTextMm, 'regular');
+  const widest = alone ? second + number : Math.max(second, number);
+  return widest * NARROWEST + 0.45 + (alone ? BETWEEN_LABELS : 0);
 }
 
 /** The double line under the last row and the hatching after it. */

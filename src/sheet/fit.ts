@@ -5,7 +5,7 @@ import { type Box, ring, TO_BASELINE, textAt } from './draw.js';
 import type { Ink, Mark, Metrics, Stroke, Weight } from './marks.js';
 
 /** The narrowest that text is set, as a share of its own width. */
-export const NARROWEST = 0.62;
+export const NARROWEST = 0.8;
 /** From line to line, ems. */
 const LEADING = 1.18;
 
@@ -23,11 +23,33 @@ export function fitLine(
   { most, least, weight = 'regular' }: { most: number; least: number; weight?: Weight },
 ): Fitted {
   const em = metrics.width(text, 1, weight);
-  if (em * most <= width) return { sizeMm: most, squeeze: 1, fits: true };
+  const largest = Math.max(most, least);
+  if (em * largest <= width) return { sizeMm: largest, squeeze: 1, fits: true };
   // A slight squeeze reads better than a much smaller size.
-  const sizeMm = Math.max(least, Math.min(most, width / em / 0.85));
+  const sizeMm = Math.max(least, Math.min(largest, width / em / 0.85));
   const squeeze = Math.min(1, width / (em * sizeMm));
   return { sizeMm, squeeze, fits: squeeze >= NARROWEST };
+}
+
+/** A text in one line of `width`, at its smallest with its end cut off where it is too long: `…` says so. */
+export function cutToFit(
+  metrics: Metrics,
+  text: string,
+  width: number,
+  size: { most: number; least: number; weight?: Weight },
+): Fitted & { readonly text: string } {
+  const whole = fitLine(metrics, text, width, size);
+  if (whole.fits) return { ...whole, text };
+  const letters = [...text];
+  let [low, high] = [0, letters.length - 1];
+  const cut = (count: number): string => `${letters.slice(0, count).join('').trimEnd()}…`;
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if (fitLine(metrics, cut(middle), width, size).fits) low = middle;
+    else high = middle - 1;
+  }
+  const { sizeMm, squeeze } = fitLine(metrics, cut(low), width, size);
+  return { text: cut(low), sizeMm, squeeze: Math.max(NARROWEST, squeeze), fits: false };
 }
 
 /** Breaks a text into lines no wider than `width`; words that are wider than a line are cut. Line breaks of the text are kept. */
@@ -61,7 +83,8 @@ export interface BoxSet {
 
 /** Sets a text in a box: in one line if it can be, in several, smaller. Where even the smallest does not fit, as much as fits. */
 export function setInBox(metrics: Metrics, text: string, box: Box, setting: BoxSetting): BoxSet {
-  const { most, least, weight = 'regular', ink = 'black', across = 'middle', down = 'middle' } = setting;
+  const { least, weight = 'regular', ink = 'black', across = 'middle', down = 'middle' } = setting;
+  const most = Math.max(setting.most, least);
   if (text === '') return { marks: [], fits: true };
   const along = setting.upwards ? box.height : box.width;
   const against = setting.upwards ? box.width : box.height;
@@ -70,7 +93,7 @@ export function setInBox(metrics: Metrics, text: string, box: Box, setting: BoxS
   let squeeze = 1;
   let fits = false;
   for (; ; sizeMm = Math.max(least, sizeMm * 0.93)) {
-    squeeze = sizeMm === least ? 0.75 : 0.88;
+    squeeze = sizeMm === least ? NARROWEST : 0.88;
     lines = wrap(metrics, text, along / squeeze, sizeMm, weight);
     const room = Math.max(1, Math.floor((against - sizeMm * 0.9) / (sizeMm * LEADING) + 1 + 1e-6));
     fits = lines.length <= room;

@@ -3,7 +3,7 @@
 import type { SheetWords } from '../words/sheet-words.js';
 import type { Box } from './draw.js';
 import { frame, line, pale, textAt } from './draw.js';
-import { setInBox } from './fit.js';
+import { cutToFit, setInBox } from './fit.js';
 import type { Block, Geometry } from './geometry.js';
 import { captionMm, rowTop } from './geometry.js';
 import { headerCells } from './header.js';
@@ -69,8 +69,9 @@ function idOf(geometry: Geometry, words: SheetWords, start: number, west: boolea
     geometry.blocks.map((block) => block.rows).join('+'),
     `u${geometry.unit}`,
     `s${start}`,
-    `k${columns.keys.length}x${columns.keys[0]?.width.toFixed(3)}`,
-    `c${columns.cels.length}x${columns.cels[0]?.width.toFixed(3)}`,
+    `k${columns.keys.length}x${columns.keys[0]?.width.toFixed(3)}-${columns.keys.at(-1)?.width.toFixed(3)}`,
+    `c${columns.cels.length}x${columns.cels[0]?.width.toFixed(3)}-${columns.cels.at(-1)?.width.toFixed(3)}`,
+    `l${columns.labels.width.toFixed(3)}`,
     `d${columns.dialogue?.width.toFixed(3) ?? 0}`,
     `m${columns.camera?.width.toFixed(3) ?? 0}`,
     `n${columns.notes.width.toFixed(3)}`,
@@ -108,12 +109,12 @@ function boxes(
 /** A small word at the top left of a box. */
 export function caption(box: Box, text: string, geometry: Geometry, metrics: Metrics): Mark {
   const sizeMm = captionMm(geometry);
-  const squeeze = Math.min(1, (box.width - 1.2) / metrics.width(text, sizeMm, 'regular'));
-  return textAt(box.x + 0.7, box.y + 0.4 + sizeMm * 0.5, text, {
-    sizeMm,
+  const set = cutToFit(metrics, text, box.width - 1.2, { most: sizeMm, least: geometry.leastTextMm });
+  return textAt(box.x + 0.7, box.y + 0.4 + sizeMm * 0.5, set.text, {
+    sizeMm: set.sizeMm,
     ink: 'grey',
     anchor: 'start',
-    squeeze,
+    squeeze: set.squeeze,
   });
 }
 

@@ -47,7 +47,7 @@ const BETWEEN_BLOCKS = 3;
 /** Rows are not made higher. */
 const HIGHEST_ROW = 5.2;
 /** A row that still holds the smallest print, ems of it. */
-const LOWEST_ROW = 0.95;
+const LOWEST_ROW = 1.08;
 
 /** Frames that rows are numbered and ruled by. */
 export function unitOf(settings: Settings, fps: number): number {

@@ -3,10 +3,11 @@
 import { isWide } from '../layout/line-breaking.js';
 import type { SolvedLevel } from '../solve/solved.js';
 import type { Column } from './columns.js';
-import type { Box } from './draw.js';
-import { setInBox } from './fit.js';
+import { type Box, textAt } from './draw.js';
+import { cutToFit, setInBox } from './fit.js';
 import type { Geometry } from './geometry.js';
 import type { Mark } from './marks.js';
+import { memoPointers } from './memo.js';
 import type { Run, Side } from './plan.js';
 import { setDownwards } from './vertical.js';
 
@@ -16,7 +17,7 @@ export function headRows({
   scale,
 }: Geometry): Record<'group' | 'name' | 'count' | 'last' | 'changes', { height: number }> {
   const group = 2.8 * scale;
-  const name = 4.4 * scale;
+  const name = 4.2 * scale;
   const count = 2.6 * scale;
   const last = 2.6 * scale;
   return {
@@ -91,7 +92,7 @@ function overCels(side: Side, level: SolvedLevel, column: Column): Mark[] {
     ...box(side, said, changes, {
       ...changesSize(side),
       leftOver: `${level.name}: ${said}`,
-      instead: words.inMemo,
+      instead: memoPointers(words),
     }),
   ];
 }
@@ -106,8 +107,13 @@ function name(side: Side, level: SolvedLevel, column: Column): Mark[] {
     width: column.width - 0.4,
     height: rows.name.height,
   };
-  const set = { most: 3.2 * side.geometry.scale, weight: 'bold', leftOver: level.name } as const;
-  return box(side, level.name, place, set);
+  const size = { most: 3.2 * side.geometry.scale, least: side.geometry.leastTextMm, weight: 'bold' } as const;
+  // A name is never broken: over two lines it would be two names.
+  const set = cutToFit(side.plan.metrics, level.name, place.width, size);
+  if (!set.fits) side.plan.leftOver.add(`${set.text} = ${level.name}`);
+  const { text, sizeMm, squeeze } = set;
+  const y = place.y + place.height / 2;
+  return [textAt(place.x + place.width / 2, y, text, { sizeMm, squeeze, weight: 'bold' })];
 }
 
 interface Setting {
@@ -119,15 +125,16 @@ interface Setting {
 interface Said extends Setting {
   /** The line for the memo where there is no room. */
   readonly leftOver: string;
-  /** What stands in the box then, if not the text's beginning. */
-  readonly instead?: string;
+  /** What stands in the box then, the first that fits, if not the text's beginning. */
+  readonly instead?: readonly string[];
 }
 
 function box(side: Side, text: string, place: Box, said: Said): Mark[] {
   const set = setSaid(side, text, place, said);
   if (set.fits) return set.marks;
   side.plan.leftOver.add(said.leftOver);
-  return said.instead === undefined ? set.marks : setSaid(side, said.instead, place, said).marks;
+  const instead = said.instead?.map((one) => setSaid(side, one, place, said)) ?? [set];
+  return (instead.find(({ fits }) => fits) ?? instead.at(-1)!).marks;
 }
 
 function setSaid(side: Side, text: string, place: Box, said: Setting): { marks: Mark[]; fits: boolean } {

@@ -4,7 +4,7 @@ import { cameraMemo } from './camera/memo.js';
 import { barMark } from './changes/bars.js';
 import type { Box } from './draw.js';
 import { line, pale, textAt } from './draw.js';
-import { wrap } from './fit.js';
+import { cutToFit, wrap } from './fit.js';
 import type { Geometry } from './geometry.js';
 import { captionMm } from './geometry.js';
 import type { Mark } from './marks.js';
@@ -12,6 +12,13 @@ import type { Plan } from './plan.js';
 import { diagramMarks, stackWidth } from './stack-diagram.js';
 
 const LEADING = 1.22;
+
+/** What stands where words have no room and are told in the memo, from the longest to the shortest. */
+export const memoPointers = ({ inMemo, memo }: Plan['words']): readonly string[] => [
+  inMemo,
+  `→ ${memo}`,
+  '→',
+];
 
 /** What a memo tells, a line of it or the head over some. */
 export interface Paragraph {
@@ -184,11 +191,12 @@ function joined(lines: readonly Line[]): Paragraph[] {
 /** A word at the foot of a memo box, at its right. */
 export function memoPointer(box: Box, geometry: Geometry, plan: Plan, text: string): Mark {
   const sizeMm = captionMm(geometry);
-  const squeeze = Math.min(1, (box.width - 2) / plan.metrics.width(text, sizeMm, 'bold'));
-  return textAt(box.x + box.width - 1, box.y + box.height - sizeMm * 0.8, text, {
-    sizeMm,
+  const size = { most: sizeMm, least: geometry.leastTextMm, weight: 'bold' } as const;
+  const set = cutToFit(plan.metrics, text, box.width - 2, size);
+  return textAt(box.x + box.width - 1, box.y + box.height - sizeMm * 0.8, set.text, {
+    sizeMm: set.sizeMm,
     weight: 'bold',
     anchor: 'end',
-    squeeze,
+    squeeze: set.squeeze,
   });
 }

@@ -4,7 +4,7 @@ import type { Shot } from '../shot/shot.js';
 import { wordsOf } from '../words/words.js';
 import { NO_GUTTERS } from './columns.js';
 import { type Box, frame, pale, textAt } from './draw.js';
-import { fitLine } from './fit.js';
+import { cutToFit } from './fit.js';
 import { caption } from './form.js';
 import { type Geometry, geometry as geometryOf } from './geometry.js';
 import { headerCells, headerMarks } from './header.js';
@@ -32,6 +32,8 @@ export function pageFrame(shot: Shot, look: Look, page: string, pages: number, l
     levels: 1,
     main: true,
     bracketMm: 0,
+    levelMm: 0,
+    labelsMm: 0,
     voices: 1,
     sounds: 1,
     cameraLanes: 1,
@@ -103,8 +105,8 @@ export function footMarks(box: Box, sizeMm: number, least: number, footed: Foote
   const put = (text: string, x: number, anchor: 'start' | 'middle' | 'end', bold = false): Mark[] => {
     if (text === '') return [];
     const weight = bold ? 'bold' : 'regular';
-    const fitted = fitLine(footed.metrics, text, third, { most: sizeMm, least, weight });
-    return [textAt(x, y, text, { sizeMm: fitted.sizeMm, squeeze: fitted.squeeze, weight, anchor })];
+    const fitted = cutToFit(footed.metrics, text, third, { most: sizeMm, least, weight });
+    return [textAt(x, y, fitted.text, { sizeMm: fitted.sizeMm, squeeze: fitted.squeeze, weight, anchor })];
   };
   return [
     ...put(footed.title, box.x, 'start'),

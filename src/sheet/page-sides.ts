@@ -12,7 +12,7 @@ export interface LevelsOfSide {
 /** At least one side; no more levels a side than its narrowest columns hold, and about as many on each. */
 export function sidesOf(
   levels: readonly SolvedLevel[],
-  asked: Pick<Wanted, 'voices' | 'sounds' | 'cameraLanes' | 'gutters'>,
+  asked: Pick<Wanted, 'levelMm' | 'labelsMm' | 'voices' | 'sounds' | 'cameraLanes' | 'gutters'>,
   widthMm: number,
   leastTextMm: number,
 ): LevelsOfSide[] {

@@ -19,7 +19,7 @@ export function largerPrint(paper: Paper): number {
   return Math.min(1.4, Math.max(1, Math.min(widthMm / 210, heightMm / 297)));
 }
 
-/** The smallest em that is printed, mm: 5 pt on the big papers, which are often copied down, 4 pt on the others. */
+/** The smallest em that is printed, mm: 5 pt on the big papers, which are often copied down, 5.5 pt on the others. */
 export function smallestTextMm(paper: Paper): number {
-  return (paper === 'A3' || paper === 'tabloid' ? 5 : 4) * MM_A_POINT;
+  return (paper === 'A3' || paper === 'tabloid' ? 5 : 5.5) * MM_A_POINT;
 }

@@ -35,11 +35,11 @@ import { wordsOf } from '../words/words.js';
 import { cameraMarks } from './camera/marks.js';
 import { cameraPlan } from './camera/plan.js';
 import { barMarks, barsOf, guttersOf } from './changes/bars.js';
-import { endMarks, handleMarks, runningMarks } from './cut-ends.js';
+import { endMarks, handleMarks, labelsRoom, runningMarks } from './cut-ends.js';
 import { form } from './form.js';
 import { blockWidth, geometry } from './geometry.js';
 import { headerMarks } from './header.js';
-import { celMarks, keyMarks } from './keys/drawing-columns.js';
+import { celMarks, keyMarks, levelRoom } from './keys/drawing-columns.js';
 import { keySigns } from './keys/key-signs.js';
 import { headMarks } from './level-heads.js';
 import type { Look } from './look.js';
@@ -77,6 +77,8 @@ export function sheetPages(solved: SolvedShot, look: Look): Page[] {
   const levelSides = sidesOf(
     plan.levels,
     {
+      levelMm: levelRoom(plan, least),
+      labelsMm: labelsRoom(shot.length, look.settings, shot.fps, plan.metrics, least),
       voices: plan.speech.voices,
       sounds: plan.speech.sounds,
       cameraLanes: plan.camera.lanes.reduce((so, lane) => so + lane, 0),

@@ -1,7 +1,7 @@
 /** The stack drawn as a pile of sheets, bottom to top. */
 
 import { type Box, black, line, polygon, textAt } from './draw.js';
-import { fitLine } from './fit.js';
+import { cutToFit } from './fit.js';
 import type { Mark, Metrics } from './marks.js';
 
 export interface PiledLevel {
@@ -65,9 +65,9 @@ export function diagramMarks(
       });
       const room = width - sheet - lean - 1.4;
       const most = Math.max(leastTextMm, Math.min(pitch * 0.85, 2.4 * scale));
-      const { sizeMm, squeeze } = fitLine(metrics, level.name, room, { most, least: leastTextMm });
+      const { text, sizeMm, squeeze } = cutToFit(metrics, level.name, room, { most, least: leastTextMm });
       marks.push(
-        textAt(x + sheet + lean + 0.8, y - high / 2, level.name, {
+        textAt(x + sheet + lean + 0.8, y - high / 2, text, {
           sizeMm,
           squeeze,
           anchor: 'start',

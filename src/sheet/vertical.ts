@@ -2,7 +2,7 @@
 
 import { isWide } from '../layout/line-breaking.js';
 import { textAt } from './draw.js';
-import { fitLine, wrap } from './fit.js';
+import { fitLine, NARROWEST, wrap } from './fit.js';
 import type { Ink, Mark, Metrics, Weight } from './marks.js';
 
 /** One place in a column of characters. */
@@ -39,7 +39,7 @@ export function verticalCells(text: string, width: (text: string) => number): Ve
     const characters = [...run];
     if (/^\s/u.test(run)) cells.push({ text: '', ems: 0.5, form: 'upright', beat: 'own' });
     else if (characters.length === 1 || characters.every(isWide)) cells.push(...characters.map(oneCell));
-    else if (characters.length <= SIDE_BY_SIDE)
+    else if (characters.length <= SIDE_BY_SIDE && width(run) * NARROWEST <= 1)
       cells.push({ text: run, ems: 1, form: 'upright', beat: /[!?]/u.test(run) ? 'before' : 'own' });
     else cells.push({ text: run, ems: width(run) + 0.2, form: 'turned', beat: 'own' });
   }
@@ -153,7 +153,7 @@ export function setDownwards(
     const end = strip.top + metrics.width(text, sizeMm, weight) * squeeze;
     return { marks: [mark], fits: true, end };
   }
-  const lines = wrap(metrics, text, strip.room / 0.8, least, weight);
+  const lines = wrap(metrics, text, strip.room / NARROWEST, least, weight);
   const room = Math.max(1, Math.floor(strip.width / (least * 1.05)));
   const marks = lines.slice(0, room).map((one, i, all) => {
     const at = x + ((all.length - 1) / 2 - i) * least * 1.05;

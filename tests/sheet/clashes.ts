@@ -15,10 +15,13 @@ export function offThePaper(page: Page): string[] {
     .map(({ text, x, y }) => `“${text}” at ${x}, ${y}`);
 }
 
+/** The narrowest that a text is set, as a share of its own width: the project's own rule for its sheets. */
+const NARROWEST = 0.8;
+
 export function tooSmall(page: Page, leastMm: number): string[] {
   return textsOf(everyMark(page))
-    .filter(({ sizeMm }) => sizeMm < leastMm - 1e-9)
-    .map(({ text, sizeMm }) => `“${text}” is ${sizeMm} mm high`);
+    .filter(({ sizeMm, squeeze = 1 }) => sizeMm < leastMm - 1e-9 || squeeze < NARROWEST - 1e-6)
+    .map(({ text, sizeMm, squeeze = 1 }) => `“${text}” is ${sizeMm} mm high, ${squeeze} of its width`);
 }
 
 /** Texts that are set over one another. */

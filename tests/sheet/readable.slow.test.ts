@@ -31,7 +31,7 @@ const LOOKS: Partial<Settings>[] = PAPERS.flatMap((paper, i) =>
 );
 
 const leastMm = ({ paper }: Partial<Settings>): number =>
-  ((paper === 'A3' || paper === 'tabloid' ? 5 : 4) * 25.4) / 72;
+  ((paper === 'A3' || paper === 'tabloid' ? 5 : 5.5) * 25.4) / 72;
 
 const solved = Object.entries(CUTS).map(([name, text]) => ({ name, cut: solvedCut(text) }));
 
@@ -46,7 +46,7 @@ describe.each(LOOKS)('$paper $convention $labels', (look) => {
     expect(found(offThePaper)).toEqual([]);
   });
 
-  it('prints nothing smaller than 5 pt on the big papers and 4 pt on the others', () => {
+  it('prints nothing smaller than 5 pt on the big papers and 5.5 pt on the others', () => {
     expect(found((page) => tooSmall(page, leastMm(look)))).toEqual([]);
   });
 

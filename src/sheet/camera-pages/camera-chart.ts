@@ -17,6 +17,7 @@ import type { Look } from '../look.js';
 import type { Mark, Page } from '../marks.js';
 import { cached } from '../measure.js';
 import { pageFrame } from '../page-frame.js';
+import { smallestTextMm } from '../papers.js';
 import { type ChartPanel, chartPanels, panelBounds } from './chart-panels.js';
 import { type ChartTexts, captionOf, chartTexts } from './chart-texts.js';
 import { type MoveTable, moveTable } from './move-table.js';
@@ -150,7 +151,11 @@ function panelMarks(
   const row = rowOf(texts);
   const set = (text: string, x: number, y: number, most: number, width: number, bold: boolean): Mark => {
     const weight = bold ? 'bold' : 'regular';
-    const { sizeMm, squeeze } = fitLine(metrics, text, width, { most, least: texts.smallMm * 0.9, weight });
+    const { sizeMm, squeeze } = fitLine(metrics, text, width, {
+      most,
+      least: smallestTextMm(texts.look.settings.paper),
+      weight,
+    });
     return textAt(x, y, text, { sizeMm, squeeze, weight, anchor: 'start' });
   };
   const caption = captionHeight([title!, ...rest], box.width, texts);

@@ -15,7 +15,7 @@ import { figure } from '../../words/number.js';
 import { isConstant } from '../camera/memo-tells.js';
 import { moveKind } from '../camera/move-names.js';
 import { type Box, pale, textAt } from '../draw.js';
-import { fitLine } from '../fit.js';
+import { wrap } from '../fit.js';
 import { unitOf } from '../geometry.js';
 import type { Look } from '../look.js';
 import type { Mark, Page } from '../marks.js';
@@ -74,7 +74,7 @@ export function moveTable(solved: SolvedShot, given: Look): MoveTable | null {
   };
   const columns = paperColumns(figures, rows, texts);
   const lay = (area: Box) => {
-    const above = print.remarks.length * rowOf(texts) + 1;
+    const above = remarkLines(print, area).length * rowOf(texts) + 1;
     return layTable({
       columns,
       names: 1,
@@ -92,7 +92,14 @@ export function moveTable(solved: SolvedShot, given: Look): MoveTable | null {
       const { pages } = lay(area);
       const [page] = pages;
       if (pages.length !== 1 || !page) return null;
-      const right = Math.max(...page.sets.map((set) => set.x + set.width));
+      const lines = remarkLines(print, area).map((line) =>
+        texts.look.metrics.width(line, texts.smallMm, 'regular'),
+      );
+      // Whoever lays it out again as wide as this gets the same lines.
+      const right = Math.max(
+        ...page.sets.map((set) => set.x + set.width),
+        ...lines.map((width) => Math.min(area.x + width + 0.01, area.x + area.width)),
+      );
       const bottom = Math.max(...page.sets.map((set) => set.y + set.height));
       return {
         width: right - area.x,
@@ -323,14 +330,15 @@ interface Print {
   readonly unit: number;
 }
 
-function remarkMarks({ texts, remarks }: Print, area: Box): Mark[] {
-  return remarks.map((text, i) => {
-    const fit = fitLine(texts.look.metrics, text, area.width, {
-      most: texts.smallMm,
-      least: texts.smallMm * 0.8,
-    });
-    return textAt(area.x, area.y + (i + 0.5) * rowOf(texts), text, { ...fit, anchor: 'start' });
-  });
+/** The remarks in lines as wide as the area. */
+const remarkLines = ({ texts, remarks }: Print, { width }: Box): string[] =>
+  remarks.flatMap((text) => wrap(texts.look.metrics, text, width, texts.smallMm));
+
+function remarkMarks(print: Print, area: Box): Mark[] {
+  const { smallMm: sizeMm } = print.texts;
+  return remarkLines(print, area).map((text, i) =>
+    textAt(area.x, area.y + (i + 0.5) * rowOf(print.texts), text, { sizeMm, anchor: 'start' }),
+  );
 }
 
 function setMarks(set: TableSet<FigureColumn>, { texts, rows, unit }: Print): Mark[] {

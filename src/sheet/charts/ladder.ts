@@ -6,13 +6,14 @@
 
 import type { Convention } from '../../shot/settings.js';
 import { black, line, polyline, ring, textAt } from '../draw.js';
+import { cutToFit, fitLine } from '../fit.js';
 import type { Mark, Metrics, Weight } from '../marks.js';
 import { spread } from './spread.js';
 import { exposureText, type Ladder, type Step, wayText } from './steps.js';
 
 /** From line to line of print where there is room, and where there is none to spare, mm. */
 const PITCH = 4.8;
-const LEAST_PITCH = 3.3;
+const LEAST_PITCH = 3.6;
 const LEAST_LENGTH = 34;
 /** A ladder grows up to this length so that its closest strokes stand a pencil's width apart. */
 const CROWDED_LENGTH = 64;
@@ -23,6 +24,8 @@ export const TITLE_HEIGHT = 14.5;
 const NUMBER_SIZE = 3.5;
 const NAME_SIZE = 3.1;
 const SMALL_SIZE = 2.6;
+/** 5.5 pt: no print of a ladder is smaller, mm. */
+const LEAST_SIZE = (5.5 * 25.4) / 72;
 const AXIS = 4.5;
 const PRINT = 13;
 const BETWEEN_COLUMNS = 2.4;
@@ -179,17 +182,14 @@ export function ladderMarks(piece: Piece, place: LadderPlace, words: LadderWords
 /** Title and headings above a ladder. */
 function titleMarks(place: LadderPlace, words: LadderWords, metrics: Metrics, edges: Edges): Mark[] {
   const { x, y, columns } = place;
-  const setting = (text: string, sizeMm: number, weight: Weight) =>
-    ({
-      sizeMm,
-      weight,
-      anchor: 'start',
-      ...squeezed(metrics.width(text, sizeMm, weight), columns.width),
-    }) as const;
+  const setIn = (y: number, text: string, most: number, weight: Weight): Mark => {
+    const set = cutToFit(metrics, text, columns.width, { most, least: LEAST_SIZE, weight });
+    return textAt(x, y, set.text, { sizeMm: set.sizeMm, squeeze: set.squeeze, weight, anchor: 'start' });
+  };
   const heading = { sizeMm: 2.1, ink: 'grey' } as const;
   return [
-    textAt(x, y + 2, words.title, setting(words.title, 4.2, 'bold')),
-    textAt(x, y + 6.4, words.remark, setting(words.remark, SMALL_SIZE, 'regular')),
+    setIn(y + 2, words.title, 4.2, 'bold'),
+    setIn(y + 6.4, words.remark, SMALL_SIZE, 'regular'),
     textAt(edges.number, y + 10.4, words.headings.number, { ...heading, anchor: 'end' }),
     textAt(edges.drawing, y + 10.4, words.headings.drawing, heading),
     textAt(edges.way, y + 10.4, words.headings.way, { ...heading, anchor: 'end' }),
@@ -214,12 +214,12 @@ function printMarks(
   const size = NUMBER_SIZE * scale;
   const number = celText(step);
   const drawing = step.kind === 'breakdown' && !west ? `(${step.drawing})` : step.drawing;
-  const nameWidth = Math.min(metrics.width(drawing, name, 'regular'), columns.name - 2);
-  const nameFit = squeezed(metrics.width(drawing, name, 'regular'), columns.name - 2);
+  const nameFit = fitLine(metrics, drawing, columns.name - 2, { most: name, least: LEAST_SIZE });
+  const nameWidth = metrics.width(drawing, nameFit.sizeMm, 'regular') * nameFit.squeeze;
   const numberWidth = metrics.width(number, size, 'bold');
   const marks = [
     textAt(edges.number, y, number, { sizeMm: size, weight: 'bold', anchor: 'end' }),
-    textAt(edges.drawing, y, drawing, { sizeMm: name, ...nameFit }),
+    textAt(edges.drawing, y, drawing, { sizeMm: nameFit.sizeMm, squeeze: nameFit.squeeze }),
     textAt(edges.frames, y, exposureText(step.exposed), { sizeMm: name, anchor: 'end' }),
   ];
   if (step.kind !== 'key')
@@ -236,9 +236,6 @@ function printMarks(
   }
   return marks;
 }
-
-const squeezed = (width: number, room: number): { squeeze?: number } =>
-  width > room ? { squeeze: room / width } : {};
 
 interface Edges {
   readonly number: number;

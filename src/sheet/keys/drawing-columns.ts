@@ -7,9 +7,9 @@ import { rowName } from '../../shot/time.js';
 import type { SolvedCycle, SolvedLevel } from '../../solve/solved.js';
 import { besideGutter, type Column } from '../columns.js';
 import { black, line, polygon, textAt } from '../draw.js';
-import { type Fitted, fitLine, ringed } from '../fit.js';
+import { type Fitted, fitLine, NARROWEST, ringed } from '../fit.js';
 import type { Mark } from '../marks.js';
-import { type Run, type Side, topOf } from '../plan.js';
+import { type Run, type Plan as SheetPlan, type Side, topOf } from '../plan.js';
 import { setDownwards } from '../vertical.js';
 import { heldText, keyBegins, type Sign } from './key-signs.js';
 
@@ -58,11 +58,11 @@ function signMarks(side: Side, sign: Sign, x: number, y: number, width: number):
     case 'underlined':
     case 'empty': {
       const text = sign.form === 'empty' ? '×' : sign.text;
-      const { sizeMm, squeeze } = numberSize(side, text, width - 0.5);
+      const { sizeMm, squeeze } = numberSize(side, text, width - BESIDE_NUMBERS);
       const marks = [textAt(x, y, text, { sizeMm, squeeze })];
       if (sign.form === 'underlined') {
         const half = (side.plan.metrics.width(text, sizeMm, 'regular') * squeeze) / 2 + 0.15;
-        const under = y + Math.min(rowMm * 0.42, sizeMm * 0.37 + 0.35);
+        const under = y + Math.max(sizeMm * 0.37 + 0.22, Math.min(rowMm * 0.42, sizeMm * 0.37 + 0.35));
         marks.push(line(x - half, under, x + half, under, black(0.24)));
       }
       return marks;
@@ -96,7 +96,7 @@ export function celMarks(side: Side, run: Run): Mark[] {
       const y = topOf(side, run, frame) + side.geometry.rowMm / 2;
       const text = cel === null ? '×' : String(cel);
       if (starts) {
-        const { sizeMm, squeeze } = numberSize(side, text, column.width - 0.5);
+        const { sizeMm, squeeze } = numberSize(side, text, column.width - BESIDE_NUMBERS);
         marks.push(textAt(x, y, text, { sizeMm, squeeze }));
       } else marks.push(inBrackets(side, text, x, y, column.width));
     }
@@ -143,8 +143,29 @@ export function holdMarks(
 /** What is still held, on the first row after a break: in square brackets. */
 export function inBrackets(side: Side, text: string, x: number, y: number, width: number): Mark {
   const bracketed = `[${text}]`;
-  const { sizeMm, squeeze } = numberSize(side, bracketed, width - 0.5);
+  const { sizeMm, squeeze } = numberSize(side, bracketed, width - BESIDE_NUMBERS);
   return textAt(x, y, bracketed, { sizeMm, squeeze });
+}
+
+/** From a column's edges to its numbers, mm, both together. */
+const BESIDE_NUMBERS = 0.5;
+/** A level's name is shortened where its column would have to be wider than this for it, mm; the memo has it whole. */
+const WIDEST_NAME = 11;
+
+/** What the levels of a cut need for their numbers and names in the smallest print, mm: no level's columns are narrower. */
+export function levelRoom({ levels, signs, metrics }: SheetPlan, leastTextMm: number): number {
+  const room = (text: string, weight: 'regular' | 'bold'): number =>
+    metrics.width(text, leastTextMm, weight) * NARROWEST + BESIDE_NUMBERS;
+  return levels.reduce((most, level) => {
+    const texts = new Set<string>(level.exposures.map(({ cel }) => (cel === null ? '×' : String(cel))));
+    for (const sign of signs.get(level) ?? []) if (sign && 'text' in sign) texts.add(sign.text);
+    const longest = [...texts].reduce((so, text) => Math.max(so, text.length), 0);
+    // Figures are all of one width; what is held stands in brackets, which take more room than a ring does.
+    const numbers = [...texts]
+      .filter((text) => text.length >= longest - 1)
+      .map((text) => room(`[${text}]`, 'bold'));
+    return Math.max(most, ...numbers, Math.min(WIDEST_NAME, room(level.name, 'bold')));
+  }, 0);
 }
 
 const BRACKET = black(0.2);

@@ -1,7 +1,7 @@
 /** Dialogue in level scripts: its words and syllables spread over rows, and their marks. */
 
 import { textAt } from '../draw.js';
-import { wrap } from '../fit.js';
+import { NARROWEST, wrap } from '../fit.js';
 import type { Mark, Metrics } from '../marks.js';
 import { type Run, type Side, topOf } from '../plan.js';
 import { type SpeechLane, tick, type WordStretch } from './speech-lanes.js';
@@ -116,9 +116,6 @@ function partOn(run: Run, stretch: WordStretch): string {
     .join(' ');
 }
 
-/** The narrowest that a word is set. */
-const SQUEEZE = 0.66;
-
 /** Groups of vowels: near enough to the beats of a word to share out rows by. */
 export function beats(word: string): number {
   return Math.max(1, word.match(/[aeiouyàâäåæéèêëíîïóôöøœúûüý]+/giu)?.length ?? 1);
@@ -158,7 +155,7 @@ export function spreadWords(
   // Whole words, even if small, read better than large syllables.
   for (const split of [false, true])
     for (let sizeMm = most; ; sizeMm = Math.max(least, sizeMm * 0.92)) {
-      const fits = (one: string): boolean => metrics.width(one, sizeMm, 'regular') * SQUEEZE <= width;
+      const fits = (one: string): boolean => metrics.width(one, sizeMm, 'regular') * NARROWEST <= width;
       const pieces = split ? words.flatMap((word) => (fits(word) ? [word] : syllables(word))) : words;
       const set = pieces.every(fits) ? (inStep(pieces, rows, fits) ?? packed(pieces, rows, fits)) : null;
       if (set) return { sizeMm, rows: set };

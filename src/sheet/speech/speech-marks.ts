@@ -5,8 +5,9 @@ import type { Spoken } from '../../shot/shot.js';
 import { rowName } from '../../shot/time.js';
 import { besideGutter } from '../columns.js';
 import { black, line, polyline, textAt } from '../draw.js';
-import { wrap } from '../fit.js';
+import { fitLine, wrap } from '../fit.js';
 import type { Mark } from '../marks.js';
+import { memoPointers } from '../memo.js';
 import { type Run, type Side, topOf } from '../plan.js';
 import { setDownwards } from '../vertical.js';
 import { levelStretches } from './latin-speech.js';
@@ -45,13 +46,19 @@ function speakerText(spoken: Spoken, words: Side['plan']['words']): string {
 
 /** A lane for sounds is this much of one for voices. */
 const NARROW = 0.34;
+/** The lines at the left of a sound and what is free at its right, mm. */
+const BESIDE_SOUND = 1.2;
 
 function laneOf(side: Side, run: Run, { lane, spoken }: PlacedSpoken): SpeechLane {
   const column = besideGutter(run.block.columns.dialogue!, side.geometry.gutters.speech);
   const { voices, sounds } = side.plan.speech;
-  const unit = column.width / (voices + sounds * NARROW);
+  const narrow = Math.max(
+    (column.width * NARROW) / (voices + sounds * NARROW),
+    side.geometry.leastTextMm + BESIDE_SOUND,
+  );
+  const unit = (column.width - sounds * narrow) / voices;
   const sound = lane >= voices;
-  const own = sound ? unit * NARROW : unit;
+  const own = sound ? narrow : unit;
   const place = sound ? voices * unit + (lane - voices) * own : lane * unit;
   // A sound with nothing beside it has the whole column up to its lane's end.
   const wide = sound && firstBeside(side, run, { lane, spoken }) > run.last;
@@ -215,9 +222,14 @@ function wordMarks(side: Side, run: Run, spoken: Spoken, whole: SpeechLane): Mar
     : levelStretches(side, run, all, lane);
   if (set.every((marks) => marks !== null)) return set.flat();
   side.plan.leftOver.add(spokenInMemo(side, spoken));
-  const text = side.plan.words.inMemo;
   const { leastTextMm: sizeMm, rowMm } = side.geometry;
-  const squeeze = Math.min(1, lane.wordsWidth / side.plan.metrics.width(text, sizeMm, 'regular'));
+  const size = { most: sizeMm, least: sizeMm };
+  const pointers = memoPointers(side.plan.words);
+  const fitting = pointers.map((text) => ({
+    text,
+    ...fitLine(side.plan.metrics, text, lane.wordsWidth, size),
+  }));
+  const { text, squeeze } = fitting.find(({ fits }) => fits) ?? { text: pointers.at(-1)!, squeeze: 1 };
   const y = topOf(side, run, Math.max(spoken.frames.from, run.first)) + rowMm / 2;
   return [textAt(lane.wordsX + lane.wordsWidth / 2, y, text, { sizeMm, squeeze })];
 }

@@ -21,6 +21,8 @@ export function verticalStretch(side: Side, run: Run, stretch: WordStretch, lane
     Math.min((geometry.rowMm - 0.8) / 0.92, lane.wordsWidth * 0.85, 3 * geometry.scale),
   );
   const setting: CellSetting = { sizeMm: most, weight: 'regular', ink: 'light' };
+  // On low rows the first and the last character keep off the bars.
+  const nudge = Math.max(0, (most * 0.92 + 0.8 - geometry.rowMm) / 2);
   const middle = lane.wordsX + lane.wordsWidth / 2;
   const known = stretch.tied ? cells[0] : undefined;
   const pointer =
@@ -33,7 +35,8 @@ export function verticalStretch(side: Side, run: Run, stretch: WordStretch, lane
     return [
       ...pointer,
       ...placed.flatMap(({ cell, frame }) => {
-        const y = topOf(side, run, frame) + geometry.rowMm / 2;
+        const way = frame === stretch.from ? 1 : frame === stretch.to ? -1 : 0;
+        const y = topOf(side, run, frame) + geometry.rowMm / 2 + way * nudge;
         const ink = cell === known ? 'black' : 'light';
         const mark = cellMark(cell, middle, y, { ...setting, ink }, metrics);
         return mark ? [mark] : [];
