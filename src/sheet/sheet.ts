@@ -55,6 +55,9 @@ import { runsOf, topOf } from './plan.js';
 import { speechOf } from './speech/speech-lanes.js';
 import { speechMarks, spokenInMemo } from './speech/speech-marks.js';
 
+/** Print for which the camera column's shares of `columns.ts` are made, mm: larger print asks for more. */
+const LANE_TEXT_MM = 0.85;
+
 type Drawer = (side: Side, run: Run) => Mark[];
 
 /** What is drawn on the rows of every side. */
@@ -81,7 +84,7 @@ export function sheetPages(solved: SolvedShot, look: Look): Page[] {
       labelsMm: labelsRoom(shot.length, look.settings, shot.fps, plan.metrics, least),
       voices: plan.speech.voices,
       sounds: plan.speech.sounds,
-      cameraLanes: plan.camera.lanes.reduce((so, lane) => so + lane, 0),
+      cameraLanes: plan.camera.lanes.reduce((so, lane) => so + lane, 0) * (least / LANE_TEXT_MM),
       gutters: guttersOf(
         plan.bars,
         plan.levels.map(({ name }) => name),

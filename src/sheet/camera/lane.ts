@@ -18,16 +18,16 @@ export interface Lane {
   readonly strip: { readonly x: number; readonly width: number };
 }
 
-/** A lane is never narrower, mm; a move for which there is no such lane is told in the memo. */
-const NARROWEST_LANE = 2.6;
+/** A lane is never narrower, ems of the smallest print; a move for which there is no such lane is told in the memo. */
+const NARROWEST_LANE = 2.5;
 
 /** How many lanes of the cut stand on a side, from the left. */
-export function lanesShown(widths: readonly number[], columnMm: number): number {
+export function lanesShown(widths: readonly number[], columnMm: number, leastTextMm: number): number {
   let units = 0;
   let shown = 0;
   for (const width of widths) {
     units += width;
-    if (units * NARROWEST_LANE > columnMm + 1e-9 && shown > 0) break;
+    if (units * NARROWEST_LANE * leastTextMm > columnMm + 1e-9 && shown > 0) break;
     shown++;
   }
   return shown;
@@ -37,12 +37,12 @@ export function lanesShown(widths: readonly number[], columnMm: number): number 
 export function laneOf(side: Side, run: Run, index: number): Lane | null {
   const column = besideGutter(run.block.columns.camera!, side.geometry.gutters.camera);
   const { lanes } = side.plan.camera;
-  const shown = lanesShown(lanes, column.width);
+  const shown = lanesShown(lanes, column.width, side.geometry.leastTextMm);
   if (index >= shown) return null;
   const sum = (several: readonly number[]): number => several.reduce((so, one) => so + one, 0);
   const { scale, leastTextMm } = side.geometry;
   // What is left at the right is the pencil's.
-  const unit = Math.min(column.width / sum(lanes.slice(0, shown)), 6.5 * scale);
+  const unit = Math.min(column.width / sum(lanes.slice(0, shown)), 9 * scale);
   const x = column.x + unit * sum(lanes.slice(0, index));
   const width = unit * lanes[index]!;
   const stripWidth = Math.max(leastTextMm * 1.1, Math.min(width * 0.3, 2.5 * scale));

@@ -55,7 +55,8 @@ function numberWidth(side: Side, item: Item): number {
   const { geometry, plan } = side;
   const digits = String(item.solved?.graduations.at(-1)?.number ?? 0).length;
   const printed = plan.metrics.width('8'.repeat(digits), numberSize(side), 'bold');
-  return Math.max(1.72 * Math.min(geometry.rowMm * 0.5, 2 * geometry.scale), printed * 0.9 + 0.9);
+  const ring = 2 * Math.min(geometry.rowMm * 0.43, 2 * geometry.scale);
+  return Math.max(ring, printed * 0.85 + 0.7 * ring + 0.4);
 }
 
 const numberSize = ({ geometry: { leastTextMm, rowMm, scale } }: Side): number =>
@@ -66,6 +67,12 @@ export function isWideName(side: Side, item: Item, label: string, lane: Lane): b
   return (
     label !== '' && !item.graduated && named(side, label, lane.zoneX, 0, lane.zoneEnd - lane.zoneX) === null
   );
+}
+
+/** How far a bare name keeps off the bar of its move on low rows, mm. */
+function offBars({ geometry }: Side, item: Item, frame: number): number {
+  if (geometry.rowMm > 1.4 * geometry.leastTextMm) return 0;
+  return frame === item.first ? 0.2 : frame === item.last ? -0.2 : 0;
 }
 
 /** Labels and numbers on the rows of one block. */
@@ -92,7 +99,7 @@ export function besideLine(side: Side, run: Run, { item, goesOn }: PlacedItem, l
     }
     const name =
       label !== ''
-        ? nameMarks(side, label, x, y, nameEnd(label) - x, item.graduated)
+        ? nameMarks(side, label, x, y, nameEnd(label) - x, item, frame)
         : continues && frame === run.first
           ? firstFitting(side, heldNames(item, frame), x, y, lane.zoneEnd - x, 'bold')
           : null;
@@ -128,15 +135,16 @@ function nameMarks(
   x: number,
   y: number,
   width: number,
-  bare: boolean,
+  item: Item,
+  frame: number,
 ): Set | null {
-  if (!bare) {
+  if (!item.graduated) {
     const set = named(side, label, x, y, width);
     if (set) return set;
   }
   const letters = [...label];
   const shorter = letters.map((_, i) => `${letters.slice(0, letters.length - 1 - i).join('')}…`).slice(0, -1);
-  return firstFitting(side, [label, ...shorter], x, y, width, 'bold');
+  return firstFitting(side, [label, ...shorter], x, y + offBars(side, item, frame), width, 'bold');
 }
 
 /** What the move is on its way from and to, after a break. */
