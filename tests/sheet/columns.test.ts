@@ -15,6 +15,8 @@ const wanted = (more: Partial<Wanted> = {}): Wanted => ({
   levels: 3,
   main: true,
   bracketMm: 0,
+  levelMm: 0,
+  labelsMm: 0,
   voices: 1,
   sounds: 1,
   cameraLanes: 1,

@@ -10,6 +10,8 @@ describe('geometry', () => {
     levels: 5,
     main: true,
     bracketMm: 1.6,
+    levelMm: 0,
+    labelsMm: 0,
     voices: 1,
     sounds: 1,
     cameraLanes: 1,

@@ -7,15 +7,15 @@ import type { Run, Side } from '../../../src/sheet/plan.js';
 
 describe('lanes that are shown', () => {
   test('are as many as have their least width', () => {
-    // 2.6 mm each, and twice that for a wide one.
-    expect(lanesShown([1, 1, 1], 7.8)).toBe(3);
-    expect(lanesShown([1, 1, 1], 7.7)).toBe(2);
-    expect(lanesShown([2, 1], 7.7)).toBe(1);
+    // 2.5 ems of the smallest print each, and twice that for a wide one.
+    expect(lanesShown([1, 1, 1], 7.8, 1.04)).toBe(3);
+    expect(lanesShown([1, 1, 1], 7.7, 1.04)).toBe(2);
+    expect(lanesShown([2, 1], 7.7, 1.04)).toBe(1);
   });
 
   test('are at least one', () => {
-    expect(lanesShown([2, 1], 1)).toBe(1);
-    expect(lanesShown([], 10)).toBe(0);
+    expect(lanesShown([2, 1], 1, 1.04)).toBe(1);
+    expect(lanesShown([], 10, 1.04)).toBe(0);
   });
 });
 
@@ -40,7 +40,7 @@ describe('a lane', () => {
   });
 
   test('is not made wider than it needs: the rest is the pencil’s', () => {
-    expect(lanes([1], 30)[0]!.width).toBe(6.5);
+    expect(lanes([1], 30)[0]!.width).toBe(9);
   });
 
   test('has its line, its names and its words from left to right', () => {
