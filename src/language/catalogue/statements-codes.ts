@@ -5,8 +5,8 @@ import type { Entries, None } from './catalogue-entry.js';
 const HEAD = 'cut 1\ntime 1+0\n';
 const BODY = 'A: 1--2..\n';
 
-const text = (failing: string, mended: string, files?: Readonly<Record<string, string>>) =>
-  ({ kind: 'text', failing, mended, ...(files ? { files } : {}) }) as const;
+const text = (failing: string, mended: string, files: Readonly<Record<string, string>> = {}) =>
+  ({ kind: 'text', failing, mended, files }) as const;
 
 export interface StatementMessages {
   readonly 'cut-missing': None;
