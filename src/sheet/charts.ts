@@ -24,6 +24,7 @@ import {
 } from './charts/ladder.js';
 import { isEven, type Ladder, type LevelLadders, ladders } from './charts/steps.js';
 import { type Box, line, pale, textAt } from './draw.js';
+import { cutToFit } from './fit.js';
 import { unitOf } from './geometry.js';
 import type { Look } from './look.js';
 import type { Mark, Page } from './marks.js';
@@ -108,25 +109,19 @@ function headingMarks({ entry, y, goesOn }: Heading, body: Body, look: Look): Ma
   const charted = entry.ladders.length;
   const passages = level.passages.filter(({ drawings }) => drawings.length > 0).length;
   const half = (body.right - body.left) / 2;
-  const whole = look.metrics.width(level.name, 6, 'bold');
-  const nameWidth = Math.min(whole, half);
-  const titleWidth = look.metrics.width(level.title, 3.8, 'regular');
-  const x = body.left + nameWidth + 3;
-  const counts = [
-    words.count(inbetweens),
-    ...(charted < passages ? [words.evenOnes(passages - charted)] : []),
-    ...(goesOn ? [words.goesOn] : []),
-  ].join('  ');
+  const name = cutToFit(look.metrics, level.name, half, { most: 6, least: 3, weight: 'bold' });
+  const x = body.left + look.metrics.width(name.text, name.sizeMm, 'bold') * name.squeeze + 3;
+  const counts = `${words.count(inbetweens)}${goesOn ? `  ${words.goesOn}` : ''}`;
   const room = Math.max(5, body.right - x - look.metrics.width(counts, 3, 'regular') - 3);
-  const squeeze = titleWidth > room ? { squeeze: room / titleWidth } : {};
+  const title = cutToFit(look.metrics, level.title, room, { most: 3.8, least: 2.4 });
   return [
-    textAt(body.left, y + 3, level.name, {
-      sizeMm: 6,
+    textAt(body.left, y + 3, name.text, {
+      sizeMm: name.sizeMm,
+      squeeze: name.squeeze,
       weight: 'bold',
       anchor: 'start',
-      ...(whole > half ? { squeeze: half / whole } : {}),
     }),
-    textAt(x, y + 3.8, level.title, { sizeMm: 3.8, anchor: 'start', ...squeeze }),
+    textAt(x, y + 3.8, title.text, { sizeMm: title.sizeMm, squeeze: title.squeeze, anchor: 'start' }),
     textAt(body.right, y + 3.8, counts, { sizeMm: 3, anchor: 'end' }),
     line(body.left, y + 7, body.right, y + 7, pale(0.35)),
   ];
