@@ -7,6 +7,7 @@ import { memoryHost } from '../../src/host/memory-host.js';
 import type { Marked } from '../../src/sheet/look.js';
 import { lookInto } from '../command/pdf.js';
 import { CUT, run } from '../command/run.js';
+import { longCut } from './printed-episode.js';
 
 const LONG = 'cut 12 "Rooftop & dusk"\ntime 13+0\nartist "M. Arai"\nA "Nao": (1--2--)..\n';
 
@@ -89,7 +90,7 @@ describe('a prepared cut', () => {
       const { printer, cut } = await prepared(text, { selection: { only: 'sheet' } });
       return printer.layOut(cut).pages;
     };
-    const [one, two] = [await pages(LONG), await pages(LONG.replace('..', '*24 9..'))];
+    const [one, two] = [await pages(longCut(1)), await pages(longCut(1).replace('4..', '3a..'))];
     expect(one.map(({ label, here }) => [label, here])).toEqual([
       ['1', true],
       ['2', true],
