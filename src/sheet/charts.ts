@@ -111,7 +111,11 @@ function headingMarks({ entry, y, goesOn }: Heading, body: Body, look: Look): Ma
   const half = (body.right - body.left) / 2;
   const name = cutToFit(look.metrics, level.name, half, { most: 6, least: 3, weight: 'bold' });
   const x = body.left + look.metrics.width(name.text, name.sizeMm, 'bold') * name.squeeze + 3;
-  const counts = `${words.count(inbetweens)}${goesOn ? `  ${words.goesOn}` : ''}`;
+  const counts = [
+    words.count(inbetweens),
+    ...(charted < passages ? [words.evenOnes(passages - charted)] : []),
+    ...(goesOn ? [words.goesOn] : []),
+  ].join('  ');
   const room = Math.max(5, body.right - x - look.metrics.width(counts, 3, 'regular') - 3);
   const title = cutToFit(look.metrics, level.title, room, { most: 3.8, least: 2.4 });
   return [
