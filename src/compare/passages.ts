@@ -125,11 +125,22 @@ export function placeChanges(level: string, { counts }: Passages, { old, now }: 
 
 /** Breakdowns and finished numbers of the drawings that are in both versions. */
 export function drawingChanges(level: string, { old, now }: { old: Named; now: Named }) {
-  const before = new Map(old.level.drawings.map((one) => [old.symbols.get(one.drawing)!, one]));
+  // Where keys run backwards two drawings may have one name: the first then stands for the first, the second for the second.
+  const before = new Map<string, SolvedLevel['drawings'][number][]>();
+  for (const one of old.level.drawings) {
+    const symbol = old.symbols.get(one.drawing)!;
+    const alike = before.get(symbol);
+    if (alike) alike.push(one);
+    else before.set(symbol, [one]);
+  }
+  const met = new Map<string, number>();
   const breakdowns: ChangeOf<'breakdown'>[] = [];
   const numbers: { drawing: string; old: number; now: number; frame: number }[] = [];
   for (const { drawing, kind, cel, firstFrame } of now.level.drawings) {
-    const was = before.get(now.symbols.get(drawing)!);
+    const symbol = now.symbols.get(drawing)!;
+    const nth = met.get(symbol) ?? 0;
+    met.set(symbol, nth + 1);
+    const was = before.get(symbol)?.[nth];
     if (!was) continue;
     const place = { kind: 'level' as const, level };
     if (was.kind !== kind && was.kind !== 'key' && kind !== 'key') {

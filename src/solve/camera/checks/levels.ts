@@ -10,10 +10,25 @@ import { SAME_MM } from '../tracks.js';
 export function checkLevels(moves: readonly Move[], context: CameraContext, report: Report): void {
   for (const move of moves) carried(move, context, report);
   for (const move of movesOf(moves, 'roll')) unrest(move, report);
-  const pulls = movesOf(moves, 'pull');
-  pulls.forEach((move, i) => {
-    for (const before of pulls.slice(0, i)) alongEachOther(move, before, report);
-  });
+  pullsAlong(movesOf(moves, 'pull'), report);
+}
+
+/** `pulls`: by their starts. One that is along with several others on a level is reported with the first of them. */
+function pullsAlong(pulls: readonly MoveOf<'pull'>[], report: Report): void {
+  let running: MoveOf<'pull'>[] = [];
+  for (const move of pulls) {
+    running = running.filter((before) => endOf(before) > startOf(move));
+    const told = new Set<string>();
+    for (const before of running) {
+      const level = alongEachOther(move, before);
+      if (level === null || told.has(level)) continue;
+      told.add(level);
+      const notes = [{ note: 'other-pull', span: before.span }] as const;
+      report(diagnose('pulls-along', move.span, { level }, { notes }));
+      if (told.size === move.target.levels.length) break;
+    }
+    running.push(move);
+  }
 }
 
 function carried(move: Move, { levels }: CameraContext, report: Report): void {
@@ -31,19 +46,12 @@ function carried(move: Move, { levels }: CameraContext, report: Report): void {
   }
 }
 
-function alongEachOther(move: MoveOf<'pull'>, before: MoveOf<'pull'>, report: Report): void {
-  const shared = move.target.levels.find((name) => before.target.levels.includes(name));
-  if (!shared || startOf(move) >= endOf(before) || startOf(before) >= endOf(move)) return;
+/** The first level that both pull the same way or back, while both run. */
+function alongEachOther(move: MoveOf<'pull'>, before: MoveOf<'pull'>): string | null {
+  if (startOf(before) >= endOf(move)) return null;
   const apart = Math.abs(move.parameters.direction.degrees - before.parameters.direction.degrees) % 180;
-  if (Math.min(apart, 180 - apart) > 1e-6) return;
-  report(
-    diagnose(
-      'pulls-along',
-      move.span,
-      { level: shared },
-      { notes: [{ note: 'other-pull', span: before.span }] },
-    ),
-  );
+  if (Math.min(apart, 180 - apart) > 1e-6) return null;
+  return move.target.levels.find((name) => before.target.levels.includes(name)) ?? null;
 }
 
 function unrest(move: MoveOf<'roll'>, report: Report): void {
