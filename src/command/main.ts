@@ -135,7 +135,7 @@ function lineFault(fault: CommanderError, command: Command): UsageError {
       return new UsageError(
         'unknown-option',
         flag,
-        `\`${command.name()}\` has no option \`${flag}\`${offer ? `; did you mean \`${offer}\`?` : '.'}`,
+        { variant: 'of-command', command: command.name(), option: flag, guess: offer ?? null },
         offer,
       );
     }
@@ -160,29 +160,18 @@ function lineFault(fault: CommanderError, command: Command): UsageError {
 
 function unknownCommand(name: string, host: Host): UsageError {
   if (name.startsWith('-') && name !== '-') {
-    return new UsageError(
-      'unknown-option',
-      name,
-      `The command stands first, then its options: \`cutwright build ${name} …\`.`,
-    );
+    return new UsageError('unknown-option', name, { variant: 'before-command', option: name });
   }
   const offer = nearest(name, Object.keys(COMMANDS));
-  if (offer)
-    return new UsageError(
-      'unknown-command',
-      name,
-      `There is no command \`${name}\`; did you mean \`${offer}\`?`,
-      offer,
-    );
+  if (offer) return new UsageError('unknown-command', name, { variant: 'guess', name, guess: offer }, offer);
   if (host.kind(name) !== 'none') {
-    return new UsageError(
-      'unknown-command',
-      name,
-      `\`${name}\` is no command; did you mean \`cutwright build ${name}\`?`,
-    );
+    return new UsageError('unknown-command', name, { variant: 'file', name });
   }
-  const all = Object.keys(COMMANDS).join(', ');
-  return new UsageError('unknown-command', name, `There is no command \`${name}\`; the commands are ${all}.`);
+  return new UsageError('unknown-command', name, {
+    variant: 'none',
+    name,
+    commands: Object.keys(COMMANDS),
+  });
 }
 
 async function complain(fault: UsageError, argv: readonly string[], host: Host): Promise<number> {

@@ -75,11 +75,10 @@ export async function newCut(host: Host, number: string | undefined, options: Ne
     const path = options.output === '-' ? null : placeOf(host, one.number, options, home.cuts);
     const name = path === null ? 'the new cut' : relative(host.cwd, path);
     if (path !== null && host.kind(path) !== 'none')
-      throw new UsageError(
-        'would-overwrite',
-        options.output ?? number ?? null,
-        `\`${name}\` is there already; nothing was written.`,
-      );
+      throw new UsageError('would-overwrite', options.output ?? number ?? null, {
+        variant: 'there',
+        paths: [name],
+      });
     return { ...one, path, name };
   });
   for (const { path, name, text } of placed) {

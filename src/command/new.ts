@@ -82,7 +82,7 @@ function newEpisode(host: Host, folder: string, options: Options): number {
       );
   const root = resolve(host.cwd, folder);
   if (host.kind(root) === 'file')
-    throw new UsageError('would-overwrite', folder, `\`${folder}\` is a file; an episode needs a folder.`);
+    throw new UsageError('would-overwrite', folder, { variant: 'file-for-folder', path: folder });
   const set = looks(options);
   const files = episodeFiles({
     title: options.title ?? (basename(host.real(root)) || 'Untitled'),
@@ -93,11 +93,10 @@ function newEpisode(host: Host, folder: string, options: Options): number {
   });
   const there = [...files.keys()].filter((path) => host.kind(join(root, path)) !== 'none');
   if (there.length > 0)
-    throw new UsageError(
-      'would-overwrite',
-      folder === '.' ? null : folder,
-      `${there.map((path) => `\`${join(folder, path)}\``).join(', ')} ${there.length > 1 ? 'are' : 'is'} there already; nothing was written.`,
-    );
+    throw new UsageError('would-overwrite', folder === '.' ? null : folder, {
+      variant: 'there',
+      paths: there.map((path) => join(folder, path)),
+    });
   for (const [path, text] of files) begin(host, join(root, path), join(folder, path), text);
   const into = folder === '.' ? '' : `cd ${folder} && `;
   const reporter = new ConsoleReporter(host, options.format, false);

@@ -3,6 +3,7 @@ import { EXTENTS, type Extent, PARTS, type PartName } from '../build/print-plan.
 import { UsageError } from '../build/usage-error.js';
 import { NO_SOURCES } from '../episode/batch.js';
 import type { Host } from '../host/host.js';
+import type { Messages } from '../language/catalogue/index.js';
 import { diagnose } from '../language/diagnostic.js';
 import {
   type CommandContext,
@@ -91,7 +92,7 @@ async function watch(host: Host, named: readonly string[], options: WatchOptions
       strict,
       newReporter: () => new ConsoleReporter(host, format, strict),
     },
-    { port, refuse: (message) => refuse(host, options, message), check: (one) => checkRows(options, one) },
+    { port, refuse: (why) => refuse(host, options, why), check: (one) => checkRows(options, one) },
   );
 }
 
@@ -108,8 +109,8 @@ function portOf(preview: string | true | undefined): {
   throw new UsageError('option-value', preview, '`--preview` takes a port from 1 to 65535, or nothing.');
 }
 
-function refuse(host: Host, { format }: WatchOptions, message: string): number {
+function refuse(host: Host, { format }: WatchOptions, why: Messages['watch-impossible']): number {
   const reporter = new ConsoleReporter(host, format, false);
-  reporter.report([diagnose('watch-impossible', { file: host.cwd, start: 0, end: 0 }, message)], NO_SOURCES);
+  reporter.report([diagnose('watch-impossible', { file: host.cwd, start: 0, end: 0 }, why)], NO_SOURCES);
   return reporter.finish();
 }

@@ -1,6 +1,8 @@
 /** A table of exposures as CSV (RFC 4180), read into cuts. Pure. */
 
 import { CsvError, parse } from 'csv-parse/sync';
+import type { Messages } from '../language/catalogue/index.js';
+import type { CellFault } from '../language/catalogue/typing-codes.js';
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import type { DrawingKind } from '../solve/solved.js';
@@ -31,24 +33,21 @@ export function readExposureTable(file: string, text: string): ExposureTable {
     const records = recordsOf(file, text);
     const [header, ...rows] = records;
     if (!header || (header.cells.length === 1 && header.cells[0]!.trim() === ''))
-      throw new TableFault(
-        { file, start: 0, end: 0 },
-        'The table is empty: its first row should name its columns.',
-      );
+      throw new TableFault({ file, start: 0, end: 0 }, { variant: 'empty' });
     const reader = new TableReader(file, header, rows);
     return { cuts: reader.cuts(), diagnostics: [] };
   } catch (fault) {
     if (!(fault instanceof TableFault)) throw fault;
-    return { cuts: [], diagnostics: [diagnose('table-faulty', fault.span, fault.message)] };
+    return { cuts: [], diagnostics: [diagnose('table-faulty', fault.span, fault.parameters)] };
   }
 }
 
 class TableFault extends Error {
   constructor(
     readonly span: Span,
-    message: string,
+    readonly parameters: Messages['table-faulty'],
   ) {
-    super(message);
+    super(parameters.variant);
   }
 }
 
@@ -77,11 +76,12 @@ function recordsOf(file: string, text: string): TableRow[] {
       .slice(0, lines - 1)
       .reduce((sum, line) => sum + line.length + 1, 0);
     const span = { file, start: Math.min(start, text.length), end: text.length };
-    const what =
+    throw new TableFault(
+      span,
       fault.code === 'CSV_QUOTE_NOT_CLOSED'
-        ? 'A quote that is opened here is never closed.'
-        : `This is no CSV: ${fault.message.charAt(0).toLowerCase()}${fault.message.slice(1)}.`;
-    throw new TableFault(span, what);
+        ? { variant: 'open-quote' }
+        : { variant: 'no-csv', message: fault.message },
+    );
   }
 }
 
@@ -97,14 +97,14 @@ class TableReader {
   }
 
   cuts(): TableCut[] {
-    if (this.rows.length === 0) this.fail(this.header, 0, 'The table has no row below its header.');
+    if (this.rows.length === 0) this.fail(this.header, 0, { variant: 'no-rows' });
     for (const row of this.rows)
       if (row.cells.length !== this.names.length)
-        this.fail(
-          row,
-          Math.min(row.cells.length, this.names.length) - 1,
-          `This row has ${row.cells.length} columns; the header has ${this.names.length}.`,
-        );
+        this.fail(row, Math.min(row.cells.length, this.names.length) - 1, {
+          variant: 'row-length',
+          columns: row.cells.length,
+          header: this.names.length,
+        });
     return this.names.includes('level') || this.names.includes('drawing') ? this.exported() : this.grid();
   }
 
@@ -112,16 +112,11 @@ class TableReader {
   private exported(): TableCut[] {
     for (const [i, name] of this.names.entries()) {
       if ((COLUMNS as readonly string[]).includes(name)) continue;
-      const offer = nearest(name, COLUMNS);
-      this.fail(
-        this.header,
-        i,
-        `The table has no use for a column \`${name}\`${offer ? `; did you mean \`${offer}\`?` : '.'}`,
-      );
+      this.fail(this.header, i, { variant: 'unknown-column', name, guess: nearest(name, COLUMNS) ?? null });
     }
     const at = Object.fromEntries(COLUMNS.map((name) => [name, this.names.indexOf(name)]));
     for (const name of ['level', 'frame', 'drawing'] as const)
-      if (at[name]! < 0) this.fail(this.header, 0, `The table has no column \`${name}\`.`);
+      if (at[name]! < 0) this.fail(this.header, 0, { variant: 'no-column', name });
     const cuts = new Map<string, Map<string, LevelBuilder>>();
     for (const row of this.rows) {
       const cell = (name: (typeof COLUMNS)[number]): string =>
@@ -130,20 +125,16 @@ class TableReader {
       const levels = cuts.get(cut) ?? new Map<string, LevelBuilder>();
       cuts.set(cut, levels);
       if (cut !== '' && !/^[\p{L}\p{Nd}_]+$/u.test(cut))
-        this.fail(row, at.cut!, `\`${cut}\` is no number of a cut.`);
+        this.fail(row, at.cut!, { variant: 'no-cut-number', found: cut });
       const level = this.level(row, at.level!, cell('level'));
       const builder = levels.get(level) ?? new LevelBuilder(level);
       levels.set(level, builder);
-      const frame = this.frame(row, at.frame!, cell('frame'), builder.frames + 1, `of level ${level}`);
+      const frame = this.frame(row, at.frame!, cell('frame'), builder.frames + 1, level);
       const drawing = cell('drawing') === '' ? null : this.drawing(row, at.drawing!, cell('drawing'));
       const kind = this.kind(row, at.kind!, cell('kind'), drawing);
       const cel = at.cel! < 0 || drawing === null ? null : this.cel(row, at.cel!, cell('cel'));
       if (!builder.add(frame, drawing, kind, cel))
-        this.fail(
-          row,
-          at.cel!,
-          `Drawing ${drawing} has had another number, or its number another drawing, before.`,
-        );
+        this.fail(row, at.cel!, { variant: 'cel-twice', drawing: drawing! });
     }
     return [...cuts].map(([cut, levels]) => this.cut(cut, [...levels.values()]));
   }
@@ -151,20 +142,15 @@ class TableReader {
   /** A row a frame; what a cell leaves empty goes on. */
   private grid(): TableCut[] {
     const frameAt = this.names.findIndex((name) => name.toLowerCase() === 'frame');
-    if (frameAt < 0)
-      this.fail(
-        this.header,
-        0,
-        'The first row names no column `frame`; a grid is headed `frame,A,B`, an exported table `cut,level,frame,…`.',
-      );
+    if (frameAt < 0) this.fail(this.header, 0, { variant: 'no-frame-column' });
     const levels = this.names.flatMap((name, i) =>
       i === frameAt ? [] : [{ i, builder: new LevelBuilder(this.level(this.header, i, name)) }],
     );
     const twice = levels.find(({ builder, i }) => this.names.indexOf(builder.name) < i);
-    if (twice) this.fail(this.header, twice.i, `Level ${twice.builder.name} has two columns.`);
-    if (levels.length === 0) this.fail(this.header, frameAt, 'The table has no level beside its frames.');
+    if (twice) this.fail(this.header, twice.i, { variant: 'level-twice', level: twice.builder.name });
+    if (levels.length === 0) this.fail(this.header, frameAt, { variant: 'no-level-column' });
     for (const [index, row] of this.rows.entries()) {
-      this.frame(row, frameAt, row.cells[frameAt]!.trim(), index + 1, 'of the sheet');
+      this.frame(row, frameAt, row.cells[frameAt]!.trim(), index + 1, null);
       for (const { i, builder } of levels) {
         const cell = row.cells[i]!.trim();
         const before = builder.last;
@@ -193,48 +179,45 @@ class TableReader {
     const longest = builders.reduce((a, b) => (b.frames > a.frames ? b : a));
     const short = builders.find(({ frames }) => frames < longest.frames);
     if (short)
-      this.fail(
-        this.rows.at(-1)!,
-        0,
-        `Level ${short.name}${cut === '' ? '' : ` of cut ${cut}`} has ${short.frames} frames, level ${longest.name} ${longest.frames}.`,
-      );
+      this.fail(this.rows.at(-1)!, 0, {
+        variant: 'uneven',
+        cut,
+        level: short.name,
+        frames: short.frames,
+        longest: longest.name,
+        most: longest.frames,
+      });
     return { cut, title: '', levels: builders.map((builder) => builder.drawn()) };
   }
 
   private level(row: TableRow, column: number, name: string): string {
     const known = name.normalize('NFC');
     if (!/^\p{L}[\p{L}\p{M}\p{Nd}_]*$/u.test(known))
-      this.fail(row, column, `\`${name}\` is no name of a level, such as A, BG or ア.`);
+      this.fail(row, column, { variant: 'no-level-name', found: name });
     return known;
   }
 
-  private frame(row: TableRow, column: number, text: string, wanted: number, whose: string): number {
+  /** `level`: whose frame it is, null for one of the whole sheet. */
+  private frame(row: TableRow, column: number, text: string, wanted: number, level: string | null): number {
     if (!/^\d{1,6}$/.test(text) || Number(text) < 1)
-      this.fail(row, column, `\`${text}\` is no frame, counted from 1.`);
+      this.fail(row, column, { variant: 'no-frame', found: text });
     const frame = Number(text);
-    if (frame > MOST_FRAMES) this.fail(row, column, `A cut has no more than ${MOST_FRAMES} frames.`);
+    if (frame > MOST_FRAMES) this.fail(row, column, { variant: 'too-many-frames', most: MOST_FRAMES });
     if (frame === wanted) return frame;
-    const words =
-      frame < wanted
-        ? `Frame ${frame} ${whose} stands here again; frame ${wanted} was to come.`
-        : `Frame ${wanted} ${whose} is missing before frame ${frame}.`;
-    return this.fail(row, column, words);
+    const variant = frame < wanted ? 'frame-again' : 'frame-missing';
+    return this.fail(row, column, { variant, frame, wanted, level });
   }
 
   private drawing(row: TableRow, column: number, name: string): string {
     if (isKeyName(name) || betweenParts(name)) return name;
-    return this.fail(
-      row,
-      column,
-      `\`${name}\` is no drawing: a key is 3 or 3a, an in-between 1.2 or 1>3.2, an empty level x.`,
-    );
+    return this.fail(row, column, { variant: 'no-drawing', found: name });
   }
 
   private kind(row: TableRow, column: number, text: string, drawing: string | null): ExposureRun['kind'] {
     if (column < 0) return drawing === null ? 'empty' : isKeyName(drawing) ? 'key' : 'inbetween';
     const kinds = ['key', 'breakdown', 'inbetween', 'empty'] as const;
     const kind = kinds.find((one) => one === text);
-    if (!kind) return this.fail(row, column, `\`${text}\` is none of key, breakdown, inbetween and empty.`);
+    if (!kind) return this.fail(row, column, { variant: 'no-kind', found: text });
     const fits =
       drawing === null
         ? kind === 'empty'
@@ -246,24 +229,26 @@ class TableReader {
         row,
         column,
         drawing === null
-          ? `There is no drawing for a row that is \`${kind}\`.`
-          : `Drawing ${drawing} cannot be \`${kind}\`.`,
+          ? { variant: 'kind-without-drawing', kind }
+          : { variant: 'kind-unfit', drawing, kind },
       );
     return kind;
   }
 
   private cel(row: TableRow, column: number, text: string): number {
     if (/^\d{1,6}$/.test(text) && Number(text) > 0) return Number(text);
-    return this.fail(row, column, `\`${text}\` is no number of a finished drawing.`);
+    return this.fail(row, column, { variant: 'no-cel', found: text });
   }
 
-  /** Row and column are in the message, since a table is looked at in a program that shows them. */
-  private fail(row: TableRow, column: number, message: string): never {
-    const at = this.rows.indexOf(row) + 2;
+  private fail(row: TableRow, column: number, fault: CellFault): never {
     const start = row.start + cellStart(row.raw, column);
     const cell = row.cells[Math.max(0, column)] ?? '';
     const span = { file: this.file, start, end: start + Math.max(cell.length, 0) };
-    throw new TableFault(span, `Row ${at}, column ${Math.max(0, column) + 1}: ${message}`);
+    throw new TableFault(span, {
+      ...fault,
+      row: this.rows.indexOf(row) + 2,
+      column: Math.max(0, column) + 1,
+    });
   }
 }
 

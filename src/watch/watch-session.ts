@@ -4,6 +4,7 @@ import { dirname, relative } from 'node:path';
 import type { Found } from '../episode/find-cuts.js';
 import { reasonOf } from '../host/error-reasons.js';
 import type { Host } from '../host/host.js';
+import type { Messages } from '../language/catalogue/index.js';
 import type { Preview } from '../preview/preview-server.js';
 import type { Settings } from '../shot/settings.js';
 import { CutWatcher, type WatchRequest } from './cut-watcher.js';
@@ -13,7 +14,7 @@ export interface SessionOptions {
   /** Of the live view; null: none. */
   readonly port: number | null;
   /** Says why there is no watch; the exit status. */
-  readonly refuse: (message: string) => number;
+  readonly refuse: (why: Messages['watch-impossible']) => number;
   /** Throws where the options do not suit an episode. */
   readonly check: (settings: Settings) => void;
   /** Ends the watch; otherwise Ctrl-C does. */
@@ -41,26 +42,21 @@ export async function watchCuts(host: Host, request: WatchRequest, more: Session
       const claim = host.lockFolder(folder);
       if (claim.ok) locks.push(claim.release);
       else if (claim.by !== null) {
-        const by = claim.by === process.pid ? 'this process' : `process ${claim.by}`;
-        return more.refuse(
-          `\`${nameOf(host, folder)}\` is written to by another watch already, ${by}: end that one, or name all cuts in one call.`,
-        );
+        const by = claim.by === process.pid ? null : claim.by;
+        return more.refuse({ variant: 'second-watch', folder: nameOf(host, folder), by });
       }
     }
     const places = placesOf(host, watcher.all);
     const gone = () => places.find(({ folder }) => host.kind(folder) !== 'folder');
     const lost = (): boolean => {
       const one = gone();
-      if (one)
-        end(
-          more.refuse(`The folder \`${nameOf(host, one.folder)}\` is gone, so nothing is watched any more.`),
-        );
+      if (one) end(more.refuse({ variant: 'folder-gone', folder: nameOf(host, one.folder) }));
       return one !== undefined;
     };
     fileWatcher = await open(
       places,
       (path) => void (lost() || watcher.notice(path)),
-      (fault) => end(more.refuse(`The system does not let folders be watched: ${reasonOf(fault)}.`)),
+      (fault) => end(more.refuse({ variant: 'system', reason: reasonOf(fault) })),
     );
     if (more.port !== null) preview = await view(host, watcher, request, more.port);
     await watcher.begin();
@@ -69,7 +65,7 @@ export async function watchCuts(host: Host, request: WatchRequest, more: Session
     return await ending;
   } catch (fault) {
     if (!(fault instanceof PortTaken)) throw fault;
-    return more.refuse(fault.message);
+    return more.refuse({ variant: 'port', port: fault.port, kept: fault.kept });
   } finally {
     forget();
     await preview?.close();
@@ -79,7 +75,14 @@ export async function watchCuts(host: Host, request: WatchRequest, more: Session
   }
 }
 
-class PortTaken extends Error {}
+class PortTaken extends Error {
+  constructor(
+    readonly port: number,
+    readonly kept: boolean,
+  ) {
+    super(`port ${port} is taken`);
+  }
+}
 
 async function view(
   host: Host,
@@ -103,10 +106,7 @@ async function view(
   } catch (fault) {
     const { code } = fault as NodeJS.ErrnoException;
     if (code !== 'EADDRINUSE' && code !== 'EACCES') throw fault;
-    const why = code === 'EACCES' ? 'the system keeps it for others' : 'another program listens there';
-    throw new PortTaken(
-      `The pages cannot be shown at port ${port}: ${why}. Leave the port out, and a free one is taken.`,
-    );
+    throw new PortTaken(port, code === 'EACCES');
   }
 }
 

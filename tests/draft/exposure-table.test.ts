@@ -90,3 +90,23 @@ test('ten minutes on ones of a level with a long cycle take no more steps than a
   expect(unlike).toEqual([]);
   expect(compileText(text).solved!.shot.length).toBe(14_400);
 });
+
+test('a fault is data: what is wrong, and in which cell, counted from 1', () => {
+  const parameters = (text: string) => readExposureTable('t.csv', text).diagnostics[0]!.parameters;
+  expect(parameters('frame,A\n1,1\n3,2\n')).toEqual({
+    variant: 'frame-missing',
+    frame: 3,
+    wanted: 2,
+    level: null,
+    row: 3,
+    column: 1,
+  });
+  expect(parameters('cut,level,frame,drawng\n1,A,1,1\n')).toEqual({
+    variant: 'unknown-column',
+    name: 'drawng',
+    guess: 'drawing',
+    row: 1,
+    column: 4,
+  });
+  expect(parameters('')).toEqual({ variant: 'empty' });
+});

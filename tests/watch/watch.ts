@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { ConsoleReporter } from '../../src/command/console-reporter.js';
 import type { Host } from '../../src/host/host.js';
 import { nodeHost } from '../../src/host/node-host.js';
+import { messageOf } from '../../src/language/message.js';
 import type { WatchRequest } from '../../src/watch/cut-watcher.js';
 import { type SessionOptions, watchCuts } from '../../src/watch/watch-session.js';
 
@@ -62,8 +63,8 @@ export class Watch {
     };
     this.status = watchCuts(host, all, {
       port: null,
-      refuse: (message) => {
-        this.text += `refused: ${message}\n`;
+      refuse: (parameters) => {
+        this.text += `refused: ${messageOf({ code: 'watch-impossible', parameters }, 'en')}\n`;
         return 2;
       },
       check: () => {},

@@ -87,8 +87,18 @@ export interface FileMessages {
     readonly output: string | null;
     readonly reason: string;
   };
-  readonly 'unknown-command': Sentence;
-  readonly 'unknown-option': Sentence;
+  readonly 'unknown-command':
+    | { readonly variant: 'guess'; readonly name: string; readonly guess: string }
+    | { readonly variant: 'file'; readonly name: string }
+    | { readonly variant: 'none'; readonly name: string; readonly commands: readonly string[] };
+  readonly 'unknown-option':
+    | {
+        readonly variant: 'of-command';
+        readonly command: string;
+        readonly option: string;
+        readonly guess: string | null;
+      }
+    | { readonly variant: 'before-command'; readonly option: string };
   readonly 'option-value': string | { readonly rows: string; readonly fault: RowsFault };
   readonly 'wrong-arguments': Sentence;
   readonly 'internal-fault': /** `error`: as the program threw it. */ {

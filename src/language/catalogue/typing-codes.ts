@@ -1,4 +1,44 @@
-import type { Entries, Sentence } from './catalogue-entry.js';
+import type { Entries } from './catalogue-entry.js';
+
+/** A cell of a table, row and column counted from 1. */
+interface Cell {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** What a cell of a table of exposures holds that it cannot, or what its row lacks. */
+export type CellFault =
+  | {
+      readonly variant: 'no-rows' | 'no-frame-column' | 'no-level-column';
+    }
+  | { readonly variant: 'row-length'; readonly columns: number; readonly header: number }
+  | { readonly variant: 'unknown-column'; readonly name: string; readonly guess: string | null }
+  | { readonly variant: 'no-column'; readonly name: string }
+  | {
+      readonly variant: 'no-cut-number' | 'no-level-name' | 'no-frame' | 'no-drawing' | 'no-kind' | 'no-cel';
+      readonly found: string;
+    }
+  | { readonly variant: 'cel-twice'; readonly drawing: string }
+  | { readonly variant: 'level-twice'; readonly level: string }
+  /** `cut`: '' where the table has no numbers. */
+  | {
+      readonly variant: 'uneven';
+      readonly cut: string;
+      readonly level: string;
+      readonly frames: number;
+      readonly longest: string;
+      readonly most: number;
+    }
+  | { readonly variant: 'too-many-frames'; readonly most: number }
+  /** `level`: null where a frame is one of the whole sheet. */
+  | {
+      readonly variant: 'frame-again' | 'frame-missing';
+      readonly frame: number;
+      readonly wanted: number;
+      readonly level: string | null;
+    }
+  | { readonly variant: 'kind-without-drawing'; readonly kind: string }
+  | { readonly variant: 'kind-unfit'; readonly drawing: string; readonly kind: string };
 
 export interface TypingMessages {
   readonly 'number-two-counts': {
@@ -7,10 +47,20 @@ export interface TypingMessages {
     readonly level: string;
     readonly count: number;
   };
-  readonly 'would-overwrite': Sentence;
+  readonly 'would-overwrite':
+    | { readonly variant: 'file-for-folder'; readonly path: string }
+    | { readonly variant: 'there'; readonly paths: readonly string[] };
   readonly 'number-taken': { readonly cut: string; readonly file: string };
-  readonly 'watch-impossible': Sentence;
-  readonly 'table-faulty': Sentence;
+  readonly 'watch-impossible': /** `by`: the process, null for this one; `reason`: as the machine gives it. */
+    | { readonly variant: 'second-watch'; readonly folder: string; readonly by: number | null }
+    | { readonly variant: 'folder-gone'; readonly folder: string }
+    | { readonly variant: 'system'; readonly reason: string }
+    /** `kept`: the system keeps it for others; else another program has it. */
+    | { readonly variant: 'port'; readonly port: number; readonly kept: boolean };
+  readonly 'table-faulty': /** `message`: as the CSV reader gives it. */
+    | { readonly variant: 'empty' | 'open-quote' }
+    | { readonly variant: 'no-csv'; readonly message: string }
+    | (Cell & CellFault);
   readonly 'draft-unlike': { readonly level: string; readonly cut: string };
 }
 

@@ -268,12 +268,22 @@ export const files: Texts<FileMessages> = {
   'unknown-command': {
     title: 'there is no such command',
     explanation: 'The first word is none of the commands. cutwright --help lists them.',
-    message: asGiven,
+    message: {
+      guess: ({ name, guess }) => `There is no command \`${name}\`${meant(guess)}`,
+      file: ({ name }) => `\`${name}\` is no command; did you mean \`cutwright build ${name}\`?`,
+      none: ({ name, commands }) =>
+        `There is no command \`${name}\`; the commands are ${commands.join(', ')}.`,
+    },
   },
   'unknown-option': {
     title: 'the command has no such option',
     explanation: 'Each command has its own options; its --help shows them with examples.',
-    message: asGiven,
+    message: {
+      'of-command': ({ command, option, guess }) =>
+        `\`${command}\` has no option \`${option}\`${meant(guess)}`,
+      'before-command': ({ option }) =>
+        `The command stands first, then its options: \`cutwright build ${option} …\`.`,
+    },
   },
   'option-value': {
     title: 'an option got a value that it does not take',
