@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { NO_GUTTERS } from '../../src/sheet/columns.js';
-import { geometry, mostRows, rowsOfBlocks } from '../../src/sheet/geometry.js';
-import { defaults, PAPERS } from '../../src/shot/settings.js';
+import { type Geometry, geometry, mostRows, rowsOfBlocks, rowTop, unitOf } from '../../src/sheet/geometry.js';
+import { defaults, PAPERS, type Settings } from '../../src/shot/settings.js';
 
 describe('geometry', () => {
   const wanted = {
@@ -58,4 +58,35 @@ describe('geometry', () => {
         expect(place.foot.y + place.foot.height).toBeLessThan(place.heightMm - 5);
       }
   });
+});
+
+describe('rows of a page', () => {
+  const rows = (settings: Partial<Settings>, fps = 24) => rowsOfBlocks({ ...defaults, ...settings }, fps);
+
+  it('are numbered by the second, in the west by the foot', () => {
+    expect(unitOf(defaults, 24)).toBe(24);
+    expect(unitOf(defaults, 29.97)).toBe(30);
+    expect(unitOf({ ...defaults, convention: 'west' }, 24)).toBe(16);
+  });
+
+  it('are six seconds in two halves, or six feet in one', () => {
+    expect(rows({})).toEqual([72, 72]);
+    expect(rows({ convention: 'west' })).toEqual([96]);
+    expect(rows({}, 30)).toEqual([90, 90]);
+  });
+
+  it('are in one block up to three seconds', () => {
+    expect(rows({ rows: 72 })).toEqual([72]);
+    expect(rows({ rows: 73 })).toEqual([37, 36]);
+  });
+
+  it('are fewer, in whole seconds, where they would be too low', () => {
+    const low = rowsOfBlocks({ ...defaults, paper: 'B5' }, 24, 4);
+    expect(low.every((count) => count % 24 === 0 && count < 72)).toBe(true);
+  });
+});
+
+it('a row begins where the one above it ends', () => {
+  const place = { top: 80, rowMm: 3 } as Geometry;
+  expect([0, 1, 72].map((row) => rowTop(place, row))).toEqual([80, 83, 296]);
 });

@@ -1,6 +1,8 @@
 /** What stands over the columns of levels. */
 
 import { expect, it } from 'vitest';
+import type { Geometry } from '../../src/sheet/geometry.js';
+import { headRows, ranges } from '../../src/sheet/level-heads.js';
 import { laid, said, textsOf } from './laid.js';
 
 it('the heads count each level over its column, with what is new, missing and reused', () => {
@@ -25,4 +27,16 @@ it('levels stand bottom-first in Japan and top-first in the west', () => {
   };
   expect(order('japan')).toBe('ABC');
   expect(order('west')).toBe('CBA');
+});
+
+it('neighbours among numbers are joined', () => {
+  expect(ranges([4], 'A')).toBe('A4');
+  expect(ranges([1, 2, 3, 5, 7, 8], 'B')).toBe('B1–3 B5 B7–8');
+  expect(ranges([], 'A')).toBe('');
+});
+
+it('the bands of a head fill it', () => {
+  const { heads, scale } = { heads: { x: 0, y: 0, width: 10, height: 20 }, scale: 1 };
+  const rows = Object.values(headRows({ heads, scale } as Geometry)).map(({ height }) => height);
+  expect(rows.reduce((sum, one) => sum + one)).toBeCloseTo(20);
 });

@@ -1,7 +1,10 @@
 /** Levels shared out over the sides of a page. */
 
 import { describe, expect, it } from 'vitest';
+import { NO_GUTTERS } from '../../src/sheet/columns.js';
+import { sideLabel, sidesOf } from '../../src/sheet/page-sides.js';
 import { sheetPages } from '../../src/sheet/sheet.js';
+import type { SolvedLevel } from '../../src/solve/solved.js';
 import { laid, lookOf, said, solvedCut, textsOf } from './laid.js';
 
 const LETTERS = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'];
@@ -41,5 +44,38 @@ describe('many levels', () => {
     expect(pages.filter((page) => said(page).includes('Wait')).map(({ label }) => label)).toEqual(['1']);
     const headed = pages.map(({ form }) => textsOf(form!.marks).some(({ text }) => text === 'camera'));
     expect(headed).toEqual([true, false, false, true, false, false]);
+  });
+});
+
+it('sides are labelled by letters, then by numbers', () => {
+  expect([0, 1, 2, 25, 26].map((side) => sideLabel(3, side))).toEqual(['3', '3-b', '3-c', '3-z', '3-27']);
+});
+
+describe('sides', () => {
+  const asked = { voices: 1, sounds: 1, cameraLanes: 1, gutters: NO_GUTTERS };
+  const level = (name: string) => ({ name, cycles: [] }) as unknown as SolvedLevel;
+  const counts = (levels: number) =>
+    sidesOf(
+      Array.from({ length: levels }, (_, i) => level(`${i}`)),
+      asked,
+      95,
+      1.4,
+    ).map(({ levels: own }) => own.length);
+
+  it('are one where all levels fit, also where there are none', () => {
+    expect(counts(8)).toEqual([8]);
+    expect(counts(0)).toEqual([0]);
+  });
+
+  it('have about as many levels each, the first no more than fit beside dialogue and camera', () => {
+    expect(counts(9)).toEqual([5, 4]);
+    expect(counts(20)).toEqual([8, 12]);
+  });
+
+  it('lose no level and keep their order', () => {
+    const names = sidesOf(LETTERS.map(level), asked, 95, 1.4).flatMap(({ levels }) =>
+      levels.map(({ name }) => name),
+    );
+    expect(names).toEqual(LETTERS);
   });
 });

@@ -1,8 +1,8 @@
 /** Setting Japanese from top to bottom. */
 
-import { expect, it } from 'vitest';
-import { verticalCells } from '../../src/sheet/vertical.js';
-import { lookOf } from './laid.js';
+import { describe, expect, it } from 'vitest';
+import { setDownwards, verticalCells } from '../../src/sheet/vertical.js';
+import { lookOf, textsOf } from './laid.js';
 
 const { metrics } = lookOf();
 
@@ -43,4 +43,36 @@ it('lays words with stops, signs and figures down in one piece', () => {
   ]);
   expect(forms('A,B付け85%')).toEqual(['A,B:turned', '付:upright', 'け:upright', '85%:turned']);
   expect(forms('終わり.')).toEqual(['終:upright', 'わ:upright', 'り:upright', '.:raised']);
+});
+
+describe('text down a strip', () => {
+  const strip = { x: 10, width: 4, top: 20, room: 20 };
+  const size = { most: 3, least: 1.4, weight: 'regular' } as const;
+  const set = (text: string, room = 20) => setDownwards(text, { ...strip, room }, size, metrics);
+
+  it('stands upright in Japanese, a character below the other', () => {
+    const { marks, fits, end } = set('風と雨');
+    expect(fits).toBe(true);
+    expect(textsOf(marks).map(({ text, x, turn }) => [text, x, turn])).toEqual([
+      ['風', 12, undefined],
+      ['と', 12, undefined],
+      ['雨', 12, undefined],
+    ]);
+    expect(end).toBeCloseTo(20 + 3 * 3 * 1.02);
+  });
+
+  it('lies on its side in other scripts', () => {
+    const { marks, fits } = set('wind');
+    expect(fits).toBe(true);
+    expect(textsOf(marks)).toMatchObject([{ text: 'wind', turn: 90, anchor: 'start', sizeMm: 3 }]);
+  });
+
+  it('is as much as there is room for where it does not fit', () => {
+    const japanese = set('風は画面左から吹く', 7);
+    expect(japanese.fits).toBe(false);
+    expect(japanese.marks.length).toBe(5);
+    const latin = set('wind from screen left throughout the whole of the cut', 7);
+    expect(latin.fits).toBe(false);
+    expect(latin.marks.length).toBe(2);
+  });
 });

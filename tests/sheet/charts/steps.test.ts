@@ -1,7 +1,8 @@
 /** What a chart says of a passage. */
 
 import { describe, expect, it } from 'vitest';
-import { exposureText, wayText } from '../../../src/sheet/charts/steps.js';
+import { exposureText, ladders, wayText } from '../../../src/sheet/charts/steps.js';
+import { solvedCut } from '../laid.js';
 
 describe('what stands beside a step', () => {
   it('names the frames of each showing', () => {
@@ -24,5 +25,26 @@ describe('what stands beside a step', () => {
     expect(wayText(0.123)).toBe('.123');
     expect(wayText(1 - 2 ** -30)).toBe('>.999');
     expect(wayText(2 ** -30)).toBe('<.001');
+  });
+});
+
+describe('the ladders of a cut', () => {
+  const laddersOf = (text: string) => ladders(solvedCut(`cut 1\ntime 2+0\n${text}\n`));
+
+  it('are those of levels that have in-betweens, in the order of the stack', () => {
+    const levels = laddersOf('stack A B C\nA: 1 2..\nB: 1-2..\nC: 1-2..');
+    expect(levels.map(({ level }) => level.name)).toEqual(['B', 'C']);
+  });
+
+  it('go from key to key by the way and the frames of each drawing', () => {
+    const [level] = laddersOf('A: 1:4 1{late}--2:6 1.1:3 2..');
+    expect(
+      level!.ladders[0]!.steps.map(({ drawing, way, kind, exposed }) => [drawing, way, kind, exposed]),
+    ).toEqual([
+      ['1', 0, 'key', [6]],
+      ['1.1', 0.5, 'inbetween', [2, 3]],
+      ['1.2', 0.75, 'inbetween', [2]],
+      ['2', 1, 'key', [6, 29]],
+    ]);
   });
 });

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Page } from '../../../src/sheet/marks.js';
-import { spreadWords, syllables } from '../../../src/sheet/speech/latin-speech.js';
+import { beats, spreadWords, syllables } from '../../../src/sheet/speech/latin-speech.js';
 import { laid, lookOf, said, textsOf } from '../laid.js';
 
 const { metrics } = lookOf();
@@ -86,4 +86,8 @@ describe('words of Latin scripts', () => {
     expect(said(told!)).toMatch(/see memo|→ memo|→/);
     expect(said(told!)).toContain(`0+1–0+3 Nao: ${text}`.slice(0, 60));
   });
+});
+
+it('beats of a word are its groups of vowels, one at least', () => {
+  expect(['Wait', 'nobody', 'über', 'hmm'].map(beats)).toEqual([1, 3, 2, 1]);
 });

@@ -1,9 +1,10 @@
 /** Lanes of the dialogue column, and the rows that words are spread over. */
 
-import { expect, it } from 'vitest';
-import { laid, said, textsOf } from '../laid.js';
+import { describe, expect, test } from 'vitest';
+import { speechOf, wholeText, wordStretches } from '../../../src/sheet/speech/speech-lanes.js';
+import { laid, said, solvedCut, textsOf } from '../laid.js';
 
-it('gives lines at the same time lanes of their own, and tells the memo what finds none', () => {
+test('gives lines at the same time lanes of their own, and tells the memo what finds none', () => {
   const voices = ['Ann', 'Bo', 'Cy', 'Di'].map((name) => `voice "${name}" 1..24 "yes"`).join('\n');
   const [page] = laid(`cut 1\ntime 1+0\nA: 1..\n${voices}\n`);
   const xs = textsOf(page!.marks)
@@ -11,4 +12,48 @@ it('gives lines at the same time lanes of their own, and tells the memo what fin
     .map(({ x }) => x);
   expect(new Set(xs).size).toBe(3);
   expect(said(page!)).toContain('0+1–0+24 Di: yes');
+});
+
+const shotOf = (text: string) => solvedCut(`cut 1\ntime 4+0\nA: 1..\n${text}\n`).shot;
+
+describe('lanes', () => {
+  test('are shared by lines that do not overlap by a single row', () => {
+    const lanes = (text: string) => speechOf(shotOf(text)).placed.map(({ lane }) => lane);
+    expect(lanes('voice "Nao" 1..6 "Wait"\nvoice "Pim" 7..9 "No"')).toEqual([0, 0]);
+    expect(lanes('voice "Nao" 1..6 "Wait"\nvoice "Pim" 6..9 "No"')).toEqual([0, 1]);
+  });
+
+  test('of sounds come after those of voices, music outside of them', () => {
+    const speech = speechOf(shotOf('music 1..48 "flute"\nsound 5..9 "bell"\nvoice "Nao" 1..6 "Wait"'));
+    expect([speech.voices, speech.sounds]).toEqual([1, 2]);
+    expect(speech.placed.map(({ spoken, lane }) => [spoken.kind, lane])).toEqual([
+      ['voice', 0],
+      ['sound', 1],
+      ['music', 2],
+    ]);
+  });
+
+  test('are one of each at least', () => {
+    expect(speechOf(shotOf(''))).toEqual({ voices: 1, sounds: 1, placed: [], without: [] });
+  });
+});
+
+describe('words', () => {
+  const stretches = (text: string) =>
+    wordStretches(shotOf(text).spoken[0]!).map(({ from, to, text: words, tied }) => [from, to, words, tied]);
+
+  test('that are tied to a row begin a stretch there, the others go on with the one before', () => {
+    expect(stretches('voice "Nao" 1..24 "Wait" @9 "for" "me!"')).toEqual([
+      [1, 8, 'Wait', false],
+      [9, 24, 'for me!', true],
+    ]);
+  });
+
+  test('that are tied to the first row are one stretch, tied', () => {
+    expect(stretches('voice "Nao" 1..24 @1 "Wait for me!"')).toEqual([[1, 24, 'Wait for me!', true]]);
+  });
+
+  test('of a line are told whole, with single blanks', () => {
+    expect(wholeText(shotOf('voice "Nao" 1..24 "Wait  for" @9 "me!"').spoken[0]!)).toBe('Wait for me!');
+  });
 });
