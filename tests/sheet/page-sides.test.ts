@@ -52,7 +52,7 @@ it('sides are labelled by letters, then by numbers', () => {
 });
 
 describe('sides', () => {
-  const asked = { voices: 1, sounds: 1, cameraLanes: 1, gutters: NO_GUTTERS };
+  const asked = { levelMm: 0, labelsMm: 0, voices: 1, sounds: 1, cameraLanes: 1, gutters: NO_GUTTERS };
   const level = (name: string) => ({ name, cycles: [] }) as unknown as SolvedLevel;
   const counts = (levels: number) =>
     sidesOf(

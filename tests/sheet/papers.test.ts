@@ -20,14 +20,14 @@ test('print is as large as on A4, larger on larger papers, up to 1.4 times', () 
   expect(largerPrint('A3')).toBe(1.4);
 });
 
-test('the smallest print is 5 pt on papers that are copied down, 4 pt on the others', () => {
+test('the smallest print is 5 pt on papers that are copied down, 5.5 pt on the others', () => {
   const points = (paper: 'A3' | 'A4' | 'tabloid' | 'letter') => (smallestTextMm(paper) / 25.4) * 72;
   expect(['A3', 'tabloid'].map((paper) => points(paper as 'A3'))).toEqual([
     expect.closeTo(5),
     expect.closeTo(5),
   ]);
   expect(['A4', 'letter'].map((paper) => points(paper as 'A4'))).toEqual([
-    expect.closeTo(4),
-    expect.closeTo(4),
+    expect.closeTo(5.5),
+    expect.closeTo(5.5),
   ]);
 });

@@ -1,0 +1,9 @@
+/** The camera's pages in Japanese. */
+
+import { expect, test } from 'vitest';
+import { cameraPages } from '../../../src/words/ja/camera-pages-ja.js';
+
+test('a way leads up or down', () => {
+  expect(cameraPages.slope('4.5', true)).toBe('水平から 4.5° 上へ');
+  expect(cameraPages.slope('4.5', false)).toBe('水平から 4.5° 下へ');
+});
