@@ -41,6 +41,10 @@ describe('the shortest items', () => {
     expect(written(`${again('1*2 1.1*2 2*2 2.1*2', 3)} 1*2 1.1*1`)).toBe('(1-2-)..');
   });
 
+  test('inside a cycle say the length of the last as well', () => {
+    expect(written(`${again('1*2 2*5', 3)} 3*2`)).toBe('(1 2:5)*3 3');
+  });
+
   test('go there and back', () => {
     expect(written(`${again('1*2 2*2 3*2 4*2 3*2 2*2', 3)} 5*2`)).toBe('(1 2 3 4)<>*3 5');
   });

@@ -124,6 +124,6 @@ describe('a point', () => {
   test('has signs of its own, and no negative nought', () => {
     expect(at('-20,-8.5')).toEqual({ xMm: -20, yMm: -8.5 });
     expect(at('-0,1in')).toEqual({ xMm: 0, yMm: 25.4 });
-    expect(Object.is((at('-0,0') as { xMm: number }).xMm, 0)).toBe(true);
+    expect(Object.is(readOne('level', 'level A at -0,0').at!.xMm, 0)).toBe(true);
   });
 });

@@ -97,6 +97,10 @@ describe('ranges', () => {
     expect(withLines('sound 24..2+0 "door"').codes).toEqual([]);
   });
 
+  test('may be one frame', () => {
+    expect(soundFrames('12..12')).toEqual({ from: 12, to: 12 });
+  });
+
   test('that run backwards are an error', () => {
     expect(withLines('sound 12..6 "door"').codes).toEqual(['error range-backwards']);
   });

@@ -85,6 +85,14 @@ describe('the drawings of a level', () => {
     ]);
   });
 
+  test('a number that the cut before gives is none missing here', () => {
+    const source = solveText('cut 8\ntime 1+0\nC: 1-2..\n').solved.levels[1]!;
+    const missing = (line: string) =>
+      shown(24, '2..', `level A reuse 8/C\n${line}`, { reused: new Map([['A', source]]) }).level.missing;
+    expect(missing('cels A _ 1.1 2')).toEqual([]);
+    expect(missing('cels A _ 1.1 2 _')).toEqual([{ cel: 4, drawing: '' }]);
+  });
+
   test('by frame a number that is left out is none missing', () => {
     expect(shown(4, '1 2', 'cels A 1 _ 2\nnumbering frame').level.missing).toEqual([]);
   });
