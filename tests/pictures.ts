@@ -39,7 +39,11 @@ const LEFT_HALF = { x: 4, width: 101 };
 
 export function picture(solved: SolvedShot, crop: Crop): string {
   const { metrics } = testFonts();
-  const { parts } = cutPages(solved, { settings: solved.shot.settings, metrics, stamp: '' });
+  const { parts } = cutPages(
+    solved,
+    { settings: solved.shot.settings, metrics, stamp: '' },
+    { parts: 'all' },
+  );
   const part = typeof crop === 'string' ? BOXES[crop].part : 'sheet';
   const page = parts.flatMap(({ pages }) => pages).find((one) => one.part === part);
   if (!page) throw new Error(`it prints no ${part}`);

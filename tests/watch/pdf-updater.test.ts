@@ -6,7 +6,7 @@ import { findCuts } from '../../src/episode/find-cuts.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { PdfUpdater } from '../../src/watch/pdf-updater.js';
 
-const CUT = 'cut 1\ntime 1+0\nA: 1--2..\n';
+const CUT = 'cut 1\ntime 1+0\nA: 1{late}--2..\n';
 
 async function world(files: Readonly<Record<string, string>> = { 'a.cut': CUT }, output?: string) {
   const host = memoryHost(files);
