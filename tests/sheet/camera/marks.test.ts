@@ -20,6 +20,15 @@ describe('the name of a move', () => {
     expect(down('pan P@1 > Q@3+0', '3+0')).toEqual([['PAN']]);
   });
 
+  test('begins on the row below the direction, if the move has one', () => {
+    const rowOfName = (text: string) => {
+      const [page] = laid(cut('3+0', text));
+      const name = textsOf(page!.marks).find(({ turn }) => turn === 90)!;
+      return page!.rows.find(({ y, height }) => name.y >= y && name.y < y + height)!.frame;
+    };
+    expect([rowOfName('pull BG left 60mm 1..3+0'), rowOfName('shake 3mm 1..3+0')]).toEqual([2, 1]);
+  });
+
   test('says on the next page from which page it comes', () => {
     const [first, second] = down('pan P@1 > Q@8+0', '8+0');
     expect(first).toEqual(['PAN', 'PAN']);

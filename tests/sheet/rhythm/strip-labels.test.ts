@@ -76,6 +76,20 @@ describe('on the strips', () => {
     expect(texts).toEqual(['1', '2', '(2)', '3', 'sc. 3', 'sc. 4']);
   });
 
+  test('a scene whose name would reach beyond the strip is not named', () => {
+    const named = (scene: string) =>
+      textsOf(
+        nameMarks(
+          paper,
+          listOf([row('1', { time: 216 }), row('2', { time: 24 }, { scene })]),
+          strips,
+          bands,
+          print,
+        ),
+      ).filter(({ text }) => text.startsWith('sc.')).length;
+    expect([named('4'), named('Boathouse')]).toEqual([1, 0]);
+  });
+
   test('each strip begins with its time, and the ruler counts on', () => {
     const list = listOf([row('1', { time: 480 })]);
     const texts = textsOf(rulerMarks(paper, list, 480, strips, bands, print));
