@@ -217,7 +217,11 @@ export function findPassages(
         key.chart!.span,
         { key: key.name, level: level.name },
         {
-          fix: { action: 'take-out', edits: [{ span: key.chart!.span, text: '' }] },
+          // Between two keys a blank has to stay.
+          fix: {
+            action: 'take-out',
+            edits: [{ span: key.chart!.span, text: key.span.end > key.chart!.span.end ? '' : ' ' }],
+          },
         },
       ),
     );
