@@ -72,7 +72,7 @@ export function isWideName(side: Side, item: Item, label: string, lane: Lane): b
 /** How far a bare name keeps off the bar of its move on low rows, mm. */
 function offBars({ geometry }: Side, item: Item, frame: number): number {
   if (geometry.rowMm > 1.4 * geometry.leastTextMm) return 0;
-  return frame === item.first ? 0.2 : frame === item.last ? -0.2 : 0;
+  return frame === item.first ? 0.28 : frame === item.last ? -0.28 : 0;
 }
 
 /** Labels and numbers on the rows of one block. */
