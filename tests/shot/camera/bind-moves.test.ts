@@ -15,7 +15,6 @@ import {
   number,
   OPTIONS,
   span,
-  state,
   stop,
   to,
   word,
@@ -40,8 +39,6 @@ const pull = (
     range: during(from, last),
     ...more,
   });
-const _overlap = (way: 'in' | 'out', frames: number): CameraStatement =>
-  state({ kind: 'overlap', way, length: length(frames) });
 const fair = (at: number, share: number) =>
   ({ form: 'fair', mark: word('ア'), at: frame(at), share: number(share), span: span() }) as const;
 

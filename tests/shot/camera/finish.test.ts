@@ -1,46 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { CameraStatement } from '../../../src/language/tree-camera.js';
 import { bindText, withLines } from '../bind.js';
-import {
-  bound,
-  during,
-  FULL,
-  field,
-  frame,
-  length,
-  move,
-  number,
-  OPTIONS,
-  span,
-  state,
-  stop,
-  to,
-  word,
-  words,
-} from './nodes.js';
+import { bound, FULL, field, move, OPTIONS, state, stop, to, word } from './nodes.js';
 
 const pan = (from: string, a: number, end: string, b: number, options = OPTIONS): CameraStatement =>
   move({ kind: 'pan', from: stop(word(from), a), legs: [to(word(end), b)], options });
-const _truck = (legs: ReturnType<typeof to<ReturnType<typeof word>>>[], quick = false): CameraStatement =>
-  move({ kind: 'truck', parts: quick ? { quick: span() } : {}, from: stop(word('full'), 1), legs });
-const _pull = (
-  mm: number,
-  form: 'rate' | 'distance',
-  from: number,
-  last: number | null,
-  more = {},
-): CameraStatement =>
-  move({
-    kind: 'pull',
-    levels: words('BG'),
-    parts: { direction: { form: 'word', word: 'left', span: span() }, way: { form, mm, span: span() } },
-    range: during(from, last),
-    ...more,
-  });
-const _overlap = (way: 'in' | 'out', frames: number): CameraStatement =>
-  state({ kind: 'overlap', way, length: length(frames) });
-const _fair = (at: number, share: number) =>
-  ({ form: 'fair', mark: word('ア'), at: frame(at), share: number(share), span: span() }) as const;
 
 describe('the camera rests', () => {
   const A = field('A', FULL, { form: 'mm', xMm: 5, yMm: 0 });

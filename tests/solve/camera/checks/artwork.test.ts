@@ -1,18 +1,8 @@
 import { describe, expect, it, test } from 'vitest';
 import { messageOf } from '../../../../src/language/message.js';
 import { withEdits } from '../../../../src/language/statement-reader.js';
-import type { Move, Spacing } from '../../../../src/shot/camera.js';
 import { compileText } from '../../../compile.js';
-import { codes, FULL, field, leg, level, pan, pull, type Scene, said, solved, truck, W } from '../build.js';
-
-const A = field('A', { xMm: 10 });
-const _B = field('B', { xMm: 20 });
-const SMALL = field('S', { widthMm: 127 });
-const levels = [level('BG'), level('L', { free: true })];
-const _of = (...moves: Move[]): Scene => ({ levels, moves });
-const _spaced = (spacing: Spacing, end = 24) => pan([leg(FULL, 1, A, end, spacing)]);
-const _quick = (frame: number, share: number, end = 24) =>
-  truck([leg(FULL, 1, SMALL, end, { form: 'fair', mark: 'ア', frame, share })], { quick: true });
+import { codes, FULL, field, leg, level, pan, pull, said, solved, W } from '../build.js';
 
 describe('levels', () => {
   it('show no edge, with the frame, the side, the millimetres and the size that would do', () => {

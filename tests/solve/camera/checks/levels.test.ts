@@ -1,28 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { Move, Spacing } from '../../../../src/shot/camera.js';
-import {
-  codes,
-  FULL,
-  field,
-  follow,
-  leg,
-  level,
-  pan,
-  pull,
-  roll,
-  type Scene,
-  said,
-  truck,
-} from '../build.js';
+import type { Move } from '../../../../src/shot/camera.js';
+import { codes, FULL, field, follow, leg, level, pan, pull, roll, type Scene, said } from '../build.js';
 
 const A = field('A', { xMm: 10 });
-const _B = field('B', { xMm: 20 });
-const SMALL = field('S', { widthMm: 127 });
 const levels = [level('BG'), level('L', { free: true })];
 const of = (...moves: Move[]): Scene => ({ levels, moves });
-const _spaced = (spacing: Spacing, end = 24) => pan([leg(FULL, 1, A, end, spacing)]);
-const _quick = (frame: number, share: number, end = 24) =>
-  truck([leg(FULL, 1, SMALL, end, { form: 'fair', mark: 'ア', frame, share })], { quick: true });
 
 describe('levels', () => {
   it('fixed to the camera cannot be carried or followed as well', () => {

@@ -3,7 +3,6 @@ import type { Move, Spacing } from '../../../../src/shot/camera.js';
 import { codes, FULL, field, leg, level, pan, type Scene, said, truck } from '../build.js';
 
 const A = field('A', { xMm: 10 });
-const _B = field('B', { xMm: 20 });
 const SMALL = field('S', { widthMm: 127 });
 const levels = [level('BG'), level('L', { free: true })];
 const of = (...moves: Move[]): Scene => ({ levels, moves });

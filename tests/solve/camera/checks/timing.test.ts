@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { messageOf } from '../../../../src/language/message.js';
-import type { Move, Spacing } from '../../../../src/shot/camera.js';
+import type { Move } from '../../../../src/shot/camera.js';
 import {
   at,
   codes,
@@ -27,7 +27,6 @@ const B = field('B', { xMm: 20 });
 const SMALL = field('S', { widthMm: 127 });
 const levels = [level('BG'), level('L', { free: true })];
 const of = (...moves: Move[]): Scene => ({ levels, moves });
-const _spaced = (spacing: Spacing, end = 24) => pan([leg(FULL, 1, A, end, spacing)]);
 const quick = (frame: number, share: number, end = 24) =>
   truck([leg(FULL, 1, SMALL, end, { form: 'fair', mark: 'ア', frame, share })], { quick: true });
 
