@@ -3,8 +3,8 @@
 import type { Shot } from '../shot/shot.js';
 import { feetAndFrames, secondsAndFrames } from '../shot/time.js';
 import type { SheetWords } from '../words/sheet-words.js';
-import type { Box } from './draw.js';
-import { setInBox } from './fit.js';
+import { type Box, textAt } from './draw.js';
+import { fitLine, setInBox } from './fit.js';
 import type { Geometry } from './geometry.js';
 import { captionMm } from './geometry.js';
 import type { Mark, Metrics } from './marks.js';
@@ -120,7 +120,7 @@ export function headerMarks(place: Place, headed: Headed): Mark[] {
     time: [{ text: time, most: headed.west ? 4 : 5.2, bold: !headed.west }],
     feet: [{ text: feetAndFrames(shot.time), most: 5.2, bold: true }],
     take: [{ text: shot.take, most: 4 }],
-    page: [{ text: headed.page, most: 4.4, bold: true }],
+    page: [{ text: headed.page, most: 4.4, bold: true, oneLine: true }],
     artist: [{ text: shot.artists.join(', '), most: 3.2 }],
     signature: [],
   };
@@ -128,13 +128,17 @@ export function headerMarks(place: Place, headed: Headed): Mark[] {
     const lines = values[cell].filter(({ text }) => text !== '');
     const under = captionMm(place) + 0.5;
     const height = (box.height - under - 0.5) / lines.length;
-    return lines.flatMap(({ text, most, bold }, i) => {
+    return lines.flatMap(({ text, most, bold, oneLine }, i) => {
       const room = { x: box.x + 0.8, y: box.y + under + i * height, width: box.width - 1.6, height };
-      const set = setInBox(metrics, text, room, {
-        most: most * scale,
-        least: leastTextMm,
-        weight: bold ? 'bold' : 'regular',
-      });
+      const weight = bold ? 'bold' : 'regular';
+      const size = { most: most * scale, least: leastTextMm, weight } as const;
+      const line = fitLine(metrics, text, room.width, size);
+      if (oneLine && line.fits) {
+        const { sizeMm, squeeze } = line;
+        const at = textAt(room.x + room.width / 2, room.y + height / 2, text, { sizeMm, squeeze, weight });
+        return [at];
+      }
+      const set = setInBox(metrics, text, room, size);
       if (!set.fits) headed.leftOver.add(`${caption}: ${text}`);
       return set.marks;
     });
@@ -145,4 +149,6 @@ interface Value {
   readonly text: string;
   readonly most: number;
   readonly bold?: boolean;
+  /** Never broken: what stands before the break would read as a page of its own. */
+  readonly oneLine?: boolean;
 }

@@ -13,10 +13,11 @@
  *   HOLD_GAP of a row above the bottom edge of the last held row of the block. A drawing of one frame has none; an empty
  *   level has none: it stays empty until the next number.
  * - Key column, Japan: a key is its name in a ring, an in-between a short level stroke on the row's middle, a breakdown
- *   such a stroke between round brackets, an in-between that a cycle has already shown a small ring with nothing in it, an
+ *   such a stroke between round brackets, an in-between that a cycle has already shown, or that another cut has drawn, a
+ *   small ring with nothing in it (a breakdown of another cut such a ring between round brackets where it is first shown), an
  *   in-between out of its turn its name. West: finished numbers, a key's in a ring, a breakdown's with a stroke under it.
  *   Both: `×`, square brackets and hold lines as in the cel column; in brackets `–` stands for an in-between, `(–)` for a
- *   breakdown, `○` for one seen before.
+ *   breakdown, `○` for one that exists, `(○)` for a breakdown of another cut.
  * - End: two black lines over the whole block at the bottom edge of the last row and DOUBLE_LINE below; one hatch from the
  *   bottom edge of the last row to the bottom of the block, over its whole width; a block after the end is all hatch.
  * - Running numbers, left of the rows: the frame's number on the first row of each second (foot) and of each block, the

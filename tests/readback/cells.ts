@@ -6,7 +6,7 @@ import { type Band, type Grid, inside, middleOf, Unreadable } from './grid.js';
 /**
  * What stands in a row of a column:
  * `''` nothing; `|` the line of a hold; `12` a number; `×`; `[12]` held over a break; `(1a)` a number in a ring;
- * `-` a dash; `(-)` a dash in round brackets; `o` a small open ring; `12_` a number with a stroke under it.
+ * `-` a dash; `(-)` a dash in round brackets; `o` a small open ring; `(o)` that in round brackets; `12_` a number with a stroke under it.
  * Where things meet that must not, all are there, joined by `&`.
  */
 export type Cell = string;
@@ -123,9 +123,8 @@ export function readColumn(paper: Paper, grid: Grid, column: Band): ReadColumn {
     if (under) used.add(under);
     say(under ? `${text.text}_` : text.text, x, y);
   }
-  for (const stroke of strokes) {
-    if (used.has(stroke)) continue;
-    const y = stroke.y1;
+  /** `sign`, in round brackets where they stand about it. */
+  const bracketed = (sign: string, x: number, y: number): void => {
     const brackets = level.filter(
       ({ text, middle }) => /^[()]$/.test(text.text) && Math.abs(middle[1] - y) < rowMm / 4,
     );
@@ -138,16 +137,17 @@ export function readColumn(paper: Paper, grid: Grid, column: Band): ReadColumn {
     )
       throw new Unreadable('a bracket without its other half');
     for (const bracket of brackets) used.add(bracket);
-    say(brackets.length > 0 ? '(-)' : '-', (stroke.x1 + stroke.x2) / 2, y);
+    say(brackets.length > 0 ? `(${sign})` : sign, x, y);
+  };
+  for (const stroke of strokes) if (!used.has(stroke)) bracketed('-', (stroke.x1 + stroke.x2) / 2, stroke.y1);
+  for (const ring of rings) {
+    if (used.has(ring)) continue;
+    if (ring.width > 1.3) throw new Unreadable('a ring with nothing in it');
+    bracketed('o', ring.x, ring.y);
   }
   for (const bracket of level)
     if (/^[()]$/.test(bracket.text.text) && !used.has(bracket))
       throw new Unreadable('a bracket about nothing');
-  for (const ring of rings) {
-    if (used.has(ring)) continue;
-    if (ring.width > 1.3) throw new Unreadable('a ring with nothing in it');
-    say('o', ring.x, ring.y);
-  }
 
   const holds: HoldLine[] = [];
   const beside: PaperLine[] = [];

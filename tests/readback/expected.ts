@@ -71,6 +71,9 @@ function japanese(level: SolvedLevel, begins: readonly boolean[]): Cell[] {
     // Out of its turn an in-between has its name, in a cycle too: a ring would not say which one it is.
     else if (!inTurn && !wayBack) sign = `${drawing}`;
     else if (exposure.again || wayBack) sign = 'o';
+    // What another cut has drawn is no dash: a dash says "draw this".
+    else if (level.drawings.some((one) => one.reused && one.drawing === drawing))
+      sign = kind === 'breakdown' ? '(o)' : 'o';
     else sign = kind === 'breakdown' ? '(-)' : '-';
     const outOfTurn = kind !== 'key' && kind !== 'empty' && sign === drawing;
     if (!outOfTurn) turn = drawing;
@@ -83,6 +86,7 @@ function heldSign(sign: Cell): string {
   if (sign === '-') return '–';
   if (sign === '(-)') return '(–)';
   if (sign === 'o') return '○';
+  if (sign === '(o)') return '(○)';
   return sign.replace(/^\((.*)\)$/, '$1').replace(/_$/, '');
 }
 

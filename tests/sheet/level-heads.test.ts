@@ -9,7 +9,7 @@ it('the heads count each level over its column, with what is new, missing and re
   const pinned = said(laid('cut 1\ntime 1+0\nA: 1--2-3..\ncels A 1 1.1 1.2 2 4\n')[0]!);
   // Over a narrow column there is no room for the list; the memo has it.
   expect(pinned).toMatch(/A 6 7 (see memo|→ memo)/);
-  expect(pinned).toContain('A: added A6–7, no A5');
+  expect(pinned).toContain('A: added A6–7, not used A5');
   const reused = said(laid('cut 1\ntime 1+0\nC: 1-2..\nlevel C reuse 8/C\n')[0]!);
   expect(reused).toContain('C: reuse of cut 8, level C');
 });

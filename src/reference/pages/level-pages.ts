@@ -146,7 +146,7 @@ const LASTING: StatementPage['parts'] = [
 export const timelinePages: Readonly<Record<string, StatementPage>> = {
   timeline: {
     title: 'what a level shows',
-    text: 'The name of a level, perhaps a title for its column, a colon, and what the level shows from frame 1 to the last. One timeline a level. It fills the sheet exactly: too short or too long is an error that says by how much.\n\nA drawing that says nothing is exposed for two frames. Under “key drawings” the sheet prints keys in rings, in-betweens as dashes, drawings shown again as small rings; a line is a hold, a cross an empty level. Under “finished cels” it prints their numbers.',
+    text: 'The name of a level, perhaps a title for its column, a colon, and what the level shows from frame 1 to the last. One timeline a level. It fills the sheet exactly: too short or too long is an error that says by how much.\n\nA drawing that says nothing is exposed for two frames. Under “key drawings” the sheet prints keys in rings, in-betweens as dashes, drawings shown again or reused as small rings; a line is a hold, a cross an empty level. Under “finished cels” it prints their numbers.',
     parts: [
       ['3, 3a', 'key drawing 3; 3a is a key put in later between 3 and 4'],
       ['-', 'an in-between: `1---2` has three of them'],

@@ -42,17 +42,21 @@ function signMarks(side: Side, sign: Sign, x: number, y: number, width: number):
       return inRing(side, sign.text, x, y, width);
     case 'dash':
       return [dash(x, y, Math.min(1.5, rowMm * 0.5))];
-    case 'breakdown': {
+    case 'breakdown':
+    case 'reused breakdown': {
       const half = Math.min(1.5, rowMm * 0.38, width * 0.38);
       const sizeMm = Math.max(side.geometry.leastTextMm, Math.min(rowMm * 0.66, width * 0.62, 2.6));
+      const inside = half - 0.17 * sizeMm - 0.18;
       return [
-        dash(x, y, 2 * (half - 0.17 * sizeMm - 0.18)),
+        sign.form === 'breakdown'
+          ? dash(x, y, 2 * inside)
+          : openRing(x, y, Math.min(0.55, rowMm * 0.2, inside)),
         textAt(x - half, y, '(', { sizeMm }),
         textAt(x + half, y, ')', { sizeMm }),
       ];
     }
     case 'again':
-      return [{ kind: 'circle', x, y, r: Math.min(0.55, rowMm * 0.2), stroke: black(0.22), fill: null }];
+      return [openRing(x, y, Math.min(0.55, rowMm * 0.2))];
     case 'named':
     case 'number':
     case 'underlined':
@@ -72,6 +76,15 @@ function signMarks(side: Side, sign: Sign, x: number, y: number, width: number):
 
 const dash = (x: number, y: number, length: number): Mark =>
   line(x - length / 2, y, x + length / 2, y, black(0.34));
+
+const openRing = (x: number, y: number, r: number): Mark => ({
+  kind: 'circle',
+  x,
+  y,
+  r,
+  stroke: black(0.22),
+  fill: null,
+});
 
 /** A ring stays inside its row and column, so that no two ever touch. */
 function inRing(side: Side, text: string, x: number, y: number, width: number): Mark[] {

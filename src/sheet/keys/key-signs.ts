@@ -10,8 +10,10 @@ export type Sign =
   | { readonly form: 'dash' }
   /** The stroke in round brackets. */
   | { readonly form: 'breakdown' }
-  /** A small open ring: an in-between of a cycle that has been seen before. */
+  /** A small open ring: an in-between that exists, of another cut or from an earlier pass of a cycle. Nobody draws it here. */
   | { readonly form: 'again' }
+  /** The small open ring in round brackets: a breakdown of another cut, where it is first shown. */
+  | { readonly form: 'reused breakdown' }
   /** An in-between by its name, as it does not stand in its turn. */
   | { readonly form: 'named'; readonly text: string }
   /** A bare number. */
@@ -50,6 +52,7 @@ function westernSign(exposure: Exposure): Sign {
 function japaneseSigns(level: SolvedLevel, begins: (frame: number) => boolean): (Sign | null)[] {
   const before = predecessors(level);
   const seen = new Map<string, number>();
+  const reused = new Set(level.drawings.filter((one) => one.reused).map((one) => one.drawing));
   /** The drawing that the next in-between has to follow to stand in its turn. */
   let last: string | null = null;
   return level.exposures.map((exposure): Sign | null => {
@@ -72,7 +75,8 @@ function japaneseSigns(level: SolvedLevel, begins: (frame: number) => boolean): 
     if (!inTurn && !onTheWayBack) return { form: 'named', text: drawing };
     last = drawing;
     if (exposure.again || onTheWayBack) return { form: 'again' };
-    return kind === 'breakdown' ? { form: 'breakdown' } : { form: 'dash' };
+    if (reused.has(drawing)) return { form: kind === 'breakdown' ? 'reused breakdown' : 'again' };
+    return { form: kind === 'breakdown' ? 'breakdown' : 'dash' };
   });
 }
 
@@ -97,6 +101,8 @@ export function heldText(signs: readonly (Sign | null)[], frame: number): string
       return '○';
     case 'breakdown':
       return '(–)';
+    case 'reused breakdown':
+      return '(○)';
     case 'empty':
       return '×';
     default:

@@ -61,6 +61,7 @@ function markOf(sign: Sign): string {
     case 'breakdown':
       return ' =';
     case 'again':
+    case 'reused breakdown':
       return ' o';
     case 'empty':
       return ' ×';

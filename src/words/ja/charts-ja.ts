@@ -1,7 +1,7 @@
 import type { ChartWords } from '../chart-words.js';
 
 export const charts: ChartWords = {
-  headings: { number: '番号', drawing: '動画', way: '割り', frames: 'コマ' },
+  headings: { number: '番号', drawing: '絵', way: '割り', frames: 'コマ' },
   goesOn: '（続き）',
   page: (n) => `チャート ${n}`,
   count: (n) => `中割 ${n}枚`,

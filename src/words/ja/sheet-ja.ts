@@ -65,6 +65,6 @@ export const sheet: SheetWords = {
   handlesLine: (head, tail, length) =>
     `のりしろ ${[head && `頭 ${head}`, tail && `尻 ${tail}`].filter(Boolean).join('、')}、シート全体 ${length}`,
   cutNumber: (cut) => `カット ${cut}`,
-  pageOf: (page, pages) => `${pages}枚の${page}`,
+  pageOf: (page, pages) => page.replace(/\S+$/u, (number) => `${pages}枚の${number}`),
   footPage: (page) => page,
 };

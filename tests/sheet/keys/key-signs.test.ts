@@ -12,6 +12,7 @@ const short = (sign: Sign | null): string => {
     dash: '-',
     breakdown: '(-)',
     again: 'o',
+    'reused breakdown': '(o)',
     named: 'n',
     number: '#',
     underlined: '_',
@@ -48,6 +49,13 @@ describe('key column in Japan', () => {
     // The last pass leaves 1 on, and the next cycle opens on it.
     expect(signs('(1 2)*2 1 (1 3)*2', 18)).toBe('O1 O2 O1 O2 O1 O1 O3 O1 O3');
     expect(signs('x:4 (x:2 1)..', 12)).toBe('x O1 x O1');
+  });
+
+  it('shows in-betweens of another cut as open rings from the first pass on', () => {
+    const solved = solvedCut('cut 1\ntime 16\nA: (1-=-2)*2\nlevel A reuse 2/B\n');
+    const all = keySigns(solved.levels.find(({ name }) => name === 'A')!, 'japan');
+    expect(all.map(short).filter(Boolean).join(' ')).toBe('O1 o (o) o O2 O1 o o');
+    expect([4, 6].map((frame) => heldText(all, frame))).toEqual(['○', '(○)']);
   });
 
   it('names an in-between that does not stand in its turn', () => {

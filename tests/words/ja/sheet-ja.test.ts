@@ -39,4 +39,6 @@ test('change bars are explained where there are some', () => {
 
 test('a page is named after how many there are', () => {
   expect(sheet.pageOf('1-b', 2)).toBe('2枚の1-b');
+  // A part of the print has its name before that.
+  expect(sheet.pageOf('カメラ図 1', 4)).toBe('カメラ図 4枚の1');
 });
