@@ -69,10 +69,13 @@ export function isWideName(side: Side, item: Item, label: string, lane: Lane): b
   );
 }
 
+/** A ring nearly fills its row: it may move by so much of what a bare name does. */
+const RINGED_SHARE = 0.4;
+
 /** How far a bare name keeps off the bar of its move on low rows, mm. */
 function offBars({ geometry }: Side, item: Item, frame: number): number {
   if (geometry.rowMm > 1.4 * geometry.leastTextMm) return 0;
-  return frame === item.first ? 0.28 : frame === item.last ? -0.28 : 0;
+  return frame === item.first ? 0.2 : frame === item.last ? -0.2 : 0;
 }
 
 /** Labels and numbers on the rows of one block. */
@@ -139,7 +142,7 @@ function nameMarks(
   frame: number,
 ): Set | null {
   if (!item.graduated) {
-    const set = named(side, label, x, y, width);
+    const set = named(side, label, x, y + offBars(side, item, frame) * RINGED_SHARE, width);
     if (set) return set;
   }
   const letters = [...label];
