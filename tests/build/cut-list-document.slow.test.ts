@@ -114,8 +114,11 @@ describe.each([
   });
 
   test('bookmarks, page labels, title and language', () => {
-    const [list, rhythm] = labels === 'en' ? ['Cut list', 'Rhythm'] : ['カット表', 'リズム表'];
-    const one = labels === 'en' ? 'cut list' : 'カット表';
+    const [list, rhythm] =
+      labels === 'en'
+        ? [convention === 'west' ? 'Scene list' : 'Cut list', 'Rhythm']
+        : ['カット表', 'リズム表'];
+    const one = list!.toLowerCase();
     expect(printed.outline.map(({ title, page }) => [title, page])).toEqual([
       [list, 0],
       [rhythm, lists.length],
