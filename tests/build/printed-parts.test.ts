@@ -59,7 +59,8 @@ describe('what is printed of a cut', () => {
     const [uneven] = names('1{late}--2--3..');
     expect(uneven).toContain('1 → 2');
     expect(uneven).not.toContain('2 → 3');
-    expect(uneven).toContain('1 even passage without a chart');
+    expect(uneven).toContain('A  even: 1→2 ×1, 2→3 ×1');
+    expect(uneven).toContain('B  even: 2→3 ×2');
     expect(names('1--2..', { only: 'charts' })[0]).toContain('1 → 2');
     expect(names('1--2..', { parts: 'all' })[0]).toContain('1 → 2');
   });

@@ -168,7 +168,7 @@ export function chartDifferences(
   if (whole.length !== wanted.length) return [`${whole.length} ladders for ${wanted.length} passages`];
   return wanted.flatMap(({ level, passage }, i) => {
     const where = `${level.name} ${passage.from} → ${passage.to}`;
-    return ladderDifferences(whole[i]!, level, passage).map((text) => `${where}: ${text}`);
+    return ladderDifferences(whole[i]!, level, passage, convention).map((text) => `${where}: ${text}`);
   });
 }
 
@@ -176,6 +176,7 @@ function ladderDifferences(
   pieces: readonly ReadLadder[],
   level: SolvedLevel,
   passage: SolvedPassage,
+  convention: Convention,
 ): string[] {
   const found: string[] = [];
   const names = [passage.from, ...passage.drawings, passage.to];
@@ -183,7 +184,11 @@ function ladderDifferences(
   let at = 0;
   pieces.forEach((ladder, i) => {
     if (ladder.level !== level.name) found.push(`stands under level ${ladder.level}`);
-    if (ladder.title !== `${passage.from} → ${passage.to}`) found.push(`is called ${ladder.title}`);
+    // The west knows a key by its finished number.
+    const called = (key: string): string =>
+      String((convention === 'west' && level.drawings.find((one) => one.drawing === key)?.cel) || key);
+    if (ladder.title !== `${called(passage.from)} → ${called(passage.to)}`)
+      found.push(`is called ${ladder.title}`);
     if (ladder.piece !== i + 1 || ladder.pieces !== pieces.length)
       found.push(`piece ${ladder.piece} is out of place`);
     const first = ways[at]!;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chartPages } from '../../src/sheet/charts.js';
+import { chartPages, neededChartPages } from '../../src/sheet/charts.js';
 import type { Look } from '../../src/sheet/look.js';
 import type { Mark, Page } from '../../src/sheet/marks.js';
 import { defaults, PAPERS, type Settings } from '../../src/shot/settings.js';
@@ -135,6 +135,48 @@ describe('chart pages', () => {
     expect(printed).toContain('1 → 2');
     expect(printed).toContain('3 → 4');
     expect(printed).not.toContain('2 → 3');
+  });
+
+  it('name keys in the west by their finished numbers, as the key column does', () => {
+    const cut = solvedOf(level('A', [['1', '2', even(3)]]));
+    const titles = (settings: Partial<Settings>) =>
+      texts(chartPages(cut, look(settings))[0]!)
+        .map(({ text }) => text)
+        .filter((text) => text.includes('→'));
+    expect(titles({ convention: 'west' })).toEqual(['1 → 5']);
+    expect(titles({})).toEqual(['1 → 2']);
+  });
+
+  it('that are needed only say on each page which even passages have no ladder, a level a line', () => {
+    const cut = solvedOf(
+      level('A', [
+        ['1', '2', even(3)],
+        ['2', '3', late(2)],
+        ['3', '1', even(2)],
+      ]),
+      level('B', [['1', '2', even(1)]]),
+      level(
+        'C',
+        Array.from({ length: 30 }, (_, i): Way => [`${i + 1}`, `${i + 2}`, late(6)]),
+      ),
+    );
+    const lines = (settings: Partial<Settings>) =>
+      neededChartPages(cut, look(settings)).map((page) =>
+        texts(page)
+          .map(({ text }) => text)
+          .filter((text) => /even:|均等：/.test(text)),
+      );
+    const english = lines({});
+    expect(english.length).toBeGreaterThan(1);
+    for (const page of english) expect(page).toEqual(['A  even: 1→2 ×3, 3→1 ×2', 'B  even: 1→2 ×1']);
+    expect(lines({ labels: 'ja' })[0]).toEqual(['A  均等：1→2 ×3、3→1 ×2', 'B  均等：1→2 ×1']);
+    expect(lines({ convention: 'west' })[0]).toEqual(['B  even: 1→3 ×1', 'A  even: 1→5 ×3, 8→1 ×2']);
+  });
+
+  it('give the number of even passages alone where naming them would fill half of a page', () => {
+    const ways = Array.from({ length: 900 }, (_, i): Way => [`${i + 1}`, `${i + 2}`, even(1)]);
+    const [page] = neededChartPages(solvedOf(level('A', [...ways, ['901', '902', late(2)]])), look());
+    expect(texts(page!).map(({ text }) => text)).toContain('A  900 even passages without a chart');
   });
 
   it('put each in-between at its share of the way', () => {

@@ -6,7 +6,8 @@ export const charts: ChartWords = {
   goesOn: '(continued)',
   page: (n) => `charts ${n}`,
   count: (n) => plural(n, 'in-between'),
-  evenOnes: (n) => `(${plural(n, 'even passage')} without a chart)`,
+  even: (passages) => `even: ${passages.join(', ')}`,
+  evenOnes: (n) => `${plural(n, 'even passage')} without a chart`,
   remark: (inbetweens, spacing, first) =>
     `${charts.count(inbetweens)}, ${
       { even: 'even', early: 'early', late: 'late', both: 'both', fractions: 'as marked' }[spacing]
