@@ -23,25 +23,25 @@ import { compile } from './episode/compile-cut.js';
 import { noEpisode } from './episode/episode.js';
 import { newEpisodeCache } from './episode/episode-cache.js';
 import { overrideSettings } from './episode/settings-override.js';
-import { type TableName, toCsv } from './export/csv.js';
-import { type Exported, toJson } from './export/json.js';
-import type { ExportOptions } from './export/pixels.js';
+import { type TableName, toCsv } from './export/cut-csv.js';
+import { type Exported, toJson } from './export/cut-json.js';
+import type { ExportOptions } from './export/pixel-positions.js';
 import { memoryHost } from './host/memory-host.js';
 import { hasErrors } from './language/diagnostic.js';
 import { type JsonReport, jsonReport } from './language/report/json-report.js';
 import { printSvg } from './print/svg.js';
 import type { Page } from './sheet/marks.js';
 import type { Settings } from './shot/settings.js';
-import type { SolvedShot } from './solve/solved.js';
+import type { SolvedShot } from './solve/solved-shot.js';
 
 export type { PartName, PartSelection } from './build/print-plan.js';
-export type { TableName } from './export/csv.js';
-export type { Exported } from './export/json.js';
-export type { ExportOptions } from './export/pixels.js';
+export type { TableName } from './export/cut-csv.js';
+export type { Exported } from './export/cut-json.js';
+export type { ExportOptions } from './export/pixel-positions.js';
 export type { JsonPlace, JsonPoint, JsonReport } from './language/report/json-report.js';
 export type { Mark, Page } from './sheet/marks.js';
 export type { Settings } from './shot/settings.js';
-export type { SolvedShot } from './solve/solved.js';
+export type { SolvedShot } from './solve/solved-shot.js';
 
 export interface CompileOptions {
   /** What messages call the text: the name of a file, without a folder. `text.cut` where nothing is said. */

@@ -3,7 +3,7 @@ import { basename } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Compiled } from '../src/episode/compile-cut.js';
 import type { Item } from '../src/language/tree.js';
-import type { SolvedLevel, SolvedShot } from '../src/solve/solved.js';
+import type { SolvedLevel, SolvedShot } from '../src/solve/solved-shot.js';
 import { compileFiles, said } from './compile.js';
 
 const cuts = new Map<string, Compiled>();

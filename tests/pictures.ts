@@ -5,7 +5,7 @@ import { dirname } from 'node:path';
 import { cutPages } from '../src/build/cut-document.js';
 import { printSvg } from '../src/print/svg.js';
 import type { Mark, Page, Part } from '../src/sheet/marks.js';
-import type { SolvedShot } from '../src/solve/solved.js';
+import type { SolvedShot } from '../src/solve/solved-shot.js';
 import { testFonts } from './fonts.js';
 import { boundsOf } from './sheet/laid.js';
 

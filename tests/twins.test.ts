@@ -1,5 +1,5 @@
 /**
- * Tests mirror the sources: src/solve/play.ts has tests/solve/play.test.ts. Those that have none yet, and are covered by the tests
+ * Tests mirror the sources: src/solve/unroll-cycles.ts has tests/solve/unroll-cycles.test.ts. Those that have none yet, and are covered by the tests
  * of larger parts only, stand in without-twin.txt.
  */
 
@@ -54,6 +54,6 @@ test('what has a test, has no logic, or is gone, is taken out of the list', () =
 });
 
 test('sources with and without logic are told apart', () => {
-  expect(hasLogic('solve/play.ts')).toBe(true);
+  expect(hasLogic('solve/unroll-cycles.ts')).toBe(true);
   expect(hasLogic('print/inks.ts')).toBe(false);
 });

@@ -6,7 +6,7 @@ import { cutNumberOf } from '../episode/episode.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { diagnose, hasErrors } from '../language/diagnostic.js';
-import { plural } from '../words/number.js';
+import { plural } from '../words/number-format.js';
 import { sharedFolder, type Target } from './output-targets.js';
 import type { PartName, PrintPlan } from './print-plan.js';
 import type { Reporter } from './reporter.js';

@@ -1,7 +1,7 @@
 /** `build --marked-against`: what has changed in each cut since a revision, for change bars and memo. */
 
+import { markedLadders, markedLines, markedRows } from '../compare/change-rows.js';
 import { compare } from '../compare/compare.js';
-import { markedLadders, markedLines, markedRows } from '../compare/marks.js';
 import { NO_SOURCES } from '../episode/batch.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';

@@ -1,6 +1,6 @@
 /** The rows of a cut list: cut after cut is compiled, counted and dropped. */
 
-import { type CutRow, cutRow, type PageCounts, uncountedRow } from '../count/row.js';
+import { type CutRow, cutRow, type PageCounts, uncountedRow } from '../count/cut-row.js';
 import { eachCut, NO_SOURCES } from '../episode/batch.js';
 import { artistsOf } from '../episode/episode.js';
 import type { Found, Job } from '../episode/find-cuts.js';

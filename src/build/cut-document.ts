@@ -10,7 +10,7 @@ import type { Look } from '../sheet/look.js';
 import type { Bookmark, Document, Page } from '../sheet/marks.js';
 import { sheetPages } from '../sheet/sheet.js';
 import type { Settings } from '../shot/settings.js';
-import type { SolvedShot } from '../solve/solved.js';
+import type { SolvedShot } from '../solve/solved-shot.js';
 import { wordsOf } from '../words/words.js';
 import { PARTS, type PartName, type PartSelection } from './print-plan.js';
 

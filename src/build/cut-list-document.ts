@@ -1,7 +1,7 @@
 /** The cut list as one printed document: the list, then the picture of the whole episode. */
 
-import type { CutList } from '../count/list.js';
-import { uncovered } from '../print/coverage.js';
+import type { CutList } from '../count/count-episode.js';
+import { uncovered } from '../print/glyph-coverage.js';
 import { cutListPages } from '../sheet/cut-list/cut-list-pages.js';
 import type { Look } from '../sheet/look.js';
 import type { Bookmark, Document, Page } from '../sheet/marks.js';

@@ -1,7 +1,7 @@
 /** What a cut was printed as before: at the last build, or at a revision. */
 
 import type { Host } from '../host/host.js';
-import { privateWords } from '../print/private.js';
+import { privateWords } from '../print/info-dictionary.js';
 import type { CutPrinter, LaidOutCut, PreparedCut } from './cut-printer.js';
 import { type PrintedPage, type PrintRecord, readRecord } from './print-record.js';
 

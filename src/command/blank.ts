@@ -4,7 +4,7 @@ import { deliver, overwriting, STANDARD_OUTPUT } from '../build/output-targets.j
 import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
 import { episodeOf } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
-import { plural } from '../words/number.js';
+import { plural } from '../words/number-format.js';
 import {
   type CommandContext,
   checkRows,

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { eachCut, findAll } from '../episode/batch.js';
-import { plural } from '../words/number.js';
+import { plural } from '../words/number-format.js';
 import { type CommandContext, examples, type ReportOptions, withReport } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
 

@@ -3,7 +3,7 @@ import { UsageError } from '../build/usage-error.js';
 import type { Host } from '../host/host.js';
 import { defaults } from '../shot/settings.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';
-import { plural } from '../words/number.js';
+import { plural } from '../words/number-format.js';
 import { type CommandContext, choice, examples } from './command-options.js';
 import { compareSides, type Tell } from './comparison.js';
 import { reportFinding, sideOf, sinceOf } from './comparison-sides.js';

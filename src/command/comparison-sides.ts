@@ -9,7 +9,7 @@ import { newEpisodeCache } from '../episode/episode-cache.js';
 import { type Found, findCuts, type Job, MANIFEST } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
-import type { SolvedShot } from '../solve/solved.js';
+import type { SolvedShot } from '../solve/solved-shot.js';
 
 export interface Side {
   /** What it is called: the word of the command line, or the revision. */

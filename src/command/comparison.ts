@@ -2,7 +2,7 @@
 
 import type { Reporter } from '../build/reporter.js';
 import { type Change, compare } from '../compare/compare.js';
-import type { SolvedShot } from '../solve/solved.js';
+import type { SolvedShot } from '../solve/solved-shot.js';
 import { type Side, type Version, versionsOf } from './comparison-sides.js';
 
 /** Says of two versions of a cut what the run will print; the versions themselves are not kept. */

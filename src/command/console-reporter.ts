@@ -4,7 +4,7 @@ import { isWrongUse, type Reporter } from '../build/reporter.js';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnosticKey } from '../language/diagnostic.js';
 import { github, human, json } from '../language/report/index.js';
-import { plural } from '../words/number.js';
+import { plural } from '../words/number-format.js';
 
 export const FORMATS = ['human', 'json', 'github'] as const;
 export type Format = (typeof FORMATS)[number];

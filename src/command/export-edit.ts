@@ -12,13 +12,13 @@ import {
 import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
 import { eachCut, findAll } from '../episode/batch.js';
 import type { Found } from '../episode/find-cuts.js';
-import { type Edit, editOf, type Handed } from '../export/edit.js';
-import { edlText } from '../export/edl.js';
+import { edlText } from '../export/edit-decision-list.js';
+import { type Edit, editOf, type Handed } from '../export/episode-edit.js';
 import { otioText } from '../export/otio.js';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, hasErrors } from '../language/diagnostic.js';
-import { secondsAndFrames } from '../shot/time.js';
-import { plural } from '../words/number.js';
+import { secondsAndFrames } from '../shot/time-notation.js';
+import { plural } from '../words/number-format.js';
 import type { ReportOptions } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
 

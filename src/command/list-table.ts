@@ -1,13 +1,13 @@
 /** The cut list as a table on a terminal. */
 
-import type { CutList } from '../count/list.js';
-import type { CutRow } from '../count/row.js';
+import type { CutList } from '../count/count-episode.js';
+import type { CutRow } from '../count/cut-row.js';
 import { fromTheWidest } from '../layout/column-widths.js';
 import { widest } from '../layout/line-breaking.js';
 import { widthOf } from '../layout/terminal-text.js';
 import { layTextTable, OPEN, type TextColumn, tableLines } from '../layout/text-table.js';
-import { feetAndFrames, secondsAndFrames } from '../shot/time.js';
-import { figure, plural } from '../words/number.js';
+import { feetAndFrames, secondsAndFrames } from '../shot/time-notation.js';
+import { figure, plural } from '../words/number-format.js';
 
 interface Column<T> {
   readonly head: string;

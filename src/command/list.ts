@@ -5,16 +5,16 @@ import type { CutPrinter } from '../build/cut-printer.js';
 import { deliver, inputsOf, overwriting, STANDARD_OUTPUT, type Target } from '../build/output-targets.js';
 import type { Reporter } from '../build/reporter.js';
 import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
-import { type CutList, cutList, type ListOf } from '../count/list.js';
+import { type CutList, cutList, type ListOf } from '../count/count-episode.js';
 import { findAll, NO_SOURCES } from '../episode/batch.js';
 import { digest } from '../episode/cut-digest.js';
 import type { Episode } from '../episode/episode.js';
 import type { Found } from '../episode/find-cuts.js';
-import { cutListCsv, cutListJson } from '../export/cut-list.js';
+import { cutListCsv, cutListJson } from '../export/cut-list-export.js';
 import type { Host } from '../host/host.js';
 import { diagnose } from '../language/diagnostic.js';
 import type { Look } from '../sheet/look.js';
-import { plural } from '../words/number.js';
+import { plural } from '../words/number-format.js';
 import {
   type CommandContext,
   checkRows,

@@ -16,7 +16,7 @@ import { messageOf } from '../language/message.js';
 import { parse } from '../language/parse.js';
 import { withoutMark } from '../language/source.js';
 import { nearest } from '../language/suggest.js';
-import { plural } from '../words/number.js';
+import { plural } from '../words/number-format.js';
 import type { LookOptions } from './command-options.js';
 import { ConsoleReporter, type Format } from './console-reporter.js';
 

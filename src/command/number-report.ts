@@ -3,9 +3,9 @@
 import type { Reporter } from '../build/reporter.js';
 import type { Compiled } from '../episode/compile-cut.js';
 import type { Job } from '../episode/find-cuts.js';
-import { type Pins, unused } from '../solve/pinning.js';
-import type { SolvedShot } from '../solve/solved.js';
-import { plural } from '../words/number.js';
+import { type Pins, unused } from '../solve/needed-cels-lines.js';
+import type { SolvedShot } from '../solve/solved-shot.js';
+import { plural } from '../words/number-format.js';
 import { choices } from './retimed-passages.js';
 
 /** Nothing is written. */

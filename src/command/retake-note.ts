@@ -3,7 +3,7 @@
 import type { Change } from '../compare/compare.js';
 import { sentence, type Telling, telling } from '../compare/sentence.js';
 import { defaults } from '../shot/settings.js';
-import type { SolvedShot } from '../solve/solved.js';
+import type { SolvedShot } from '../solve/solved-shot.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';
 import { wordsOf } from '../words/words.js';
 import type { Comparison, Tell } from './comparison.js';

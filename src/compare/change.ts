@@ -3,10 +3,10 @@
  * frames, ways and places millimetres on the artwork, angles degrees clockwise. Plain data: it is what `--json` prints.
  */
 
+import type { Move, Spacing } from '../shot/camera/camera-model.js';
 import type { ParameterName } from '../shot/camera/move-kinds.js';
-import type { Move, Spacing } from '../shot/camera.js';
 import type { Frames } from '../shot/shot.js';
-import type { DrawingKind } from '../solve/solved.js';
+import type { DrawingKind } from '../solve/solved-shot.js';
 
 export type { Frames, Spacing };
 

@@ -3,14 +3,14 @@
  * the top and each by its rows, dialogue and notes, camera, light, memos. Pure; how the texts are written never matters.
  */
 
-import type { SolvedShot } from '../solve/solved.js';
+import type { SolvedShot } from '../solve/solved-shot.js';
 import type { Change } from './change.js';
-import { fieldChanges } from './fields.js';
-import { headChanges, memoChanges } from './heads.js';
-import { compareLevels } from './levels.js';
-import { lightChanges } from './light.js';
+import { fieldChanges } from './field-changes.js';
+import { headChanges, memoChanges } from './header-changes.js';
+import { compareLevels } from './level-changes.js';
+import { lightChanges } from './light-changes.js';
 import { moveChanges } from './move-changes.js';
-import { noteChanges, speechChanges } from './speech.js';
+import { noteChanges, speechChanges } from './speech-changes.js';
 
 export type { Change } from './change.js';
 

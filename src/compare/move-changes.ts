@@ -1,9 +1,9 @@
 /** The moves of camera and levels. */
 
+import type { Move } from '../shot/camera/camera-model.js';
 import { fieldLegs, givenOf } from '../shot/camera/move-facts.js';
-import type { Move } from '../shot/camera.js';
 import type { Frames } from '../shot/shot.js';
-import type { SolvedShot } from '../solve/solved.js';
+import type { SolvedShot } from '../solve/solved-shot.js';
 import { match } from './align.js';
 import type { CameraChange, Change } from './change.js';
 import { MovePair } from './move-pair.js';

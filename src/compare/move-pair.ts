@@ -1,11 +1,11 @@
 /** What differs in one move. */
 
+import type { Move, Spacing } from '../shot/camera/camera-model.js';
 import { type Given, givenOf, kindOf, legsOf, parametersOf } from '../shot/camera/move-facts.js';
-import type { Form, Parameter } from '../shot/camera/parameters.js';
-import type { Move, Spacing } from '../shot/camera.js';
-import type { SolvedMove } from '../solve/camera/solved.js';
+import type { Form, Parameter } from '../shot/camera/move-parameters.js';
+import type { SolvedMove } from '../solve/camera/solved-camera.js';
 import type { CameraChange, MannerValue, MoveSeen, Speed } from './change.js';
-import { near } from './fields.js';
+import { near } from './field-changes.js';
 import { placesOf, round, rowsOf, seenMove } from './seen-move.js';
 
 /** What the other moves and names of a cut say of one. */

@@ -1,11 +1,11 @@
 /** What moves are called, and the rows that they are written with. */
 
+import type { Move } from '../shot/camera/camera-model.js';
 import { growthOf, kindOf, parametersOf, rowsOf as rowsOfMove } from '../shot/camera/move-facts.js';
 import type { LegForm, LegForms } from '../shot/camera/move-kinds.js';
-import type { Move } from '../shot/camera.js';
 import type { Frames } from '../shot/shot.js';
-import type { SolvedMove } from '../solve/camera/solved.js';
-import { figure } from '../words/number.js';
+import type { SolvedMove } from '../solve/camera/solved-camera.js';
+import { figure } from '../words/number-format.js';
 import type { MoveSeen } from './change.js';
 
 /** The rows that a move is written with: `@1 > @24` stands on 1 and on 24, `1..24` moves on all of them. */

@@ -1,13 +1,13 @@
 /** A change as one sentence of a retake note, in a language of the labels. */
 
 import { FRAMES_A_FOOT } from '../shot/settings.js';
-import { feetAndFrames, rowName, secondsAndFrames } from '../shot/time.js';
-import type { SolvedShot } from '../solve/solved.js';
+import { feetAndFrames, rowName, secondsAndFrames } from '../shot/time-notation.js';
+import type { SolvedShot } from '../solve/solved-shot.js';
 import type { SentenceFormat } from '../words/change-sentences.js';
 import type { LabelLanguage } from '../words/labels.js';
 import { type Words, wordsOf } from '../words/words.js';
 import type { Change } from './change.js';
-import { moveName, parameterText } from './move-words.js';
+import { moveName, parameterText } from './move-change-wording.js';
 
 export interface Telling extends SentenceFormat {
   readonly language: LabelLanguage;

@@ -3,10 +3,10 @@
 import { format } from '../language/format/format.js';
 import { parse } from '../language/parse.js';
 import { quote } from '../language/source.js';
-import { bind } from '../shot/bind.js';
+import { bind } from '../shot/bind-cut.js';
 import type { Settings } from '../shot/settings.js';
-import { solve } from '../solve/solve.js';
-import type { SolvedLevel } from '../solve/solved.js';
+import { solve } from '../solve/solve-shot.js';
+import type { SolvedLevel } from '../solve/solved-shot.js';
 import { betweenParts, notationOf, type RunNotation, type TableLevel } from './exposure-runs.js';
 import { type DraftItem, shortestItems } from './item-search.js';
 import { framesText, itemsText, sharePhrases } from './item-text.js';

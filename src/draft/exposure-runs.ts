@@ -1,6 +1,6 @@
 /** What a table of exposures says of one level: runs of frames that show one drawing, and which drawings are one passage. */
 
-import type { DrawingKind } from '../solve/solved.js';
+import type { DrawingKind } from '../solve/solved-shot.js';
 
 /** Frames in a row that show the same. */
 export interface ExposureRun {

@@ -5,7 +5,7 @@ import type { Messages } from '../language/catalogue/index.js';
 import type { CellFault } from '../language/catalogue/typing-codes.js';
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
-import type { DrawingKind } from '../solve/solved.js';
+import type { DrawingKind } from '../solve/solved-shot.js';
 import type { TableCut } from './cut-text.js';
 import { betweenParts, type ExposureRun, isKeyName, type TableLevel } from './exposure-runs.js';
 

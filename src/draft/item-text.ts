@@ -1,6 +1,6 @@
 /** Items as the text of a timeline, and the phrases that timelines share. */
 
-import { splitSeconds } from '../shot/time.js';
+import { splitSeconds } from '../shot/time-notation.js';
 import { betweenParts } from './exposure-runs.js';
 import type { DraftItem, DraftLength } from './item-search.js';
 

@@ -4,8 +4,8 @@ import type { Diagnostic, Span } from '../language/diagnostic.js';
 import { movedSpans, ReadingCache } from '../language/reading-cache.js';
 import type { Statement, Tree } from '../language/tree.js';
 import type { Level, Shot } from '../shot/shot.js';
-import type { Recall } from '../solve/solve.js';
-import type { SolvedLevel } from '../solve/solved.js';
+import type { Recall } from '../solve/solve-shot.js';
+import type { SolvedLevel } from '../solve/solved-shot.js';
 
 interface Solved {
   readonly span: Span;

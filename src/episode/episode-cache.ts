@@ -1,7 +1,7 @@
 import type { NotLent } from '../language/catalogue/message-terms.js';
 import type { Diagnostic } from '../language/diagnostic.js';
 import type { Tree } from '../language/tree.js';
-import type { SolvedLevel } from '../solve/solved.js';
+import type { SolvedLevel } from '../solve/solved-shot.js';
 import type { Story } from './story.js';
 
 /** What the cuts of one run share, so that it is read and solved once. Grows with what is shared, not with the cuts. */

@@ -2,7 +2,7 @@
 
 import { type Diagnostic, diagnose, type Fix, type Note, type Span } from '../language/diagnostic.js';
 import type { StatementOf, Tree } from '../language/tree.js';
-import { bind } from '../shot/bind.js';
+import { bind } from '../shot/bind-cut.js';
 import type { Settings } from '../shot/settings.js';
 import type { Shot } from '../shot/shot.js';
 import { mentions } from './scan-statements.js';

@@ -2,7 +2,7 @@
 
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import type { Statement, Tree } from '../language/tree.js';
-import { uncovered } from '../print/coverage.js';
+import { uncovered } from '../print/glyph-coverage.js';
 import type { Written } from './episode.js';
 
 /** A text that will stand on paper. */

@@ -3,7 +3,7 @@
 import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import type { Level, Shot } from '../shot/shot.js';
-import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
+import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
 import type { Compiled } from './compile-cut.js';
 import { cutKey } from './episode.js';
 import type { EpisodeCache, Lent } from './episode-cache.js';

@@ -7,7 +7,7 @@ import { dirname, join } from 'node:path';
 import type { Host } from '../host/host.js';
 import { parse } from '../language/parse.js';
 import type { StatementOf, Tree } from '../language/tree.js';
-import { bind } from '../shot/bind.js';
+import { bind } from '../shot/bind-cut.js';
 import { cutKey, type Episode } from './episode.js';
 import type { EpisodeCache } from './episode-cache.js';
 import { filesOf, leadsOut } from './file-patterns.js';

@@ -3,8 +3,8 @@
  * published serialized schemas.
  */
 
-import type { Light } from '../shot/camera.js';
-import type { Edit, EditCut, Handed } from './edit.js';
+import type { Light } from '../shot/camera/camera-model.js';
+import type { Edit, EditCut, Handed } from './episode-edit.js';
 
 /** A version for what stands under `cutwright` in the metadata. */
 const METADATA_VERSION = 1;

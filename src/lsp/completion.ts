@@ -15,7 +15,7 @@ import { acceptableCodes } from '../language/catalogue/index.js';
 import { nextTokens, type StatementAtCursor, statementAtCursor } from '../language/grammar-queries.js';
 import { aboutCode } from '../language/message.js';
 import { timelineRule } from '../language/statements/statement-table.js';
-import { inFrames } from '../shot/time.js';
+import { inFrames } from '../shot/time-notation.js';
 import { CHARTS, headings, itemLabel, keyword, namesOffered, statementWords } from './completion-items.js';
 import { NameScope } from './name-scope.js';
 import { solvedTimeline } from './timeline-frames.js';

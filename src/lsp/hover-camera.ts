@@ -1,15 +1,15 @@
 /** Hovers of fields and moves. */
 
 import type { StatementOf } from '../language/tree.js';
-import { makeField, standardField } from '../shot/camera/fields.js';
-import { evenSteps } from '../shot/camera/leg-spacing.js';
+import { makeField, standardField } from '../shot/camera/bind-fields.js';
+import { evenSteps } from '../shot/camera/bind-spacing.js';
+import type { Field } from '../shot/camera/camera-model.js';
 import { kindOf } from '../shot/camera/move-facts.js';
 import type { LegForm } from '../shot/camera/move-kinds.js';
-import type { Field } from '../shot/camera.js';
 import type { Settings } from '../shot/settings.js';
-import type { SolvedMove } from '../solve/camera/solved.js';
+import type { SolvedMove } from '../solve/camera/solved-camera.js';
 import { moveTitles } from '../words/en/moves-en.js';
-import { figure } from '../words/number.js';
+import { figure } from '../words/number-format.js';
 import { between, lasting, millimetres } from './hover-wording.js';
 import type { Analysis } from './workspace.js';
 

@@ -2,12 +2,12 @@
 
 import type { StatementOf } from '../language/tree.js';
 import type { Item } from '../shot/shot.js';
-import { inFrames } from '../shot/time.js';
-import type { Artwork } from '../solve/camera/solved.js';
-import { passFrames } from '../solve/measure.js';
-import type { SolvedLevel, SolvedPassage } from '../solve/solved.js';
-import { type Showing, showingsOf } from '../solve/where.js';
-import { figure, plural } from '../words/number.js';
+import { inFrames } from '../shot/time-notation.js';
+import type { Artwork } from '../solve/camera/solved-camera.js';
+import { passFrames } from '../solve/group-lengths.js';
+import type { SolvedLevel, SolvedPassage } from '../solve/solved-shot.js';
+import { type Showing, showingsOf } from '../solve/text-to-frames.js';
+import { figure, plural } from '../words/number-format.js';
 import { between, lasting, listed } from './hover-wording.js';
 import { spanTouches } from './name-index.js';
 import { solvedTimeline } from './timeline-frames.js';

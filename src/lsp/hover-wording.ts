@@ -1,7 +1,7 @@
 /** Figures as hovers write them. */
 
-import { feetAndFrames, inFrames, rowName, secondsAndFrames } from '../shot/time.js';
-import { figure } from '../words/number.js';
+import { feetAndFrames, inFrames, rowName, secondsAndFrames } from '../shot/time-notation.js';
+import { figure } from '../words/number-format.js';
 
 /** `48 frames (2+0)` */
 export function lasting(frames: number, fps: number): string {

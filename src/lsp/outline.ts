@@ -9,7 +9,7 @@ import {
   SymbolKind,
 } from 'vscode-languageserver';
 import type { Statement } from '../language/tree.js';
-import { secondsAndFrames } from '../shot/time.js';
+import { secondsAndFrames } from '../shot/time-notation.js';
 import type { DocumentText } from './document-text.js';
 import { nameAtOffset } from './name-index.js';
 import type { Analysis } from './workspace.js';

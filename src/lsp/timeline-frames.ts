@@ -4,9 +4,9 @@ import { type InlayHint, InlayHintKind } from 'vscode-languageserver';
 import type { TextRange } from '../language/source.js';
 import type { StatementOf } from '../language/tree.js';
 import type { Level, Shot } from '../shot/shot.js';
-import { secondsAndFrames } from '../shot/time.js';
-import { lay, type Placed } from '../solve/lay.js';
-import type { SolvedLevel } from '../solve/solved.js';
+import { secondsAndFrames } from '../shot/time-notation.js';
+import { lay, type Placed } from '../solve/item-placement.js';
+import type { SolvedLevel } from '../solve/solved-shot.js';
 import type { Analysis } from './workspace.js';
 
 /** Those of lines that touch the stretch. A line that ends inside a group has none: a group is counted at its end. */

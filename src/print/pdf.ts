@@ -1,12 +1,12 @@
 import { createHash } from 'node:crypto';
 import { setImmediate } from 'node:timers/promises';
 import type { Bookmark, Document, Form, Page } from '../sheet/marks.js';
-import { openCodes } from './codes.js';
-import { Content } from './content.js';
+import { Content } from './content-stream.js';
 import type { Fonts } from './fonts.js';
+import { PRIVATE_KEY } from './info-dictionary.js';
 import type { PdfDocument, PdfOutline, PdfReference } from './pdfkit.js';
 import { openPdf } from './pdfkit.js';
-import { PRIVATE_KEY } from './private.js';
+import { openCodes } from './subset-encoding.js';
 
 /** Points in a millimetre (a point is 1/72 inch, an inch 25.4 mm: ISO 32000-1, 8.3.2.3). */
 const POINTS = 72 / 25.4;

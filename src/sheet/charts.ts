@@ -11,8 +11,8 @@
  */
 
 import type { Convention } from '../shot/settings.js';
-import { rowName } from '../shot/time.js';
-import type { SolvedShot } from '../solve/solved.js';
+import { rowName } from '../shot/time-notation.js';
+import type { SolvedShot } from '../solve/solved-shot.js';
 import { wordsOf } from '../words/words.js';
 import { BAR, barMark } from './changes/bars.js';
 import { arrange, type Body, type Heading, type Sheet } from './charts/arrange.js';

@@ -1,7 +1,7 @@
 /** The head of every page: which cut, how long, which page, who signs. */
 
 import type { Shot } from '../shot/shot.js';
-import { feetAndFrames, secondsAndFrames } from '../shot/time.js';
+import { feetAndFrames, secondsAndFrames } from '../shot/time-notation.js';
 import type { SheetWords } from '../words/sheet-words.js';
 import { type Box, textAt } from './draw.js';
 import { fitLine, setInBox } from './fit.js';

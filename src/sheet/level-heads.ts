@@ -1,7 +1,7 @@
 /** Over each level's columns: its name, and what there is of it. */
 
 import { isWide } from '../layout/line-breaking.js';
-import type { SolvedLevel } from '../solve/solved.js';
+import type { SolvedLevel } from '../solve/solved-shot.js';
 import type { Column } from './columns.js';
 import { type Box, textAt } from './draw.js';
 import { cutToFit, setInBox } from './fit.js';

@@ -1,6 +1,6 @@
 /** The notes column: texts beside their rows, pushed apart where they crowd, each with a pointer to its row. */
 
-import { rowName } from '../shot/time.js';
+import { rowName } from '../shot/time-notation.js';
 import { besideGutter } from './columns.js';
 import { polygon, textAt } from './draw.js';
 import { wrap } from './fit.js';

@@ -1,6 +1,6 @@
 /** Sharing out the levels of a cut over the sides of a page: `1`, `1-b`, `1-c`. */
 
-import type { SolvedLevel } from '../solve/solved.js';
+import type { SolvedLevel } from '../solve/solved-shot.js';
 import { mostCameraLanes, mostLevels, type Wanted } from './columns.js';
 import { bracketRoom } from './keys/drawing-columns.js';
 

@@ -1,7 +1,7 @@
 /** What is settled once for a cut before its pages are drawn, and what one side of one page is. */
 
 import type { Convention } from '../shot/settings.js';
-import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
+import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
 import type { SheetWords } from '../words/sheet-words.js';
 import type { CameraPlan } from './camera/plan.js';
 import type { Bars } from './changes/bars.js';

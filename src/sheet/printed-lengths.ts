@@ -1,7 +1,7 @@
 /** How lengths on the artwork are printed: in millimetres, or in inches where the settings say so. */
 
 import type { Settings } from '../shot/settings.js';
-import { figure } from '../words/number.js';
+import { figure } from '../words/number-format.js';
 
 const MM_AN_INCH = 25.4;
 

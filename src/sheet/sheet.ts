@@ -31,7 +31,7 @@
  *   changes under it, a bar beside them all; on further pages with bars the head alone.
  */
 
-import type { SolvedLevel, SolvedShot } from '../solve/solved.js';
+import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
 import { wordsOf } from '../words/words.js';
 import { cameraMarks } from './camera/marks.js';
 import { cameraPlan } from './camera/plan.js';

@@ -3,12 +3,12 @@
 import type { Message } from '../language/catalogue/index.js';
 import type { Report, Span } from '../language/diagnostic.js';
 import type { Statement, StatementOf, Word } from '../language/tree.js';
-import { type CameraDraft, startCamera } from './camera/draft.js';
-import type { Clock } from './clock.js';
-import type { Guess } from './guess.js';
-import type { Phrases } from './items.js';
+import { type CameraDraft, startCamera } from './camera/camera-draft.js';
+import type { Guess } from './name-guesses.js';
 import type { Settings } from './settings.js';
 import type { Level, RowNote, Spoken, Timeline } from './shot.js';
+import type { Clock } from './time-resolver.js';
+import type { Phrases } from './timeline-items.js';
 
 /** A level while it is put together. */
 export interface LevelDraft {

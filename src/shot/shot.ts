@@ -4,7 +4,7 @@
  */
 
 import type { Span } from '../language/diagnostic.js';
-import type { Camera } from './camera.js';
+import type { Camera } from './camera/camera-model.js';
 import type { Settings } from './settings.js';
 
 /** Frames from..to, both included, 1-based. */

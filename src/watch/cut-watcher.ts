@@ -10,7 +10,7 @@ import { type Found, findCuts, type Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { diagnose, hasErrors } from '../language/diagnostic.js';
 import type { Settings } from '../shot/settings.js';
-import { plural } from '../words/number.js';
+import { plural } from '../words/number-format.js';
 import { FileStates, type PendingChange, PendingChanges } from './file-changes.js';
 import { PdfUpdater } from './pdf-updater.js';
 import { WatchedCuts } from './watched-cuts.js';

@@ -10,7 +10,7 @@ import { lines, lineText, withoutMark } from '../language/source.js';
 import { problemsOf } from '../preview/page-problems.js';
 import type { Preview } from '../preview/preview-server.js';
 import type { FrameStretch, ShownCut, ShownPage } from '../preview/shown-cut.js';
-import { framesAt } from '../solve/where.js';
+import { framesAt } from '../solve/text-to-frames.js';
 import type { CompiledCut, Viewer } from './cut-watcher.js';
 
 /** Cuts whose pages are kept in memory. */

@@ -9,7 +9,7 @@ import type { Compiled } from '../episode/compile-cut.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import type { Diagnostic } from '../language/diagnostic.js';
-import { plural } from '../words/number.js';
+import { plural } from '../words/number-format.js';
 
 /** What came of a cut. `line`: as it is said, without the time that it took. */
 export interface Done {

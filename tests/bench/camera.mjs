@@ -36,7 +36,7 @@ async function solver() {
   const { outputFiles } = await build({
     stdin: {
       contents:
-        "export { solveCamera } from './src/solve/camera/solve.ts'; export { defaults } from './src/shot/settings.ts';",
+        "export { solveCamera } from './src/solve/camera/solve-camera.ts'; export { defaults } from './src/shot/settings.ts';",
       resolveDir: root,
     },
     bundle: true,

@@ -3,7 +3,7 @@ import { CombinedPdfWriter } from '../../src/build/combined-pdf-writer.js';
 import type { CutPages } from '../../src/build/cut-document.js';
 import { STANDARD_OUTPUT } from '../../src/build/output-targets.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
-import { privateWords } from '../../src/print/private.js';
+import { privateWords } from '../../src/print/info-dictionary.js';
 import { lookInto } from '../command/pdf.js';
 import { isPdf } from '../command/run.js';
 import { testFonts } from '../fonts.js';

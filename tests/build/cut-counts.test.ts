@@ -1,6 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
-import type { ExportedList } from '../../src/export/cut-list.js';
+import type { ExportedList } from '../../src/export/cut-list-export.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { CUT, run, runOn } from '../command/run.js';
 

@@ -2,7 +2,7 @@
 
 import { beforeEach, describe, expect, test } from 'vitest';
 import { memoryHost } from '../../src/host/memory-host.js';
-import { privateWords } from '../../src/print/private.js';
+import { privateWords } from '../../src/print/info-dictionary.js';
 import { lookInto } from '../command/pdf.js';
 import { CUT, run } from '../command/run.js';
 import { longCut, type PrintedEpisode, printedEpisode } from './printed-episode.js';

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import Ajv from 'ajv/dist/2020.js';
 import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { ExportedList } from '../../src/export/cut-list.js';
+import type { ExportedList } from '../../src/export/cut-list-export.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { demoFiles, demoWorld } from './demo.js';
 import { CUT, isPdf, run, runOn } from './run.js';

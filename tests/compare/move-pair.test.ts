@@ -3,8 +3,8 @@
 import { describe, expect, test } from 'vitest';
 import { compare } from '../../src/compare/compare.js';
 import { sentence, telling } from '../../src/compare/sentence.js';
-import type { MoveKind } from '../../src/shot/camera.js';
-import { solveCamera } from '../../src/solve/camera/solve.js';
+import type { MoveKind } from '../../src/shot/camera/camera-model.js';
+import { solveCamera } from '../../src/solve/camera/solve-camera.js';
 import { type Changed, KINDS, moveOf, parameterNames } from '../move-samples.js';
 import { solved } from './say.js';
 

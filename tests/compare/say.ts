@@ -2,7 +2,7 @@
 
 import { type Change, compare } from '../../src/compare/compare.js';
 import { sentence, telling } from '../../src/compare/sentence.js';
-import type { SolvedLevel } from '../../src/solve/solved.js';
+import type { SolvedLevel } from '../../src/solve/solved-shot.js';
 import type { LabelLanguage } from '../../src/words/labels.js';
 import { compileText, said } from '../compile.js';
 

@@ -2,8 +2,8 @@
 
 import { expect, test } from 'vitest';
 import { placesOf, round, rowsOf, seenMove } from '../../src/compare/seen-move.js';
-import type { Move, MoveKind } from '../../src/shot/camera.js';
-import type { SolvedMove } from '../../src/solve/camera/solved.js';
+import type { Move, MoveKind } from '../../src/shot/camera/camera-model.js';
+import type { SolvedMove } from '../../src/solve/camera/solved-camera.js';
 import { moveOf } from '../move-samples.js';
 
 test.each<[MoveKind, readonly string[]]>([

@@ -1,7 +1,7 @@
 /** Rows of a cut list made by hand. */
 
-import { type CutList, cutList, type ListOf } from '../../src/count/list.js';
-import type { Counted, CutRow } from '../../src/count/row.js';
+import { type CutList, cutList, type ListOf } from '../../src/count/count-episode.js';
+import type { Counted, CutRow } from '../../src/count/cut-row.js';
 
 export const NOTHING: Counted = {
   fps: 24,

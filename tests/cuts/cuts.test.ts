@@ -6,7 +6,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { afterAll, describe, expect, test } from 'vitest';
 import type { Compiled } from '../../src/episode/compile-cut.js';
-import { toJson } from '../../src/export/json.js';
+import { toJson } from '../../src/export/cut-json.js';
 import { chartPages } from '../../src/sheet/charts.js';
 import type { Page } from '../../src/sheet/marks.js';
 import { sheetPages } from '../../src/sheet/sheet.js';

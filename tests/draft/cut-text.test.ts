@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { type CutText, cutText } from '../../src/draft/cut-text.js';
 import { type ExposureRun, notationOf, type TableLevel } from '../../src/draft/exposure-runs.js';
 import { defaults } from '../../src/shot/settings.js';
-import type { SolvedShot } from '../../src/solve/solved.js';
+import type { SolvedShot } from '../../src/solve/solved-shot.js';
 import { compileFiles, compileText, said } from '../compile.js';
 import { generatedCuts } from '../generate.js';
 

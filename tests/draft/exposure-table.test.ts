@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { cutText } from '../../src/draft/cut-text.js';
 import { readExposureTable } from '../../src/draft/exposure-table.js';
-import { toCsv } from '../../src/export/csv.js';
+import { toCsv } from '../../src/export/cut-csv.js';
 import { messageOf } from '../../src/language/message.js';
 import { defaults } from '../../src/shot/settings.js';
 import { compileFiles, compileText } from '../compile.js';

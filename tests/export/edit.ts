@@ -1,6 +1,6 @@
 /** Texts of cuts as one edit, for the tests of its writers. */
 
-import { type Edit, editOf } from '../../src/export/edit.js';
+import { type Edit, editOf } from '../../src/export/episode-edit.js';
 import type { Diagnostic } from '../../src/language/diagnostic.js';
 import { messageOf } from '../../src/language/message.js';
 import type { Settings } from '../../src/shot/settings.js';

@@ -1,7 +1,7 @@
 /** Change bars as they stand on paper, against the rows that were to have one. */
 
 import type { Marked, Place } from '../../src/sheet/look.js';
-import type { SolvedShot } from '../../src/solve/solved.js';
+import type { SolvedShot } from '../../src/solve/solved-shot.js';
 import type { PaperRectangle } from '../pdf.js';
 import { edgeAt } from './cells.js';
 import { type Band, type Group, inside, middleOf, Unreadable } from './grid.js';

@@ -1,7 +1,7 @@
 /** Reads in-between charts back from paper, and compares them with the solver's passages. */
 
 import type { Convention } from '../../src/shot/settings.js';
-import type { DrawingKind, SolvedLevel, SolvedPassage, SolvedShot } from '../../src/solve/solved.js';
+import type { DrawingKind, SolvedLevel, SolvedPassage, SolvedShot } from '../../src/solve/solved-shot.js';
 import type { Paper, PaperLine, PaperShape, PaperText } from '../pdf.js';
 import { middleOf, Unreadable } from './grid.js';
 

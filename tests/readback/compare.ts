@@ -1,7 +1,7 @@
 /** Paper against solver, row by row. */
 
 import type { Convention } from '../../src/shot/settings.js';
-import type { SolvedShot } from '../../src/solve/solved.js';
+import type { SolvedShot } from '../../src/solve/solved-shot.js';
 import type { LabelLanguage } from '../../src/words/labels.js';
 import type { Bracket } from './cells.js';
 import { type ExpectedLevel, expectedBrackets, expectedLevel } from './expected.js';

@@ -1,7 +1,7 @@
 /** What a sheet must say, told from the solver's table and the rules of the form alone. */
 
 import type { Convention } from '../../src/shot/settings.js';
-import type { SolvedCycle, SolvedLevel } from '../../src/solve/solved.js';
+import type { SolvedCycle, SolvedLevel } from '../../src/solve/solved-shot.js';
 import type { LabelLanguage } from '../../src/words/labels.js';
 import type { Bracket, Cell } from './cells.js';
 

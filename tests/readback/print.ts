@@ -6,7 +6,7 @@ import type { Marked } from '../../src/sheet/look.js';
 import type { Page } from '../../src/sheet/marks.js';
 import { sheetPages } from '../../src/sheet/sheet.js';
 import type { Settings } from '../../src/shot/settings.js';
-import type { SolvedShot } from '../../src/solve/solved.js';
+import type { SolvedShot } from '../../src/solve/solved-shot.js';
 import { testFonts } from '../fonts.js';
 import { openPrinted, type Paper } from '../pdf.js';
 import { barDifferences } from './bars.js';

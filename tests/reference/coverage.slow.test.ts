@@ -8,8 +8,8 @@ import {
   translate,
 } from 'transformation-matrix';
 import { describe, expect, it } from 'vitest';
-import type { CameraLevel } from '../../src/solve/camera/context.js';
-import type { SolvedCamera } from '../../src/solve/camera/solved.js';
+import type { CameraLevel } from '../../src/solve/camera/camera-context.js';
+import type { SolvedCamera } from '../../src/solve/camera/solved-camera.js';
 import * as build from '../solve/camera/build.js';
 
 const { at, field, H, leg, level, pan, pull, roll, scale, shake, slide, solved, truck, turn, W } = build;

@@ -10,7 +10,7 @@ import {
   secondsText,
   splitFeet,
   timecode,
-} from '../../src/shot/time.js';
+} from '../../src/shot/time-notation.js';
 import { solveText } from '../solve/shown.js';
 
 /** Rows of a cut whose time is written so. */

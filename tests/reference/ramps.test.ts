@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { evenSteps } from '../../src/shot/camera/leg-spacing.js';
-import { progress } from '../../src/solve/camera/spacing.js';
+import { evenSteps } from '../../src/shot/camera/bind-spacing.js';
+import { progress } from '../../src/solve/camera/easing.js';
 
 const ease = (leave: number, arrive: number, steps: number) =>
   progress({ form: 'ease', leave, arrive }, steps, 0);

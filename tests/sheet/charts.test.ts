@@ -3,7 +3,7 @@ import { chartPages, neededChartPages } from '../../src/sheet/charts.js';
 import type { Look } from '../../src/sheet/look.js';
 import type { Mark, Page } from '../../src/sheet/marks.js';
 import { defaults, PAPERS, type Settings } from '../../src/shot/settings.js';
-import type { Exposure, SolvedLevel, SolvedPassage, SolvedShot } from '../../src/solve/solved.js';
+import type { Exposure, SolvedLevel, SolvedPassage, SolvedShot } from '../../src/solve/solved-shot.js';
 
 type Text = Extract<Mark, { kind: 'text' }>;
 

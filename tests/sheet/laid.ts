@@ -5,11 +5,11 @@ import { parse } from '../../src/language/parse.js';
 import type { Look } from '../../src/sheet/look.js';
 import type { Mark, Page } from '../../src/sheet/marks.js';
 import { sheetPages } from '../../src/sheet/sheet.js';
-import { bind } from '../../src/shot/bind.js';
+import { bind } from '../../src/shot/bind-cut.js';
 import { defaults, type Settings } from '../../src/shot/settings.js';
 import type { Shot } from '../../src/shot/shot.js';
-import { solve } from '../../src/solve/solve.js';
-import type { SolvedShot } from '../../src/solve/solved.js';
+import { solve } from '../../src/solve/solve-shot.js';
+import type { SolvedShot } from '../../src/solve/solved-shot.js';
 import { testFonts } from '../fonts.js';
 
 export type Text = Extract<Mark, { kind: 'text' }>;

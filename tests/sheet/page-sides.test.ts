@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { NO_GUTTERS } from '../../src/sheet/columns.js';
 import { sideLabel, sidesOf } from '../../src/sheet/page-sides.js';
 import { sheetPages } from '../../src/sheet/sheet.js';
-import type { SolvedLevel } from '../../src/solve/solved.js';
+import type { SolvedLevel } from '../../src/solve/solved-shot.js';
 import { laid, lookOf, said, solvedCut, textsOf } from './laid.js';
 
 const LETTERS = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'];

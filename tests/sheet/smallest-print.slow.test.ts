@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { cutPages } from '../../src/build/cut-document.js';
 import type { Page } from '../../src/sheet/marks.js';
 import { PAPERS, type Paper } from '../../src/shot/settings.js';
-import type { SolvedShot } from '../../src/solve/solved.js';
+import type { SolvedShot } from '../../src/solve/solved-shot.js';
 import { LABELS } from '../../src/words/labels.js';
 import { compileFiles } from '../compile.js';
 import { CUTS } from './cuts.js';

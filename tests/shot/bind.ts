@@ -2,7 +2,7 @@
 
 import type { Diagnostic } from '../../src/language/diagnostic.js';
 import { parse } from '../../src/language/parse.js';
-import { bind } from '../../src/shot/bind.js';
+import { bind } from '../../src/shot/bind-cut.js';
 import { defaults, type Settings } from '../../src/shot/settings.js';
 import type { Shot } from '../../src/shot/shot.js';
 

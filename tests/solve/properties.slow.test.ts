@@ -3,10 +3,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parse } from '../../src/language/parse.js';
-import { bind } from '../../src/shot/bind.js';
+import { bind } from '../../src/shot/bind-cut.js';
 import { defaults } from '../../src/shot/settings.js';
-import { solve } from '../../src/solve/solve.js';
-import type { SolvedShot } from '../../src/solve/solved.js';
+import { solve } from '../../src/solve/solve-shot.js';
+import type { SolvedShot } from '../../src/solve/solved-shot.js';
 import { cutTexts, generatedCuts } from '../generate.js';
 import { solveText } from './shown.js';
 

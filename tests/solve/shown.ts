@@ -3,10 +3,10 @@
 import type { Diagnostic } from '../../src/language/diagnostic.js';
 import { messageOf } from '../../src/language/message.js';
 import { parse } from '../../src/language/parse.js';
-import { bind } from '../../src/shot/bind.js';
+import { bind } from '../../src/shot/bind-cut.js';
 import { defaults, type Settings } from '../../src/shot/settings.js';
-import { type Given, solve } from '../../src/solve/solve.js';
-import type { SolvedLevel, SolvedShot } from '../../src/solve/solved.js';
+import { type Given, solve } from '../../src/solve/solve-shot.js';
+import type { SolvedLevel, SolvedShot } from '../../src/solve/solved-shot.js';
 
 export interface Solved {
   readonly solved: SolvedShot;

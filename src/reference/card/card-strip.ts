@@ -5,9 +5,9 @@ import { parse } from '../../language/parse.js';
 import { line, pale } from '../../sheet/draw.js';
 import type { Mark, Metrics } from '../../sheet/marks.js';
 import { sheetPages } from '../../sheet/sheet.js';
-import { bind } from '../../shot/bind.js';
+import { bind } from '../../shot/bind-cut.js';
 import { defaults } from '../../shot/settings.js';
-import { solve } from '../../solve/solve.js';
+import { solve } from '../../solve/solve-shot.js';
 import { ROWS } from './card-content.js';
 
 /** Half the width of the column of a level, mm. */

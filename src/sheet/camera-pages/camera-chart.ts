@@ -10,7 +10,7 @@
  * Positions on paper times the printed ratio are lengths on the artwork.
  */
 
-import type { SolvedShot } from '../../solve/solved.js';
+import type { SolvedShot } from '../../solve/solved-shot.js';
 import { type Box, textAt } from '../draw.js';
 import { fitLine, wrap } from '../fit.js';
 import type { Look } from '../look.js';

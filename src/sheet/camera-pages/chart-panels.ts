@@ -3,13 +3,13 @@
  * The camera comes first; then every level that moves by itself, levels that lie alike on every frame together.
  */
 
+import type { Move } from '../../shot/camera/camera-model.js';
 import { fieldLegs, goingAlong, kindOf, legsOf, startOf } from '../../shot/camera/move-facts.js';
-import type { Move } from '../../shot/camera.js';
 import type { Settings } from '../../shot/settings.js';
 import type { Level } from '../../shot/shot.js';
-import { clockwise, turnOf } from '../../solve/camera/matrix.js';
-import type { Graduation, PlacementFrame, SolvedMove } from '../../solve/camera/solved.js';
-import type { SolvedShot } from '../../solve/solved.js';
+import { clockwise, turnOf } from '../../solve/camera/plane-turns.js';
+import type { Graduation, PlacementFrame, SolvedMove } from '../../solve/camera/solved-camera.js';
+import type { SolvedShot } from '../../solve/solved-shot.js';
 import { keysOf } from '../camera/keys-along.js';
 import { graduated } from '../camera/move-names.js';
 import type { Pt } from '../marks.js';

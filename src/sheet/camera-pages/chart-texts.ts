@@ -1,13 +1,13 @@
 /** What the camera chart says in words and figures: rows, sizes, and the lines over each panel. */
 
+import type { Field } from '../../shot/camera/camera-model.js';
 import { kindOf, rowsOf } from '../../shot/camera/move-facts.js';
-import type { Field } from '../../shot/camera.js';
 import type { Settings } from '../../shot/settings.js';
-import { rowName } from '../../shot/time.js';
-import type { SolvedMove } from '../../solve/camera/solved.js';
-import type { SolvedShot } from '../../solve/solved.js';
+import { rowName } from '../../shot/time-notation.js';
+import type { SolvedMove } from '../../solve/camera/solved-camera.js';
+import type { SolvedShot } from '../../solve/solved-shot.js';
 import type { CameraPageWords } from '../../words/camera-page-words.js';
-import { figure } from '../../words/number.js';
+import { figure } from '../../words/number-format.js';
 import { wordsOf } from '../../words/words.js';
 import { graduated, moveKind } from '../camera/move-names.js';
 import type { Telling } from '../camera/naming.js';

@@ -3,7 +3,7 @@
  * repeats the last 10 mm of its neighbours, with the join dashed and cut marks at the corners.
  */
 
-import type { SolvedShot } from '../../solve/solved.js';
+import type { SolvedShot } from '../../solve/solved-shot.js';
 import type { CameraPageWords } from '../../words/camera-page-words.js';
 import { wordsOf } from '../../words/words.js';
 import { type Box, line, textAt } from '../draw.js';

@@ -7,11 +7,11 @@
  */
 
 import { layTable, type TableSet } from '../../layout/table.js';
+import type { Move } from '../../shot/camera/camera-model.js';
 import { kindOf, rowsOf } from '../../shot/camera/move-facts.js';
-import type { Move } from '../../shot/camera.js';
-import type { Graduation, SolvedMove } from '../../solve/camera/solved.js';
-import type { SolvedShot } from '../../solve/solved.js';
-import { figure } from '../../words/number.js';
+import type { Graduation, SolvedMove } from '../../solve/camera/solved-camera.js';
+import type { SolvedShot } from '../../solve/solved-shot.js';
+import { figure } from '../../words/number-format.js';
 import { isConstant } from '../camera/memo-tells.js';
 import { moveKind } from '../camera/move-names.js';
 import { type Box, pale, textAt } from '../draw.js';

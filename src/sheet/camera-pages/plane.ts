@@ -1,7 +1,7 @@
 /** The artwork's plane (mm, y up) and the paper's (mm, y down). */
 
 import type { Settings } from '../../shot/settings.js';
-import { clockwise, turnOf } from '../../solve/camera/matrix.js';
+import { clockwise, turnOf } from '../../solve/camera/plane-turns.js';
 import type { Box } from '../draw.js';
 import type { Pt } from '../marks.js';
 

@@ -10,8 +10,8 @@
  */
 
 import { kindOf } from '../../shot/camera/move-facts.js';
-import type { SolvedShot } from '../../solve/solved.js';
-import { figure } from '../../words/number.js';
+import type { SolvedShot } from '../../solve/solved-shot.js';
+import { figure } from '../../words/number-format.js';
 import { moveKind } from '../camera/move-names.js';
 import { type Box, black, line, pale, polygon, textAt } from '../draw.js';
 import { fitLine } from '../fit.js';

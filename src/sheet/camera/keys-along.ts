@@ -1,4 +1,4 @@
-import type { SolvedShot } from '../../solve/solved.js';
+import type { SolvedShot } from '../../solve/solved-shot.js';
 
 /** New key drawings by row: `2`, or `A 2` where several levels go along. In the west by their final numbers. */
 export function keysOf(

@@ -1,6 +1,6 @@
 /** The table of light on paper. A new kind is one entry. */
 
-import type { Light } from '../../shot/camera.js';
+import type { Light } from '../../shot/camera/camera-model.js';
 import { inFrames, joined, type Kind, levels, percent } from './naming.js';
 
 type LightOf<K extends Light['kind']> = Extract<Light, { kind: K }>;

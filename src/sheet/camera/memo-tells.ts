@@ -2,8 +2,8 @@
 
 import { kindOf } from '../../shot/camera/move-facts.js';
 import type { Level } from '../../shot/shot.js';
-import type { SolvedMove } from '../../solve/camera/solved.js';
-import type { SolvedShot } from '../../solve/solved.js';
+import type { SolvedMove } from '../../solve/camera/solved-camera.js';
+import type { SolvedShot } from '../../solve/solved-shot.js';
 import type { PrintedLengths } from '../printed-lengths.js';
 
 /** Every step like every other: one line of words tells all. */

@@ -1,5 +1,6 @@
 /** What a move is called in the camera column, the memo, the camera chart and on the strip, made of the table of moves. */
 
+import type { Leg, Move } from '../../shot/camera/camera-model.js';
 import {
   type Given,
   givenOf,
@@ -10,10 +11,9 @@ import {
   rowsOf,
 } from '../../shot/camera/move-facts.js';
 import type { LegForm, LegForms } from '../../shot/camera/move-kinds.js';
-import type { Form, Parameter, Told } from '../../shot/camera/parameters.js';
-import type { Leg, Move } from '../../shot/camera.js';
+import type { Form, Parameter, Told } from '../../shot/camera/move-parameters.js';
 import type { MoveWords } from '../../words/move-words.js';
-import { figure } from '../../words/number.js';
+import { figure } from '../../words/number-format.js';
 import { degrees, joined, type Kind, levels, percent, type Telling } from './naming.js';
 
 /** Whether numbered graduations stand on every row. */

@@ -1,6 +1,6 @@
 /** Beside a move's line: places by name, and graduations with their steps. */
 
-import { figure } from '../../words/number.js';
+import { figure } from '../../words/number-format.js';
 import { black, textAt } from '../draw.js';
 import { fitLine, NARROWEST, ringed } from '../fit.js';
 import type { Mark } from '../marks.js';

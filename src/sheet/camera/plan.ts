@@ -1,11 +1,11 @@
 /** What stands in the camera column, and which moves stand beside which. */
 
-import type { Move } from '../../shot/camera.js';
+import type { Move } from '../../shot/camera/camera-model.js';
 import { FRAMES_A_FOOT, type Settings } from '../../shot/settings.js';
 import type { Shot } from '../../shot/shot.js';
-import { feetAndFrames, rowName, secondsAndFrames } from '../../shot/time.js';
-import type { SolvedLight, SolvedMove } from '../../solve/camera/solved.js';
-import type { SolvedShot } from '../../solve/solved.js';
+import { feetAndFrames, rowName, secondsAndFrames } from '../../shot/time-notation.js';
+import type { SolvedLight, SolvedMove } from '../../solve/camera/solved-camera.js';
+import type { SolvedShot } from '../../solve/solved-shot.js';
 import { wordsOf } from '../../words/words.js';
 import type { Neighbours } from '../look.js';
 import { printedLengths } from '../printed-lengths.js';

@@ -1,6 +1,6 @@
 /** What the camera does in a cut, in as few words as the trade has for it. */
 
-import type { SolvedShot } from '../../solve/solved.js';
+import type { SolvedShot } from '../../solve/solved-shot.js';
 import type { LabelLanguage } from '../../words/labels.js';
 import { wordsOf } from '../../words/words.js';
 import { lightKind } from './lights.js';

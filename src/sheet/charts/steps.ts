@@ -1,7 +1,7 @@
 /** What a chart says of a passage, before any of it is drawn: its keys and in-betweens in order, with all that stands beside them. */
 
-import type { DrawingKind, SolvedLevel, SolvedPassage, SolvedShot } from '../../solve/solved.js';
-import { figure } from '../../words/number.js';
+import type { DrawingKind, SolvedLevel, SolvedPassage, SolvedShot } from '../../solve/solved-shot.js';
+import { figure } from '../../words/number-format.js';
 
 /** A drawing on a ladder. */
 export interface Step {

@@ -3,7 +3,7 @@
  * fit at full size, else on its side. No text is shortened: titles, camera words and names break into lines.
  */
 
-import type { CutList } from '../../count/list.js';
+import type { CutList } from '../../count/count-episode.js';
 import type { Look } from '../look.js';
 import type { Mark, Page } from '../marks.js';
 import { largerPrint } from '../papers.js';

@@ -1,11 +1,11 @@
 /** The table of the cut list: a row a cut, the sum of them all, heads on every page. */
 
-import type { CutList } from '../../count/list.js';
-import type { CutRow } from '../../count/row.js';
+import type { CutList } from '../../count/count-episode.js';
+import type { CutRow } from '../../count/cut-row.js';
 import { type ColumnExtent, inTurn } from '../../layout/column-widths.js';
 import { widest } from '../../layout/line-breaking.js';
 import { type LaidTable, layTable, type TableSet } from '../../layout/table.js';
-import { feetAndFrames, secondsAndFrames } from '../../shot/time.js';
+import { feetAndFrames, secondsAndFrames } from '../../shot/time-notation.js';
 import type { CutListWords } from '../../words/cut-list-words.js';
 import { black, pale } from '../draw.js';
 import { setInBox, wrap } from '../fit.js';

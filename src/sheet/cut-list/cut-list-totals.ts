@@ -1,10 +1,10 @@
 /** What stands under the list: running time against budget, drawings, who draws how much. */
 
-import type { ArtistTotal, CutList } from '../../count/list.js';
+import type { ArtistTotal, CutList } from '../../count/count-episode.js';
 import { inProportion } from '../../layout/column-widths.js';
 import { layTable } from '../../layout/table.js';
-import { feetAndFrames, secondsAndFrames } from '../../shot/time.js';
-import { figure } from '../../words/number.js';
+import { feetAndFrames, secondsAndFrames } from '../../shot/time-notation.js';
+import { figure } from '../../words/number-format.js';
 import { type Box, black, frame, pale, textAt } from '../draw.js';
 import { fitLine, wrap } from '../fit.js';
 import type { Mark } from '../marks.js';

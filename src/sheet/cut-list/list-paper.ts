@@ -1,7 +1,7 @@
 /** What all pages of an episode's list have alike: paper, head, foot. */
 
-import type { CutList } from '../../count/list.js';
-import { feetAndFrames, secondsAndFrames } from '../../shot/time.js';
+import type { CutList } from '../../count/count-episode.js';
+import { feetAndFrames, secondsAndFrames } from '../../shot/time-notation.js';
 import type { CutListWords } from '../../words/cut-list-words.js';
 import { wordsOf } from '../../words/words.js';
 import { type Box, frame, pale, textAt } from '../draw.js';

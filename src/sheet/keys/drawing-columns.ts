@@ -3,8 +3,8 @@
  * are played, or that they run on); and the finished number on each row where it changes.
  */
 
-import { rowName } from '../../shot/time.js';
-import type { SolvedCycle, SolvedLevel } from '../../solve/solved.js';
+import { rowName } from '../../shot/time-notation.js';
+import type { SolvedCycle, SolvedLevel } from '../../solve/solved-shot.js';
 import { besideGutter, type Column } from '../columns.js';
 import { black, line, polygon, textAt } from '../draw.js';
 import { type Fitted, fitLine, NARROWEST, ringed } from '../fit.js';

@@ -1,7 +1,7 @@
 /** What the key column says on each row, before anything is drawn. */
 
 import type { Convention } from '../../shot/settings.js';
-import type { Exposure, SolvedLevel } from '../../solve/solved.js';
+import type { Exposure, SolvedLevel } from '../../solve/solved-shot.js';
 
 export type Sign =
   /** A number in a ring. */

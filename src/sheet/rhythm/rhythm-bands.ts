@@ -1,6 +1,6 @@
 /** What lies on the strips: bars of the cuts, new drawings, moves, dialogue. */
 
-import type { CutList } from '../../count/list.js';
+import type { CutList } from '../../count/count-episode.js';
 import type { Frames } from '../../shot/shot.js';
 import { black, line, pale } from '../draw.js';
 import type { Mark, Pt } from '../marks.js';

@@ -1,6 +1,6 @@
 /** What the signs of the page mean, with a sample of each. */
 
-import type { CutList } from '../../count/list.js';
+import type { CutList } from '../../count/count-episode.js';
 import type { ListPaper } from '../cut-list/list-paper.js';
 import { type Box, black, frame, line, pale, textAt } from '../draw.js';
 import { wrap } from '../fit.js';

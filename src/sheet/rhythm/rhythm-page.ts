@@ -4,7 +4,7 @@
  * they find room, scenes above them, minutes and seconds below. Dissolves are crossed, a double line says where the budget ends.
  */
 
-import type { CutList } from '../../count/list.js';
+import type { CutList } from '../../count/count-episode.js';
 import { summaryLines } from '../cut-list/cut-list-totals.js';
 import { frameMarks, type ListPaper, listPaper } from '../cut-list/list-paper.js';
 import { textAt } from '../draw.js';

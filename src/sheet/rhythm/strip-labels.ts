@@ -1,6 +1,6 @@
 /** Words and figures on the strips: scenes, cut numbers, the ruler of time, where the budget ends. */
 
-import type { CutList } from '../../count/list.js';
+import type { CutList } from '../../count/count-episode.js';
 import { type ListPaper, lengthText } from '../cut-list/list-paper.js';
 import { black, line, pale, textAt } from '../draw.js';
 import type { Mark } from '../marks.js';

@@ -1,8 +1,8 @@
 /** The running time folded into strips, one under the other like lines of text, and what is counted along it. Times are frames of the episode. */
 
-import type { CutList } from '../../count/list.js';
-import type { CutRow } from '../../count/row.js';
-import type { Placed } from '../../count/running.js';
+import type { CutList } from '../../count/count-episode.js';
+import type { CutRow } from '../../count/cut-row.js';
+import type { Placed } from '../../count/running-time.js';
 import type { Box } from '../draw.js';
 
 export interface Strips {

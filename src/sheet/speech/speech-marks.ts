@@ -2,7 +2,7 @@
 
 import { isWide } from '../../layout/line-breaking.js';
 import type { Spoken } from '../../shot/shot.js';
-import { rowName } from '../../shot/time.js';
+import { rowName } from '../../shot/time-notation.js';
 import { besideGutter } from '../columns.js';
 import { black, line, polyline, textAt } from '../draw.js';
 import { fitLine, wrap } from '../fit.js';

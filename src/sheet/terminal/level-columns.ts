@@ -2,7 +2,7 @@
 
 import { inWidth, widthOf } from '../../layout/terminal-text.js';
 import type { TextColumn } from '../../layout/text-table.js';
-import type { SolvedCycle, SolvedLevel } from '../../solve/solved.js';
+import type { SolvedCycle, SolvedLevel } from '../../solve/solved-shot.js';
 import { keySigns, type Sign } from '../keys/key-signs.js';
 import { type Rows, rowsWithin, sheetColumn } from './lane-columns.js';
 

@@ -2,8 +2,8 @@
 
 import { hanging } from '../../layout/terminal-text.js';
 import type { Shot } from '../../shot/shot.js';
-import { feetAndFrames, rowName, secondsAndFrames, secondsText } from '../../shot/time.js';
-import type { SolvedLevel, SolvedShot } from '../../solve/solved.js';
+import { feetAndFrames, rowName, secondsAndFrames, secondsText } from '../../shot/time-notation.js';
+import type { SolvedLevel, SolvedShot } from '../../solve/solved-shot.js';
 import type { SheetWords } from '../../words/sheet-words.js';
 import { cameraMemo } from '../camera/memo.js';
 import type { CameraPlan } from '../camera/plan.js';

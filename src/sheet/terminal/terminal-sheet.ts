@@ -4,7 +4,7 @@ import { cellByCell } from '../../layout/column-widths.js';
 import { inWidth } from '../../layout/terminal-text.js';
 import { BOXED, layTextTable, type TextColumn, tableLines } from '../../layout/text-table.js';
 import { FRAMES_A_FOOT } from '../../shot/settings.js';
-import type { SolvedLevel, SolvedShot } from '../../solve/solved.js';
+import type { SolvedLevel, SolvedShot } from '../../solve/solved-shot.js';
 import type { LabelLanguage } from '../../words/labels.js';
 import { wordsOf } from '../../words/words.js';
 import { cameraPlan } from '../camera/plan.js';

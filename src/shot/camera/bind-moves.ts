@@ -10,15 +10,15 @@ import type {
   StopValue,
 } from '../../language/tree-camera.js';
 import type { Binder, Binding } from '../binding.js';
-import type { Leg, Move } from '../camera.js';
-import { bindOn } from '../items.js';
-import { levelsOf } from '../statements/levels.js';
-import type { CameraNode } from './draft.js';
-import { fieldOf } from './fields.js';
-import { spacingOf } from './leg-spacing.js';
+import { levelsOf } from '../statements/bind-levels.js';
+import { bindOn } from '../timeline-items.js';
+import { fieldOf } from './bind-fields.js';
+import { spacingOf } from './bind-spacing.js';
+import type { CameraNode } from './camera-draft.js';
+import type { Leg, Move } from './camera-model.js';
 import { kindOf } from './move-facts.js';
 import { type LegForm, type LegForms, moveKinds } from './move-kinds.js';
-import type { Option } from './parameters.js';
+import type { Option } from './move-parameters.js';
 
 type PlaceForm = Exclude<LegForm, 'way' | 'swing'>;
 

@@ -1,9 +1,9 @@
 /** What follows from a move and its kind, for all stages. */
 
-import type { Field, Leg, Move, MoveOf } from '../camera.js';
 import type { Frames } from '../shot.js';
+import type { Field, Leg, Move, MoveOf } from './camera-model.js';
 import { type KindOfMove, type LegForm, type LegForms, moveKinds, type ParameterName } from './move-kinds.js';
-import type { Form, Parameter, ParameterForms } from './parameters.js';
+import type { Form, Parameter, ParameterForms } from './move-parameters.js';
 
 type AnyParameters = Readonly<Record<string, Parameter<Form>>>;
 

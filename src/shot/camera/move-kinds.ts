@@ -5,9 +5,9 @@
  */
 
 import type { MoveKind } from '../../language/tree-camera.js';
-import type { Field, Place } from '../camera.js';
-import type { Form, Parameter, ParameterForms } from './parameters.js';
-import * as parameters from './parameters.js';
+import type { Field, Place } from './camera-model.js';
+import type { Form, Parameter, ParameterForms } from './move-parameters.js';
+import * as parameters from './move-parameters.js';
 
 /**
  * What stands at the ends of a leg: a field, a place of a level, a scale (1 is 100 %), or degrees (clockwise positive), each on its

@@ -1,11 +1,11 @@
 /** Which function drives which kind of move; everything else of a kind stands in the table of moves. */
 
+import type { Move, MoveKind } from '../../shot/camera/camera-model.js';
 import { kindOf } from '../../shot/camera/move-facts.js';
-import type { Move, MoveKind } from '../../shot/camera.js';
+import type { Stage } from './camera-tracks.js';
 import { fieldDrives } from './field-moves.js';
-import type { Driver, Path } from './path.js';
+import type { Driver, Path } from './move-path.js';
 import { swingDrives } from './swing-moves.js';
-import type { Stage } from './tracks.js';
 import { levelDrives } from './value-moves.js';
 import { placeDrives, wayDrives } from './way-moves.js';
 

@@ -1,13 +1,13 @@
 /** Moves of the camera from field to field, and what is carried along. */
 
 import { diagnose } from '../../language/diagnostic.js';
+import type { Field, MoveOf } from '../../shot/camera/camera-model.js';
 import { startOf } from '../../shot/camera/move-facts.js';
 import type { KindsWith } from '../../shot/camera/move-kinds.js';
-import type { Field, MoveOf } from '../../shot/camera.js';
-import type { Vector } from './matrix.js';
-import { type Driver, type Path, pathOf, type Sample } from './path.js';
-import { between, byRatio } from './spacing.js';
-import { before, clampFrame, named, SAME_DEGREES, SAME_MM, type Stage, write } from './tracks.js';
+import { before, clampFrame, named, SAME_DEGREES, SAME_MM, type Stage, write } from './camera-tracks.js';
+import { between, byRatio } from './easing.js';
+import { type Driver, type Path, pathOf, type Sample } from './move-path.js';
+import type { Vector } from './plane-turns.js';
 
 /** Whether two widths are one size; 60% and 152.4mm of 254 are. */
 export const sameWidth = (a: number, b: number) => Math.abs(a - b) <= 1e-6 * Math.max(a, b);

@@ -5,8 +5,8 @@
  */
 
 import type { Span } from '../../language/diagnostic.js';
-import type { Light } from '../../shot/camera.js';
-import type { CameraContext } from './context.js';
+import type { Light } from '../../shot/camera/camera-model.js';
+import type { CameraContext } from './camera-context.js';
 
 /** A change of light that counts, on the frame on which it begins to show. */
 export interface LightChange {

@@ -1,8 +1,8 @@
 /** The graduations of a move: where its moving thing is on each frame, numbered from 0 where it leaves. */
 
-import type { Move } from '../../shot/camera.js';
-import type { Path, PathLeg } from './path.js';
-import type { CameraFrame, Graduation, SolvedMove } from './solved.js';
+import type { Move } from '../../shot/camera/camera-model.js';
+import type { Path, PathLeg } from './move-path.js';
+import type { CameraFrame, Graduation, SolvedMove } from './solved-camera.js';
 
 /**
  * `path` is the move's own way: the camera's centre for camera moves, the place for slides, the way gone for pulls, the swing

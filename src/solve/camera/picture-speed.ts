@@ -4,8 +4,8 @@
  * the edges of their sheets, are what is looked at.
  */
 
-import { clockwise, counterClockwise, turnOf, type Vector } from './matrix.js';
-import type { LevelTracks, Stage } from './tracks.js';
+import type { LevelTracks, Stage } from './camera-tracks.js';
+import { clockwise, counterClockwise, turnOf, type Vector } from './plane-turns.js';
 
 /**
  * For each frame (index; 0 is unused) how far the fastest point of the picture has come since the frame before, as a share of

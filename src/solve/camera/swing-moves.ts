@@ -1,12 +1,12 @@
 /** Things that swing about their place: camera shake and the sway of a level. */
 
+import type { Move, MoveOf } from '../../shot/camera/camera-model.js';
 import { endOf, rowsOf, startOf } from '../../shot/camera/move-facts.js';
 import type { KindsWith } from '../../shot/camera/move-kinds.js';
-import type { Move, MoveOf } from '../../shot/camera.js';
-import { clockwise, turnOf, type Vector } from './matrix.js';
-import type { Driver, Path, Sample } from './path.js';
-import { sampled } from './spacing.js';
-import { clampFrame, named, type Stage } from './tracks.js';
+import { clampFrame, named, type Stage } from './camera-tracks.js';
+import { sampled } from './easing.js';
+import type { Driver, Path, Sample } from './move-path.js';
+import { clockwise, turnOf, type Vector } from './plane-turns.js';
 
 /**
  * Swing i = 0 … n−1 is ± (s₀ + (s₁ − s₀) i/n), one swing a frame or every `on` frames. The picture goes up first (to the

@@ -5,13 +5,21 @@
  */
 
 import { diagnose } from '../../language/diagnostic.js';
+import type { MoveOf, Point } from '../../shot/camera/camera-model.js';
 import type { KindsWith } from '../../shot/camera/move-kinds.js';
-import type { MoveOf, Point } from '../../shot/camera.js';
+import {
+  before,
+  clampFrame,
+  type LevelTracks,
+  named,
+  SAME_SHARE,
+  type Stage,
+  write,
+} from './camera-tracks.js';
+import { between, byRatio } from './easing.js';
 import { sameTurn } from './field-moves.js';
-import { clockwise, turnOf, type Vector } from './matrix.js';
-import { type Driver, type Path, pathOf } from './path.js';
-import { between, byRatio } from './spacing.js';
-import { before, clampFrame, type LevelTracks, named, SAME_SHARE, type Stage, write } from './tracks.js';
+import { type Driver, type Path, pathOf } from './move-path.js';
+import { clockwise, turnOf, type Vector } from './plane-turns.js';
 
 function driveScale(move: MoveOf<'levelTruck'>, stage: Stage): Path {
   const path = valuePath(move, move.parameters.ratios ? byRatio : between);

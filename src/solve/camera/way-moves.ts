@@ -1,14 +1,14 @@
 /** Moves along a way: pulls under the camera, follows with it, and slides along marked places. */
 
 import { diagnose } from '../../language/diagnostic.js';
+import type { MoveOf, Place } from '../../shot/camera/camera-model.js';
 import { startOf } from '../../shot/camera/move-facts.js';
 import type { KindsWith } from '../../shot/camera/move-kinds.js';
-import type { MoveOf, Place } from '../../shot/camera.js';
+import { before, clampFrame, named, SAME_MM, type Stage, write } from './camera-tracks.js';
+import { between } from './easing.js';
 import { centre } from './field-moves.js';
-import { clockwise, turnOf, type Vector } from './matrix.js';
-import { type Driver, type Path, pathOf, type Sample } from './path.js';
-import { between } from './spacing.js';
-import { before, clampFrame, named, SAME_MM, type Stage, write } from './tracks.js';
+import { type Driver, type Path, pathOf, type Sample } from './move-path.js';
+import { clockwise, turnOf, type Vector } from './plane-turns.js';
 
 type WayMove = { [K in KindsWith<'way'>]: MoveOf<K> }[KindsWith<'way'>];
 

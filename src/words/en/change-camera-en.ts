@@ -3,7 +3,7 @@
 import type { ChangeOf, LightManner, LightSeen, MannerValue, Spacing, Speed } from '../../compare/change.js';
 import { isLater, lasts } from '../change-parts.js';
 import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
-import { figure } from '../number.js';
+import { figure } from '../number-format.js';
 import { at, by, later, longer, quoted, range, timed, was } from './change-parts-en.js';
 import type { EnglishTerms } from './terms-en.js';
 

@@ -4,7 +4,7 @@ import type { ChangeOf, Follow, Seen, Shown } from '../../compare/change.js';
 import { listOf, listsOf, type Naming } from '../change-lists.js';
 import { numberRuns, rises } from '../change-parts.js';
 import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
-import { plural, share } from '../number.js';
+import { plural, share } from '../number-format.js';
 import { later, longer, range, seen, time, times, was } from './change-parts-en.js';
 
 function block(first: Seen, last: Seen, level: string): string {

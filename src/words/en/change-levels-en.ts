@@ -2,7 +2,7 @@
 
 import type { Was } from '../../compare/change.js';
 import type { ChangeSentences } from '../change-sentences.js';
-import { plural } from '../number.js';
+import { plural } from '../number-format.js';
 import { at, by, longer, none, quoted, size, was } from './change-parts-en.js';
 import type { EnglishTerms } from './terms-en.js';
 

@@ -3,7 +3,7 @@
 import type { Frames, Point, Seen, Was } from '../../compare/change.js';
 import { isLater, lasts } from '../change-parts.js';
 import type { SentenceFormat } from '../change-sentences.js';
-import { figure, plural } from '../number.js';
+import { figure, plural } from '../number-format.js';
 
 export const was = (text: string | number) => `(was ${text})`;
 export const quoted = (text: string, t: SentenceFormat) => `“${t.brief(text)}”`;

@@ -1,5 +1,5 @@
 import type { ChartWords } from '../chart-words.js';
-import { plural } from '../number.js';
+import { plural } from '../number-format.js';
 
 export const charts: ChartWords = {
   headings: { number: 'No.', drawing: 'drawing', way: 'way', frames: 'frames' },

@@ -1,5 +1,5 @@
 import type { CutListWords } from '../cut-list-words.js';
-import { plural } from '../number.js';
+import { plural } from '../number-format.js';
 import { capital, type EnglishTerms } from './terms-en.js';
 
 export const cutListIn = ({ cut, scene, sceneShort }: EnglishTerms): CutListWords => ({

@@ -1,4 +1,4 @@
-import { plural } from '../number.js';
+import { plural } from '../number-format.js';
 import type { SheetWords } from '../sheet-words.js';
 import type { EnglishTerms } from './terms-en.js';
 

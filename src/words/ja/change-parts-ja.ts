@@ -3,7 +3,7 @@
 import type { Frames, Point, Seen, Was } from '../../compare/change.js';
 import { isLater, lasts } from '../change-parts.js';
 import type { SentenceFormat } from '../change-sentences.js';
-import { figure } from '../number.js';
+import { figure } from '../number-format.js';
 
 export const was = (text: string | number) => `（旧 ${text}）`;
 export const quoted = (text: string, t: SentenceFormat) => `「${t.brief(text)}」`;

@@ -2,7 +2,7 @@
 
 import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { ExportedList } from '../../../src/export/cut-list.js';
+import type { ExportedList } from '../../../src/export/cut-list-export.js';
 import type { MemoryHost } from '../../../src/host/memory-host.js';
 import { lookInto } from '../../command/pdf.js';
 import { run } from '../../command/run.js';

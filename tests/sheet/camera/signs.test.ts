@@ -3,8 +3,8 @@
 import { expect, test } from 'vitest';
 import type { Mark } from '../../../src/sheet/marks.js';
 import { sheetPages } from '../../../src/sheet/sheet.js';
+import type { MoveKind } from '../../../src/shot/camera/camera-model.js';
 import { moveKinds } from '../../../src/shot/camera/move-kinds.js';
-import type { MoveKind } from '../../../src/shot/camera.js';
 import { lookOf, solvedCut } from '../laid.js';
 
 const BARE = 'cut 1\ntime 4+0\nfield P full\nfield Q full at 20,0\nfield R 80%\nlevel A free\nA: 1..\n';

@@ -1,7 +1,7 @@
 /** The columns of the cut list. */
 
 import { describe, expect, test } from 'vitest';
-import type { CutRow } from '../../../src/count/row.js';
+import type { CutRow } from '../../../src/count/cut-row.js';
 import { cutListColumns, listTable } from '../../../src/sheet/cut-list/cut-list-table.js';
 import { listPaper } from '../../../src/sheet/cut-list/list-paper.js';
 import { listOf, row } from '../../count/rows.js';

@@ -1,7 +1,7 @@
 /** Cut lists of any length, made without solving anything: short cuts and long, titles in two scripts, moves, dissolves, errors. */
 
-import type { CutList, ListOf } from '../../../src/count/list.js';
-import type { CutRow } from '../../../src/count/row.js';
+import type { CutList, ListOf } from '../../../src/count/count-episode.js';
+import type { CutRow } from '../../../src/count/cut-row.js';
 import type { Frames } from '../../../src/shot/shot.js';
 import { listOf, row } from '../../count/rows.js';
 

@@ -1,7 +1,7 @@
 /** The picture of an episode: legible on every paper, and true. */
 
 import { describe, expect, test } from 'vitest';
-import type { CutList } from '../../../src/count/list.js';
+import type { CutList } from '../../../src/count/count-episode.js';
 import type { Mark, Page } from '../../../src/sheet/marks.js';
 import { smallestTextMm } from '../../../src/sheet/papers.js';
 import { rhythmPage } from '../../../src/sheet/rhythm/rhythm-page.js';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { NARROWEST, type TerminalLook, terminalSheet } from '../../../src/sheet/terminal/terminal-sheet.js';
 import { defaults } from '../../../src/shot/settings.js';
-import type { Exposure, SolvedShot } from '../../../src/solve/solved.js';
+import type { Exposure, SolvedShot } from '../../../src/solve/solved-shot.js';
 import { generatedCuts } from '../../generate.js';
 import { solveText } from '../../solve/shown.js';
 import { columnsOf, readLevel, readSheet, type Seen, type Table } from './reader.js';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CameraStatement } from '../../../src/language/tree-camera.js';
-import type { MoveOf } from '../../../src/shot/camera.js';
-import { solve } from '../../../src/solve/solve.js';
+import type { MoveOf } from '../../../src/shot/camera/camera-model.js';
+import { solve } from '../../../src/solve/solve-shot.js';
 import { bindText, withLines } from '../bind.js';
 import {
   bound,

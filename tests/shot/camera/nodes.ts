@@ -13,7 +13,7 @@ import type {
   SpacingNode,
   Stop,
 } from '../../../src/language/tree-camera.js';
-import { bind } from '../../../src/shot/bind.js';
+import { bind } from '../../../src/shot/bind-cut.js';
 import { defaults, type Settings } from '../../../src/shot/settings.js';
 
 let next = 10_000;

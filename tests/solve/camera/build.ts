@@ -2,8 +2,6 @@
 
 import type { Span } from '../../../src/language/diagnostic.js';
 import { messageOf } from '../../../src/language/message.js';
-import { fieldLegs, kindOf } from '../../../src/shot/camera/move-facts.js';
-import type { ParametersOf } from '../../../src/shot/camera/move-kinds.js';
 import type {
   Camera,
   Direction,
@@ -16,10 +14,12 @@ import type {
   Place,
   Point,
   Spacing,
-} from '../../../src/shot/camera.js';
+} from '../../../src/shot/camera/camera-model.js';
+import { fieldLegs, kindOf } from '../../../src/shot/camera/move-facts.js';
+import type { ParametersOf } from '../../../src/shot/camera/move-kinds.js';
 import { defaults, type Settings } from '../../../src/shot/settings.js';
-import type { CameraContext, CameraLevel } from '../../../src/solve/camera/context.js';
-import { solveCamera } from '../../../src/solve/camera/solve.js';
+import type { CameraContext, CameraLevel } from '../../../src/solve/camera/camera-context.js';
+import { solveCamera } from '../../../src/solve/camera/solve-camera.js';
 
 let place = 0;
 /** Each call another place, so that messages can be told apart. */

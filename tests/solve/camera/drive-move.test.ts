@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { stageOf } from '../../../src/solve/camera/camera-tracks.js';
 import { driveMove, drivenBy } from '../../../src/solve/camera/drive-move.js';
-import { stageOf } from '../../../src/solve/camera/tracks.js';
 import * as build from './build.js';
 
 const { at, FULL, field, follow, leg, level, pan, pull, roll, scale, shake, slide, truck, turn } = build;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { messageOf } from '../../../src/language/message.js';
-import type { Move } from '../../../src/shot/camera.js';
+import type { Move } from '../../../src/shot/camera/camera-model.js';
 import { fieldBetween, sameTurn, sameWidth } from '../../../src/solve/camera/field-moves.js';
 import { codes, FULL, field, leg, level, pan, type Scene, solved, truck } from './build.js';
 

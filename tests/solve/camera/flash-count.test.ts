@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Light } from '../../../src/shot/camera.js';
+import type { Light } from '../../../src/shot/camera/camera-model.js';
 import { changesOf, countFlashes, lightChanges } from '../../../src/solve/camera/flash-count.js';
 import { level, span } from './build.js';
 

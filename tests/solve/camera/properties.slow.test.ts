@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Field, Spacing } from '../../../src/shot/camera.js';
-import { cushionOf, progress } from '../../../src/solve/camera/spacing.js';
+import type { Field, Spacing } from '../../../src/shot/camera/camera-model.js';
+import { cushionOf, progress } from '../../../src/solve/camera/easing.js';
 import * as build from './build.js';
 
 const { at, field, follow, leg, level, pan, pull, slide, solved, truck } = build;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { MoveOf } from '../../../src/shot/camera.js';
+import type { MoveOf } from '../../../src/shot/camera/camera-model.js';
 import { sway, swing } from '../../../src/solve/camera/swing-moves.js';
 import { field, level, roll, type Scene, shake, solved } from './build.js';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Move } from '../../../src/shot/camera.js';
+import type { Move } from '../../../src/shot/camera/camera-model.js';
 import { codes, leg, level, type Scene, scale, solved, turn } from './build.js';
 
 const placed = (scene: Scene, name: string) => solved(scene).solved.placement.get(name)!;

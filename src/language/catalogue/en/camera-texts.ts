@@ -1,5 +1,5 @@
 import { moveTitles } from '../../../words/en/moves-en.js';
-import { figure, plural, significant } from '../../../words/number.js';
+import { figure, plural, significant } from '../../../words/number-format.js';
 import type { CameraMessages } from '../camera-codes.js';
 import type { Texts } from '../text-types.js';
 import { frameList, meant, paperMm, percent } from './phrases.js';

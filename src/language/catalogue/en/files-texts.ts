@@ -1,4 +1,4 @@
-import { figure } from '../../../words/number.js';
+import { figure } from '../../../words/number-format.js';
 import type { FileMessages } from '../files-codes.js';
 import { asGiven, type Texts } from '../text-types.js';
 import { capital, codePoint, meant, notLent, rowsFault, taken } from './phrases.js';

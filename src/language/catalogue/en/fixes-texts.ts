@@ -1,4 +1,4 @@
-import { plural } from '../../../words/number.js';
+import { plural } from '../../../words/number-format.js';
 import type { Fixes } from '../fix-actions.js';
 import type { ShortTexts } from '../text-types.js';
 

@@ -1,4 +1,4 @@
-import { plural } from '../../../words/number.js';
+import { plural } from '../../../words/number-format.js';
 import type { HandoverMessages } from '../handover-codes.js';
 import type { Texts } from '../text-types.js';
 

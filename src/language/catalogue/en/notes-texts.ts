@@ -1,4 +1,4 @@
-import { figure, plural } from '../../../words/number.js';
+import { figure, plural } from '../../../words/number-format.js';
 import type { Notes } from '../message-notes.js';
 import type { ShortTexts } from '../text-types.js';
 import { neighbourName, oneOf } from './phrases.js';

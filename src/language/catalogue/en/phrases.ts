@@ -1,6 +1,6 @@
 /** Pieces that several English sentences are made of. */
 
-import { figure } from '../../../words/number.js';
+import { figure } from '../../../words/number-format.js';
 import type { Neighbour, NotLent, RowsFault, Takes, Wanted } from '../message-terms.js';
 import { expected } from './terms-texts.js';
 

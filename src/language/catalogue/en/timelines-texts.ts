@@ -1,4 +1,4 @@
-import { plural, share } from '../../../words/number.js';
+import { plural, share } from '../../../words/number-format.js';
 import type { Texts } from '../text-types.js';
 import type { TimelineMessages } from '../timelines-codes.js';
 import { meant, sheetRows } from './phrases.js';

@@ -1,0 +1,200 @@
+/** Tree → `Shot`: names are bound, units resolved, whatever the order of the statements. */
+
+import type { Diagnostic, Span } from '../language/diagnostic.js';
+import { diagnose } from '../language/diagnostic.js';
+import type { Statement, StatementOf, Tree } from '../language/tree.js';
+import type { Binding, Draft, LevelDraft, Once } from './binding.js';
+import { startDraft } from './binding.js';
+import { finishCamera } from './camera/finish-camera.js';
+import { makeGuess } from './name-guesses.js';
+import type { Settings } from './settings.js';
+import type { Level, Shot, Spoken } from './shot.js';
+import { binderOf } from './statements/statement-binders.js';
+import { makeClock } from './time-resolver.js';
+import { makePhrases } from './timeline-items.js';
+
+export interface Bound {
+  /** Null where the cut's time cannot be had; a missing number stands as ''. */
+  readonly shot: Shot | null;
+  readonly diagnostics: Diagnostic[];
+}
+
+/**
+ * `used`: the trees of all files that the text uses, by whatever way, already found and read. They give phrases and levels; where the
+ * cut defines the same name itself, its own stands. `unread`: some used file could not be had, which has been reported, so
+ * that unknown phrases are not reported again.
+ */
+export function bind(
+  main: Tree,
+  used: readonly Tree[],
+  settings: Settings,
+  { unread = false }: { unread?: boolean } = {},
+): Bound {
+  const diagnostics: Diagnostic[] = [];
+  const said = new Set<string>();
+  const report = (diagnostic: Diagnostic) => {
+    const { code, span } = diagnostic;
+    const id = `${code} ${span.file} ${span.start} ${span.end}`;
+    if (said.has(id)) return;
+    said.add(id);
+    diagnostics.push(diagnostic);
+  };
+
+  const files = [...new Map(used.map((tree) => [tree.file, tree])).values()].filter(
+    (tree) => tree.file !== main.file,
+  );
+  const draft = startDraft(settings);
+  const broken = new Set<string>();
+  for (const tree of [main, ...files]) for (const each of tree.broken) if (each.name) broken.add(each.name);
+
+  const first = new Map<string, { readonly span: Span; readonly own: boolean }>();
+  /** False where it has been said before. A used file's definition that the cut overrules is no fault. */
+  const isFirst = (once: Once | undefined, span: Span, own: boolean): boolean => {
+    if (!once) return true;
+    const id = JSON.stringify(once);
+    const before = first.get(id);
+    if (!before) {
+      first.set(id, { span, own });
+      return true;
+    }
+    if (before.own === own) {
+      report(
+        diagnose(once.code, span, once.parameters, { notes: [{ note: 'first-here', span: before.span }] }),
+      );
+    }
+    return false;
+  };
+
+  const own = main.statements.filter((statement) =>
+    isFirst(binderOf(statement).once?.(statement), statement.span, true),
+  );
+  for (const statement of own) binderOf(statement).declare?.(statement, draft, report);
+  for (const tree of files) {
+    for (const statement of tree.statements) {
+      const { share, once } = binderOf(statement);
+      if (share && isFirst(once?.(statement), statement.span, false)) share(statement, draft);
+    }
+  }
+
+  const rows = () => draft.time && draft.time.frames + draft.handles.head + draft.handles.tail;
+  const guess = makeGuess();
+  const clock = makeClock({ fps: draft.fps, marks: draft.marks, broken, rows, guess, report });
+  for (const statement of own) binderOf(statement).settle?.(statement, draft, clock, report);
+
+  const phrases = makePhrases({ phrases: draft.phrases, broken, unread, clock, guess, report });
+  const binding: Binding = { settings, draft, clock, phrases, rows: rows(), broken, guess, report };
+  // Marks and phrases come last: by then it is known which ones are used.
+  const late = (statement: Statement) => statement.kind === 'mark' || statement.kind === 'phrase';
+  for (const statement of own) if (!late(statement)) binderOf(statement).bind?.(statement, binding);
+  const asked = new Set(clock.asked);
+  for (const statement of own) if (late(statement)) binderOf(statement).bind?.(statement, binding);
+  unusedMarks(draft, asked, report);
+
+  missing(main, draft, report);
+  return { shot: finish(draft, settings, main), diagnostics };
+}
+
+/** A mark that only other unused marks hang on is unused as well, but one hint for each chain is enough. */
+function unusedMarks(
+  draft: Draft,
+  asked: ReadonlySet<string>,
+  report: (diagnostic: Diagnostic) => void,
+): void {
+  const hangs = new Set<string>();
+  for (const { position } of draft.marks.values()) if (position.form === 'mark') hangs.add(position.name);
+  for (const { name } of draft.marks.values()) {
+    if (asked.has(name.text) || hangs.has(name.text)) continue;
+    report(diagnose('mark-unused', name.span, { mark: name.text }));
+  }
+}
+
+function missing(main: Tree, draft: Draft, report: (diagnostic: Diagnostic) => void): void {
+  const begun = (kind: string) =>
+    main.broken.some((each) => each.word === kind) || main.statements.some((each) => each.kind === kind);
+  const start: Span = { file: main.file, start: 0, end: 0 };
+  if (!draft.cut && !begun('cut')) {
+    report(diagnose('cut-missing', start, {}));
+  }
+  if (!draft.time && !begun('time')) {
+    report(diagnose('time-missing', draft.cut?.span ?? start, {}));
+  }
+}
+
+function finish(draft: Draft, settings: Settings, main: Tree): Shot | null {
+  if (!draft.time) return null;
+  const { frames, span } = draft.time;
+  const { cut, handles } = draft;
+  const levels = stacked(draft);
+  const flashing = levels.flatMap(({ name }) => (statedOf(draft, name)?.flash ? [name] : []));
+  const whole = cut?.span ?? { file: main.file, start: 0, end: 0 };
+  return {
+    cut: cut?.number ?? '',
+    title: cut?.title ?? '',
+    settings,
+    fps: draft.fps,
+    on: draft.on,
+    numbering: draft.numbering,
+    time: frames,
+    length: frames + handles.head + handles.tail,
+    handles,
+    scene: draft.scene,
+    take: draft.take,
+    artists: [...draft.artists].sort(byCodePoint),
+    memos: draft.memos,
+    notes: [...draft.notes].sort((a, b) => a.frame - b.frame || byCodePoint(a.text, b.text)),
+    spoken: [...draft.spoken].sort(bySpoken),
+    levels,
+    camera: finishCamera(draft.camera, flashing, settings, whole),
+    spans: { cut: whole, time: span },
+  };
+}
+
+function byCodePoint(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
+
+/** By first row; ties by what is said, so that the order of writing does not matter. */
+function bySpoken(a: Spoken, b: Spoken): number {
+  const words = ({ kind, speaker, manner, parts }: Spoken) =>
+    JSON.stringify([kind, speaker, manner, parts.map((part) => [part.text, part.frame])]);
+  return a.frames.from - b.frames.from || a.frames.to - b.frames.to || byCodePoint(words(a), words(b));
+}
+
+/** The given stack, or `BG` and then the levels in the order of writing; levels outside a given stack (an error) on top. */
+function stacked(draft: Draft): Level[] {
+  const levels = new Map<string, LevelDraft>();
+  for (const word of draft.stack?.levels ?? []) levels.set(word.text, draft.levels.get(word.text)!);
+  if (!draft.stack) {
+    const span = draft.cut?.span ?? draft.time!.span;
+    levels.set(
+      'BG',
+      draft.levels.get('BG') ?? { name: 'BG', span, title: '', timeline: null, pinned: null, stated: null },
+    );
+  }
+  for (const level of draft.levels.values()) levels.set(level.name, level);
+  return [...levels.values()].map((level) => finishLevel(level, statedOf(draft, level.name)));
+}
+
+/** The cut's own `level` statement, or that of a used file. */
+function statedOf(draft: Draft, name: string): StatementOf<'level'> | null {
+  return draft.levels.get(name)?.stated ?? draft.shared.get(name) ?? null;
+}
+
+function finishLevel(level: LevelDraft, stated: StatementOf<'level'> | null): Level {
+  const size = stated?.size;
+  return {
+    name: level.name,
+    title: level.title,
+    span: level.span,
+    timeline: level.timeline,
+    pinned: level.pinned,
+    reuse: stated?.reuse ?? null,
+    sizeMm:
+      size && size.widthMm > 0 && size.heightMm > 0
+        ? { widthMm: size.widthMm, heightMm: size.heightMm, span: size.span }
+        : null,
+    homeMm: { xMm: stated?.at?.xMm ?? 0, yMm: stated?.at?.yMm ?? 0 },
+    free: (stated?.free ?? null) !== null,
+    carry: (stated?.carry ?? null) !== null,
+  };
+}

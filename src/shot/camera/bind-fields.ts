@@ -1,0 +1,125 @@
+/** Fields: sizes and places in percent, millimetres or chart notation → millimetres and degrees. */
+
+import { diagnose, type Span } from '../../language/diagnostic.js';
+import type { Word } from '../../language/tree.js';
+import type { Binder, Binding } from '../binding.js';
+import type { Settings } from '../settings.js';
+import { single } from '../statements/bind-sheet.js';
+import type { CameraNode } from './camera-draft.js';
+import type { Field } from './camera-model.js';
+
+export const FULL = 'full';
+
+export function standardField({ field }: Settings, span: Span): Field {
+  return { name: FULL, xMm: 0, yMm: 0, widthMm: field.widthMm, turnDeg: 0, notation: 'full', span };
+}
+
+/** One step E or W is half a line of the chart, the width over twice its lines; N and S the same of the height. */
+export function makeField(
+  { name, size, place, turned, span }: CameraNode<'field'>,
+  settings: Settings,
+): Field {
+  const { widthMm, heightMm } = settings.field;
+  const steps = 2 * settings.fields;
+  const turn = turned ? (turned.sense === 'cw' ? turned.degrees : 0 - turned.degrees) : 0;
+  const at =
+    place?.form === 'chart'
+      ? { xMm: (place.east * widthMm) / steps, yMm: (place.north * heightMm) / steps }
+      : { xMm: place?.xMm ?? 0, yMm: place?.yMm ?? 0 };
+  return {
+    name: name.text,
+    ...at,
+    widthMm: widthOf(size, settings),
+    turnDeg: turn,
+    notation: size.form,
+    span,
+  };
+}
+
+function widthOf(size: CameraNode<'field'>['size'], { field, fields }: Settings): number {
+  switch (size.form) {
+    case 'full':
+      return field.widthMm;
+    case 'percent':
+      return (size.percent / 100) * field.widthMm;
+    case 'chart':
+      return (size.fields / fields) * field.widthMm;
+    case 'mm':
+      return size.widthMm;
+  }
+}
+
+/** The field of that name; null where there is none, which is reported. */
+export function fieldOf(word: Word, binding: Binding): Field | null {
+  const { draft, settings, broken, guess: guessName, report } = binding;
+  const { named, shared, made } = draft.camera;
+  const name = word.text;
+  const known = made.get(name);
+  if (known) return known;
+  const statement = named.get(name) ?? shared.get(name);
+  if (!statement && name !== FULL) {
+    if (broken.has(name)) return null;
+    const guess = guessName(name, [FULL, ...named.keys(), ...shared.keys()]);
+    report(
+      diagnose(
+        'unknown-field',
+        word.span,
+        { name, guess: guess ?? null },
+        guess ? { fix: { action: 'write', written: guess, edits: [{ span: word.span, text: guess }] } } : {},
+      ),
+    );
+    return null;
+  }
+  const field = statement ? makeField(statement, settings) : standardField(settings, word.span);
+  made.set(name, field);
+  return field;
+}
+
+/** Percent and chart notation in one cut: two measures for one thing, as different people write them. */
+function mixed(statement: CameraNode<'field'>, { draft, report }: Binding): void {
+  const { form } = statement.size;
+  if (form !== 'percent' && form !== 'chart') return;
+  const first = [...draft.camera.named.values()].find(
+    ({ size }) => size.form === 'percent' || size.form === 'chart',
+  );
+  if (!first || first.size.form === form) return;
+  report(
+    diagnose(
+      'field-measures',
+      statement.size.span,
+      { field: statement.name.text, other: first.name.text, percent: form === 'percent' },
+      { notes: [{ note: 'other-one-here', span: first.size.span }] },
+    ),
+  );
+}
+
+export const fieldBinders: {
+  readonly field: Binder<CameraNode<'field'>>;
+  readonly fix: Binder<CameraNode<'fix'>>;
+} = {
+  field: {
+    once: ({ name }) => ({ code: 'name-twice', parameters: { of: 'field', name: name.text } }),
+    declare(statement, draft, report) {
+      const { name } = statement;
+      if (name.text === FULL) {
+        report(diagnose('field-full', name.span, {}));
+        return;
+      }
+      draft.camera.named.set(name.text, statement);
+    },
+    share: (statement, draft) => {
+      if (statement.name.text !== FULL) draft.camera.shared.set(statement.name.text, statement);
+    },
+    bind: (statement, binding) => {
+      if (statement.name.text !== FULL) fieldOf(statement.name, binding);
+      mixed(statement, binding);
+    },
+  },
+  fix: {
+    once: single,
+    declare: (statement, draft) => {
+      draft.camera.fix = statement;
+    },
+    bind: ({ field }, binding) => void fieldOf(field, binding),
+  },
+};

@@ -1,0 +1,143 @@
+/** What a move says besides its levels, its legs and its frames: parameters of a few forms, and how each is read from the tree. */
+
+import type { Measure } from '../../language/catalogue/message-terms.js';
+import { diagnose, type Span } from '../../language/diagnostic.js';
+import type { MoveOptions, MoveStatement } from '../../language/tree-camera.js';
+import type { Binding } from '../binding.js';
+import { levelsOf } from '../statements/bind-levels.js';
+import { evenSteps } from './bind-spacing.js';
+import type { Direction, Leg, Point, Swing, Way } from './camera-model.js';
+
+/** The values of each form. Lengths in mm, times in frames, angles in degrees. */
+export interface ParameterForms {
+  readonly flag: boolean;
+  readonly levels: readonly string[];
+  readonly sense: 'cw' | 'ccw';
+  readonly direction: Direction;
+  readonly way: Way;
+  readonly swing: Swing;
+  readonly measure: number;
+  /** Length of the painted loop; null: it is painted as none. */
+  readonly loop: number | null;
+  /** A point of the artwork as it lies at home; null: the artwork's centre. */
+  readonly point: Point | null;
+}
+
+export type Form = keyof ParameterForms;
+
+export type Option = Exclude<keyof MoveOptions, 'on'>;
+
+/**
+ * Where a sheet tells it: before the move's word; behind it, beside the rows and in the memo; in the memo only; behind the spacing,
+ * as a manner of the move; or nowhere.
+ */
+export type Told = 'before' | 'name' | 'memo' | 'manner' | 'never';
+
+export interface Parameter<F extends Form, T extends Told = Told> {
+  readonly form: F;
+  readonly told: T;
+  /** The option that says it, if it is one. */
+  readonly option: Option | null;
+  /** Of measures: the unit, and what messages call it. */
+  readonly unit: 'mm' | 'degrees' | 'frames';
+  readonly what: Measure | null;
+  /** Undefined where it cannot be had. `leg`: the leg of a move that runs for a while. */
+  readonly read: (
+    node: MoveStatement,
+    binding: Binding,
+    leg: Leg<unknown> | null,
+  ) => ParameterForms[F] | undefined;
+}
+
+type Rest<T extends Told> = Omit<Parameter<Form, T>, 'form' | 'read'>;
+
+const plain = { option: null, unit: 'mm', what: null } as const;
+
+function parameter<F extends Form, const T extends Told>(
+  form: F,
+  rest: Rest<T>,
+  read: Parameter<F>['read'],
+): Parameter<F, T> {
+  return { form, ...rest, read };
+}
+
+/** `option` stands behind the move or not. */
+const flag = <const T extends Told>(option: 'log' | 'sideways', told: T) =>
+  parameter('flag', { ...plain, told, option }, ({ options }) => options[option] !== null);
+
+export const ratios = flag('log', 'manner');
+export const sideways = flag('sideways', 'memo');
+
+/** Levels that go along. */
+export const carry = parameter('levels', { ...plain, told: 'manner', option: 'carry' }, (node, binding) =>
+  levelsOf(node.options.carry, binding),
+);
+
+export const quick = parameter('flag', { ...plain, told: 'before' }, ({ parts, legs }, { report }) => {
+  if (parts.quick && !legs.some(({ spacing }) => spacing.some(({ form }) => form === 'fair')))
+    report(diagnose('quick-without-fairing', parts.quick, {}));
+  return parts.quick !== undefined;
+});
+
+const DEGREES = { right: 0, up: 90, left: 180, down: 270 } as const;
+
+export const direction = parameter(
+  'direction',
+  { ...plain, told: 'memo' },
+  ({ parts: { direction: node } }) => {
+    if (!node) return undefined;
+    if (node.form === 'angle') return { degrees: node.degrees, word: 'angle' };
+    return { degrees: DEGREES[node.word], word: node.word };
+  },
+);
+
+/** A rate is that of the constant part; ramps take the way of half their frames. */
+function wayOf(form: 'rate' | 'distance', mm: number, { start, end, spacing }: Leg<unknown>): Way {
+  if (form === 'distance') return { distanceMm: mm, rateMm: null };
+  return { distanceMm: mm * evenSteps(spacing, end - start), rateMm: mm };
+}
+
+export const way = parameter('way', { ...plain, told: 'name' }, ({ parts }, _, leg) =>
+  parts.way && leg ? wayOf(parts.way.form, parts.way.mm, leg) : undefined,
+);
+
+export const loop = parameter(
+  'loop',
+  { ...plain, told: 'memo', option: 'loop' },
+  ({ options }) => options.loop?.value ?? null,
+);
+
+export const about = parameter(
+  'point',
+  { ...plain, told: 'never', option: 'about' },
+  ({ options: { about: point } }) => point && { xMm: point.xMm, yMm: point.yMm },
+);
+
+/** Which way degrees count; a move that does not say is reported, and goes clockwise. */
+export const sense = parameter('sense', { ...plain, told: 'memo', option: 'sense' }, (node, { report }) => {
+  if (node.options.sense) return node.options.sense.sense;
+  const end: Span = { ...node.span, start: node.span.end };
+  report(
+    diagnose(
+      'turn-sense',
+      node.span,
+      {},
+      { fix: { action: 'turn-clockwise', edits: [{ span: end, text: ' cw' }] } },
+    ),
+  );
+  return 'cw';
+});
+
+export const swing = parameter('swing', { ...plain, told: 'name' }, ({ parts: { size, lastSize } }) =>
+  size ? { fromMm: size.value, toMm: (lastSize ?? size).value } : undefined,
+);
+
+/** `what`: as a message calls it. */
+export const size = (what: Measure, unit: 'mm' | 'degrees') =>
+  parameter('measure', { option: null, told: 'name', unit, what }, ({ parts }) => parts.size?.value);
+
+/** How long one of it lasts. */
+export const period = (what: Measure) =>
+  parameter('measure', { option: null, told: 'memo', unit: 'frames', what }, ({ parts }, { clock }) =>
+    parts.every ? (clock.length(parts.every) ?? undefined) : undefined,
+  );

@@ -1,0 +1,122 @@
+/** What a cut is: number, time, speed, numbering, names of moments, and what stands in the header. */
+
+import { acceptableCodes, type Code, catalogue } from '../../language/catalogue/index.js';
+import type { Report, Span } from '../../language/diagnostic.js';
+import { diagnose } from '../../language/diagnostic.js';
+import { nearest } from '../../language/suggest.js';
+import type { Binders, Once } from '../binding.js';
+import { LONGEST_CUT_SECONDS } from '../settings.js';
+import { secondsAndFrames } from '../time-notation.js';
+import { bindOn } from '../timeline-items.js';
+
+/** For statements that a cut has once. */
+export function single(statement: { readonly kind: string }): Once {
+  return { code: 'statement-twice', parameters: { statement: statement.kind, name: null } };
+}
+
+/** Frames a second of film, television and everything between; beyond that it is a slip. */
+const FASTEST = 120;
+
+function outOfRange(span: Span, report: Report): void {
+  report(diagnose('fps-range', span, { most: FASTEST }));
+}
+
+export const sheetBinders: Pick<
+  Binders,
+  'cut' | 'time' | 'fps' | 'on' | 'numbering' | 'mark' | 'scene' | 'take' | 'artist' | 'use' | 'accept'
+> = {
+  cut: {
+    once: single,
+    declare(statement, draft) {
+      draft.cut = { number: statement.number.text, title: statement.title?.text ?? '', span: statement.span };
+    },
+  },
+  fps: {
+    once: single,
+    declare(statement, draft, report) {
+      const { value, span } = statement.value;
+      if (Number.isInteger(value) && value >= 1 && value <= FASTEST) draft.fps = value;
+      else outOfRange(span, report);
+    },
+  },
+  on: {
+    once: single,
+    declare(statement, draft, report) {
+      draft.on = bindOn(statement.value.value, statement.value.span, report) ?? draft.on;
+    },
+  },
+  numbering: {
+    once: single,
+    declare(statement, draft, report) {
+      const { text, span } = statement.value;
+      if (text === 'sequence' || text === 'frame') {
+        draft.numbering = text;
+        return;
+      }
+      const guess = nearest(text, ['sequence', 'frame']);
+      report(
+        diagnose(
+          'unknown-numbering',
+          span,
+          { name: text },
+          guess ? { fix: { action: 'write', written: guess, edits: [{ span, text: guess }] } } : {},
+        ),
+      );
+    },
+  },
+  mark: {
+    once: ({ name }) => ({ code: 'name-twice', parameters: { of: 'mark', name: name.text } }),
+    declare: (statement, draft) => void draft.marks.set(statement.name.text, statement),
+    // Resolved for its messages, also where nothing stands at it.
+    bind: ({ name }, { clock }) =>
+      void clock.position({ kind: 'position', span: name.span, form: 'mark', name: name.text, offset: 0 }),
+  },
+  time: {
+    once: single,
+    settle(statement, draft, clock, report) {
+      const { span } = statement.time;
+      const frames = clock.length(statement.time);
+      if (frames === null) return;
+      if (frames === 0) {
+        report(diagnose('time-zero', span, {}));
+        return;
+      }
+      if (frames > LONGEST_CUT_SECONDS * draft.fps) {
+        report(
+          diagnose('time-too-long', span, {
+            longest: secondsAndFrames(LONGEST_CUT_SECONDS * draft.fps, draft.fps),
+          }),
+        );
+        return;
+      }
+      draft.time = { frames, span: statement.span };
+    },
+  },
+  scene: {
+    once: single,
+    declare: (statement, draft) => {
+      draft.scene = statement.value.text;
+    },
+  },
+  take: {
+    once: single,
+    declare: (statement, draft) => {
+      draft.take = statement.value.text;
+    },
+  },
+  artist: { declare: (statement, draft) => void draft.artists.push(statement.name.text) },
+  // The file that it names has been found, read and handed over by whoever called.
+  use: {},
+  // What it silences is taken out by whoever has the messages of all stages together.
+  accept: {
+    once: ({ code }) => ({ code: 'statement-twice', parameters: { statement: 'accept', name: code.text } }),
+    declare({ code: { text, span } }, _, report) {
+      if (!Object.hasOwn(catalogue, text)) {
+        const guess = nearest(text, acceptableCodes()) ?? null;
+        const fix = guess && ({ action: 'write', written: guess, edits: [{ span, text: guess }] } as const);
+        report(diagnose('accept-unknown', span, { name: text, guess }, fix ? { fix } : {}));
+      } else if (catalogue[text as Code].severity === 'error')
+        report(diagnose('accept-error', span, { accepted: text }));
+    },
+  },
+};

@@ -1,0 +1,299 @@
+/** Items of timelines and phrases: lengths resolved, `on` given to each item, phrases put in as groups. */
+
+import type { Report, Span } from '../language/diagnostic.js';
+import { diagnose } from '../language/diagnostic.js';
+import type { StatementOf, Item as TreeItem } from '../language/tree.js';
+import { bindChart } from './inbetween-chart.js';
+import type { Guess } from './name-guesses.js';
+import type { Group, Item, Leaf, Repeat } from './shot.js';
+import type { Clock } from './time-resolver.js';
+
+/** Groups and phrases within each other; deeper ones are a slip or a trap, and nobody could read them. */
+export const DEEPEST = 50;
+
+export interface BoundItems {
+  readonly items: readonly Item[];
+  /** False: something could not be bound and was left out. */
+  readonly whole: boolean;
+}
+
+export interface Phrases {
+  /** Items of a timeline. `on`: frames for an item that says nothing. */
+  timeline(items: readonly TreeItem[], on: number): BoundItems;
+  /** Binds a phrase for its messages only. */
+  check(name: string, on: number): void;
+  /** Phrases that some timeline or phrase plays. */
+  readonly played: ReadonlySet<string>;
+}
+
+export interface PhrasesParts {
+  readonly phrases: ReadonlyMap<string, StatementOf<'phrase'>>;
+  readonly broken: ReadonlySet<string>;
+  /** A used file could not be read, which has been reported: unknown phrases are its fault. */
+  readonly unread: boolean;
+  readonly clock: Clock;
+  readonly guess: Guess;
+  readonly report: Report;
+}
+
+/** Whether what it shows last goes on until the next `@` or the end. */
+export function endsOpen(item: Item | undefined): boolean {
+  if (!item || item.kind === 'at') return false;
+  if (item.kind !== 'group') return item.open;
+  if (item.repeat.form === 'open') return true;
+  return playedOnce(item) && endsOpen(item.items.at(-1));
+}
+
+export function playedOnce(group: Group): boolean {
+  return !group.bounce && group.repeat.form === 'times' && group.repeat.times === 1;
+}
+
+type Shown = Extract<TreeItem, { length: unknown }>;
+type Repeated = Extract<TreeItem, { repeat: unknown }>;
+/** A phrase where it is played. */
+type Played = Pick<Extract<TreeItem, { kind: 'phrase' }>, 'name' | 'span' | 'margin'>;
+
+export function makePhrases({
+  phrases,
+  broken,
+  unread,
+  clock,
+  guess: guessName,
+  report,
+}: PhrasesParts): Phrases {
+  const played = new Set<string>();
+  const done = new Map<string, BoundItems>();
+  const trail: string[] = [];
+  const circular = new Set<string>();
+
+  function bindItems(source: readonly TreeItem[], startOn: number, depth: number): BoundItems {
+    const items: Item[] = [];
+    let on = startOn;
+    let whole = true;
+    let open = false;
+    const add = (item: Item | null) => {
+      if (!item) {
+        whole = false;
+        return;
+      }
+      if (item.kind === 'at') {
+        open = false;
+      } else {
+        if (open) {
+          whole = false;
+          report(diagnose('after-open', item.span, {}));
+        }
+        open = endsOpen(item);
+      }
+      items.push(item);
+    };
+    for (const item of source) {
+      switch (item.kind) {
+        case 'on':
+          on = bindOn(item.frames, item.span, report) ?? on;
+          break;
+        case 'at': {
+          if (depth > 0) {
+            report(diagnose('at-in-group', item.span, {}));
+            whole = false;
+            break;
+          }
+          const frame = clock.position(item.position);
+          add(frame === null ? null : { kind: 'at', span: item.span, frame });
+          break;
+        }
+        case 'group': {
+          const inner = depth < DEEPEST ? bindItems(item.items, on, depth + 1) : tooDeep(item.span);
+          add(grouped(item, inner, null));
+          if (!inner.whole) whole = false;
+          break;
+        }
+        case 'phrase': {
+          const inner = phrase(item, on, depth + 1);
+          // What stands behind it belongs to the timeline that was indented.
+          if (!inner && item.margin && !phrases.has(item.name)) return { items, whole: false };
+          add(inner && grouped(item, inner, item.name));
+          if (!inner?.whole) whole = false;
+          break;
+        }
+        default: {
+          const shown = leaf(item, on);
+          if (shown.frames === 0) whole = false;
+          else add(shown);
+        }
+      }
+    }
+    return { items, whole };
+  }
+
+  function tooDeep(span: Span): BoundItems {
+    report(diagnose('too-deep', span, { most: DEEPEST }));
+    return { items: [], whole: false };
+  }
+
+  /** The items of a phrase, or null where there is none of that name or it plays itself. */
+  function phrase(asked: Played, on: number, depth: number): BoundItems | null {
+    const { name, span } = asked;
+    played.add(name);
+    if (circular.has(name)) return null;
+    const statement = phrases.get(name);
+    if (!statement) {
+      if (!broken.has(name) && !unread) unknownPhrase(asked);
+      return null;
+    }
+    const at = trail.indexOf(name);
+    if (at >= 0) {
+      const circle = trail.slice(at);
+      for (const each of circle) circular.add(each);
+      report(
+        diagnose(
+          'phrase-circle',
+          span,
+          { phrases: [...circle, name] },
+          {
+            notes: circle.map((each) => ({
+              note: 'phrase-here',
+              phrase: each,
+              span: phrases.get(each)!.name.span,
+            })),
+          },
+        ),
+      );
+      return null;
+    }
+    const key = `${on} ${name}`;
+    const before = done.get(key);
+    if (before) return before;
+    if (depth > DEEPEST) return tooDeep(span);
+    trail.push(name);
+    const bound = bindItems(statement.items, on, depth);
+    trail.pop();
+    done.set(key, bound);
+    return bound;
+  }
+
+  function unknownPhrase({ name, span, margin }: Played): void {
+    const guess = guessName(name, phrases.keys());
+    if (!guess && margin) {
+      const fix = { action: 'to-left-edge' as const, edits: [{ span: margin, text: '' }] };
+      report(
+        diagnose(
+          'indented-statement',
+          { ...span, end: span.start + name.length },
+          { variant: 'phrase', name },
+          { fix },
+        ),
+      );
+      return;
+    }
+    report(
+      diagnose(
+        'unknown-phrase',
+        span,
+        { name, guess: guess ?? null },
+        guess
+          ? {
+              fix: {
+                action: 'write',
+                written: guess,
+                edits: [{ span: { ...span, end: span.start + name.length }, text: guess }],
+              },
+            }
+          : {},
+      ),
+    );
+  }
+
+  function grouped(item: Repeated, inner: BoundItems, name: string | null): Group | null {
+    if (inner.items.length === 0) {
+      if (inner.whole) {
+        report(diagnose('group-empty', item.span, { phrase: name }));
+      }
+      return null;
+    }
+    const repeat = bindRepeat(item);
+    if (!repeat) return null;
+    const group: Group = {
+      kind: 'group',
+      span: item.span,
+      items: inner.items,
+      bounce: item.bounce,
+      repeat,
+      repeatSpan: item.repeat.form === 'once' ? null : item.repeat.span,
+      phrase: name,
+    };
+    if (!playedOnce(group) && endsOpen(inner.items.at(-1))) {
+      report(diagnose('open-in-group', item.span, {}));
+      return null;
+    }
+    return group;
+  }
+
+  function bindRepeat(item: Repeated): Repeat | null {
+    const repeat = item.repeat;
+    if (repeat.form === 'once') return { form: 'times', times: 1 };
+    if (repeat.form === 'open') return { form: 'open' };
+    if (repeat.form === 'length') {
+      const frames = positive(clock.length(repeat.length), repeat.span);
+      return frames === null ? null : { form: 'frames', frames };
+    }
+    if (repeat.times >= 1) return { form: 'times', times: Math.min(repeat.times, 1e12) };
+    report(diagnose('repeat-zero', repeat.span, {}));
+    return null;
+  }
+
+  function positive(frames: number | null, span: Span): number | null {
+    if (frames !== 0) return frames;
+    report(diagnose('length-zero', span, {}));
+    return null;
+  }
+
+  /** `frames` is 0 where the item's length could not be bound. */
+  function leaf(item: Shown, on: number): Leaf {
+    const own = item.length !== null;
+    const frames = item.length === null ? on : (positive(clock.length(item.length), item.length.span) ?? 0);
+    if (item.length && item.open) {
+      report(diagnose('length-and-open', item.open, {}));
+    }
+    const shown = {
+      span: item.span,
+      frames,
+      own: own && item.open === null,
+      lengthSpan: item.length?.span ?? null,
+      open: item.open !== null,
+    };
+    switch (item.kind) {
+      case 'key':
+        return { ...shown, kind: 'key', name: item.name, chart: item.chart && bindChart(item.chart, report) };
+      case 'between':
+        return { ...shown, kind: 'between', breakdown: item.breakdown };
+      case 'empty':
+        return { ...shown, kind: 'empty' };
+      case 'reference': {
+        const { key, to, index, letter } = item;
+        return { ...shown, kind: 'reference', name: { key, to, index, letter } };
+      }
+    }
+  }
+
+  return {
+    played,
+    timeline: (items, on) => bindItems(items, on, 0),
+    check(name, on) {
+      const statement = phrases.get(name);
+      const before = played.has(name);
+      if (statement) phrase({ name, span: statement.name.span, margin: null }, on, 1);
+      if (!before) played.delete(name);
+    },
+  };
+}
+
+/** Most frames that `on` may say; more is a hold, and is written as a length. */
+const LONGEST_ON = 240;
+
+/** A number behind `on`, or null after a report. */
+export function bindOn(frames: number, span: Span, report: Report): number | null {
+  if (Number.isInteger(frames) && frames >= 1 && frames <= LONGEST_ON) return frames;
+  report(diagnose('on-range', span, { most: LONGEST_ON }));
+  return null;
+}

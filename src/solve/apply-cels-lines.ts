@@ -1,0 +1,258 @@
+/** `cels` lines → numbers and names of drawings. */
+
+import type { Fix, Report } from '../language/diagnostic.js';
+import { diagnose } from '../language/diagnostic.js';
+import type { BetweenName, Level, Pinned, Shot } from '../shot/shot.js';
+import type { Passages } from './inbetween-resolution.js';
+import type { Drawing, Passage } from './level-drawings.js';
+import { makeDrawing } from './level-drawings.js';
+
+type PinnedBetween = Extract<Pinned, { form: 'between' }> & { readonly cel: number };
+
+export function betweenText({ key, to, index, letter }: BetweenName): string {
+  return `${key}${to === null ? '' : `>${to}`}.${index}${letter}`;
+}
+
+/** In the order of the way: 1.0a 1.1 1.1a 1.2. */
+function byPlace(a: PinnedBetween, b: PinnedBetween): number {
+  return a.name.index - b.name.index || (a.name.letter < b.name.letter ? -1 : 1);
+}
+
+/**
+ * A passage with fewer names than in-betweens, each named by its place among them. No fault where a frame shows none of the others
+ * (the cycle ends before them); `tell` reports the fault where one does.
+ */
+export interface Short {
+  readonly passage: Passage;
+  readonly tell: () => void;
+}
+
+/** `taken`: loose drawings that another source has given already; entries of theirs are passed over. */
+export function unpin(
+  line: NonNullable<Level['pinned']>,
+  passages: Passages,
+  taken: ReadonlySet<string>,
+  numbering: Shot['numbering'],
+  report: Report,
+): { readonly loose: Drawing[]; readonly unused: number[]; readonly short: Short[] } {
+  const loose: Drawing[] = [];
+  const short: Short[] = [];
+  const unused: number[] = [];
+  const betweens = new Map<string, PinnedBetween[]>();
+  for (const [i, entry] of line.names.entries()) {
+    const cel = i + 1;
+    if (entry.form === 'unused') unused.push(cel);
+    else if (entry.form === 'between') {
+      const list = betweens.get(entry.name.key);
+      if (list) list.push({ ...entry, cel });
+      else betweens.set(entry.name.key, [{ ...entry, cel }]);
+    } else {
+      const drawing = passages.keys.get(entry.name) ?? makeDrawing('key', entry.name, entry.span);
+      if (!passages.keys.has(entry.name)) loose.push(drawing);
+      pin(drawing, cel, entry.name);
+    }
+  }
+  const from = new Map<string, Passage[]>();
+  for (const passage of passages.passages) {
+    const list = from.get(passage.from);
+    if (list) list.push(passage);
+    else from.set(passage.from, [passage]);
+  }
+  for (const [key, names] of betweens) {
+    const ways = from.get(key) ?? [];
+    const assumed = soleWay(line, names, ways, report);
+    const left = new Set(names);
+    for (const passage of ways) {
+      const here = names.filter(({ name }) => (name.to ?? assumed) === passage.to).sort(byPlace);
+      if (here.length === 0) continue;
+      for (const each of here) left.delete(each);
+      if (passage.drawings.every((drawing) => drawing.reused)) continue;
+      const drawings = drawingsOf(here, passage);
+      if (!drawings) {
+        otherCount(line, passage, here, report);
+        continue;
+      }
+      const count = drawnCount(line, here, passage.to, numbering);
+      const changed = count !== here.length || here.some(({ name }) => name.letter !== '');
+      if (changed && drawings === passage.drawings && !passage.drawn)
+        passage.drawn = { by: 'pinned', count, line: line.span };
+      if (drawings.length < passage.drawings.length)
+        short.push({ passage, tell: () => otherCount(line, passage, here, report) });
+      for (const [i, drawing] of drawings.entries()) {
+        const { cel, name } = here[i]!;
+        if (drawing.reused) continue;
+        pin(drawing, cel, betweenText(name));
+        drawing.index = name.index;
+        drawing.letter = name.letter;
+      }
+    }
+    for (const { name, cel, span } of left) {
+      if (taken.has(betweenText(name))) continue;
+      const drawing = makeDrawing('inbetween', key, span, { ...name, to: name.to ?? assumed });
+      pin(drawing, cel, betweenText(name));
+      loose.push(drawing);
+    }
+  }
+  return { loose, unused, short };
+}
+
+/**
+ * How many in-betweens a passage had when it was drawn: its highest place, and the `_` between that and its second key, which are
+ * lost ones (by frame they are frames on which no drawing starts). `names` in the order of the way.
+ */
+function drawnCount(
+  { names: entries }: NonNullable<Level['pinned']>,
+  names: readonly PinnedBetween[],
+  to: string,
+  numbering: Shot['numbering'],
+): number {
+  const last = names.at(-1)!.name.index;
+  const behind = names.find(({ name }) => name.index === last && name.letter === '')?.cel;
+  if (numbering === 'frame' || behind === undefined) return last;
+  let end = behind;
+  while (entries[end]?.form === 'unused') end++;
+  const next = entries[end];
+  return next?.form === 'key' && next.name === to ? last + end - behind : last;
+}
+
+/** The drawing of each name, in the order of the way; null where the counts do not fit. */
+function drawingsOf(names: readonly PinnedBetween[], { drawings }: Passage): readonly Drawing[] | null {
+  if (names.length === drawings.length) return drawings;
+  const found = names.flatMap(({ name }) =>
+    name.letter === '' && name.index > 0 ? (drawings[name.index - 1] ?? []) : [],
+  );
+  return names.length < drawings.length && found.length === names.length ? found : null;
+}
+
+function pin(drawing: Drawing, cel: number, name: string): void {
+  if (drawing.reused) return;
+  drawing.cel = cel;
+  drawing.name = name;
+  drawing.pinned = true;
+}
+
+/**
+ * Where names with no second key belong: where their key leads to, and of several, to the key behind them in the line. Null: nowhere.
+ * Where the line does not tell it is an error, and then one of them, so that the rest can go on.
+ */
+function soleWay(
+  line: NonNullable<Level['pinned']>,
+  names: readonly PinnedBetween[],
+  ways: readonly Passage[],
+  report: Report,
+): string | null {
+  const targets = [...new Set(ways.map((passage) => passage.to))];
+  const bare = names.filter(({ name }) => name.to === null);
+  const [first] = bare;
+  const [sole] = targets;
+  if (!first || sole === undefined) return sole ?? null;
+  const next = keyBehind(line, first.cel);
+  if (next !== null && targets.includes(next)) return next;
+  if (targets.length === 1) {
+    if (next !== null) otherWay(line, bare, sole, next, report);
+    return sole;
+  }
+  const fitting = ways.find((passage) => passage.drawings.length === bare.length) ?? ways[0]!;
+  report(
+    diagnose(
+      'cels-ambiguous',
+      first.span,
+      { key: first.name.key, keys: targets },
+      { fix: leadingTo(bare, fitting.to) },
+    ),
+  );
+  return fitting.to;
+}
+
+/** The key that stands behind a place in the line. In the order of first showing it is the one that the in-betweens there lead to. */
+function keyBehind({ names }: NonNullable<Level['pinned']>, cel: number): string | null {
+  const next = names.slice(cel).find(({ form }) => form === 'key');
+  return next?.form === 'key' ? next.name : null;
+}
+
+/**
+ * In-betweens that stand before another key in the line than the one that their key leads to now. Where that one stands before
+ * them, they may well lead back to it, as in a cycle; otherwise they are probably of a way that is gone.
+ */
+function otherWay(
+  line: NonNullable<Level['pinned']>,
+  bare: readonly PinnedBetween[],
+  sole: string,
+  next: string,
+  report: Report,
+): void {
+  const [{ cel, name, span }] = bare as [PinnedBetween];
+  const back = line.names.slice(0, cel).some((entry) => entry.form === 'key' && entry.name === sole);
+  report(
+    diagnose(
+      'cels-way',
+      span,
+      { key: name.key, to: sole, drawing: betweenText(name), next },
+      { fix: leadingTo(bare, back ? sole : next) },
+    ),
+  );
+}
+
+function leadingTo(bare: readonly PinnedBetween[], to: string): Fix {
+  const [{ name: first }] = bare as [PinnedBetween];
+  return {
+    action: 'name-drawings',
+    count: bare.length,
+    name: betweenText({ ...first, to }),
+    edits: bare.map(({ span, name }) => ({ span, text: betweenText({ ...name, to }) })),
+  };
+}
+
+function otherCount(
+  line: NonNullable<Level['pinned']>,
+  passage: Passage,
+  names: readonly PinnedBetween[],
+  report: Report,
+): void {
+  const { from, to, drawings, written } = passage;
+  const fix = drawings.length > names.length ? addNames(line, passage, names) : dropNames(passage, names);
+  report(
+    diagnose(
+      'cels-count',
+      written[0]!.span,
+      { from, to, shown: drawings.length, pinned: names.map(({ name }) => betweenText(name)) },
+      {
+        notes: [
+          { note: 'pinned-here', span: line.span },
+          { note: drawings.length > names.length ? 'new-name' : 'dropped-name' },
+        ],
+        ...(fix ? { fix } : {}),
+      },
+    ),
+  );
+}
+
+/** New ones go behind the last one of the passage, which is a guess; there are no more than 26 places for them. */
+function addNames(
+  line: NonNullable<Level['pinned']>,
+  passage: Passage,
+  names: readonly PinnedBetween[],
+): Fix | null {
+  const last = names.at(-1)!.name;
+  const first = last.letter === '' ? 0 : last.letter.charCodeAt(0) - 96;
+  const count = passage.drawings.length - names.length;
+  if (first + count > 26) return null;
+  const added = Array.from({ length: count }, (_, i) =>
+    betweenText({ ...last, letter: String.fromCharCode(97 + first + i) }),
+  );
+  const end = line.span.end;
+  return {
+    action: 'pin-names',
+    names: added,
+    edits: [{ span: { ...line.span, start: end }, text: ` ${added.join(' ')}` }],
+  };
+}
+
+function dropNames(passage: Passage, names: readonly PinnedBetween[]): Fix {
+  const surplus = names.slice(passage.drawings.length);
+  return {
+    action: 'unpin-names',
+    names: surplus.map(({ name }) => betweenText(name)),
+    edits: surplus.map(({ span }) => ({ span, text: '_' })),
+  };
+}

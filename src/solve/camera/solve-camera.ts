@@ -1,0 +1,177 @@
+/** Camera → where everything is on every frame, how large the artwork must be, and what is wrong with it. */
+
+import type { Diagnostic, Report, Span } from '../../language/diagnostic.js';
+import { diagnose } from '../../language/diagnostic.js';
+import type { Camera, Field, Move } from '../../shot/camera/camera-model.js';
+import { fieldLegs, kindOf, movesOf, startOf } from '../../shot/camera/move-facts.js';
+import type { CameraContext } from './camera-context.js';
+import { cameraFrames, placementFrames } from './camera-placement.js';
+import { SAME_MM, type Stage, stageOf } from './camera-tracks.js';
+import { checkArtwork, loopOf } from './checks/artwork-check.js';
+import { checkChart, checkScan } from './checks/field-chart-check.js';
+import { checkLevels } from './checks/level-check.js';
+import { checkLight } from './checks/light-check.js';
+import { checkFieldNumbers, checkMoveNumbers } from './checks/number-check.js';
+import { checkSizes, checkSpeed } from './checks/size-check.js';
+import { checkSpacing } from './checks/spacing-check.js';
+import { checkStrobing } from './checks/strobing-check.js';
+import { checkTiming } from './checks/timing-check.js';
+import { driveMove, drivenBy } from './drive-move.js';
+import { sameTurn } from './field-moves.js';
+import { solveMove } from './graduations.js';
+import { artworkOf } from './needed-artwork.js';
+import { solveLight } from './solve-light.js';
+import type { Artwork, PlacementFrame, SolvedCamera, SolvedMove } from './solved-camera.js';
+
+/**
+ * Pure. The result is complete whatever was reported: moves whose numbers make no sense are left out, other faults are solved
+ * as well as can be. No number in it is ever NaN or infinite.
+ */
+export function solveCamera(
+  camera: Camera,
+  context: CameraContext,
+): { solved: SolvedCamera; diagnostics: Diagnostic[] } {
+  const diagnostics: Diagnostic[] = [];
+  const report: Report = (diagnostic) => diagnostics.push(diagnostic);
+  const { settings, length } = context;
+
+  const broken = new Set<Field>();
+  for (const field of fieldsOf(camera)) if (!checkFieldNumbers(field, report)) broken.add(field);
+  const moves = camera.moves
+    .filter((move) => checkMoveNumbers(move, broken, report))
+    .sort((a, b) => startOf(a) - startOf(b));
+  checkTiming(moves, context, report);
+  checkLevels(moves, context, report);
+  checkSizes(moves, report);
+
+  const rest = broken.has(camera.rest) ? standardField(camera, context) : camera.rest;
+  const stage = stageOf(context, rest, report);
+  drive(moves, stage);
+  keepPositive(stage, moves, report);
+
+  const frames = cameraFrames(stage.camera, length, settings);
+  const solvedMoves = moves.map((move): SolvedMove => {
+    const path = stage.paths.get(move)!;
+    checkSpacing(move, path, report);
+    checkSpeed(move, path, report);
+    return solveMove(move, path, frames, settings.output.width);
+  });
+  checkStrobing(solvedMoves, stage, report);
+
+  const placement = new Map<string, readonly PlacementFrame[]>();
+  const artwork = new Map<string, Artwork>();
+  const pulls = movesOf(moves, 'pull');
+  for (const [name, tracks] of stage.levels) {
+    const placed = placementFrames(tracks, stage.camera, frames, settings.field.widthMm);
+    const made = artworkOf(tracks.level, frames, placed, loopOf(tracks, pulls, stage, report), settings);
+    checkArtwork(tracks.level, made, report);
+    placement.set(name, placed);
+    artwork.set(name, made);
+  }
+
+  checkChart(camera.fields, settings, report);
+  const places = {
+    field: (frame: number) => fieldAt(moves, frame) ?? rest,
+    level: (name: string): Span => scaledBy(moves, name) ?? context.levels.find((l) => l.name === name)!.span,
+  };
+  checkScan(context, frames, placement, places, report);
+  const light = checkLight(camera.light, camera.flashing, context, report);
+
+  const used = usedAt(stage, length, rest);
+  return {
+    solved: {
+      frames,
+      placement,
+      artwork,
+      moves: solvedMoves,
+      light: camera.light.map((light) => solveLight(light, length)),
+      fields: camera.fields.map((field) => ({ field, used: used(field) })),
+      standardUsed: used(standardField(camera, context)),
+      flashes: light.flashes,
+      fixed: moves.every(({ target }) => !target.camera),
+    },
+    diagnostics,
+  };
+}
+
+function drive(moves: readonly Move[], stage: Stage): void {
+  const ordered = [...moves].sort((a, b) => kindOf(a).phase - kindOf(b).phase || startOf(a) - startOf(b));
+  for (const move of ordered) {
+    stage.paths.set(move, driveMove(move, stage));
+    for (const key of drivenBy(move)) stage.last.set(key, move);
+  }
+}
+
+/** A curve that swings past its end can take a small size through nothing. */
+function keepPositive(stage: Stage, moves: readonly Move[], report: Report): void {
+  const least = 0.01;
+  const hold = (track: Float64Array, level: string | null, span: (frame: number) => Span) => {
+    const frame = track.findIndex((value) => !(value >= least));
+    if (frame < 0) return;
+    report(diagnose('size-vanishes', span(frame), { level, frame: Math.max(1, frame) }));
+    for (let i = 0; i < track.length; i++) if (!(track[i]! >= least)) track[i] = least;
+  };
+  const of = (quantity: string) => (frame: number) =>
+    (moves.findLast((m) => drivenBy(m).includes(quantity) && frame > startOf(m)) ?? moves[0])!.span;
+  if (moves.length === 0) return;
+  hold(stage.camera.width, null, of('camera field'));
+  for (const [name, tracks] of stage.levels) hold(tracks.scale, name, of(`${name} scale`));
+}
+
+/** All fields that matter, each once: those of the cut, where the camera rests, and those that moves name. */
+function fieldsOf(camera: Camera): Set<Field> {
+  const all = new Set([...camera.fields, camera.rest]);
+  for (const move of camera.moves) for (const leg of fieldLegs(move)) all.add(leg.from).add(leg.to);
+  return all;
+}
+
+/**
+ * Whether the camera stands on a field on some frame, shake left aside, whatever brought it there and whatever it is called.
+ * `rest` counts too: it is where a move that begins with frame 1 leaves from.
+ */
+function usedAt({ camera }: Stage, length: number, rest: Field): (field: Field) => boolean {
+  return (field) =>
+    same(field, rest.xMm, rest.yMm, rest.widthMm, rest.turnDeg) ||
+    Array.from({ length }, (_, i) => i + 1).some((f) =>
+      same(
+        field,
+        camera.baseX[f]! + camera.goneX[f]!,
+        camera.baseY[f]! + camera.goneY[f]!,
+        camera.width[f]!,
+        camera.turn[f]!,
+      ),
+    );
+}
+
+const same = (field: Field, x: number, y: number, width: number, turn: number): boolean =>
+  Math.abs(field.xMm - x) <= SAME_MM &&
+  Math.abs(field.yMm - y) <= SAME_MM &&
+  Math.abs(field.widthMm - width) <= SAME_MM &&
+  sameTurn(field.turnDeg, turn);
+
+/** The field that a camera move goes to, or has gone to, on a frame. */
+function fieldAt(moves: readonly Move[], frame: number): Field | null {
+  let found: Field | null = null;
+  for (const leg of moves.flatMap(fieldLegs)) {
+    if (frame > leg.start) found = leg.to;
+    else if (frame === leg.start) found = leg.from;
+  }
+  return found;
+}
+
+function scaledBy(moves: readonly Move[], level: string): Span | null {
+  const move = moves.find((each) => drivenBy(each).includes(`${level} scale`));
+  return move?.span ?? null;
+}
+
+function standardField(camera: Camera, { settings }: CameraContext): Field {
+  return {
+    name: 'full',
+    xMm: 0,
+    yMm: 0,
+    widthMm: settings.field.widthMm,
+    turnDeg: 0,
+    notation: 'full',
+    span: camera.rest.span,
+  };
+}

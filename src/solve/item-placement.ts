@@ -1,0 +1,182 @@
+/**
+ * Lays the items of a timeline on the rows of the sheet: where each starts, how `@` and `..` stretch or cut the item before,
+ * and whether all of them together fill the sheet exactly.
+ */
+
+import type { Messages } from '../language/catalogue/index.js';
+import type { Diagnostic, Edit, Fix, Report, Span } from '../language/diagnostic.js';
+import { diagnose } from '../language/diagnostic.js';
+import type { At, Group, Leaf, Level, Shot, Timeline } from '../shot/shot.js';
+import { endsOpen } from '../shot/timeline-items.js';
+import { lastLeaf, natural, passFrames } from './group-lengths.js';
+
+/** An item at the top of a timeline with the rows that it has: frames start … start + frames - 1. */
+export interface Placed {
+  readonly item: Leaf | Group;
+  readonly start: number;
+  frames: number;
+}
+
+/** Whether the last pass of a group is cut short, so that what it ends on depends on the timing. */
+export function cutShort({ item, frames }: Placed): boolean {
+  if (item.kind !== 'group') return false;
+  if (item.repeat.form === 'open') return frames % passFrames(item) !== 0;
+  return groupCutShort(item);
+}
+
+/** The same of a group that is not open, wherever it stands. */
+export function groupCutShort(group: Group): boolean {
+  return group.repeat.form === 'frames' && group.repeat.frames % passFrames(group) !== 0;
+}
+
+/** Where the item before an `@` may be held or trimmed: what it shows last, and whether that has a length of its own. */
+function tail(item: Leaf | Group): { readonly start: number; readonly own: boolean } {
+  const last = lastLeaf(item);
+  return {
+    start: last.start,
+    own: last.leaf.own || (item.kind === 'group' && item.repeat.form === 'frames'),
+  };
+}
+
+/** Frames that an open item needs at least: a repeated group may be cut anywhere, what is held must be seen. */
+function needed(item: Leaf | Group): number {
+  return item.kind === 'group' && item.repeat.form === 'open' ? 1 : tail(item).start + 1;
+}
+
+/** Where its `@` says that the item before must end: stretches or cuts that one, or says why it cannot. */
+function endBefore(at: At, before: Placed, report: Report): void {
+  const { item, start, frames } = before;
+  const end = at.frame - 1;
+  const wanted = end - start + 1;
+  const { start: tailStart, own } = tail(item);
+  const opens = endsOpen(item);
+  const least = opens ? needed(item) : tailStart + 1;
+  before.frames = Math.max(0, wanted);
+  if (wanted < least || (own && !opens && wanted < frames)) {
+    const parameters: Messages['at-backwards'] =
+      wanted < least
+        ? { variant: 'unseen', frame: at.frame, seen: start + least - 1 }
+        : { variant: 'exposed', frame: at.frame, until: start + frames - 1 };
+    report(
+      diagnose('at-backwards', at.span, parameters, { notes: [{ note: 'item-before', span: item.span }] }),
+    );
+    return;
+  }
+  if (opens || !own || wanted === frames) return;
+  const fix = stretch(item, wanted);
+  report(
+    diagnose(
+      'at-gap',
+      at.span,
+      { last: start + frames - 1, frame: at.frame },
+      { notes: [{ note: 'item-before', span: item.span }], ...(fix ? { fix } : {}) },
+    ),
+  );
+}
+
+/** An edit that makes the item last so long, or goes on with it; for the last item before an `@` or the end. */
+function stretch(item: Leaf | Group, frames: number): Fix | null {
+  const edit = (span: Span, text: string): readonly Edit[] => [{ span, text }];
+  const behind = { ...item.span, start: item.span.end };
+  if (item.kind === 'group') {
+    return {
+      action: 'repeat-until',
+      edits: item.repeatSpan ? edit(item.repeatSpan, '..') : edit(behind, '..'),
+    };
+  }
+  if (item.lengthSpan) {
+    return { action: 'expose-for', frames, edits: edit(item.lengthSpan, String(frames)) };
+  }
+  return { action: 'hold-until', edits: edit(behind, '..') };
+}
+
+/**
+ * The placed items, in order. What lies past the end stays in the list. Where the timeline was not bound whole, nothing is said
+ * about its length.
+ */
+export function lay(level: Level, timeline: Timeline, shot: Shot, report: Report): Placed[] {
+  const tell = (diagnostic: Diagnostic) => {
+    if (timeline.whole) report(diagnostic);
+  };
+  const placed: Placed[] = [];
+  let cursor = 1;
+  let at: At | null = null;
+  for (const item of timeline.items) {
+    const before: Placed | undefined = placed.at(-1);
+    if (item.kind === 'at') {
+      if (at) tell(atNothing(at));
+      else if (before) endBefore(item, before, tell);
+      if (item.frame > shot.length) {
+        tell(diagnose('at-past-end', item.span, { frame: item.frame, time: shot.time, rows: shot.length }));
+      }
+      at = item;
+      cursor = item.frame;
+      continue;
+    }
+    at = null;
+    placed.push({ item, start: cursor, frames: natural(item) });
+    cursor += natural(item);
+  }
+  if (at) {
+    tell(atNothing(at));
+    return placed;
+  }
+  const last = placed.at(-1);
+  if (!last) {
+    tell(nothingShown(level, timeline, shot));
+    return placed;
+  }
+  const room = shot.length - last.start + 1;
+  if (endsOpen(last.item)) last.frames = Math.max(room, needed(last.item));
+  const filled = last.start + Math.max(last.frames, 1) - 1;
+  if (filled < shot.length) tell(tooShort(level, shot, last, filled, room));
+  // An `@` past the end has been reported, and says more.
+  if (filled > shot.length && !placedPastEnd(timeline, shot))
+    tell(tooLong(level, shot, placed, filled, room));
+  return placed;
+}
+
+function placedPastEnd(timeline: Timeline, shot: Shot): boolean {
+  return timeline.items.some((item) => item.kind === 'at' && item.frame > shot.length);
+}
+
+function atNothing(at: At): Diagnostic {
+  return diagnose(
+    'at-nothing',
+    at.span,
+    {},
+    {
+      fix: { action: 'take-out', edits: [{ span: at.span, text: '' }] },
+    },
+  );
+}
+
+/** Only `on 2` and the like. */
+function nothingShown({ name }: Level, { span }: Timeline, shot: Shot): Diagnostic {
+  return diagnose('timeline-short', span, { level: name, shown: 0, time: shot.time, rows: shot.length });
+}
+
+function tooShort(level: Level, shot: Shot, last: Placed, filled: number, room: number): Diagnostic {
+  const fix = stretch(last.item, room);
+  return diagnose(
+    'timeline-short',
+    last.item.span,
+    { level: level.name, shown: filled, time: shot.time, rows: shot.length },
+    fix ? { fix } : {},
+  );
+}
+
+function tooLong(
+  level: Level,
+  shot: Shot,
+  placed: readonly Placed[],
+  filled: number,
+  room: number,
+): Diagnostic {
+  const across = placed.find((each) => each.start + each.frames - 1 > shot.length)!;
+  const fix =
+    across === placed.at(-1) && room >= 1 && !endsOpen(across.item) ? stretch(across.item, room) : null;
+  const shown = filled < 1e9 ? filled : null;
+  const parameters = { level: level.name, shown, time: shot.time, rows: shot.length };
+  return diagnose('timeline-long', across.item.span, parameters, fix ? { fix } : {});
+}

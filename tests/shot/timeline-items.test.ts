@@ -1,0 +1,185 @@
+import { describe, expect, test } from 'vitest';
+import type { Diagnostic } from '../../src/language/diagnostic.js';
+import { messageOf } from '../../src/language/message.js';
+import { parse } from '../../src/language/parse.js';
+import { bind } from '../../src/shot/bind-cut.js';
+import { defaults } from '../../src/shot/settings.js';
+import { bindOn, DEEPEST } from '../../src/shot/timeline-items.js';
+import { shown } from '../solve/shown.js';
+import { bindText, withLines } from './bind.js';
+
+describe('exposure', () => {
+  test('an item that says nothing is exposed on twos', () => {
+    expect(shown(8, '1--2').runs).toBe('1*2 1.1*2 1.2*2 2*2');
+  });
+
+  test('a statement `on 3` changes that for the cut', () => {
+    expect(shown(6, '1-:1 2:2', 'on 3').runs).toBe('1*3 1.1*1 2*2');
+  });
+
+  test('`on` counts from where it stands to the end of its group', () => {
+    expect(shown(16, '1 on 1 - (on 3 2 3) 4 on 2 5..').runs).toBe('1*2 1.1*1 2*3 3*3 4*1 5*6');
+  });
+
+  test('a length of its own goes for one item, in `1---:3` for the last dash', () => {
+    expect(shown(11, '1---:3 2').runs).toBe('1*2 1.1*2 1.2*2 1.3*3 2*2');
+  });
+
+  test('lengths may be seconds and frames, or feet and frames', () => {
+    expect(shown(24 + 6 + 36, "1:1+6 2:2'04").runs).toBe('1*30 2*36');
+  });
+});
+
+describe('phrases', () => {
+  test('are their items in parentheses, exposed as the timeline that plays them says', () => {
+    const phrase = 'phrase walk = 1--2--';
+    expect(shown(12, 'walk', phrase).runs).toBe(shown(12, '(1--2--)').runs);
+    expect(shown(24, 'walk*2', phrase).runs).toBe(shown(24, '(1--2--)*2').runs);
+    expect(shown(18, 'on 3 walk', phrase).runs).toBe(shown(18, 'on 3 (1--2--)').runs);
+  });
+
+  test('play phrases', () => {
+    expect(
+      shown(16, 'both*2', 'phrase both = one two\nphrase one = 1-\nphrase two = 2-').level.drawings,
+    ).toHaveLength(4);
+  });
+});
+
+describe('phrases by their names', () => {
+  test('that play themselves show the chain, once', () => {
+    const { codes, diagnostics } = withLines(
+      'phrase a = 1 b',
+      'phrase b = 2 c*2',
+      'phrase c = on 3 3 a',
+      'B: a..',
+      'C: on 3 b..',
+    );
+    expect(codes).toEqual(['error phrase-circle']);
+    expect(messageOf(diagnostics[0]!, 'en')).toBe('A phrase cannot play itself: `a` → `b` → `c` → `a`.');
+    expect(withLines('phrase a = 1 a', 'B: a..').codes).toEqual(['error phrase-circle']);
+  });
+
+  test('that are not there: did you mean', () => {
+    const { codes, diagnostics } = withLines('phrase walk = 1--2--', 'B: wakl*2', 'C: walk..');
+    expect(codes).toEqual(['error unknown-phrase']);
+    expect(diagnostics[0]!.fix!.edits[0]!.text).toBe('walk');
+  });
+
+  test('that are not there, on a line of their own: the timeline of a level that was indented', () => {
+    const { codes, diagnostics } = withLines('B: 1:12 1--2..', '  D: 1--2..');
+    expect(codes).toEqual(['error indented-statement']);
+    const [edit] = diagnostics[0]!.fix!.edits;
+    expect([edit!.text, edit!.span.end - edit!.span.start]).toEqual(['', 2]);
+    for (const line of ['  D:2+0', 'D: 1', '  D*2', '  2 D: 1'])
+      expect(withLines('B: 1:12 2', `  ${line}..`).codes, line).not.toContain('error indented-statement');
+    expect(withLines('phrase D = 1--', 'B: 1:12', '  D: 4 2..').codes).toEqual([]);
+  });
+
+  test('that an unreadable statement began are not reported as unknown', () => {
+    expect(withLines('phrase walk = 1--???', 'B: walk..').codes).toEqual([]);
+  });
+});
+
+describe('the items of a timeline', () => {
+  const bound = (items: string, lines = '') => {
+    const { shot, codes } = bindText(`cut 1\ntime 5+0\nA: ${items}\n${lines}\n`);
+    const { timeline } = shot!.levels.find(({ name }) => name === 'A')!;
+    return { items: timeline!.items, whole: timeline!.whole, codes };
+  };
+
+  test('have their frames, and whether they said so themselves', () => {
+    expect(bound('1 on 3 - 2:8 3..').items).toMatchObject([
+      { kind: 'key', name: '1', frames: 2, own: false, open: false },
+      { kind: 'between', frames: 3, own: false },
+      { kind: 'key', frames: 8, own: true },
+      { kind: 'key', frames: 3, own: false, open: true },
+    ]);
+  });
+
+  test('of an `on` inside a group end with it', () => {
+    expect(bound('(on 3 1) 2..').items).toMatchObject([{ items: [{ frames: 3 }] }, { frames: 2 }]);
+  });
+
+  test.each([
+    ['1:0 2..', 'error length-zero'],
+    ['1:2.. 2..', 'error length-and-open'],
+    ['1.. 2..', 'error after-open'],
+    ['(1 @5 2)..', 'error at-in-group'],
+    ['(1 2..)*2 3..', 'error open-in-group'],
+    ['(on 3) 1..', 'error group-empty'],
+    ['(1 2)*0 3..', 'error repeat-zero'],
+    ['on 241 1..', 'error on-range'],
+  ])('%s: %s', (items, code) => {
+    expect(bound(items).codes).toContain(code);
+  });
+
+  test('are not whole where one could not be bound', () => {
+    expect(bound('1 2..').whole).toBe(true);
+    expect(bound('1:0 2..').whole).toBe(false);
+    expect(bound('1 wlk 2..').whole).toBe(false);
+    expect(bound('1.. 2..').whole).toBe(false);
+    expect(bound('on 241 1..').whole).toBe(true);
+  });
+
+  test('an @ ends what went on', () => {
+    expect(bound('1.. @9 2..').codes).toEqual([]);
+  });
+
+  test('a group played once may go on at its end', () => {
+    expect(bound('(1 2..)').codes).toEqual([]);
+    expect(bound('(1 2..) 3').codes).toEqual(['error after-open']);
+  });
+
+  test('phrases are groups that know their name, and are bound once for each exposure', () => {
+    const { items } = bound('walk walk*2 on 3 walk', 'phrase walk = 1--2--');
+    expect(items).toMatchObject([
+      { kind: 'group', phrase: 'walk', repeat: { form: 'times', times: 1 } },
+      { kind: 'group', phrase: 'walk', repeat: { form: 'times', times: 2 } },
+      { kind: 'group', phrase: 'walk' },
+    ]);
+    const inner = items.map((item) => (item.kind === 'group' ? item.items : null));
+    expect(inner[1]).toBe(inner[0]);
+    expect(inner[2]).not.toBe(inner[0]);
+  });
+
+  test(`groups and phrases stand in each other ${DEEPEST} deep, and no deeper`, () => {
+    const nested = (items: string, depth: number) => `${'('.repeat(depth)}${items}${')'.repeat(depth)}`;
+    const both = (inner: number) =>
+      bound(`${nested('walk', 40)}..`, `phrase walk = ${nested('1 2', inner)}`).codes;
+    expect(both(DEEPEST - 41)).toEqual([]);
+    expect(both(DEEPEST - 40)).toContain('error too-deep');
+    const chain = (links: number) =>
+      bound(
+        'p1..',
+        Array.from(
+          { length: links },
+          (_, i) => `phrase p${i + 1} = 1 ${i + 1 < links ? `p${i + 2}` : '2'}`,
+        ).join('\n'),
+      ).codes;
+    expect(chain(DEEPEST)).toEqual([]);
+    expect(chain(DEEPEST + 1)).toContain('error too-deep');
+  });
+
+  test('of a used file that could not be read, phrases are not called unknown', () => {
+    const tree = parse('this.cut', 'cut 1\ntime 5+0\nA: walk..\n').tree;
+    const codes = (unread: boolean) =>
+      bind(tree, [], defaults, { unread }).diagnostics.map(({ code }) => code);
+    expect(codes(true)).toEqual([]);
+    expect(codes(false)).toEqual(['unknown-phrase']);
+  });
+});
+
+describe('a number behind `on`', () => {
+  test.each([
+    [1, 1],
+    [240, 240],
+    [0, null],
+    [241, null],
+    [1.5, null],
+  ])('%d gives %s', (typed, frames) => {
+    const told: Diagnostic[] = [];
+    const span = { file: 'this.cut', start: 0, end: 1 };
+    expect(bindOn(typed, span, (one) => void told.push(one))).toBe(frames);
+    expect(told.map(({ code }) => code)).toEqual(frames === null ? ['on-range'] : []);
+  });
+});

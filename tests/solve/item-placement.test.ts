@@ -1,0 +1,160 @@
+import { describe, expect, test } from 'vitest';
+import { messageOf } from '../../src/language/message.js';
+import { cutShort, lay } from '../../src/solve/item-placement.js';
+import { bindText } from '../shot/bind.js';
+import { shown, solveText } from './shown.js';
+
+describe('until an @', () => {
+  test('the item before is held', () => {
+    expect(shown(12, '1 @7 2..').runs).toBe('1*6 2*6');
+    expect(shown(12, '1- @7 2..').runs).toBe('1*2 1.1*4 2*6');
+  });
+
+  test('first in the line, the level is empty until then', () => {
+    expect(shown(12, '@7 1..').runs).toBe('x*6 1*6');
+  });
+
+  test('an item that says nothing may be cut shorter than `on` says', () => {
+    expect(shown(6, 'on 3 1 2 @5 3..').runs).toBe('1*3 2*1 3*2');
+  });
+
+  test('`..` goes on, holding or repeating', () => {
+    expect(shown(12, '1.. @7 2..').runs).toBe('1*6 2*6');
+    expect(shown(12, '(1-2-).. @7 3..').runs).toBe('1*2 1.1*2 2*2 3*6');
+  });
+
+  test('the last drawing of a group that has been played is held', () => {
+    expect(shown(14, '(1 2)*2 @11 3..').runs).toBe("1*2 2*2 1'*2 2'*4 3*4");
+  });
+
+  test('going backwards is an error', () => {
+    expect(shown(12, '1 2 3 @5 4..').codes).toEqual(['error at-backwards']);
+    expect(shown(12, '1:6 @5 2..').codes).toEqual(['error at-backwards']);
+    expect(shown(12, '(1-2-)*2 @9 3..').codes).toEqual(['error at-backwards']);
+  });
+
+  test('a length that stops short of it is an error that offers the right one', () => {
+    const { codes, diagnostics } = shown(12, '1:4 @9 2..');
+    expect(codes).toEqual(['error at-gap']);
+    expect(diagnostics[0]!.fix!.edits[0]!.text).toBe('8');
+    expect(shown(12, '(1-2-):6 @9 3..').diagnostics[0]!.fix!.edits[0]!.text).toBe('..');
+  });
+
+  test('a phrase that ends in `..` is held until then', () => {
+    expect(shown(12, 'stop @9 3..', 'phrase stop = 1-2..').runs).toBe('1*2 1.1*2 2*4 3*4');
+  });
+
+  test('past the end of the sheet it is an error', () => {
+    expect(shown(12, '1 @13 2..').codes).toContain('error at-past-end');
+  });
+});
+
+describe('filling the sheet', () => {
+  test('too short says by how much and where, and offers to hold the last drawing', () => {
+    const { diagnostics, codes } = shown(24, '1--2');
+    expect(codes).toEqual(['error timeline-short']);
+    expect(messageOf(diagnostics[0]!, 'en')).toBe(
+      'Level A shows 8 of 24 frames: 16 frames missing, from frame 9 on.',
+    );
+    const edit = diagnostics[0]!.fix!.edits[0]!;
+    expect([edit.text, edit.span.start, edit.span.end]).toEqual([
+      '..',
+      'cut 1\ntime 24\nA: 1--2'.length,
+      'cut 1\ntime 24\nA: 1--2'.length,
+    ]);
+  });
+
+  test('too short with a length of its own offers the length that fits', () => {
+    expect(shown(24, '1--2:4').diagnostics[0]!.fix!.edits[0]!.text).toBe('18');
+    expect(shown(24, '(1-2-)*2').diagnostics[0]!.fix!.edits[0]!.text).toBe('..');
+    expect(shown(24, '(1-2)<>').diagnostics[0]!.fix!.edits[0]!.text).toBe('..');
+  });
+
+  test('too long says by how much and at which item', () => {
+    const { diagnostics, codes } = shown(10, '1--2--3');
+    expect(codes).toEqual(['error timeline-long', 'warning drawing-never-seen']);
+    expect(messageOf(diagnostics[0]!, 'en')).toBe(
+      'Level A shows 14 frames, but the sheet has 10: 4 frames too many, from here on.',
+    );
+  });
+
+  test('names the handles of the sheet', () => {
+    const text = 'cut 1\ntime 4+0\noverlap out 24\nA: 1:12 2\n';
+    const { diagnostics } = solveText(text);
+    const short = diagnostics.find((each) => each.code === 'timeline-short');
+    expect(messageOf(short!, 'en')).toBe(
+      'Level A shows 14 of 96 + 12 handle frames: 94 frames missing, from frame 15 on.',
+    );
+    expect(solveText(text.replace('1:12 2', '1:12 2:96')).codes).toEqual([]);
+  });
+
+  test('one frame is a frame', () => {
+    expect(messageOf(shown(9, '1--2').diagnostics[0]!, 'en')).toContain('1 frame missing');
+  });
+
+  test('nothing is said of the length where an item could not be read', () => {
+    expect(shown(24, '1 wlk 2').codes).toEqual(['error unknown-phrase']);
+  });
+});
+
+test('a timeline that names no drawing is too short', () => {
+  const { codes, diagnostics } = shown(10, 'on 1');
+  expect(codes).toEqual(['error timeline-short']);
+  expect(messageOf(diagnostics[0]!, 'en')).toBe(
+    'Level A shows nothing on any of 10 frames: name its drawings, or write `x..` where it stays empty.',
+  );
+});
+
+describe('a placed item', () => {
+  /** Start and frames of each item of a timeline. */
+  const placed = (rows: number, items: string, lines = '') => {
+    const { shot } = bindText(`cut 1\ntime ${rows}\nA: ${items}\n${lines}\n`);
+    const level = shot!.levels.find(({ name }) => name === 'A')!;
+    return lay(level, level.timeline!, shot!, () => {});
+  };
+  const spans = (...of: Parameters<typeof placed>) =>
+    placed(...of).map(({ start, frames }) => [start, frames]);
+
+  test('starts where the one before ends, or where an @ says', () => {
+    expect(spans(20, '1:4 2 (3 4):6 @15 5..')).toEqual([
+      [1, 4],
+      [5, 2],
+      [7, 8],
+      [15, 6],
+    ]);
+  });
+
+  test('before an @ is cut or held, and never less than nothing', () => {
+    expect(spans(12, 'on 4 1 2 @6 3..')).toEqual([
+      [1, 4],
+      [5, 1],
+      [6, 7],
+    ]);
+    expect(spans(12, '1:6 @1 2..')).toEqual([
+      [1, 0],
+      [1, 12],
+    ]);
+  });
+
+  test('past the end stays in the list', () => {
+    expect(spans(4, '1 2 3 4')).toHaveLength(4);
+  });
+
+  test('that runs on past the end has a frame all the same', () => {
+    expect(spans(4, '1:6 2..')).toEqual([
+      [1, 6],
+      [7, 1],
+    ]);
+  });
+
+  test.each([
+    ['(1 2):4', 4, false],
+    ['(1 2):6', 6, true],
+    ['(1 2)*2', 8, false],
+    ['(1 2)..', 8, false],
+    ['(1 2)..', 6, true],
+    ['1..', 5, false],
+  ])('%s on %d rows: whether its last pass is cut short', (items, rows, cut) => {
+    expect(cutShort(placed(rows, items)[0]!)).toBe(cut);
+  });
+});

@@ -1,0 +1,298 @@
+/** Pinned numbers: what a `cels` line must say, and that no drawing changes its number by it. */
+
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { celsEdits } from '../../src/language/cels-line.js';
+import { parse } from '../../src/language/parse.js';
+import { displayWidth, lines } from '../../src/language/source.js';
+import { withEdits } from '../../src/language/statement-reader.js';
+import { pinsFor, unpinnable, unused } from '../../src/solve/needed-cels-lines.js';
+import type { SolvedLevel, SolvedShot } from '../../src/solve/solved-shot.js';
+import { compileText, said } from '../compile.js';
+import { generatedCuts } from '../generate.js';
+import { shown, solveText } from './shown.js';
+
+/** The text with all its numbers pinned. */
+function pin(text: string): string {
+  const { solved } = solveText(text);
+  const added = new Map(pinsFor(solved).map(({ level, names }) => [level, names]));
+  const edits = celsEdits(text, parse('this.cut', text).tree, added);
+  return withEdits(
+    text,
+    edits.map((edit) => ({ ...edit.span, text: edit.text })),
+  );
+}
+
+const HEAD = 'cut 1\ntime 2+0\n';
+const pinned = (rest: string) => pin(HEAD + rest).slice(HEAD.length);
+
+describe('what is pinned', () => {
+  test('names in the order of their numbers, under the timeline', () => {
+    expect(pinned('A: 1--2-3..\nmemo "x"\n')).toBe('A: 1--2-3..\ncels A 1 1.1 1.2 2 2.1 3\nmemo "x"\n');
+  });
+
+  test('a level that shows nothing has none', () => {
+    expect(pinned('A: x..\nB: 1..\n')).toBe('A: x..\nB: 1..\ncels B 1\n');
+  });
+
+  test('names with their second key where a key leads to several', () => {
+    expect(pinned('A: 1-2 x 1-3..\n')).toContain('cels A 1 1>2.1 2 1>3.1 3\n');
+  });
+
+  test('in-betweens that the cycle ends before are not pinned, and that is no fault', () => {
+    const text = pinned('A: (1--2--):10 3..\n');
+    expect(text).toContain('cels A 1 1.1 1.2 2 2>1.1 3\n');
+    expect(shown(48, '(1--2--):10 3..', 'cels A 1 1.1 1.2 2 2>1.1 3').codes).toEqual([]);
+  });
+
+  test('the same in-betweens are a fault once they are shown', () => {
+    const { codes } = shown(48, '(1--2--):12 3..', 'cels A 1 1.1 1.2 2 2>1.1 3');
+    expect(codes).toEqual(['error cels-count']);
+  });
+
+  test('names of a way back with their second key', () => {
+    expect(pinned('A: (1-2-)*2 3-4..\n')).toContain('cels A 1 1.1 2 2>1.1 3 3.1 4\n');
+  });
+
+  test('when a key is taken out, it is asked whether the new way is the old one', () => {
+    const { cels, codes, diagnostics } = shown(48, '1-3..', 'cels A 1 1.1 2 2.1 3');
+    expect([cels, codes]).toEqual(['1*2 2*2 5*44', ['warning cels-way']]);
+    expect(diagnostics[0]!.fix!.edits.map(({ text }) => text)).toEqual(['1>2.1']);
+    const said = 'cels A 1 1>2.1 2 2.1 3';
+    const { level, ...now } = shown(48, '1-3..', said);
+    expect([now.cels, now.codes]).toEqual(['1*2 6*2 5*44', []]);
+    expect(level.missing.map(({ drawing }) => drawing)).toEqual(['1>2.1', '2', '2.1']);
+    expect(pinned(`A: 1-3..\n${said}\n`)).toContain(`${said} 1>3.1\n`);
+  });
+
+  test('a way back that may be another one is asked for, too', () => {
+    const { codes, diagnostics, cels } = shown(24, '1-2-1 3..', 'cels A 1 1.1 2 2.1 3');
+    expect([codes, cels]).toEqual([['warning cels-way'], '1*2 2*2 3*2 4*2 1*2 5*14']);
+    expect(diagnostics[0]!.fix!.edits.map(({ text }) => text)).toEqual(['2>1.1']);
+    expect(shown(24, '1-2-1 3..', 'cels A 1 1.1 2 2>1.1 3').codes).toEqual([]);
+  });
+
+  test('names on paper with their second key are shown without it where a key leads to one only', () => {
+    expect(shown(24, '1-2..', 'cels A 1 1>2.1 2').level.drawings.map(({ drawing }) => drawing)).toEqual([
+      '1',
+      '1.1',
+      '2',
+    ]);
+  });
+
+  test('new drawings go to the end of the line, after a retime', () => {
+    expect(pinned('A: 1--2-3..\ncels A 1 1.1 1.2 2\n')).toContain('cels A 1 1.1 1.2 2 2.1 3\n');
+  });
+
+  test('numbers by frame leave out those on which no drawing starts, without a word on the sheet', () => {
+    const text = pinned('numbering frame\nA: 1-2 on 1 3 4..\n');
+    expect(text).toContain('cels A 1 _ 1.1 _ 2 _ 3 4\n');
+    expect(solveText(HEAD + text).solved.levels.flatMap(({ missing }) => missing)).toEqual([]);
+  });
+
+  test('two counts for one pair of keys have no names to be pinned by', () => {
+    const level = shown(48, '1--2 x 1---2..').level;
+    expect(unpinnable(level)).toMatchObject({
+      from: '1',
+      to: '2',
+      drawings: ['1>2.1/3', '1>2.2/3', '1>2.3/3'],
+    });
+    expect(unpinnable(shown(48, '1--2 x 1--2..').level)).toBeNull();
+  });
+
+  test('what is pinned and not shown is named', () => {
+    expect(unused(shown(48, '1--2..', 'cels A 1 1.1 1.2 2 _ 3').level)).toEqual([{ cel: 6, drawing: '3' }]);
+  });
+});
+
+describe('a level that reuses another cut', () => {
+  const eight = (items: string) =>
+    solveText(`cut 8\ntime 2+0\nC: ${items}\n`).solved.levels.find(({ name }) => name === 'C')!;
+  const source = eight('1--2-3..');
+  const given = { reused: new Map<string, SolvedLevel>([['A', source]]) };
+  const levelA = ({ levels }: SolvedShot) => levels.find(({ name }) => name === 'A')!;
+  const nine = (more: string) => `cut 9\ntime 2+0\nlevel A reuse 8/C\nA: ${more}\n`;
+
+  test('pins what is new only; the numbers of the other cut are left alone and not called missing', () => {
+    const { solved } = solveText(nine('1--2 4-5..'), given);
+    const [pins] = pinsFor(solved);
+    expect(pins).toEqual({ level: 'A', before: 0, names: ['_', '_', '_', '_', '_', '_', '4', '4.1', '5'] });
+    const again = solveText(`${nine('1--2 4-5..')}cels A ${pins!.names.join(' ')}\n`, given);
+    expect(again.codes).toEqual([]);
+    expect(levelA(again.solved).missing).toEqual([]);
+    expect(levelA(again.solved).drawings.map(({ cel, drawing }) => `${cel} ${drawing}`)).toEqual(
+      levelA(solved).drawings.map(({ cel, drawing }) => `${cel} ${drawing}`),
+    );
+  });
+
+  test('has nothing to pin where all is reused', () => {
+    expect(pinsFor(solveText(nine('1--2-3..'), given).solved)).toEqual([]);
+    expect(pinsFor(solveText(nine('1--2-3..')).solved)).toEqual([]);
+  });
+
+  test('says so when the other cut grows into a number that is on paper here', () => {
+    const grown = eight('1--2-3-6..');
+    const text = `${nine('1--2 4-5..')}cels A _ _ _ _ _ _ 4 4.1 5\n`;
+    expect(solveText(text, { reused: new Map([['A', grown]]) }).codes).toContain('error reuse-number');
+  });
+});
+
+describe('where the line is written', () => {
+  test('under the timelines that stand together, in their order', () => {
+    expect(pinned('A: 1..\nB: 1-2..\n\nC: 1..\n')).toBe(
+      'A: 1..\nB: 1-2..\ncels A 1\ncels B 1 1.1 2\n\nC: 1..\ncels C 1\n',
+    );
+  });
+
+  test('behind a comment at the end of the timeline, and behind lines that go on with it', () => {
+    expect(pinned('A: 1-    # one\n   2..   # two\n')).toBe(
+      'A: 1-    # one\n   2..   # two\ncels A 1 1.1 2\n',
+    );
+  });
+
+  test('where the file ends without a line end', () => {
+    expect(pinned('A: 1-2..')).toBe('A: 1-2..\ncels A 1 1.1 2');
+  });
+
+  test.each(['\r\n', '\r'])('with the line ends of the file (%j)', (end) => {
+    const text = `${HEAD}A: 1-2..\n`.replaceAll('\n', end);
+    expect(pin(text)).toBe(`${text}cels A 1 1.1 2${end}`);
+  });
+
+  test('an old line is added to in front of its comment', () => {
+    expect(pinned('cels A 1 1.1   # on paper\nA: 1-2..\n')).toBe('cels A 1 1.1 2   # on paper\nA: 1-2..\n');
+  });
+
+  test('a long line goes on in an indented one, and so does that', () => {
+    const keys = Array.from({ length: 80 }, (_, i) => i + 1);
+    const text = pin(`cut 1\ntime 10+0\nA: ${keys.join(' ')}..\n`);
+    const written = text.split('\n').filter((line) => /^cels|^ {7}\d/.test(line));
+    expect(written).toHaveLength(3);
+    expect(written.every((line) => displayWidth(line) <= 100)).toBe(true);
+    const more = pin(
+      text.replace(' 80..', ` 80 ${keys.map((key) => key + 80).join(' ')}..`).replace('10+0', '20+0'),
+    );
+    expect(more.startsWith(text.slice(0, text.indexOf('A:')).replace('10+0', '20+0'))).toBe(true);
+    expect(
+      lines(more)
+        .text.split('\n')
+        .filter((line) => displayWidth(line) > 100 && !line.startsWith('A')),
+    ).toEqual([]);
+    expect(compileText(more).solved!.levels.some(({ drawings }) => drawings.some(({ added }) => added))).toBe(
+      false,
+    );
+  });
+
+  test('the next indented line is indented as the last one is', () => {
+    const names = Array.from({ length: 30 }, (_, i) => i + 1).join(' ');
+    const long = `cels A 1\n\t${names.slice(2)}   # up to here, and much more than would fit into one line with it`;
+    const text = pin(`cut 1\ntime 4+0\nA: ${names} 31..\n${long}\n`);
+    expect(text.split('\n').slice(3)).toEqual([...long.split('\n'), '\t31', '']);
+  });
+});
+
+/** A timeline's name and title, up to its first item. */
+const HEADING = /^(\S+(?: ["「][^"」]*["」])?:) /;
+/** Put in at the beginning of a timeline, and how many frames that is: a key, or two keys and their in-between. */
+const RETIMES = [
+  { items: '901:3', frames: 3 },
+  { items: '902-903 x:2', frames: 8 },
+  { items: '1-904 x:2', frames: 8 },
+];
+
+describe('over random cuts', () => {
+  const cuts = generatedCuts({ levels: { min: 1, max: 3 }, pieces: 5 });
+  const all = (text: string) => {
+    const { solved, diagnostics } = compileText(text);
+    const errors = diagnostics.filter(({ severity }) => severity === 'error');
+    return { solved: solved!, errors };
+  };
+  const numbers = (levels: readonly SolvedLevel[]) =>
+    levels.map(({ name, drawings }) => [
+      name,
+      drawings.map(({ cel, drawing, kind, firstFrame, exposedFrames }) => [
+        cel,
+        drawing,
+        kind,
+        firstFrame,
+        exposedFrames,
+      ]),
+    ]);
+
+  test('pinning changes no number, name or frame, and pinning again nothing at all', () => {
+    let pinnedOnes = 0;
+    fc.assert(
+      fc.property(cuts, ({ text }) => {
+        const before = all(text).solved;
+        if (before.levels.some(unpinnable)) return;
+        pinnedOnes++;
+        const after = pin(text);
+        const { solved, errors } = all(after);
+        expect(said(errors)).toEqual([]);
+        expect(numbers(solved.levels)).toEqual(numbers(before.levels));
+        expect(solved.levels.flatMap(({ drawings }) => drawings.filter(({ added }) => added))).toEqual([]);
+        expect(pin(after)).toBe(after);
+      }),
+      { numRuns: 40 },
+    );
+    expect(pinnedOnes).toBeGreaterThan(20);
+  });
+
+  test('after a retime every drawing that existed has its number, and the rest of the text its bytes', () => {
+    let retimed = 0;
+    fc.assert(
+      fc.property(cuts, fc.nat(), fc.nat(), ({ text, length }, which, how) => {
+        const before = all(text).solved;
+        if (before.levels.some(unpinnable)) return;
+        const paper = pin(text);
+        const { items, frames } = RETIMES[how % RETIMES.length]!;
+        let timelines = paper.split('\n').filter((line) => HEADING.test(line)).length;
+        const chosen = which % timelines;
+        const longer = paper
+          .replace(/^time .*$/m, `time ${length + frames}`)
+          .split('\n')
+          .map((line) => {
+            if (!HEADING.test(line)) return line;
+            if (--timelines === chosen) return line.replace(HEADING, `$1 ${items} `);
+            return `${line.replace(/:\d+$/, '').replace(/\.\.$/, '')}..`;
+          })
+          .join('\n');
+        const { solved, errors } = all(longer);
+        // A place that is given by its frame may now come too early: then nothing is written at all.
+        if (errors.length > 0 || solved.levels.some(unpinnable)) return;
+        retimed++;
+        const after = pin(longer);
+        const now = all(after);
+        expect(said(now.errors)).toEqual([]);
+        for (const level of before.levels) {
+          const here = now.solved.levels.find(({ name }) => name === level.name)!;
+          const short = (name: string) => name.replace(/>.*\./, '.');
+          const numbered = new Map(
+            [...here.drawings, ...here.missing].map(({ cel, drawing }) => [cel, short(drawing)]),
+          );
+          for (const { cel, drawing } of level.drawings)
+            expect([cel, numbered.get(cel)]).toEqual([cel, short(drawing)]);
+          const places = (of: SolvedLevel) =>
+            of.passages.flatMap(({ from, to, drawings: names }) =>
+              of.drawings
+                .filter(
+                  ({ cel, drawing }) =>
+                    names.includes(drawing) && level.drawings.some((each) => each.cel === cel),
+                )
+                .map(
+                  ({ cel, drawing }) => `${cel} ${from}>${to} ${names.indexOf(drawing)} of ${names.length}`,
+                ),
+            );
+          // What is still shown lies where it lay.
+          expect(places(level)).toEqual(expect.arrayContaining(places(here)));
+          expect(here.drawings.filter(({ added }) => added)).toEqual([]);
+        }
+        // Names and line folds added to `cels` lines, and nothing else.
+        const rest = (whole: string) => whole.split('\n').filter((one) => !/^cels |^ {7}/.test(one));
+        expect(rest(after)).toEqual(rest(longer));
+      }),
+      { numRuns: 80 },
+    );
+    expect(retimed).toBeGreaterThan(20);
+  });
+});

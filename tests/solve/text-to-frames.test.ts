@@ -1,0 +1,75 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { framesAt, placesOf, showingsOf, stretchesOf } from '../../src/solve/text-to-frames.js';
+import { compileText } from '../compile.js';
+import { generatedCuts } from '../generate.js';
+
+const text = `cut 1
+time 3+0
+A: 1:6 2--3:12 (4 5)*2
+  x..
+B: x:24 1..
+note 2+12 "turns"
+voice "Pim" 1+1..2+0 "Here."
+field N 60%
+truck full@1+1 > N@2+0
+fade in 1..12
+`;
+const shot = compileText(text).shot!;
+const at = (piece: string, more = 0) => framesAt(shot, 'this.cut', text.indexOf(piece) + more);
+
+describe('frames of a place in the text', () => {
+  test('an item has the frames that it is exposed on', () => {
+    expect(at('1:6')).toEqual([{ from: 1, to: 6 }]);
+    expect(at('3:12', 1)).toEqual([{ from: 13, to: 24 }]);
+    expect(at('x..', 1)).toEqual([{ from: 33, to: 72 }]);
+  });
+  test('an item of a cycle has those of every pass', () => {
+    expect(at('4 5')).toEqual([
+      { from: 25, to: 26 },
+      { from: 29, to: 30 },
+    ]);
+  });
+  test('a cursor between two items touches both, and blanks touch none', () => {
+    expect(at('--3', 0)).toEqual([{ from: 7, to: 10 }]);
+    expect(at('\nnote')).toEqual([{ from: 25, to: 72 }]);
+    expect(at('cut 1')).toEqual([]);
+  });
+  test('words, notes, moves and light have their rows', () => {
+    expect(at('note')).toEqual([{ from: 60, to: 60 }]);
+    expect(at('Pim')).toEqual([{ from: 25, to: 48 }]);
+    expect(at('truck')).toEqual([{ from: 25, to: 48 }]);
+    expect(at('fade')).toEqual([{ from: 1, to: 12 }]);
+  });
+  test('another file has none', () => {
+    expect(framesAt(shot, 'other.cut', 30)).toEqual([]);
+  });
+});
+
+test('a frame knows what is said of it', () => {
+  expect(placesOf(shot, 60).map(({ kind, level }) => [kind, level])).toEqual([
+    ['drawing', 'A'],
+    ['drawing', 'B'],
+    ['note', null],
+  ]);
+  expect(stretchesOf(shot).every(({ from, to }) => from >= 1 && to <= 72)).toBe(true);
+});
+
+test('on random cuts, the items of a level cover its rows, each once, from the first item on', () => {
+  fc.assert(
+    fc.property(generatedCuts({ phrases: true }), ({ text, levels }) => {
+      const { shot: made } = compileText(text);
+      for (const level of levels) {
+        const rows = showingsOf(made!, level).flatMap(({ from, to }) =>
+          Array.from({ length: to - from + 1 }, (_, i) => from + i),
+        );
+        // Before an `@` that comes first the level is empty.
+        const from = /^@(\d+)/.exec(text.split(`\n${level}`)[1]!.replace(/^[^:]*:\s*/, ''))?.[1] ?? '1';
+        expect(rows).toEqual(
+          Array.from({ length: made!.length - Number(from) + 1 }, (_, i) => Number(from) + i),
+        );
+      }
+    }),
+    { numRuns: 60 },
+  );
+});
