@@ -76,8 +76,9 @@ export function firstMemo(firstPage: readonly Side[], look: Look): { marks: Mark
 export function laterMemo(side: Side, firstPage: readonly Side[]): Mark[] {
   const { plan, geometry } = side;
   const stack = stackMarks({ box: geometry.memo, geometry, plan });
-  // That nothing moves is no reason to leaf back.
-  if (memoOf(firstPage).every(({ text }) => text === plan.camera.fixed)) return stack.marks;
+  // That nothing moves, or what an ink means, is no reason to leaf back.
+  const slight = [plan.camera.fixed, plan.words.spreadEvenly];
+  if (memoOf(firstPage).every(({ text }) => slight.includes(text))) return stack.marks;
   const barred = runsOf(side).some((run) => barMarks(side, run).length > 0);
   const legend = memoMarks({ box: stack.left, geometry, plan }, barred ? changedHead(plan) : []);
   return [

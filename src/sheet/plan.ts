@@ -27,7 +27,10 @@ export interface Plan {
   /** What differs from another version, and the rows of it. */
   readonly marked: Marked | null;
   readonly bars: Bars;
-  /** What found no room where it belongs, as lines for the memo. Filled while the pages are drawn. */
+  /**
+   * What found no room where it belongs, and what the light ink of words means where any has it, as lines for the memo. Filled while
+   * the pages are drawn.
+   */
   readonly leftOver: Set<string>;
 }
 

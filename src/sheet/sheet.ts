@@ -112,6 +112,8 @@ export function sheetPages(solved: SolvedShot, look: Look): Page[] {
   );
   // The rows come before the memo: what finds no room on them is told there.
   const bodies = new Map(sides.flat().map((side) => [side, bodyMarks(side)]));
+  const guessed = [...bodies.values()].flat().some((mark) => mark.kind === 'text' && mark.ink === 'light');
+  if (guessed) plan.leftOver.add(plan.words.spreadEvenly);
   for (const spoken of plan.speech.without)
     plan.leftOver.add(spokenInMemo({ plan, geometry: geometries[0]! }, spoken));
   const heads = new Map(sides.flat().map((side) => [side, headOf(side, look)]));

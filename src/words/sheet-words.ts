@@ -40,6 +40,8 @@ export interface SheetWords {
   readonly missing: string;
   /** Where the lists go on: in the memo. */
   readonly inMemo: string;
+  /** What it means that words of a voice are paler: told once in the memo. */
+  readonly spreadEvenly: string;
   readonly off: string;
   readonly mono: string;
   readonly sound: string;

@@ -35,6 +35,7 @@ export const sheetIn = ({ cut: cutWord, cutShort, scene }: EnglishTerms): SheetW
   reused: 'reused',
   missing: 'not used',
   inMemo: 'see memo',
+  spreadEvenly: 'words in grey: spread evenly, not read',
   off: 'OFF',
   mono: 'inner voice',
   sound: 'SE',

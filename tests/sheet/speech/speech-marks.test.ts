@@ -30,6 +30,16 @@ describe('who and what is heard', () => {
     expect(said(page!)).toContain('Pim inner voice');
   });
 
+  it('says once in the memo what grey words are, where there are any', () => {
+    const texts = (voice: string, labels: 'en' | 'ja') =>
+      laid(`cut 1\ntime 14+0\nA: 1..\nvoice "Nao" 5..200 ${voice}\n`, { labels }).map(said);
+    const [page, ...more] = texts('"Wait for me"', 'en');
+    expect(page!.split('words in grey: spread evenly, not read')).toHaveLength(2);
+    for (const other of more) expect(other).not.toMatch(/grey|Memo/);
+    expect(texts('"まって"', 'ja')[0]).toContain('灰色の字：均等に割り振ったもの');
+    expect(texts('@5 "Wait"', 'en')[0]).not.toContain('grey');
+  });
+
   it('repeats the speaker in brackets after a break', () => {
     const pages = laid('cut 1\ntime 7+0\nA: 1..\nvoice "Oda" 5+12..6+12 "There was a road here once"\n');
     expect(said(pages[0]!)).not.toContain('(Oda)');
