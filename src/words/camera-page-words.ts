@@ -27,18 +27,24 @@ export interface CameraPageWords {
   };
   /** A level's name and what it shows. */
   titled(name: string, title: string): string;
-  way(way: string, largestStep: string, row: string): string;
+  /** `to`: the last of the rows with the largest step, `from` the first. */
+  way(way: string, largestStep: string, from: string, to: string): string;
   /** Where typed graduations are counted from. */
   countNought(place: string): string;
-  /** A move at constant speed. */
+  /** A move at constant speed that has moved on its first row, and one that stands there and moves from `row` on. */
   eachFrame(step: string): string;
-  /** Graduations are those of a corner. */
-  readonly cornerWay: string;
+  eachFrameFrom(step: string, row: string): string;
+  /** Graduations are those of a corner, `corner` one of `corners`. */
+  cornerWay(corner: string): string;
+  readonly corners: { readonly [C in 'topLeft' | 'topRight' | 'bottomRight' | 'bottomLeft']: string };
   /** Which way a strip leads on the layout, degrees from level. */
-  slope(degrees: string, up: boolean): string;
+  slope(degrees: string, up: boolean, right: boolean): string;
   /** Not every graduation is drawn. */
   thinned(closest: string): string;
-  readonly edgeShows: string;
+  /** The first row on which the edge of a sheet shows, and by how much on the worst. */
+  edgeShows(row: string, mostBy: string, worstRow: string): string;
+  /** What the camera sees on a row, where that is no field of the cut. */
+  cameraOn(row: string): string;
   readonly trueSize: string;
   readonly join: string;
   /** What is left out of a strip that is too long. */

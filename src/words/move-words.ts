@@ -26,7 +26,7 @@ export interface MoveTitle {
 export interface MoveWords {
   readonly fix: string;
   readonly kinds: { readonly [K in MoveKind]: MoveName };
-  /** What a sheet says of a parameter; `text` is its value. A flag is told where it is set. */
+  /** What a sheet says of a parameter; `text` is its value. Of a flag it is `yes`, or `no` where that is told too. */
   readonly told: { readonly [P in ToldName]: (text: string) => string };
   /** What a retake note says of a parameter that has changed. Of flags `value` says which; of points and loops '' is none. */
   readonly changed: { readonly [P in ComparedName]: (text: string, value: boolean) => string };

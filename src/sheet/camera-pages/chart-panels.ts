@@ -4,7 +4,7 @@
  */
 
 import type { Move } from '../../shot/camera/camera-model.js';
-import { fieldLegs, goingAlong, kindOf, legsOf, startOf } from '../../shot/camera/move-facts.js';
+import { fieldLegs, givenOf, goingAlong, kindOf, legsOf, startOf } from '../../shot/camera/move-facts.js';
 import type { Settings } from '../../shot/settings.js';
 import type { Level } from '../../shot/shot.js';
 import { clockwise, turnOf } from '../../solve/camera/plane-turns.js';
@@ -21,8 +21,11 @@ export interface PanelField {
   readonly centre: Pt;
   /** The camera stands on it on some frame; one that is never used is crossed out at its corners. */
   readonly used: boolean;
-  /** The standard field where no field of the cut lies on it. */
+  /** It is no field of the cut: the standard field, or what the camera sees on `row`. */
   readonly bare: boolean;
+  /** On the panel of a level: the frame on which the camera stands there, where that must be told; else null. */
+  readonly row: number | null;
+  readonly standard: boolean;
 }
 
 export interface PanelOutline {
@@ -45,13 +48,17 @@ export interface WayPoint {
   readonly keys: readonly string[];
 }
 
+/** As they lie before turning. */
+const CORNERS = ['topLeft', 'topRight', 'bottomRight', 'bottomLeft'] as const;
+type Corner = (typeof CORNERS)[number];
+
 export interface PanelWay {
   readonly solved: SolvedMove;
   readonly points: readonly WayPoint[];
   /** Graduations were typed (`ticks`, `steps`): their counts are printed too. */
   readonly counted: boolean;
-  /** It is the way of a corner of the field or of the sheet, since the middle tells too little. */
-  readonly ofCorner: boolean;
+  /** It is the way of that corner of the field or of the sheet, since the middle tells too little; else null. */
+  readonly ofCorner: Corner | null;
 }
 
 export interface ChartPanel {
@@ -59,6 +66,8 @@ export interface ChartPanel {
   readonly levels: readonly string[] | null;
   readonly fields: readonly PanelField[];
   readonly outlines: readonly PanelOutline[];
+  /** Points about which the level is turned or scaled, where it lies when that begins. */
+  readonly pivots: readonly Pt[];
   /** Pairs of fields that a truck goes between, joined corner to corner. */
   readonly between: readonly (readonly [Corners, Corners])[];
   readonly ways: readonly PanelWay[];
@@ -122,6 +131,7 @@ function cameraPanel(
         .flatMap((level) => [...sheetOf(level, solved), ...neededOf(level, solved)]),
       ...along.flatMap((name) => startAndEnd(name, moves, solved)),
     ]),
+    pivots: [],
     between: moves.flatMap(({ move }) =>
       kindOf(move).grows
         ? fieldLegs(move).map(({ from, to }): [Corners, Corners] => [
@@ -145,11 +155,24 @@ export function fieldsOf({ camera, shot }: SolvedShot): PanelField[] {
       centre: [one.xMm, one.yMm],
       used,
       bare: false,
+      row: null,
+      standard: isStandard(one, shot.settings),
     }),
   );
   const standard = rectangle(0, 0, field.widthMm, field.heightMm, 0);
   if (own.some(({ corners }) => sameCorners(corners, standard))) return own;
-  return [{ name: '', corners: standard, centre: [0, 0], used: camera.standardUsed, bare: true }, ...own];
+  return [
+    {
+      name: '',
+      corners: standard,
+      centre: [0, 0],
+      used: camera.standardUsed,
+      bare: true,
+      row: null,
+      standard: true,
+    },
+    ...own,
+  ];
 }
 
 /** The path of the centre; of a corner where the field grows or shrinks, or the centre hardly moves. */
@@ -159,12 +182,13 @@ function cameraWay(one: SolvedMove, solved: SolvedShot, west: boolean): PanelWay
   const { settings } = solved.shot;
   const keys = keysOf(goingAlong(move), solved, west);
   const centres = graduations.map(({ x, y }): Pt => [x, y]);
-  if (!kindOf(move).grows) return [wayOf(one, centres, keys, false)];
+  if (!kindOf(move).grows) return [wayOf(one, centres, keys, null)];
   const turns = turnsOf(graduations, fieldLegs(move)[0]!.from.turnDeg, solved);
   const corners = graduations.map(({ x, y, value }, i) =>
     seen(x, y, value ?? settings.field.widthMm, turns[i]!, settings),
   );
-  return [wayOf(one, longestCorner(corners), keys, true)];
+  const { way, corner } = longestCorner(corners);
+  return [wayOf(one, way, keys, corner)];
 }
 
 /** The camera's turn on each graduation; before the first row that of the move's first field. */
@@ -173,8 +197,9 @@ function turnsOf(graduations: readonly Graduation[], first: number, { camera }: 
 }
 
 /** The way of that corner which goes farthest. */
-function longestCorner(all: readonly Corners[]): Pt[] {
-  const ways = [1, 0, 2, 3].map((corner) => all.map((corners) => corners[corner]!));
+function longestCorner(all: readonly Corners[]): { readonly way: Pt[]; readonly corner: Corner } {
+  const order = [1, 0, 2, 3];
+  const ways = order.map((corner) => all.map((corners) => corners[corner]!));
   const lengths = ways.map((way) =>
     way.reduce(
       (sum, [x, y], i) => (i === 0 ? 0 : sum + Math.hypot(x - way[i - 1]![0], y - way[i - 1]![1])),
@@ -182,14 +207,15 @@ function longestCorner(all: readonly Corners[]): Pt[] {
     ),
   );
   const most = Math.max(...lengths);
-  return ways[lengths.findIndex((length) => length > most * 0.999)]!;
+  const found = lengths.findIndex((length) => length >= most * 0.999);
+  return { way: ways[found]!, corner: CORNERS[order[found]!]! };
 }
 
 function wayOf(
   solved: SolvedMove,
   places: readonly Pt[],
   keys: ReadonlyMap<number, readonly string[]>,
-  ofCorner: boolean,
+  ofCorner: Corner | null,
   named: ReadonlyMap<number, string> = new Map(),
 ): PanelWay {
   return {
@@ -255,6 +281,7 @@ function levelPanel(levels: readonly string[], solved: SolvedShot, west: boolean
         label: outline.label.replace(name!, levels.join(', ')),
       })),
     ]),
+    pivots: moves.flatMap((one) => pivotOf(one, level, camera.placement.get(level.name)!)),
     between: [],
     ways: moves.flatMap((one) => levelWay(one, level, solved, keys)),
     moves,
@@ -275,9 +302,18 @@ function passedFields(moves: readonly SolvedMove[], { camera, shot }: SolvedShot
     const own = camera.fields.find(({ field }) =>
       sameCorners(seen(field.xMm, field.yMm, field.widthMm, field.turnDeg, shot.settings), corners),
     );
-    found.push({ name: own?.field.name ?? '', corners, centre: [at.x, at.y], used: true, bare: !own });
+    const standard = sameCorners(
+      corners,
+      rectangle(0, 0, shot.settings.field.widthMm, shot.settings.field.heightMm, 0),
+    );
+    const bare = own === undefined;
+    const name = own?.field.name ?? '';
+    found.push({ name, corners, centre: [at.x, at.y], used: true, bare, row: frame, standard });
   }
-  return found;
+  // One that has a name of its own says enough, where it is the only one.
+  return found.map((field) =>
+    found.length === 1 && (field.standard || !field.bare) ? { ...field, row: null } : field,
+  );
 }
 
 /** The way of a level's middle along a slide or a pull; of a corner of its sheet while it is scaled or turned. */
@@ -300,14 +336,15 @@ function levelWay(
         [end, to.label] as const,
       ]),
     );
-    return [wayOf(one, places, keys, false, named)];
+    return [wayOf(one, places, keys, null, named)];
   }
   const sheet = sheetSize(level, solved);
   const corners = graduations.map(({ frame }) => {
     const placed = at[Math.min(at.length, Math.max(1, frame)) - 1]!;
     return placedSheet(level, placed, sheet);
   });
-  return [wayOf(one, longestCorner(corners), keys, true)];
+  const { way, corner } = longestCorner(corners);
+  return [wayOf(one, way, keys, corner)];
 }
 
 /** Where the way of a pull begins: where the level lies when it starts. */
@@ -321,6 +358,20 @@ function pulledFrom(
   // Before the first row: where the first step comes from.
   const back = start < 1 ? { x: second!.x - first!.x, y: second!.y - first!.y } : { x: 0, y: 0 };
   return [homeMm.xMm + placed.x - back.x - first!.x, homeMm.yMm + placed.y - back.y - first!.y];
+}
+
+/** The point that stays, where the text names one. */
+function pivotOf({ move, start }: SolvedMove, { homeMm }: Level, at: readonly PlacementFrame[]): Pt[] {
+  const about = givenOf(move, 'point');
+  const placed = at[Math.min(at.length, Math.max(1, start)) - 1];
+  if (!about || !placed) return [];
+  const { scale } = placed;
+  const q = clockwise(
+    turnOf(placed.rotation),
+    (about.xMm - homeMm.xMm) * scale,
+    (about.yMm - homeMm.yMm) * scale,
+  );
+  return [[homeMm.xMm + placed.x + q.x, homeMm.yMm + placed.y + q.y]];
 }
 
 interface Sheet {
@@ -414,8 +465,9 @@ function merged(outlines: readonly PanelOutline[]): PanelOutline[] {
 }
 
 /** Everything that a panel must have room for. */
-export function panelBounds({ fields, outlines, ways }: ChartPanel): ReturnType<typeof boundsOf> {
+export function panelBounds({ fields, outlines, pivots, ways }: ChartPanel): ReturnType<typeof boundsOf> {
   return boundsOf([
+    ...pivots,
     ...fields.flatMap(({ corners }) => [...corners]),
     ...outlines.flatMap(({ corners }) => [...corners]),
     ...ways.flatMap(({ points }) => points.map(({ at }) => at)),

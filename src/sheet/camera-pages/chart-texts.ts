@@ -4,7 +4,7 @@ import type { Field } from '../../shot/camera/camera-model.js';
 import { kindOf, rowsOf } from '../../shot/camera/move-facts.js';
 import type { Settings } from '../../shot/settings.js';
 import { rowName } from '../../shot/time-notation.js';
-import type { SolvedMove } from '../../solve/camera/solved-camera.js';
+import type { Artwork, Graduation, SolvedMove } from '../../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
 import type { CameraPageWords } from '../../words/camera-page-words.js';
 import { figure } from '../../words/number-format.js';
@@ -29,7 +29,6 @@ export interface ChartTexts {
   readonly smallMm: number;
   /** Whether the lines of the field chart are drawn. */
   readonly chartLines: boolean;
-  readonly unusedStandard: string;
   /** Steps of frames at which rows are numbered: parts of a second or a foot first. */
   readonly roundSteps: readonly number[];
   /** The row of a frame as the sheet names it: `1+13`; frame 0 is the moment before the first row. */
@@ -56,7 +55,6 @@ export function chartTexts(solved: SolvedShot, look: Look): ChartTexts {
     telling: tellingOf(shot, look.settings, look.neighbours),
     smallMm: Math.max(smallestTextMm(look.settings.paper), 2.2 * largerPrint(look.settings.paper)),
     chartLines: camera.fields.some(({ field }) => field.notation === 'chart'),
-    unusedStandard: `${words.standard} (${words.unused})`,
     roundSteps: roundSteps(unit),
     row,
     place: (frame) => (frame < 1 ? words.beforeRow(name(1)) : words.row(name(frame))),
@@ -100,12 +98,26 @@ function moveLines(one: SolvedMove, { ways }: ChartPanel, texts: ChartTexts): st
   const rows = `${texts.row(from)}–${texts.row(to)} (${from}–${to})`;
   const lines = [`${moveKind.memo(move, texts.telling)}  ${rows}`];
   if (kindOf(move).goes && wayMm > 0) {
-    const most = graduations.reduce((a, b) => (Math.abs(b.stepMm) > Math.abs(a.stepMm) ? b : a));
-    lines.push(words.way(lengths.text(wayMm), lengths.text(Math.abs(most.stepMm)), texts.row(most.frame)));
+    const { step, from: first, to: last } = largestSteps(graduations, lengths);
+    lines.push(words.way(lengths.text(wayMm), step, texts.row(first), texts.row(last)));
   }
-  if (ways.some(({ solved, ofCorner }) => ofCorner && solved === one)) lines.push(words.cornerWay);
+  const corner = ways.find(({ solved }) => solved === one)?.ofCorner;
+  if (corner) lines.push(words.cornerWay(words.corners[corner]));
   if (graduated(move)) lines.push(words.countNought(texts.place(start)));
   return lines;
+}
+
+/** The first rows, one after the other, on which the step is the largest as it is printed. */
+function largestSteps(
+  graduations: readonly Graduation[],
+  lengths: PrintedLengths,
+): { readonly step: string; readonly from: number; readonly to: number } {
+  const steps = graduations.map(({ stepMm }) => Math.abs(stepMm));
+  const step = lengths.text(Math.max(...steps));
+  const first = steps.findIndex((one) => lengths.text(one) === step);
+  let last = first;
+  while (last + 1 < steps.length && lengths.text(steps[last + 1]!) === step) last++;
+  return { step, from: graduations[first]!.frame, to: graduations[last]!.frame };
 }
 
 function fieldLines(solved: SolvedShot, texts: ChartTexts): string[] {
@@ -141,6 +153,11 @@ function compass(field: Field, { shot }: SolvedShot): string {
   return parts.length > 0 ? ` (${parts.join(' ')})` : '';
 }
 
+const edgeText = (
+  { frame, worstMm, worstFrame }: NonNullable<Artwork['edge']>,
+  { words, lengths, row }: Pick<ChartTexts, 'words' | 'lengths' | 'row'>,
+): string => words.edgeShows(row(frame), lengths.text(worstMm), row(worstFrame));
+
 /** Sheets of artwork with their sizes and middles; on the camera's panel those that no panel of their own shows. */
 function sheetLines(panel: ChartPanel, { camera, shot }: SolvedShot, texts: ChartTexts): string[] {
   const { words, lengths } = texts;
@@ -158,8 +175,7 @@ function sheetLines(panel: ChartPanel, { camera, shot }: SolvedShot, texts: Char
       const { width, height, x, y } = made.needed;
       parts.push(`${words.least} ${lengths.area(lengths.up(width), lengths.up(height))}, ${at(x, y)}`);
     }
-    if (made.edge)
-      parts.push(`! ${words.edgeShows} ${texts.row(made.edge.frame)} (${lengths.text(made.edge.worstMm)})`);
+    if (made.edge) parts.push(`! ${edgeText(made.edge, texts)}`);
     return parts.length === 0 ? [] : [`${level.name}: ${parts.join('; ')}`];
   });
 }

@@ -74,7 +74,8 @@ function laid(solved: SolvedShot, given: Look, landscape: boolean): Page[] {
   return tiles.map((tile, i): Page => {
     const { widthMm, heightMm, marks } = framed(i + 1, tiles.length);
     const place = words.at(tile.column + 1, columns, tile.row + 1, rows);
-    const where = tiles.length > 1 ? `${place}   ${words.join}` : place;
+    const goesOn = i < tiles.length - 1 && (tile.column < columns - 1 || tile.row < rows - 1);
+    const where = goesOn ? `${place}   ${words.join}` : place;
     const title =
       filled.length > tiles.length || columns * rows > all.length
         ? `${where}   ${words.tooMany(tiles.length)}`
@@ -157,7 +158,7 @@ function tileMarks(
   for (const { corners, centre, used, bare } of fields) {
     const stroke: Stroke = bare
       ? { ink: 'grey', widthMm: 0.3, dash: [4, 1.2] }
-      : { ink: 'black', widthMm: 0.3 };
+      : { ink: 'black', widthMm: used ? 0.3 : 0.15 };
     for (const side of sides(corners)) add(side, stroke);
     if (!bare) {
       const [a, b, , d] = corners;

@@ -8,7 +8,7 @@
 
 import { layTable, type TableSet } from '../../layout/table.js';
 import type { Move } from '../../shot/camera/camera-model.js';
-import { kindOf, rowsOf } from '../../shot/camera/move-facts.js';
+import { kindOf, rests, rowsOf } from '../../shot/camera/move-facts.js';
 import type { Graduation, SolvedMove } from '../../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
 import { figure } from '../../words/number-format.js';
@@ -65,7 +65,9 @@ export function moveTable(solved: SolvedShot, given: Look): MoveTable | null {
   const figures = [...cameraColumns(told, solved, texts), ...levelColumns(told, solved, texts)];
   if (figures.length === 0) return null;
   const rows = rowsOfTable(figures, shot.length);
-  const constant = camera.moves.filter((one) => !told.includes(one)).map((one) => constantWords(one, texts));
+  const constant = camera.moves
+    .filter((one) => !told.includes(one) && kindOf(one.move).legs !== 'swing')
+    .map((one) => constantWords(one, texts));
   const print = {
     texts,
     rows,
@@ -175,7 +177,9 @@ function constantWords({ move, graduations }: SolvedMove, texts: ChartTexts): st
   const said = `${moveKind.memo(move, texts.telling)}  ${texts.row(from)}–${texts.row(to)}`;
   const [first, second] = graduations;
   if (!first || !second) return said;
-  return `${said}: ${texts.words.eachFrame(stepText(move, second, first, texts))}`;
+  const step = stepText(move, second, first, texts);
+  const { words } = texts;
+  return `${said}: ${rests(move) ? words.eachFrameFrom(step, texts.row(second.frame)) : words.eachFrame(step)}`;
 }
 
 /** `12.7 mm`, `−2.1 mm width`, `+1.5 %`, `3°` */

@@ -59,7 +59,7 @@ export function drawPanel(panel: ChartPanel, view: View, texts: ChartTexts): Mar
       labels.avoid([x1, y1, x2, y2]);
     }
   for (const field of panel.fields) {
-    path(field.corners, field.bare ? STANDARD : black(0.4));
+    path(field.corners, field.bare ? STANDARD : black(field.used ? 0.4 : UNUSED_MM));
     if (!field.bare) marks.push(...cornersAndCentre(field, view, labels));
     if (!field.used) marks.push(...crossedOut(field, view, labels));
   }
@@ -68,6 +68,7 @@ export function drawPanel(panel: ChartPanel, view: View, texts: ChartTexts): Mar
     marks.push(...wayMarks(way, points, labels));
     return { way, points };
   });
+  for (const pivot of panel.pivots) marks.push(...pivotCross(place(pivot), labels));
   for (const field of panel.fields) nameField(field, view, labels, texts);
   for (const { way, points } of ways) namePlaces(way, points, labels, texts);
   for (const { way, points } of ways) nameRows(way, points, labels, texts);
@@ -75,6 +76,9 @@ export function drawPanel(panel: ChartPanel, view: View, texts: ChartTexts): Mar
   for (const outline of panel.outlines) nameOutline(outline, view, labels, texts);
   return [...marks, ...labels.marks];
 }
+
+/** Width of the outline of a field on which the camera never stands, mm. */
+const UNUSED_MM = 0.2;
 
 const STANDARD: Stroke = { ink: 'grey', widthMm: 0.35, dash: [4, 1.2] };
 
@@ -112,6 +116,16 @@ function cornersAndCentre(field: PanelField, { place }: View, labels: Labels): M
   const [cx, cy] = place(field.centre);
   for (const [ux, uy] of [across, down]) add(cx - ux * 2.5, cy - uy * 2.5, cx + ux * 2.5, cy + uy * 2.5, 0.2);
   return marks;
+}
+
+/** Half the length of the strokes of the cross about which a level is turned or scaled, mm on paper. */
+const PIVOT = 2;
+
+function pivotCross([x, y]: Pt, labels: Labels): Mark[] {
+  return [[x - PIVOT, y, x + PIVOT, y] as const, [x, y - PIVOT, x, y + PIVOT] as const].map((segment) => {
+    labels.avoid(segment);
+    return line(...segment, black(0.3));
+  });
 }
 
 /** Half the width of the cross over a corner of a field that is not used, mm on paper. */
@@ -282,10 +296,12 @@ function nameRows(way: PanelWay, points: readonly Pt[], labels: Labels, texts: C
 
 function nameField(field: PanelField, { place }: View, labels: Labels, texts: ChartTexts): void {
   const page = field.corners.map(place) as unknown as Corners;
-  if (field.bare) {
-    nameEdge(field.used ? texts.words.standard : texts.unusedStandard, page, labels, texts);
-    return;
-  }
+  const row = field.row === null ? '' : texts.words.cameraOn(texts.row(field.row));
+  const standard = !field.bare || !field.standard ? '' : texts.words.standard;
+  const unused = field.used ? '' : [field.name, `(${texts.words.unused})`].filter(Boolean).join(' ');
+  const beside = [[standard, row].filter(Boolean).join(', '), unused].filter(Boolean).join(' ');
+  if (beside !== '') nameEdge(beside, page, labels, texts);
+  if (field.bare) return;
   const places: Pt[] = [];
   for (const mm of [4.5, -5, 9]) for (const corner of [0, 1, 3, 2]) places.push(inset(page, corner, mm));
   labels.put({ text: field.name, sizeMm: 3.6, weight: 'bold', ringed: true, places, must: true });

@@ -1,7 +1,7 @@
 /**
  * The scale strip: the graduations of a move as a ruler at true size, to lay beside the layout, in the direction in which the
  * move runs on the layout: one that goes left or up begins at the right or at the bottom. A truck's is the way of a corner of
- * the field, a turn's that of a corner of the sheet.
+ * the field. Turns and scales of levels have none: their way is no straight one.
  *
  * Each leg is a strip of its own, since it may lead another way. A strip has one stroke a graduation on one side of its black
  * base line: a dot at start and end and where a place has a name, a ring where a level that goes along has a key; beside it rows
@@ -109,7 +109,9 @@ export function stripPages(solved: SolvedShot, given: Look): Page[] {
   const texts = chartTexts(solved, look);
   const { words } = texts;
   const strips = chartPanels(solved, look.settings.convention === 'west').flatMap((panel) =>
-    panel.ways.flatMap((way) => stripsOf(way, panel, texts)),
+    panel.ways
+      .filter(({ ofCorner }) => panel.levels === null || ofCorner === null)
+      .flatMap((way) => stripsOf(way, panel, texts)),
   );
   if (strips.length === 0) return [];
   const framed = (n: number, of: number, landscape: boolean) =>
@@ -190,8 +192,8 @@ function stripOf(
   const strokes = strokesOf(points, places).filter(({ mm }) => mm <= to + 1e-9);
   const thinned = strokes.some(({ drawn }) => !drawn);
   const remarks = [
-    ...(way.ofCorner ? [words.cornerWay] : []),
-    ...(aslant(degrees) ? [words.slope(figure(steepness(degrees), { decimals: 0 }), y1 > y0)] : []),
+    ...(way.ofCorner ? [words.cornerWay(words.corners[way.ofCorner])] : []),
+    ...(aslant(degrees) ? [words.slope(figure(steepness(degrees), { decimals: 0 }), y1 > y0, x1 > x0)] : []),
     ...(way.counted ? [words.countNought(texts.place(points[0]!.frame - points[0]!.count))] : []),
     ...(thinned ? [words.thinned(`${CLOSEST} mm`)] : []),
     ...(to < all.to ? [words.tooLong(lengths.text(to - all.from), lengths.text(all.to - all.from))] : []),

@@ -73,6 +73,10 @@ function trucked(move: Move, name: (end: unknown) => string, words: MoveWords): 
 
 const ARROWS = { left: '←', right: '→', up: '↑', down: '↓' } as const;
 
+/** What a word is given of a flag. */
+const SET = 'yes';
+const UNSET = 'no';
+
 type Texts = {
   readonly [F in Form]: (
     value: (Given & { readonly form: F })['value'],
@@ -85,7 +89,7 @@ const mm = (value: number, { lengths }: Telling): string => lengths.text(value);
 
 /** The value of a parameter; '' where there is nothing to tell. */
 const TEXTS: Texts = {
-  flag: (value) => (value ? 'yes' : ''),
+  flag: (value, _, { toldUnset }) => (value ? SET : toldUnset ? UNSET : ''),
   levels: (names) => names.join(','),
   sense: (value, { words }) => (value === 'cw' ? words.clockwise : words.counterClockwise),
   direction: ({ word, degrees: angle }) => (word === 'angle' ? `${figure(angle)}°` : ARROWS[word]),
@@ -95,7 +99,7 @@ const TEXTS: Texts = {
     fromMm === toMm ? mm(fromMm, telling) : `${telling.lengths.figure(fromMm)}→${mm(toMm, telling)}`,
   measure: (value, telling, { unit }) => MEASURES[unit](value, telling),
   loop: (value, telling) => (value === null ? '' : mm(value, telling)),
-  point: (point, { lengths }) => (point ? `(${lengths.figure(point.xMm)},${lengths.figure(point.yMm)})` : ''),
+  point: (point, { lengths }) => (point ? `${lengths.figure(point.xMm)}, ${lengths.figure(point.yMm)}` : ''),
 };
 
 const MEASURES: {

@@ -159,7 +159,7 @@ export const moveKinds = {
   turn: kind({
     ...ofLevels,
     legs: 'angle',
-    parameters: { about, sense },
+    parameters: { sense, about },
     quantity: 'turn',
     phase: 5,
     goes: false,
@@ -171,7 +171,7 @@ export const moveKinds = {
   roll: kind({
     ...ofLevels,
     legs: 'swing',
-    parameters: { size: size('sway', 'mm'), period: period('sway-time'), sideways },
+    parameters: { size: size('sway', 'mm'), sideways, period: period('sway-time') },
     quantity: 'sway',
     phase: 6,
     goes: false,

@@ -41,6 +41,8 @@ export interface Parameter<F extends Form, T extends Told = Told> {
   /** Of measures: the unit, and what messages call it. */
   readonly unit: 'mm' | 'degrees' | 'frames';
   readonly what: Measure | null;
+  /** Of flags: a sheet tells also that it is not set (`up and down` as `sideways`). */
+  readonly toldUnset?: true;
   /** Undefined where it cannot be had. `leg`: the leg of a move that runs for a while. */
   readonly read: (
     node: MoveStatement,
@@ -62,11 +64,14 @@ function parameter<F extends Form, const T extends Told>(
 }
 
 /** `option` stands behind the move or not. */
-const flag = <const T extends Told>(option: 'log' | 'sideways', told: T) =>
-  parameter('flag', { ...plain, told, option }, ({ options }) => options[option] !== null);
+const flag = <const T extends Told>(
+  option: 'log' | 'sideways',
+  told: T,
+  rest: { readonly toldUnset?: true } = {},
+) => parameter('flag', { ...plain, ...rest, told, option }, ({ options }) => options[option] !== null);
 
 export const ratios = flag('log', 'manner');
-export const sideways = flag('sideways', 'memo');
+export const sideways = flag('sideways', 'memo', { toldUnset: true });
 
 /** Levels that go along. */
 export const carry = parameter('levels', { ...plain, told: 'manner', option: 'carry' }, (node, binding) =>
@@ -109,7 +114,7 @@ export const loop = parameter(
 
 export const about = parameter(
   'point',
-  { ...plain, told: 'never', option: 'about' },
+  { ...plain, told: 'memo', option: 'about' },
   ({ options: { about: point } }) => point && { xMm: point.xMm, yMm: point.yMm },
 );
 

@@ -25,7 +25,8 @@ export const movesIn = ({ cut: cutWord, cutShort }: EnglishTerms): MoveWords => 
     sense: (sense) => sense,
     size: (size) => size,
     period: (time) => `every ${time}`,
-    sideways: () => 'sideways',
+    about: (point) => `about ${point}`,
+    sideways: (set) => (set === 'yes' ? 'left and right (right first)' : 'up and down (up first)'),
   },
   changed: {
     ratios: (_, by) => (by ? 'by equal ratios' : 'by equal widths'),

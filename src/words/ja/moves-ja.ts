@@ -23,7 +23,8 @@ export const moves: MoveWords = {
     sense: (sense) => sense,
     size: (size) => size,
     period: (time) => `周期 ${time}`,
-    sideways: () => '横',
+    about: (point) => `中心 ${point}`,
+    sideways: (set) => (set === 'yes' ? '左右（右から）' : '上下（上から）'),
   },
   changed: {
     ratios: (_, by) => (by ? '等比' : '等差'),

@@ -53,11 +53,30 @@ describe.each([
     'A turn 0°→90° counter-clockwise  0+1–1+24',
     'A 回転 0°→90° 左回り  0+1–1+24',
   ],
-  ['shake 4mm>0mm 1..12 sideways', 'shake 4→0 mm sideways  0+1–0+12', '画面動 4→0 mm 横  0+1–0+12'],
+  [
+    'turn level A 0@1 > 90@2+0 cw about 20,-10',
+    'A turn 0°→90° clockwise about 20, -10  0+1–1+24',
+    'A 回転 0°→90° 右回り 中心 20, -10  0+1–1+24',
+  ],
+  [
+    'truck level A 100%@1 > 140%@3+0 about 20,10',
+    'A layer T.U 100%→140% about 20, 10  0+1–2+24',
+    'A セルT.U 100%→140% 中心 20, 10  0+1–2+24',
+  ],
+  [
+    'shake 4mm>0mm 1..12 sideways',
+    'shake 4→0 mm left and right (right first)  0+1–0+12',
+    '画面動 4→0 mm 左右（右から）  0+1–0+12',
+  ],
+  [
+    'roll A 5mm 1..3+0 every 1+12 sideways',
+    'A sway 5 mm left and right (right first) every 1+12  0+1–2+24',
+    'A ローリング 5 mm 左右（右から） 周期 1+12  0+1–2+24',
+  ],
   [
     'roll A 5mm 1..3+0 every 1+12',
-    'A sway 5 mm every 1+12  0+1–2+24',
-    'A ローリング 5 mm 周期 1+12  0+1–2+24',
+    'A sway 5 mm up and down (up first) every 1+12  0+1–2+24',
+    'A ローリング 5 mm 上下（上から） 周期 1+12  0+1–2+24',
   ],
   ['fade out white 5+1..6+0', 'W.O  5+1–5+24', 'W.O  5+1–5+24'],
   ['expose B 0%>100% 1..24', 'B double exposure 0%→100%  0+1–0+24', 'B WXP 0%→100%  0+1–0+24'],

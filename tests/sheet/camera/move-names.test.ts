@@ -46,8 +46,8 @@ describe('moves are called', () => {
     expect(memo('pull', ['loop'])).toBe('A pull → 3 mm/f loop 420 mm');
     expect(memo('levelTruck')).toBe('A layer T.U 100%→140%');
     expect(memo('turn', ['sense'])).toBe('A turn 0°→90° counter-clockwise');
-    expect(memo('shake', ['size', 'sideways'])).toBe('shake 5→9 mm sideways');
-    expect(memo('roll', ['period'])).toBe('A sway 5 mm every 0+9');
+    expect(memo('shake', ['size', 'sideways'])).toBe('shake 5→9 mm left and right (right first)');
+    expect(memo('roll', ['period'])).toBe('A sway 5 mm up and down (up first) every 0+9');
     expect(
       moveKind.memo(moveOf('slide', { on: 2, spacing: { form: 'ease', leave: 4, arrive: 6 } }), english),
     ).toBe('A slide ア→イ ease 4/6 on 2s');
@@ -57,7 +57,7 @@ describe('moves are called', () => {
     const inches = { ...english, lengths: printedLengths({ lengths: 'in' }) };
     const said = (kind: (typeof KINDS)[number]) => moveKind.memo(moveOf(kind), inches);
     expect(said('pull')).toBe('A pull → 0.118 in/f');
-    expect(said('shake')).toBe('shake 0.197 in');
+    expect(said('shake')).toBe('shake 0.197 in up and down (up first)');
   });
 
   test('beside their rows by less and less', () => {
