@@ -61,7 +61,7 @@ const LYING: Across = {
 /** Columns beside each other: rows and counts end at their place. */
 const UPRIGHT: Across = {
   title: 2,
-  edge: 6,
+  edge: 8,
   base: 42,
   farEdge: 52,
   whole: 56,
@@ -290,7 +290,7 @@ function pieceMarks({ strip, from, to, index, of }: Piece, box: Box, texts: Char
 
   const parts = [strip.title, ...(of > 1 ? [words.tile(index + 1, of)] : []), ...strip.remarks];
   if (index < of - 1) parts.push(words.join);
-  headline(parts.join('   '), strip, box, span, texts, marks);
+  headline(parts, strip, box, span, texts, marks);
 
   // Where to cut: the strip's edges, and the line up to which the next piece is laid over.
   const cut = { ink: 'grey', widthMm: 0.15, dash: [2, 1.5] } as const;
@@ -408,9 +408,14 @@ function namesOf(
 const isEnd = ({ mm }: Stroke, strip: Strip): boolean =>
   Math.abs(mm - strip.from) < 1e-6 || Math.abs(mm - strip.to) < 1e-6;
 
-/** The title and its remarks, above the ruler or along its left side. */
+/** Print narrower than this is broken into two lines. */
+const NARROWEST_TITLE = 0.8;
+/** Middles of the two lines, in the place of the one. */
+const TITLE_LINES_MM = [1.4, 5] as const;
+
+/** The title and its remarks, above the ruler or along its left side: on one line, or on two. */
 function headline(
-  text: string,
+  parts: readonly string[],
   strip: Strip,
   box: Box,
   span: number,
@@ -418,17 +423,37 @@ function headline(
   marks: Mark[],
 ): void {
   const along = strip.upright ? box.height : box.width;
-  const { sizeMm, squeeze } = fitLine(texts.look.metrics, text, Math.max(span, along) - 4, {
-    most: texts.smallMm * 1.25,
-    least: texts.smallMm * 0.9,
-    weight: 'bold',
-  });
-  const set = { sizeMm, squeeze, weight: 'bold', anchor: 'start' } as const;
-  marks.push(
-    strip.upright
-      ? textAt(box.x + UPRIGHT.title, box.y, text, { ...set, turn: 90 })
-      : textAt(box.x, box.y + LYING.title, text, set),
-  );
+  const { metrics } = texts.look;
+  const { title } = acrossOf(strip);
+  const fit = (words: readonly string[], most: number) => {
+    const text = words.join('   ');
+    const size = { most, least: texts.smallMm * 0.9, weight: 'bold' } as const;
+    return { text, ...fitLine(metrics, text, Math.max(span, along) - 4, size) };
+  };
+  const put = ({ text, sizeMm, squeeze }: ReturnType<typeof fit>, off: number): void => {
+    const set = { sizeMm, squeeze, weight: 'bold', anchor: 'start' } as const;
+    marks.push(
+      strip.upright
+        ? textAt(box.x + off, box.y, text, { ...set, turn: 90 })
+        : textAt(box.x, box.y + off, text, set),
+    );
+  };
+  const whole = fit(parts, texts.smallMm * 1.25);
+  if (parts.length === 1 || whole.squeeze >= NARROWEST_TITLE) {
+    put(whole, title);
+    return;
+  }
+  // Broken where the longer of both lines is shortest.
+  const longer = (at: number) =>
+    Math.max(
+      ...[parts.slice(0, at), parts.slice(at)].map((half) => metrics.width(half.join('   '), 1, 'bold')),
+    );
+  const best = parts
+    .slice(1)
+    .map((_, i) => i + 1)
+    .reduce((a, b) => (longer(b) < longer(a) ? b : a));
+  put(fit(parts.slice(0, best), texts.smallMm), TITLE_LINES_MM[0]);
+  put(fit(parts.slice(best), texts.smallMm), TITLE_LINES_MM[1]);
 }
 
 /** An arrow head on the base line near both ends of a piece. */

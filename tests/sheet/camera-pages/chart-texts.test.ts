@@ -1,0 +1,90 @@
+/** What the camera chart says of moves and sheets, and what the panels of levels are marked with. */
+
+import { describe, expect, test } from 'vitest';
+import { cameraChartPages } from '../../../src/sheet/camera-pages/camera-chart.js';
+import { chartPanels } from '../../../src/sheet/camera-pages/chart-panels.js';
+import { roundSteps } from '../../../src/sheet/camera-pages/chart-texts.js';
+import { moveTablePages } from '../../../src/sheet/camera-pages/move-table.js';
+import { stripPages } from '../../../src/sheet/camera-pages/scale-strip.js';
+import type { Page } from '../../../src/sheet/marks.js';
+import type { Settings } from '../../../src/shot/settings.js';
+import { lookOf, said, solvedCut } from '../laid.js';
+
+const CUT = `cut 7
+time 6+0
+stack BG A B
+level A free
+level B free
+A: 1..
+B: 1..
+field A full
+field B 60% at 60,30
+`;
+
+const pages = (layout: typeof stripPages, statements: string, settings: Partial<Settings> = {}): string =>
+  layout(solvedCut(`${CUT}${statements}\n`, settings), lookOf(settings))
+    .map((page: Page) => said(page))
+    .join('\n');
+
+describe('the chart', () => {
+  test('names the first run of rows with the largest step', () => {
+    const slide = 'slide A ア(0,0)@1 > イ(-96,0)@5+0 ease 24 24';
+    expect(pages(cameraChartPages, slide)).toContain('(rows 1+2–3+24)');
+    expect(pages(cameraChartPages, slide, { labels: 'ja' })).toContain('（1+2–3+24）');
+  });
+
+  test('names the row on which the camera stands on no field of the cut', () => {
+    const moving = pages(cameraChartPages, 'pan A@1 > B@6+0\nslide A ア(0,0)@1+1 > イ(9,0)@2+0');
+    expect(moving).toContain('camera on row 1+1');
+    expect(moving).toContain('camera on row 1+24');
+    const still = pages(cameraChartPages, 'slide A ア(0,0)@1+1 > イ(9,0)@2+0');
+    expect(still).not.toContain('camera on row');
+  });
+
+  test('tells from which row the edge of a sheet shows, and on which it is worst', () => {
+    const short = 'level BG size 300x160mm\npan A@1 > B@6+0\npull BG left 1mm/f 1..6+0';
+    expect(pages(cameraChartPages, short)).toMatch(
+      /edge shows from row \d\+\d+, at most [\d.]+ mm on row 5\+24/,
+    );
+  });
+
+  test('says which corner graduations run along', () => {
+    expect(pages(cameraChartPages, 'truck A@1 > B@6+0')).toMatch(
+      /graduated along the (upper|lower) (left|right) corner/,
+    );
+    expect(pages(cameraChartPages, 'pan A@1 > B@6+0')).not.toContain('graduated along');
+  });
+
+  test('says beside its name that a field is not used', () => {
+    const text = pages(cameraChartPages, 'field C 80% at 10,10\npan A@1 > B@6+0');
+    expect(text).toContain('C (not used)');
+    expect(text).not.toContain('B (not used)');
+  });
+});
+
+test('the point of a turn is marked where the level lies', () => {
+  const panel = (statements: string) => chartPanels(solvedCut(`${CUT}${statements}\n`), false).at(-1)!;
+  expect(panel('turn level A 0@1 > 90@2+0 cw about 20,10').pivots).toEqual([[20, 10]]);
+  expect(panel('turn level A 0@1 > 90@2+0 cw').pivots).toEqual([]);
+  const [pivot] = panel('truck level A 50%@1 > 90%@2+0 about 20,10').pivots;
+  expect(pivot![0]).toBeCloseTo(20, 9);
+  expect(pivot![1]).toBeCloseTo(10, 9);
+});
+
+test('turns and scales of levels have no strip', () => {
+  expect(pages(stripPages, 'turn level A 0@1 > 90@2+0 cw')).toBe('');
+  // The lower left corner goes 110.8 mm right and 58.6 mm up.
+  expect(pages(stripPages, 'truck A@1 > B@2+0')).toContain('leads 28° up to the right');
+});
+
+test('constant moves that stand on their first row move from the next one on; swings have no step', () => {
+  const eased = 'slide B ア(0,0)@1 > イ(-9,0)@2+0 ease 6 6';
+  const table = (statement: string) => pages(moveTablePages, `${eased}\n${statement}`);
+  expect(table('turn level A 0@1 > 94@2+0 cw')).toContain('+2° on each frame from row 0+2 on');
+  expect(table('pull A left 2mm/f 1..2+0')).toContain('2 mm on each frame, the first one too');
+  expect(table('roll A 2mm 1..2+0 every 1+0')).not.toContain('sway');
+});
+
+test('rows are numbered at parts of a second or a foot', () => {
+  expect(roundSteps(16)).toEqual([1, 2, 4, 8, 16, 32, 64, 160, 320, 960]);
+});
