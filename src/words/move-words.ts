@@ -44,6 +44,8 @@ export interface MoveWords {
   readonly frame: string;
   /** How large the artwork must be. */
   artwork(size: string): string;
+  /** How a level stands on the rows before its move begins on `row`. */
+  until(value: string, row: string): string;
   on(frames: number): string;
   ease(leave: number, arrive: number): string;
   curve(values: string): string;

@@ -1,7 +1,7 @@
-/** The camera's lines of the memo: one for each move and each light, or that nothing moves. */
+/** The camera's lines of the memo: one for each move and each light, or that nothing moves; before them the levels whose edge shows. */
 
 import type { CameraPlan } from './plan.js';
 
-export function cameraMemo({ fixed, items }: CameraPlan): string[] {
-  return [...(fixed === null ? [] : [fixed]), ...items.map(({ memo }) => memo)];
+export function cameraMemo({ edges, fixed, items }: CameraPlan): string[] {
+  return [...edges, ...(fixed === null ? [] : [fixed]), ...items.map(({ memo }) => memo)];
 }

@@ -1,6 +1,7 @@
 /** What stands in the camera column, and which moves stand beside which. */
 
 import type { Move } from '../../shot/camera/camera-model.js';
+import { legsOf } from '../../shot/camera/move-facts.js';
 import { FRAMES_A_FOOT, type Settings } from '../../shot/settings.js';
 import type { Shot } from '../../shot/shot.js';
 import { feetAndFrames, rowName, secondsAndFrames } from '../../shot/time-notation.js';
@@ -13,7 +14,7 @@ import { keysOf } from './keys-along.js';
 import { lightKind } from './lights.js';
 import { neededArtwork, needsCameraChart } from './memo-tells.js';
 import { arrowsOf, graduated, moveKind, outlined } from './move-names.js';
-import { joined, type Kind, type Sign, type Telling } from './naming.js';
+import { degrees, joined, type Kind, percent, type Sign, type Telling } from './naming.js';
 
 /** One move or light, as the column and the memo need it. */
 export interface Item {
@@ -51,6 +52,8 @@ export interface CameraPlan {
   /** Of each lane its width, in widths of the narrowest. */
   readonly lanes: readonly number[];
   readonly fixed: string | null;
+  /** Levels whose edge comes into the picture, and on which rows. */
+  readonly edges: readonly string[];
   readonly telling: Telling;
 }
 
@@ -69,6 +72,7 @@ export function cameraPlan(
   const west = form.convention === 'west';
   const telling = tellingOf(shot, form, neighbours);
   const unit = west ? FRAMES_A_FOOT : Math.max(1, Math.round(shot.fps));
+  const row = (frame: number): string => rowName(frame, unit, west);
   const items = [
     ...camera.moves.map((move) =>
       moveItem(move, solved, { telling, west, artwork: !needsCameraChart(solved) }),
@@ -77,8 +81,9 @@ export function cameraPlan(
   ]
     .filter((item) => item.first <= shot.length && item.last >= item.first)
     .map((item): Item => {
-      const rows = `${rowName(item.first, unit, west)}–${rowName(item.last, unit, west)}`;
-      return { ...item, memo: `${item.memo}  ${rows}` };
+      const before = beforeFirst(item, solved);
+      const until = before === '' ? '' : `, ${telling.words.until(before, row(item.first))}`;
+      return { ...item, memo: `${item.memo}  ${row(item.first)}–${row(item.last)}${until}` };
     });
   const { rest } = shot.camera;
   const { fix } = telling.words;
@@ -91,8 +96,26 @@ export function cameraPlan(
     placed,
     lanes,
     fixed: !camera.fixed ? null : rest.notation === 'full' ? fix : `${fix} ${rest.name}`,
+    edges: [...camera.artwork].flatMap(([name, { edge }]) => {
+      if (!edge) return [];
+      const by = telling.lengths.text(edge.worstMm);
+      const told = wordsOf(form).cameraPages.edgeShows(row(edge.frame), by, row(edge.worstFrame));
+      return [`! ${name}: ${told}`];
+    }),
     telling,
   };
+}
+
+/** How large or how far turned a level already is on the rows before its move; '' where it is as drawn, or has moved before. */
+function beforeFirst({ first, solved }: Item, { camera }: SolvedShot): string {
+  if (!solved || first < 2) return '';
+  const { move } = solved;
+  const [name] = move.target.levels;
+  const placed = name === undefined ? undefined : camera.placement.get(name)?.[0];
+  const [scaled] = legsOf(move, 'scale');
+  if (scaled) return scaled.from !== 1 && placed?.scale === scaled.from ? percent(scaled.from) : '';
+  const [turned] = legsOf(move, 'angle');
+  return turned && turned.from !== 0 && placed?.rotation === turned.from ? degrees(turned.from) : '';
 }
 
 export function tellingOf(shot: Shot, form: FormSettings, neighbours: Neighbours | undefined): Telling {

@@ -50,6 +50,7 @@ export const movesIn = ({ cut: cutWord, cutShort }: EnglishTerms): MoveWords => 
   fairing: 'fairing',
   frame: 'f',
   artwork: (size) => `(artwork at least ${size})`,
+  until: (value, row) => `${value} until ${row}`,
   on: (frames) => `on ${frames}s`,
   ease: (leave, arrive) => `ease ${leave}/${arrive}`,
   curve: (values) => `curve ${values}`,

@@ -48,6 +48,7 @@ export const moves: MoveWords = {
   fairing: 'フェアリング',
   frame: 'コマ',
   artwork: (size) => `（用紙 ${size} 以上）`,
+  until: (value, row) => `${row}まで${value}`,
   on: (frames) => `${frames}コマ打ち`,
   ease: (leave, arrive) => `加減速 ${leave}/${arrive}`,
   curve: (values) => `カーブ ${values}`,

@@ -54,6 +54,22 @@ describe.each([
     'A 回転 0°→90° 左回り  0+1–1+24',
   ],
   [
+    'truck level A 60%@1+1 > 130%@3+0',
+    'A layer T.U 60%→130%  1+1–2+24, 60% until 1+1',
+    'A セルT.U 60%→130%  1+1–2+24, 1+1まで60%',
+  ],
+  [
+    'turn level A 45@1+1 > 90@3+0 cw',
+    'A turn 45°→90° clockwise  1+1–2+24, 45° until 1+1',
+    'A 回転 45°→90° 右回り  1+1–2+24, 1+1まで45°',
+  ],
+  ['truck level A 100%@1+1 > 130%@3+0', 'A layer T.U 100%→130%  1+1–2+24', 'A セルT.U 100%→130%  1+1–2+24'],
+  [
+    'level A size 260x150mm\npull A left 1mm/f 1..12',
+    '! A: edge shows from row 0+4, at most 9 mm on row 0+12',
+    '! A: 端が見える 0+4から、最大 9 mm（0+12）',
+  ],
+  [
     'turn level A 0@1 > 90@2+0 cw about 20,-10',
     'A turn 0°→90° clockwise about 20, -10  0+1–1+24',
     'A 回転 0°→90° 右回り 中心 20, -10  0+1–1+24',
