@@ -23,7 +23,8 @@
  * - Running numbers, left of the rows: the frame's number on the first row of each second (foot) and of each block, the
  *   second (foot) on the row below, as `5+` (`5'`): row 12 under it is 5+12. Where the block has no row below, beside it.
  * - Notes: a triangle at the left of the notes column on the note's row; a note that had to move names its row in bold.
- * - Dialogue: a bar barGap inside the first row's top edge and the last row's bottom edge of each line.
+ * - Dialogue: a bar barGap inside the first row's top edge and the last row's bottom edge of each line; none at the
+ *   bottom of what goes on over the end of the cut.
  * - Change bars: black rectangles, at least 0.7 mm wide and with nothing else beside them in their gutter at the left of the
  *   column concerned: both columns of a level, dialogue, camera, notes (the last three on the first side). From BAR_GAP of a
  *   row below the top edge of the first row that differs to as much above the bottom edge of the last one; rows that follow

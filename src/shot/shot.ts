@@ -125,6 +125,8 @@ export interface Spoken {
   readonly speaker: string;
   readonly manner: 'on' | 'off' | 'mono';
   readonly frames: Frames;
+  /** Its range names no end: it goes on over the end of the cut. */
+  readonly open: boolean;
   readonly parts: readonly SpokenPart[];
   readonly span: Span;
 }

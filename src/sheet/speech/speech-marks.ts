@@ -104,7 +104,8 @@ function lineMarks(side: Side, run: Run, placed: PlacedSpoken): Mark[] {
   const told = (voice ? speaker : soundMarks)({ side, run, spoken, lane, from, starts, next });
   marks.push(...told.marks);
   if (voice) marks.push(...wordMarks(side, run, spoken, lane));
-  if (ends) {
+  // What goes on is not closed.
+  if (ends && !spoken.open) {
     // A name that is longer than its line runs down past the end; the bar leaves it room.
     const y = bottom - gap;
     const passes = told.end > y - 0.2;

@@ -50,6 +50,7 @@ function bindHeard(statement: Heard, binding: Binding): void {
     speaker: statement.kind === 'voice' ? statement.speaker.text : '',
     manner: statement.kind === 'voice' ? statement.manner : 'on',
     frames: { from: range.from, to: Math.min(range.to, rows ?? range.to) },
+    open: statement.range.to === null,
     parts,
     span: statement.span,
   };

@@ -30,7 +30,8 @@ export const sheetIn = ({ cut: cutWord, cutShort, scene }: EnglishTerms): SheetW
   notes: 'notes',
   drawings: 'drawings',
   last: 'last no.',
-  changes: 'added, reused, not used',
+  // Never broken between its last two words.
+  changes: 'added, reused, not\u00a0used',
   added: 'added',
   reused: 'reused',
   missing: 'not used',

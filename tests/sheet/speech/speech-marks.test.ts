@@ -58,6 +58,14 @@ describe('who and what is heard', () => {
     ]);
   });
 
+  it('does not bar the end of what goes on over the end of the cut', () => {
+    const bars = (range: string) =>
+      linesOf(laid(`cut 1\ntime 2+0\nA: 1..\nmusic ${range} "M3"\n`)[0]!.marks).filter(
+        ({ y1, y2, stroke }) => y1 === y2 && stroke.widthMm > 0.29 && stroke.widthMm < 0.31,
+      ).length;
+    expect([bars('1..48'), bars('1..')]).toEqual([2, 1]);
+  });
+
   it('tells sounds from voices by a zigzag and music by a double line', () => {
     const zigzags = (kind: string): number =>
       laid(`cut 1\ntime 2+0\nA: 1..\n${kind} 1..24 "bell"\n`)[0]!.marks.filter(
