@@ -1,4 +1,4 @@
-import { shippedFont } from '../src/host/shipped-font.js';
+import { shippedFont } from '../src/host/shipped-files.js';
 import { type Fonts, openFonts } from '../src/print/fonts.js';
 
 let opened: Fonts | undefined;

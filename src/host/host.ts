@@ -26,6 +26,9 @@ export type FolderLock =
   | { readonly ok: true; readonly release: () => void }
   | { readonly ok: false; readonly by: number | null; readonly reason: string };
 
+export const LIVE_PAGE_FILES = ['live.html', 'live.css', 'live.js'] as const;
+export type LivePageFile = (typeof LIVE_PAGE_FILES)[number];
+
 export interface Host {
   /** The bytes of a file, of LARGEST_FILE at most. Never throws. */
   read(path: string): Reading<Uint8Array>;
@@ -58,6 +61,8 @@ export interface Host {
   env(name: string): string | undefined;
   /** The shipped font, a TrueType file. Never throws. */
   font(weight: 'regular' | 'bold'): Reading<Uint8Array>;
+  /** A file of the live view's page. Never throws. */
+  livePage(name: LivePageFile): Reading<Uint8Array>;
   /** Whether standard error is a terminal that shows colour. */
   readonly colour: boolean;
   readonly cwd: string;

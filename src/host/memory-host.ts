@@ -1,7 +1,7 @@
 import { posix } from 'node:path';
 import { TOO_LARGE } from './error-reasons.js';
 import { type Host, LARGEST_FILE, type Reading, type TemporaryFile } from './host.js';
-import { shippedFont } from './shipped-font.js';
+import { shippedFont, shippedPage } from './shipped-files.js';
 
 /** What a test sets before, and looks at after. Paths are absolute, with `/`. */
 export interface MemoryHost extends Host {
@@ -147,6 +147,7 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
     elapsedMs: () => host.stopwatchMs,
     env: (name) => host.variables.get(name),
     font: shippedFont,
+    livePage: shippedPage,
     colour: false,
     cwd: '/work',
     commit: (folder) => host.commits.get(absolute(folder)),

@@ -14,7 +14,7 @@ import { lockFolder } from './folder-lock.js';
 import { commitOf } from './git-repository.js';
 import { type Host, LARGEST_FILE, type Reading } from './host.js';
 import { atRevision } from './revision-host.js';
-import { shippedFont } from './shipped-font.js';
+import { shippedFont, shippedPage } from './shipped-files.js';
 import { openTemporary, removeStaleTemporaries, write } from './temporary-files.js';
 
 /** The real world. */
@@ -46,6 +46,7 @@ export function nodeHost(): Host {
     elapsedMs: () => performance.now(),
     env: (name) => process.env[name],
     font: shippedFont,
+    livePage: shippedPage,
     colour: terminal && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
     cwd: currentFolder(),
     commit: commitOf,

@@ -1,29 +1,26 @@
-/** The files of the page itself: beside the sources, and beside the bundle. */
+/** The files of the page itself, by their ways. */
 
-import { readFileSync } from 'node:fs';
+const TYPES = {
+  html: 'text/html; charset=utf-8',
+  css: 'text/css; charset=utf-8',
+  js: 'text/javascript; charset=utf-8',
+} as const;
 
 export interface Asset {
   readonly type: string;
   readonly bytes: Uint8Array;
 }
 
-const TYPES: Readonly<Record<string, string>> = {
-  html: 'text/html; charset=utf-8',
-  css: 'text/css; charset=utf-8',
-  js: 'text/javascript; charset=utf-8',
-};
+const WAYS = { '': 'live.html', 'live.css': 'live.css', 'live.js': 'live.js' } as const;
 
-/** By their ways. Throws where the installation has lost one. */
-export function pageAssets(): ReadonlyMap<string, Asset> {
-  const ways = [
-    ['', 'live.html'],
-    ['live.css', 'live.css'],
-    ['live.js', 'live.js'],
-  ] as const;
+export type PageFile = (typeof WAYS)[keyof typeof WAYS];
+
+/** `read` throws where the installation has lost one. */
+export function pageAssets(read: (name: PageFile) => Uint8Array): ReadonlyMap<string, Asset> {
   return new Map(
-    ways.map(([way, name]) => {
-      const bytes = readFileSync(new URL(`page/${name}`, import.meta.url));
-      return [way, { type: TYPES[name.slice(name.lastIndexOf('.') + 1)]!, bytes }];
+    Object.entries(WAYS).map(([way, name]) => {
+      const ending = name.slice(name.lastIndexOf('.') + 1) as keyof typeof TYPES;
+      return [way, { type: TYPES[ending], bytes: read(name) }];
     }),
   );
 }

@@ -2,7 +2,7 @@
 
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { type Asset, pageAssets } from './page-assets.js';
+import { type Asset, type PageFile, pageAssets } from './page-assets.js';
 import { PreviewStore } from './preview-store.js';
 import { admitRequest, HEADERS, LONGEST_BODY, newToken } from './request-guard.js';
 import type { ShownCut } from './shown-cut.js';
@@ -26,19 +26,22 @@ const KEEP_ALIVE = 15_000;
 const JSON_TYPE = 'application/json; charset=utf-8';
 const PLAIN = 'text/plain; charset=utf-8';
 
-/** `font`: the two weights of the shipped font. Rejects where the port is not to be had. */
-export function openPreview(
-  port: number,
-  font: (weight: 'regular' | 'bold') => Uint8Array,
-): Promise<Preview> {
-  const server = new PreviewServer(font);
+/** What the installation brings; both throw where it has lost a file. */
+export interface ShippedFiles {
+  font(weight: 'regular' | 'bold'): Uint8Array;
+  page(name: PageFile): Uint8Array;
+}
+
+/** Rejects where the port is not to be had. */
+export function openPreview(port: number, shipped: ShippedFiles): Promise<Preview> {
+  const server = new PreviewServer(shipped);
   return server.listen(port);
 }
 
 class PreviewServer {
   private readonly store = new PreviewStore();
   private readonly token = newToken();
-  private readonly assets: ReadonlyMap<string, Asset> = pageAssets();
+  private readonly assets: ReadonlyMap<string, Asset>;
   private readonly listeners = new Set<ServerResponse>();
   private readonly beat = setInterval(() => this.toAll(':\n\n'), KEEP_ALIVE);
   private port = 0;
@@ -56,7 +59,8 @@ class PreviewServer {
     },
   );
 
-  constructor(private readonly font: (weight: 'regular' | 'bold') => Uint8Array) {
+  constructor(private readonly shipped: ShippedFiles) {
+    this.assets = pageAssets(shipped.page);
     this.beat.unref();
     this.server.maxConnections = 128;
   }
@@ -115,7 +119,9 @@ class PreviewServer {
         return give(response, 'image/svg+xml', this.store.page(id, key));
       case 'font':
         if (key !== '' || (id !== 'regular' && id !== 'bold')) return plainly(response, 404);
-        return send(response, 'font/ttf', this.font(id), { 'Cache-Control': 'private, max-age=86400' });
+        return send(response, 'font/ttf', this.shipped.font(id), {
+          'Cache-Control': 'private, max-age=86400',
+        });
       case 'at':
         return id === '' ? this.at(request, response, query) : plainly(response, 404);
       default:

@@ -3,9 +3,9 @@
 import { dirname, relative } from 'node:path';
 import type { Found } from '../episode/find-cuts.js';
 import { reasonOf } from '../host/error-reasons.js';
-import type { Host } from '../host/host.js';
+import type { Host, Reading } from '../host/host.js';
 import type { Messages } from '../language/catalogue/index.js';
-import type { Preview } from '../preview/preview-server.js';
+import type { Preview, ShippedFiles } from '../preview/preview-server.js';
 import type { Settings } from '../shot/settings.js';
 import { CutWatcher, type WatchRequest } from './cut-watcher.js';
 import { type FileWatcher, open, type Place } from './file-watcher.js';
@@ -94,13 +94,16 @@ async function view(
     import('../preview/preview-server.js'),
     import('./live-view-feed.js'),
   ]);
-  const font = (weight: 'regular' | 'bold'): Uint8Array => {
-    const bytes = host.font(weight);
-    if (!bytes.ok) throw new Error(`the font of the installation cannot be read: ${bytes.reason}`);
+  const whole = (bytes: Reading<Uint8Array>): Uint8Array => {
+    if (!bytes.ok) throw new Error(`a file of the installation cannot be read: ${bytes.reason}`);
     return bytes.value;
   };
+  const shipped: ShippedFiles = {
+    font: (weight) => whole(host.font(weight)),
+    page: (name) => whole(host.livePage(name)),
+  };
   try {
-    const preview = await openPreview(port, font);
+    const preview = await openPreview(port, shipped);
     watcher.viewer = new LiveViewFeed(host, preview, watcher.opened, strict);
     return preview;
   } catch (fault) {

@@ -6,7 +6,7 @@ import { deflateSync, inflateSync } from 'node:zlib';
 import { compile } from '../../src/episode/compile-cut.ts';
 import { newEpisodeCache } from '../../src/episode/episode-cache.ts';
 import { findCuts } from '../../src/episode/find-cuts.ts';
-import { shippedFont } from '../../src/host/shipped-font.ts';
+import { shippedFont } from '../../src/host/shipped-files.ts';
 import { openFonts } from '../../src/print/fonts.ts';
 import { printPdf } from '../../src/print/pdf.ts';
 import { sheetPages } from '../../src/sheet/sheet.ts';

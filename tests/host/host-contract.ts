@@ -2,7 +2,7 @@
 
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { type Host, LARGEST_FILE } from '../../src/host/host.js';
+import { type Host, LARGEST_FILE, LIVE_PAGE_FILES } from '../../src/host/host.js';
 
 export const bytes = (text: string) => Buffer.from(text);
 
@@ -67,5 +67,12 @@ export function hostContract(open: () => { readonly host: Host; readonly at: str
       // OpenType: a font with TrueType outlines starts with version 1.0.
       expect(reading.ok && Buffer.from(reading.value).readUInt32BE(0)).toBe(0x00010000);
     }
+  });
+
+  test('has the files of the live view', () => {
+    const { host } = open();
+    for (const name of LIVE_PAGE_FILES) expect(host.livePage(name)).toMatchObject({ ok: true });
+    const page = host.livePage('live.html');
+    expect(page.ok && Buffer.from(page.value).toString()).toMatch(/^<!doctype html>/i);
   });
 }

@@ -4,9 +4,10 @@ import { connect, type Socket } from 'node:net';
 import { expect, test } from 'vitest';
 import { openPreview } from '../../src/preview/preview-server.js';
 import { ask } from './raw.js';
+import { shipped } from './shipped.js';
 
 test('as many half-open connections as there are places are closed within seconds', async () => {
-  const preview = await openPreview(0, () => new Uint8Array());
+  const preview = await openPreview(0, shipped());
   const { port, pathname } = new URL(preview.url);
   const sockets: Socket[] = [];
   try {

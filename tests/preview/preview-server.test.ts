@@ -6,6 +6,7 @@ import { openPreview, type Preview } from '../../src/preview/preview-server.js';
 import type { ShownCut } from '../../src/preview/shown-cut.js';
 import { page, text } from '../print/documents.js';
 import { ask, raw } from './raw.js';
+import { shipped } from './shipped.js';
 
 let preview: Preview;
 let port: number;
@@ -26,7 +27,7 @@ const shown = (id: string, more: Partial<ShownCut> = {}): ShownCut => ({
 });
 
 beforeAll(async () => {
-  preview = await openPreview(0, () => new Uint8Array([0, 1, 0, 0]));
+  preview = await openPreview(0, shipped(Uint8Array.of(0, 1, 0, 0)));
   const url = new URL(preview.url);
   port = Number(url.port);
   token = url.pathname.split('/')[1]!;
@@ -208,10 +209,10 @@ describe('every answer', () => {
 });
 
 test('two views have two words, and a port that is taken is refused', async () => {
-  const other = await openPreview(0, () => new Uint8Array());
+  const other = await openPreview(0, shipped());
   expect(other.url.split('/')[3]).toMatch(/^[\w-]{22}$/);
   expect(other.url.split('/')[3]).not.toBe(token);
-  await expect(openPreview(port, () => new Uint8Array())).rejects.toThrow(/EADDRINUSE/);
+  await expect(openPreview(port, shipped())).rejects.toThrow(/EADDRINUSE/);
   await other.close();
   await expect(raw(Number(new URL(other.url).port), 'GET / HTTP/1.1\r\n\r\n')).rejects.toThrow(
     /ECONNREFUSED/,

@@ -1,6 +1,6 @@
 /** No text is smaller than its paper allows, nor condensed more than can be read. */
 
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { cutPages } from '../../src/build/cut-document.js';
 import type { Page } from '../../src/sheet/marks.js';

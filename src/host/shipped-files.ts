@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { reasonOf } from './error-reasons.js';
-import type { Reading } from './host.js';
+import type { LivePageFile, Reading } from './host.js';
 
 /** Where the shipped font lies beside the bundle, and where it comes from. */
 const FILES = {
@@ -23,6 +23,19 @@ export function shippedFont(weight: 'regular' | 'bold'): Reading<Uint8Array> {
   } catch (error) {
     try {
       return { ok: true, value: readFileSync(createRequire(import.meta.url).resolve(source)) };
+    } catch {
+      return { ok: false, reason: reasonOf(error) };
+    }
+  }
+}
+
+/** A file of the live view's page: beside the bundle, or beside the sources when they run unbundled. */
+export function shippedPage(name: LivePageFile): Reading<Uint8Array> {
+  try {
+    return { ok: true, value: readFileSync(new URL(`page/${name}`, import.meta.url)) };
+  } catch (error) {
+    try {
+      return { ok: true, value: readFileSync(new URL(`../preview/page/${name}`, import.meta.url)) };
     } catch {
       return { ok: false, reason: reasonOf(error) };
     }
