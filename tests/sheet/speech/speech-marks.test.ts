@@ -21,6 +21,15 @@ describe('a sound', () => {
   });
 });
 
+it('a sound and a music beside a voice are not told in the smallest print', () => {
+  const levels = ['A', 'B', 'C', 'D'].map((name) => `${name} "what it is": (1-2-)..\n`).join('');
+  const heard = 'voice "Pim" mono 1..4+0 "The bell stops"\nsound 1.. "oars"\nmusic 1.. "M3, goes on"\n';
+  const [page] = laid(`cut 1\ntime 5+0\n${levels}${heard}`);
+  const labels = textsOf(page!.marks).filter(({ text }) => /oars|M3/.test(text));
+  expect(labels.length).toBeGreaterThan(1);
+  for (const { sizeMm, squeeze = 1 } of labels) expect(sizeMm * squeeze).toBeGreaterThan(2.1);
+});
+
 describe('who and what is heard', () => {
   it('marks off and inner voice', () => {
     const [page] = laid(
