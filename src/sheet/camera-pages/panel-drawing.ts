@@ -8,7 +8,7 @@ import type { ChartPanel, PanelField, PanelOutline, PanelWay } from './chart-pan
 import { panelBounds } from './chart-panels.js';
 import type { ChartTexts } from './chart-texts.js';
 import { holeMark, holes, PEGS } from './pegs.js';
-import { between, type Corners, inset, sides } from './plane.js';
+import { between, type Corners, inset, type Segment, sides } from './plane.js';
 
 /** A panel's window on the page. */
 export interface View {
@@ -118,14 +118,17 @@ function cornersAndCentre(field: PanelField, { place }: View, labels: Labels): M
   return marks;
 }
 
-/** Half the length of the strokes of the cross about which a level is turned or scaled, mm on paper. */
+/** Half the length of the strokes of the ringed cross about which a level is turned or scaled, mm on paper. */
 const PIVOT = 2;
 
 function pivotCross([x, y]: Pt, labels: Labels): Mark[] {
-  return [[x - PIVOT, y, x + PIVOT, y] as const, [x, y - PIVOT, x, y + PIVOT] as const].map((segment) => {
-    labels.avoid(segment);
-    return line(...segment, black(0.3));
-  });
+  const segments: readonly Segment[] = [
+    [x - PIVOT, y, x + PIVOT, y],
+    [x, y - PIVOT, x, y + PIVOT],
+  ];
+  for (const segment of segments) labels.avoid(segment);
+  const ring: Mark = { kind: 'circle', x, y, r: PIVOT / 2, stroke: black(0.3), fill: null };
+  return [...segments.map((segment) => line(...segment, black(0.3))), ring];
 }
 
 /** Half the width of the cross over a corner of a field that is not used, mm on paper. */

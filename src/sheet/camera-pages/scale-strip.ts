@@ -305,15 +305,67 @@ function pieceMarks({ strip, from, to, index, of }: Piece, box: Box, texts: Char
   arrowHeads(strip, from, to, at, marks);
 
   const shown = strip.strokes.filter(({ mm, drawn }) => drawn && mm >= from && mm <= to);
-  for (const { mm, named, keys } of shown) {
+  const ringed = new Set(numberedKeys(strip, texts).map(({ stroke: { mm } }) => mm));
+  for (const { mm, named } of shown) {
     stroke(mm, across.base, across.base - (named ? 4.4 : 3), black(named ? 0.3 : 0.12));
     const [x, y] = at(mm, across.base);
     if (named) marks.push({ kind: 'circle', x, y, r: 0.6, stroke: null, fill: 'black' });
-    if (keys.length > 0) marks.push({ kind: 'circle', x, y, r: 1.1, stroke: black(0.22), fill: null });
+    if (ringed.has(mm)) marks.push({ kind: 'circle', x, y, r: 1.1, stroke: black(0.22), fill: null });
   }
   marks.push(...namesOf({ strip, from, to, index, of }, shown, at, texts));
   ruler(strip, from, to, at, marks, index < of - 1 ? to - OVERLAP_MM : null, texts);
   return marks;
+}
+
+interface NumberedKeys {
+  readonly stroke: Stroke;
+  /** Where the middle of the numbers stands along the ruler. */
+  readonly mm: number;
+  readonly radii: readonly number[];
+  /** Half the room along the ruler. */
+  readonly half: number;
+}
+
+/** How far the number of a key may stand from its place along the ruler, mm. */
+const FARTHEST_MM = 8;
+const BETWEEN_RINGS_MM = 0.7;
+
+/**
+ * The numbers of the keys in the order of the ruler, each beside its place or a little further on. All of them or none: where some
+ * were left out the others would be read as a wrong order.
+ */
+function spreadKeys(strip: Strip, { smallMm: small, look: { metrics } }: ChartTexts): NumberedKeys[] | null {
+  const set = strip.strokes
+    .filter(({ keys, drawn }) => keys.length > 0 && drawn)
+    .sort((a, b) => a.mm - b.mm)
+    .map((stroke) => {
+      const radii = stroke.keys.map((key) =>
+        Math.max(small * 0.72, metrics.width(key, small, 'regular') / 2 + 0.4),
+      );
+      const half = strip.upright ? Math.max(...radii) : radii.reduce((sum, r) => sum + r, 0);
+      return { stroke, mm: stroke.mm, radii, half };
+    });
+  set.forEach((one, i) => {
+    const before = set[i - 1];
+    if (before) one.mm = Math.max(one.mm, before.mm + before.half + one.half + BETWEEN_RINGS_MM);
+  });
+  const end = strip.to + BLANK_MM;
+  const fits = set.every(
+    ({ mm, half, stroke }) =>
+      mm - stroke.mm <= FARTHEST_MM && mm + half <= end && mm - half >= strip.from - BLANK_MM,
+  );
+  return fits ? set : null;
+}
+
+/** All keys; else those of the first pass, each key once; else none, which the chart numbers. */
+function numberedKeys(strip: Strip, texts: ChartTexts): readonly NumberedKeys[] {
+  const seen = new Set<string>();
+  const strokes = strip.strokes.map((stroke) => {
+    const keys = stroke.keys.filter((key) => !seen.has(key));
+    for (const key of keys) seen.add(key);
+    return { ...stroke, keys };
+  });
+  return spreadKeys(strip, texts) ?? spreadKeys({ ...strip, strokes }, texts) ?? [];
 }
 
 type Taken = [number, number][];
@@ -347,7 +399,6 @@ function namesOf(
   const rows: Taken = [];
   const spare: Taken = strip.upright ? rows : [];
   const counts: Taken = [];
-  const rings: Taken = [];
   const inOrder = [...shown].sort((a, b) => Number(isEnd(b, strip)) - Number(isEnd(a, strip)));
   for (const { mm, point, until, named } of inOrder) {
     if (!named) continue;
@@ -373,22 +424,25 @@ function namesOf(
         ),
       );
   }
-  for (const { mm, keys } of shown) {
-    const radii = keys.map((key) => Math.max(small * 0.72, metrics.width(key, small, 'regular') / 2 + 0.4));
-    const along = (r: number) => (strip.upright ? Math.max(...radii) : r);
-    const half = strip.upright ? Math.max(...radii) : radii.reduce((sum, r) => sum + r, 0);
-    if (keys.length === 0 || !take(rings, Math.min(to - half, Math.max(from + half, mm)), half)) continue;
+  for (const { stroke, mm, radii, half } of numberedKeys(strip, texts)) {
+    // What does not stand whole on this piece does so on its neighbour, which repeats the place.
+    if (mm - half < from || mm + half > to) continue;
+    if (Math.abs(mm - stroke.mm) > radii[0]! / 2) {
+      const [a, b] = [Math.min(mm, stroke.mm), Math.max(mm, stroke.mm)];
+      rows.push([a, b]);
+      marks.push(
+        line(...at(stroke.mm, across.base - 4.4), ...at(mm, across.base - across.rings + half), pale(0.15)),
+      );
+    }
     // Keys of one row side by side, or on upright rulers one left of the other.
-    let gone = -half;
-    keys.forEach((key, i) => {
+    let gone = 0;
+    stroke.keys.forEach((key, i) => {
       const r = radii[i]!;
-      const middle = Math.min(to - half, Math.max(from + half, mm));
-      const [x, y] = strip.upright
-        ? at(middle, across.base - across.rings - radii.slice(0, i).reduce((sum, one) => sum + 2 * one, 0))
-        : at(middle + gone + along(r), across.base - across.rings);
+      const [x, y] = at(mm, across.base - across.rings);
+      const aside = strip.upright ? -gone : gone + r - half;
       gone += 2 * r;
-      marks.push({ kind: 'circle', x, y, r, stroke: black(0.22), fill: null });
-      marks.push(textAt(x, y, key, { sizeMm: small }));
+      marks.push({ kind: 'circle', x: x + aside, y, r, stroke: black(0.22), fill: null });
+      marks.push(textAt(x + aside, y, key, { sizeMm: small }));
     });
   }
   for (const step of [...texts.roundSteps].reverse())
@@ -425,12 +479,12 @@ function headline(
   const along = strip.upright ? box.height : box.width;
   const { metrics } = texts.look;
   const { title } = acrossOf(strip);
-  const fit = (words: readonly string[], most: number) => {
+  const fitted = (words: readonly string[], most: number) => {
     const text = words.join('   ');
     const size = { most, least: texts.smallMm * 0.9, weight: 'bold' } as const;
     return { text, ...fitLine(metrics, text, Math.max(span, along) - 4, size) };
   };
-  const put = ({ text, sizeMm, squeeze }: ReturnType<typeof fit>, off: number): void => {
+  const put = ({ text, sizeMm, squeeze }: ReturnType<typeof fitted>, off: number): void => {
     const set = { sizeMm, squeeze, weight: 'bold', anchor: 'start' } as const;
     marks.push(
       strip.upright
@@ -438,7 +492,7 @@ function headline(
         : textAt(box.x, box.y + off, text, set),
     );
   };
-  const whole = fit(parts, texts.smallMm * 1.25);
+  const whole = fitted(parts, texts.smallMm * 1.25);
   if (parts.length === 1 || whole.squeeze >= NARROWEST_TITLE) {
     put(whole, title);
     return;
@@ -452,8 +506,8 @@ function headline(
     .slice(1)
     .map((_, i) => i + 1)
     .reduce((a, b) => (longer(b) < longer(a) ? b : a));
-  put(fit(parts.slice(0, best), texts.smallMm), TITLE_LINES_MM[0]);
-  put(fit(parts.slice(best), texts.smallMm), TITLE_LINES_MM[1]);
+  put(fitted(parts.slice(0, best), texts.smallMm), TITLE_LINES_MM[0]);
+  put(fitted(parts.slice(best), texts.smallMm), TITLE_LINES_MM[1]);
 }
 
 /** An arrow head on the base line near both ends of a piece. */
