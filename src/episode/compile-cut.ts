@@ -5,6 +5,7 @@ import type { Host } from '../host/host.js';
 import type { Diagnostic } from '../language/diagnostic.js';
 import { parse } from '../language/parse.js';
 import { inOrder } from '../language/report/report-order.js';
+import { withoutMark } from '../language/source.js';
 import type { Tree } from '../language/tree.js';
 import { bind } from '../shot/bind-cut.js';
 import type { Shot } from '../shot/shot.js';
@@ -17,6 +18,7 @@ import { shotLimits, textLimits, treeLimits } from './cut-limits.js';
 import { artistsOf, type Episode } from './episode.js';
 import { type EpisodeCache, newEpisodeCache } from './episode-cache.js';
 import { STANDARD_INPUT } from './find-cuts.js';
+import { withTestedFixes } from './offered-fixes.js';
 import { checkOverlaps } from './overlaps.js';
 import { printedTexts, treeGlyphs } from './printed-texts.js';
 import { decode, readText } from './read-text.js';
@@ -55,6 +57,8 @@ export interface Source {
   readonly lends?: string;
   /** What was made of the same cut before. */
   readonly cutCache?: CutCache;
+  /** The text is only tried: nobody will see the fixes of its messages. */
+  readonly trial?: boolean;
 }
 
 /** Compiles the cut at an absolute path. Never throws on any text. */
@@ -120,16 +124,25 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
   }
   let surroundings: Surroundings | null = null;
   diagnostics.push(...textLimits(trees.flatMap(printedTexts)));
+  const found = inOrder(
+    [...episode.diagnostics, ...withoutAccepted(diagnostics, parsed.tree, solved !== null)],
+    sources,
+  );
+  const tried = (text: string) => {
+    const bytes = Buffer.from(text, 'utf8');
+    const { tree, diagnostics } = compile(host, path, episode, { name: file, bytes, cache, trial: true });
+    return tree && { tree, diagnostics };
+  };
+  const untested = source.trial || source.lends !== undefined;
   return {
     file,
     sources,
     tree: parsed.tree,
     shot,
     solved,
-    diagnostics: inOrder(
-      [...episode.diagnostics, ...withoutAccepted(diagnostics, parsed.tree, solved !== null)],
-      sources,
-    ),
+    diagnostics: untested
+      ? found
+      : withTestedFixes({ tree: parsed.tree, diagnostics: found }, withoutMark(read.text), tried),
     // Only what is printed or lent has use for these two.
     get digest() {
       const texts = [read.text, ...used.trees.map((tree) => sources.get(tree.file) ?? ''), ...digests];

@@ -45,7 +45,8 @@ export interface UnreadStatement {
 /** Turns a failure into its one diagnostic. */
 export function explainFailure(unread: UnreadStatement, mender: FixTester): Diagnostic {
   const fault = faultOf(unread, mender);
-  const chosen = mender.choose(fault.candidates, fault.within ?? unread.piece, fault.place);
+  const place = fault.wholeOnly ? { start: 0, end: 0 } : fault.place;
+  const chosen = mender.choose(fault.candidates, fault.within ?? unread.piece, place);
   const notes = fault.note ? [fault.note] : [];
   const span = { file: mender.source.file, ...fault.place };
   const { code, parameters } = chosen && fault.mended ? fault.mended : fault.message;
@@ -157,12 +158,12 @@ function writtenSo({ example }: StatementRule): Note {
 function tooShort({ failure, tokens, typed }: UnreadStatement): StatementFault {
   const entry = failure.entry!;
   const end = placeOf(tokens.at(-1)!).end;
-  const open = unclosedGroup(tokens);
-  if (open && isWanted(failure, '`)`', 'drawing-or-group-end')) {
+  const open = unclosedGroups(tokens);
+  if (open[0] && isWanted(failure, '`)`', 'drawing-or-group-end')) {
     return {
       message: { code: 'unclosed-group', parameters: {} },
-      place: placeOf(open),
-      candidates: [insertFix(end, ')', { action: 'close-group' })],
+      place: placeOf(open[0]),
+      candidates: [insertFix(end, ')'.repeat(open.length), { action: 'close-group' })],
     };
   }
   const last = typedAt(tokens.at(-1)!, typed);
@@ -174,13 +175,13 @@ function tooShort({ failure, tokens, typed }: UnreadStatement): StatementFault {
   };
 }
 
-function unclosedGroup(tokens: readonly IToken[]): IToken | undefined {
+function unclosedGroups(tokens: readonly IToken[]): IToken[] {
   const open: IToken[] = [];
   for (const token of tokens) {
     if (token.tokenType === Open) open.push(token);
     else if (token.tokenType === Close) open.pop();
   }
-  return open[0];
+  return open;
 }
 
 /** Tokens that have a place in a timeline, but not here. */
@@ -243,5 +244,6 @@ function general({ failure, tokens, typed }: UnreadStatement, token: IToken): St
   };
   const message: Message = { code: 'does-not-fit', parameters: parameters() };
   const note = why ? {} : { note: writtenSo(entry) };
-  return { message, place, ...(mended ? { mended } : {}), candidates, ...note };
+  const wholeOnly = token.tokenType === Comma;
+  return { message, place, ...(mended ? { mended } : {}), candidates, wholeOnly, ...note };
 }

@@ -5,7 +5,9 @@
 
 import type { IToken } from 'chevrotain';
 import type { Message } from './catalogue/index.js';
+import { foldCharacters } from './character-folding.js';
 import type { Action, Fix, Note } from './diagnostic.js';
+import { tokenize } from './lexer.js';
 import type { TextRange } from './source.js';
 import { readsUpTo, type SourceText, withEdits } from './statement-reader.js';
 
@@ -20,12 +22,13 @@ export class FixTester {
   constructor(readonly source: SourceText) {}
 
   /**
-   * The first candidate that makes the stretch readable; failing that, the first after which the fault at `fault` is gone
-   * and another one stands behind it.
+   * The first candidate that makes the stretch readable; failing that, the first after which the fault at `fault` is gone, what
+   * was typed next fits, and another fault stands behind that. One that cuts a character in two is none.
    */
   choose(candidates: readonly FixCandidate[], within: TextRange, fault: TextRange): FixCandidate | undefined {
     let better: FixCandidate | undefined;
     for (const candidate of candidates) {
+      if (candidate.edits.some(({ start, end }) => this.#cuts(start) || this.#cuts(end))) continue;
       this.#left -= within.end - within.start;
       if (this.#left < 0) return better;
       const text = this.source.text.slice(within.start, within.end);
@@ -38,10 +41,15 @@ export class FixTester {
       const reads = readsUpTo(mended);
       if (reads >= mended.length) return candidate;
       const growth = mended.length - text.length;
-      if (!better && fault.end > fault.start && reads >= fault.end - within.start + growth)
+      const gone = fault.end > fault.start && reads >= fault.end - within.start + growth;
+      if (!better && gone && reads > startOfNext(mended, Math.max(...edits.map(({ end }) => end)) + growth))
         better = candidate;
     }
     return better;
+  }
+
+  #cuts(at: number): boolean {
+    return cutsGrapheme(this.source.text, at);
   }
 
   fix(candidate: FixCandidate | undefined): Fix | undefined {
@@ -54,6 +62,32 @@ export class FixTester {
   }
 }
 
+/** Where the first token from `at` on begins; infinite where there is none. */
+function startOfNext(text: string, at: number): number {
+  const folded = foldCharacters(text).text;
+  return tokenize(folded, at, folded.length)[0]?.startOffset ?? Number.POSITIVE_INFINITY;
+}
+
+const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+/** Longer than any flag, family or letter with its marks that is typed. */
+const LONGEST_GRAPHEME = 64;
+
+/** The flag, emoji or other character that `at` lies in, as people see it. */
+export function graphemeAt(text: string, at: number): TextRange {
+  const from = Math.max(0, at - LONGEST_GRAPHEME);
+  const { index, segment } = graphemes
+    .segment(text.slice(from, at + LONGEST_GRAPHEME))
+    .containing(at - from)!;
+  return { start: from + index, end: from + index + segment.length };
+}
+
+/** Whether an edit that ends or begins at `at` leaves half a flag or emoji. Marks above and below letters may be taken from them. */
+export function cutsGrapheme(text: string, at: number): boolean {
+  if (at <= 0 || at >= text.length || text.charCodeAt(at - 1) < 0x80) return false;
+  const { start, end } = graphemeAt(text, at);
+  return start < at && /[\p{Regional_Indicator}\p{Extended_Pictographic}]/u.test(text.slice(start, end));
+}
+
 export interface StatementFault {
   readonly message: Message;
   readonly place: TextRange;
@@ -62,6 +96,8 @@ export interface StatementFault {
   readonly candidates: readonly FixCandidate[];
   /** Where the candidates are tried, if not in the statement alone. */
   readonly within?: TextRange;
+  /** The candidates are guesses: one mends the statement only if all of it can be read then. */
+  readonly wholeOnly?: boolean;
   readonly note?: Note;
 }
 

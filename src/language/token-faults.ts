@@ -3,7 +3,7 @@
 import type { IToken, TokenType } from 'chevrotain';
 import type { Message, Messages } from './catalogue/index.js';
 import type { FixCandidate } from './fault-fixes.js';
-import { insertFix, placeOf, replaceFix, type StatementFault, typedAt } from './fault-fixes.js';
+import { graphemeAt, insertFix, placeOf, replaceFix, type StatementFault, typedAt } from './fault-fixes.js';
 import { tokenize } from './lexer.js';
 import type { TextRange } from './source.js';
 import { nearest } from './suggest.js';
@@ -169,12 +169,15 @@ function unknown(tokens: readonly IToken[], at: number, typed: string): Statemen
         replaceFix(place, '..', { action: 'write-two-dots' }),
         replaceFix(place, '', { action: 'leave-out' }),
       ],
+      wholeOnly: true,
     };
   }
   const alike = (one: IToken): string | undefined =>
     LOOKALIKES.get(typed.slice(one.startOffset, one.endOffset! + 1));
   const meant = alike(token);
-  const candidates: FixCandidate[] = [replaceFix(place, '', { action: 'leave-out' })];
+  const candidates: FixCandidate[] = [
+    replaceFix(wholeCharacter(tokens, token, typed), '', { action: 'leave-out' }),
+  ];
   if (meant) {
     // `[1--2]` is mended as a whole: one bracket alone would only move the fault.
     const edits = tokens.flatMap((one) => {
@@ -194,4 +197,11 @@ function unknown(tokens: readonly IToken[], at: number, typed: string): Statemen
     place,
     candidates,
   };
+}
+
+/** A character with all that is seen as one with it, as far as nothing in that is a token of use. */
+function wholeCharacter(tokens: readonly IToken[], token: IToken, typed: string): TextRange {
+  const whole = graphemeAt(typed, token.startOffset);
+  const within = tokens.filter(({ startOffset }) => startOffset >= whole.start && startOffset < whole.end);
+  return within.every(({ tokenType }) => tokenType === Unknown) ? whole : placeOf(token);
 }

@@ -76,6 +76,9 @@ export function checkArtwork(level: CameraLevel, artwork: Artwork, report: Repor
 /** Five metres: more than any background that is painted in one piece (our own measure). */
 const LONG_MM = 5000;
 
+/** A hundred metres: what asks for more than that is a slip in a number, and no artwork. */
+const LARGEST_MM = 99_999;
+
 /**
  * The size that would do, written where the size is; the artwork's centre stays, since points of the artwork are counted from it.
  * In whole millimetres; a side that is long enough stays as it is.
@@ -89,6 +92,7 @@ function larger({ sizeMm, span: named }: CameraLevel, { needed, homeX, homeY }: 
   };
   const width = side(sizeMm.widthMm, needed.x - homeX, needed.width);
   const height = side(sizeMm.heightMm, needed.y - homeY, needed.height);
+  if (Math.max(width, height) > LARGEST_MM) return undefined;
   const text = `${typed(width)}x${typed(height)}mm`;
   return { action: 'paint-on', size: text, edits: [{ span: sizeMm.span, text }] };
 }
