@@ -19,14 +19,22 @@ export function chartFractions(chart: Chart, count: number): readonly number[] |
       return mirrored(late(count));
     case 'both': {
       const side = Math.floor(count / 2);
-      const ends = Array.from({ length: side }, (_, i) => 2 ** -(side + 1 - i));
+      const ends = halves(side + 1)
+        .slice(1)
+        .reverse();
       return count % 2 === 1 ? [...ends, 0.5, ...mirrored(ends)] : [...ends, ...mirrored(ends)];
     }
   }
 }
 
 function late(count: number): number[] {
-  return count === 1 ? [3 / 4] : Array.from({ length: count }, (_, i) => 1 - 2 ** -(i + 1));
+  return count === 1 ? [3 / 4] : mirrored(halves(count)).reverse();
+}
+
+/** 1/2, 1/4, 1/8 … */
+function halves(count: number): number[] {
+  let half = 1;
+  return Array.from({ length: count }, () => (half /= 2));
 }
 
 function mirrored(fractions: readonly number[]): number[] {

@@ -82,7 +82,7 @@ function around(drawings: readonly Drawing[], then: readonly number[]): number[]
     const before = ends[index]!;
     if (letter === '') return before;
     const steps = letter.charCodeAt(0) - 96;
-    return before + (ends[index + 1]! - before) * (1 - 2 ** -steps);
+    return before + (ends[index + 1]! - before) * (1 - 1 / (1 << steps));
   });
 }
 

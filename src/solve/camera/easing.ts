@@ -3,6 +3,7 @@
 import { evenSteps } from '../../shot/camera/bind-spacing.js';
 import type { Spacing } from '../../shot/camera/camera-model.js';
 import { bezier } from './bezier.js';
+import { power } from './power.js';
 
 export type Progress = (i: number) => number;
 
@@ -53,7 +54,7 @@ function ease(spacing: Ease, steps: number): Progress {
   return (i) => {
     if (i < leave) return (v * i * i) / (2 * leave);
     if (i <= steps - arrive) return v * (i - leave / 2);
-    return 1 - (v * (steps - i) ** 2) / (2 * arrive);
+    return 1 - (v * (steps - i) * (steps - i)) / (2 * arrive);
   };
 }
 
@@ -89,15 +90,15 @@ export function cushionOf(
   return { share, before, left, power: ((share / before) * left) / (1 - share) };
 }
 
-function fairing({ share, before, left, power }: Cushion): Progress {
+function fairing({ share, before, left, power: k }: Cushion): Progress {
   return (i) => {
     if (i <= before) return (share * i) / before;
-    return share + (1 - share) * (1 - (1 - (i - before) / left) ** power);
+    return share + (1 - share) * (1 - power(1 - (i - before) / left, k));
   };
 }
 
 /** Steps into the leg from which the cushion has done 99.5 % of what was left to it. */
-export const asGoodAsStill = (c: Cushion) => c.before + c.left * (1 - 0.005 ** (1 / c.power));
+export const asGoodAsStill = (c: Cushion) => c.before + c.left * (1 - power(0.005, 1 / c.power));
 
 /**
  * The step that frame `i` of a leg shows when it is sampled every `on` frames. What stands on a frame (`@`) holds from there;
@@ -116,5 +117,5 @@ export function between(a: number, b: number, p: number): number {
 /** By equal ratios. */
 export function byRatio(a: number, b: number, p: number): number {
   if (p === 0) return a;
-  return p === 1 ? b : a * (b / a) ** p;
+  return p === 1 ? b : a * power(b / a, p);
 }
