@@ -6,13 +6,14 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { reasonOf } from './error-reasons.js';
 import type { FolderLock } from './host.js';
+import { machineName } from './temporary-files.js';
 
 let tries = 0;
 
 /**
  * A lock in the system's folder for temporary files, named for the folder's real path: who may not write into the folder may
  * still read it. It holds the process and when that began, since numbers of processes come round again. A lock whose process
- * is gone is taken over.
+ * is gone is taken over. Containers that share that folder do not see each other's processes: each has locks of its own.
  */
 export function lockFolder(folder: string): FolderLock {
   const lock = lockOf(folder);
@@ -43,7 +44,10 @@ export function lockFolder(folder: string): FolderLock {
 /** Where the lock of a folder lies. */
 export function lockOf(folder: string): string {
   const user = process.getuid?.() ?? 'user';
-  const name = createHash('sha256').update(real(folder)).digest('base64url').slice(0, 20);
+  const name = createHash('sha256')
+    .update(`${machineName()}\0${real(folder)}`)
+    .digest('base64url')
+    .slice(0, 20);
   return join(tmpdir(), `cutwright-${user}-${name}.lock`);
 }
 

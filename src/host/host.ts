@@ -46,7 +46,10 @@ export interface Host {
   write(path: string, bytes: Uint8Array): Reading<null>;
   /** The same for what is too large to be held at once. */
   openTemporary(path: string): Reading<TemporaryFile>;
-  /** Removes from a folder the unfinished files of runs that were killed. Never throws. */
+  /**
+   * Removes from a folder the unfinished files of runs that were killed. Those of other machines count as such when they are a
+   * day old. Never throws.
+   */
   removeStaleTemporaries(folder: string): void;
   /** Claims a folder for as long as this process runs, or until it is released. Never throws. */
   lockFolder(folder: string): FolderLock;

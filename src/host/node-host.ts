@@ -15,10 +15,10 @@ import { commitOf } from './git-repository.js';
 import { type Host, LARGEST_FILE, type Reading } from './host.js';
 import { atRevision } from './revision-host.js';
 import { shippedFont, shippedPage } from './shipped-files.js';
-import { openTemporary, removeStaleTemporaries, write } from './temporary-files.js';
+import { machineName, openTemporary, removeStaleTemporaries, write } from './temporary-files.js';
 
-/** The real world. */
-export function nodeHost(): Host {
+/** The real world. `machine`: what tells the temporary files of this machine from those of others that share a folder. */
+export function nodeHost(machine = machineName()): Host {
   const terminal = isTerminal();
   const host: Host = {
     read: (path) => attempt(() => read(path)),
@@ -32,9 +32,9 @@ export function nodeHost(): Host {
       }
     },
     readEnd: (path, most) => attempt(() => readEnd(path, most)),
-    write: (path, bytes) => attempt(() => write(path, bytes)),
-    openTemporary: (path) => attempt(() => openTemporary(path)),
-    removeStaleTemporaries,
+    write: (path, bytes) => attempt(() => write(path, bytes, machine)),
+    openTemporary: (path) => attempt(() => openTemporary(path, machine)),
+    removeStaleTemporaries: (folder) => removeStaleTemporaries(folder, machine),
     lockFolder,
     standardInput,
     out: (text) => say(1, text),

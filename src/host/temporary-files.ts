@@ -10,6 +10,7 @@ import {
   mkdirSync,
   openSync,
   readdirSync,
+  readlinkSync,
   realpathSync,
   renameSync,
   rmSync,
@@ -17,11 +18,19 @@ import {
   statSync,
   writeFileSync,
 } from 'node:fs';
+import { hostname } from 'node:os';
 import { dirname, join } from 'node:path';
 import { reasonOf } from './error-reasons.js';
 import type { Reading, TemporaryFile } from './host.js';
 
-const TEMPORARY = /^\.cutwright-([1-9]\d{0,9})-\d+\.tmp$/;
+/** The machine, the process on it, and a number of that process. */
+const TEMPORARY = /^\.cutwright-(.+)-([1-9]\d{0,9})-\d+\.tmp$/;
+
+/**
+ * Whether a process of another machine still runs cannot be seen from here. The longest build takes minutes, and the clocks of
+ * machines that share a folder hardly differ by hours.
+ */
+const ABANDONED_MS = 24 * 60 * 60 * 1000;
 
 let temporaries = 0;
 /** Those that this process is at work on. */
@@ -29,8 +38,24 @@ const open = new Set<string>();
 
 const DONE: Reading<null> = { ok: true, value: null };
 
-export function write(path: string, bytes: Uint8Array): Reading<null> {
-  const opened = openTemporary(path);
+/**
+ * The machine as the names of its temporary files have it. Containers may bear the name of the machine they run on and still
+ * see only their own processes: on Linux the process namespace is part of it.
+ */
+export function machineName(): string {
+  const name =
+    hostname()
+      .replace(/[^\w.-]/g, '_')
+      .slice(0, 64) || 'unnamed';
+  try {
+    return `${name}-${readlinkSync('/proc/self/ns/pid').replace(/\D/g, '')}`;
+  } catch {
+    return name;
+  }
+}
+
+export function write(path: string, bytes: Uint8Array, machine: string): Reading<null> {
+  const opened = openTemporary(path, machine);
   if (!opened.ok) return opened;
   const draft = opened.value;
   const added = draft.add(bytes);
@@ -40,14 +65,14 @@ export function write(path: string, bytes: Uint8Array): Reading<null> {
 }
 
 /** Throws what the file system throws. A device or a pipe (`/dev/stdout`) is written to as it stands. */
-export function openTemporary(path: string): Reading<TemporaryFile> {
+export function openTemporary(path: string, machine: string): Reading<TemporaryFile> {
   const known = statsOf(path);
   if (known?.isDirectory()) return { ok: false, reason: 'is a folder' };
   if (known && !known.isFile()) return { ok: true, value: intoDevice(openSync(path, 'w')) };
   if (known) accessSync(path, constants.W_OK);
   const target = known ? realpathSync(path) : path;
   mkdirSync(dirname(target), { recursive: true });
-  const temporary = join(dirname(target), `.cutwright-${process.pid}-${++temporaries}.tmp`);
+  const temporary = join(dirname(target), `.cutwright-${machine}-${process.pid}-${++temporaries}.tmp`);
   const file = openSync(temporary, 'wx', known ? known.mode & 0o777 : 0o666);
   open.add(temporary);
   if (known) takeAfter(file, known);
@@ -91,17 +116,31 @@ function takeAfter(file: number, { uid, gid, mode }: Stats): void {
   }
 }
 
-/** Never throws: what cannot be removed stays. */
-export function removeStaleTemporaries(folder: string): void {
+/**
+ * Those of this machine whose process is gone, and those of other machines that nobody has written to for a day. Never throws:
+ * what cannot be removed stays.
+ */
+export function removeStaleTemporaries(folder: string, machine: string): void {
   try {
     for (const name of readdirSync(folder)) {
-      const pid = Number(TEMPORARY.exec(name)?.[1]);
+      const [, of, process] = TEMPORARY.exec(name) ?? [];
+      if (of === undefined) continue;
       const path = join(folder, name);
-      if (pid && !open.has(path) && (pid === process.pid || !runs(pid))) rmSync(path, { force: true });
+      if (of === machine ? isLeft(path, Number(process)) : isAbandoned(path)) rmSync(path, { force: true });
     }
   } catch {
     return;
   }
+}
+
+function isLeft(path: string, pid: number): boolean {
+  return !open.has(path) && (pid === process.pid || !runs(pid));
+}
+
+/** By the clock of the system: `SOURCE_DATE_EPOCH` says nothing of files. */
+function isAbandoned(path: string): boolean {
+  const stats = statsOf(path);
+  return stats !== undefined && Date.now() - stats.mtimeMs > ABANDONED_MS;
 }
 
 function runs(pid: number): boolean {

@@ -9,6 +9,7 @@ import {
   readFileSync,
   rmSync,
   statSync,
+  utimesSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -17,6 +18,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { Host, Reading, TemporaryFile } from '../../src/host/host.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { nodeHost } from '../../src/host/node-host.js';
+import { machineName } from '../../src/host/temporary-files.js';
 
 let folder: string;
 const at = (name: string) => join(folder, name);
@@ -34,8 +36,8 @@ const must = <T>(reading: Reading<T>): T => {
 const open = (host: Host, name = 'a.pdf'): TemporaryFile => must(host.openTemporary(at(name)));
 
 describe.each([
-  ['on the disk', nodeHost],
-  ['in memory', memoryHost],
+  ['on the disk', () => nodeHost()],
+  ['in memory', () => memoryHost()],
 ])('%s', (_, make) => {
   const text = (host: Host, name = 'a.pdf') =>
     bytes(Buffer.from(must(host.read(at(name)))).toString()).toString();
@@ -79,6 +81,7 @@ describe.each([
 });
 
 describe('sweeping', () => {
+  const own = machineName();
   const dead = () => spawnSync(process.execPath, ['-e', '']).pid;
   const put = (name: string) => {
     writeFileSync(at(name), 'half');
@@ -86,13 +89,13 @@ describe('sweeping', () => {
   };
 
   test('takes what a killed run has left, and nothing else', () => {
-    const gone = put(`.cutwright-${dead()}-3.tmp`);
-    const same = put(`.cutwright-${process.pid}-99999.tmp`);
+    const gone = put(`.cutwright-${own}-${dead()}-3.tmp`);
+    const same = put(`.cutwright-${own}-${process.pid}-99999.tmp`);
     const kept = [
-      put(`.cutwright-${process.ppid}-1.tmp`),
-      put('.cutwright-0-1.tmp'),
-      put('.cutwright-x-1.tmp'),
-      put(`.cutwright-${dead()}-3.tmp.pdf`),
+      put(`.cutwright-${own}-${process.ppid}-1.tmp`),
+      put(`.cutwright-${own}-0-1.tmp`),
+      put(`.cutwright-${own}-x-1.tmp`),
+      put(`.cutwright-${own}-${dead()}-3.tmp.pdf`),
       put('a.pdf'),
     ];
     nodeHost().removeStaleTemporaries(folder);
@@ -111,10 +114,41 @@ describe('sweeping', () => {
     expect(readFileSync(at('a.pdf'), 'utf8')).toBe('whole');
   });
 
+  test('takes of another machine only what has not been touched for a day', () => {
+    const pid = dead();
+    const aged = (machine: string, hours: number) => {
+      const name = put(`.cutwright-${machine}-${pid}-${hours}.tmp`);
+      const then = Date.now() / 1000 - hours * 3600;
+      utimesSync(at(name), then, then);
+      return name;
+    };
+    const kept = [aged('attic-2', 0), aged('attic-2', 23)];
+    for (const gone of [aged('attic-2', 25), aged('cellar', 0), aged('cellar', 25)])
+      expect(existsSync(at(gone))).toBe(true);
+    nodeHost('cellar').removeStaleTemporaries(folder);
+    expect(readdirSync(folder).sort()).toEqual(kept.sort());
+  });
+
+  test('two machines whose processes have the same number write into one folder', () => {
+    const names = ['attic', 'cellar'];
+    const hosts = names.map((name) => nodeHost(name));
+    const drafts = hosts.map((host, i) => open(host, `${names[i]}.pdf`));
+    const written = readdirSync(folder);
+    expect(written.map((name) => name.split('-').slice(0, 3).join('-')).sort()).toEqual(
+      names.map((name) => `.cutwright-${name}-${process.pid}`),
+    );
+    for (const host of hosts) host.removeStaleTemporaries(folder);
+    for (const [i, draft] of drafts.entries()) {
+      must(draft.add(bytes(names[i]!)));
+      must(draft.finish());
+    }
+    expect(names.map((name) => readFileSync(at(`${name}.pdf`), 'utf8'))).toEqual(names);
+  });
+
   test('a folder that is not there, or that may not be changed, is passed over', () => {
     const host = nodeHost();
     expect(() => host.removeStaleTemporaries(at('none'))).not.toThrow();
-    put(`.cutwright-${dead()}-1.tmp`);
+    put(`.cutwright-${own}-${dead()}-1.tmp`);
     chmodSync(folder, 0o500);
     try {
       expect(() => host.removeStaleTemporaries(folder)).not.toThrow();
