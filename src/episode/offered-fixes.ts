@@ -16,7 +16,7 @@ export interface Checked {
  * Characters that may be compiled again for the sake of fixes in one cut; of a cut with more faults than that, only the first have
  * fixes.
  */
-const BUDGET = 200_000;
+const BUDGET = 100_000;
 
 /**
  * The diagnostics of a cut, without the fixes that do not keep what they promise. Fixes in other files are left as they are: they
