@@ -41,7 +41,7 @@ describe('remarks', () => {
 });
 
 test('a program that reads JSON gets no list', async () => {
-  set('e/2.cut', longCut(2).replace('4..', '3a..'));
+  set('e/2.cut', longCut(2).replace('4..', '4 3..'));
   const { error } = await build('--changed', '--format', 'json');
   expect(JSON.parse(error)).toMatchObject({ diagnostics: [] });
 });

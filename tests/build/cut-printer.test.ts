@@ -90,7 +90,7 @@ describe('a prepared cut', () => {
       const { printer, cut } = await prepared(text, { selection: { only: 'sheet' } });
       return printer.layOut(cut).pages;
     };
-    const [one, two] = [await pages(longCut(1)), await pages(longCut(1).replace('4..', '3a..'))];
+    const [one, two] = [await pages(longCut(1)), await pages(longCut(1).replace('4..', '4 3..'))];
     expect(one.map(({ label, here }) => [label, here])).toEqual([
       ['1', true],
       ['2', true],

@@ -77,7 +77,7 @@ describe('nothing is written', () => {
 
 describe('what has changed is printed again, and nothing else', () => {
   test('one key: its cut, and its page', async () => {
-    set('e/2.cut', longCut(2).replace('4..', '3a..'));
+    set('e/2.cut', longCut(2).replace('4..', '4 3..'));
     const done = await written(async () => {
       const { status, error } = await build('--changed');
       expect(status).toBe(0);
@@ -88,7 +88,7 @@ describe('what has changed is printed again, and nothing else', () => {
   });
 
   test('is the file that a plain build writes', async () => {
-    set('e/2.cut', longCut(2).replace('4..', '3a..'));
+    set('e/2.cut', longCut(2).replace('4..', '4 3..'));
     await build('--changed');
     const changed = episode.bytes('out/2.pdf')!;
     await build();
@@ -181,7 +181,7 @@ describe('pages that are left out', () => {
   });
 
   test('by --pages changed: only what differs is printed, and then differs no more', async () => {
-    set('e/2.cut', longCut(2).replace('4..', '3a..'));
+    set('e/2.cut', longCut(2).replace('4..', '4 3..'));
     expect((await build('--changed', '--pages', 'changed')).error).toContain('wrote out/2.pdf: 1 page\n');
     expect((await lookInto(episode.bytes('out/2.pdf')!)).labels).toEqual(['3']);
     expect((await build('--changed', '--pages', 'changed')).error).toBe('3 cuts unchanged\n');
@@ -190,7 +190,7 @@ describe('pages that are left out', () => {
   });
 
   test('are printed once the whole cut is wanted', async () => {
-    set('e/2.cut', longCut(2).replace('4..', '3a..'));
+    set('e/2.cut', longCut(2).replace('4..', '4 3..'));
     await build('--changed', '--pages', 'changed');
     expect((await build('--changed')).error).toContain(
       'cut 2: all 4 pages, as the file did not hold all\nwrote out/2.pdf: 4 pages\n',

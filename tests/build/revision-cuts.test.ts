@@ -33,7 +33,7 @@ test('nothing differs: nothing is written', async () => {
 });
 
 test('one key: its cut is printed, and its page is named', async () => {
-  set('2.cut', long('2').replace('4..', '3a..'));
+  set('2.cut', long('2').replace('4..', '4 3..'));
   expect((await build()).error).toBe(
     'cut 2: page 3 of 4\nwrote out/2.pdf: 4 pages\n2 cuts unchanged since HEAD~1\n',
   );
@@ -122,7 +122,7 @@ test('a cut that had errors then', async () => {
 
 describe('--pages changed', () => {
   test('prints the pages to exchange, in one file', async () => {
-    set('2.cut', long('2').replace('4..', '3a..'));
+    set('2.cut', long('2').replace('4..', '4 3..'));
     set('11.cut', short('11').replace('1{late}--2', '1{late}-2'));
     const { error } = await build('--one-file', '--pages', 'changed');
     expect(error).toBe(
@@ -134,7 +134,7 @@ describe('--pages changed', () => {
   });
 
   test('to standard output', async () => {
-    set('2.cut', long('2').replace('4..', '3a..'));
+    set('2.cut', long('2').replace('4..', '4 3..'));
     const argv = ['build', 'e/2.cut', '-o', '-', '--since', 'HEAD~1', '--pages', 'changed'];
     expect((await run(host, ...argv)).error).toBe('cut 2: page 3 of 4\nwrote 1 page to standard output\n');
   });

@@ -60,7 +60,7 @@ describe('files of cuts that are there no more', () => {
 });
 
 test('a folder that may not be written to: said for each cut, and nothing is lost', async () => {
-  set('e/2.cut', longCut(2).replace('4..', '3a..'));
+  set('e/2.cut', longCut(2).replace('4..', '4 3..'));
   const write = episode.host.write;
   episode.host.write = () => ({ ok: false, reason: 'permission denied' });
   const done = await written(async () => {

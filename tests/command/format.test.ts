@@ -4,7 +4,7 @@ import { CUT, run, runOn } from './run.js';
 
 const text = (host: ReturnType<typeof memoryHost>, path: string) =>
   Buffer.from(host.files.get(`/work/${path}`)!).toString('utf8');
-const UNTIDY = 'cut   1\ntime １＋０\nA:1 - - 2..\n';
+const UNTIDY = 'cut   1\ntime １＋０\nA:1{late} - - 2..\n';
 
 describe('format', () => {
   test('writes the usual layout, and has nothing to do the second time', async () => {
@@ -36,7 +36,7 @@ describe('format', () => {
     const { status, out } = await run(host, 'format', '--diff', 'a.cut');
     expect(status).toBe(0);
     expect(out).toBe(
-      '--- a/a.cut\n+++ b/a.cut\n@@ -1,3 +1,3 @@\n-cut   1\n-time １＋０\n-A:1 - - 2..\n+cut 1\n+time 1+0\n+A: 1--2..\n',
+      '--- a/a.cut\n+++ b/a.cut\n@@ -1,3 +1,3 @@\n-cut   1\n-time １＋０\n-A:1{late} - - 2..\n+cut 1\n+time 1+0\n+A: 1{late}--2..\n',
     );
     expect(text(host, 'a.cut')).toBe(UNTIDY);
     expect(await run(host, 'format', '--diff', '--check', 'a.cut')).toMatchObject({ status: 1 });

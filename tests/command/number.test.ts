@@ -77,7 +77,7 @@ describe('number', () => {
     const { status, out } = await run(host, 'number', '--diff', 'a.cut');
     expect(status).toBe(0);
     expect(out).toBe(
-      '--- a/a.cut\n+++ b/a.cut\n@@ -1,3 +1,4 @@\n cut 1\n time 1+0\n A: 1--2..\n+cels A 1 1.1 1.2 2\n',
+      '--- a/a.cut\n+++ b/a.cut\n@@ -1,3 +1,4 @@\n cut 1\n time 1+0\n A: 1{late}--2..\n+cels A 1 1.1 1.2 2\n',
     );
     expect(text(host, 'a.cut')).toBe(CUT);
   });

@@ -33,9 +33,11 @@ const lengthOf = ({ x1, y1, x2, y2 }: PaperLine) => Math.hypot(x2 - x1, y2 - y1)
 export const ratio = (paper: Paper): number =>
   Number(/1:([\d.]+)/.exec(paper.texts.find(({ text }) => /1:[\d.]+/.test(text))!.text)![1]);
 
-/** Fields: rectangles in the heavy black line, in the order of the text. */
+/** Fields: rectangles in the heavy black line, in a lighter one where no frame uses them; in the order of the text. */
 export const fieldsOn = (paper: Paper) =>
-  paper.rectangles.filter(({ pen }) => pen?.ink === BLACK && near(pen.widthMm, 0.4, 0.01));
+  paper.rectangles.filter(
+    ({ pen }) => pen?.ink === BLACK && (near(pen.widthMm, 0.4, 0.01) || near(pen.widthMm, 0.2, 0.01)),
+  );
 
 /** Middles of the crosses over the corners of fields that are not used. */
 export function crossesOn(paper: Paper): Place[] {
