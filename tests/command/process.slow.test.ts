@@ -127,7 +127,7 @@ describe('what a disk can do', () => {
 /** Texts that are far too much, with what is told of them. Each ends by itself, soon. */
 const head = 'cut 1\ntime 1+0\n';
 const muchs: [string, string | Uint8Array, 1 | 2, string][] = [
-  ['a timeline of 100,000 items', `${head}A: ${'1 2 '.repeat(50_000)}\n`, 1, 'timeline-long'],
+  ['a timeline of 100,000 items', `${head}A: ${'1 2 '.repeat(50_000)}\n`, 1, 'cut-too-large'],
   ['a cycle of a thousand million passes', `${head}A: (1)*999999999\n`, 1, 'timeline-long'],
   ['cycles in cycles', `${head}A: ((((1)*9999)*9999)*9999)*9999\n`, 1, 'timeline-long'],
   ['phrases that include themselves', `${head}phrase a = 1 b\nphrase b = 2 a\nA: a..\n`, 1, 'phrase-circle'],
@@ -135,8 +135,8 @@ const muchs: [string, string | Uint8Array, 1 | 2, string][] = [
   ['a cut of an hour', 'cut 1\ntime 3600+0\nA: 1..\n', 1, 'time-too-long'],
   ['NUL bytes', `${head}A: 1..\n\0\0\0`, 1, 'not-text'],
   ['groups in groups', `${head}A: ${'('.repeat(20_000)}1${')'.repeat(20_000)}\n`, 1, 'nested-too-deep'],
-  ['a memo of 3 MB', `${head}memo "${'x'.repeat(3_000_000)}"\nA: 1..\n`, 1, 'text-too-long'],
-  ['memos of 4 MB', `${head}${`memo "${'x y '.repeat(500)}"\n`.repeat(2000)}A: 1..\n`, 1, 'text-too-long'],
+  ['a memo of 3 MB', `${head}memo "${'x'.repeat(3_000_000)}"\nA: 1..\n`, 1, 'file-too-large'],
+  ['memos of 4 MB', `${head}${`memo "${'x y '.repeat(500)}"\n`.repeat(2000)}A: 1..\n`, 1, 'file-too-large'],
   [
     '5,000 levels',
     head + Array.from({ length: 5000 }, (_, i) => `A${i}: 1..\n`).join(''),

@@ -80,7 +80,7 @@ describe('the package', () => {
   });
 
   test('carries the licences of what is bundled', () => {
-    expect(text('extension/third-party.txt')).toMatch(/^vscode-languageclient\n\nCopyright/m);
+    expect(text('extension/third-party.txt')).toMatch(/^vscode-languageclient \d/m);
   });
 });
 

@@ -49,7 +49,7 @@ test('title and episode stand on one line', () => {
 
 test('numbers that are missing, and levels that are reused, are told', () => {
   const lines = head('cut 1\ntime 1+0\nA: 1--2-3..\ncels A 1 1.1 1.2 2 4\nC: 1..\nlevel C reuse 8/C\n');
-  expect(lines).toContain('A: drawings 6, last no. 7, no 5');
+  expect(lines).toContain('A: drawings 6, last no. 7, not used 5');
   expect(lines).toContain('C: reuse of cut 8, level C');
 });
 
