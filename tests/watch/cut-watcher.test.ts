@@ -45,7 +45,7 @@ async function begin(
   return watch.ready();
 }
 const pdf = (name: string) => readFileSync(at(name));
-const DONE = '12:03:07 a.cut → a.pdf, 2 pages, … ms';
+const DONE = '12:03:07 a.cut → a.pdf, 1 page, … ms';
 
 describe('one cut', () => {
   test('is printed at once, and again when it is saved', async () => {
@@ -164,7 +164,7 @@ describe('one cut', () => {
     mkdirSync(at('a.pdf'));
     const told = await begin(['.']);
     await told.hears('12:03:07 a.cut: not written; nothing is printed');
-    await told.hears('12:03:07 b.cut → b.pdf, 2 pages, … ms');
+    await told.hears('12:03:07 b.cut → b.pdf, 1 page, … ms');
     expect(told.said).toContain('error[output-unwritable]');
   });
 });
@@ -215,7 +215,7 @@ describe('an episode', () => {
     put({ 'episode.yaml': 'title: a: b\n' });
     await told.hears('12:03:07 episode.yaml: 1 error; what it said before still holds');
     put({ 'cuts/2.cut': cut(2, 'A: 1---2..') });
-    await told.hears('12:03:07 cuts/2.cut → cuts/2.pdf, 2 pages, … ms', 2);
+    await told.hears('12:03:07 cuts/2.cut → cuts/2.pdf, 1 page, … ms', 2);
   });
 
   test('prints the borrower of a level when the lender is saved', async () => {
@@ -223,7 +223,7 @@ describe('an episode', () => {
     const told = await begin(['episode.yaml']);
     const from = told.said.length;
     put({ 'cuts/8.cut': cut(8, 'C: 4--1--2..') });
-    await told.hears('12:03:07 cuts/9.cut → cuts/9.pdf, 2 pages, … ms', 2);
+    await told.hears('12:03:07 cuts/9.cut → cuts/9.pdf, 1 page, … ms', 2);
     expect(printed(told, from)).toEqual(['8', '9']);
   });
 
@@ -232,7 +232,7 @@ describe('an episode', () => {
     const told = await begin(['episode.yaml']);
     const from = told.said.length;
     put({ 'cuts/9.cut': episode['cuts/9.cut'] });
-    await told.hears('12:03:07 cuts/8.cut → cuts/8.pdf, 2 pages, … ms', 2);
+    await told.hears('12:03:07 cuts/8.cut → cuts/8.pdf, 1 page, … ms', 2);
     expect(printed(told, from)).toEqual(['8', '9']);
   });
 
@@ -252,9 +252,9 @@ describe('an episode', () => {
     const told = await begin(['episode.yaml']);
     await told.hears(/^12:03:07 cuts\/2\.cut: \d errors?; nothing is printed$/);
     put({ 'cuts/late.cut': 'phrase run = 1--2--\n' });
-    await told.hears('12:03:07 cuts/2.cut → cuts/2.pdf, 2 pages, … ms');
+    await told.hears('12:03:07 cuts/2.cut → cuts/2.pdf, 1 page, … ms');
     put({ 'cuts/10.cut': cut(10) });
-    await told.hears('12:03:07 cuts/10.cut → cuts/10.pdf, 2 pages, … ms');
+    await told.hears('12:03:07 cuts/10.cut → cuts/10.pdf, 1 page, … ms');
   });
 
   test('writes where it is told to, and what is printed there already is not written again', async () => {
