@@ -30,6 +30,8 @@ export interface Grid {
 
 const GROUPS: Readonly<Record<string, Group>> = {
   'key drawings': 'keys',
+  // On narrow columns only the first word has room.
+  key: 'keys',
   dialogue: 'dialogue',
   'finished cels': 'cels',
   camera: 'camera',
