@@ -15,7 +15,16 @@ const STAGES = {
   host: [],
   preview: ['words', 'language', 'sheet/marks', 'print/svg'],
   lsp: ['words', 'language', 'shot', 'solve', 'episode', 'host', 'reference'],
-  episode: ['words', 'language', 'shot', 'solve', 'host', 'print/glyph-coverage', 'sheet/geometry', 'sheet/look'],
+  episode: [
+    'words',
+    'language',
+    'shot',
+    'solve',
+    'host',
+    'print/glyph-coverage',
+    'sheet/geometry',
+    'sheet/look',
+  ],
   build: [
     'words',
     'language',
