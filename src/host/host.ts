@@ -61,6 +61,8 @@ export interface Host {
   now(): Date;
   /** Milliseconds of a clock that only goes forward, from any beginning: how long something takes. */
   elapsedMs(): number;
+  /** Calls `act` once, so many milliseconds later; what it returns cancels that. A timer keeps no process alive. */
+  after(ms: number, act: () => void): () => void;
   env(name: string): string | undefined;
   /** The shipped font, a TrueType file. Never throws. */
   font(weight: 'regular' | 'bold'): Reading<Uint8Array>;

@@ -21,6 +21,8 @@ export interface MemoryHost extends Host {
   clock: Date;
   /** What `elapsedMs` gives: it stands still until a test moves it. */
   stopwatchMs: number;
+  /** Moves that clock on, and calls the timers that are due by then, in order. */
+  readonly passMs: (ms: number) => void;
   /** Bytes that still fit on the disk. */
   room: number;
   input: Uint8Array;
@@ -33,6 +35,7 @@ export interface MemoryHost extends Host {
 export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> = {}): MemoryHost {
   const out: Uint8Array[] = [];
   const errors: string[] = [];
+  const timers = new Set<{ readonly atMs: number; readonly act: () => void }>();
   const absolute = (path: string): string => posix.resolve('/work', path);
 
   /** With every link on the way followed. */
@@ -69,6 +72,17 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
     lockedFolders: new Set(),
     clock: new Date(Date.UTC(2001, 0, 1)),
     stopwatchMs: 0,
+    passMs(ms) {
+      const end = host.stopwatchMs + ms;
+      for (;;) {
+        const [next] = [...timers].filter(({ atMs }) => atMs <= end).sort((a, b) => a.atMs - b.atMs);
+        if (!next) break;
+        timers.delete(next);
+        host.stopwatchMs = Math.max(host.stopwatchMs, next.atMs);
+        next.act();
+      }
+      host.stopwatchMs = end;
+    },
     room: Number.POSITIVE_INFINITY,
     input: new Uint8Array(),
     printed: () => Buffer.concat(out).toString('utf8'),
@@ -145,6 +159,11 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
     error: (text) => void errors.push(text),
     now: () => host.clock,
     elapsedMs: () => host.stopwatchMs,
+    after(ms, act) {
+      const timer = { atMs: host.stopwatchMs + ms, act };
+      timers.add(timer);
+      return () => void timers.delete(timer);
+    },
     env: (name) => host.variables.get(name),
     font: shippedFont,
     livePage: shippedPage,

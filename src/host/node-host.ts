@@ -44,6 +44,10 @@ export function nodeHost(machine = machineName()): Host {
       return epoch !== undefined && /^\d{1,12}$/.test(epoch) ? new Date(Number(epoch) * 1000) : new Date();
     },
     elapsedMs: () => performance.now(),
+    after(ms, act) {
+      const timer = setTimeout(act, ms).unref();
+      return () => clearTimeout(timer);
+    },
     env: (name) => process.env[name],
     font: shippedFont,
     livePage: shippedPage,

@@ -51,7 +51,7 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   const workspace = new Workspace(host);
   let client: Client | null = null;
   let shut = false;
-  let timer: NodeJS.Timeout | null = null;
+  let cancelTimer = (): void => {};
   let pause = PAUSE;
   /** Open texts whose diagnostics are to be sent. */
   const waiting = new Set<string>();
@@ -125,8 +125,8 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
       if (uri !== own) elsewhere = true;
     }
     if (waiting.size === 0) return;
-    if (timer) clearTimeout(timer);
-    timer = setTimeout(() => void send(), pause);
+    cancelTimer();
+    cancelTimer = host.after(pause, () => void send());
   }
 
   async function send(): Promise<void> {
@@ -230,7 +230,7 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   );
   connection.onShutdown(() => {
     shut = true;
-    if (timer) clearTimeout(timer);
+    cancelTimer();
     waiting.clear();
   });
   connection.listen();

@@ -6,6 +6,7 @@ import {
   type Disposable,
   type Message,
 } from 'vscode-languageserver/node';
+import type { Host } from '../host/host.js';
 
 /** A header longer than this is none. */
 const LONGEST_HEADER = 4096;
@@ -31,12 +32,12 @@ export class HeaderedMessageReader extends AbstractMessageReader {
   /** Bytes of the body that is awaited; null: a header is. */
   private awaited: number | null = null;
   private lost = false;
-  private timer: NodeJS.Timeout | undefined;
+  private cancelTimer = (): void => {};
 
   constructor(
     private readonly stream: ByteStream,
+    private readonly after: Host['after'],
     private readonly onLost: (reason: string) => void,
-    private readonly patience = PATIENCE,
   ) {
     super();
   }
@@ -47,12 +48,9 @@ export class HeaderedMessageReader extends AbstractMessageReader {
       this.chunks.push(chunk);
       this.size += chunk.length;
       while (!this.lost && this.next(callback));
-      clearTimeout(this.timer);
+      this.cancelTimer();
       if (!this.lost && this.awaited !== null)
-        this.timer = setTimeout(
-          () => this.lose('the rest of a message does not come'),
-          this.patience,
-        ).unref();
+        this.cancelTimer = this.after(PATIENCE, () => this.lose('the rest of a message does not come'));
     });
     return { dispose: () => this.dispose() };
   }

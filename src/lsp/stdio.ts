@@ -18,7 +18,7 @@ export function serveStdio(host: Host): Promise<never> {
     host.error(`cutwright lsp: what comes in is not the Language Server Protocol: ${reason}\n`);
     process.exit(1);
   };
-  const reader = new HeaderedMessageReader(stdin, leave);
+  const reader = new HeaderedMessageReader(stdin, host.after, leave);
   const connection = createConnection(ProposedFeatures.all, reader, new StreamMessageWriter(stdout));
   const { isShut } = serve(connection, host);
   const end = (): never => process.exit(isShut() ? 0 : 1);

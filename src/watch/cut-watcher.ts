@@ -67,7 +67,8 @@ export class CutWatcher {
   /** Other cuts may have something else to do with the cuts than before. */
   private moved = false;
   private busy: Promise<void> | null = null;
-  private timer: NodeJS.Timeout | null = null;
+  /** Of the round that is to come; null: none is. */
+  private cancelTimer: (() => void) | null = null;
   private reporter: Reporter;
   private lines = 0;
   private closed = false;
@@ -131,16 +132,16 @@ export class CutWatcher {
   /** Nothing is begun any more; resolves when the cut that is being printed is done. */
   async close(): Promise<void> {
     this.closed = true;
-    if (this.timer) clearTimeout(this.timer);
+    this.cancelTimer?.();
     await this.busy;
   }
 
   private wake(): void {
-    if (this.busy || this.timer || this.closed) return;
-    this.timer = setTimeout(() => {
-      this.timer = null;
+    if (this.busy || this.cancelTimer || this.closed) return;
+    this.cancelTimer = this.host.after(QUIET, () => {
+      this.cancelTimer = null;
       void this.work();
-    }, QUIET);
+    });
   }
 
   private work(): Promise<void> {

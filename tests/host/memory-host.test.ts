@@ -26,4 +26,22 @@ describe('the host in memory', () => {
     expect(words(host, 'shut/c1.cut')).toBe('permission denied');
     expect(host.write('shut/c2.cut', bytes(''))).toEqual({ ok: false, reason: 'permission denied' });
   });
+
+  test('calls timers when its clock is moved on, in order, and none that was cancelled', () => {
+    const host = memoryHost();
+    const done: string[] = [];
+    const note = (what: string) => () => void done.push(`${what} at ${host.elapsedMs()}`);
+    host.after(20, note('second'));
+    host.after(5, () => {
+      note('first')();
+      host.after(10, note('made by the first'));
+    });
+    const cancel = host.after(6, note('never'));
+    cancel();
+    host.passMs(4);
+    expect(done).toEqual([]);
+    host.passMs(30);
+    expect(done).toEqual(['first at 5', 'made by the first at 15', 'second at 20']);
+    expect(host.elapsedMs()).toBe(34);
+  });
 });

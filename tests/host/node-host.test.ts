@@ -79,4 +79,15 @@ describe('the real host', () => {
     vi.stubEnv('SOURCE_DATE_EPOCH', '1700000000');
     expect(nodeHost().now().toISOString()).toBe('2023-11-14T22:13:20.000Z');
   });
+
+  test('calls a timer when its time is up, unless it is cancelled', async () => {
+    const host = nodeHost();
+    const begun = host.elapsedMs();
+    const done: string[] = [];
+    host.after(5, () => void done.push('never'))();
+    await new Promise<void>((resolve) => host.after(15, resolve));
+    expect(done).toEqual([]);
+    // Timers of Node count whole milliseconds.
+    expect(host.elapsedMs() - begun).toBeGreaterThanOrEqual(14);
+  });
 });

@@ -1,19 +1,22 @@
 import { EventEmitter } from 'node:events';
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { HeaderedMessageReader } from '../../src/lsp/message-reader.js';
 
 const framed = (body: string): string => `Content-Length: ${Buffer.byteLength(body)}\r\n\r\n${body}`;
 
-function reading(patience?: number) {
+function reading() {
+  const host = memoryHost();
   const stream = new EventEmitter();
   const lost: string[] = [];
-  const reader = new HeaderedMessageReader(stream, (reason) => lost.push(reason), patience);
+  const reader = new HeaderedMessageReader(stream, host.after, (reason) => lost.push(reason));
   const messages: unknown[] = [];
   let errors = 0;
   reader.onError(() => errors++);
   reader.listen((message) => messages.push(message));
   return {
     send: (text: string | Buffer) => stream.emit('data', Buffer.from(text)),
+    passMs: host.passMs,
     lost,
     messages,
     errors: () => errors,
@@ -58,19 +61,14 @@ describe('nothing more is read', () => {
   });
 
   test('where the rest of a message does not come', () => {
-    vi.useFakeTimers();
-    try {
-      const { send, lost, messages } = reading();
-      send('Content-Length: 99\r\n\r\n{"a"');
-      vi.advanceTimersByTime(59_000);
-      send(':1');
-      vi.advanceTimersByTime(59_000);
-      expect(lost).toEqual([]);
-      vi.advanceTimersByTime(2_000);
-      expect(lost).toEqual(['the rest of a message does not come']);
-      expect(messages).toEqual([]);
-    } finally {
-      vi.useRealTimers();
-    }
+    const { send, lost, messages, passMs } = reading();
+    send('Content-Length: 99\r\n\r\n{"a"');
+    passMs(59_000);
+    send(':1');
+    passMs(59_000);
+    expect(lost).toEqual([]);
+    passMs(2_000);
+    expect(lost).toEqual(['the rest of a message does not come']);
+    expect(messages).toEqual([]);
   });
 });

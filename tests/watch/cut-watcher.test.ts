@@ -14,6 +14,9 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { ConsoleReporter } from '../../src/command/console-reporter.js';
+import { memoryHost } from '../../src/host/memory-host.js';
+import { CutWatcher } from '../../src/watch/cut-watcher.js';
 import { isPdf } from '../command/run.js';
 import { freshFolder, until, Watch } from './watch.js';
 
@@ -264,5 +267,48 @@ describe('an episode', () => {
     const told = await begin(['episode.yaml'], { output: 'out/' });
     expect(told.said).toBe('12:03:07 watching 5 cuts; Ctrl-C ends it\n');
     expect(statSync(at('out/2.pdf')).ino).toBe(ino);
+  });
+});
+
+describe('the time after a save', () => {
+  async function watching() {
+    const host = memoryHost({ 'a.cut': cut(1), 'b.cut': cut(2) });
+    const watcher = new CutWatcher(host, {
+      files: ['.'],
+      settings: {},
+      output: undefined,
+      selection: {},
+      strict: false,
+      newReporter: () => new ConsoleReporter(host, 'human', false),
+    });
+    expect(await watcher.find()).toBeNull();
+    await watcher.begin();
+    const before = host.complaints().length;
+    const save = (name: string, text: string) => {
+      host.files.set(`/work/${name}`, Buffer.from(text));
+      watcher.notice(`/work/${name}`);
+    };
+    return { host, watcher, save, lines: () => host.complaints().slice(before).split('\n').filter(Boolean) };
+  }
+
+  test('is waited for 8 ms, so that all that a save does is one change', async () => {
+    const { host, watcher, save, lines } = await watching();
+    save('a.cut', '');
+    host.passMs(7);
+    save('a.cut', cut(1, 'A: 1---2..'));
+    expect(lines()).toEqual([]);
+    host.passMs(1);
+    await until(() => lines().length > 0, 'the print');
+    expect(lines()).toEqual([expect.stringMatching(/ a\.cut → a\.pdf, 1 page, 8 ms$/)]);
+    await watcher.close();
+  });
+
+  test('ends with the watch: the round that was to come is not begun', async () => {
+    const { host, watcher, save, lines } = await watching();
+    save('a.cut', cut(1, 'A: 1---2..'));
+    await watcher.close();
+    host.passMs(1000);
+    await new Promise((done) => setImmediate(done));
+    expect(lines()).toEqual([]);
   });
 });
