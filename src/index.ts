@@ -30,7 +30,7 @@ import { memoryHost } from './host/memory-host.js';
 import { hasErrors } from './language/diagnostic.js';
 import { type JsonReport, jsonReport } from './language/report/json-report.js';
 import { printSvg } from './print/svg.js';
-import type { Page } from './sheet/marks.js';
+import type { Page } from './sheet/display-list.js';
 import type { Settings } from './shot/settings.js';
 import type { SolvedShot } from './solve/solved-shot.js';
 
@@ -39,7 +39,7 @@ export type { TableName } from './export/cut-csv.js';
 export type { Exported } from './export/cut-json.js';
 export type { ExportOptions } from './export/pixel-positions.js';
 export type { JsonPlace, JsonPoint, JsonReport } from './language/report/json-report.js';
-export type { Mark, Page } from './sheet/marks.js';
+export type { Mark, Page } from './sheet/display-list.js';
 export type { Settings } from './shot/settings.js';
 export type { SolvedShot } from './solve/solved-shot.js';
 

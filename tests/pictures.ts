@@ -4,7 +4,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { cutPages } from '../src/build/cut-document.js';
 import { printSvg } from '../src/print/svg.js';
-import type { Mark, Page, Part } from '../src/sheet/marks.js';
+import type { Mark, Page, Part } from '../src/sheet/display-list.js';
 import type { SolvedShot } from '../src/solve/solved-shot.js';
 import { testFonts } from './fonts.js';
 import { boundsOf } from './sheet/laid.js';

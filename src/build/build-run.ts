@@ -6,7 +6,7 @@ import type { EpisodeCache } from '../episode/episode-cache.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, hasErrors } from '../language/diagnostic.js';
-import type { Look } from '../sheet/look.js';
+import type { Look } from '../sheet/page-look.js';
 import { type BuildSummary, cutName, errorsOf } from './build-summary.js';
 import type { CutPrinter, PrintableCut } from './cut-printer.js';
 import type { PrintPlan } from './print-plan.js';

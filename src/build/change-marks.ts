@@ -1,12 +1,12 @@
 /** `build --marked-against`: what has changed in each cut since a revision, for change bars and memo. */
 
 import { markedLadders, markedLines, markedRows } from '../compare/change-rows.js';
-import { compare } from '../compare/compare.js';
+import { compare } from '../compare/compare-cuts.js';
 import { NO_SOURCES } from '../episode/batch.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { diagnose, hasErrors } from '../language/diagnostic.js';
-import type { Marked } from '../sheet/look.js';
+import type { Marked } from '../sheet/page-look.js';
 import type { Settings } from '../shot/settings.js';
 import { wordsOf } from '../words/words.js';
 import type { PrintableCut } from './cut-printer.js';

@@ -3,7 +3,7 @@
 import type { Host, Reading, TemporaryFile } from '../host/host.js';
 import type { Fonts } from '../print/fonts.js';
 import { PdfFile } from '../print/pdf.js';
-import type { Bookmark } from '../sheet/marks.js';
+import type { Bookmark } from '../sheet/display-list.js';
 import { bookmarkOf, type CutPages, hasTrueSize } from './cut-document.js';
 import type { Target } from './output-targets.js';
 

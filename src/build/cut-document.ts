@@ -1,14 +1,14 @@
 /** From a solved cut to what is printed of it: pages, bookmarks, title. */
 
-import { needsCameraChart } from '../sheet/camera/memo-tells.js';
+import { needsCameraChart } from '../sheet/camera/needed-camera-chart.js';
 import { cameraChartPages, chartWithTable } from '../sheet/camera-pages/camera-chart.js';
 import { overlayPages } from '../sheet/camera-pages/field-overlay.js';
 import { moveTablePages } from '../sheet/camera-pages/move-table.js';
 import { stripPages } from '../sheet/camera-pages/scale-strip.js';
-import { chartPages, neededChartPages } from '../sheet/charts.js';
-import type { Look } from '../sheet/look.js';
-import type { Bookmark, Document, Page } from '../sheet/marks.js';
-import { sheetPages } from '../sheet/sheet.js';
+import type { Bookmark, Document, Page } from '../sheet/display-list.js';
+import { sheetPages } from '../sheet/exposure-sheet.js';
+import { chartPages, neededChartPages } from '../sheet/inbetween-chart-pages.js';
+import type { Look } from '../sheet/page-look.js';
 import type { Settings } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { wordsOf } from '../words/words.js';

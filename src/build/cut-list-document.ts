@@ -3,8 +3,8 @@
 import type { CutList } from '../count/count-episode.js';
 import { uncovered } from '../print/glyph-coverage.js';
 import { cutListPages } from '../sheet/cut-list/cut-list-pages.js';
-import type { Look } from '../sheet/look.js';
-import type { Bookmark, Document, Page } from '../sheet/marks.js';
+import type { Bookmark, Document, Page } from '../sheet/display-list.js';
+import type { Look } from '../sheet/page-look.js';
 import { rhythmPage } from '../sheet/rhythm/rhythm-page.js';
 import { wordsOf } from '../words/words.js';
 import { workTitle } from './cut-document.js';

@@ -59,7 +59,7 @@ async function blank(host: Host, options: Options): Promise<number> {
   if (refused) throw new UsageError(refused.code, options.output, refused.parameters);
   const [{ CutPrinter, blankDocument }, { blankPages }] = await Promise.all([
     import('../build/cut-printer.js'),
-    import('../sheet/blank.js'),
+    import('../sheet/blank-form.js'),
   ]);
   const printer = CutPrinter.open(host);
   const set = blankPages({ settings, metrics: printer.fonts.metrics, stamp: '' }, { levels });

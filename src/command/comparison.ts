@@ -1,7 +1,7 @@
 /** Two sides of a comparison → which of their cuts differ, and which have no other half. */
 
 import type { Reporter } from '../build/reporter.js';
-import { type Change, compare } from '../compare/compare.js';
+import { type Change, compare } from '../compare/compare-cuts.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { type Side, type Version, versionsOf } from './comparison-sides.js';
 

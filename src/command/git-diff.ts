@@ -2,7 +2,7 @@
 
 import { dirname, resolve } from 'node:path';
 import { UsageError } from '../build/usage-error.js';
-import { compare } from '../compare/compare.js';
+import { compare } from '../compare/compare-cuts.js';
 import { compile } from '../episode/compile-cut.js';
 import { episodeOf } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';

@@ -13,7 +13,7 @@ import type { Found } from '../episode/find-cuts.js';
 import { cutListCsv, cutListJson } from '../export/cut-list-export.js';
 import type { Host } from '../host/host.js';
 import { diagnose } from '../language/diagnostic.js';
-import type { Look } from '../sheet/look.js';
+import type { Look } from '../sheet/page-look.js';
 import { plural } from '../words/number-format.js';
 import {
   type CommandContext,

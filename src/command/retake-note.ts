@@ -1,6 +1,6 @@
 /** The retake note: a heading and a line a change. */
 
-import type { Change } from '../compare/compare.js';
+import type { Change } from '../compare/compare-cuts.js';
 import { sentence, type Telling, telling } from '../compare/sentence.js';
 import { defaults } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved-shot.js';

@@ -1,6 +1,6 @@
 /** A tidy text for the exposures of a cut: what an animator would have typed. Pure. */
 
-import { format } from '../language/format/format.js';
+import { format } from '../language/format/format-text.js';
 import { parse } from '../language/parse.js';
 import { quote } from '../language/source.js';
 import { bind } from '../shot/bind-cut.js';

@@ -1,8 +1,8 @@
 /** A table of exposures as CSV (RFC 4180), read into cuts. Pure. */
 
 import { CsvError, parse } from 'csv-parse/sync';
+import type { CellFault } from '../language/catalogue/command-codes.js';
 import type { Messages } from '../language/catalogue/index.js';
-import type { CellFault } from '../language/catalogue/typing-codes.js';
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import type { DrawingKind } from '../solve/solved-shot.js';

@@ -1,6 +1,6 @@
 /** What a new episode starts with, and a new cut: texts that check without an error. Pure. */
 
-import { format } from '../language/format/format.js';
+import { format } from '../language/format/format-text.js';
 import { quote } from '../language/source.js';
 import type { Statement, Tree } from '../language/tree.js';
 import { CONVENTIONAL, defaults, LENGTH_UNITS, type Settings } from '../shot/settings.js';

@@ -1,5 +1,5 @@
 import type { RowsFault } from '../language/catalogue/message-terms.js';
-import { mostRows } from '../sheet/geometry.js';
+import { mostRows } from '../sheet/sheet-geometry.js';
 import { CONVENTIONAL, FRAMES_A_FOOT, type Settings } from '../shot/settings.js';
 import type { Episode } from './episode.js';
 

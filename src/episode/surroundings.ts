@@ -1,7 +1,7 @@
 /** What other cuts of the episode add to the sheet of one cut. */
 
 import type { Host } from '../host/host.js';
-import type { Lent, Neighbours } from '../sheet/look.js';
+import type { Lent, Neighbours } from '../sheet/page-look.js';
 import type { Shot } from '../shot/shot.js';
 import { cutKey, type Episode } from './episode.js';
 import type { EpisodeCache } from './episode-cache.js';

@@ -2,7 +2,7 @@
 
 import { diffArrays } from 'diff';
 import type { TextEdit } from 'vscode-languageserver';
-import { format } from '../language/format/format.js';
+import { format } from '../language/format/format-text.js';
 import type { TextRange } from '../language/source.js';
 import type { Analysis } from './workspace.js';
 

@@ -16,7 +16,7 @@ import { version } from '../../package.json';
 import { MANIFEST } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import type { TextRange } from '../language/source.js';
-import { completionsAt } from './completion.js';
+import { completionsAt } from './editor-completion.js';
 import { formatEdits } from './format-edits.js';
 import { hoverAt } from './hover.js';
 import { actionsAt, diagnosticsOf } from './lsp-diagnostics.js';

@@ -1,7 +1,7 @@
 /** What the live view shows, as it is given by whoever watches. */
 
 import type { Severity } from '../language/diagnostic.js';
-import type { Page } from '../sheet/marks.js';
+import type { Page } from '../sheet/display-list.js';
 
 export interface ShownPage {
   readonly page: Page;

@@ -1,4 +1,4 @@
-import type { Ink, Mark, Pt, Stroke, Weight } from '../sheet/marks.js';
+import type { Ink, Mark, Pt, Stroke, Weight } from '../sheet/display-list.js';
 import { Writer } from './byte-buffer.js';
 import { INKS } from './inks.js';
 import type { Codes } from './subset-encoding.js';

@@ -1,6 +1,6 @@
 import type { Font } from 'fontkit';
 import { create } from 'fontkit';
-import type { Metrics, Weight } from '../sheet/marks.js';
+import type { Metrics, Weight } from '../sheet/display-list.js';
 
 /** A glyph of the font: its number in the font file, and its advance as a share of the em. */
 export interface FaceGlyph {

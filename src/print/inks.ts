@@ -1,4 +1,4 @@
-import type { Ink } from '../sheet/marks.js';
+import type { Ink } from '../sheet/display-list.js';
 
 /** Red, green and blue, 0 to 1. */
 export type Colour = readonly [number, number, number];

@@ -1,7 +1,7 @@
 /** A short hash of what stands on a page: equal where the paper is equal. */
 
 import { createHash } from 'node:crypto';
-import type { Form, Mark, Page, Pt, Stroke } from '../sheet/marks.js';
+import type { Form, Mark, Page, Pt, Stroke } from '../sheet/display-list.js';
 
 /** Characters of a hash: 60 bits, which no two versions of a page share by chance. */
 const LENGTH = 10;

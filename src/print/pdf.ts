@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { setImmediate } from 'node:timers/promises';
-import type { Bookmark, Document, Form, Page } from '../sheet/marks.js';
+import type { Bookmark, Document, Form, Page } from '../sheet/display-list.js';
 import { Content } from './content-stream.js';
 import type { Fonts } from './fonts.js';
 import { PRIVATE_KEY } from './info-dictionary.js';

@@ -1,4 +1,4 @@
-import type { Weight } from '../sheet/marks.js';
+import type { Weight } from '../sheet/display-list.js';
 import type { Face } from './fonts.js';
 import { MissingGlyph } from './fonts.js';
 import type { EmbeddedFont } from './pdfkit.js';

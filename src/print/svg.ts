@@ -1,6 +1,6 @@
 /** Pages as SVG 1.1, one text a page: the same marks as the PDF, for a screen or a document. */
 
-import type { Ink, Mark, Metrics, Page, Stroke } from '../sheet/marks.js';
+import type { Ink, Mark, Metrics, Page, Stroke } from '../sheet/display-list.js';
 import { INKS } from './inks.js';
 
 export interface SvgOptions {

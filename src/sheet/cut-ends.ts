@@ -1,11 +1,11 @@
 /** Where a cut begins and ends on its rows: running numbers, handles, the double line and what is hatched out after it. */
 
 import type { Settings } from '../shot/settings.js';
-import { black, line, textAt } from './draw.js';
-import { fitLine, NARROWEST } from './fit.js';
-import { rowsOfBlocks, unitOf } from './geometry.js';
-import type { Mark, Metrics } from './marks.js';
-import { type Run, type Side, topOf } from './plan.js';
+import type { Mark, Metrics } from './display-list.js';
+import { black, line, textAt } from './mark-builders.js';
+import { rowsOfBlocks, unitOf } from './sheet-geometry.js';
+import { type Run, type Side, topOf } from './sheet-plan.js';
+import { fitLine, NARROWEST } from './text-fitting.js';
 
 /** Between the two lines under the last row, mm. */
 export const DOUBLE_LINE = 0.7;

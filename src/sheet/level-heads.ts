@@ -2,14 +2,14 @@
 
 import { isWide } from '../layout/line-breaking.js';
 import type { SolvedLevel } from '../solve/solved-shot.js';
-import type { Column } from './columns.js';
-import { type Box, textAt } from './draw.js';
-import { cutToFit, setInBox } from './fit.js';
-import type { Geometry } from './geometry.js';
-import type { Mark } from './marks.js';
-import { memoPointers } from './memo.js';
-import type { Run, Side } from './plan.js';
-import { setDownwards } from './vertical.js';
+import type { Column } from './block-columns.js';
+import type { Mark } from './display-list.js';
+import { type Box, textAt } from './mark-builders.js';
+import { memoPointers } from './memo-box.js';
+import type { Geometry } from './sheet-geometry.js';
+import type { Run, Side } from './sheet-plan.js';
+import { cutToFit, setInBox } from './text-fitting.js';
+import { setDownwards } from './vertical-text.js';
 
 /** The bands of the heads, top to bottom; `changes` is the rest. */
 export function headRows({

@@ -1,16 +1,16 @@
 /** The memo over the pages of a cut: told on the first page and its further sides, the other boxes left to the pencil. */
 
-import { barMarks } from './changes/bars.js';
-import { frame, pale } from './draw.js';
-import { caption } from './form.js';
-import type { Look } from './look.js';
-import type { Mark, Page } from './marks.js';
-import type { Paragraph } from './memo.js';
-import { changedHead, changedTexts, memoMarks, memoPointer, memoTexts, stackMarks } from './memo.js';
+import { barMarks } from './change-bars.js';
+import type { Mark, Page } from './display-list.js';
+import { frame, pale } from './mark-builders.js';
+import type { Paragraph } from './memo-box.js';
+import { changedHead, changedTexts, memoMarks, memoPointer, memoTexts, stackMarks } from './memo-box.js';
 import { pageFrame } from './page-frame.js';
+import type { Look } from './page-look.js';
 import { sideLabel } from './page-sides.js';
-import type { Side } from './plan.js';
-import { runsOf } from './plan.js';
+import { caption } from './ruled-form.js';
+import type { Side } from './sheet-plan.js';
+import { runsOf } from './sheet-plan.js';
 
 /** Everything that the memo has to tell, once the rows are drawn. */
 function memoOf(firstPage: readonly Side[]): Paragraph[] {

@@ -2,15 +2,15 @@
 
 import type { Shot } from '../shot/shot.js';
 import { wordsOf } from '../words/words.js';
-import { NO_GUTTERS } from './columns.js';
-import { type Box, frame, pale, textAt } from './draw.js';
-import { cutToFit } from './fit.js';
-import { caption } from './form.js';
-import { type Geometry, geometry as geometryOf } from './geometry.js';
-import { headerCells, headerMarks } from './header.js';
-import type { Look } from './look.js';
-import type { Mark, Metrics } from './marks.js';
-import { cached } from './measure.js';
+import { NO_GUTTERS } from './block-columns.js';
+import type { Mark, Metrics } from './display-list.js';
+import { type Box, frame, pale, textAt } from './mark-builders.js';
+import { cached } from './metrics-cache.js';
+import { headerCells, headerMarks } from './page-header.js';
+import type { Look } from './page-look.js';
+import { caption } from './ruled-form.js';
+import { type Geometry, geometry as geometryOf } from './sheet-geometry.js';
+import { cutToFit } from './text-fitting.js';
 
 export interface PageFrame {
   readonly widthMm: number;

@@ -1,7 +1,7 @@
 /** Sharing out the levels of a cut over the sides of a page: `1`, `1-b`, `1-c`. */
 
 import type { SolvedLevel } from '../solve/solved-shot.js';
-import { mostCameraLanes, mostLevels, type Wanted } from './columns.js';
+import { mostCameraLanes, mostLevels, type Wanted } from './block-columns.js';
 import { bracketRoom } from './keys/drawing-columns.js';
 
 export interface LevelsOfSide {

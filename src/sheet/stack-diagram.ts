@@ -1,8 +1,8 @@
 /** The stack drawn as a pile of sheets, bottom to top. */
 
-import { type Box, black, line, polygon, textAt } from './draw.js';
-import { cutToFit } from './fit.js';
-import type { Mark, Metrics } from './marks.js';
+import type { Mark, Metrics } from './display-list.js';
+import { type Box, black, line, polygon, textAt } from './mark-builders.js';
+import { cutToFit } from './text-fitting.js';
 
 export interface PiledLevel {
   readonly name: string;

@@ -1,9 +1,9 @@
 /** Tables as marks on paper. Where their columns and rows stand, `../layout/table.ts` has found. */
 
 import type { PlacedColumn, TableColumn, TableSet } from '../layout/table.js';
-import { type Box, line, textAt } from './draw.js';
-import { fitLine } from './fit.js';
-import type { Mark, Metrics, Stroke } from './marks.js';
+import type { Mark, Metrics, Stroke } from './display-list.js';
+import { type Box, line, textAt } from './mark-builders.js';
+import { fitLine } from './text-fitting.js';
 
 export interface PaperColumn extends TableColumn {
   readonly align: 'start' | 'end';

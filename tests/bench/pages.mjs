@@ -9,7 +9,7 @@ import { findCuts } from '../../src/episode/find-cuts.ts';
 import { shippedFont } from '../../src/host/shipped-files.ts';
 import { openFonts } from '../../src/print/fonts.ts';
 import { printPdf } from '../../src/print/pdf.ts';
-import { sheetPages } from '../../src/sheet/sheet.ts';
+import { sheetPages } from '../../src/sheet/exposure-sheet.ts';
 import { generateEpisode } from '../episode/whole/generate.ts';
 import { worldOf } from '../episode/whole/world.ts';
 import { median, milliseconds, report, timed } from './measure.mjs';

@@ -4,7 +4,7 @@ import { compile } from '../../src/episode/compile-cut.js';
 import { newEpisodeCache } from '../../src/episode/episode-cache.js';
 import { findCuts } from '../../src/episode/find-cuts.js';
 import { memoryHost } from '../../src/host/memory-host.js';
-import type { Marked } from '../../src/sheet/look.js';
+import type { Marked } from '../../src/sheet/page-look.js';
 import { lookInto } from '../command/pdf.js';
 import { CUT, run } from '../command/run.js';
 import { longCut } from './printed-episode.js';

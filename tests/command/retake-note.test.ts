@@ -3,7 +3,7 @@ import { compareSides } from '../../src/command/comparison.js';
 import { type Side, sideOf } from '../../src/command/comparison-sides.js';
 import { ConsoleReporter } from '../../src/command/console-reporter.js';
 import { cutJson, noteOf, onlyLine, wholeJson } from '../../src/command/retake-note.js';
-import { compare } from '../../src/compare/compare.js';
+import { compare } from '../../src/compare/compare-cuts.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { compileText } from '../compile.js';
 

@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { markedLadders, markedRows } from '../../src/compare/change-rows.js';
-import { compare } from '../../src/compare/compare.js';
+import { compare } from '../../src/compare/compare-cuts.js';
 import { solved } from './say.js';
 
 describe('a cycle', () => {

@@ -1,7 +1,7 @@
 /** A whole generated episode against another version of it: the same single edit in every cut that has a place for it. */
 
 import { beforeAll, describe, expect, test } from 'vitest';
-import { format } from '../../src/language/format/format.js';
+import { format } from '../../src/language/format/format-text.js';
 import { runOn } from '../command/run.js';
 import { generateEpisode } from '../episode/whole/generate.js';
 

@@ -1,7 +1,7 @@
 /** Whatever differs in a move is told: the cases are made of the table of moves. */
 
 import { describe, expect, test } from 'vitest';
-import { compare } from '../../src/compare/compare.js';
+import { compare } from '../../src/compare/compare-cuts.js';
 import { sentence, telling } from '../../src/compare/sentence.js';
 import type { MoveKind } from '../../src/shot/camera/camera-model.js';
 import { solveCamera } from '../../src/solve/camera/solve-camera.js';

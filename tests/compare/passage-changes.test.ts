@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { compare } from '../../src/compare/compare.js';
+import { compare } from '../../src/compare/compare-cuts.js';
 import { compiled } from '../fuzz/ways.js';
 
 test.each([

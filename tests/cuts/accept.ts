@@ -5,7 +5,7 @@ import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Fonts } from '../../src/print/fonts.js';
 import { printPdf } from '../../src/print/pdf.js';
-import type { Page } from '../../src/sheet/marks.js';
+import type { Page } from '../../src/sheet/display-list.js';
 import { dump, undump } from './dump.js';
 
 export interface Change {

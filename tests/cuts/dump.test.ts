@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Page } from '../../src/sheet/marks.js';
+import type { Page } from '../../src/sheet/display-list.js';
 import { dump, undump } from './dump.js';
 
 const page: Page = {

@@ -4,7 +4,7 @@
  */
 
 import { createHash } from 'node:crypto';
-import type { Mark, Page } from '../../src/sheet/marks.js';
+import type { Mark, Page } from '../../src/sheet/display-list.js';
 
 const HEAD = 'page ';
 

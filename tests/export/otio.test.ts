@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { otioText } from '../../src/export/otio.js';
-import { clipsOf, readOtio } from '../reference/otio-reader.js';
+import { clipsOf, readOtio } from '../outside-checks/otio-reader.js';
 import { soundEdit } from './edit.js';
 
 const timeline = (cuts: readonly string[], start = 0) => readOtio(otioText(soundEdit(cuts), start));

@@ -1,18 +1,18 @@
 /** Every way that a text takes through the program, for tests that try many texts. */
 
 import { cutDocument, cutPages, documentTitle } from '../../src/build/cut-document.js';
-import { compare } from '../../src/compare/compare.js';
+import { compare } from '../../src/compare/compare-cuts.js';
 import { type Compiled, compile } from '../../src/episode/compile-cut.js';
 import { type Episode, noEpisode } from '../../src/episode/episode.js';
 import { openEpisode } from '../../src/episode/manifest.js';
 import { TABLES, toCsv } from '../../src/export/cut-csv.js';
 import { jsonText, toJson } from '../../src/export/cut-json.js';
 import { memoryHost } from '../../src/host/memory-host.js';
-import { format } from '../../src/language/format/format.js';
+import { format } from '../../src/language/format/format-text.js';
 import { messageOf } from '../../src/language/message.js';
 import { printPdf } from '../../src/print/pdf.js';
 import { printSvg } from '../../src/print/svg.js';
-import type { Document } from '../../src/sheet/marks.js';
+import type { Document } from '../../src/sheet/display-list.js';
 import { terminalSheet } from '../../src/sheet/terminal/terminal-sheet.js';
 import type { Settings } from '../../src/shot/settings.js';
 import { testFonts } from '../fonts.js';

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cutPages } from '../../src/build/cut-document.js';
-import { format } from '../../src/language/format/format.js';
+import { format } from '../../src/language/format/format-text.js';
 import { messageOf } from '../../src/language/message.js';
 import { parse } from '../../src/language/parse.js';
 import { compileText } from '../compile.js';

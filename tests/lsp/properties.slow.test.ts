@@ -3,8 +3,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { memoryHost } from '../../src/host/memory-host.js';
-import { completionsAt } from '../../src/lsp/completion.js';
 import { DocumentText } from '../../src/lsp/document-text.js';
+import { completionsAt } from '../../src/lsp/editor-completion.js';
 import { formatEdits } from '../../src/lsp/format-edits.js';
 import { hoverAt } from '../../src/lsp/hover.js';
 import { diagnosticsOf } from '../../src/lsp/lsp-diagnostics.js';

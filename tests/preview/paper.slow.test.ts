@@ -11,7 +11,7 @@ import { cutPages } from '../../src/build/cut-document.js';
 import type { PartName } from '../../src/build/print-plan.js';
 import { printPdf } from '../../src/print/pdf.js';
 import { printSvg } from '../../src/print/svg.js';
-import type { Page } from '../../src/sheet/marks.js';
+import type { Page } from '../../src/sheet/display-list.js';
 import { compileFiles } from '../compile.js';
 import { bytesOf, testFonts } from '../fonts.js';
 import { CHROMIUM, launch } from './browser.js';

@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { Content } from '../../src/print/content-stream.js';
 import type { Codes } from '../../src/print/subset-encoding.js';
-import type { Mark } from '../../src/sheet/marks.js';
+import type { Mark } from '../../src/sheet/display-list.js';
 import { line, PEN, THIN, text } from './documents.js';
 
 /** Codes that need no font: a character's code point, each half an em wide. */

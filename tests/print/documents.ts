@@ -1,4 +1,4 @@
-import type { Document, Form, Mark, Page, Stroke } from '../../src/sheet/marks.js';
+import type { Document, Form, Mark, Page, Stroke } from '../../src/sheet/display-list.js';
 
 export const THIN: Stroke = { ink: 'form', widthMm: 0.1 };
 export const PEN: Stroke = { ink: 'black', widthMm: 0.3 };

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { Fingerprints } from '../../src/print/page-fingerprint.js';
 import { printPdf } from '../../src/print/pdf.js';
-import type { Mark, Page, Stroke } from '../../src/sheet/marks.js';
+import type { Mark, Page, Stroke } from '../../src/sheet/display-list.js';
 import { testFonts } from '../fonts.js';
 import { document, line, PEN, page, RULED, text } from './documents.js';
 

@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { MissingGlyph } from '../../src/print/fonts.js';
 import { printPdf } from '../../src/print/pdf.js';
-import type { Document } from '../../src/sheet/marks.js';
+import type { Document } from '../../src/sheet/display-list.js';
 import { freshFonts, testFonts } from '../fonts.js';
 import { openPrinted } from '../pdf.js';
 import { faults } from '../qpdf.js';

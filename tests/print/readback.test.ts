@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { printPdf } from '../../src/print/pdf.js';
-import type { Mark } from '../../src/sheet/marks.js';
+import type { Mark } from '../../src/sheet/display-list.js';
 import { testFonts } from '../fonts.js';
 import { openPrinted, type Paper } from '../pdf.js';
 import { document, line, PEN, page, RULED, THIN, text } from './documents.js';

@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { MissingGlyph } from '../../src/print/fonts.js';
 import { PdfFile, printPdf } from '../../src/print/pdf.js';
-import type { Page } from '../../src/sheet/marks.js';
+import type { Page } from '../../src/sheet/display-list.js';
 import { testFonts } from '../fonts.js';
 import { openPrinted } from '../pdf.js';
 import { faults } from '../qpdf.js';

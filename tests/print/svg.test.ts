@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { printSvg } from '../../src/print/svg.js';
-import type { Mark } from '../../src/sheet/marks.js';
+import type { Mark } from '../../src/sheet/display-list.js';
 import { testFonts } from '../fonts.js';
 import { line, PEN, page, RULED, text } from './documents.js';
 

@@ -1,6 +1,6 @@
 /** Change bars as they stand on paper, against the rows that were to have one. */
 
-import type { Marked, Place } from '../../src/sheet/look.js';
+import type { Marked, Place } from '../../src/sheet/page-look.js';
 import type { SolvedShot } from '../../src/solve/solved-shot.js';
 import type { PaperRectangle } from '../pdf.js';
 import { edgeAt } from './cells.js';

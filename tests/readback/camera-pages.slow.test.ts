@@ -4,7 +4,7 @@ import { cameraChartPages } from '../../src/sheet/camera-pages/camera-chart.js';
 import { overlayPages } from '../../src/sheet/camera-pages/field-overlay.js';
 import { moveTablePages } from '../../src/sheet/camera-pages/move-table.js';
 import { stripPages } from '../../src/sheet/camera-pages/scale-strip.js';
-import type { Mark, Page } from '../../src/sheet/marks.js';
+import type { Mark, Page } from '../../src/sheet/display-list.js';
 import type { Settings } from '../../src/shot/settings.js';
 import { rowName } from '../../src/shot/time-notation.js';
 import type { SolvedMove } from '../../src/solve/camera/solved-camera.js';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Mark, Page } from '../../src/sheet/marks.js';
+import type { Mark, Page } from '../../src/sheet/display-list.js';
 import { caseOf } from './cuts.js';
 import { faults, layOut, printAndOpen, withPage } from './print.js';
 

@@ -1,6 +1,6 @@
 /** Cuts that hold, between them, all that a sheet can say of levels. */
 
-import type { Marked, Place } from '../../src/sheet/look.js';
+import type { Marked, Place } from '../../src/sheet/page-look.js';
 import { defaults, type Settings } from '../../src/shot/settings.js';
 import { compileText, said } from '../compile.js';
 import type { Case } from './print.js';

@@ -1,6 +1,6 @@
 /** Small lies put into the marks of a page before it is printed. The read-back must tell each of them. */
 
-import type { Mark, Page } from '../../src/sheet/marks.js';
+import type { Mark, Page } from '../../src/sheet/display-list.js';
 import { readBars } from './bars.js';
 import type { ReadBlock, ReadPage } from './sheet.js';
 

@@ -1,10 +1,10 @@
 /** Cuts to paper and back: many cuts in one document, which is opened once. */
 
 import { printPdf } from '../../src/print/pdf.js';
-import { chartPages } from '../../src/sheet/charts.js';
-import type { Marked } from '../../src/sheet/look.js';
-import type { Page } from '../../src/sheet/marks.js';
-import { sheetPages } from '../../src/sheet/sheet.js';
+import type { Page } from '../../src/sheet/display-list.js';
+import { sheetPages } from '../../src/sheet/exposure-sheet.js';
+import { chartPages } from '../../src/sheet/inbetween-chart-pages.js';
+import type { Marked } from '../../src/sheet/page-look.js';
 import type { Settings } from '../../src/shot/settings.js';
 import type { SolvedShot } from '../../src/solve/solved-shot.js';
 import { testFonts } from '../fonts.js';

@@ -1,6 +1,6 @@
 /** What makes a page hard to read, found in its marks. */
 
-import type { Mark, Page } from '../../src/sheet/marks.js';
+import type { Mark, Page } from '../../src/sheet/display-list.js';
 import { type Bounds, boundsOf, type Line, linesOf, overlap, textsOf } from './laid.js';
 
 export const everyMark = (page: Page): readonly Mark[] => [...(page.form?.marks ?? []), ...page.marks];

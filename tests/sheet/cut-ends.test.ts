@@ -1,7 +1,7 @@
 /** Running numbers, the end of a cut, handles. */
 
 import { describe, expect, it } from 'vitest';
-import { sheetPages } from '../../src/sheet/sheet.js';
+import { sheetPages } from '../../src/sheet/exposure-sheet.js';
 import { laid, linesOf, lookOf, said, solvedCut, textsOf } from './laid.js';
 
 const held = (time: string): string => `cut 1\ntime ${time}\nA: 1..\n`;

@@ -2,9 +2,9 @@
 
 import { messageOf } from '../../src/language/message.js';
 import { parse } from '../../src/language/parse.js';
-import type { Look } from '../../src/sheet/look.js';
-import type { Mark, Page } from '../../src/sheet/marks.js';
-import { sheetPages } from '../../src/sheet/sheet.js';
+import type { Mark, Page } from '../../src/sheet/display-list.js';
+import { sheetPages } from '../../src/sheet/exposure-sheet.js';
+import type { Look } from '../../src/sheet/page-look.js';
 import { bind } from '../../src/shot/bind-cut.js';
 import { defaults, type Settings } from '../../src/shot/settings.js';
 import type { Shot } from '../../src/shot/shot.js';

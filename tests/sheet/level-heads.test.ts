@@ -1,8 +1,8 @@
 /** What stands over the columns of levels. */
 
 import { expect, it } from 'vitest';
-import type { Geometry } from '../../src/sheet/geometry.js';
 import { headRows, ranges } from '../../src/sheet/level-heads.js';
+import type { Geometry } from '../../src/sheet/sheet-geometry.js';
 import { laid, said, textsOf } from './laid.js';
 
 it('the heads count each level over its column, with what is new, missing and reused', () => {

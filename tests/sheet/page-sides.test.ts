@@ -1,9 +1,9 @@
 /** Levels shared out over the sides of a page. */
 
 import { describe, expect, it } from 'vitest';
-import { NO_GUTTERS } from '../../src/sheet/columns.js';
+import { NO_GUTTERS } from '../../src/sheet/block-columns.js';
+import { sheetPages } from '../../src/sheet/exposure-sheet.js';
 import { sideLabel, sidesOf } from '../../src/sheet/page-sides.js';
-import { sheetPages } from '../../src/sheet/sheet.js';
 import type { SolvedLevel } from '../../src/solve/solved-shot.js';
 import { laid, lookOf, said, solvedCut, textsOf } from './laid.js';
 

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Page } from '../../src/sheet/marks.js';
-import { sheetPages } from '../../src/sheet/sheet.js';
+import type { Page } from '../../src/sheet/display-list.js';
+import { sheetPages } from '../../src/sheet/exposure-sheet.js';
 import { PAPERS, type Settings } from '../../src/shot/settings.js';
 import { cutTexts } from '../generate.js';
 import {

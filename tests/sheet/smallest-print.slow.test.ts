@@ -3,7 +3,7 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { cutPages } from '../../src/build/cut-document.js';
-import type { Page } from '../../src/sheet/marks.js';
+import type { Page } from '../../src/sheet/display-list.js';
 import { PAPERS, type Paper } from '../../src/shot/settings.js';
 import type { SolvedShot } from '../../src/solve/solved-shot.js';
 import { LABELS } from '../../src/words/labels.js';

@@ -1,7 +1,7 @@
 /** Looks and cuts that nobody would print, which must come out all the same. */
 
 import { describe, expect, it } from 'vitest';
-import { blankPages } from '../../src/sheet/blank.js';
+import { blankPages } from '../../src/sheet/blank-form.js';
 import { offThePaper, tooSmall } from './clashes.js';
 import { laid, lookOf, said } from './laid.js';
 

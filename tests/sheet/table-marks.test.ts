@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { inTurn } from '../../src/layout/column-widths.js';
 import { layTable } from '../../src/layout/table.js';
-import { black, pale, textAt } from '../../src/sheet/draw.js';
+import { black, pale, textAt } from '../../src/sheet/mark-builders.js';
 import { type PaperColumn, type TableStyle, tableMarks } from '../../src/sheet/table-marks.js';
 import { linesOf, textsOf } from './laid.js';
 import { plainMetrics } from './plain-metrics.js';

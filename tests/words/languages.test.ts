@@ -6,7 +6,7 @@ import { expect, test } from 'vitest';
 const JAPANESE = /[\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Han}]/u;
 
 /** Files that know Japanese letters for what they are, and print none of their own: how letters turn, where lines may break. */
-const LETTERS = ['src/sheet/vertical.ts', 'src/layout/line-breaking.ts'];
+const LETTERS = ['src/sheet/vertical-text.ts', 'src/layout/line-breaking.ts'];
 /** Examples of the language in Japanese; they are not printed. */
 const EXAMPLES = /^src\/(language\/(catalogue|statements)|reference)\//;
 /** Places of a slide, and sometimes levels, are named by one letter: such a name in an example is no word. */

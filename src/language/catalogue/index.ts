@@ -2,14 +2,14 @@
 
 import { type CameraMessages, camera } from './camera-codes.js';
 import type { Entry } from './catalogue-entry.js';
+import { type TypingMessages, typing } from './command-codes.js';
 import { type CutListMessages, cutList } from './cut-list-codes.js';
 import { type EpisodeMessages, episode } from './episode-codes.js';
 import { type FileMessages, files } from './files-codes.js';
 import { type HandoverMessages, handover } from './handover-codes.js';
 import { type StatementMessages, statements } from './statements-codes.js';
+import { type WordMessages, words } from './syntax-codes.js';
 import { type TimelineMessages, timelines } from './timelines-codes.js';
-import { type TypingMessages, typing } from './typing-codes.js';
-import { type WordMessages, words } from './words-codes.js';
 
 export type { Entry } from './catalogue-entry.js';
 

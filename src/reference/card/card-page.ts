@@ -1,11 +1,11 @@
 /** The card: the whole language on one page, to hang beside the desk. Landscape; the print is as large as the paper allows. */
 
 import { packShelves } from '../../layout/shelf-packing.js';
-import { line, pale, textAt } from '../../sheet/draw.js';
-import { wrap } from '../../sheet/fit.js';
-import type { Mark, Metrics, Page } from '../../sheet/marks.js';
-import { cached } from '../../sheet/measure.js';
-import { PAPER_MM } from '../../sheet/papers.js';
+import type { Mark, Metrics, Page } from '../../sheet/display-list.js';
+import { line, pale, textAt } from '../../sheet/mark-builders.js';
+import { cached } from '../../sheet/metrics-cache.js';
+import { PAPER_MM } from '../../sheet/paper-sizes.js';
+import { wrap } from '../../sheet/text-fitting.js';
 import type { Paper } from '../../shot/settings.js';
 import { type CardRow, type CardSection, sections, strips } from './card-content.js';
 import { drawnStrip } from './card-strip.js';

@@ -2,9 +2,9 @@
 
 import { messageOf } from '../../language/message.js';
 import { parse } from '../../language/parse.js';
-import { line, pale } from '../../sheet/draw.js';
-import type { Mark, Metrics } from '../../sheet/marks.js';
-import { sheetPages } from '../../sheet/sheet.js';
+import type { Mark, Metrics } from '../../sheet/display-list.js';
+import { sheetPages } from '../../sheet/exposure-sheet.js';
+import { line, pale } from '../../sheet/mark-builders.js';
 import { bind } from '../../shot/bind-cut.js';
 import { defaults } from '../../shot/settings.js';
 import { solve } from '../../solve/solve-shot.js';

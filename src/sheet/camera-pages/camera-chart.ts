@@ -11,13 +11,13 @@
  */
 
 import type { SolvedShot } from '../../solve/solved-shot.js';
-import { type Box, textAt } from '../draw.js';
-import { fitLine, wrap } from '../fit.js';
-import type { Look } from '../look.js';
-import type { Mark, Page } from '../marks.js';
-import { cached } from '../measure.js';
+import type { Mark, Page } from '../display-list.js';
+import { type Box, textAt } from '../mark-builders.js';
+import { cached } from '../metrics-cache.js';
 import { pageFrame } from '../page-frame.js';
-import { smallestTextMm } from '../papers.js';
+import type { Look } from '../page-look.js';
+import { smallestTextMm } from '../paper-sizes.js';
+import { fitLine, wrap } from '../text-fitting.js';
 import { type ChartPanel, chartPanels, panelBounds } from './chart-panels.js';
 import { type ChartTexts, captionOf, chartTexts } from './chart-texts.js';
 import { type MoveTable, moveTable } from './move-table.js';

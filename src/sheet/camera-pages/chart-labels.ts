@@ -1,8 +1,8 @@
 /** Sets names and numbers into a drawing so that they cover neither each other nor, where there is a choice, its lines. */
 
-import { type Box, line, pale, polygon, textAt } from '../draw.js';
-import type { Ink, Mark, Metrics, Pt, Weight } from '../marks.js';
-import { clip, type Segment } from './plane.js';
+import type { Ink, Mark, Metrics, Pt, Weight } from '../display-list.js';
+import { type Box, line, pale, polygon, textAt } from '../mark-builders.js';
+import { clip, type Segment } from './artwork-plane.js';
 
 export interface Label {
   readonly text: string;

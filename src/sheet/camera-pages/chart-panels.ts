@@ -10,10 +10,10 @@ import type { Level } from '../../shot/shot.js';
 import { clockwise, turnOf } from '../../solve/camera/plane-turns.js';
 import type { Graduation, PlacementFrame, SolvedMove } from '../../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
-import { keysOf } from '../camera/keys-along.js';
-import { graduated } from '../camera/move-names.js';
-import type { Pt } from '../marks.js';
-import { boundsOf, type Corners, rectangle, seen } from './plane.js';
+import { keysOf } from '../camera/keys-beside-moves.js';
+import { graduated } from '../camera/move-labels.js';
+import type { Pt } from '../display-list.js';
+import { boundsOf, type Corners, rectangle, seen } from './artwork-plane.js';
 
 export interface PanelField {
   readonly name: string;

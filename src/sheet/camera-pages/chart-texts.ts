@@ -9,13 +9,13 @@ import type { SolvedShot } from '../../solve/solved-shot.js';
 import type { CameraPageWords } from '../../words/camera-page-words.js';
 import { figure } from '../../words/number-format.js';
 import { wordsOf } from '../../words/words.js';
-import { graduated, moveKind } from '../camera/move-names.js';
-import type { Telling } from '../camera/naming.js';
-import { tellingOf } from '../camera/plan.js';
-import { unitOf } from '../geometry.js';
-import type { Look } from '../look.js';
-import { largerPrint, smallestTextMm } from '../papers.js';
+import { tellingOf } from '../camera/lane-assignment.js';
+import { graduated, moveKind } from '../camera/move-labels.js';
+import type { Telling } from '../camera/shared-move-labels.js';
+import type { Look } from '../page-look.js';
+import { largerPrint, smallestTextMm } from '../paper-sizes.js';
 import { type PrintedLengths, printedLengths } from '../printed-lengths.js';
+import { unitOf } from '../sheet-geometry.js';
 import type { ChartPanel, PanelOutline } from './chart-panels.js';
 
 export interface ChartTexts {

@@ -1,11 +1,11 @@
 /** The rule that shows whether a page was printed at its true size, and marks to cut and join by. */
 
 import type { CameraPageWords } from '../../words/camera-page-words.js';
-import { type Box, black, line, textAt } from '../draw.js';
-import { fitLine } from '../fit.js';
-import type { Look } from '../look.js';
-import type { Mark } from '../marks.js';
-import { smallestTextMm } from '../papers.js';
+import type { Mark } from '../display-list.js';
+import { type Box, black, line, textAt } from '../mark-builders.js';
+import type { Look } from '../page-look.js';
+import { smallestTextMm } from '../paper-sizes.js';
+import { fitLine } from '../text-fitting.js';
 
 export const RULE_MM = 100;
 /** Height that the rule takes at the foot of the body. */

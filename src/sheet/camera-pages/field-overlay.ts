@@ -6,18 +6,18 @@
 import type { SolvedShot } from '../../solve/solved-shot.js';
 import type { CameraPageWords } from '../../words/camera-page-words.js';
 import { wordsOf } from '../../words/words.js';
-import { type Box, line, textAt } from '../draw.js';
-import { fitLine } from '../fit.js';
-import type { Look } from '../look.js';
-import type { Mark, Page, Pt, Stroke } from '../marks.js';
-import { cached } from '../measure.js';
+import type { Mark, Page, Pt, Stroke } from '../display-list.js';
+import { type Box, line, textAt } from '../mark-builders.js';
+import { cached } from '../metrics-cache.js';
 import { pageFrame } from '../page-frame.js';
-import { smallestTextMm } from '../papers.js';
+import type { Look } from '../page-look.js';
+import { smallestTextMm } from '../paper-sizes.js';
+import { fitLine } from '../text-fitting.js';
+import { boundsOf, type Corners, clip, inset, type Segment, sides } from './artwork-plane.js';
 import { labelsIn } from './chart-labels.js';
 import { fieldsOf, hasCamera, type PanelField } from './chart-panels.js';
 import { checkRule, RULE_ROOM } from './check-rule.js';
-import { holeMark, holes } from './pegs.js';
-import { boundsOf, type Corners, clip, inset, type Segment, sides } from './plane.js';
+import { holeMark, holes } from './peg-holes.js';
 import { OVERLAP_MM } from './scale-strip.js';
 
 /** More would be a poster: the chart tells the rest. */

@@ -1,14 +1,14 @@
 /** A panel of the camera chart at its scale, as marks. */
 
-import type { Box } from '../draw.js';
-import { black, line, pale, polygon, polyline } from '../draw.js';
-import type { Mark, Pt, Stroke } from '../marks.js';
+import type { Mark, Pt, Stroke } from '../display-list.js';
+import type { Box } from '../mark-builders.js';
+import { black, line, pale, polygon, polyline } from '../mark-builders.js';
+import { between, type Corners, inset, type Segment, sides } from './artwork-plane.js';
 import { type Labels, labelsIn } from './chart-labels.js';
 import type { ChartPanel, PanelField, PanelOutline, PanelWay } from './chart-panels.js';
 import { panelBounds } from './chart-panels.js';
 import type { ChartTexts } from './chart-texts.js';
-import { holeMark, holes, PEGS } from './pegs.js';
-import { between, type Corners, inset, type Segment, sides } from './plane.js';
+import { holeMark, holes, PEGS } from './peg-holes.js';
 
 /** A panel's window on the page. */
 export interface View {

@@ -3,7 +3,7 @@
  * columns are tried; the best has the largest scales, and a further page must be worth it.
  */
 
-import type { Box } from '../draw.js';
+import type { Box } from '../mark-builders.js';
 
 /** Scales of panels, 1 : n; beyond the usual ones only for artwork that no table holds. */
 export const SCALES = [1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 15, 20, 30, 40, 50, 100, 200, 500, 1000];

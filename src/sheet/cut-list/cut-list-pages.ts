@@ -4,12 +4,12 @@
  */
 
 import type { CutList } from '../../count/count-episode.js';
-import type { Look } from '../look.js';
-import type { Mark, Page } from '../marks.js';
-import { largerPrint } from '../papers.js';
+import type { Mark, Page } from '../display-list.js';
+import type { Look } from '../page-look.js';
+import { largerPrint } from '../paper-sizes.js';
+import { frameMarks, type ListPaper, listPaper } from './cut-list-paper.js';
 import { type ListTable, listTable, listTableMarks } from './cut-list-table.js';
 import { artistLines, artistRowMm, artistTables, summaryMarks } from './cut-list-totals.js';
-import { frameMarks, type ListPaper, listPaper } from './list-paper.js';
 
 /** Height of print on A4, mm. */
 const PRINT = 2.3;

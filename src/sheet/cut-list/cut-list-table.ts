@@ -7,11 +7,11 @@ import { widest } from '../../layout/line-breaking.js';
 import { type LaidTable, layTable, type TableSet } from '../../layout/table.js';
 import { feetAndFrames, secondsAndFrames } from '../../shot/time-notation.js';
 import type { CutListWords } from '../../words/cut-list-words.js';
-import { black, pale } from '../draw.js';
-import { setInBox, wrap } from '../fit.js';
-import type { Mark, Stroke, Weight } from '../marks.js';
+import type { Mark, Stroke, Weight } from '../display-list.js';
+import { black, pale } from '../mark-builders.js';
 import { type PaperColumn, tableMarks } from '../table-marks.js';
-import type { ListPaper } from './list-paper.js';
+import { setInBox, wrap } from '../text-fitting.js';
+import type { ListPaper } from './cut-list-paper.js';
 
 interface ListColumn extends PaperColumn {
   readonly column: CutListColumn;

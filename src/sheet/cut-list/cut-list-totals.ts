@@ -5,11 +5,11 @@ import { inProportion } from '../../layout/column-widths.js';
 import { layTable } from '../../layout/table.js';
 import { feetAndFrames, secondsAndFrames } from '../../shot/time-notation.js';
 import { figure } from '../../words/number-format.js';
-import { type Box, black, frame, pale, textAt } from '../draw.js';
-import { fitLine, wrap } from '../fit.js';
-import type { Mark } from '../marks.js';
+import type { Mark } from '../display-list.js';
+import { type Box, black, frame, pale, textAt } from '../mark-builders.js';
 import { type PaperColumn, tableMarks } from '../table-marks.js';
-import { type ListPaper, lengthText } from './list-paper.js';
+import { fitLine, wrap } from '../text-fitting.js';
+import { type ListPaper, lengthText } from './cut-list-paper.js';
 
 const LEADING = 1.45;
 

@@ -5,12 +5,12 @@
 
 import { rowName } from '../../shot/time-notation.js';
 import type { SolvedCycle, SolvedLevel } from '../../solve/solved-shot.js';
-import { besideGutter, type Column } from '../columns.js';
-import { black, line, polygon, textAt } from '../draw.js';
-import { type Fitted, fitLine, NARROWEST, ringed } from '../fit.js';
-import type { Mark } from '../marks.js';
-import { type Run, type Plan as SheetPlan, type Side, topOf } from '../plan.js';
-import { setDownwards } from '../vertical.js';
+import { besideGutter, type Column } from '../block-columns.js';
+import type { Mark } from '../display-list.js';
+import { black, line, polygon, textAt } from '../mark-builders.js';
+import { type Run, type Plan as SheetPlan, type Side, topOf } from '../sheet-plan.js';
+import { type Fitted, fitLine, NARROWEST, ringed } from '../text-fitting.js';
+import { setDownwards } from '../vertical-text.js';
 import { heldText, keyBegins, type Sign } from './key-signs.js';
 
 export function keyMarks(side: Side, run: Run): Mark[] {

@@ -2,8 +2,8 @@
 
 import type { CutList } from '../../count/count-episode.js';
 import type { Frames } from '../../shot/shot.js';
-import { black, line, pale } from '../draw.js';
-import type { Mark, Pt } from '../marks.js';
+import type { Mark, Pt } from '../display-list.js';
+import { black, line, pale } from '../mark-builders.js';
 import {
   densityOf,
   HIGHEST,
@@ -12,7 +12,7 @@ import {
   type StripPiece,
   type Strips,
   stripPieces,
-} from './time-strips.js';
+} from './rhythm-strips.js';
 
 /** Heights on a strip, mm from its top; over the bars stand names of scenes and numbers of cuts. */
 export interface Bands {

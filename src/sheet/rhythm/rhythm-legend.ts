@@ -1,12 +1,12 @@
 /** What the signs of the page mean, with a sample of each. */
 
 import type { CutList } from '../../count/count-episode.js';
-import type { ListPaper } from '../cut-list/list-paper.js';
-import { type Box, black, frame, line, pale, textAt } from '../draw.js';
-import { wrap } from '../fit.js';
-import type { Mark } from '../marks.js';
+import type { ListPaper } from '../cut-list/cut-list-paper.js';
+import type { Mark } from '../display-list.js';
+import { type Box, black, frame, line, pale, textAt } from '../mark-builders.js';
+import { wrap } from '../text-fitting.js';
 import { column, hatched, ruled } from './rhythm-bands.js';
-import { DENSITY_STEPS, HIGHEST } from './time-strips.js';
+import { DENSITY_STEPS, HIGHEST } from './rhythm-strips.js';
 
 interface Entry {
   readonly sampleMm: number;

@@ -5,16 +5,16 @@
  */
 
 import type { CutList } from '../../count/count-episode.js';
+import { frameMarks, type ListPaper, listPaper } from '../cut-list/cut-list-paper.js';
 import { summaryLines } from '../cut-list/cut-list-totals.js';
-import { frameMarks, type ListPaper, listPaper } from '../cut-list/list-paper.js';
-import { textAt } from '../draw.js';
-import { fitLine } from '../fit.js';
-import type { Look } from '../look.js';
-import type { Mark, Page } from '../marks.js';
+import type { Mark, Page } from '../display-list.js';
+import { textAt } from '../mark-builders.js';
+import type { Look } from '../page-look.js';
+import { fitLine } from '../text-fitting.js';
 import { type Bands, bandMarks } from './rhythm-bands.js';
+import { labelOf, nameMarks, rulerMarks, type StripPrint } from './rhythm-labels.js';
 import { legendMarks } from './rhythm-legend.js';
-import { labelOf, nameMarks, rulerMarks, type StripPrint } from './strip-labels.js';
-import { stripsFor } from './time-strips.js';
+import { stripsFor } from './rhythm-strips.js';
 
 /** Room at the left of the strips for the time at which they begin, mm on A4. */
 const GUTTER = 8.5;

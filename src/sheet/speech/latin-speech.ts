@@ -1,9 +1,9 @@
 /** Dialogue in level scripts: its words and syllables spread over rows, and their marks. */
 
-import { textAt } from '../draw.js';
-import { NARROWEST, wrap } from '../fit.js';
-import type { Mark, Metrics } from '../marks.js';
-import { type Run, type Side, topOf } from '../plan.js';
+import type { Mark, Metrics } from '../display-list.js';
+import { textAt } from '../mark-builders.js';
+import { type Run, type Side, topOf } from '../sheet-plan.js';
+import { NARROWEST, wrap } from '../text-fitting.js';
 import { type SpeechLane, tick, type WordStretch } from './speech-lanes.js';
 
 /**

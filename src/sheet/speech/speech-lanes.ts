@@ -1,9 +1,9 @@
 /** Who speaks beside whom: lanes of the dialogue column, and the stretches of rows that words are spread over. */
 
 import type { Shot, Spoken } from '../../shot/shot.js';
-import { polygon } from '../draw.js';
-import type { Geometry } from '../geometry.js';
-import type { Mark } from '../marks.js';
+import type { Mark } from '../display-list.js';
+import { polygon } from '../mark-builders.js';
+import type { Geometry } from '../sheet-geometry.js';
 
 export interface PlacedSpoken {
   readonly spoken: Spoken;

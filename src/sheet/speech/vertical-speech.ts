@@ -1,5 +1,5 @@
-import type { Mark } from '../marks.js';
-import { type Run, type Side, topOf } from '../plan.js';
+import type { Mark } from '../display-list.js';
+import { type Run, type Side, topOf } from '../sheet-plan.js';
 import {
   type CellSetting,
   cellMark,
@@ -7,7 +7,7 @@ import {
   emsOf,
   type VerticalCell,
   verticalCells,
-} from '../vertical.js';
+} from '../vertical-text.js';
 import { barGap, type SpeechLane, tick, type WordStretch } from './speech-lanes.js';
 
 /** One character a row where there are rows enough; else closer, then in several columns from right to left. */

@@ -5,11 +5,11 @@ import type { Shot } from '../../shot/shot.js';
 import { feetAndFrames, rowName, secondsAndFrames, secondsText } from '../../shot/time-notation.js';
 import type { SolvedLevel, SolvedShot } from '../../solve/solved-shot.js';
 import type { SheetWords } from '../../words/sheet-words.js';
-import { cameraMemo } from '../camera/memo.js';
-import type { CameraPlan } from '../camera/plan.js';
-import type { Lent } from '../look.js';
+import { cameraMemo } from '../camera/camera-memo.js';
+import type { CameraPlan } from '../camera/lane-assignment.js';
+import type { Lent } from '../page-look.js';
 import { wholeText } from '../speech/speech-lanes.js';
-import { speakerOf } from './lane-columns.js';
+import { speakerOf } from './terminal-lanes.js';
 
 export interface Headed {
   readonly solved: SolvedShot;

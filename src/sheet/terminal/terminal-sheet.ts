@@ -7,11 +7,11 @@ import { FRAMES_A_FOOT } from '../../shot/settings.js';
 import type { SolvedLevel, SolvedShot } from '../../solve/solved-shot.js';
 import type { LabelLanguage } from '../../words/labels.js';
 import { wordsOf } from '../../words/words.js';
-import { cameraPlan } from '../camera/plan.js';
-import type { Lent, Neighbours } from '../look.js';
-import { cameraColumns, notesColumn, type Rows, sheetColumn, speechColumns } from './lane-columns.js';
-import { levelColumn } from './level-columns.js';
+import { cameraPlan } from '../camera/lane-assignment.js';
+import type { Lent, Neighbours } from '../page-look.js';
 import { headLines } from './terminal-header.js';
+import { cameraColumns, notesColumn, type Rows, sheetColumn, speechColumns } from './terminal-lanes.js';
+import { levelColumn } from './terminal-levels.js';
 
 /** The narrowest terminal that a sheet is laid out for. */
 export const NARROWEST = 40;

@@ -6,7 +6,7 @@ import { chartPanels } from '../../../src/sheet/camera-pages/chart-panels.js';
 import { roundSteps } from '../../../src/sheet/camera-pages/chart-texts.js';
 import { moveTablePages } from '../../../src/sheet/camera-pages/move-table.js';
 import { stripPages } from '../../../src/sheet/camera-pages/scale-strip.js';
-import type { Page } from '../../../src/sheet/marks.js';
+import type { Page } from '../../../src/sheet/display-list.js';
 import type { Settings } from '../../../src/shot/settings.js';
 import { lookOf, said, solvedCut } from '../laid.js';
 

@@ -1,8 +1,8 @@
 /** Camera columns that a person at the far end of a copier can read. */
 
 import { describe, expect, it } from 'vitest';
-import type { Page } from '../../../src/sheet/marks.js';
-import { sheetPages } from '../../../src/sheet/sheet.js';
+import type { Page } from '../../../src/sheet/display-list.js';
+import { sheetPages } from '../../../src/sheet/exposure-sheet.js';
 import { PAPERS, type Settings } from '../../../src/shot/settings.js';
 import { everyMark, offThePaper, struckOut, textClashes, tooSmall, touchedRings } from '../clashes.js';
 import { boundsOf, lookOf, solvedCut, textsOf } from '../laid.js';

@@ -1,7 +1,7 @@
 /** The camera column as it comes back from the printed file. */
 
 import { describe, expect, it } from 'vitest';
-import { rowsOfBlocks } from '../../../src/sheet/geometry.js';
+import { rowsOfBlocks } from '../../../src/sheet/sheet-geometry.js';
 import { defaults, type Settings } from '../../../src/shot/settings.js';
 import { readCameraColumn, type Slant } from '../../readback/camera-column.js';
 import { layOut, printAndOpen } from '../../readback/print.js';

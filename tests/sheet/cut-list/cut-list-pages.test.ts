@@ -2,8 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import { cutListPages } from '../../../src/sheet/cut-list/cut-list-pages.js';
-import type { Page } from '../../../src/sheet/marks.js';
-import { smallestTextMm } from '../../../src/sheet/papers.js';
+import type { Page } from '../../../src/sheet/display-list.js';
+import { smallestTextMm } from '../../../src/sheet/paper-sizes.js';
 import { PAPERS, type Settings } from '../../../src/shot/settings.js';
 import { listOf, row } from '../../count/rows.js';
 import { everyMark, offThePaper, struckOut, textClashes, tooSmall } from '../clashes.js';

@@ -2,8 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import type { CutRow } from '../../../src/count/cut-row.js';
+import { listPaper } from '../../../src/sheet/cut-list/cut-list-paper.js';
 import { cutListColumns, listTable } from '../../../src/sheet/cut-list/cut-list-table.js';
-import { listPaper } from '../../../src/sheet/cut-list/list-paper.js';
 import { listOf, row } from '../../count/rows.js';
 import { lookOf } from '../laid.js';
 

@@ -1,8 +1,8 @@
 /** What stands under the list. */
 
 import { describe, expect, test } from 'vitest';
+import { listPaper } from '../../../src/sheet/cut-list/cut-list-paper.js';
 import { artistLines, summaryLines } from '../../../src/sheet/cut-list/cut-list-totals.js';
-import { listPaper } from '../../../src/sheet/cut-list/list-paper.js';
 import type { Convention } from '../../../src/shot/settings.js';
 import { listOf, row } from '../../count/rows.js';
 import { lookOf } from '../laid.js';

@@ -1,7 +1,7 @@
 /** What the signs of the rhythm page mean. */
 
 import { expect, test } from 'vitest';
-import { listPaper } from '../../../src/sheet/cut-list/list-paper.js';
+import { listPaper } from '../../../src/sheet/cut-list/cut-list-paper.js';
 import { legendMarks } from '../../../src/sheet/rhythm/rhythm-legend.js';
 import { listOf, row } from '../../count/rows.js';
 import { lookOf, textsOf } from '../laid.js';

@@ -2,8 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import type { CutList } from '../../../src/count/count-episode.js';
-import type { Mark, Page } from '../../../src/sheet/marks.js';
-import { smallestTextMm } from '../../../src/sheet/papers.js';
+import type { Mark, Page } from '../../../src/sheet/display-list.js';
+import { smallestTextMm } from '../../../src/sheet/paper-sizes.js';
 import { rhythmPage } from '../../../src/sheet/rhythm/rhythm-page.js';
 import { PAPERS, type Settings } from '../../../src/shot/settings.js';
 import { listOf, row } from '../../count/rows.js';

@@ -1,7 +1,7 @@
 /** Dialogue in level scripts. */
 
 import { describe, expect, it } from 'vitest';
-import type { Page } from '../../../src/sheet/marks.js';
+import type { Page } from '../../../src/sheet/display-list.js';
 import { beats, spreadWords, syllables } from '../../../src/sheet/speech/latin-speech.js';
 import { laid, lookOf, said, textsOf } from '../laid.js';
 

@@ -1,9 +1,9 @@
 /** Dialogue in Japanese, from top to bottom. */
 
 import { describe, expect, it } from 'vitest';
-import type { Page } from '../../../src/sheet/marks.js';
+import type { Page } from '../../../src/sheet/display-list.js';
 import { framed } from '../../../src/sheet/speech/vertical-speech.js';
-import { verticalCells } from '../../../src/sheet/vertical.js';
+import { verticalCells } from '../../../src/sheet/vertical-text.js';
 import { laid, lookOf, textsOf } from '../laid.js';
 
 const { metrics } = lookOf();

@@ -1,7 +1,7 @@
 /** What stands over the rows in the terminal. */
 
 import { describe, expect, test } from 'vitest';
-import { cameraPlan } from '../../../src/sheet/camera/plan.js';
+import { cameraPlan } from '../../../src/sheet/camera/lane-assignment.js';
 import { headLines } from '../../../src/sheet/terminal/terminal-header.js';
 import type { Settings } from '../../../src/shot/settings.js';
 import { wordsOf } from '../../../src/words/words.js';

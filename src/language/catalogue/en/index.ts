@@ -2,6 +2,7 @@
 
 import type { Language } from '../text-types.js';
 import { camera } from './camera-texts.js';
+import { typing } from './command-texts.js';
 import { cutList } from './cut-list-texts.js';
 import { episode } from './episode-texts.js';
 import { files } from './files-texts.js';
@@ -9,9 +10,8 @@ import { fixes } from './fixes-texts.js';
 import { handover } from './handover-texts.js';
 import { notes } from './notes-texts.js';
 import { statements } from './statements-texts.js';
+import { words } from './syntax-texts.js';
 import { timelines } from './timelines-texts.js';
-import { typing } from './typing-texts.js';
-import { words } from './words-texts.js';
 
 export const en: Language = {
   codes: {

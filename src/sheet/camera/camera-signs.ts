@@ -1,0 +1,180 @@
+/** Signs of the camera column that are drawn over their rows. Each gets the rows of one block. */
+
+import type { Mark, Stroke } from '../display-list.js';
+import { black, line, polygon, polyline } from '../mark-builders.js';
+import type { Run, Side } from '../sheet-plan.js';
+import { topOf } from '../sheet-plan.js';
+import { barGap } from '../speech/speech-lanes.js';
+import type { Item } from './lane-assignment.js';
+import type { Lane } from './lane-geometry.js';
+import type { Sign } from './shared-move-labels.js';
+
+/** The rows of an item in one block, with the heights between which it is drawn. */
+export interface Part {
+  readonly from: number;
+  readonly to: number;
+  readonly begins: boolean;
+  readonly ends: boolean;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export function partOf(side: Side, run: Run, item: Item): Part {
+  const from = Math.max(item.first, run.first);
+  const to = Math.min(item.last, run.last);
+  const begins = from === item.first;
+  const ends = to === item.last;
+  const gap = barGap(side.geometry);
+  return {
+    from,
+    to,
+    begins,
+    ends,
+    top: topOf(side, run, from) + (begins ? gap : 0),
+    bottom: topOf(side, run, to + 1) - (ends ? gap : 0),
+  };
+}
+
+const THIN = black(0.2);
+
+export const barStroke = (side: Side): Stroke => black(Math.min(0.35, side.geometry.rowMm * 0.12));
+
+type Drawer<S extends Sign = Sign> = (
+  side: Side,
+  run: Run,
+  item: Item,
+  lane: Lane,
+  part: Part,
+  sign: S,
+) => Mark[];
+
+type SignOf<F extends Sign['form']> = Sign & { readonly form: F };
+
+/** A bar at the start, one at the end. */
+function bars(side: Side, lane: Lane, part: Part): Mark[] {
+  const bar = (y: number): Mark => line(lane.barX, y, lane.barEnd, y, barStroke(side));
+  return [...(part.begins ? [bar(part.top)] : []), ...(part.ends ? [bar(part.bottom)] : [])];
+}
+
+const upright: Drawer = (side, _, __, lane, part) => [
+  line(lane.lineX, part.top, lane.lineX, part.bottom, black(0.26)),
+  ...bars(side, lane, part),
+];
+
+interface Shape {
+  readonly middle: number;
+  readonly half: number;
+}
+
+const shapeOf = (lane: Lane): Shape => ({
+  middle: (lane.barX + lane.barEnd) / 2,
+  half: (lane.barEnd - lane.barX) / 2,
+});
+
+/** Two lines from a point to a base or the other way, cut off where the block ends. */
+function wedge(side: Side, item: Item, lane: Lane, part: Part, opens: boolean): Mark[] {
+  const { middle, half } = shapeOf(lane);
+  const rows = item.last - item.first + 1;
+  const share = (way: number): number => half * (opens ? way : 1 - way);
+  const above = share((part.from - item.first) / rows);
+  const below = share((part.to + 1 - item.first) / rows);
+  const stroke = black(0.24);
+  const base = barStroke(side);
+  const across = (y: number): Mark => line(middle - half, y, middle + half, y, base);
+  return [
+    polyline(
+      [
+        [middle - above, part.top],
+        [middle - below, part.bottom],
+      ],
+      stroke,
+    ),
+    polyline(
+      [
+        [middle + above, part.top],
+        [middle + below, part.bottom],
+      ],
+      stroke,
+    ),
+    ...(part.begins && !opens ? [across(part.top)] : []),
+    ...(part.ends && opens ? [across(part.bottom)] : []),
+  ];
+}
+
+/** A swing a row (or every `on` rows), smaller where the shake dies away. */
+const zigzag: Drawer<SignOf<'zigzag'>> = (side, run, item, lane, part, { fromMm, toMm }) => {
+  const { on } = item.solved!.move;
+  const { middle, half } = shapeOf(lane);
+  const widest = Math.max(fromMm, toMm);
+  const swings = Math.max(1, Math.ceil((item.last - item.first + 1) / on));
+  const points: [number, number][] = [[middle, part.top]];
+  for (let i = 0; i < swings; i++) {
+    const frame = item.first + i * on;
+    if (frame < part.from || frame > part.to) continue;
+    const size = (fromMm + ((toMm - fromMm) * i) / swings) / widest;
+    const rows = Math.min(on, item.last + 1 - frame);
+    const y = topOf(side, run, frame) + (rows * side.geometry.rowMm) / 2;
+    points.push([middle + (i % 2 === 0 ? 1 : -1) * half * 0.8 * size, Math.min(y, part.bottom)]);
+  }
+  points.push([middle, part.bottom]);
+  return [polyline(points, THIN), ...bars(side, lane, part)];
+};
+
+const POINTS_A_PERIOD = 16;
+
+/** The sway itself: a period on paper is a period in time. */
+const wave: Drawer<SignOf<'wave'>> = (side, run, item, lane, part, { periodFrames }) => {
+  const { middle, half } = shapeOf(lane);
+  const step = Math.max(periodFrames / POINTS_A_PERIOD, 0.125);
+  const points: [number, number][] = [];
+  const at = (frame: number): [number, number] => [
+    middle + half * 0.8 * Math.sin((2 * Math.PI * (frame - item.first)) / periodFrames),
+    Math.min(part.bottom, Math.max(part.top, topOf(side, run, frame))),
+  ];
+  for (let frame = part.from; frame < part.to + 1; frame += step) points.push(at(frame));
+  points.push(at(part.to + 1));
+  return [polyline(points, THIN), ...bars(side, lane, part)];
+};
+
+/** Two lines close together, shut at both ends. */
+const box: Drawer = (side, _, __, lane, part) => {
+  const right = lane.lineX + Math.min(0.9, lane.barEnd - lane.lineX);
+  return [
+    line(lane.lineX, part.top, lane.lineX, part.bottom, THIN),
+    line(right, part.top, right, part.bottom, THIN),
+    ...bars(side, lane, part),
+  ];
+};
+
+const SIGNS: { readonly [F in Sign['form']]: Drawer<SignOf<F>> } = {
+  line: upright,
+  zigzag,
+  wave,
+  box,
+  wedge: (side, _, item, lane, part, { opens }) => wedge(side, item, lane, part, opens),
+  cross: (side, _, item, lane, part) => [
+    ...wedge(side, item, lane, part, false),
+    ...wedge(side, item, lane, part, true),
+  ],
+};
+
+/** The sign of an item over its rows of one block. */
+export function signMarks(side: Side, run: Run, item: Item, lane: Lane): Mark[] {
+  const draw = SIGNS[item.sign.form] as Drawer;
+  return draw(side, run, item, lane, partOf(side, run, item), item.sign);
+}
+
+/** An arrow of a direction on screen, its middle at (x, y). */
+export function arrow(x: number, y: number, lengthMm: number, degrees: number): Mark[] {
+  const angle = (-degrees * Math.PI) / 180;
+  const at = (along: number, across: number): [number, number] => [
+    x + along * Math.cos(angle) - across * Math.sin(angle),
+    y + along * Math.sin(angle) + across * Math.cos(angle),
+  ];
+  const half = lengthMm / 2;
+  const head = Math.min(0.8, lengthMm * 0.45);
+  return [
+    polyline([at(-half, 0), at(half - head, 0)], black(0.26)),
+    polygon([at(half, 0), at(half - head, -head * 0.5), at(half - head, head * 0.5)], 'black'),
+  ];
+}

@@ -1,0 +1,238 @@
+/** What stands in the camera column, and which moves stand beside which. */
+
+import type { Move } from '../../shot/camera/camera-model.js';
+import { legsOf } from '../../shot/camera/move-facts.js';
+import { FRAMES_A_FOOT, type Settings } from '../../shot/settings.js';
+import type { Shot } from '../../shot/shot.js';
+import { feetAndFrames, rowName, secondsAndFrames } from '../../shot/time-notation.js';
+import type { SolvedLight, SolvedMove } from '../../solve/camera/solved-camera.js';
+import type { SolvedShot } from '../../solve/solved-shot.js';
+import { wordsOf } from '../../words/words.js';
+import type { Neighbours } from '../page-look.js';
+import { printedLengths } from '../printed-lengths.js';
+import { keysOf } from './keys-beside-moves.js';
+import { lightKind } from './light-labels.js';
+import { arrowsOf, graduated, moveKind, outlined } from './move-labels.js';
+import { neededArtwork, needsCameraChart } from './needed-camera-chart.js';
+import { degrees, joined, type Kind, percent, type Sign, type Telling } from './shared-move-labels.js';
+
+/** One move or light, as the column and the memo need it. */
+export interface Item {
+  readonly sign: Sign;
+  /** Rows of its bars. */
+  readonly first: number;
+  readonly last: number;
+  /** The first row that it needs: that of graduation 0, where it is a row before the bar. */
+  readonly from: number;
+  readonly names: readonly string[];
+  readonly memo: string;
+  /** Places that are named, by frame. */
+  readonly labels: ReadonlyMap<number, string>;
+  /** New keys of levels that go along, by frame, where graduations stand: `A2`. */
+  readonly keys: ReadonlyMap<number, string>;
+  /** Directions on screen, degrees counter-clockwise from right, by the frame from which they hold. */
+  readonly arrows: ReadonlyMap<number, number>;
+  /** Numbered graduations on every row, and what stands beside each. */
+  readonly graduated: boolean;
+  readonly numbers: ReadonlyMap<number, { readonly number: number; readonly beside: string }>;
+  readonly solved: SolvedMove | null;
+  readonly light: SolvedLight | null;
+}
+
+export interface PlacedItem {
+  readonly item: Item;
+  readonly lane: number;
+  /** It leaves on the row on which the move before it in the lane has arrived: the place is named there already. */
+  readonly goesOn: boolean;
+}
+
+export interface CameraPlan {
+  readonly items: readonly Item[];
+  readonly placed: readonly PlacedItem[];
+  /** Of each lane its width, in widths of the narrowest. */
+  readonly lanes: readonly number[];
+  readonly fixed: string | null;
+  /** Levels whose edge comes into the picture, and on which rows. */
+  readonly edges: readonly string[];
+  readonly telling: Telling;
+}
+
+/** Lanes with numbers need room for numbers, labels and steps. */
+const GRADUATED_LANE = 2;
+
+/** What of the settings decides how moves are named. */
+export type FormSettings = Pick<Settings, 'labels' | 'convention' | 'lengths'>;
+
+export function cameraPlan(
+  solved: SolvedShot,
+  form: FormSettings,
+  neighbours: Neighbours | undefined,
+): CameraPlan {
+  const { shot, camera } = solved;
+  const west = form.convention === 'west';
+  const telling = tellingOf(shot, form, neighbours);
+  const unit = west ? FRAMES_A_FOOT : Math.max(1, Math.round(shot.fps));
+  const row = (frame: number): string => rowName(frame, unit, west);
+  const items = [
+    ...camera.moves.map((move) =>
+      moveItem(move, solved, { telling, west, artwork: !needsCameraChart(solved) }),
+    ),
+    ...camera.light.map((light) => lightItem(light, shot.length, telling)),
+  ]
+    .filter((item) => item.first <= shot.length && item.last >= item.first)
+    .map((item): Item => {
+      const before = beforeFirst(item, solved);
+      const until = before === '' ? '' : `, ${telling.words.until(before, row(item.first))}`;
+      return { ...item, memo: `${item.memo}  ${row(item.first)}–${row(item.last)}${until}` };
+    });
+  const { rest } = shot.camera;
+  const { fix } = telling.words;
+  const placed = intoLanes(items);
+  const lanes: number[] = [1];
+  for (const { item, lane } of placed)
+    lanes[lane] = Math.max(lanes[lane] ?? 1, item.graduated ? GRADUATED_LANE : 1);
+  return {
+    items,
+    placed,
+    lanes,
+    fixed: !camera.fixed ? null : rest.notation === 'full' ? fix : `${fix} ${rest.name}`,
+    edges: [...camera.artwork].flatMap(([name, { edge }]) => {
+      if (!edge) return [];
+      const by = telling.lengths.text(edge.worstMm);
+      const told = wordsOf(form).cameraPages.edgeShows(row(edge.frame), by, row(edge.worstFrame));
+      return [`! ${name}: ${told}`];
+    }),
+    telling,
+  };
+}
+
+/** How large or how far turned a level already is on the rows before its move; '' where it is as drawn, or has moved before. */
+function beforeFirst({ first, solved }: Item, { camera }: SolvedShot): string {
+  if (!solved || first < 2) return '';
+  const { move } = solved;
+  const [name] = move.target.levels;
+  const placed = name === undefined ? undefined : camera.placement.get(name)?.[0];
+  const [scaled] = legsOf(move, 'scale');
+  if (scaled) return scaled.from !== 1 && placed?.scale === scaled.from ? percent(scaled.from) : '';
+  const [turned] = legsOf(move, 'angle');
+  return turned && turned.from !== 0 && placed?.rotation === turned.from ? degrees(turned.from) : '';
+}
+
+export function tellingOf(shot: Shot, form: FormSettings, neighbours: Neighbours | undefined): Telling {
+  const west = form.convention === 'west';
+  return {
+    words: wordsOf(form).moves,
+    lengths: printedLengths(form),
+    fieldMm: shot.settings.field.widthMm,
+    length: (frames) => (west ? feetAndFrames(frames) : secondsAndFrames(frames, shot.fps)),
+    neighbour: (way) => (way === 'in' ? neighbours?.before : neighbours?.after) ?? null,
+  };
+}
+
+function rowsOf<T>(kind: Kind<T>, it: T, length: number): { first: number; last: number } {
+  return { first: Math.max(1, kind.first(it)), last: Math.min(length, kind.last(it)) };
+}
+
+interface Asked {
+  readonly telling: Telling;
+  readonly west: boolean;
+  /** Whether the memo tells how large the artwork must be, since no chart does. */
+  readonly artwork: boolean;
+}
+
+/** `BG pull ← 2 mm/f (sheet at least 640 × 163 mm)` */
+function memoOf({ move }: SolvedMove, solved: SolvedShot, { telling, artwork }: Asked): string {
+  const memo = moveKind.memo(move, telling);
+  if (!artwork) return memo;
+  const levels = solved.shot.levels.filter(({ name }) => outlined(move).includes(name));
+  const sizes = levels.flatMap((level) => neededArtwork(level, solved, telling.lengths) || []);
+  return [memo, ...[...new Set(sizes)].map((size) => telling.words.artwork(size))].join(' ');
+}
+
+/** Frames on which a level that goes along shows a new key: `A2`. */
+function keysAlong(move: Move, solved: SolvedShot, west: boolean): ReadonlyMap<number, string> {
+  const all = outlined(move).map((name) => [name, keysOf([name], solved, west)] as const);
+  const found = new Map<number, string>();
+  for (const [name, keys] of all)
+    for (const [frame, numbers] of keys)
+      found.set(frame, joined(found.get(frame) ?? '', ...numbers.map((number) => `${name}${number}`)));
+  return found;
+}
+
+function moveItem(solved: SolvedMove, shot: SolvedShot, asked: Asked): Item {
+  const { telling, west } = asked;
+  const { move, graduations } = solved;
+  const { first, last } = rowsOf(moveKind, move, shot.shot.length);
+  const sign = moveKind.sign(move);
+  const numbered = sign.form === 'line' && graduated(move);
+  const named = graduations.flatMap(({ frame, label }) => (label === '' ? [] : [[frame, label] as const]));
+  const own = moveKind.labels?.(move, telling) ?? [];
+  return {
+    sign,
+    first,
+    last,
+    from: numbered ? Math.max(1, solved.start) : first,
+    names: moveKind.names(move, telling),
+    memo: memoOf(solved, shot, asked),
+    labels: new Map([...named, ...own]),
+    keys: numbered ? keysAlong(move, shot, west) : new Map(),
+    arrows: arrowsOf(move, (frame) => shot.camera.frames[Math.max(1, frame) - 1]?.rotation ?? 0),
+    graduated: numbered,
+    numbers: new Map(
+      numbered
+        ? graduations.map((graduation) => {
+            const { frame, number } = graduation;
+            return [frame, { number, beside: moveKind.beside?.(graduation, telling, move) ?? '' }] as const;
+          })
+        : [],
+    ),
+    solved,
+    light: null,
+  };
+}
+
+function lightItem(light: SolvedLight, length: number, telling: Telling): Item {
+  const kind = lightKind(light.light);
+  const { first, last } = rowsOf(kind, light.light, length);
+  return {
+    sign: kind.sign(light.light),
+    first,
+    last,
+    from: first,
+    names: kind.names(light.light, telling),
+    memo: kind.memo(light.light, telling),
+    labels: new Map(),
+    keys: new Map(),
+    arrows: new Map(),
+    graduated: false,
+    numbers: new Map(),
+    solved: null,
+    light,
+  };
+}
+
+/** Each item in the first lane that is free on its rows: no more lanes than moves that run at the same time. */
+function intoLanes(items: readonly Item[]): PlacedItem[] {
+  const lanes: Item[] = [];
+  const onCamera = (item: Item): number => (item.solved?.move.target.camera ? 0 : 1);
+  return [...items]
+    .sort((a, b) => a.from - b.from || onCamera(a) - onCamera(b))
+    .map((item) => {
+      let lane = lanes.findIndex((before) => follows(item, before));
+      if (lane < 0) lane = lanes.findIndex((before) => before.last < item.from);
+      if (lane < 0) lane = lanes.length;
+      const before = lanes[lane];
+      lanes[lane] = item;
+      return { item, lane, goesOn: before !== undefined && follows(item, before) };
+    });
+}
+
+/** Whether a move goes on where another ends, on one row: both are drawn in one lane. */
+function follows(item: Item, before: Item): boolean {
+  const plain = (one: Item): boolean => one.sign.form === 'line' && !one.graduated && one.solved !== null;
+  if (!plain(item) || !plain(before) || before.last !== item.first || before.first === before.last)
+    return false;
+  const levels = (one: Item): string => one.solved!.move.target.levels.join();
+  const name = item.labels.get(item.first);
+  return name !== undefined && name === before.labels.get(item.first) && levels(item) === levels(before);
+}

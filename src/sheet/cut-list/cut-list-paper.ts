@@ -1,0 +1,136 @@
+/** What all pages of an episode's list have alike: paper, head, foot. */
+
+import type { CutList } from '../../count/count-episode.js';
+import { feetAndFrames, secondsAndFrames } from '../../shot/time-notation.js';
+import type { CutListWords } from '../../words/cut-list-words.js';
+import { wordsOf } from '../../words/words.js';
+import type { Mark, Metrics } from '../display-list.js';
+import { type Box, frame, pale, textAt } from '../mark-builders.js';
+import { cached } from '../metrics-cache.js';
+import { footMarks } from '../page-frame.js';
+import type { Look } from '../page-look.js';
+import { largerPrint, PAPER_MM, smallestTextMm } from '../paper-sizes.js';
+import { fitLine, setInBox } from '../text-fitting.js';
+
+/** From the paper's edge, mm. */
+const SIDE = 6.5;
+const HEAD = 11;
+const FOOT = 4;
+
+/** Paper and type of a run of pages. */
+export interface ListPaper {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly scale: number;
+  /** The smallest print of this paper, mm. */
+  readonly least: number;
+  readonly west: boolean;
+  readonly words: CutListWords;
+  readonly metrics: Metrics;
+  /** Between head and foot. */
+  readonly body: Box;
+}
+
+export function listPaper(look: Look, landscape: boolean): ListPaper {
+  const { paper, convention } = look.settings;
+  const upright = PAPER_MM[paper];
+  const widthMm = landscape ? upright.heightMm : upright.widthMm;
+  const heightMm = landscape ? upright.widthMm : upright.heightMm;
+  const scale = largerPrint(paper);
+  const top = SIDE + HEAD * scale + 2;
+  return {
+    widthMm,
+    heightMm,
+    scale,
+    least: smallestTextMm(paper),
+    west: convention === 'west',
+    words: wordsOf(look.settings).cutList,
+    metrics: cached(look.metrics),
+    body: { x: SIDE, y: top, width: widthMm - 2 * SIDE, height: heightMm - SIDE - FOOT * scale - 1 - top },
+  };
+}
+
+/** A length as the convention measures it, in frames of the episode. */
+export function lengthText(paper: ListPaper, frames: number, fps: number): string {
+  return paper.west ? feetAndFrames(frames) : secondsAndFrames(frames, fps);
+}
+
+/** What stands over and under the body of page `page` of `pages`; `name` is the page's own. */
+export function frameMarks(
+  paper: ListPaper,
+  list: CutList,
+  look: Look,
+  name: string,
+  page: number,
+  pages: number,
+): Mark[] {
+  const { scale, least, words, metrics, body, west } = paper;
+  const { totals, fps } = list;
+  const both = (frames: number): string => {
+    const seconds = secondsAndFrames(frames, fps);
+    return west ? `${feetAndFrames(frames)}  (${seconds})` : seconds;
+  };
+  const { sheet } = wordsOf(look.settings);
+  const fraction = sheet.pageOf(String(page), pages);
+  const cells: readonly (readonly [
+    share: number,
+    caption: string,
+    text: string,
+    most: number,
+    bold: boolean,
+  ])[] = [
+    [30, words.heads.title, list.title, 4, false],
+    [9, words.heads.episode, list.episode, 4.4, false],
+    [22, '', name, 5.2, true],
+    [9, words.heads.cuts, String(totals.cuts), 4.4, true],
+    [west ? 26 : 15, words.heads.running, both(totals.running), 4.4, true],
+    [
+      west ? 24 : 15,
+      words.heads.budget,
+      list.budget === null ? words.noBudget : both(list.budget),
+      4.4,
+      false,
+    ],
+    [11, words.heads.page, fraction, 4.4, true],
+  ];
+  const shares = cells.reduce((sum, [share]) => sum + share, 0);
+  const height = HEAD * scale;
+  const captionMm = Math.max(least, 1.65 * scale);
+  const marks: Mark[] = [];
+  let x = body.x;
+  for (const [share, caption, text, most, bold] of cells) {
+    const width = (body.width * share) / shares;
+    marks.push(frame({ x, y: SIDE, width, height }, pale(0.18)));
+    if (caption !== '') {
+      const fit = fitLine(metrics, caption, width - 1.2, { most: captionMm, least });
+      marks.push(
+        textAt(x + 0.6, SIDE + 0.35 + captionMm / 2, caption, {
+          sizeMm: fit.sizeMm,
+          squeeze: fit.squeeze,
+          ink: 'grey',
+          anchor: 'start',
+        }),
+      );
+    }
+    const under = captionMm + 0.6;
+    const room = { x: x + 0.8, y: SIDE + under, width: width - 1.6, height: height - under - 0.5 };
+    const weight = bold ? 'bold' : 'regular';
+    marks.push(...setInBox(metrics, text, room, { most: most * scale, least, weight }).marks);
+    x += width;
+  }
+  const foot = {
+    x: body.x,
+    y: paper.heightMm - SIDE - FOOT * scale,
+    width: body.width,
+    height: FOOT * scale,
+  };
+  return [
+    ...marks,
+    ...footMarks(foot, 1.9 * scale, least, {
+      title: [list.title, list.episode && `#${list.episode}`].filter((text) => text !== '').join('  '),
+      middle: `${name}  ${sheet.footPage(fraction)}`,
+      stamp: look.stamp,
+      metrics,
+    }),
+  ];
+}

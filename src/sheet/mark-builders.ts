@@ -1,0 +1,88 @@
+/** Short hands for marks. Millimetres, y down. */
+
+import type { Ink, Mark, Stroke, Weight } from './display-list.js';
+
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** From the middle of a line of figures, capitals or kanji down to its baseline, in ems (half the cap height of the font). */
+export const TO_BASELINE = 0.37;
+
+export const black = (widthMm: number): Stroke => ({ ink: 'black', widthMm });
+export const pale = (widthMm: number): Stroke => ({ ink: 'form', widthMm });
+
+export interface Setting {
+  readonly sizeMm: number;
+  readonly weight?: Weight;
+  readonly ink?: Ink;
+  readonly anchor?: 'start' | 'middle' | 'end';
+  readonly turn?: number;
+  readonly squeeze?: number;
+}
+
+/** A text whose capitals and figures have their middle at `y`. */
+export function textAt(x: number, y: number, text: string, setting: Setting): Mark {
+  const { sizeMm, weight = 'regular', ink = 'black', anchor = 'middle', turn, squeeze } = setting;
+  const down = TO_BASELINE * sizeMm;
+  const angle = ((turn ?? 0) * Math.PI) / 180;
+  return {
+    kind: 'text',
+    x: x - down * Math.sin(angle),
+    y: y + down * Math.cos(angle),
+    text,
+    sizeMm,
+    weight,
+    ink,
+    anchor,
+    ...(turn ? { turn } : {}),
+    ...(squeeze !== undefined && squeeze < 1 ? { squeeze } : {}),
+  };
+}
+
+export function line(x1: number, y1: number, x2: number, y2: number, stroke: Stroke): Mark {
+  return { kind: 'line', x1, y1, x2, y2, stroke };
+}
+
+export function polygon(points: readonly (readonly [number, number])[], fill: Ink | 'paper'): Mark {
+  return { kind: 'path', points, closed: true, stroke: null, fill };
+}
+
+export function polyline(points: readonly (readonly [number, number])[], stroke: Stroke): Mark {
+  return { kind: 'path', points, closed: false, stroke, fill: null };
+}
+
+export function frame({ x, y, width, height }: Box, stroke: Stroke): Mark {
+  return {
+    kind: 'path',
+    points: [
+      [x, y],
+      [x + width, y],
+      [x + width, y + height],
+      [x, y + height],
+    ],
+    closed: true,
+    stroke,
+    fill: null,
+  };
+}
+
+/** Steps of a half circle of a pill's end. */
+const ARC = 10;
+
+/** A ring about (x, y), `2r` high: a circle where `width` is no more than that, else drawn out to a pill. */
+export function ring(x: number, y: number, r: number, width: number, stroke: Stroke): Mark {
+  if (width <= 2 * r + 1e-9) return { kind: 'circle', x, y, r, stroke, fill: null };
+  const straight = width / 2 - r;
+  const points: [number, number][] = [];
+  for (const side of [1, -1]) {
+    for (let i = 0; i <= ARC; i++) {
+      const angle = Math.PI * (i / ARC - 0.5) + (side < 0 ? Math.PI : 0);
+      points.push([x + side * straight + r * Math.cos(angle), y + r * Math.sin(angle)]);
+    }
+  }
+  return { kind: 'path', points, closed: true, stroke, fill: null };
+}

@@ -1,0 +1,48 @@
+import type { Settings } from '../shot/settings.js';
+import type { Metrics } from './display-list.js';
+
+/** Numbers of the cuts before and after this one, where they are known. */
+export interface Neighbours {
+  readonly before?: string;
+  readonly after?: string;
+}
+
+/** A level of this cut that another cut shows again. */
+export interface Lent {
+  readonly level: string;
+  /** The other cut's number, and its level's name. */
+  readonly cut: string;
+  readonly as: string;
+}
+
+/** Where something stands on the rows of a sheet. */
+export type Place =
+  | { readonly kind: 'level'; readonly level: string }
+  | { readonly kind: 'speech' | 'camera' | 'notes' };
+
+/** What differs from another version of the cut. */
+export interface Marked {
+  /** The other version as it was named: `HEAD~1`, `take-1`. */
+  readonly against: string;
+  /** Frames from..to, both included, that get a change bar. */
+  readonly rows: readonly { readonly place: Place; readonly from: number; readonly to: number }[];
+  /** Passages whose ladders get a change bar, by their keys. */
+  readonly ladders: readonly { readonly level: string; readonly from: string; readonly to: string }[];
+  /** What has changed, as lines for the memo, in the language of the form. */
+  readonly lines: readonly string[];
+}
+
+/** How pages are to look: the choices of the episode or the command line, and what the layout must be told. */
+export interface Look {
+  /** Convention, labels, paper and rows are taken from here, not from the shot: any mix is allowed. */
+  readonly settings: Settings;
+  readonly metrics: Metrics;
+  /** Printed at the foot of every page: short hash of the text, commit. May be ''. */
+  readonly stamp: string;
+  /** With whom the cut overlaps. */
+  readonly neighbours?: Neighbours | undefined;
+  /** Levels of this cut that other cuts reuse. */
+  readonly lent?: readonly Lent[] | undefined;
+  /** Changes since another version, to be marked. */
+  readonly marked?: Marked | undefined;
+}

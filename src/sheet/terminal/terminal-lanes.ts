@@ -1,0 +1,199 @@
+/** Columns of the sheet on a terminal for what lasts: dialogue and sounds, notes, moves and light; and how ranges lie on its rows. */
+
+import { broken, widthOf } from '../../layout/terminal-text.js';
+import type { TextColumn } from '../../layout/text-table.js';
+import type { Shot, Spoken } from '../../shot/shot.js';
+import type { SheetWords } from '../../words/sheet-words.js';
+import type { CameraPlan, Item } from '../camera/lane-assignment.js';
+import { speechOf, wholeText, wordStretches } from '../speech/speech-lanes.js';
+
+/** The frames that have a row, rising; each row tells what is seen on that very frame. */
+export type Rows = readonly number[];
+
+/** `texts`: one a row, of any width: what is too wide is cut. `least`: the narrowest that makes sense. */
+export function sheetColumn(
+  heads: readonly string[],
+  least: number,
+  wanted: number,
+  texts: (width: number) => readonly string[],
+): TextColumn {
+  return { heads, least, wanted, cells: (width) => texts(width).map((text) => [text]) };
+}
+
+/** The rows that show frames of a range: first and last index, or null for none. */
+export function rowsWithin(
+  rows: Rows,
+  { from, to }: { readonly from: number; readonly to: number },
+): { readonly first: number; readonly last: number } | null {
+  const first = rows.findIndex((frame) => frame >= from);
+  const last = rows.findLastIndex((frame) => frame <= to);
+  return first < 0 || last < first ? null : { first, last };
+}
+
+const WORDS_LEAST = 10;
+const WORDS_MOST = 24;
+
+/** One column for each voice that speaks at the same time as another, then those of the sounds. Only those with words on these rows. */
+export function speechColumns(shot: Shot, rows: Rows, words: SheetWords): TextColumn[] {
+  const { placed, voices } = speechOf(shot);
+  const lanes = new Map<number, Spoken[]>();
+  for (const { spoken, lane } of placed) {
+    if (rowsWithin(rows, spoken.frames)) lanes.set(lane, [...(lanes.get(lane) ?? []), spoken]);
+  }
+  return [...lanes]
+    .sort(([a], [b]) => a - b)
+    .map(([lane, lines]) => {
+      const head = lane < voices ? words.dialogue : headOf(lines, words);
+      const said = lines.map((line) => widthOf(`${speakerOf(line, words)} ${wholeText(line)}`) + 2);
+      const wanted = Math.min(WORDS_MOST, Math.max(WORDS_LEAST, ...said));
+      return sheetColumn([head, ''], WORDS_LEAST, wanted, (width) => linesOn(lines, rows, width, words));
+    });
+}
+
+function headOf(lines: readonly Spoken[], { sound, music }: SheetWords): string {
+  const kinds = new Set(lines.map(({ kind }) => kind));
+  return [kinds.has('sound') ? sound : '', kinds.has('music') ? music : ''].filter(Boolean).join(', ');
+}
+
+export function speakerOf({ speaker, manner }: Spoken, { off, mono }: SheetWords): string {
+  const how = { on: '', off: ` ${off}`, mono: ` ${mono}` }[manner];
+  return speaker + how === '' ? '' : `${speaker}${how}:`;
+}
+
+function linesOn(lines: readonly Spoken[], rows: Rows, width: number, words: SheetWords): string[] {
+  const cells = rows.map(() => '');
+  for (const line of lines) {
+    const within = rowsWithin(rows, line.frames);
+    if (!within) continue;
+    const texts = new Map<number, string>();
+    for (const [i, { from, to, text }] of wordStretches(line).entries()) {
+      const place = rowsWithin(rows, { from, to });
+      if (!place) continue;
+      const speaker = i === 0 ? speakerOf(line, words) : '';
+      const said = broken(`${speaker} ${text}`.trim(), width - 2);
+      const room = place.last - place.first + 1;
+      // What finds no room is cut there; the head of the sheet has the whole of it.
+      if (said.length > room) said.splice(room - 1, said.length, said.slice(room - 1).join(' '));
+      said.forEach((one, row) => void texts.set(place.first + row, one));
+    }
+    for (let row = within.first; row <= within.last; row++) {
+      cells[row] = `${barOn(rows, line.frames, row, within)} ${texts.get(row) ?? ''}`.trimEnd();
+    }
+  }
+  return cells;
+}
+
+/** A line down the rows with a foot at both of its ends, where these have a row. */
+export function barOn(
+  rows: Rows,
+  { from, to }: { readonly from: number; readonly to: number },
+  row: number,
+  { first, last }: { readonly first: number; readonly last: number },
+): string {
+  const begins = row === first && (row > 0 || rows[row] === from);
+  const ends = row === last && (row < rows.length - 1 || rows[row] === to);
+  return begins && ends ? '╶' : begins ? '┌' : ends ? '└' : '│';
+}
+
+/** Null where no note stands beside these rows. */
+export function notesColumn({ notes }: Shot, rows: Rows, words: SheetWords): TextColumn | null {
+  const placed = notes.flatMap(({ frame, text }) => {
+    const row = rows.findIndex((one) => one >= frame);
+    return row < 0 || (row === 0 && rows[0] !== frame) ? [] : [{ row, text }];
+  });
+  if (placed.length === 0) return null;
+  const wanted = Math.min(WORDS_MOST, Math.max(WORDS_LEAST, ...placed.map(({ text }) => widthOf(text))));
+  return sheetColumn([words.notes, ''], WORDS_LEAST, wanted, (width) => {
+    const cells = rows.map(() => '');
+    placed.forEach(({ row, text }, i) => {
+      const lines = broken(text, width);
+      const room = Math.max(1, (placed[i + 1]?.row ?? rows.length) - row);
+      if (lines.length > room) lines.splice(room - 1, lines.length, lines.slice(room - 1).join(' '));
+      lines.slice(0, rows.length - row).forEach((line, j) => {
+        cells[row + j] = cells[row + j] ? `${cells[row + j]} / ${line}` : line;
+      });
+    });
+    return cells;
+  });
+}
+
+const MOVES_LEAST = 8;
+const MOVES_MOST = 22;
+
+/** One column for each move that runs at the same time as another. */
+export function cameraColumns({ placed }: CameraPlan, rows: Rows, words: SheetWords): TextColumn[] {
+  const lanes = new Map<number, Item[]>();
+  for (const { item, lane } of placed) {
+    if (rowsWithin(rows, { from: item.from, to: item.last }))
+      lanes.set(lane, [...(lanes.get(lane) ?? []), item]);
+  }
+  return [...lanes]
+    .sort(([a], [b]) => a - b)
+    .map(([, items]) => {
+      const names = items.map((item) => `${saidOn(item, item.from - 1, item.from)} ${item.names[0]}`);
+      const numbers = items.flatMap((item) => [...item.numbers.keys()].map((at) => saidOn(item, at - 1, at)));
+      const widest = (texts: readonly string[], least: number, most: number): number =>
+        Math.min(most, Math.max(least, ...texts.map((text) => widthOf(text) + 2)));
+      const least = widest(numbers, MOVES_LEAST, MOVES_MOST);
+      return sheetColumn([words.camera, ''], least, widest(names, least, MOVES_MOST), (width) =>
+        itemsOn(items, rows, width),
+      );
+    });
+}
+
+function itemsOn(items: readonly Item[], rows: Rows, width: number): string[] {
+  const cells = rows.map(() => '');
+  for (const item of items) {
+    const range = { from: item.from, to: item.last };
+    const within = rowsWithin(rows, range)!;
+    const beside = new Map<number, string>();
+    for (let row = within.first; row <= within.last; row++) {
+      const since = row === 0 ? rows[row]! - 1 : rows[row - 1]!;
+      const said = saidOn(item, since, rows[row]!);
+      if (said !== '') beside.set(row, said);
+    }
+    nameOn(item, beside, within, width);
+    for (let row = within.first; row <= within.last; row++) {
+      // A move may leave on the row on which the one before it has arrived.
+      const text = `${barOn(rows, range, row, within)} ${beside.get(row) ?? ''}`.trimEnd();
+      cells[row] = cells[row] && row === within.first ? text.replace(/^┌/, '├') : text;
+    }
+  }
+  return cells;
+}
+
+/** Names of places and graduations of the frames after `since`, up to `frame`. */
+function saidOn({ labels, numbers }: Item, since: number, frame: number): string {
+  const names: string[] = [];
+  for (let at = since + 1; at <= frame; at++) if (labels.has(at)) names.push(labels.get(at)!);
+  const graduation = numbers.get(frame);
+  return [
+    names.length > 0 ? `(${names.join(' ')})` : '',
+    graduation ? `${graduation.number}${graduation.beside && ` ${graduation.beside}`}` : '',
+  ]
+    .filter(Boolean)
+    .join(' ');
+}
+
+/** The move's name on the first row, behind what stands there, or on the first rows that are free. */
+function nameOn(
+  item: Item,
+  beside: Map<number, string>,
+  { first, last }: { readonly first: number; readonly last: number },
+  width: number,
+): void {
+  const room = width - 2;
+  const name = item.names.find((one) => widthOf(one) <= room) ?? item.names[0] ?? '';
+  const there = beside.get(first) ?? '';
+  if (widthOf(`${there} ${name}`.trim()) <= room || last === first) {
+    beside.set(first, `${there} ${name}`.trim());
+    return;
+  }
+  const lines = broken(name, room);
+  for (let row = first + 1; row + lines.length - 1 <= last; row++) {
+    if (lines.some((_, i) => beside.has(row + i))) continue;
+    lines.forEach((line, i) => void beside.set(row + i, line));
+    return;
+  }
+  beside.set(first, `${there} ${name}`.trim());
+}
