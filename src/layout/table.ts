@@ -89,16 +89,14 @@ export function layTable<C extends TableColumn>(setting: TableSetting<C>): LaidT
   const { kept, leftOut } = withoutOptional(setting.columns, line.fits(area.width));
   if (tooWide === 'refuse' && line.least(kept) > area.width) return null;
   const sets = tooWide === 'split' ? columnSets(kept, names, line.fits(area.width)) : [kept];
-  if (sets.length > 1) return { pages: laid(setting, sets, 1), leftOut };
+  if (sets.length > 1) return { pages: laid(setting, prepared(setting, sets, 1)), leftOut };
   const most = Math.max(
     1,
     Math.min(across, Math.floor((area.width + between) / (line.least(kept) + between) + EPSILON)),
   );
-  for (let times = 1; times < most; times++) {
-    const pages = laid(setting, sets, times);
-    if (pages.length === 1) return { pages, leftOut };
-  }
-  return { pages: laid(setting, sets, most), leftOut };
+  let made = prepared(setting, sets, 1);
+  while (made.times < most && !onOnePage(made, setting)) made = prepared(setting, sets, made.times + 1);
+  return { pages: laid(setting, made), leftOut };
 }
 
 /** What stands beside the columns on a line. */
@@ -154,37 +152,75 @@ function columnSets<C extends TableColumn>(columns: readonly C[], names: number,
   return sets;
 }
 
+/** Sets of columns with their widths, before their rows are shared out over pages. */
+interface PreparedSets<C> {
+  /** How many sets stand side by side on a page, and how wide each of them is. */
+  readonly times: number;
+  readonly width: number;
+  readonly placed: readonly (readonly PlacedColumn<C>[])[];
+  /** For each set and column the lines of each row. */
+  readonly cells: readonly (readonly (readonly (readonly string[])[])[])[];
+  /** Of each row. */
+  readonly heights: readonly number[];
+}
+
 /** `times` sets side by side on a page; only one set of columns may stand there more than once. */
-function laid<C extends TableColumn>(
+function prepared<C extends TableColumn>(
   setting: TableSetting<C>,
   sets: readonly (readonly C[])[],
   times: number,
-): TablePage<C>[] {
-  const { area, between = 0, headHeight, names = 0 } = setting;
+): PreparedSets<C> {
+  const { area, between = 0, names = 0 } = setting;
   const width = (area.width - (times - 1) * between) / times;
   const placed = sets.map((columns) => placedColumns(setting, columns, names, width));
   const cells = placed.map((columns) => columns.map((one) => one.column.cells(one.width)));
-  const heights = Array.from({ length: setting.rows }, (_, row) =>
-    setting.rowHeight(Math.max(1, ...cells.flatMap((set) => set.map((column) => column[row]?.length ?? 0)))),
-  );
+  const heights: number[] = [];
+  for (let row = 0; row < setting.rows; row++) {
+    let most = 1;
+    for (const set of cells) for (const column of set) most = Math.max(most, column[row]?.length ?? 0);
+    heights.push(setting.rowHeight(most));
+  }
+  return { times, width, placed, cells, heights };
+}
+
+/** Whether all rows of one set of columns have room on the first page. */
+function onOnePage<C extends TableColumn>(
+  { times, heights }: PreparedSets<C>,
+  { area, top = area.y, headHeight }: TableSetting<C>,
+): boolean {
+  let row = 0;
+  for (let i = 0; i < times && row < heights.length; i++)
+    row = lastRow(row, heights, top + headHeight, area.y + area.height);
+  return row >= heights.length;
+}
+
+/** Shares out the rows over pages. */
+function laid<C extends TableColumn>(
+  setting: TableSetting<C>,
+  { times, width, placed, cells, heights }: PreparedSets<C>,
+): TablePage<C>[] {
+  const { area, between = 0, headHeight } = setting;
   const pages: TablePage<C>[] = [];
   let row = 0;
   do {
     const y = pages.length === 0 ? (setting.top ?? area.y) : area.y;
-    const chunks: PlacedRow[][] = [];
+    const chunks: { from: number; to: number }[] = [];
     for (let i = 0; i < times && (row < setting.rows || i === 0); i++) {
-      const chunk = rowsFrom(row, heights, y + headHeight, area.y + area.height);
-      row += chunk.length;
-      chunks.push(chunk);
+      const to = lastRow(row, heights, y + headHeight, area.y + area.height);
+      chunks.push({ from: row, to });
+      row = to;
     }
     placed.forEach((columns, s) => {
       pages.push({
-        sets: chunks.map((chunk, i) => {
+        sets: chunks.map(({ from, to }, i) => {
           const dx = i * (width + between);
-          const rows = chunk.map((one) => ({
-            ...one,
-            cells: cells[s]!.map((column) => column[one.row] ?? []),
-          }));
+          const rows: PlacedRow[] = [];
+          let at = y + headHeight;
+          for (let row = from; row < to; row++) {
+            const height = heights[row]!;
+            rows.push({ row, y: at, height, cells: cells[s]!.map((column) => column[row] ?? []) });
+            at += height;
+          }
           return setAt(columns, rows, { x: area.x + dx, y, headHeight, dx, edge: setting.edge ?? 0 });
         }),
       });
@@ -193,16 +229,15 @@ function laid<C extends TableColumn>(
   return pages;
 }
 
-function rowsFrom(from: number, heights: readonly number[], top: number, bottom: number): PlacedRow[] {
-  const rows: PlacedRow[] = [];
+/** The row behind those that have room between two heights, one at least where any is left. */
+function lastRow(from: number, heights: readonly number[], top: number, bottom: number): number {
   let y = top;
-  for (let row = from; row < heights.length; row++) {
-    const height = heights[row]!;
-    if (y + height > bottom + EPSILON && rows.length > 0) break;
-    rows.push({ row, y, height, cells: [] });
-    y += height;
+  let row = from;
+  for (; row < heights.length; row++) {
+    if (y + heights[row]! > bottom + EPSILON && row > from) break;
+    y += heights[row]!;
   }
-  return rows;
+  return row;
 }
 
 /** Columns of one set, the first at the left of the area. A column that is alone beside the names may be narrower than it needs. */

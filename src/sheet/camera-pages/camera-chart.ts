@@ -47,12 +47,15 @@ export function chartWithTable(solved: SolvedShot, given: Look): { pages: Page[]
   const body: Box = { ...whole, y: whole.y + 1, height: whole.height - 3 };
   const sizes = panels.map((panel) => {
     const { left, right, bottom, top } = panelBounds(panel);
-    return {
-      widthMm: right - left,
-      heightMm: top - bottom,
-      aroundMm: AROUND_MM,
-      captionMm: (width: number) => captionHeight(captionOf(panel, 2.5, solved, texts), width, texts),
+    // Asked for every way to share out the panels: the scale changes none of its lines' number.
+    const caption = captionOf(panel, 2.5, solved, texts);
+    const heights = new Map<number, number>();
+    const captionMm = (width: number): number => {
+      const known = heights.get(width) ?? captionHeight(caption, width, texts);
+      heights.set(width, known);
+      return known;
     };
+    return { widthMm: right - left, heightMm: top - bottom, aroundMm: AROUND_MM, captionMm };
   });
   const { placed, table } = withTable(sizes, body, moveTable(solved, look));
   const count = 1 + Math.max(...placed.map(({ page }) => page));
@@ -100,7 +103,7 @@ function withTable(sizes: readonly PanelSize[], body: Box, table: MoveTable | nu
       const y = body.y + body.height - below.height;
       const placed = placePanels(sizes, { ...body, height: y - GAP_MM - body.y });
       if (fits(placed))
-        return { placed, table: table.within({ ...body, y, height: below.height + 0.1 })!.marks };
+        return { placed, table: table.within({ ...body, y, height: below.height + 0.1 })!.marks() };
     }
     const width = body.width * share;
     const beside = table.within({ ...body, x: body.x + body.width - width, width });
@@ -108,7 +111,7 @@ function withTable(sizes: readonly PanelSize[], body: Box, table: MoveTable | nu
       const x = body.x + body.width - beside.width;
       const placed = placePanels(sizes, { ...body, width: x - GAP_MM - body.x });
       if (fits(placed))
-        return { placed, table: table.within({ ...body, x, width: beside.width + 0.1 })!.marks };
+        return { placed, table: table.within({ ...body, x, width: beside.width + 0.1 })!.marks() };
     }
   }
   return { placed: alone, table: null };

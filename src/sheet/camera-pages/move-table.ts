@@ -44,8 +44,8 @@ interface Rows {
 }
 
 export interface MoveTable {
-  /** The table within an area, as marks with what it takes; null where it takes more than one page. */
-  within(area: Box): { readonly width: number; readonly height: number; readonly marks: Mark[] } | null;
+  /** What the table takes within an area, and its marks; null where it takes more than one page. */
+  within(area: Box): { readonly width: number; readonly height: number; marks(): Mark[] } | null;
   /** Pages of its own: as many sets of columns side by side as the paper holds. */
   pages(): Page[];
 }
@@ -106,7 +106,7 @@ export function moveTable(solved: SolvedShot, given: Look): MoveTable | null {
       return {
         width: right - area.x,
         height: bottom - area.y,
-        marks: [...remarkMarks(print, area), ...page.sets.flatMap((set) => setMarks(set, print))],
+        marks: () => [...remarkMarks(print, area), ...page.sets.flatMap((set) => setMarks(set, print))],
       };
     },
     pages() {
