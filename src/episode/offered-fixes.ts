@@ -49,7 +49,8 @@ const editsOf = (fix: Fix): TextEdit[] =>
  * Whether a fix keeps its promise:
  * - its diagnostic is gone from where it was;
  * - no error stands at an edit, unless it speaks of more than what was written there;
- * - the statements that were edited have no more errors than before, and no other statement becomes unreadable;
+ * - the statements that were edited have no more errors than before, and no other statement becomes unreadable. What could not be
+ *   read before and can be read now may have any: nobody looked at its names and numbers until now;
  * - the cut has no more errors than before. Only a statement that could not be read before may bring out errors elsewhere: they
  *   were hidden by it.
  */
@@ -83,8 +84,15 @@ function mends(of: Diagnostic, edits: readonly TextEdit[], before: Checked, afte
     ...(place ? [place] : []),
   ];
   const inEdited = (place: TextRange): boolean => edited.some((one) => touch(place, one));
+  const stoodReadable = before.tree.statements.map(({ span }) => mapped(span));
+  const nowReadable = after.tree.statements
+    .map(({ span }) => span)
+    .filter((one) => !stoodReadable.some((other) => touch(one, other)));
+  const uncovered = (place: TextRange): boolean =>
+    nowReadable.some(({ start, end }) => place.start >= start && place.end <= end);
   const were = own(wereErrors).filter(({ span }) => inEdited(mapped(span))).length;
-  if (own(errors).filter(({ span }) => inEdited(span)).length > were) return false;
+  const are = own(errors).filter(({ span }) => inEdited(span) && !uncovered(span)).length;
+  if (are > were) return false;
   const unread =
     after.tree.broken.length < before.tree.broken.length ||
     of.code === 'indented-start' ||

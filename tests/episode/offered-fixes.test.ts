@@ -32,6 +32,7 @@ describe('no fix is offered', () => {
       'level BG size 300x200mm\nBG: 1..\nfield A full at 60000,0\nfix A',
       'artwork-edge',
     ],
+    ['a line that would spoil the timeline above it', 'phrase walk = A 1--2--\n: wakl..', 'statement-start'],
   ])('for %s', (_, line, code) => {
     const found = offers(line).filter((one) => one[0] === code);
     expect(found.length).toBeGreaterThan(0);
@@ -53,6 +54,7 @@ describe('the fix mends', () => {
       'pull BG right 1mm/f 1..24 lo 300mm',
     ],
     ['a dot', 'A: 1. 2..', 'stray-dot', 'A: 1.. 2..'],
+    ['a first word, though its fields are unknown', 'pann A@1 > B@24', 'unknown-word', 'pan A@1 > B@24'],
   ])('%s', (_, line, code, mended) => {
     expect(offers(line)).toContainEqual([code, mended]);
   });
@@ -72,6 +74,17 @@ test('a fix in another file is left as it is, one of this file is tried', () => 
     never,
   );
   expect(found.map(({ fix }) => fix)).toEqual([undefined, elsewhere.fix]);
+});
+
+test('a cut whose messages have no fixes is not compiled again', () => {
+  const text = 'cut 1\ntime 2+0\nA: 1..\nglow A 1..2+0\nmemo\n';
+  const { tree, diagnostics } = compileText(text);
+  expect(diagnostics.map(({ fix }) => fix)).toEqual(diagnostics.map(() => undefined));
+  expect(diagnostics.length).toBeGreaterThan(0);
+  const found = withTestedFixes({ tree: tree!, diagnostics }, text, () => {
+    throw new Error('compiled again');
+  });
+  expect(found).toEqual(diagnostics);
 });
 
 test('of a text with faults without number only the first are tried', () => {
