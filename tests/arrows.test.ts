@@ -37,7 +37,12 @@ describe('the arrows of the pipeline', async () => {
 
   test('a forbidden import would be found', async () => {
     const forbidden = [
-      { name: 'no-marks', severity: 'error' as const, from: { path: '^src/print' }, to: { path: 'marks' } },
+      {
+        name: 'no-marks',
+        severity: 'error' as const,
+        from: { path: '^src/print' },
+        to: { path: 'display-list' },
+      },
     ];
     const { summary } = await cruised({ ruleSet: { forbidden } });
     expect(summary.violations.some(({ from }) => from === 'src/print/pdf.ts')).toBe(true);

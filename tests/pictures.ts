@@ -4,7 +4,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { cutPages } from '../src/build/cut-document.js';
 import { printSvg } from '../src/print/svg.js';
-import type { Mark, Page, Part } from '../src/sheet/display-list.js';
+import type { Mark, Page, PagePart } from '../src/sheet/display-list.js';
 import type { SolvedShot } from '../src/solve/solved-shot.js';
 import { testFonts } from './fonts.js';
 import { boundsOf } from './sheet/laid.js';
@@ -28,7 +28,7 @@ interface Box {
 }
 
 /** On A4, the paper of a cut outside any episode; mm. */
-const BOXES: Readonly<Record<Exclude<Crop, object>, { part: Part; box: Box }>> = {
+const BOXES: Readonly<Record<Exclude<Crop, object>, { part: PagePart; box: Box }>> = {
   head: { part: 'sheet', box: { x: 4, y: 4, width: 202, height: 22 } },
   memo: { part: 'sheet', box: { x: 4, y: 24, width: 202, height: 22 } },
   chart: { part: 'camera', box: { x: 4, y: 24, width: 289, height: 152 } },

@@ -6,7 +6,7 @@ import type { EpisodeCache } from '../episode/episode-cache.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, hasErrors } from '../language/diagnostic.js';
-import type { Look } from '../sheet/page-look.js';
+import type { PageLook } from '../sheet/page-look.js';
 import { type BuildSummary, cutName, errorsOf } from './build-summary.js';
 import type { CutPrinter, PrintableCut } from './cut-printer.js';
 import type { PrintPlan } from './print-plan.js';
@@ -36,7 +36,7 @@ export class BuildRun {
   /** The episode at the revision that is compared with. */
   revision: RevisionCuts | undefined;
   /** What is to be marked as changed on the sheets of a cut. */
-  marked: (printable: PrintableCut) => Look['marked'] = () => undefined;
+  marked: (printable: PrintableCut) => PageLook['marked'] = () => undefined;
 
   constructor(
     readonly host: Host,

@@ -6,7 +6,7 @@ import { NO_SOURCES } from '../episode/batch.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { diagnose, hasErrors } from '../language/diagnostic.js';
-import type { Marked } from '../sheet/page-look.js';
+import type { MarkedChanges } from '../sheet/page-look.js';
 import type { Settings } from '../shot/settings.js';
 import { wordsOf } from '../words/words.js';
 import type { PrintableCut } from './cut-printer.js';
@@ -14,7 +14,7 @@ import type { Reporter } from './reporter.js';
 import { RevisionCuts } from './revision-cuts.js';
 
 export class ChangeMarks {
-  private readonly known = new Map<Job, Marked | undefined>();
+  private readonly known = new Map<Job, MarkedChanges | undefined>();
 
   private constructor(
     private readonly rev: string,
@@ -39,13 +39,13 @@ export class ChangeMarks {
   }
 
   /** Undefined where the cut had errors then, which is reported. */
-  readonly of = (printable: PrintableCut): Marked | undefined => {
+  readonly of = (printable: PrintableCut): MarkedChanges | undefined => {
     const { job } = printable;
     if (!this.known.has(job)) this.known.set(job, this.marked(printable));
     return this.known.get(job);
   };
 
-  private marked(printable: PrintableCut): Marked | undefined {
+  private marked(printable: PrintableCut): MarkedChanges | undefined {
     const { job, compiled, solved } = printable;
     const { rev: against } = this;
     const { labels } = job.episode.settings;

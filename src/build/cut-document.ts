@@ -8,7 +8,7 @@ import { stripPages } from '../sheet/camera-pages/scale-strip.js';
 import type { Bookmark, Document, Page } from '../sheet/display-list.js';
 import { sheetPages } from '../sheet/exposure-sheet.js';
 import { chartPages, neededChartPages } from '../sheet/inbetween-chart-pages.js';
-import type { Look } from '../sheet/page-look.js';
+import type { PageLook } from '../sheet/page-look.js';
 import type { Settings } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { wordsOf } from '../words/words.js';
@@ -24,7 +24,7 @@ export interface CutPages {
  * Makes the pages of one cut. By default what somebody works from: its sheets; charts of passages that are not even or were changed;
  * the camera chart where something moves that a line of the memo cannot tell, with the table of moves on it or behind it.
  */
-export function cutPages(solved: SolvedShot, look: Look, selection: PartSelection = {}): CutPages {
+export function cutPages(solved: SolvedShot, look: PageLook, selection: PartSelection = {}): CutPages {
   const words = wordsOf(look.settings).documents;
   const { cut, title } = solved.shot;
   const made = partPages(solved, look, selection);
@@ -37,7 +37,7 @@ export function cutPages(solved: SolvedShot, look: Look, selection: PartSelectio
 
 type Made = { readonly [P in PartName]?: () => Page[] };
 
-function partPages(solved: SolvedShot, look: Look, { only, trueSize, parts }: PartSelection): Made {
+function partPages(solved: SolvedShot, look: PageLook, { only, trueSize, parts }: PartSelection): Made {
   const all = parts === 'all';
   const whole: Required<Made> = {
     sheet: () => sheetPages(solved, look),

@@ -4,13 +4,13 @@ import type { CutList } from '../count/count-episode.js';
 import { uncovered } from '../print/glyph-coverage.js';
 import { cutListPages } from '../sheet/cut-list/cut-list-pages.js';
 import type { Bookmark, Document, Page } from '../sheet/display-list.js';
-import type { Look } from '../sheet/page-look.js';
+import type { PageLook } from '../sheet/page-look.js';
 import { rhythmPage } from '../sheet/rhythm/rhythm-page.js';
 import { wordsOf } from '../words/words.js';
 import { workTitle } from './cut-document.js';
 
 /** `only`: one part of it. */
-export function listDocument(counted: CutList, look: Look, only?: 'cuts' | 'rhythm'): Document {
+export function listDocument(counted: CutList, look: PageLook, only?: 'cuts' | 'rhythm'): Document {
   const list = printable(counted);
   const { settings } = look;
   const words = wordsOf(settings).cutList;

@@ -11,7 +11,7 @@ import { type Fonts, openFonts } from '../print/fonts.js';
 import { Fingerprints } from '../print/page-fingerprint.js';
 import { printPdf } from '../print/pdf.js';
 import type { Document } from '../sheet/display-list.js';
-import type { Look } from '../sheet/page-look.js';
+import type { PageLook } from '../sheet/page-look.js';
 import type { Settings } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { wordsOf } from '../words/words.js';
@@ -32,7 +32,7 @@ export interface PrintableCut {
 /** A cut whose pages are about to be made: how they are to look, and a hash of all that they are made of. */
 export interface PreparedCut {
   readonly printable: PrintableCut;
-  readonly look: Look;
+  readonly look: PageLook;
   /** Equal inputs give equal pages, but for the stamp. */
   readonly input: string;
   /** The same with nothing marked as changed. */
@@ -64,11 +64,11 @@ export class CutPrinter {
   }
 
   /** Decides how a cut is to look. `marked`: what is to be marked on it as changed. */
-  prepare(printable: PrintableCut, marked?: Look['marked']): PreparedCut {
+  prepare(printable: PrintableCut, marked?: PageLook['marked']): PreparedCut {
     const { settings } = printable.job.episode;
     const { neighbours, lent } = printable.compiled.surroundings;
     // The one place in which the look of a cut is made.
-    const look: Look = {
+    const look: PageLook = {
       settings,
       metrics: this.fonts.metrics,
       stamp: stamp(printable),
@@ -119,7 +119,7 @@ export class CutPrinter {
     return printPdf(document, this.fonts);
   }
 
-  private input({ compiled, solved }: PrintableCut, { metrics: _, stamp: __, ...look }: Look): string {
+  private input({ compiled, solved }: PrintableCut, { metrics: _, stamp: __, ...look }: PageLook): string {
     const { artists } = solved.shot;
     const all = [PROGRAM, compiled.digest, artists, look, this.selection];
     return createHash('sha256').update(JSON.stringify(all)).digest('base64url').slice(0, 16);

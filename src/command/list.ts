@@ -13,7 +13,7 @@ import type { Found } from '../episode/find-cuts.js';
 import { cutListCsv, cutListJson } from '../export/cut-list-export.js';
 import type { Host } from '../host/host.js';
 import { diagnose } from '../language/diagnostic.js';
-import type { Look } from '../sheet/page-look.js';
+import type { PageLook } from '../sheet/page-look.js';
 import { plural } from '../words/number-format.js';
 import {
   type CommandContext,
@@ -209,7 +209,7 @@ function checkBudget(reporter: Reporter, counted: CutList, { file, text, budgetS
 async function printed(
   printer: CutPrinter,
   counted: CutList,
-  look: Look,
+  look: PageLook,
   only: Part | undefined,
 ): Promise<{ bytes: Uint8Array; pages: number }> {
   const { listDocument } = await import('../build/cut-list-document.js');

@@ -13,7 +13,12 @@ import { messageOf } from '../language/message.js';
 import { lines, placeAt } from '../language/source.js';
 import { nearest } from '../language/suggest.js';
 import { hanging } from '../layout/terminal-text.js';
-import { LEGEND, NARROWEST, type TerminalLook, terminalSheet } from '../sheet/terminal/terminal-sheet.js';
+import {
+  NARROWEST_TERMINAL,
+  TERMINAL_LEGEND,
+  type TerminalLook,
+  terminalSheet,
+} from '../sheet/terminal/terminal-sheet.js';
 import { FRAMES_A_FOOT } from '../shot/settings.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';
 import { type CommandContext, choice, examples } from './command-options.js';
@@ -58,7 +63,7 @@ export function define(command: Command, context: CommandContext): Command {
           'see sheets in git log -p and git diff,',
         ],
         ["echo '*.cut diff=cut' >> .gitattributes", '  for all cuts'],
-      )}\nMarks:\n${LEGEND.map((line) => `  ${line}`).join('\n')}\n`,
+      )}\nMarks:\n${TERMINAL_LEGEND.map((line) => `  ${line}`).join('\n')}\n`,
     )
     .action(async (files: string[], options: Options) => {
       context.status = await show(context.host, files, options);
@@ -66,9 +71,9 @@ export function define(command: Command, context: CommandContext): Command {
 }
 
 async function show(host: Host, files: readonly string[], options: Options): Promise<number> {
-  const width = whole('--width', options.width, NARROWEST, WIDEST) ?? host.columns ?? USUAL_WIDTH;
+  const width = whole('--width', options.width, NARROWEST_TERMINAL, WIDEST) ?? host.columns ?? USUAL_WIDTH;
   const choices: Choices = {
-    width: Math.max(NARROWEST, Math.min(WIDEST, width)),
+    width: Math.max(NARROWEST_TERMINAL, Math.min(WIDEST, width)),
     labels: options.labels,
     every: whole('--every', options.every, 1, 100_000),
     from: time('--from', options.from),
@@ -121,7 +126,7 @@ async function show(host: Host, files: readonly string[], options: Options): Pro
       options.from!,
       `\`--from ${options.from}\` lies behind the end: ${shown.length > 1 ? 'the longest' : 'the'} sheet has ${longest} frames.`,
     );
-  if (options.legend) shown.push([...LEGEND]);
+  if (options.legend) shown.push([...TERMINAL_LEGEND]);
   for (const [i, sheet] of shown.entries()) host.out(`${i > 0 ? '\n' : ''}${sheet.join('\n')}\n`);
   return reporter.finish();
 }

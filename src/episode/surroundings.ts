@@ -1,7 +1,7 @@
 /** What other cuts of the episode add to the sheet of one cut. */
 
 import type { Host } from '../host/host.js';
-import type { Lent, Neighbours } from '../sheet/page-look.js';
+import type { LentLevel, Neighbours } from '../sheet/page-look.js';
 import type { Shot } from '../shot/shot.js';
 import { cutKey, type Episode } from './episode.js';
 import type { EpisodeCache } from './episode-cache.js';
@@ -12,7 +12,7 @@ export interface Surroundings {
   /** The cuts that it overlaps with. */
   readonly neighbours: Neighbours;
   /** Levels of this cut that others reuse, in story order. */
-  readonly lent: readonly Lent[];
+  readonly lent: readonly LentLevel[];
 }
 
 export const nothingAround: Surroundings = { neighbours: {}, lent: [] };
@@ -41,7 +41,7 @@ function neighboursOf(path: string | null, { cut, camera }: Shot, story: Story):
   return { ...(before ? { before } : {}), ...(after ? { after } : {}) };
 }
 
-function lentOf({ cut: number, levels }: Shot, story: Story): Lent[] {
+function lentOf({ cut: number, levels }: Shot, story: Story): LentLevel[] {
   const key = cutKey(number);
   const names = new Set(levels.map(({ name }) => name));
   return story.cuts().flatMap((other) =>
@@ -50,6 +50,6 @@ function lentOf({ cut: number, levels }: Shot, story: Story): Lent[] {
       : story
           .borrowed(other)
           .filter(({ cut, from }) => cutKey(cut) === key && names.has(from))
-          .map(({ level, from }): Lent => ({ level: from, cut: other.number, as: level })),
+          .map(({ level, from }): LentLevel => ({ level: from, cut: other.number, as: level })),
   );
 }

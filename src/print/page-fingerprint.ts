@@ -1,7 +1,7 @@
 /** A short hash of what stands on a page: equal where the paper is equal. */
 
 import { createHash } from 'node:crypto';
-import type { Form, Mark, Page, Pt, Stroke } from '../sheet/display-list.js';
+import type { Mark, Page, Pt, SharedForm, Stroke } from '../sheet/display-list.js';
 
 /** Characters of a hash: 60 bits, which no two versions of a page share by chance. */
 const LENGTH = 10;
@@ -11,7 +11,7 @@ const LENGTH = 10;
  * two copies of one content apart (`stamp`, as it stands at the foot) is left out, and so is the page's label.
  */
 export class Fingerprints {
-  private readonly forms = new WeakMap<Form, string>();
+  private readonly forms = new WeakMap<SharedForm, string>();
   private numbers = new Int32Array(1 << 14);
   private length = 0;
   private words: string[] = [];
@@ -26,7 +26,7 @@ export class Fingerprints {
     return this.take();
   }
 
-  private form(form: Form): string {
+  private form(form: SharedForm): string {
     const known = this.forms.get(form);
     if (known !== undefined) return known;
     const inner = new Fingerprints();

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { setImmediate } from 'node:timers/promises';
-import type { Bookmark, Document, Form, Page } from '../sheet/display-list.js';
+import type { Bookmark, Document, Page, SharedForm } from '../sheet/display-list.js';
 import { Content } from './content-stream.js';
 import type { Fonts } from './fonts.js';
 import { PRIVATE_KEY } from './info-dictionary.js';
@@ -169,7 +169,7 @@ class Printer {
     return this.hash.digest().subarray(0, 16);
   }
 
-  private form(form: Form, page: Page): Placed {
+  private form(form: SharedForm, page: Page): Placed {
     const known = this.forms.get(form.id);
     if (known) return known;
     this.content.tints(form.marks);

@@ -1,23 +1,23 @@
 /** The forms with nothing in them, for people who write by hand. */
 
 import { wordsOf } from '../words/words.js';
-import type { Wanted } from './block-columns.js';
+import type { WantedColumns } from './block-columns.js';
 import { mostLevels, NO_GUTTERS } from './block-columns.js';
 import type { Page } from './display-list.js';
-import { cached } from './metrics-cache.js';
+import { cachedMetrics } from './metrics-cache.js';
 import { footMarks } from './page-frame.js';
-import type { Look } from './page-look.js';
+import type { PageLook } from './page-look.js';
 import { sideLabel } from './page-sides.js';
-import { form } from './ruled-form.js';
-import { blockWidth, geometry } from './sheet-geometry.js';
+import { ruledForm } from './ruled-form.js';
+import { blockWidth, sheetGeometry } from './sheet-geometry.js';
 
 /** Nobody writes by hand in lower rows, mm: a page has as many whole seconds (feet) as it holds of these. */
 const LOWEST_ROW_BY_HAND = 3;
 
 /** One blank page, with as many sides as `levels` columns take. */
-export function blankPages(look: Look, { levels }: { readonly levels: number }): Page[] {
+export function blankPages(look: PageLook, { levels }: { readonly levels: number }): Page[] {
   const { settings } = look;
-  const metrics = cached(look.metrics);
+  const metrics = cachedMetrics(look.metrics);
   const room = {
     levelMm: 0,
     labelsMm: 0,
@@ -34,15 +34,15 @@ export function blankPages(look: Look, { levels }: { readonly levels: number }):
     const most = mostLevels({ ...room, main }, width);
     const here = Math.min(left, most);
     left -= here;
-    const wanted: Wanted = { ...room, main, levels: here };
-    const place = geometry(settings, settings.fps, wanted, LOWEST_ROW_BY_HAND);
+    const wanted: WantedColumns = { ...room, main, levels: here };
+    const place = sheetGeometry(settings, settings.fps, wanted, LOWEST_ROW_BY_HAND);
     const label = sideLabel(1, pages.length);
     pages.push({
       widthMm: place.widthMm,
       heightMm: place.heightMm,
       label,
       part: 'blank',
-      form: form(place, wordsOf(settings).sheet, metrics, 0, settings.convention === 'west'),
+      form: ruledForm(place, wordsOf(settings).sheet, metrics, 0, settings.convention === 'west'),
       marks: footMarks(place.foot, 1.9 * place.scale, place.leastTextMm, {
         title: settings.title,
         middle: '',

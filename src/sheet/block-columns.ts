@@ -1,24 +1,24 @@
 /** How the width of a block of rows is shared out between its columns. */
 
-export interface Column {
+export interface BlockColumn {
   readonly x: number;
   readonly width: number;
 }
 
 /** The columns of one block, left to right. Key columns of levels come first among `keys`, spare ones after; so in `cels`. */
-export interface Columns {
+export interface BlockColumns {
   /** Second (foot) and running frame number. */
-  readonly labels: Column;
+  readonly labels: BlockColumn;
   /** The row's number within its second (foot). */
-  readonly numbers: Column;
-  readonly keys: readonly Column[];
+  readonly numbers: BlockColumn;
+  readonly keys: readonly BlockColumn[];
   /** Null on the further sides of a page. */
-  readonly dialogue: Column | null;
+  readonly dialogue: BlockColumn | null;
   /** The same numbers again, beside the finished cels. */
-  readonly numbersAgain: Column;
-  readonly cels: readonly Column[];
-  readonly camera: Column | null;
-  readonly notes: Column;
+  readonly numbersAgain: BlockColumn;
+  readonly cels: readonly BlockColumn[];
+  readonly camera: BlockColumn | null;
+  readonly notes: BlockColumn;
 }
 
 /** Room at the left of each column of a group for change bars, mm; 0 where none stands there. */
@@ -32,12 +32,12 @@ export interface Gutters {
 export const NO_GUTTERS: Gutters = { levels: 0, speech: 0, camera: 0, notes: 0 };
 
 /** What is left of a column beside its gutter. */
-export const besideGutter = ({ x, width }: Column, gutterMm: number): Column => ({
+export const besideGutter = ({ x, width }: BlockColumn, gutterMm: number): BlockColumn => ({
   x: x + gutterMm,
   width: width - gutterMm,
 });
 
-export interface Wanted {
+export interface WantedColumns {
   readonly levels: number;
   /** What the numbers and names of a level need at least, mm; spare columns may be narrower. */
   readonly levelMm: number;
@@ -90,7 +90,7 @@ const atLeast = (share: Share, mm: number): Share => ({
   most: Math.max(share.most, mm),
 });
 
-function shares(wanted: Wanted): Shares {
+function shares(wanted: WantedColumns): Shares {
   const { voices, sounds, cameraLanes: lanes, gutters } = wanted;
   const wider = (share: Share, mm: number): Share => ({
     ...share,
@@ -129,7 +129,7 @@ interface Spare {
   readonly cels: number;
 }
 
-function totalWidth(wanted: Wanted, spare: Spare, pick: (share: Share) => number): number {
+function totalWidth(wanted: WantedColumns, spare: Spare, pick: (share: Share) => number): number {
   const { labels, dialogue, camera, notes, key, cel, spareKey, spareCel } = shares(wanted);
   return (
     pick(labels) +
@@ -142,18 +142,19 @@ function totalWidth(wanted: Wanted, spare: Spare, pick: (share: Share) => number
   );
 }
 
-const leastWidth = (wanted: Wanted, spare: Spare): number => totalWidth(wanted, spare, ({ least }) => least);
+const leastWidth = (wanted: WantedColumns, spare: Spare): number =>
+  totalWidth(wanted, spare, ({ least }) => least);
 
 /** Levels that fit side by side at the narrowest, with one empty cel column. */
-export function mostLevels(wanted: Omit<Wanted, 'levels'>, widthMm: number): number {
+export function mostLevels(wanted: Omit<WantedColumns, 'levels'>, widthMm: number): number {
   let levels = 1;
   while (leastWidth({ ...wanted, levels: levels + 1 }, { keys: 0, cels: 1 }) <= widthMm) levels++;
   return levels;
 }
 
 /** As many of the lanes asked for as fit beside one level, at least 1. */
-export function mostCameraLanes(wanted: Omit<Wanted, 'levels' | 'main'>, widthMm: number): number {
-  const alone = (cameraLanes: number): Wanted => ({ ...wanted, cameraLanes, levels: 1, main: true });
+export function mostCameraLanes(wanted: Omit<WantedColumns, 'levels' | 'main'>, widthMm: number): number {
+  const alone = (cameraLanes: number): WantedColumns => ({ ...wanted, cameraLanes, levels: 1, main: true });
   let lanes = Math.max(1, wanted.cameraLanes);
   while (lanes > 1 && leastWidth(alone(lanes), { keys: 0, cels: 1 }) > widthMm) lanes--;
   return lanes;
@@ -162,7 +163,7 @@ export function mostCameraLanes(wanted: Omit<Wanted, 'levels' | 'main'>, widthMm
 /** The usual number of columns of a form, so that most cuts share one. */
 const USUAL = { keys: 4, cels: 6 };
 
-function spareColumns(wanted: Wanted, widthMm: number): Spare {
+function spareColumns(wanted: WantedColumns, widthMm: number): Spare {
   const comfortable = (spare: Spare): boolean => {
     const least = leastWidth(wanted, spare);
     return least + (totalWidth(wanted, spare, ({ wish }) => wish) - least) * 0.6 <= widthMm;
@@ -178,7 +179,7 @@ function spareColumns(wanted: Wanted, widthMm: number): Spare {
   return { keys: 0, cels: 1 };
 }
 
-export function columns(wanted: Wanted, x: number, widthMm: number): Columns {
+export function blockColumns(wanted: WantedColumns, x: number, widthMm: number): BlockColumns {
   const { labels, dialogue, camera, notes, key, cel, spareKey, spareCel } = shares(wanted);
   const spare = spareColumns(wanted, widthMm);
   const keys = wanted.levels + spare.keys;
@@ -197,14 +198,14 @@ export function columns(wanted: Wanted, x: number, widthMm: number): Columns {
   ];
   const widths = shareOut(all, widthMm);
   let at = x;
-  const placed = widths.map((width): Column => {
+  const placed = widths.map((width): BlockColumn => {
     const column = { x: at, width };
     at += width;
     return column;
   });
   const next = placed[Symbol.iterator]();
-  const take = (): Column => next.next().value!;
-  const several = (count: number): Column[] => Array.from({ length: count }, take);
+  const take = (): BlockColumn => next.next().value!;
+  const several = (count: number): BlockColumn[] => Array.from({ length: count }, take);
   return {
     labels: take(),
     numbers: take(),

@@ -3,13 +3,13 @@
  * its own at the left of the column concerned, which is made wider for it, so that none ever runs through a number.
  */
 
-import type { Column, Gutters } from './block-columns.js';
+import type { BlockColumn, Gutters } from './block-columns.js';
 import { NO_GUTTERS } from './block-columns.js';
 import type { Mark } from './display-list.js';
 import type { Box } from './mark-builders.js';
 import { polygon } from './mark-builders.js';
-import type { Marked, Place } from './page-look.js';
-import type { Run, Side } from './sheet-plan.js';
+import type { BarPlace, MarkedChanges } from './page-look.js';
+import type { BlockFrames, PageSide } from './sheet-plan.js';
 import { topOf } from './sheet-plan.js';
 
 /** Width of a bar on A4, mm: three times that of the line of a hold, so that it outlives a copy of a copy. */
@@ -26,14 +26,14 @@ interface Stretch {
 }
 
 /** The rows that differ, by what they belong to: in order, none touching the next one. */
-export interface Bars {
-  of(place: Place): readonly Stretch[];
+export interface ChangeBars {
+  of(place: BarPlace): readonly Stretch[];
   /** Nothing has a bar. */
   readonly none: boolean;
 }
 
 /** Rows after the end of the cut have no place on paper: what is marked there is told in the memo alone. */
-export function barsOf(marked: Marked | undefined, length: number): Bars {
+export function barsOf(marked: MarkedChanges | undefined, length: number): ChangeBars {
   const byPlace = new Map<string, Stretch[]>();
   for (const { place, from, to } of marked?.rows ?? []) {
     const row = { from: Math.max(1, from), to: Math.min(length, to) };
@@ -43,7 +43,7 @@ export function barsOf(marked: Marked | undefined, length: number): Bars {
   return { of: (place) => joined.get(keyOf(place)) ?? [], none: joined.size === 0 };
 }
 
-const keyOf = (place: Place): string => (place.kind === 'level' ? `level ${place.level}` : place.kind);
+const keyOf = (place: BarPlace): string => (place.kind === 'level' ? `level ${place.level}` : place.kind);
 
 function join(rows: readonly Stretch[]): Stretch[] {
   const joined: { from: number; to: number }[] = [];
@@ -56,10 +56,10 @@ function join(rows: readonly Stretch[]): Stretch[] {
 }
 
 /** The gutters that a cut's columns need; `larger` is how much larger print is than on A4. */
-export function guttersOf(bars: Bars, levels: readonly string[], larger: number): Gutters {
+export function guttersOf(bars: ChangeBars, levels: readonly string[], larger: number): Gutters {
   if (bars.none) return NO_GUTTERS;
   const width = (BAR + 2 * CLEAR) * larger;
-  const has = (place: Place): number => (bars.of(place).length > 0 ? width : 0);
+  const has = (place: BarPlace): number => (bars.of(place).length > 0 ? width : 0);
   return {
     levels: Math.max(0, ...levels.map((level) => has({ kind: 'level', level }))),
     speech: has({ kind: 'speech' }),
@@ -69,12 +69,12 @@ export function guttersOf(bars: Bars, levels: readonly string[], larger: number)
 }
 
 /** The bars on the rows of one block. */
-export function barMarks(side: Side, run: Run): Mark[] {
+export function barMarks(side: PageSide, run: BlockFrames): Mark[] {
   const { bars } = side.plan;
   if (bars.none) return [];
   const { columns } = run.block;
   const { gutters } = side.geometry;
-  const beside = (place: Place, column: Column | null | undefined, gutterMm: number): Mark[] =>
+  const beside = (place: BarPlace, column: BlockColumn | null | undefined, gutterMm: number): Mark[] =>
     column ? bars.of(place).flatMap((rows) => bar(side, run, rows, column, gutterMm)) : [];
   return [
     ...side.levels.flatMap(({ name: level }, i) =>
@@ -89,7 +89,7 @@ export function barMarks(side: Side, run: Run): Mark[] {
   ];
 }
 
-function bar(side: Side, run: Run, rows: Stretch, column: Column, gutterMm: number): Mark[] {
+function bar(side: PageSide, run: BlockFrames, rows: Stretch, column: BlockColumn, gutterMm: number): Mark[] {
   const from = Math.max(rows.from, run.first);
   const to = Math.min(rows.to, run.last);
   if (from > to) return [];

@@ -4,14 +4,14 @@ import type { Settings } from '../shot/settings.js';
 import type { Mark, Metrics } from './display-list.js';
 import { black, line, textAt } from './mark-builders.js';
 import { rowsOfBlocks, unitOf } from './sheet-geometry.js';
-import { type Run, type Side, topOf } from './sheet-plan.js';
-import { fitLine, NARROWEST } from './text-fitting.js';
+import { type BlockFrames, type PageSide, topOf } from './sheet-plan.js';
+import { fitLine, NARROWEST_SQUEEZE } from './text-fitting.js';
 
 /** Between the two lines under the last row, mm. */
 export const DOUBLE_LINE = 0.7;
 
 /** Second (foot) and running frame number, at the heavy lines and at the top of each block. */
-export function runningMarks(side: Side, run: Run): Mark[] {
+export function runningMarks(side: PageSide, run: BlockFrames): Mark[] {
   const { unit, rowMm, scale, leastTextMm } = side.geometry;
   const column = run.block.columns.labels;
   const x = column.x + column.width / 2;
@@ -70,11 +70,11 @@ export function labelsRoom(
   const second = metrics.width(wholeText(length, unit, settings.convention === 'west'), leastTextMm, 'bold');
   const number = metrics.width(String(length), leastTextMm, 'regular');
   const widest = alone ? second + number : Math.max(second, number);
-  return widest * NARROWEST + 0.45 + (alone ? BETWEEN_LABELS : 0);
+  return widest * NARROWEST_SQUEEZE + 0.45 + (alone ? BETWEEN_LABELS : 0);
 }
 
 /** The double line under the last row and the hatching after it. */
-export function endMarks(side: Side, run: Run): Mark[] {
+export function endMarks(side: PageSide, run: BlockFrames): Mark[] {
   const { block } = run;
   const right = block.x + block.width;
   const { length } = side.plan.solved.shot;
@@ -100,7 +100,7 @@ export function endMarks(side: Side, run: Run): Mark[] {
 }
 
 /** Rows of the handles in a tone, and the cut points ruled. */
-export function handleMarks(side: Side, run: Run): Mark[] {
+export function handleMarks(side: PageSide, run: BlockFrames): Mark[] {
   const { length, handles } = side.plan.solved.shot;
   const { block } = run;
   const marks: Mark[] = [];

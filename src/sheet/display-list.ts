@@ -83,13 +83,13 @@ export type Mark =
 export type Pt = readonly [number, number];
 
 /** A ruled form that many pages share: drawn once in a PDF. Equal ids mean equal marks. */
-export interface Form {
+export interface SharedForm {
   readonly id: string;
   readonly marks: readonly Mark[];
 }
 
 /** Where a frame's row stands on a page, for whoever must point at it. */
-export interface Row {
+export interface PageRow {
   readonly frame: number;
   readonly x: number;
   readonly y: number;
@@ -97,7 +97,7 @@ export interface Row {
   readonly height: number;
 }
 
-export type Part =
+export type PagePart =
   | 'sheet'
   | 'charts'
   | 'camera'
@@ -114,10 +114,10 @@ export interface Page {
   readonly heightMm: number;
   /** `1`, `1-b`, `charts 1`: the page label. */
   readonly label: string;
-  readonly part: Part;
-  readonly form: Form | null;
+  readonly part: PagePart;
+  readonly form: SharedForm | null;
   readonly marks: readonly Mark[];
-  readonly rows: readonly Row[];
+  readonly rows: readonly PageRow[];
 }
 
 /** What the layout must know of the font. Pure: given by the printer, or by a stand-in. */

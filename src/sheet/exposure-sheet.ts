@@ -38,29 +38,29 @@ import { cameraMarks } from './camera/camera-column.js';
 import { cameraPlan } from './camera/lane-assignment.js';
 import { barMarks, barsOf, guttersOf } from './change-bars.js';
 import { endMarks, handleMarks, labelsRoom, runningMarks } from './cut-ends.js';
-import type { Mark, Page, Row } from './display-list.js';
+import type { Mark, Page, PageRow } from './display-list.js';
 import { celMarks, keyMarks, levelRoom } from './keys/drawing-columns.js';
 import { keySigns } from './keys/key-signs.js';
 import { headMarks } from './level-heads.js';
 import { firstMemo, laterMemo } from './memo-pages.js';
-import { cached } from './metrics-cache.js';
+import { cachedMetrics } from './metrics-cache.js';
 import { noteMarks } from './notes-column.js';
 import { footOf } from './page-frame.js';
 import { headerMarks } from './page-header.js';
-import type { Look } from './page-look.js';
+import type { PageLook } from './page-look.js';
 import { sideLabel, sidesOf } from './page-sides.js';
 import { largerPrint, smallestTextMm } from './paper-sizes.js';
-import { form } from './ruled-form.js';
-import { blockWidth, geometry } from './sheet-geometry.js';
-import type { Plan, Run, Side } from './sheet-plan.js';
-import { runsOf, topOf } from './sheet-plan.js';
+import { ruledForm } from './ruled-form.js';
+import { blockWidth, sheetGeometry } from './sheet-geometry.js';
+import type { BlockFrames, PageSide, SheetPlan } from './sheet-plan.js';
+import { blockFramesOf, topOf } from './sheet-plan.js';
 import { speechMarks, spokenInMemo } from './speech/speech-column.js';
 import { speechOf } from './speech/speech-lanes.js';
 
 /** Print for which the camera column's shares of `block-columns.ts` are made, mm: larger print asks for more. */
 const LANE_TEXT_MM = 0.85;
 
-type Drawer = (side: Side, run: Run) => Mark[];
+type Drawer = (side: PageSide, run: BlockFrames) => Mark[];
 
 /** What is drawn on the rows of every side. */
 const ON_EVERY_SIDE: readonly Drawer[] = [
@@ -75,7 +75,7 @@ const ON_EVERY_SIDE: readonly Drawer[] = [
 /** What is drawn on the first side of a page only. A drawer gets one block of rows at a time. */
 const ON_FIRST_SIDE: readonly Drawer[] = [speechMarks, noteMarks, cameraMarks];
 
-export function sheetPages(solved: SolvedShot, look: Look): Page[] {
+export function sheetPages(solved: SolvedShot, look: PageLook): Page[] {
   const { shot } = solved;
   const plan = planOf(solved, look);
   const least = smallestTextMm(look.settings.paper);
@@ -96,12 +96,12 @@ export function sheetPages(solved: SolvedShot, look: Look): Page[] {
     blockWidth(look.settings, shot.fps),
     least,
   );
-  const geometries = levelSides.map(({ wanted }) => geometry(look.settings, shot.fps, wanted));
+  const geometries = levelSides.map(({ wanted }) => sheetGeometry(look.settings, shot.fps, wanted));
   const rows = geometries[0]!.rowsAPage;
   const pages = Math.max(1, Math.ceil(shot.length / rows));
   const sides = Array.from({ length: pages }, (_, page) =>
     levelSides.map(
-      ({ levels }, i): Side => ({
+      ({ levels }, i): PageSide => ({
         plan,
         geometry: geometries[i]!,
         levels,
@@ -128,7 +128,7 @@ export function sheetPages(solved: SolvedShot, look: Look): Page[] {
   });
 }
 
-function planOf(solved: SolvedShot, look: Look): Plan {
+function planOf(solved: SolvedShot, look: PageLook): SheetPlan {
   const { convention } = look.settings;
   const timed = solved.levels.filter((level) => level.timed);
   const levels = convention === 'west' ? timed.toReversed() : timed;
@@ -138,7 +138,7 @@ function planOf(solved: SolvedShot, look: Look): Plan {
   return {
     solved,
     convention,
-    metrics: cached(look.metrics),
+    metrics: cachedMetrics(look.metrics),
     words: wordsOf(look.settings).sheet,
     levels,
     signs,
@@ -151,14 +151,14 @@ function planOf(solved: SolvedShot, look: Look): Plan {
   };
 }
 
-function bodyMarks(side: Side): Mark[] {
+function bodyMarks(side: PageSide): Mark[] {
   const drawers = side.geometry.blocks[0]!.columns.dialogue
     ? [...ON_EVERY_SIDE, ...ON_FIRST_SIDE]
     : ON_EVERY_SIDE;
-  return runsOf(side).flatMap((run) => drawers.flatMap((draw) => draw(side, run)));
+  return blockFramesOf(side).flatMap((run) => drawers.flatMap((draw) => draw(side, run)));
 }
 
-function headOf(side: Side, look: Look): Mark[] {
+function headOf(side: PageSide, look: PageLook): Mark[] {
   const { plan, geometry } = side;
   const west = plan.convention === 'west';
   const { title, episode } = look.settings;
@@ -174,7 +174,7 @@ function headOf(side: Side, look: Look): Mark[] {
   });
 }
 
-function sheetPage(side: Side, look: Look, marks: readonly Mark[]): Page {
+function sheetPage(side: PageSide, look: PageLook, marks: readonly Mark[]): Page {
   const { plan, geometry } = side;
   const { shot } = plan.solved;
   const start = (side.firstFrame - 1) % geometry.unit;
@@ -185,17 +185,17 @@ function sheetPage(side: Side, look: Look, marks: readonly Mark[]): Page {
     heightMm: geometry.heightMm,
     label: side.label,
     part: 'sheet',
-    form: form(geometry, plan.words, plan.metrics, start, west),
+    form: ruledForm(geometry, plan.words, plan.metrics, start, west),
     marks: [...marks, ...footOf(geometry, geometry.foot, shot, look, middle)],
     rows: rowsOf(side),
   };
 }
 
-function rowsOf(side: Side): Row[] {
-  return runsOf(side).flatMap((run) =>
+function rowsOf(side: PageSide): PageRow[] {
+  return blockFramesOf(side).flatMap((run) =>
     Array.from(
       { length: run.last - run.first + 1 },
-      (_, i): Row => ({
+      (_, i): PageRow => ({
         frame: run.first + i,
         x: run.block.x,
         y: topOf(side, run, run.first + i),

@@ -18,28 +18,28 @@ import { BAR, barMark } from './change-bars.js';
 import { isEven, type Ladder, type LevelLadders, ladders } from './charts/chart-ladders.js';
 import {
   columnsFor,
+  type LadderPiece,
   type LadderPlace,
   type LadderWords,
   ladderMarks,
-  type Piece,
   TITLE_HEIGHT,
 } from './charts/ladder-marks.js';
-import { arrange, type Body, type Heading, type Sheet } from './charts/ladder-placement.js';
+import { type ChartBody, type Heading, type LadderPage, placeLadders } from './charts/ladder-placement.js';
 import type { Mark, Page } from './display-list.js';
 import { type Box, line, pale, textAt } from './mark-builders.js';
-import { cached } from './metrics-cache.js';
+import { cachedMetrics } from './metrics-cache.js';
 import { pageFrame } from './page-frame.js';
-import type { Look } from './page-look.js';
+import type { PageLook } from './page-look.js';
 import { unitOf } from './sheet-geometry.js';
 import { cutToFit, wrap } from './text-fitting.js';
 
 /** Pages of ladders; none where no passage has an in-between. */
-export function chartPages(solved: SolvedShot, look: Look): Page[] {
+export function chartPages(solved: SolvedShot, look: PageLook): Page[] {
   return pagesOf(ladders(solved), solved, look);
 }
 
 /** Ladders of those passages only that are not even, or have changed: an in-betweener needs no chart for halves and thirds. */
-export function neededChartPages(solved: SolvedShot, look: Look): Page[] {
+export function neededChartPages(solved: SolvedShot, look: PageLook): Page[] {
   const all = ladders(solved);
   const needed = (ladder: Ladder): boolean => !isEven(ladder) || hasChanged(ladder, look);
   const some = (wanted: (ladder: Ladder) => boolean): LevelLadders[] =>
@@ -58,18 +58,18 @@ export function neededChartPages(solved: SolvedShot, look: Look): Page[] {
 function pagesOf(
   entries: LevelLadders[],
   solved: SolvedShot,
-  given: Look,
+  given: PageLook,
   even: readonly LevelLadders[] = [],
 ): Page[] {
   if (entries.length === 0) return [];
-  const look = { ...given, metrics: cached(given.metrics) };
+  const look = { ...given, metrics: cachedMetrics(given.metrics) };
   if (look.settings.convention === 'west') entries.reverse();
   const words = wordsOf(look.settings).charts;
   const framed = (page: number, pages: number) => pageFrame(solved.shot, look, words.page(page), pages);
   const whole = inset(framed(1, 1).body);
   const foot = evenMarks(look.settings.convention === 'west' ? even.toReversed() : even, whole, look);
   const body = { ...whole, bottom: whole.bottom - foot.height };
-  const sheets = arrange(entries, body, (entry) => {
+  const sheets = placeLadders(entries, body, (entry) => {
     const steps = entry.ladders.flatMap((ladder) => ladder.steps);
     return columnsFor(steps, words.headings, look.metrics);
   });
@@ -92,7 +92,7 @@ function pagesOf(
   });
 }
 
-function inset({ x, y, width, height }: Box): Body {
+function inset({ x, y, width, height }: Box): ChartBody {
   return { left: x + 4, right: x + width - 4, top: y + 4, bottom: y + height - 1 };
 }
 
@@ -102,8 +102,8 @@ const EVEN_PITCH = 4.2;
 /** The even passages without a ladder, over the foot of a page; only their number where they would fill half of it. */
 function evenMarks(
   even: readonly LevelLadders[],
-  body: Body,
-  { settings, metrics }: Look,
+  body: ChartBody,
+  { settings, metrics }: PageLook,
 ): { marks: Mark[]; height: number } {
   if (even.length === 0) return { marks: [], height: 0 };
   const words = wordsOf(settings).charts;
@@ -139,14 +139,14 @@ function keysOf({ passage, steps }: Ladder, convention: Convention): [from: stri
   return [String((west && steps[0]!.cel) || passage.from), String((west && steps.at(-1)!.cel) || passage.to)];
 }
 
-function bodyMarks(sheet: Sheet, solved: SolvedShot, look: Look): Mark[] {
+function bodyMarks(sheet: LadderPage, solved: SolvedShot, look: PageLook): Mark[] {
   return sheet.placed.flatMap(({ piece, ...place }) => [
     ...ladderMarks(piece, place, ladderWords(piece, solved, look), look.metrics),
     ...changeMark(piece, place, look),
   ]);
 }
 
-function hasChanged({ level, passage }: Ladder, { marked }: Look): boolean {
+function hasChanged({ level, passage }: Ladder, { marked }: PageLook): boolean {
   return (
     marked?.ladders.some(
       (each) => each.level === level && each.from === passage.from && each.to === passage.to,
@@ -155,13 +155,13 @@ function hasChanged({ level, passage }: Ladder, { marked }: Look): boolean {
 }
 
 /** A bar beside the line of a ladder that differs from another version of the cut. */
-function changeMark({ ladder }: Piece, { x, y, lengthMm }: LadderPlace, look: Look): Mark[] {
+function changeMark({ ladder }: LadderPiece, { x, y, lengthMm }: LadderPlace, look: PageLook): Mark[] {
   return hasChanged(ladder, look)
     ? [barMark({ x: x - 1.4, y: y + TITLE_HEIGHT, width: BAR, height: lengthMm })]
     : [];
 }
 
-function headingMarks({ entry, y, goesOn }: Heading, body: Body, look: Look): Mark[] {
+function headingMarks({ entry, y, goesOn }: Heading, body: ChartBody, look: PageLook): Mark[] {
   const words = wordsOf(look.settings).charts;
   const { level } = entry;
   const inbetweens = new Set(level.passages.flatMap(({ drawings }) => drawings)).size;
@@ -184,7 +184,7 @@ function headingMarks({ entry, y, goesOn }: Heading, body: Body, look: Look): Ma
   ];
 }
 
-function ladderWords(piece: Piece, solved: SolvedShot, look: Look): LadderWords {
+function ladderWords(piece: LadderPiece, solved: SolvedShot, look: PageLook): LadderWords {
   const { convention } = look.settings;
   const words = wordsOf(look.settings).charts;
   const { passage } = piece.ladder;

@@ -2,12 +2,12 @@
 
 import { isWide } from '../layout/line-breaking.js';
 import type { SolvedLevel } from '../solve/solved-shot.js';
-import type { Column } from './block-columns.js';
+import type { BlockColumn } from './block-columns.js';
 import type { Mark } from './display-list.js';
 import { type Box, textAt } from './mark-builders.js';
 import { memoPointers } from './memo-box.js';
-import type { Geometry } from './sheet-geometry.js';
-import type { Run, Side } from './sheet-plan.js';
+import type { SheetGeometry } from './sheet-geometry.js';
+import type { BlockFrames, PageSide } from './sheet-plan.js';
 import { cutToFit, setInBox } from './text-fitting.js';
 import { setDownwards } from './vertical-text.js';
 
@@ -15,7 +15,7 @@ import { setDownwards } from './vertical-text.js';
 export function headRows({
   heads,
   scale,
-}: Geometry): Record<'group' | 'name' | 'count' | 'last' | 'changes', { height: number }> {
+}: SheetGeometry): Record<'group' | 'name' | 'count' | 'last' | 'changes', { height: number }> {
   const group = 2.8 * scale;
   const name = 4.2 * scale;
   const count = 2.6 * scale;
@@ -29,7 +29,7 @@ export function headRows({
   };
 }
 
-export function headMarks(side: Side, run: Run): Mark[] {
+export function headMarks(side: PageSide, run: BlockFrames): Mark[] {
   const { keys, cels } = run.block.columns;
   return side.levels.flatMap((level, i) => [
     ...overKeys(side, level, keys[i]!),
@@ -37,7 +37,7 @@ export function headMarks(side: Side, run: Run): Mark[] {
   ]);
 }
 
-function overKeys(side: Side, level: SolvedLevel, column: Column): Mark[] {
+function overKeys(side: PageSide, level: SolvedLevel, column: BlockColumn): Mark[] {
   const { heads } = side.geometry;
   const rows = headRows(side.geometry);
   const top = heads.y + rows.group.height;
@@ -63,7 +63,7 @@ function overKeys(side: Side, level: SolvedLevel, column: Column): Mark[] {
   ];
 }
 
-function overCels(side: Side, level: SolvedLevel, column: Column): Mark[] {
+function overCels(side: PageSide, level: SolvedLevel, column: BlockColumn): Mark[] {
   const { words } = side.plan;
   const { heads, scale } = side.geometry;
   const rows = headRows(side.geometry);
@@ -99,7 +99,7 @@ function overCels(side: Side, level: SolvedLevel, column: Column): Mark[] {
 
 const ownOf = ({ drawings }: SolvedLevel): number => drawings.filter(({ reused }) => !reused).length;
 
-function name(side: Side, level: SolvedLevel, column: Column): Mark[] {
+function name(side: PageSide, level: SolvedLevel, column: BlockColumn): Mark[] {
   const rows = headRows(side.geometry);
   const place = {
     x: column.x + 0.2,
@@ -129,7 +129,7 @@ interface Said extends Setting {
   readonly instead?: readonly string[];
 }
 
-function box(side: Side, text: string, place: Box, said: Said): Mark[] {
+function box(side: PageSide, text: string, place: Box, said: Said): Mark[] {
   const set = setSaid(side, text, place, said);
   if (set.fits) return set.marks;
   side.plan.leftOver.add(said.leftOver);
@@ -137,21 +137,22 @@ function box(side: Side, text: string, place: Box, said: Said): Mark[] {
   return (instead.find(({ fits }) => fits) ?? instead.at(-1)!).marks;
 }
 
-function setSaid(side: Side, text: string, place: Box, said: Setting): { marks: Mark[]; fits: boolean } {
+function setSaid(side: PageSide, text: string, place: Box, said: Setting): { marks: Mark[]; fits: boolean } {
   const { plan, geometry } = side;
   return said.upwards && mostlyWide(text)
     ? downInBox(side, text, place, said.most)
     : setInBox(plan.metrics, text, place, { ...said, least: geometry.leastTextMm });
 }
 
-const changesSize = (side: Side) => ({ most: 1.7 * side.geometry.scale, upwards: true });
+const changesSize = (side: PageSide) => ({ most: 1.7 * side.geometry.scale, upwards: true });
 
-const setChanges = (side: Side, text: string, place: Box) => setSaid(side, text, place, changesSize(side));
+const setChanges = (side: PageSide, text: string, place: Box) =>
+  setSaid(side, text, place, changesSize(side));
 
 const mostlyWide = (text: string): boolean => [...text].filter(isWide).length > text.length / 2;
 
 /** Japanese stands upright in a tall box. */
-function downInBox(side: Side, text: string, place: Box, most: number): { marks: Mark[]; fits: boolean } {
+function downInBox(side: PageSide, text: string, place: Box, most: number): { marks: Mark[]; fits: boolean } {
   const strip = { x: place.x, width: place.width, top: place.y, room: place.height };
   const size = {
     most: Math.min(most, place.width),
@@ -161,7 +162,7 @@ function downInBox(side: Side, text: string, place: Box, most: number): { marks:
   return setDownwards(text, strip, size, side.plan.metrics);
 }
 
-function changesOf(level: SolvedLevel, words: Side['plan']['words']): string {
+function changesOf(level: SolvedLevel, words: PageSide['plan']['words']): string {
   const list = (word: string, numbers: readonly number[]): string[] =>
     numbers.length === 0 ? [] : [`${word} ${ranges(numbers, level.name)}`];
   return [
@@ -181,7 +182,7 @@ function changesOf(level: SolvedLevel, words: Side['plan']['words']): string {
 }
 
 /** The cuts that show a level again. */
-function lentOf({ plan }: Side, { name }: SolvedLevel): string {
+function lentOf({ plan }: PageSide, { name }: SolvedLevel): string {
   const cuts = plan.lent.filter(({ level }) => level === name).map(({ cut }) => cut);
   return cuts.length === 0 ? '' : plan.words.lentShort([...new Set(cuts)]);
 }

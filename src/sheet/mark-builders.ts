@@ -15,7 +15,7 @@ export const TO_BASELINE = 0.37;
 export const black = (widthMm: number): Stroke => ({ ink: 'black', widthMm });
 export const pale = (widthMm: number): Stroke => ({ ink: 'form', widthMm });
 
-export interface Setting {
+export interface TextSetting {
   readonly sizeMm: number;
   readonly weight?: Weight;
   readonly ink?: Ink;
@@ -25,7 +25,7 @@ export interface Setting {
 }
 
 /** A text whose capitals and figures have their middle at `y`. */
-export function textAt(x: number, y: number, text: string, setting: Setting): Mark {
+export function textAt(x: number, y: number, text: string, setting: TextSetting): Mark {
   const { sizeMm, weight = 'regular', ink = 'black', anchor = 'middle', turn, squeeze } = setting;
   const down = TO_BASELINE * sizeMm;
   const angle = ((turn ?? 0) * Math.PI) / 180;

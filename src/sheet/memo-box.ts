@@ -5,16 +5,16 @@ import { barMark } from './change-bars.js';
 import type { Mark } from './display-list.js';
 import type { Box } from './mark-builders.js';
 import { line, pale, textAt } from './mark-builders.js';
-import type { Geometry } from './sheet-geometry.js';
+import type { SheetGeometry } from './sheet-geometry.js';
 import { captionMm } from './sheet-geometry.js';
-import type { Plan } from './sheet-plan.js';
+import type { SheetPlan } from './sheet-plan.js';
 import { diagramMarks, stackWidth } from './stack-diagram.js';
 import { cutToFit, wrap } from './text-fitting.js';
 
 const LEADING = 1.22;
 
 /** What stands where words have no room and are told in the memo, from the longest to the shortest. */
-export const memoPointers = ({ inMemo, memo }: Plan['words']): readonly string[] => [
+export const memoPointers = ({ inMemo, memo }: SheetPlan['words']): readonly string[] => [
   inMemo,
   `→ ${memo}`,
   '→',
@@ -30,7 +30,7 @@ export interface Paragraph {
 }
 
 /** What a memo tells of the cut as it is, in the order in which it is printed. */
-export function memoTexts(plan: Plan): Paragraph[] {
+export function memoTexts(plan: SheetPlan): Paragraph[] {
   const { shot, levels } = plan.solved;
   const { words } = plan;
   const { head, tail } = shot.handles;
@@ -57,7 +57,7 @@ export function memoTexts(plan: Plan): Paragraph[] {
 }
 
 /** What differs from another version, under a head that tells what a change bar means. A bar runs beside all of it. */
-export function changedTexts(plan: Plan): Paragraph[] {
+export function changedTexts(plan: SheetPlan): Paragraph[] {
   const { marked, bars, words } = plan;
   if (!marked) return [];
   if (bars.none && marked.lines.length === 0) return [{ text: words.unchanged(marked.against), head: true }];
@@ -65,7 +65,7 @@ export function changedTexts(plan: Plan): Paragraph[] {
 }
 
 /** The head alone stands also on further pages that have bars. */
-export function changedHead({ marked, bars, words }: Plan): Paragraph[] {
+export function changedHead({ marked, bars, words }: SheetPlan): Paragraph[] {
   return marked ? [{ text: words.changed(marked.against, !bars.none), head: true, barred: true }] : [];
 }
 
@@ -77,8 +77,8 @@ export interface MemoSet {
 
 interface Place {
   readonly box: Box;
-  readonly geometry: Geometry;
-  readonly plan: Plan;
+  readonly geometry: SheetGeometry;
+  readonly plan: SheetPlan;
 }
 
 /** The stack at the right of a memo box; gives the box that is left for words. */
@@ -189,7 +189,7 @@ function joined(lines: readonly Line[]): Paragraph[] {
 }
 
 /** A word at the foot of a memo box, at its right. */
-export function memoPointer(box: Box, geometry: Geometry, plan: Plan, text: string): Mark {
+export function memoPointer(box: Box, geometry: SheetGeometry, plan: SheetPlan, text: string): Mark {
   const sizeMm = captionMm(geometry);
   const size = { most: sizeMm, least: geometry.leastTextMm, weight: 'bold' } as const;
   const set = cutToFit(plan.metrics, text, box.width - 2, size);

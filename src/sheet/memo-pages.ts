@@ -6,26 +6,26 @@ import { frame, pale } from './mark-builders.js';
 import type { Paragraph } from './memo-box.js';
 import { changedHead, changedTexts, memoMarks, memoPointer, memoTexts, stackMarks } from './memo-box.js';
 import { pageFrame } from './page-frame.js';
-import type { Look } from './page-look.js';
+import type { PageLook } from './page-look.js';
 import { sideLabel } from './page-sides.js';
 import { caption } from './ruled-form.js';
-import type { Side } from './sheet-plan.js';
-import { runsOf } from './sheet-plan.js';
+import type { PageSide } from './sheet-plan.js';
+import { blockFramesOf } from './sheet-plan.js';
 
 /** Everything that the memo has to tell, once the rows are drawn. */
-function memoOf(firstPage: readonly Side[]): Paragraph[] {
+function memoOf(firstPage: readonly PageSide[]): Paragraph[] {
   const { plan } = firstPage[0]!;
   return [...furtherSides(firstPage), ...changedTexts(plan), ...memoTexts(plan)];
 }
 
 /** The same where it does not fit: a long list of changes comes last, and what their bars mean is told before. */
-function longMemoOf(firstPage: readonly Side[]): Paragraph[] {
+function longMemoOf(firstPage: readonly PageSide[]): Paragraph[] {
   const { plan } = firstPage[0]!;
   return [...furtherSides(firstPage), ...changedHead(plan), ...memoTexts(plan), ...changedTexts(plan)];
 }
 
 /** Where the levels stand that are not on the first side. */
-function furtherSides(firstPage: readonly Side[]): Paragraph[] {
+function furtherSides(firstPage: readonly PageSide[]): Paragraph[] {
   return firstPage.slice(1).map(({ levels, label, plan }) => {
     const names =
       levels.length > 1 ? `${levels[0]!.name}–${levels.at(-1)!.name}` : levels.map(({ name }) => name).join();
@@ -34,7 +34,10 @@ function furtherSides(firstPage: readonly Side[]): Paragraph[] {
 }
 
 /** The memo box of the first page, and the further sides that it takes. */
-export function firstMemo(firstPage: readonly Side[], look: Look): { marks: Mark[]; further: Page[] } {
+export function firstMemo(
+  firstPage: readonly PageSide[],
+  look: PageLook,
+): { marks: Mark[]; further: Page[] } {
   const side = firstPage[0]!;
   const { plan, geometry } = side;
   const stack = stackMarks({ box: geometry.memo, geometry, plan });
@@ -73,13 +76,13 @@ export function firstMemo(firstPage: readonly Side[], look: Look): { marks: Mark
 }
 
 /** The memo box of the other pages is left to the pencil; it says where the words are, if there are any. */
-export function laterMemo(side: Side, firstPage: readonly Side[]): Mark[] {
+export function laterMemo(side: PageSide, firstPage: readonly PageSide[]): Mark[] {
   const { plan, geometry } = side;
   const stack = stackMarks({ box: geometry.memo, geometry, plan });
   // That nothing moves, or what an ink means, is no reason to leaf back.
   const slight = [plan.camera.fixed, plan.words.spreadEvenly];
   if (memoOf(firstPage).every(({ text }) => slight.includes(text))) return stack.marks;
-  const barred = runsOf(side).some((run) => barMarks(side, run).length > 0);
+  const barred = blockFramesOf(side).some((run) => barMarks(side, run).length > 0);
   const legend = memoMarks({ box: stack.left, geometry, plan }, barred ? changedHead(plan) : []);
   return [
     ...stack.marks,

@@ -6,7 +6,7 @@ const MOST = 50_000;
 const known = new WeakMap<Metrics, Metrics>();
 
 /** The same metrics with each text measured once. Widths grow in step with the em, so one measure serves all sizes. */
-export function cached(metrics: Metrics): Metrics {
+export function cachedMetrics(metrics: Metrics): Metrics {
   let found = known.get(metrics);
   if (!found) {
     const ems: Record<Weight, Map<string, number>> = { regular: new Map(), bold: new Map() };

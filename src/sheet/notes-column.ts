@@ -4,7 +4,7 @@ import { rowName } from '../shot/time-notation.js';
 import { besideGutter } from './block-columns.js';
 import type { Mark } from './display-list.js';
 import { polygon, textAt } from './mark-builders.js';
-import type { Run, Side } from './sheet-plan.js';
+import type { BlockFrames, PageSide } from './sheet-plan.js';
 import { topOf } from './sheet-plan.js';
 import { wrap } from './text-fitting.js';
 
@@ -36,7 +36,7 @@ const OFF = 0.18;
 /** Left part of the column: pointers to the rows. */
 const POINTERS = 1.7;
 
-export function noteMarks(side: Side, run: Run): Mark[] {
+export function noteMarks(side: PageSide, run: BlockFrames): Mark[] {
   const notes = notesOf(side, run);
   if (notes.length === 0) return [];
   const { geometry } = side;
@@ -63,7 +63,8 @@ export function noteMarks(side: Side, run: Run): Mark[] {
   return placed.flatMap(({ note, top }) => drawn(side, run, note, top, setting));
 }
 
-const columnOf = (side: Side, run: Run) => besideGutter(run.block.columns.notes, side.geometry.gutters.notes);
+const columnOf = (side: PageSide, run: BlockFrames) =>
+  besideGutter(run.block.columns.notes, side.geometry.gutters.notes);
 
 interface PlacedNote {
   readonly note: SetNote;
@@ -75,8 +76,8 @@ interface PlacedNote {
  * not room for all.
  */
 function placeNotes(
-  side: Side,
-  run: Run,
+  side: PageSide,
+  run: BlockFrames,
   notes: readonly Note[],
   { sizeMm, pitch }: Setting,
 ): PlacedNote[] | null {
@@ -122,10 +123,16 @@ function placeNotes(
   }
 }
 
-const rowOf = (side: Side, note: Note): string =>
+const rowOf = (side: PageSide, note: Note): string =>
   rowName(note.frame, side.geometry.unit, side.plan.convention === 'west');
 
-function drawn(side: Side, run: Run, note: SetNote, top: number, { sizeMm, pitch }: Setting): Mark[] {
+function drawn(
+  side: PageSide,
+  run: BlockFrames,
+  note: SetNote,
+  top: number,
+  { sizeMm, pitch }: Setting,
+): Mark[] {
   const { x } = columnOf(side, run);
   const row = topOf(side, run, note.frame) + side.geometry.rowMm / 2;
   return [
@@ -153,10 +160,10 @@ function drawn(side: Side, run: Run, note: SetNote, top: number, { sizeMm, pitch
   ];
 }
 
-const inMemo = (side: Side, note: Note): string => `${rowOf(side, note)}: ${note.text}`;
+const inMemo = (side: PageSide, note: Note): string => `${rowOf(side, note)}: ${note.text}`;
 
 /** The cut's notes on these rows, and the words beside its cut points; several on one row are one. */
-function notesOf(side: Side, run: Run): Note[] {
+function notesOf(side: PageSide, run: BlockFrames): Note[] {
   const { shot } = side.plan.solved;
   const { cutPoint } = side.plan.words;
   const { head, tail } = shot.handles;
@@ -178,7 +185,7 @@ function notesOf(side: Side, run: Run): Note[] {
 }
 
 /** The words beside a cut point: with which cut it overlaps, where that is known. */
-function neighbour({ plan }: Side, way: 'in' | 'out', cutPoint: string): string {
+function neighbour({ plan }: PageSide, way: 'in' | 'out', cutPoint: string): string {
   const { words, neighbour: cutOf } = plan.camera.telling;
   const cut = cutOf(way);
   return cut === null ? cutPoint : words.atCutPoint(cutPoint, words.overlap('O.L', way, cut));

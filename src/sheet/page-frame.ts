@@ -5,11 +5,11 @@ import { wordsOf } from '../words/words.js';
 import { NO_GUTTERS } from './block-columns.js';
 import type { Mark, Metrics } from './display-list.js';
 import { type Box, frame, pale, textAt } from './mark-builders.js';
-import { cached } from './metrics-cache.js';
+import { cachedMetrics } from './metrics-cache.js';
 import { headerCells, headerMarks } from './page-header.js';
-import type { Look } from './page-look.js';
+import type { PageLook } from './page-look.js';
 import { caption } from './ruled-form.js';
-import { type Geometry, geometry as geometryOf } from './sheet-geometry.js';
+import { sheetGeometry as geometryOf, type SheetGeometry } from './sheet-geometry.js';
 import { cutToFit } from './text-fitting.js';
 
 export interface PageFrame {
@@ -24,9 +24,15 @@ export interface PageFrame {
  * Head and foot of a page that is not a sheet: charts, tables. `page` is its label, and `pages` how many there are of its kind;
  * `landscape` lays the paper on its side.
  */
-export function pageFrame(shot: Shot, look: Look, page: string, pages: number, landscape = false): PageFrame {
+export function pageFrame(
+  shot: Shot,
+  look: PageLook,
+  page: string,
+  pages: number,
+  landscape = false,
+): PageFrame {
   const words = wordsOf(look.settings).sheet;
-  const metrics = cached(look.metrics);
+  const metrics = cachedMetrics(look.metrics);
   const west = look.settings.convention === 'west';
   const upright = geometryOf(look.settings, shot.fps, {
     levels: 1,
@@ -70,7 +76,7 @@ export function pageFrame(shot: Shot, look: Look, page: string, pages: number, l
   };
 }
 
-function onItsSide(place: Geometry): Geometry {
+function onItsSide(place: SheetGeometry): SheetGeometry {
   const width = place.heightMm - 2 * place.header.x;
   return {
     ...place,
@@ -81,17 +87,17 @@ function onItsSide(place: Geometry): Geometry {
   };
 }
 
-export function footOf(place: Geometry, box: Box, shot: Shot, look: Look, middle: string): Mark[] {
+export function footOf(place: SheetGeometry, box: Box, shot: Shot, look: PageLook, middle: string): Mark[] {
   const { title, episode } = look.settings;
   return footMarks(box, 1.9 * place.scale, place.leastTextMm, {
     title: [title, episode && `#${episode}`, shot.title].filter((text) => text !== '').join('  '),
     middle,
     stamp: look.stamp,
-    metrics: cached(look.metrics),
+    metrics: cachedMetrics(look.metrics),
   });
 }
 
-export interface Footed {
+export interface FooterContent {
   readonly title: string;
   /** Cut and page. */
   readonly middle: string;
@@ -99,7 +105,7 @@ export interface Footed {
   readonly metrics: Metrics;
 }
 
-export function footMarks(box: Box, sizeMm: number, least: number, footed: Footed): Mark[] {
+export function footMarks(box: Box, sizeMm: number, least: number, footed: FooterContent): Mark[] {
   const y = box.y + box.height - sizeMm * 0.5;
   const third = box.width / 3 - 2;
   const put = (text: string, x: number, anchor: 'start' | 'middle' | 'end', bold = false): Mark[] => {

@@ -5,7 +5,7 @@ import { feetAndFrames, secondsAndFrames } from '../shot/time-notation.js';
 import type { SheetWords } from '../words/sheet-words.js';
 import type { Mark, Metrics } from './display-list.js';
 import { type Box, textAt } from './mark-builders.js';
-import type { Geometry } from './sheet-geometry.js';
+import type { SheetGeometry } from './sheet-geometry.js';
 import { captionMm } from './sheet-geometry.js';
 import { fitLine, setInBox } from './text-fitting.js';
 
@@ -27,7 +27,7 @@ export interface HeaderCell {
   readonly caption: string;
 }
 
-type Place = Pick<Geometry, 'header' | 'scale' | 'leastTextMm'>;
+type Place = Pick<SheetGeometry, 'header' | 'scale' | 'leastTextMm'>;
 
 /** Shares of the width. */
 const FIRST: readonly (readonly [Cell, number])[] = [
@@ -52,7 +52,7 @@ const FIRST_WITH_FEET: readonly (readonly [Cell, number])[] = [
 ];
 
 export function headerCells(
-  { header }: Pick<Geometry, 'header'>,
+  { header }: Pick<SheetGeometry, 'header'>,
   words: SheetWords,
   west: boolean,
 ): HeaderCell[] {
@@ -93,7 +93,7 @@ function inARow(box: Box, shares: readonly (readonly [Cell, number])[]): [Cell, 
   });
 }
 
-export interface Headed {
+export interface HeaderContent {
   readonly shot: Shot;
   readonly title: string;
   readonly episode: string;
@@ -105,7 +105,7 @@ export interface Headed {
   readonly leftOver: Set<string>;
 }
 
-export function headerMarks(place: Place, headed: Headed): Mark[] {
+export function headerMarks(place: Place, headed: HeaderContent): Mark[] {
   const { shot, words, metrics } = headed;
   const { scale, leastTextMm } = place;
   const time = secondsAndFrames(shot.time, shot.fps).replace('+', ' + ');

@@ -8,7 +8,7 @@ export interface Neighbours {
 }
 
 /** A level of this cut that another cut shows again. */
-export interface Lent {
+export interface LentLevel {
   readonly level: string;
   /** The other cut's number, and its level's name. */
   readonly cut: string;
@@ -16,16 +16,16 @@ export interface Lent {
 }
 
 /** Where something stands on the rows of a sheet. */
-export type Place =
+export type BarPlace =
   | { readonly kind: 'level'; readonly level: string }
   | { readonly kind: 'speech' | 'camera' | 'notes' };
 
 /** What differs from another version of the cut. */
-export interface Marked {
+export interface MarkedChanges {
   /** The other version as it was named: `HEAD~1`, `take-1`. */
   readonly against: string;
   /** Frames from..to, both included, that get a change bar. */
-  readonly rows: readonly { readonly place: Place; readonly from: number; readonly to: number }[];
+  readonly rows: readonly { readonly place: BarPlace; readonly from: number; readonly to: number }[];
   /** Passages whose ladders get a change bar, by their keys. */
   readonly ladders: readonly { readonly level: string; readonly from: string; readonly to: string }[];
   /** What has changed, as lines for the memo, in the language of the form. */
@@ -33,7 +33,7 @@ export interface Marked {
 }
 
 /** How pages are to look: the choices of the episode or the command line, and what the layout must be told. */
-export interface Look {
+export interface PageLook {
   /** Convention, labels, paper and rows are taken from here, not from the shot: any mix is allowed. */
   readonly settings: Settings;
   readonly metrics: Metrics;
@@ -42,7 +42,7 @@ export interface Look {
   /** With whom the cut overlaps. */
   readonly neighbours?: Neighbours | undefined;
   /** Levels of this cut that other cuts reuse. */
-  readonly lent?: readonly Lent[] | undefined;
+  readonly lent?: readonly LentLevel[] | undefined;
   /** Changes since another version, to be marked. */
-  readonly marked?: Marked | undefined;
+  readonly marked?: MarkedChanges | undefined;
 }

@@ -1,18 +1,18 @@
 /** Sharing out the levels of a cut over the sides of a page: `1`, `1-b`, `1-c`. */
 
 import type { SolvedLevel } from '../solve/solved-shot.js';
-import { mostCameraLanes, mostLevels, type Wanted } from './block-columns.js';
+import { mostCameraLanes, mostLevels, type WantedColumns } from './block-columns.js';
 import { bracketRoom } from './keys/drawing-columns.js';
 
 export interface LevelsOfSide {
   readonly levels: readonly SolvedLevel[];
-  readonly wanted: Wanted;
+  readonly wanted: WantedColumns;
 }
 
 /** At least one side; no more levels a side than its narrowest columns hold, and about as many on each. */
 export function sidesOf(
   levels: readonly SolvedLevel[],
-  asked: Pick<Wanted, 'levelMm' | 'labelsMm' | 'voices' | 'sounds' | 'cameraLanes' | 'gutters'>,
+  asked: Pick<WantedColumns, 'levelMm' | 'labelsMm' | 'voices' | 'sounds' | 'cameraLanes' | 'gutters'>,
   widthMm: number,
   leastTextMm: number,
 ): LevelsOfSide[] {

@@ -1,12 +1,12 @@
 /** The ruled form: everything on a sheet that does not depend on what the cut shows. Pages of one kind share one. */
 
 import type { SheetWords } from '../words/sheet-words.js';
-import type { Form, Mark, Metrics, Stroke } from './display-list.js';
+import type { Mark, Metrics, SharedForm, Stroke } from './display-list.js';
 import { headRows } from './level-heads.js';
 import type { Box } from './mark-builders.js';
 import { frame, line, pale, textAt } from './mark-builders.js';
 import { headerCells } from './page-header.js';
-import type { Block, Geometry } from './sheet-geometry.js';
+import type { RowBlock, SheetGeometry } from './sheet-geometry.js';
 import { captionMm, rowTop } from './sheet-geometry.js';
 import { cutToFit, setInBox } from './text-fitting.js';
 
@@ -30,7 +30,7 @@ export function ruleAbove(place: number, unit: number): Stroke {
 }
 
 interface Kept {
-  readonly forms: Map<string, Form>;
+  readonly forms: Map<string, SharedForm>;
 }
 
 const kept = new WeakMap<Metrics, Kept>();
@@ -40,14 +40,14 @@ const MOST_KEPT = 300;
  * The form of a geometry, made once for all pages alike. `start` is the place of the page's first row in its second (foot),
  * from 0; `west` adds the box for feet.
  */
-export function form(
-  geometry: Geometry,
+export function ruledForm(
+  geometry: SheetGeometry,
   words: SheetWords,
   metrics: Metrics,
   start: number,
   west: boolean,
-): Form {
-  let { forms } = kept.get(metrics) ?? { forms: new Map<string, Form>() };
+): SharedForm {
+  let { forms } = kept.get(metrics) ?? { forms: new Map<string, SharedForm>() };
   if (forms.size > MOST_KEPT) forms = new Map();
   kept.set(metrics, { forms });
   const id = idOf(geometry, words, start, west);
@@ -59,7 +59,7 @@ export function form(
   return found;
 }
 
-function idOf(geometry: Geometry, words: SheetWords, start: number, west: boolean): string {
+function idOf(geometry: SheetGeometry, words: SheetWords, start: number, west: boolean): string {
   const { columns } = geometry.blocks[0]!;
   return [
     'sheet',
@@ -80,7 +80,7 @@ function idOf(geometry: Geometry, words: SheetWords, start: number, west: boolea
 }
 
 function formMarks(
-  geometry: Geometry,
+  geometry: SheetGeometry,
   words: SheetWords,
   metrics: Metrics,
   start: number,
@@ -97,7 +97,7 @@ function formMarks(
 /** Boxes with their captions. */
 function boxes(
   cells: readonly { readonly box: Box; readonly caption: string }[],
-  geometry: Geometry,
+  geometry: SheetGeometry,
   metrics: Metrics,
 ): Mark[] {
   return cells.flatMap((cell) => [
@@ -107,7 +107,7 @@ function boxes(
 }
 
 /** A small word at the top left of a box. */
-export function caption(box: Box, text: string, geometry: Geometry, metrics: Metrics): Mark {
+export function caption(box: Box, text: string, geometry: SheetGeometry, metrics: Metrics): Mark {
   const sizeMm = captionMm(geometry);
   const set = cutToFit(metrics, text, box.width - 1.2, { most: sizeMm, least: geometry.leastTextMm });
   return textAt(box.x + 0.7, box.y + 0.4 + sizeMm * 0.5, set.text, {
@@ -119,8 +119,8 @@ export function caption(box: Box, text: string, geometry: Geometry, metrics: Met
 }
 
 function blockMarks(
-  block: Block,
-  geometry: Geometry,
+  block: RowBlock,
+  geometry: SheetGeometry,
   words: SheetWords,
   metrics: Metrics,
   start: number,
@@ -170,7 +170,7 @@ function blockMarks(
 }
 
 /** Left edges of the groups of columns. */
-function groupEdges({ columns }: Block): number[] {
+function groupEdges({ columns }: RowBlock): number[] {
   return [
     columns.keys[0]?.x,
     columns.dialogue?.x ?? columns.numbersAgain.x,
@@ -180,7 +180,7 @@ function groupEdges({ columns }: Block): number[] {
   ].filter((x) => x !== undefined);
 }
 
-function headRules(block: Block, geometry: Geometry): Mark[] {
+function headRules(block: RowBlock, geometry: SheetGeometry): Mark[] {
   const { heads } = geometry;
   const rows = headRows(geometry);
   const { keys, cels } = block.columns;
@@ -198,7 +198,7 @@ function headRules(block: Block, geometry: Geometry): Mark[] {
   ];
 }
 
-function groupNames(block: Block, geometry: Geometry, words: SheetWords, metrics: Metrics): Mark[] {
+function groupNames(block: RowBlock, geometry: SheetGeometry, words: SheetWords, metrics: Metrics): Mark[] {
   const { columns } = block;
   const { heads } = geometry;
   const rows = headRows(geometry);
@@ -223,7 +223,7 @@ function groupNames(block: Block, geometry: Geometry, words: SheetWords, metrics
 }
 
 /** What the figures over the cel columns count. */
-function headCaptions(block: Block, geometry: Geometry, words: SheetWords, metrics: Metrics): Mark[] {
+function headCaptions(block: RowBlock, geometry: SheetGeometry, words: SheetWords, metrics: Metrics): Mark[] {
   const { columns } = block;
   const rows = headRows(geometry);
   // Left of the figures where there is room, else right of them.

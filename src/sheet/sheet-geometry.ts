@@ -2,22 +2,22 @@
 
 import type { Paper, Settings } from '../shot/settings.js';
 import { FRAMES_A_FOOT } from '../shot/settings.js';
-import type { Columns, Gutters, Wanted } from './block-columns.js';
-import { columns } from './block-columns.js';
+import type { BlockColumns, Gutters, WantedColumns } from './block-columns.js';
+import { blockColumns } from './block-columns.js';
 import type { Box } from './mark-builders.js';
 import { PAPER_MM, smallestTextMm } from './paper-sizes.js';
 
 /** A run of rows printed one under the other; a page has one or two. */
-export interface Block {
+export interface RowBlock {
   readonly x: number;
   readonly width: number;
   /** Rows of the page above and before it. */
   readonly before: number;
   readonly rows: number;
-  readonly columns: Columns;
+  readonly columns: BlockColumns;
 }
 
-export interface Geometry {
+export interface SheetGeometry {
   readonly widthMm: number;
   readonly heightMm: number;
   /** Sizes of heads and texts against those of A4. */
@@ -35,7 +35,7 @@ export interface Geometry {
   readonly top: number;
   readonly rowMm: number;
   readonly rowsAPage: number;
-  readonly blocks: readonly Block[];
+  readonly blocks: readonly RowBlock[];
   readonly bracketMm: number;
   readonly gutters: Gutters;
 }
@@ -131,20 +131,20 @@ export function mostRows(settings: Settings): number {
   return mostRowsOfBlock(settings, lowestRowOf(settings.paper)) * (settings.convention === 'west' ? 1 : 2);
 }
 
-export function geometry(
+export function sheetGeometry(
   settings: Settings,
   fps: number,
-  wanted: Wanted,
+  wanted: WantedColumns,
   lowestRowMm = lowestRowOf(settings.paper),
-): Geometry {
+): SheetGeometry {
   const { widthMm, heightMm } = PAPER_MM[settings.paper];
   const rows = rowsOfBlocks(settings, fps, lowestRowMm);
   const place = upright(settings, rows[0]!);
   const width = blockWidth(settings, fps);
   let before = 0;
-  const blocks = rows.map((count, i): Block => {
+  const blocks = rows.map((count, i): RowBlock => {
     const x = SIDE + i * (width + BETWEEN_BLOCKS);
-    const block = { x, width, before, rows: count, columns: columns(wanted, x, width) };
+    const block = { x, width, before, rows: count, columns: blockColumns(wanted, x, width) };
     before += count;
     return block;
   });
@@ -162,10 +162,10 @@ export function geometry(
 }
 
 /** Top edge of a row of a block; `row` counts from 0, and `block.rows` gives the bottom edge. */
-export function rowTop(geometry: Geometry, row: number): number {
+export function rowTop(geometry: SheetGeometry, row: number): number {
   return geometry.top + row * geometry.rowMm;
 }
 
 /** Height of the small words over boxes. */
-export const captionMm = ({ scale, leastTextMm }: Pick<Geometry, 'scale' | 'leastTextMm'>): number =>
+export const captionMm = ({ scale, leastTextMm }: Pick<SheetGeometry, 'scale' | 'leastTextMm'>): number =>
   Math.max(leastTextMm, 1.65 * scale);

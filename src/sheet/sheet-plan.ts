@@ -4,14 +4,14 @@ import type { Convention } from '../shot/settings.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
 import type { SheetWords } from '../words/sheet-words.js';
 import type { CameraPlan } from './camera/lane-assignment.js';
-import type { Bars } from './change-bars.js';
+import type { ChangeBars } from './change-bars.js';
 import type { Metrics } from './display-list.js';
-import type { Sign } from './keys/key-signs.js';
-import type { Lent, Marked } from './page-look.js';
-import type { Block, Geometry } from './sheet-geometry.js';
-import type { Speech } from './speech/speech-lanes.js';
+import type { KeySign } from './keys/key-signs.js';
+import type { LentLevel, MarkedChanges } from './page-look.js';
+import type { RowBlock, SheetGeometry } from './sheet-geometry.js';
+import type { SpeechLanes } from './speech/speech-lanes.js';
 
-export interface Plan {
+export interface SheetPlan {
   readonly solved: SolvedShot;
   readonly convention: Convention;
   readonly metrics: Metrics;
@@ -19,14 +19,14 @@ export interface Plan {
   /** Levels with a timeline, in the order of their columns. */
   readonly levels: readonly SolvedLevel[];
   /** What the key column says, a sign a frame or null. */
-  readonly signs: ReadonlyMap<SolvedLevel, readonly (Sign | null)[]>;
-  readonly speech: Speech;
+  readonly signs: ReadonlyMap<SolvedLevel, readonly (KeySign | null)[]>;
+  readonly speech: SpeechLanes;
   readonly camera: CameraPlan;
   /** Levels that other cuts show again. */
-  readonly lent: readonly Lent[];
+  readonly lent: readonly LentLevel[];
   /** What differs from another version, and the rows of it. */
-  readonly marked: Marked | null;
-  readonly bars: Bars;
+  readonly marked: MarkedChanges | null;
+  readonly bars: ChangeBars;
   /**
    * What found no room where it belongs, and what the light ink of words means where any has it, as lines for the memo. Filled while
    * the pages are drawn.
@@ -35,9 +35,9 @@ export interface Plan {
 }
 
 /** One side of one page. */
-export interface Side {
-  readonly plan: Plan;
-  readonly geometry: Geometry;
+export interface PageSide {
+  readonly plan: SheetPlan;
+  readonly geometry: SheetGeometry;
   /** The levels whose columns stand here, in order. */
   readonly levels: readonly SolvedLevel[];
   /** Frame of the first row. */
@@ -48,15 +48,15 @@ export interface Side {
 }
 
 /** The rows of one block as frames. */
-export interface Run {
-  readonly block: Block;
+export interface BlockFrames {
+  readonly block: RowBlock;
   /** Frame of the block's first row. */
   readonly first: number;
   /** The last frame of the cut that stands here; `first - 1` where the cut has ended before. */
   readonly last: number;
 }
 
-export function runsOf(side: Side): Run[] {
+export function blockFramesOf(side: PageSide): BlockFrames[] {
   const { length } = side.plan.solved.shot;
   return side.geometry.blocks.map((block) => {
     const first = side.firstFrame + block.before;
@@ -65,6 +65,6 @@ export function runsOf(side: Side): Run[] {
 }
 
 /** Top edge of the row of a frame; of the frame after a run's last row it is that row's bottom edge. */
-export function topOf(side: Side, run: Run, frame: number): number {
+export function topOf(side: PageSide, run: BlockFrames, frame: number): number {
   return side.geometry.top + (frame - run.first) * side.geometry.rowMm;
 }

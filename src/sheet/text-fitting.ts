@@ -5,11 +5,11 @@ import type { Ink, Mark, Metrics, Stroke, Weight } from './display-list.js';
 import { type Box, ring, TO_BASELINE, textAt } from './mark-builders.js';
 
 /** The narrowest that text is set, as a share of its own width. */
-export const NARROWEST = 0.8;
+export const NARROWEST_SQUEEZE = 0.8;
 /** From line to line, ems. */
 const LEADING = 1.18;
 
-export interface Fitted {
+export interface FittedText {
   readonly sizeMm: number;
   readonly squeeze: number;
   readonly fits: boolean;
@@ -21,14 +21,14 @@ export function fitLine(
   text: string,
   width: number,
   { most, least, weight = 'regular' }: { most: number; least: number; weight?: Weight },
-): Fitted {
+): FittedText {
   const em = metrics.width(text, 1, weight);
   const largest = Math.max(most, least);
   if (em * largest <= width) return { sizeMm: largest, squeeze: 1, fits: true };
   // A slight squeeze reads better than a much smaller size.
   const sizeMm = Math.max(least, Math.min(largest, width / em / 0.85));
   const squeeze = Math.min(1, width / (em * sizeMm));
-  return { sizeMm, squeeze, fits: squeeze >= NARROWEST };
+  return { sizeMm, squeeze, fits: squeeze >= NARROWEST_SQUEEZE };
 }
 
 /** A text in one line of `width`, at its smallest with its end cut off where it is too long: `…` says so. */
@@ -37,7 +37,7 @@ export function cutToFit(
   text: string,
   width: number,
   size: { most: number; least: number; weight?: Weight },
-): Fitted & { readonly text: string } {
+): FittedText & { readonly text: string } {
   const whole = fitLine(metrics, text, width, size);
   if (whole.fits) return { ...whole, text };
   const letters = [...text];
@@ -49,7 +49,7 @@ export function cutToFit(
     else high = middle - 1;
   }
   const { sizeMm, squeeze } = fitLine(metrics, cut(low), width, size);
-  return { text: cut(low), sizeMm, squeeze: Math.max(NARROWEST, squeeze), fits: false };
+  return { text: cut(low), sizeMm, squeeze: Math.max(NARROWEST_SQUEEZE, squeeze), fits: false };
 }
 
 /** Breaks a text into lines no wider than `width`; words that are wider than a line are cut. Line breaks of the text are kept. */
@@ -93,7 +93,7 @@ export function setInBox(metrics: Metrics, text: string, box: Box, setting: BoxS
   let squeeze = 1;
   let fits = false;
   for (; ; sizeMm = Math.max(least, sizeMm * 0.93)) {
-    squeeze = sizeMm === least ? NARROWEST : 0.88;
+    squeeze = sizeMm === least ? NARROWEST_SQUEEZE : 0.88;
     lines = wrap(metrics, text, along / squeeze, sizeMm, weight);
     const room = Math.max(1, Math.floor((against - sizeMm * 0.9) / (sizeMm * LEADING) + 1 + 1e-6));
     fits = lines.length <= room;
@@ -124,7 +124,7 @@ const CLEAR = 0.16;
 const ONE = 1.45;
 const SEVERAL = 1.18;
 
-export interface Ringed {
+export interface RingedText {
   /** Half the height of the ring, mm. */
   readonly r: number;
   /** Room for the ring, its stroke not counted. */
@@ -143,7 +143,7 @@ export interface RingedSet {
 }
 
 /** A text that is too wide for a circle stands in a pill. */
-export function ringed(metrics: Metrics, text: string, given: Ringed): RingedSet {
+export function ringed(metrics: Metrics, text: string, given: RingedText): RingedSet {
   const { widestMm, mostMm, leastMm, stroke } = given;
   const r = Math.min(given.r, widestMm / 2);
   const inner = r - stroke.widthMm / 2 - CLEAR;
@@ -154,12 +154,12 @@ export function ringed(metrics: Metrics, text: string, given: Ringed): RingedSet
   const { sizeMm } = fitLine(metrics, text, room(most), { most, least: leastMm, weight: 'bold' });
   const em = metrics.width(text, sizeMm, 'bold');
   const wanted = room(sizeMm) / em;
-  const squeeze = Math.max(NARROWEST, Math.min(1, wanted));
+  const squeeze = Math.max(NARROWEST_SQUEEZE, Math.min(1, wanted));
   const straight = Math.max(0, (em * squeeze) / 2 - within(sizeMm));
   const widthMm = Math.min(widestMm, 2 * (r + straight));
   return {
     widthMm,
-    fits: wanted >= NARROWEST,
+    fits: wanted >= NARROWEST_SQUEEZE,
     at: (x, y) => [ring(x, y, r, widthMm, stroke), textAt(x, y, text, { sizeMm, weight: 'bold', squeeze })],
   };
 }

@@ -3,7 +3,7 @@
 import { isWide } from '../layout/line-breaking.js';
 import type { Ink, Mark, Metrics, Weight } from './display-list.js';
 import { textAt } from './mark-builders.js';
-import { fitLine, NARROWEST, wrap } from './text-fitting.js';
+import { fitLine, NARROWEST_SQUEEZE, wrap } from './text-fitting.js';
 
 /** One place in a column of characters. */
 export interface VerticalCell {
@@ -39,7 +39,7 @@ export function verticalCells(text: string, width: (text: string) => number): Ve
     const characters = [...run];
     if (/^\s/u.test(run)) cells.push({ text: '', ems: 0.5, form: 'upright', beat: 'own' });
     else if (characters.length === 1 || characters.every(isWide)) cells.push(...characters.map(oneCell));
-    else if (characters.length <= SIDE_BY_SIDE && width(run) * NARROWEST <= 1)
+    else if (characters.length <= SIDE_BY_SIDE && width(run) * NARROWEST_SQUEEZE <= 1)
       cells.push({ text: run, ems: 1, form: 'upright', beat: /[!?]/u.test(run) ? 'before' : 'own' });
     else cells.push({ text: run, ems: width(run) + 0.2, form: 'turned', beat: 'own' });
   }
@@ -153,7 +153,7 @@ export function setDownwards(
     const end = strip.top + metrics.width(text, sizeMm, weight) * squeeze;
     return { marks: [mark], fits: true, end };
   }
-  const lines = wrap(metrics, text, strip.room / NARROWEST, least, weight);
+  const lines = wrap(metrics, text, strip.room / NARROWEST_SQUEEZE, least, weight);
   const room = Math.max(1, Math.floor(strip.width / (least * 1.05)));
   const marks = lines.slice(0, room).map((one, i, all) => {
     const at = x + ((all.length - 1) / 2 - i) * least * 1.05;

@@ -4,7 +4,7 @@ import { compile } from '../../src/episode/compile-cut.js';
 import { newEpisodeCache } from '../../src/episode/episode-cache.js';
 import { findCuts } from '../../src/episode/find-cuts.js';
 import { memoryHost } from '../../src/host/memory-host.js';
-import type { Marked } from '../../src/sheet/page-look.js';
+import type { MarkedChanges } from '../../src/sheet/page-look.js';
 import { lookInto } from '../command/pdf.js';
 import { CUT, run } from '../command/run.js';
 import { longCut } from './printed-episode.js';
@@ -49,7 +49,7 @@ describe('a prepared cut', () => {
       manifest = '',
       selection = {},
       marked,
-    }: { manifest?: string; selection?: object; marked?: Marked } = {},
+    }: { manifest?: string; selection?: object; marked?: MarkedChanges } = {},
   ) {
     const host = memoryHost({ 'c.cut': text, 'episode.yaml': manifest });
     const { jobs } = await findCuts(host, ['c.cut']);
@@ -61,7 +61,7 @@ describe('a prepared cut', () => {
     return { printer, cut };
   }
   const input = async (...args: Parameters<typeof prepared>) => (await prepared(...args)).cut.input;
-  const MARKED: Marked = { against: 'HEAD', rows: [], ladders: [], lines: ['· A: one more drawing'] };
+  const MARKED: MarkedChanges = { against: 'HEAD', rows: [], ladders: [], lines: ['· A: one more drawing'] };
 
   test('has another input where anything that is printed is another', async () => {
     const inputs = [

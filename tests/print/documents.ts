@@ -1,4 +1,4 @@
-import type { Document, Form, Mark, Page, Stroke } from '../../src/sheet/display-list.js';
+import type { Document, Mark, Page, SharedForm, Stroke } from '../../src/sheet/display-list.js';
 
 export const THIN: Stroke = { ink: 'form', widthMm: 0.1 };
 export const PEN: Stroke = { ink: 'black', widthMm: 0.3 };
@@ -24,7 +24,7 @@ export function line(x1: number, y1: number, x2: number, y2: number, stroke = PE
 }
 
 /** A form of 145 rules. */
-export const RULED: Form = {
+export const RULED: SharedForm = {
   id: 'ruled',
   marks: Array.from({ length: 145 }, (_, i) => line(10, 20 + i * 1.8, 200, 20 + i * 1.8, THIN)),
 };

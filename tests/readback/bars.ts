@@ -1,6 +1,6 @@
 /** Change bars as they stand on paper, against the rows that were to have one. */
 
-import type { Marked, Place } from '../../src/sheet/page-look.js';
+import type { BarPlace, MarkedChanges } from '../../src/sheet/page-look.js';
 import type { SolvedShot } from '../../src/solve/solved-shot.js';
 import type { PaperRectangle } from '../pdf.js';
 import { edgeAt } from './cells.js';
@@ -8,7 +8,7 @@ import { type Band, type Group, inside, middleOf, Unreadable } from './grid.js';
 import type { ReadBlock, ReadPage } from './sheet.js';
 
 export interface ReadBar {
-  readonly place: Place;
+  readonly place: BarPlace;
   /** Of a level the column of its keys or of its cels. */
   readonly group: Group;
   /** Frames, both included. */
@@ -60,7 +60,7 @@ function barOf({ paper }: ReadPage, block: ReadBlock, box: PaperRectangle): Read
   throw new Unreadable('a bar outside the columns');
 }
 
-function placeOf(block: ReadBlock, group: Group, index: number): Place {
+function placeOf(block: ReadBlock, group: Group, index: number): BarPlace {
   if (group === 'dialogue') return { kind: 'speech' };
   if (group === 'camera' || group === 'notes') return { kind: group };
   const level = block[group][index]?.name;
@@ -69,7 +69,10 @@ function placeOf(block: ReadBlock, group: Group, index: number): Place {
 }
 
 /** Columns that have a bar beside each frame, by what they belong to; a level has two. */
-function expectedBars(marked: Marked | undefined, { levels, shot }: SolvedShot): Map<string, Set<number>> {
+function expectedBars(
+  marked: MarkedChanges | undefined,
+  { levels, shot }: SolvedShot,
+): Map<string, Set<number>> {
   const expected = new Map<string, Set<number>>();
   for (const { place, from, to } of marked?.rows ?? []) {
     if (place.kind === 'level' && !levels.some(({ name, timed }) => timed && name === place.level)) continue;
@@ -82,9 +85,9 @@ function expectedBars(marked: Marked | undefined, { levels, shot }: SolvedShot):
   return expected;
 }
 
-const groupsOf = ({ kind }: Place): Group[] =>
+const groupsOf = ({ kind }: BarPlace): Group[] =>
   kind === 'level' ? ['keys', 'cels'] : [kind === 'speech' ? 'dialogue' : kind];
-const keyOf = (place: Place, group: Group): string =>
+const keyOf = (place: BarPlace, group: Group): string =>
   place.kind === 'level' ? `${place.level} ${group}` : group;
 const listed = (frames: Iterable<number> | undefined): string =>
   [...(frames ?? [])].sort((a, b) => a - b).join(' ');
@@ -93,7 +96,7 @@ const bare = (text: string): string => text.replace(/\s+/g, '');
 /** Everything in which bars and memo differ from what was to be marked. */
 export function barDifferences(
   pages: readonly ReadPage[],
-  marked: Marked | undefined,
+  marked: MarkedChanges | undefined,
   solved: SolvedShot,
 ): string[] {
   const expected = expectedBars(marked, solved);

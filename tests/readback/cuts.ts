@@ -1,6 +1,6 @@
 /** Cuts that hold, between them, all that a sheet can say of levels. */
 
-import type { Marked, Place } from '../../src/sheet/page-look.js';
+import type { BarPlace, MarkedChanges } from '../../src/sheet/page-look.js';
 import { defaults, type Settings } from '../../src/shot/settings.js';
 import { compileText, said } from '../compile.js';
 import type { Case } from './print.js';
@@ -12,10 +12,10 @@ export function caseOf(name: string, text: string, settings: Partial<Settings> =
 }
 
 /** Change bars beside rows of every column, a few by chance; some overlap, some pass the end or a break. */
-export function somewhatMarked({ solved }: Case, pick: (n: number) => number): Marked {
+export function somewhatMarked({ solved }: Case, pick: (n: number) => number): MarkedChanges {
   const { length } = solved.shot;
-  const places: Place[] = [
-    ...solved.levels.map(({ name }): Place => ({ kind: 'level', level: name })),
+  const places: BarPlace[] = [
+    ...solved.levels.map(({ name }): BarPlace => ({ kind: 'level', level: name })),
     { kind: 'speech' },
     { kind: 'camera' },
     { kind: 'notes' },

@@ -4,7 +4,7 @@ import { printPdf } from '../../src/print/pdf.js';
 import type { Page } from '../../src/sheet/display-list.js';
 import { sheetPages } from '../../src/sheet/exposure-sheet.js';
 import { chartPages } from '../../src/sheet/inbetween-chart-pages.js';
-import type { Marked } from '../../src/sheet/page-look.js';
+import type { MarkedChanges } from '../../src/sheet/page-look.js';
 import type { Settings } from '../../src/shot/settings.js';
 import type { SolvedShot } from '../../src/solve/solved-shot.js';
 import { testFonts } from '../fonts.js';
@@ -19,7 +19,7 @@ export interface Case {
   readonly name: string;
   readonly solved: SolvedShot;
   readonly settings: Settings;
-  readonly marked?: Marked | undefined;
+  readonly marked?: MarkedChanges | undefined;
 }
 
 export interface Laid extends Case {

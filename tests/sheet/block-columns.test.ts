@@ -3,15 +3,15 @@
 import { describe, expect, test } from 'vitest';
 import {
   besideGutter,
-  columns,
+  blockColumns,
   mostCameraLanes,
   mostLevels,
   NARROWEST_COLUMN,
   NO_GUTTERS,
-  type Wanted,
+  type WantedColumns,
 } from '../../src/sheet/block-columns.js';
 
-const wanted = (more: Partial<Wanted> = {}): Wanted => ({
+const wanted = (more: Partial<WantedColumns> = {}): WantedColumns => ({
   levels: 3,
   main: true,
   bracketMm: 0,
@@ -30,21 +30,21 @@ test('what is left beside a gutter is as much narrower', () => {
 
 describe('a block', () => {
   test('has an empty column more than levels, and the usual number on a wide paper', () => {
-    const { keys, cels } = columns(wanted(), 0, 197);
+    const { keys, cels } = blockColumns(wanted(), 0, 197);
     expect([keys.length, cels.length]).toEqual([4, 6]);
-    const narrow = columns(wanted({ levels: 6 }), 0, 110);
+    const narrow = blockColumns(wanted({ levels: 6 }), 0, 110);
     expect(narrow.cels.length).toBeGreaterThan(6);
   });
 
   test('has dialogue and camera on the first side only', () => {
-    const further = columns(wanted({ main: false }), 0, 95);
+    const further = blockColumns(wanted({ main: false }), 0, 95);
     expect([further.dialogue, further.camera]).toEqual([null, null]);
-    expect(columns(wanted(), 0, 95).camera).not.toBeNull();
+    expect(blockColumns(wanted(), 0, 95).camera).not.toBeNull();
   });
 
   test('gives each level the room for its brackets and its gutter besides', () => {
     const levels = 5;
-    const { keys, cels } = columns(
+    const { keys, cels } = blockColumns(
       wanted({ levels, bracketMm: 1.5, gutters: { ...NO_GUTTERS, levels: 1 } }),
       0,
       120,
@@ -57,7 +57,7 @@ describe('a block', () => {
 
   test('fills its width to the end', () => {
     for (const width of [95, 197, 400]) {
-      const { notes } = columns(wanted(), 7, width);
+      const { notes } = blockColumns(wanted(), 7, width);
       expect(notes.x + notes.width).toBeCloseTo(7 + width);
     }
   });

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Page } from '../../src/sheet/display-list.js';
 import { sheetPages } from '../../src/sheet/exposure-sheet.js';
-import type { Lent, Marked } from '../../src/sheet/page-look.js';
+import type { LentLevel, MarkedChanges } from '../../src/sheet/page-look.js';
 import { PAPERS, type Settings } from '../../src/shot/settings.js';
 import { caseOf, MANY_LEVELS, picker, RICH, somewhatMarked } from '../readback/cuts.js';
 import { CAMERAS } from './camera/cuts.js';
@@ -21,7 +21,11 @@ shake 3mm 1..12
 `;
 const solved = solvedCut(CUT);
 
-function pagesOf(marked: Partial<Marked>, settings: Partial<Settings> = {}, lent: Lent[] = []): Page[] {
+function pagesOf(
+  marked: Partial<MarkedChanges>,
+  settings: Partial<Settings> = {},
+  lent: LentLevel[] = [],
+): Page[] {
   const look = lookOf(settings);
   return sheetPages(solved, {
     ...look,

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Mark, Page } from '../../src/sheet/display-list.js';
 import { chartPages, neededChartPages } from '../../src/sheet/inbetween-chart-pages.js';
-import type { Look } from '../../src/sheet/page-look.js';
+import type { PageLook } from '../../src/sheet/page-look.js';
 import { defaults, PAPERS, type Settings } from '../../src/shot/settings.js';
 import type { Exposure, SolvedLevel, SolvedPassage, SolvedShot } from '../../src/solve/solved-shot.js';
 
 type Text = Extract<Mark, { kind: 'text' }>;
 
 const metrics = { width: (text: string, sizeMm: number) => text.length * sizeMm * 0.55 };
-const look = (settings: Partial<Settings> = {}): Look => ({
+const look = (settings: Partial<Settings> = {}): PageLook => ({
   settings: { ...defaults, ...settings },
   metrics,
   stamp: '1a2b3c4d',

@@ -4,7 +4,7 @@ import { messageOf } from '../../src/language/message.js';
 import { parse } from '../../src/language/parse.js';
 import type { Mark, Page } from '../../src/sheet/display-list.js';
 import { sheetPages } from '../../src/sheet/exposure-sheet.js';
-import type { Look } from '../../src/sheet/page-look.js';
+import type { PageLook } from '../../src/sheet/page-look.js';
 import { bind } from '../../src/shot/bind-cut.js';
 import { defaults, type Settings } from '../../src/shot/settings.js';
 import type { Shot } from '../../src/shot/shot.js';
@@ -15,7 +15,7 @@ import { testFonts } from '../fonts.js';
 export type Text = Extract<Mark, { kind: 'text' }>;
 export type Line = Extract<Mark, { kind: 'line' }>;
 
-export function lookOf(settings: Partial<Settings> = {}): Look {
+export function lookOf(settings: Partial<Settings> = {}): PageLook {
   return { settings: { ...defaults, ...settings }, metrics: testFonts().metrics, stamp: '1a2b3c4d' };
 }
 

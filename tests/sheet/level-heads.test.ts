@@ -2,7 +2,7 @@
 
 import { expect, it } from 'vitest';
 import { headRows, ranges } from '../../src/sheet/level-heads.js';
-import type { Geometry } from '../../src/sheet/sheet-geometry.js';
+import type { SheetGeometry } from '../../src/sheet/sheet-geometry.js';
 import { laid, said, textsOf } from './laid.js';
 
 it('the heads count each level over its column, with what is new, missing and reused', () => {
@@ -37,6 +37,6 @@ it('neighbours among numbers are joined', () => {
 
 it('the bands of a head fill it', () => {
   const { heads, scale } = { heads: { x: 0, y: 0, width: 10, height: 20 }, scale: 1 };
-  const rows = Object.values(headRows({ heads, scale } as Geometry)).map(({ height }) => height);
+  const rows = Object.values(headRows({ heads, scale } as SheetGeometry)).map(({ height }) => height);
   expect(rows.reduce((sum, one) => sum + one)).toBeCloseTo(20);
 });

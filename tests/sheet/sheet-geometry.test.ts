@@ -3,11 +3,11 @@
 import { describe, expect, it } from 'vitest';
 import { NO_GUTTERS } from '../../src/sheet/block-columns.js';
 import {
-  type Geometry,
-  geometry,
   mostRows,
   rowsOfBlocks,
   rowTop,
+  type SheetGeometry,
+  sheetGeometry,
   unitOf,
 } from '../../src/sheet/sheet-geometry.js';
 import { defaults, PAPERS, type Settings } from '../../src/shot/settings.js';
@@ -27,7 +27,7 @@ describe('geometry', () => {
 
   it.each(PAPERS)('fills %s without running over', (paper) => {
     for (const convention of ['japan', 'west'] as const) {
-      const place = geometry({ ...defaults, paper, convention }, 24, wanted);
+      const place = sheetGeometry({ ...defaults, paper, convention }, 24, wanted);
       for (const { x, width, columns, rows } of place.blocks) {
         const all = [
           columns.labels,
@@ -58,7 +58,7 @@ describe('geometry', () => {
       for (const convention of ['japan', 'west'] as const) {
         const most = mostRows({ ...defaults, paper, convention });
         const settings = { ...defaults, paper, convention, rows: most };
-        const place = geometry(settings, 24, wanted);
+        const place = sheetGeometry(settings, 24, wanted);
         expect(most).toBeGreaterThanOrEqual(
           rowsOfBlocks({ ...settings, rows: null }, 24).reduce((a, b) => a + b),
         );
@@ -94,6 +94,6 @@ describe('rows of a page', () => {
 });
 
 it('a row begins where the one above it ends', () => {
-  const place = { top: 80, rowMm: 3 } as Geometry;
+  const place = { top: 80, rowMm: 3 } as SheetGeometry;
   expect([0, 1, 72].map((row) => rowTop(place, row))).toEqual([80, 83, 296]);
 });

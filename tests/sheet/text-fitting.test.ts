@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { black } from '../../src/sheet/mark-builders.js';
-import { fitLine, NARROWEST, ringed, setInBox, wrap } from '../../src/sheet/text-fitting.js';
+import { fitLine, NARROWEST_SQUEEZE, ringed, setInBox, wrap } from '../../src/sheet/text-fitting.js';
 import { textsOf } from './laid.js';
 import { plainMetrics } from './plain-metrics.js';
 
@@ -29,8 +29,8 @@ describe('one line', () => {
   });
 
   test('does not fit where even the smallest print is too narrow to be read', () => {
-    expect(fitted(5 * NARROWEST + 0.01)).toMatchObject({ sizeMm: 1, fits: true });
-    expect(fitted(5 * NARROWEST - 0.01)).toMatchObject({ sizeMm: 1, fits: false });
+    expect(fitted(5 * NARROWEST_SQUEEZE + 0.01)).toMatchObject({ sizeMm: 1, fits: true });
+    expect(fitted(5 * NARROWEST_SQUEEZE - 0.01)).toMatchObject({ sizeMm: 1, fits: false });
   });
 });
 

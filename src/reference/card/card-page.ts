@@ -3,7 +3,7 @@
 import { packShelves } from '../../layout/shelf-packing.js';
 import type { Mark, Metrics, Page } from '../../sheet/display-list.js';
 import { line, pale, textAt } from '../../sheet/mark-builders.js';
-import { cached } from '../../sheet/metrics-cache.js';
+import { cachedMetrics } from '../../sheet/metrics-cache.js';
 import { PAPER_MM } from '../../sheet/paper-sizes.js';
 import { wrap } from '../../sheet/text-fitting.js';
 import type { Paper } from '../../shot/settings.js';
@@ -22,7 +22,7 @@ const STEP = 0.02;
 export function cardPage(paper: Paper, commands: readonly CardRow[], metrics: Metrics): Page {
   const { widthMm: short, heightMm: long } = PAPER_MM[paper];
   const [widthMm, heightMm] = [long, short];
-  const kept = cached(metrics);
+  const kept = cachedMetrics(metrics);
   const head = headMarks(widthMm, kept);
   const all = sections(commands);
   for (let sizeMm = LARGEST; sizeMm >= LEAST; sizeMm -= STEP) {

@@ -22,14 +22,14 @@ export function seen(x: number, y: number, width: number, turnDeg: number, setti
   return rectangle(x, y, width, (width * settings.field.heightMm) / settings.field.widthMm, turnDeg);
 }
 
-export interface Bounds {
+export interface PlaneBounds {
   readonly left: number;
   readonly right: number;
   readonly bottom: number;
   readonly top: number;
 }
 
-export function boundsOf(points: readonly Pt[]): Bounds {
+export function boundsOf(points: readonly Pt[]): PlaneBounds {
   let [left, right, bottom, top] = [Infinity, -Infinity, Infinity, -Infinity];
   for (const [x, y] of points) {
     left = Math.min(left, x);

@@ -13,9 +13,9 @@
 import type { SolvedShot } from '../../solve/solved-shot.js';
 import type { Mark, Page } from '../display-list.js';
 import { type Box, textAt } from '../mark-builders.js';
-import { cached } from '../metrics-cache.js';
+import { cachedMetrics } from '../metrics-cache.js';
 import { pageFrame } from '../page-frame.js';
-import type { Look } from '../page-look.js';
+import type { PageLook } from '../page-look.js';
 import { smallestTextMm } from '../paper-sizes.js';
 import { fitLine, wrap } from '../text-fitting.js';
 import { type ChartPanel, chartPanels, panelBounds } from './chart-panels.js';
@@ -31,13 +31,13 @@ const CAPTION_COLUMN_MM = 84;
 const GAP_MM = 4;
 
 /** None for a cut whose camera and levels stay. */
-export function cameraChartPages(solved: SolvedShot, given: Look): Page[] {
+export function cameraChartPages(solved: SolvedShot, given: PageLook): Page[] {
   return chartWithTable(solved, given).pages;
 }
 
 /** The chart's pages, and whether the table of moves stands on the last of them. */
-export function chartWithTable(solved: SolvedShot, given: Look): { pages: Page[]; holdsTable: boolean } {
-  const look = { ...given, metrics: cached(given.metrics) };
+export function chartWithTable(solved: SolvedShot, given: PageLook): { pages: Page[]; holdsTable: boolean } {
+  const look = { ...given, metrics: cachedMetrics(given.metrics) };
   const panels = chartPanels(solved, look.settings.convention === 'west');
   if (panels.length === 0) return { pages: [], holdsTable: false };
   const texts = chartTexts(solved, look);

@@ -11,20 +11,20 @@ import { figure } from '../../words/number-format.js';
 import { wordsOf } from '../../words/words.js';
 import { tellingOf } from '../camera/lane-assignment.js';
 import { graduated, moveKind } from '../camera/move-labels.js';
-import type { Telling } from '../camera/shared-move-labels.js';
-import type { Look } from '../page-look.js';
+import type { LabelContext } from '../camera/shared-move-labels.js';
+import type { PageLook } from '../page-look.js';
 import { largerPrint, smallestTextMm } from '../paper-sizes.js';
 import { type PrintedLengths, printedLengths } from '../printed-lengths.js';
 import { unitOf } from '../sheet-geometry.js';
 import type { ChartPanel, PanelOutline } from './chart-panels.js';
 
 export interface ChartTexts {
-  readonly look: Look;
+  readonly look: PageLook;
   /** Of the cut, for the standard field. */
   readonly settings: Settings;
   readonly words: CameraPageWords;
   readonly lengths: PrintedLengths;
-  readonly telling: Telling;
+  readonly telling: LabelContext;
   /** The size of names in the drawing, mm. */
   readonly smallMm: number;
   /** Whether the lines of the field chart are drawn. */
@@ -40,7 +40,7 @@ export interface ChartTexts {
   outline(label: string, is: PanelOutline['is']): string;
 }
 
-export function chartTexts(solved: SolvedShot, look: Look): ChartTexts {
+export function chartTexts(solved: SolvedShot, look: PageLook): ChartTexts {
   const { shot, camera } = solved;
   const words = wordsOf(look.settings).cameraPages;
   const west = look.settings.convention === 'west';

@@ -3,7 +3,7 @@
 import type { CameraPageWords } from '../../words/camera-page-words.js';
 import type { Mark } from '../display-list.js';
 import { type Box, black, line, textAt } from '../mark-builders.js';
-import type { Look } from '../page-look.js';
+import type { PageLook } from '../page-look.js';
 import { smallestTextMm } from '../paper-sizes.js';
 import { fitLine } from '../text-fitting.js';
 
@@ -12,7 +12,7 @@ export const RULE_MM = 100;
 export const RULE_ROOM = 8;
 
 /** At the bottom left of the body. */
-export function checkRule(body: Box, look: Look, words: CameraPageWords): Mark[] {
+export function checkRule(body: Box, look: PageLook, words: CameraPageWords): Mark[] {
   const x = body.x + 2;
   const y = body.y + body.height - 2;
   const marks: Mark[] = [line(x, y, x + RULE_MM, y, black(0.25))];

@@ -8,9 +8,9 @@ import type { CameraPageWords } from '../../words/camera-page-words.js';
 import { wordsOf } from '../../words/words.js';
 import type { Mark, Page, Pt, Stroke } from '../display-list.js';
 import { type Box, line, textAt } from '../mark-builders.js';
-import { cached } from '../metrics-cache.js';
+import { cachedMetrics } from '../metrics-cache.js';
 import { pageFrame } from '../page-frame.js';
-import type { Look } from '../page-look.js';
+import type { PageLook } from '../page-look.js';
 import { smallestTextMm } from '../paper-sizes.js';
 import { fitLine } from '../text-fitting.js';
 import { boundsOf, type Corners, clip, inset, type Segment, sides } from './artwork-plane.js';
@@ -36,14 +36,14 @@ interface Tile {
 }
 
 /** Whichever way of laying the paper takes fewer pages. */
-export function overlayPages(solved: SolvedShot, given: Look): Page[] {
+export function overlayPages(solved: SolvedShot, given: PageLook): Page[] {
   if (!hasCamera(solved) || solved.camera.fields.length === 0) return [];
   const [wide, high] = [laid(solved, given, true), laid(solved, given, false)];
   return high.length < wide.length ? high : wide;
 }
 
-function laid(solved: SolvedShot, given: Look, landscape: boolean): Page[] {
-  const look = { ...given, metrics: cached(given.metrics) };
+function laid(solved: SolvedShot, given: PageLook, landscape: boolean): Page[] {
+  const look = { ...given, metrics: cachedMetrics(given.metrics) };
   const words = wordsOf(look.settings).cameraPages;
   const framed = (n: number, of: number) => pageFrame(solved.shot, look, words.overlay(n), of, landscape);
   const { body } = framed(1, 1);
@@ -110,7 +110,7 @@ function onTile([x1, y1, x2, y2]: Segment, tile: Tile, window: Box): Segment | n
   return clip([...place([x1, y1]), ...place([x2, y2])] as unknown as Segment, window);
 }
 
-function heading(text: string, window: Box, look: Look): Mark[] {
+function heading(text: string, window: Box, look: PageLook): Mark[] {
   const least = smallestTextMm(look.settings.paper);
   const fit = fitLine(look.metrics, text, window.width, { most: 2.6, least });
   return [
@@ -122,7 +122,7 @@ function tileMarks(
   tile: Tile,
   window: Box,
   fields: readonly PanelField[],
-  look: Look,
+  look: PageLook,
   words: CameraPageWords,
 ): Mark[] {
   const marks: Mark[] = [];

@@ -16,9 +16,9 @@ import { moveKind } from '../camera/move-labels.js';
 import { isConstant } from '../camera/needed-camera-chart.js';
 import type { Mark, Page } from '../display-list.js';
 import { type Box, pale, textAt } from '../mark-builders.js';
-import { cached } from '../metrics-cache.js';
+import { cachedMetrics } from '../metrics-cache.js';
 import { pageFrame } from '../page-frame.js';
-import type { Look } from '../page-look.js';
+import type { PageLook } from '../page-look.js';
 import { unitOf } from '../sheet-geometry.js';
 import { type PaperColumn, tableMarks } from '../table-marks.js';
 import { wrap } from '../text-fitting.js';
@@ -56,8 +56,8 @@ const HEAD_ROWS = 2.4;
 const PADDING_MM = 2.2;
 
 /** Null where nothing moves but at constant speed, or by swings. */
-export function moveTable(solved: SolvedShot, given: Look): MoveTable | null {
-  const look = { ...given, metrics: cached(given.metrics) };
+export function moveTable(solved: SolvedShot, given: PageLook): MoveTable | null {
+  const look = { ...given, metrics: cachedMetrics(given.metrics) };
   const { camera, shot } = solved;
   const told = camera.moves.filter((one) => !isConstant(one) && kindOf(one.move).legs !== 'swing');
   if (told.length === 0 || shot.length === 0) return null;
@@ -131,7 +131,7 @@ export function moveTable(solved: SolvedShot, given: Look): MoveTable | null {
   };
 }
 
-export function moveTablePages(solved: SolvedShot, look: Look): Page[] {
+export function moveTablePages(solved: SolvedShot, look: PageLook): Page[] {
   return moveTable(solved, look)?.pages() ?? [];
 }
 

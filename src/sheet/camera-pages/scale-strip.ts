@@ -15,9 +15,9 @@ import { figure } from '../../words/number-format.js';
 import { moveKind } from '../camera/move-labels.js';
 import type { Mark, Page, Pt } from '../display-list.js';
 import { type Box, black, line, pale, polygon, textAt } from '../mark-builders.js';
-import { cached } from '../metrics-cache.js';
+import { cachedMetrics } from '../metrics-cache.js';
 import { pageFrame } from '../page-frame.js';
-import type { Look } from '../page-look.js';
+import type { PageLook } from '../page-look.js';
 import { fitLine } from '../text-fitting.js';
 import { type ChartPanel, chartPanels, type PanelWay, type WayPoint } from './chart-panels.js';
 import { type ChartTexts, chartTexts } from './chart-texts.js';
@@ -104,8 +104,8 @@ interface Piece {
   readonly of: number;
 }
 
-export function stripPages(solved: SolvedShot, given: Look): Page[] {
-  const look = { ...given, metrics: cached(given.metrics) };
+export function stripPages(solved: SolvedShot, given: PageLook): Page[] {
+  const look = { ...given, metrics: cachedMetrics(given.metrics) };
   const texts = chartTexts(solved, look);
   const { words } = texts;
   const strips = chartPanels(solved, look.settings.convention === 'west').flatMap((panel) =>

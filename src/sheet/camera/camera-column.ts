@@ -5,15 +5,15 @@
  */
 
 import type { Mark } from '../display-list.js';
-import type { Run, Side } from '../sheet-plan.js';
+import type { BlockFrames, PageSide } from '../sheet-plan.js';
 import { topOf } from '../sheet-plan.js';
 import { type SetDownwards, setDownwards } from '../vertical-text.js';
 import { arrow, signMarks } from './camera-signs.js';
 import { besideLine, isWideName } from './graduation-labels.js';
-import type { Item, PlacedItem } from './lane-assignment.js';
+import type { CameraItem, PlacedItem } from './lane-assignment.js';
 import { type Lane, laneOf } from './lane-geometry.js';
 
-export function cameraMarks(side: Side, run: Run): Mark[] {
+export function cameraMarks(side: PageSide, run: BlockFrames): Mark[] {
   if (!run.block.columns.camera) return [];
   return side.plan.camera.placed.flatMap((placed) => {
     const { item } = placed;
@@ -36,10 +36,10 @@ export function cameraMarks(side: Side, run: Run): Mark[] {
 }
 
 /** Whether the strip of words begins with the move's direction. */
-const leads = (item: Item): boolean => item.arrows.size > 0;
+const leads = (item: CameraItem): boolean => item.arrows.size > 0;
 
 /** The direction at the head of the strip, on every block; those of later legs on the row below their start. */
-function arrowMarks(side: Side, run: Run, item: Item, lane: Lane): Mark[] {
+function arrowMarks(side: PageSide, run: BlockFrames, item: CameraItem, lane: Lane): Mark[] {
   if (!leads(item)) return [];
   const { rowMm, scale } = side.geometry;
   const first = Math.max(item.first, run.first);
@@ -58,7 +58,7 @@ function arrowMarks(side: Side, run: Run, item: Item, lane: Lane): Mark[] {
 }
 
 /** The move's name down its strip; after a break of the page with the page from which it comes. */
-function wordMarks(side: Side, run: Run, { item, lane: index }: PlacedItem, lane: Lane): Mark[] {
+function wordMarks(side: PageSide, run: BlockFrames, { item, lane: index }: PlacedItem, lane: Lane): Mark[] {
   const { plan, geometry } = side;
   const { placed, telling } = plan.camera;
   const first = Math.max(item.first, run.first);
@@ -101,7 +101,7 @@ function wordMarks(side: Side, run: Run, { item, lane: index }: PlacedItem, lane
 }
 
 /** Frames at whose top edge a rule runs over the whole block. */
-function cutEdges(side: Side): number[] {
+function cutEdges(side: PageSide): number[] {
   const { handles, length } = side.plan.solved.shot;
   return [
     ...(handles.head > 0 ? [handles.head + 1] : []),

@@ -2,15 +2,15 @@
 
 import type { Mark, Stroke } from '../display-list.js';
 import { black, line, polygon, polyline } from '../mark-builders.js';
-import type { Run, Side } from '../sheet-plan.js';
+import type { BlockFrames, PageSide } from '../sheet-plan.js';
 import { topOf } from '../sheet-plan.js';
 import { barGap } from '../speech/speech-lanes.js';
-import type { Item } from './lane-assignment.js';
+import type { CameraItem } from './lane-assignment.js';
 import type { Lane } from './lane-geometry.js';
-import type { Sign } from './shared-move-labels.js';
+import type { CameraSign } from './shared-move-labels.js';
 
 /** The rows of an item in one block, with the heights between which it is drawn. */
-export interface Part {
+export interface SignSpan {
   readonly from: number;
   readonly to: number;
   readonly begins: boolean;
@@ -19,7 +19,7 @@ export interface Part {
   readonly bottom: number;
 }
 
-export function partOf(side: Side, run: Run, item: Item): Part {
+export function partOf(side: PageSide, run: BlockFrames, item: CameraItem): SignSpan {
   const from = Math.max(item.first, run.first);
   const to = Math.min(item.last, run.last);
   const begins = from === item.first;
@@ -37,21 +37,21 @@ export function partOf(side: Side, run: Run, item: Item): Part {
 
 const THIN = black(0.2);
 
-export const barStroke = (side: Side): Stroke => black(Math.min(0.35, side.geometry.rowMm * 0.12));
+export const barStroke = (side: PageSide): Stroke => black(Math.min(0.35, side.geometry.rowMm * 0.12));
 
-type Drawer<S extends Sign = Sign> = (
-  side: Side,
-  run: Run,
-  item: Item,
+type Drawer<S extends CameraSign = CameraSign> = (
+  side: PageSide,
+  run: BlockFrames,
+  item: CameraItem,
   lane: Lane,
-  part: Part,
+  part: SignSpan,
   sign: S,
 ) => Mark[];
 
-type SignOf<F extends Sign['form']> = Sign & { readonly form: F };
+type SignOf<F extends CameraSign['form']> = CameraSign & { readonly form: F };
 
 /** A bar at the start, one at the end. */
-function bars(side: Side, lane: Lane, part: Part): Mark[] {
+function bars(side: PageSide, lane: Lane, part: SignSpan): Mark[] {
   const bar = (y: number): Mark => line(lane.barX, y, lane.barEnd, y, barStroke(side));
   return [...(part.begins ? [bar(part.top)] : []), ...(part.ends ? [bar(part.bottom)] : [])];
 }
@@ -72,7 +72,7 @@ const shapeOf = (lane: Lane): Shape => ({
 });
 
 /** Two lines from a point to a base or the other way, cut off where the block ends. */
-function wedge(side: Side, item: Item, lane: Lane, part: Part, opens: boolean): Mark[] {
+function wedge(side: PageSide, item: CameraItem, lane: Lane, part: SignSpan, opens: boolean): Mark[] {
   const { middle, half } = shapeOf(lane);
   const rows = item.last - item.first + 1;
   const share = (way: number): number => half * (opens ? way : 1 - way);
@@ -146,7 +146,7 @@ const box: Drawer = (side, _, __, lane, part) => {
   ];
 };
 
-const SIGNS: { readonly [F in Sign['form']]: Drawer<SignOf<F>> } = {
+const SIGNS: { readonly [F in CameraSign['form']]: Drawer<SignOf<F>> } = {
   line: upright,
   zigzag,
   wave,
@@ -159,7 +159,7 @@ const SIGNS: { readonly [F in Sign['form']]: Drawer<SignOf<F>> } = {
 };
 
 /** The sign of an item over its rows of one block. */
-export function signMarks(side: Side, run: Run, item: Item, lane: Lane): Mark[] {
+export function signMarks(side: PageSide, run: BlockFrames, item: CameraItem, lane: Lane): Mark[] {
   const draw = SIGNS[item.sign.form] as Drawer;
   return draw(side, run, item, lane, partOf(side, run, item), item.sign);
 }

@@ -3,10 +3,10 @@
 import { figure } from '../../words/number-format.js';
 import type { Mark } from '../display-list.js';
 import { black, textAt } from '../mark-builders.js';
-import type { Run, Side } from '../sheet-plan.js';
+import type { BlockFrames, PageSide } from '../sheet-plan.js';
 import { topOf } from '../sheet-plan.js';
-import { fitLine, NARROWEST, ringed } from '../text-fitting.js';
-import type { Item, PlacedItem } from './lane-assignment.js';
+import { fitLine, NARROWEST_SQUEEZE, ringed } from '../text-fitting.js';
+import type { CameraItem, PlacedItem } from './lane-assignment.js';
 import type { Lane } from './lane-geometry.js';
 
 interface Set {
@@ -15,7 +15,7 @@ interface Set {
 }
 
 /** A text in a ring that begins at `x`; null where it is too long for `width`. */
-function named(side: Side, text: string, x: number, y: number, width: number): Set | null {
+function named(side: PageSide, text: string, x: number, y: number, width: number): Set | null {
   const { rowMm, scale, leastTextMm } = side.geometry;
   const set = ringed(side.plan.metrics, text, {
     r: Math.min(rowMm * 0.43, 1.9 * scale),
@@ -27,11 +27,11 @@ function named(side: Side, text: string, x: number, y: number, width: number): S
   return set.fits ? { marks: set.at(x + set.widthMm / 2, y), end: x + set.widthMm } : null;
 }
 
-const ringStroke = (side: Side) => black(Math.min(0.22, side.geometry.rowMm * 0.08));
+const ringStroke = (side: PageSide) => black(Math.min(0.22, side.geometry.rowMm * 0.08));
 
 /** The first of several texts for which there is room, from `x` on. */
 function firstFitting(
-  side: Side,
+  side: PageSide,
   texts: readonly string[],
   x: number,
   y: number,
@@ -51,7 +51,7 @@ function firstFitting(
 }
 
 /** How wide the numbers of a move are with their rings. */
-function numberWidth(side: Side, item: Item): number {
+function numberWidth(side: PageSide, item: CameraItem): number {
   const { geometry, plan } = side;
   const digits = String(item.solved?.graduations.at(-1)?.number ?? 0).length;
   const printed = plan.metrics.width('8'.repeat(digits), numberSize(side), 'bold');
@@ -59,11 +59,11 @@ function numberWidth(side: Side, item: Item): number {
   return Math.max(ring, printed * 0.85 + 0.7 * ring + 0.4);
 }
 
-const numberSize = ({ geometry: { leastTextMm, rowMm, scale } }: Side): number =>
+const numberSize = ({ geometry: { leastTextMm, rowMm, scale } }: PageSide): number =>
   Math.max(leastTextMm, Math.min(rowMm * 0.66, 2.1 * scale));
 
 /** Names that need the whole width of a lane on their row, with the words' strip. */
-export function isWideName(side: Side, item: Item, label: string, lane: Lane): boolean {
+export function isWideName(side: PageSide, item: CameraItem, label: string, lane: Lane): boolean {
   return (
     label !== '' && !item.graduated && named(side, label, lane.zoneX, 0, lane.zoneEnd - lane.zoneX) === null
   );
@@ -73,13 +73,18 @@ export function isWideName(side: Side, item: Item, label: string, lane: Lane): b
 const RINGED_SHARE = 0.4;
 
 /** How far a bare name keeps off the bar of its move on low rows, mm. */
-function offBars({ geometry }: Side, item: Item, frame: number): number {
+function offBars({ geometry }: PageSide, item: CameraItem, frame: number): number {
   if (geometry.rowMm > 1.4 * geometry.leastTextMm) return 0;
   return frame === item.first ? 0.2 : frame === item.last ? -0.2 : 0;
 }
 
 /** Labels and numbers on the rows of one block. */
-export function besideLine(side: Side, run: Run, { item, goesOn }: PlacedItem, lane: Lane): Mark[] {
+export function besideLine(
+  side: PageSide,
+  run: BlockFrames,
+  { item, goesOn }: PlacedItem,
+  lane: Lane,
+): Mark[] {
   const marks: Mark[] = [];
   const first = Math.max(item.from, run.first);
   const last = Math.min(item.last, run.last);
@@ -133,12 +138,12 @@ export function besideLine(side: Side, run: Run, { item, goesOn }: PlacedItem, l
 
 /** A name in a ring, or bare where only that fits, or its beginning. */
 function nameMarks(
-  side: Side,
+  side: PageSide,
   label: string,
   x: number,
   y: number,
   width: number,
-  item: Item,
+  item: CameraItem,
   frame: number,
 ): Set | null {
   if (!item.graduated) {
@@ -151,7 +156,7 @@ function nameMarks(
 }
 
 /** What the move is on its way from and to, after a break. */
-function heldNames(item: Item, frame: number): string[] {
+function heldNames(item: CameraItem, frame: number): string[] {
   const before = [...item.labels].filter(([at]) => at < frame).at(-1)?.[1];
   const after = [...item.labels].find(([at]) => at > frame)?.[1];
   if (before === undefined) return [];
@@ -165,7 +170,7 @@ function besideTexts(text: string): string[] {
 }
 
 function numberMarks(
-  side: Side,
+  side: PageSide,
   text: string,
   from: number,
   to: number,
@@ -191,6 +196,6 @@ function numberMarks(
     Math.min(numberSize(side), (width - 0.7) / plan.metrics.width(text, 1, weight)),
   );
   const printed = plan.metrics.width(text, sizeMm, weight);
-  const squeeze = Math.max(NARROWEST, Math.min(1, (width - 0.6) / printed));
+  const squeeze = Math.max(NARROWEST_SQUEEZE, Math.min(1, (width - 0.6) / printed));
   return [textAt(x, y, text, { sizeMm, weight, squeeze })];
 }

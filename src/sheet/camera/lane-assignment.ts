@@ -14,11 +14,18 @@ import { keysOf } from './keys-beside-moves.js';
 import { lightKind } from './light-labels.js';
 import { arrowsOf, graduated, moveKind, outlined } from './move-labels.js';
 import { neededArtwork, needsCameraChart } from './needed-camera-chart.js';
-import { degrees, joined, type Kind, percent, type Sign, type Telling } from './shared-move-labels.js';
+import {
+  type CameraLabels,
+  type CameraSign,
+  degrees,
+  joined,
+  type LabelContext,
+  percent,
+} from './shared-move-labels.js';
 
 /** One move or light, as the column and the memo need it. */
-export interface Item {
-  readonly sign: Sign;
+export interface CameraItem {
+  readonly sign: CameraSign;
   /** Rows of its bars. */
   readonly first: number;
   readonly last: number;
@@ -40,21 +47,21 @@ export interface Item {
 }
 
 export interface PlacedItem {
-  readonly item: Item;
+  readonly item: CameraItem;
   readonly lane: number;
   /** It leaves on the row on which the move before it in the lane has arrived: the place is named there already. */
   readonly goesOn: boolean;
 }
 
 export interface CameraPlan {
-  readonly items: readonly Item[];
+  readonly items: readonly CameraItem[];
   readonly placed: readonly PlacedItem[];
   /** Of each lane its width, in widths of the narrowest. */
   readonly lanes: readonly number[];
   readonly fixed: string | null;
   /** Levels whose edge comes into the picture, and on which rows. */
   readonly edges: readonly string[];
-  readonly telling: Telling;
+  readonly telling: LabelContext;
 }
 
 /** Lanes with numbers need room for numbers, labels and steps. */
@@ -80,7 +87,7 @@ export function cameraPlan(
     ...camera.light.map((light) => lightItem(light, shot.length, telling)),
   ]
     .filter((item) => item.first <= shot.length && item.last >= item.first)
-    .map((item): Item => {
+    .map((item): CameraItem => {
       const before = beforeFirst(item, solved);
       const until = before === '' ? '' : `, ${telling.words.until(before, row(item.first))}`;
       return { ...item, memo: `${item.memo}  ${row(item.first)}–${row(item.last)}${until}` };
@@ -107,7 +114,7 @@ export function cameraPlan(
 }
 
 /** How large or how far turned a level already is on the rows before its move; '' where it is as drawn, or has moved before. */
-function beforeFirst({ first, solved }: Item, { camera }: SolvedShot): string {
+function beforeFirst({ first, solved }: CameraItem, { camera }: SolvedShot): string {
   if (!solved || first < 2) return '';
   const { move } = solved;
   const [name] = move.target.levels;
@@ -118,7 +125,7 @@ function beforeFirst({ first, solved }: Item, { camera }: SolvedShot): string {
   return turned && turned.from !== 0 && placed?.rotation === turned.from ? degrees(turned.from) : '';
 }
 
-export function tellingOf(shot: Shot, form: FormSettings, neighbours: Neighbours | undefined): Telling {
+export function tellingOf(shot: Shot, form: FormSettings, neighbours: Neighbours | undefined): LabelContext {
   const west = form.convention === 'west';
   return {
     words: wordsOf(form).moves,
@@ -129,12 +136,12 @@ export function tellingOf(shot: Shot, form: FormSettings, neighbours: Neighbours
   };
 }
 
-function rowsOf<T>(kind: Kind<T>, it: T, length: number): { first: number; last: number } {
+function rowsOf<T>(kind: CameraLabels<T>, it: T, length: number): { first: number; last: number } {
   return { first: Math.max(1, kind.first(it)), last: Math.min(length, kind.last(it)) };
 }
 
 interface Asked {
-  readonly telling: Telling;
+  readonly telling: LabelContext;
   readonly west: boolean;
   /** Whether the memo tells how large the artwork must be, since no chart does. */
   readonly artwork: boolean;
@@ -159,7 +166,7 @@ function keysAlong(move: Move, solved: SolvedShot, west: boolean): ReadonlyMap<n
   return found;
 }
 
-function moveItem(solved: SolvedMove, shot: SolvedShot, asked: Asked): Item {
+function moveItem(solved: SolvedMove, shot: SolvedShot, asked: Asked): CameraItem {
   const { telling, west } = asked;
   const { move, graduations } = solved;
   const { first, last } = rowsOf(moveKind, move, shot.shot.length);
@@ -191,7 +198,7 @@ function moveItem(solved: SolvedMove, shot: SolvedShot, asked: Asked): Item {
   };
 }
 
-function lightItem(light: SolvedLight, length: number, telling: Telling): Item {
+function lightItem(light: SolvedLight, length: number, telling: LabelContext): CameraItem {
   const kind = lightKind(light.light);
   const { first, last } = rowsOf(kind, light.light, length);
   return {
@@ -212,9 +219,9 @@ function lightItem(light: SolvedLight, length: number, telling: Telling): Item {
 }
 
 /** Each item in the first lane that is free on its rows: no more lanes than moves that run at the same time. */
-function intoLanes(items: readonly Item[]): PlacedItem[] {
-  const lanes: Item[] = [];
-  const onCamera = (item: Item): number => (item.solved?.move.target.camera ? 0 : 1);
+function intoLanes(items: readonly CameraItem[]): PlacedItem[] {
+  const lanes: CameraItem[] = [];
+  const onCamera = (item: CameraItem): number => (item.solved?.move.target.camera ? 0 : 1);
   return [...items]
     .sort((a, b) => a.from - b.from || onCamera(a) - onCamera(b))
     .map((item) => {
@@ -228,11 +235,12 @@ function intoLanes(items: readonly Item[]): PlacedItem[] {
 }
 
 /** Whether a move goes on where another ends, on one row: both are drawn in one lane. */
-function follows(item: Item, before: Item): boolean {
-  const plain = (one: Item): boolean => one.sign.form === 'line' && !one.graduated && one.solved !== null;
+function follows(item: CameraItem, before: CameraItem): boolean {
+  const plain = (one: CameraItem): boolean =>
+    one.sign.form === 'line' && !one.graduated && one.solved !== null;
   if (!plain(item) || !plain(before) || before.last !== item.first || before.first === before.last)
     return false;
-  const levels = (one: Item): string => one.solved!.move.target.levels.join();
+  const levels = (one: CameraItem): string => one.solved!.move.target.levels.join();
   const name = item.labels.get(item.first);
   return name !== undefined && name === before.labels.get(item.first) && levels(item) === levels(before);
 }

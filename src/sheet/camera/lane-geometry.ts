@@ -1,7 +1,7 @@
 /** Where a move stands in the camera column. */
 
 import { besideGutter } from '../block-columns.js';
-import type { Run, Side } from '../sheet-plan.js';
+import type { BlockFrames, PageSide } from '../sheet-plan.js';
 
 export interface Lane {
   readonly x: number;
@@ -34,7 +34,7 @@ export function lanesShown(widths: readonly number[], columnMm: number, leastTex
 }
 
 /** The lane of a run, or null where there is no room for it. */
-export function laneOf(side: Side, run: Run, index: number): Lane | null {
+export function laneOf(side: PageSide, run: BlockFrames, index: number): Lane | null {
   const column = besideGutter(run.block.columns.camera!, side.geometry.gutters.camera);
   const { lanes } = side.plan.camera;
   const shown = lanesShown(lanes, column.width, side.geometry.leastTextMm);

@@ -1,7 +1,7 @@
 /** The table of light on paper. A new kind is one entry. */
 
 import type { Light } from '../../shot/camera/camera-model.js';
-import { inFrames, joined, type Kind, levels, percent } from './shared-move-labels.js';
+import { type CameraLabels, frameBounds, joined, levels, percent } from './shared-move-labels.js';
 
 type LightOf<K extends Light['kind']> = Extract<Light, { kind: K }>;
 
@@ -10,16 +10,16 @@ const exposure = ({ from, to }: LightOf<'expose'>): string =>
 const fadeName = ({ white, way }: LightOf<'fade'>): string =>
   `${white ? 'W' : 'F'}.${way === 'in' ? 'I' : 'O'}`;
 
-const lights: { readonly [K in Light['kind']]: Kind<LightOf<K>> } = {
+const lights: { readonly [K in Light['kind']]: CameraLabels<LightOf<K>> } = {
   fade: {
-    ...inFrames,
+    ...frameBounds,
     sign: ({ way }) => ({ form: 'wedge', opens: way === 'in' }),
     names: (light) => [fadeName(light)],
     short: fadeName,
     memo: (light) => fadeName(light),
   },
   overlap: {
-    ...inFrames,
+    ...frameBounds,
     sign: () => ({ form: 'cross' }),
     names: ({ way, length }, telling) => {
       const long = `O.L ${telling.length(length)}`;
@@ -32,7 +32,7 @@ const lights: { readonly [K in Light['kind']]: Kind<LightOf<K>> } = {
       telling.words.overlap(`O.L ${telling.length(length)}`, way, telling.neighbour(way)),
   },
   expose: {
-    ...inFrames,
+    ...frameBounds,
     sign: () => ({ form: 'box' }),
     names: (light, { words }) => [
       `${levels(light)} ${words.exposure} ${exposure(light)}`,
@@ -43,14 +43,14 @@ const lights: { readonly [K in Light['kind']]: Kind<LightOf<K>> } = {
     memo: (light, { words }) => `${levels(light)} ${words.exposure} ${exposure(light)}`,
   },
   glow: {
-    ...inFrames,
+    ...frameBounds,
     sign: () => ({ form: 'box' }),
     names: (light, { words }) => [`${levels(light)} ${words.glow}`, levels(light)],
     short: (_, words) => words.glow,
     memo: (light, { words }) => `${levels(light)} ${words.glow}`,
   },
   effect: {
-    ...inFrames,
+    ...frameBounds,
     sign: () => ({ form: 'box' }),
     names: (light) => [joined(levels(light), light.text), light.text],
     short: (_, words) => words.effect,
@@ -59,4 +59,5 @@ const lights: { readonly [K in Light['kind']]: Kind<LightOf<K>> } = {
 };
 
 /** The entry of a light, to be used with that light only. */
-export const lightKind = (light: Light): Kind<Light> => lights[light.kind] as unknown as Kind<Light>;
+export const lightKind = (light: Light): CameraLabels<Light> =>
+  lights[light.kind] as unknown as CameraLabels<Light>;

@@ -14,14 +14,21 @@ import type { LegForm, LegForms } from '../../shot/camera/move-kinds.js';
 import type { Form, Parameter, Told } from '../../shot/camera/move-parameters.js';
 import type { MoveWords } from '../../words/move-words.js';
 import { figure } from '../../words/number-format.js';
-import { degrees, joined, type Kind, levels, percent, type Telling } from './shared-move-labels.js';
+import {
+  type CameraLabels,
+  degrees,
+  joined,
+  type LabelContext,
+  levels,
+  percent,
+} from './shared-move-labels.js';
 
 /** Whether numbered graduations stand on every row. */
 export const graduated = (move: Move): boolean =>
   move.ticks || move.legs.some(({ spacing }) => spacing.form === 'steps');
 
 /** Places on the way by name; null: its legs have none. */
-const ENDS: { readonly [L in LegForm]: ((end: LegForms[L], telling: Telling) => string) | null } = {
+const ENDS: { readonly [L in LegForm]: ((end: LegForms[L], telling: LabelContext) => string) | null } = {
   field: ({ name }) => name,
   place: ({ label, xMm, yMm }, { lengths }) =>
     label === '' ? `(${lengths.figure(xMm)},${lengths.figure(yMm)})` : label,
@@ -31,8 +38,8 @@ const ENDS: { readonly [L in LegForm]: ((end: LegForms[L], telling: Telling) => 
   swing: null,
 };
 
-function endName(move: Move, telling: Telling): ((end: unknown) => string) | null {
-  const name = ENDS[kindOf(move).legs] as ((end: unknown, telling: Telling) => string) | null;
+function endName(move: Move, telling: LabelContext): ((end: unknown) => string) | null {
+  const name = ENDS[kindOf(move).legs] as ((end: unknown, telling: LabelContext) => string) | null;
   return name && ((end) => name(end, telling));
 }
 
@@ -80,12 +87,12 @@ const UNSET = 'no';
 type Texts = {
   readonly [F in Form]: (
     value: (Given & { readonly form: F })['value'],
-    telling: Telling,
+    telling: LabelContext,
     parameter: Parameter<F>,
   ) => string;
 };
 
-const mm = (value: number, { lengths }: Telling): string => lengths.text(value);
+const mm = (value: number, { lengths }: LabelContext): string => lengths.text(value);
 
 /** The value of a parameter; '' where there is nothing to tell. */
 const TEXTS: Texts = {
@@ -103,13 +110,13 @@ const TEXTS: Texts = {
 };
 
 const MEASURES: {
-  readonly [U in Parameter<'measure'>['unit']]: (value: number, telling: Telling) => string;
+  readonly [U in Parameter<'measure'>['unit']]: (value: number, telling: LabelContext) => string;
 } = { mm, degrees, frames: (value, telling) => telling.length(value) };
 
-function told(move: Move, telling: Telling, where: readonly Told[]): string[] {
+function told(move: Move, telling: LabelContext, where: readonly Told[]): string[] {
   return parametersOf(move).flatMap(({ form, name, value, parameter }) => {
     if (!where.includes(parameter.told)) return [];
-    const text = (TEXTS[form] as (value: unknown, telling: Telling, parameter: unknown) => string)(
+    const text = (TEXTS[form] as (value: unknown, telling: LabelContext, parameter: unknown) => string)(
       value,
       telling,
       parameter,
@@ -119,7 +126,7 @@ function told(move: Move, telling: Telling, where: readonly Told[]): string[] {
 }
 
 /** How its way is spread, and other manners. */
-function manner(move: Move, telling: Telling): string[] {
+function manner(move: Move, telling: LabelContext): string[] {
   const { words } = telling;
   const spacing = move.legs.flatMap(({ spacing: one }): string[] => {
     if (one.form === 'ease') return [words.ease(one.leave, one.arrive)];
@@ -135,7 +142,7 @@ function manner(move: Move, telling: Telling): string[] {
 }
 
 /** What stands beside a graduation of what goes no way in mm: how large it is, or how far turned. */
-const FIGURES: { readonly [L in LegForm]: (value: number, telling: Telling) => string } = {
+const FIGURES: { readonly [L in LegForm]: (value: number, telling: LabelContext) => string } = {
   field: (value, { fieldMm }) => percent(value / fieldMm),
   scale: percent,
   angle: (value) => degrees(Math.abs(value)),
@@ -144,7 +151,7 @@ const FIGURES: { readonly [L in LegForm]: (value: number, telling: Telling) => s
   swing: () => '',
 };
 
-export const moveKind: Kind<Move> = {
+export const moveKind: CameraLabels<Move> = {
   sign: (move) => kindOf(move).sign(move.parameters),
   first: (move) => rowsOf(move).from,
   last: (move) => rowsOf(move).to,

@@ -7,7 +7,7 @@ import { figure } from '../../words/number-format.js';
 import type { PrintedLengths } from '../printed-lengths.js';
 
 /** How lengths are told, and by whose names neighbours go. */
-export interface Telling {
+export interface LabelContext {
   readonly words: MoveWords;
   /** In which ways and places are told. */
   readonly lengths: PrintedLengths;
@@ -17,26 +17,26 @@ export interface Telling {
 }
 
 /** The sign in the camera column. */
-export type Sign =
+export type CameraSign =
   | MoveSign
   | { readonly form: 'wedge'; readonly opens: boolean }
   | { readonly form: 'cross' | 'box' };
 
-export interface Kind<T> {
-  sign(it: T): Sign;
+export interface CameraLabels<T> {
+  sign(it: T): CameraSign;
   /** First row of its bar; for a position `@` the frame that it stands on. */
   first(it: T): number;
   last(it: T): number;
   /** What stands beside its line, long and short. */
-  names(it: T, telling: Telling): readonly string[];
+  names(it: T, telling: LabelContext): readonly string[];
   /** The bare word, for the cut list. */
   short(it: T, words: MoveWords): string;
   /** The memo's line, without its time. */
-  memo(it: T, telling: Telling): string;
+  memo(it: T, telling: LabelContext): string;
   /** Names of places by frame, where they are not those of the graduations. */
-  labels?(it: T, telling: Telling): ReadonlyMap<number, string>;
+  labels?(it: T, telling: LabelContext): ReadonlyMap<number, string>;
   /** What stands beside a graduation. */
-  beside?(graduation: Graduation, telling: Telling, it: T): string;
+  beside?(graduation: Graduation, telling: LabelContext, it: T): string;
 }
 
 export const percent = (share: number): string => `${figure(share * 100, { decimals: 1 })}%`;
@@ -48,7 +48,7 @@ export const joined = (...parts: readonly (string | readonly string[])[]): strin
     .filter((part) => part !== '')
     .join(' ');
 
-export const inFrames = {
+export const frameBounds = {
   first: ({ frames }: { frames: { from: number } }) => frames.from,
   last: ({ frames }: { frames: { to: number } }) => frames.to,
 };

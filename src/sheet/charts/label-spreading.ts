@@ -2,7 +2,7 @@
  * Places for labels that would like to stand at `wanted` (rising) but must be `gap` apart, between `low` and `high`:
  * in order, as near to their wishes as can be (least squares). There must be room: (n − 1) × gap ≤ high − low.
  */
-export function spread(wanted: readonly number[], gap: number, low: number, high: number): number[] {
+export function spreadLabels(wanted: readonly number[], gap: number, low: number, high: number): number[] {
   // With the gaps taken out, "gap apart" becomes "not falling": neighbours that fall are pooled at their mean.
   const pools: { sum: number; count: number }[] = [];
   wanted.forEach((wish, i) => {

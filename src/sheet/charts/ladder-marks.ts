@@ -9,7 +9,7 @@ import type { Mark, Metrics, Weight } from '../display-list.js';
 import { black, line, polyline, ring, textAt } from '../mark-builders.js';
 import { cutToFit, fitLine } from '../text-fitting.js';
 import { exposureText, type Ladder, type Step, wayText } from './chart-ladders.js';
-import { spread } from './label-spreading.js';
+import { spreadLabels } from './label-spreading.js';
 
 /** From line to line of print where there is room, and where there is none to spare, mm. */
 const PITCH = 4.8;
@@ -35,7 +35,7 @@ const LEADER = black(0.12);
 const MARK = black(0.25);
 
 /** A whole ladder, or one of the pieces of a very long one: steps `first` to `last`, drawn to a scale of its own. */
-export interface Piece {
+export interface LadderPiece {
   readonly ladder: Ladder;
   readonly steps: readonly Step[];
   /** 1 of 1 for a whole ladder. */
@@ -44,7 +44,7 @@ export interface Piece {
 }
 
 /** Widths that all ladders of a page have in common, mm. */
-export interface Columns {
+export interface LadderColumns {
   readonly number: number;
   readonly name: number;
   readonly way: number;
@@ -59,7 +59,7 @@ export interface Headings {
   readonly frames: string;
 }
 
-export function columnsFor(steps: readonly Step[], headings: Headings, metrics: Metrics): Columns {
+export function columnsFor(steps: readonly Step[], headings: Headings, metrics: Metrics): LadderColumns {
   const widest = (texts: readonly string[], sizeMm: number, weight: Weight, heading: string) =>
     texts.reduce(
       (most, text) => Math.max(most, metrics.width(text, sizeMm, weight)),
@@ -97,7 +97,7 @@ export function columnsFor(steps: readonly Step[], headings: Headings, metrics: 
 }
 
 /** Cuts a ladder that a page cannot hold into as few pieces as will do; neighbours have one drawing in common. */
-export function piecesOf(ladder: Ladder, longestMm: number): Piece[] {
+export function piecesOf(ladder: Ladder, longestMm: number): LadderPiece[] {
   const room = Math.max(2, Math.floor(longestMm / LEAST_PITCH));
   const gaps = ladder.steps.length - 1;
   const pieces = Math.ceil(gaps / room);
@@ -109,7 +109,7 @@ export function piecesOf(ladder: Ladder, longestMm: number): Piece[] {
 }
 
 /** How long a piece would like its line to be, mm; never more than `longestMm`. */
-export function lengthOf({ steps }: Piece, longestMm: number): number {
+export function lengthOf({ steps }: LadderPiece, longestMm: number): number {
   const way = steps.at(-1)!.way - steps[0]!.way;
   const closest = Math.min(...steps.slice(1).map((step, i) => step.way - steps[i]!.way));
   const crowded = closest > 0 ? Math.min(CROWDED_LENGTH, (PENCIL * way) / closest) : CROWDED_LENGTH;
@@ -121,7 +121,7 @@ export interface LadderPlace {
   readonly x: number;
   readonly y: number;
   readonly lengthMm: number;
-  readonly columns: Columns;
+  readonly columns: LadderColumns;
 }
 
 export interface LadderWords {
@@ -131,7 +131,12 @@ export interface LadderWords {
   readonly convention: Convention;
 }
 
-export function ladderMarks(piece: Piece, place: LadderPlace, words: LadderWords, metrics: Metrics): Mark[] {
+export function ladderMarks(
+  piece: LadderPiece,
+  place: LadderPlace,
+  words: LadderWords,
+  metrics: Metrics,
+): Mark[] {
   const { steps } = piece;
   const { x, columns, lengthMm } = place;
   const top = place.y + TITLE_HEIGHT;
@@ -146,7 +151,7 @@ export function ladderMarks(piece: Piece, place: LadderPlace, words: LadderWords
   const strokes = steps.map((step, i) =>
     way > 0 ? top + ((step.way - first) / way) * lengthMm : top + (i / (steps.length - 1)) * lengthMm,
   );
-  const between = spread(strokes.slice(1, -1), pitch, top + pitch, top + lengthMm - pitch);
+  const between = spreadLabels(strokes.slice(1, -1), pitch, top + pitch, top + lengthMm - pitch);
   const lines = [top, ...between, top + lengthMm];
 
   steps.forEach((step, i) => {
@@ -203,7 +208,7 @@ function printMarks(
   y: number,
   pitch: number,
   edges: Edges,
-  columns: Columns,
+  columns: LadderColumns,
   convention: Convention,
   metrics: Metrics,
 ): Mark[] {
@@ -245,7 +250,7 @@ interface Edges {
 }
 
 /** Where the columns' texts are anchored: ends, but the drawings' middles. */
-function columnEdges(left: number, columns: Columns): Edges {
+function columnEdges(left: number, columns: LadderColumns): Edges {
   const number = left + columns.number;
   const name = number + BETWEEN_COLUMNS;
   const way = name + columns.name + BETWEEN_COLUMNS + columns.way;

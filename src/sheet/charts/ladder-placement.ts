@@ -2,22 +2,22 @@
 
 import { packShelves } from '../../layout/shelf-packing.js';
 import type { LevelLadders } from './chart-ladders.js';
-import { type Columns, lengthOf, type Piece, piecesOf, TITLE_HEIGHT } from './ladder-marks.js';
+import { type LadderColumns, type LadderPiece, lengthOf, piecesOf, TITLE_HEIGHT } from './ladder-marks.js';
 
 const LEVEL_HEIGHT = 11;
 const BELOW_LADDER = 9;
 const BETWEEN_LADDERS = 6;
 
-export interface Body {
+export interface ChartBody {
   readonly left: number;
   readonly right: number;
   readonly top: number;
   readonly bottom: number;
 }
 
-export interface Placed {
-  readonly piece: Piece;
-  readonly columns: Columns;
+export interface PlacedLadder {
+  readonly piece: LadderPiece;
+  readonly columns: LadderColumns;
   readonly x: number;
   readonly y: number;
   readonly lengthMm: number;
@@ -30,17 +30,17 @@ export interface Heading {
   readonly goesOn: boolean;
 }
 
-export interface Sheet {
+export interface LadderPage {
   readonly headings: readonly Heading[];
-  readonly placed: readonly Placed[];
+  readonly placed: readonly PlacedLadder[];
 }
 
 /** Fills pages row by row; the ladders of a row are equally long. Only the pieces of a very long ladder go over pages. */
-export function arrange(
+export function placeLadders(
   entries: readonly LevelLadders[],
-  { left, right, top, bottom }: Body,
-  columnsOf: (entry: LevelLadders) => Columns,
-): Sheet[] {
+  { left, right, top, bottom }: ChartBody,
+  columnsOf: (entry: LevelLadders) => LadderColumns,
+): LadderPage[] {
   const longest = bottom - top - LEVEL_HEIGHT - TITLE_HEIGHT - BELOW_LADDER;
   const around = TITLE_HEIGHT + BELOW_LADDER;
   const sections = entries.map((entry) => {
@@ -55,7 +55,7 @@ export function arrange(
   });
   const area = { x: left, y: top, width: right - left, height: bottom - top };
   return packShelves(sections, { ...area, between: BETWEEN_LADDERS, aligned: true }).map(
-    ({ headings, places }): Sheet => ({
+    ({ headings, places }): LadderPage => ({
       headings: headings.map(({ of, y, goesOn }) => ({ entry: of, y, goesOn })),
       placed: places.map(({ holds, x, y, shelf }) => ({ ...holds, x, y, lengthMm: shelf - around })),
     }),

@@ -5,7 +5,7 @@
 
 import type { CutList } from '../../count/count-episode.js';
 import type { Mark, Page } from '../display-list.js';
-import type { Look } from '../page-look.js';
+import type { PageLook } from '../page-look.js';
 import { largerPrint } from '../paper-sizes.js';
 import { frameMarks, type ListPaper, listPaper } from './cut-list-paper.js';
 import { type ListTable, listTable, listTableMarks } from './cut-list-table.js';
@@ -14,7 +14,7 @@ import { artistLines, artistRowMm, artistTables, summaryMarks } from './cut-list
 /** Height of print on A4, mm. */
 const PRINT = 2.3;
 
-export function cutListPages(list: CutList, look: Look): Page[] {
+export function cutListPages(list: CutList, look: PageLook): Page[] {
   const { paper, table } = laidOut(list, look);
   const bodies = tableBodies(paper, table, list);
   addTotals(bodies, paper, table, list);
@@ -32,7 +32,7 @@ export function cutListPages(list: CutList, look: Look): Page[] {
   });
 }
 
-function laidOut(list: CutList, look: Look): { paper: ListPaper; table: ListTable } {
+function laidOut(list: CutList, look: PageLook): { paper: ListPaper; table: ListTable } {
   const most = PRINT * largerPrint(look.settings.paper);
   const upright = listPaper(look, false);
   const table = listTable(upright, list, most, most * 0.9);

@@ -6,9 +6,9 @@ import type { CutListWords } from '../../words/cut-list-words.js';
 import { wordsOf } from '../../words/words.js';
 import type { Mark, Metrics } from '../display-list.js';
 import { type Box, frame, pale, textAt } from '../mark-builders.js';
-import { cached } from '../metrics-cache.js';
+import { cachedMetrics } from '../metrics-cache.js';
 import { footMarks } from '../page-frame.js';
-import type { Look } from '../page-look.js';
+import type { PageLook } from '../page-look.js';
 import { largerPrint, PAPER_MM, smallestTextMm } from '../paper-sizes.js';
 import { fitLine, setInBox } from '../text-fitting.js';
 
@@ -31,7 +31,7 @@ export interface ListPaper {
   readonly body: Box;
 }
 
-export function listPaper(look: Look, landscape: boolean): ListPaper {
+export function listPaper(look: PageLook, landscape: boolean): ListPaper {
   const { paper, convention } = look.settings;
   const upright = PAPER_MM[paper];
   const widthMm = landscape ? upright.heightMm : upright.widthMm;
@@ -45,7 +45,7 @@ export function listPaper(look: Look, landscape: boolean): ListPaper {
     least: smallestTextMm(paper),
     west: convention === 'west',
     words: wordsOf(look.settings).cutList,
-    metrics: cached(look.metrics),
+    metrics: cachedMetrics(look.metrics),
     body: { x: SIDE, y: top, width: widthMm - 2 * SIDE, height: heightMm - SIDE - FOOT * scale - 1 - top },
   };
 }
@@ -59,7 +59,7 @@ export function lengthText(paper: ListPaper, frames: number, fps: number): strin
 export function frameMarks(
   paper: ListPaper,
   list: CutList,
-  look: Look,
+  look: PageLook,
   name: string,
   page: number,
   pages: number,

@@ -5,22 +5,22 @@
 
 import { rowName } from '../../shot/time-notation.js';
 import type { SolvedCycle, SolvedLevel } from '../../solve/solved-shot.js';
-import { besideGutter, type Column } from '../block-columns.js';
+import { type BlockColumn, besideGutter } from '../block-columns.js';
 import type { Mark } from '../display-list.js';
 import { black, line, polygon, textAt } from '../mark-builders.js';
-import { type Run, type Plan as SheetPlan, type Side, topOf } from '../sheet-plan.js';
-import { type Fitted, fitLine, NARROWEST, ringed } from '../text-fitting.js';
+import { type BlockFrames, type PageSide, type SheetPlan, topOf } from '../sheet-plan.js';
+import { type FittedText, fitLine, NARROWEST_SQUEEZE, ringed } from '../text-fitting.js';
 import { setDownwards } from '../vertical-text.js';
-import { heldText, keyBegins, type Sign } from './key-signs.js';
+import { heldText, type KeySign, keyBegins } from './key-signs.js';
 
-export function keyMarks(side: Side, run: Run): Mark[] {
+export function keyMarks(side: PageSide, run: BlockFrames): Mark[] {
   return side.levels.flatMap((level, i) => {
     const column = besideGutter(run.block.columns.keys[i]!, side.geometry.gutters.levels);
     return [...levelMarks(side, run, level, column), ...cycleMarks(side, run, level, column)];
   });
 }
 
-function levelMarks(side: Side, run: Run, level: SolvedLevel, column: Column): Mark[] {
+function levelMarks(side: PageSide, run: BlockFrames, level: SolvedLevel, column: BlockColumn): Mark[] {
   const marks: Mark[] = [];
   const signs = side.plan.signs.get(level)!;
   const width = column.width - side.geometry.bracketMm;
@@ -35,7 +35,7 @@ function levelMarks(side: Side, run: Run, level: SolvedLevel, column: Column): M
   return marks;
 }
 
-function signMarks(side: Side, sign: Sign, x: number, y: number, width: number): Mark[] {
+function signMarks(side: PageSide, sign: KeySign, x: number, y: number, width: number): Mark[] {
   const { rowMm } = side.geometry;
   switch (sign.form) {
     case 'key':
@@ -87,7 +87,7 @@ const openRing = (x: number, y: number, r: number): Mark => ({
 });
 
 /** A ring stays inside its row and column, so that no two ever touch. */
-function inRing(side: Side, text: string, x: number, y: number, width: number): Mark[] {
+function inRing(side: PageSide, text: string, x: number, y: number, width: number): Mark[] {
   const { geometry, plan } = side;
   return ringed(plan.metrics, text, {
     r: Math.min(geometry.rowMm * 0.455, 2.1),
@@ -98,7 +98,7 @@ function inRing(side: Side, text: string, x: number, y: number, width: number): 
   }).at(x, y);
 }
 
-export function celMarks(side: Side, run: Run): Mark[] {
+export function celMarks(side: PageSide, run: BlockFrames): Mark[] {
   return side.levels.flatMap((level, i) => {
     const column = besideGutter(run.block.columns.cels[i]!, side.geometry.gutters.levels);
     const x = column.x + column.width / 2;
@@ -122,7 +122,7 @@ export const HOLD = black(0.24);
 export const HOLD_GAP = 0.18;
 
 /** How large a number stands in its row. */
-export function numberSize(side: Side, text: string, width: number): Fitted {
+export function numberSize(side: PageSide, text: string, width: number): FittedText {
   const { rowMm, leastTextMm } = side.geometry;
   const most = Math.max(leastTextMm, Math.min(rowMm * 0.74, 3.2));
   return fitLine(side.plan.metrics, text, width, { most, least: leastTextMm });
@@ -134,8 +134,8 @@ export function numberSize(side: Side, text: string, width: number): Fitted {
  * column has a number.
  */
 export function holdMarks(
-  side: Side,
-  run: Run,
+  side: PageSide,
+  run: BlockFrames,
   level: SolvedLevel,
   x: number,
   begins: (frame: number) => boolean,
@@ -154,7 +154,7 @@ export function holdMarks(
 }
 
 /** What is still held, on the first row after a break: in square brackets. */
-export function inBrackets(side: Side, text: string, x: number, y: number, width: number): Mark {
+export function inBrackets(side: PageSide, text: string, x: number, y: number, width: number): Mark {
   const bracketed = `[${text}]`;
   const { sizeMm, squeeze } = numberSize(side, bracketed, width - BESIDE_NUMBERS);
   return textAt(x, y, bracketed, { sizeMm, squeeze });
@@ -168,7 +168,7 @@ const WIDEST_NAME = 11;
 /** What the levels of a cut need for their numbers and names in the smallest print, mm: no level's columns are narrower. */
 export function levelRoom({ levels, signs, metrics }: SheetPlan, leastTextMm: number): number {
   const room = (text: string, weight: 'regular' | 'bold'): number =>
-    metrics.width(text, leastTextMm, weight) * NARROWEST + BESIDE_NUMBERS;
+    metrics.width(text, leastTextMm, weight) * NARROWEST_SQUEEZE + BESIDE_NUMBERS;
   return levels.reduce((most, level) => {
     const texts = new Set<string>(level.exposures.map(({ cel }) => (cel === null ? '×' : String(cel))));
     for (const sign of signs.get(level) ?? []) if (sign && 'text' in sign) texts.add(sign.text);
@@ -192,11 +192,22 @@ export function bracketRoom(levels: readonly SolvedLevel[], leastTextMm: number)
 
 const laneMm = (leastTextMm: number): number => leastTextMm * 1.15;
 
-export function cycleMarks(side: Side, run: Run, level: SolvedLevel, column: Column): Mark[] {
+export function cycleMarks(
+  side: PageSide,
+  run: BlockFrames,
+  level: SolvedLevel,
+  column: BlockColumn,
+): Mark[] {
   return level.cycles.flatMap((cycle) => bracket(side, run, level, cycle, column));
 }
 
-function bracket(side: Side, run: Run, level: SolvedLevel, cycle: SolvedCycle, column: Column): Mark[] {
+function bracket(
+  side: PageSide,
+  run: BlockFrames,
+  level: SolvedLevel,
+  cycle: SolvedCycle,
+  column: BlockColumn,
+): Mark[] {
   const from = Math.max(cycle.firstFrame, run.first);
   const to = Math.min(cycle.lastFrame, run.last);
   if (from > to) return [];

@@ -3,7 +3,7 @@
 import type { Convention } from '../../shot/settings.js';
 import type { Exposure, SolvedLevel } from '../../solve/solved-shot.js';
 
-export type Sign =
+export type KeySign =
   /** A number in a ring. */
   | { readonly form: 'key'; readonly text: string }
   /** A short stroke: an in-between, in its turn. */
@@ -23,7 +23,7 @@ export type Sign =
   | { readonly form: 'empty' };
 
 /** One sign a frame; null where nothing changes. */
-export function keySigns(level: SolvedLevel, convention: Convention): (Sign | null)[] {
+export function keySigns(level: SolvedLevel, convention: Convention): (KeySign | null)[] {
   const begins = keyBegins(level);
   return convention === 'west'
     ? level.exposures.map((one) => (begins(one.frame) ? westernSign(one) : null))
@@ -42,20 +42,20 @@ export function keyBegins({ exposures, cycles }: SolvedLevel): (frame: number) =
   };
 }
 
-function westernSign(exposure: Exposure): Sign {
+function westernSign(exposure: Exposure): KeySign {
   if (exposure.kind === 'empty') return { form: 'empty' };
   const text = String(exposure.cel);
   if (exposure.kind === 'key') return { form: 'key', text };
   return exposure.kind === 'breakdown' ? { form: 'underlined', text } : { form: 'number', text };
 }
 
-function japaneseSigns(level: SolvedLevel, begins: (frame: number) => boolean): (Sign | null)[] {
+function japaneseSigns(level: SolvedLevel, begins: (frame: number) => boolean): (KeySign | null)[] {
   const before = predecessors(level);
   const seen = new Map<string, number>();
   const reused = new Set(level.drawings.filter((one) => one.reused).map((one) => one.drawing));
   /** The drawing that the next in-between has to follow to stand in its turn. */
   let last: string | null = null;
-  return level.exposures.map((exposure): Sign | null => {
+  return level.exposures.map((exposure): KeySign | null => {
     const { drawing, kind, frame } = exposure;
     if (!begins(frame)) return null;
     if (drawing === null) {
@@ -91,7 +91,7 @@ function predecessors(level: SolvedLevel): Map<string, string> {
 }
 
 /** What is held on a frame where nothing begins, as it is written after a break (without its square brackets). */
-export function heldText(signs: readonly (Sign | null)[], frame: number): string {
+export function heldText(signs: readonly (KeySign | null)[], frame: number): string {
   const sign = signs.slice(0, frame).findLast((one) => one !== null);
   if (!sign) return '';
   switch (sign.form) {

@@ -10,8 +10,8 @@ import {
   newScenes,
   placeOf,
   type StripPiece,
-  type Strips,
   stripPieces,
+  type TimeStrips,
 } from './rhythm-strips.js';
 
 /** Heights on a strip, mm from its top; over the bars stand names of scenes and numbers of cuts. */
@@ -44,12 +44,12 @@ export function hatched(x1: number, x2: number, top: number, bottom: number): Ma
 const STRETCH = 1;
 
 /** Frames over which new drawings are counted: a second, or more where a second is too narrow to be seen. */
-export function stretchFrames(strips: Strips, fps: number): number {
+export function stretchFrames(strips: TimeStrips, fps: number): number {
   const secondMm = (strips.width * fps) / strips.frames;
   return fps * ([1, 2, 5, 10, 20, 30, 60].find((seconds) => seconds * secondMm >= STRETCH) ?? 60);
 }
 
-export function bandMarks(list: CutList, strips: Strips, bands: Bands): Mark[] {
+export function bandMarks(list: CutList, strips: TimeStrips, bands: Bands): Mark[] {
   const y = (strip: number, at: number): number => strips.top + strip * strips.pitch + at;
   return [...densityMarks(), ...rangeMarks(), ...barMarks()];
 

@@ -5,7 +5,7 @@ import { type ListPaper, lengthText } from '../cut-list/cut-list-paper.js';
 import type { Mark } from '../display-list.js';
 import { black, line, pale, textAt } from '../mark-builders.js';
 import type { Bands } from './rhythm-bands.js';
-import { newScenes, placeOf, type Strips, stripPieces } from './rhythm-strips.js';
+import { newScenes, placeOf, stripPieces, type TimeStrips } from './rhythm-strips.js';
 
 /** `12:05`: minutes and seconds. */
 export function clock(seconds: number): string {
@@ -38,7 +38,7 @@ export const labelOf = ({ cut, sound }: { cut: string; sound: boolean }): string
 export function nameMarks(
   paper: ListPaper,
   list: CutList,
-  strips: Strips,
+  strips: TimeStrips,
   bands: Bands,
   print: StripPrint,
 ): Mark[] {
@@ -85,7 +85,7 @@ export function nameMarks(
   return marks;
 }
 
-function numbersOf(list: CutList, strips: Strips): Map<number, Labelled[]> {
+function numbersOf(list: CutList, strips: TimeStrips): Map<number, Labelled[]> {
   const byStrip = new Map<number, Labelled[]>();
   const scenes = newScenes(list);
   list.rows.forEach((row, i) => {
@@ -111,7 +111,7 @@ export function rulerMarks(
   paper: ListPaper,
   list: CutList,
   total: number,
-  strips: Strips,
+  strips: TimeStrips,
   bands: Bands,
   print: StripPrint & { readonly gutterMm: number },
 ): Mark[] {
@@ -163,7 +163,7 @@ export function rulerMarks(
 function budgetMarks(
   paper: ListPaper,
   { budget, fps }: CutList,
-  strips: Strips,
+  strips: TimeStrips,
   bands: Bands,
   sizeMm: number,
 ): { marks: Mark[]; taken: Taken } | null {

@@ -9,7 +9,7 @@ import { frameMarks, type ListPaper, listPaper } from '../cut-list/cut-list-pape
 import { summaryLines } from '../cut-list/cut-list-totals.js';
 import type { Mark, Page } from '../display-list.js';
 import { textAt } from '../mark-builders.js';
-import type { Look } from '../page-look.js';
+import type { PageLook } from '../page-look.js';
 import { fitLine } from '../text-fitting.js';
 import { type Bands, bandMarks } from './rhythm-bands.js';
 import { labelOf, nameMarks, rulerMarks, type StripPrint } from './rhythm-labels.js';
@@ -23,7 +23,7 @@ const FEW = 60;
 /** Beyond the running time so much more of it is shown, to reach the end of the budget. */
 const BEYOND = 1.25;
 
-export function rhythmPage(list: CutList, look: Look): Page {
+export function rhythmPage(list: CutList, look: PageLook): Page {
   const paper = listPaper(look, true);
   const { body, scale, least, words } = paper;
   const [labelMm, smallMm] = list.rows.length > FEW ? [1.75, 1.5] : [2.3, 1.75];

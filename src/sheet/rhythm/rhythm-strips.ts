@@ -5,7 +5,7 @@ import type { CutRow } from '../../count/cut-row.js';
 import type { Placed } from '../../count/running-time.js';
 import type { Box } from '../mark-builders.js';
 
-export interface Strips {
+export interface TimeStrips {
   /** Frames of a whole strip. */
   readonly frames: number;
   readonly count: number;
@@ -37,7 +37,7 @@ export function stripsFor(
   fps: number,
   room: Box,
   { lowest, highest, widestMm }: { lowest: number; highest: number; widestMm: number },
-): Strips {
+): TimeStrips {
   const most = Math.max(1, Math.floor(room.height / lowest));
   const seconds =
     SECONDS.find((one) => one * widestMm >= room.width && Math.ceil(total / (one * fps)) <= most) ??
@@ -54,7 +54,7 @@ export function stripsFor(
 }
 
 /** Where a moment stands; the end of a strip belongs to it, not to the next, where `end` is said. */
-export function placeOf(strips: Strips, time: number, end = false): { strip: number; x: number } {
+export function placeOf(strips: TimeStrips, time: number, end = false): { strip: number; x: number } {
   const { frames, count, left, width } = strips;
   const at = time / frames;
   const strip = Math.max(0, Math.min(count - 1, end ? Math.ceil(at - 1e-9) - 1 : Math.floor(at + 1e-9)));
@@ -62,7 +62,7 @@ export function placeOf(strips: Strips, time: number, end = false): { strip: num
 }
 
 /** A stretch of time cut at the ends of the strips; nothing for an empty one. */
-export function stripPieces(strips: Strips, from: number, to: number): StripPiece[] {
+export function stripPieces(strips: TimeStrips, from: number, to: number): StripPiece[] {
   const begin = Math.max(0, from);
   const end = Math.min(strips.count * strips.frames, to);
   const pieces: StripPiece[] = [];

@@ -2,8 +2,8 @@
 
 import type { Mark, Metrics } from '../display-list.js';
 import { textAt } from '../mark-builders.js';
-import { type Run, type Side, topOf } from '../sheet-plan.js';
-import { NARROWEST, wrap } from '../text-fitting.js';
+import { type BlockFrames, type PageSide, topOf } from '../sheet-plan.js';
+import { NARROWEST_SQUEEZE, wrap } from '../text-fitting.js';
 import { type SpeechLane, tick, type WordStretch } from './speech-lanes.js';
 
 /**
@@ -11,8 +11,8 @@ import { type SpeechLane, tick, type WordStretch } from './speech-lanes.js';
  * ties to a row is black and bears a tick; the others are lighter, so that nobody takes a guess for a reading.
  */
 export function levelStretches(
-  side: Side,
-  run: Run,
+  side: PageSide,
+  run: BlockFrames,
   all: readonly WordStretch[],
   lane: SpeechLane,
 ): (Mark[] | null)[] {
@@ -40,7 +40,7 @@ export function levelStretches(
 
 /** Words on one row: what is known to begin there in black, with a tick, what is spread evenly in a lighter ink. */
 function rowOfWords(
-  { plan, geometry }: Side,
+  { plan, geometry }: PageSide,
   lane: SpeechLane,
   y: number,
   sizeMm: number,
@@ -63,8 +63,8 @@ function rowOfWords(
 
 /** More words than rows: set on their side, in as many lines as the lane holds. */
 function turnedStretch(
-  side: Side,
-  run: Run,
+  side: PageSide,
+  run: BlockFrames,
   stretch: WordStretch,
   lane: SpeechLane,
   { most, least }: { most: number; least: number },
@@ -102,7 +102,7 @@ function turnedStretch(
 }
 
 /** The words of a stretch whose beats fall on the rows of a run. */
-function partOn(run: Run, stretch: WordStretch): string {
+function partOn(run: BlockFrames, stretch: WordStretch): string {
   const words = stretch.text.split(' ');
   const all = words.reduce((so, word) => so + beats(word), 0);
   const rows = stretch.to - stretch.from + 1;
@@ -155,7 +155,8 @@ export function spreadWords(
   // Whole words, even if small, read better than large syllables.
   for (const split of [false, true])
     for (let sizeMm = most; ; sizeMm = Math.max(least, sizeMm * 0.92)) {
-      const fits = (one: string): boolean => metrics.width(one, sizeMm, 'regular') * NARROWEST <= width;
+      const fits = (one: string): boolean =>
+        metrics.width(one, sizeMm, 'regular') * NARROWEST_SQUEEZE <= width;
       const pieces = split ? words.flatMap((word) => (fits(word) ? [word] : syllables(word))) : words;
       const set = pieces.every(fits) ? (inStep(pieces, rows, fits) ?? packed(pieces, rows, fits)) : null;
       if (set) return { sizeMm, rows: set };

@@ -7,7 +7,7 @@ import { besideGutter } from '../block-columns.js';
 import type { Mark } from '../display-list.js';
 import { black, line, polyline, textAt } from '../mark-builders.js';
 import { memoPointers } from '../memo-box.js';
-import { type Run, type Side, topOf } from '../sheet-plan.js';
+import { type BlockFrames, type PageSide, topOf } from '../sheet-plan.js';
 import { fitLine, wrap } from '../text-fitting.js';
 import { setDownwards } from '../vertical-text.js';
 import { levelStretches } from './latin-speech.js';
@@ -21,7 +21,7 @@ import {
 } from './speech-lanes.js';
 import { verticalStretch } from './vertical-speech.js';
 
-export function speechMarks(side: Side, run: Run): Mark[] {
+export function speechMarks(side: PageSide, run: BlockFrames): Mark[] {
   if (run.last < run.first) return [];
   return side.plan.speech.placed.flatMap((placed) => {
     const { from, to } = placed.spoken.frames;
@@ -30,14 +30,14 @@ export function speechMarks(side: Side, run: Run): Mark[] {
 }
 
 /** A line as the memo tells it, with its first row. */
-export function spokenInMemo(side: Pick<Side, 'plan' | 'geometry'>, spoken: Spoken): string {
+export function spokenInMemo(side: Pick<PageSide, 'plan' | 'geometry'>, spoken: Spoken): string {
   const { words, convention } = side.plan;
   const row = (frame: number): string => rowName(frame, side.geometry.unit, convention === 'west');
   const who = speakerText(spoken, words);
   return `${row(spoken.frames.from)}–${row(spoken.frames.to)} ${who}: ${wholeText(spoken)}`;
 }
 
-function speakerText(spoken: Spoken, words: Side['plan']['words']): string {
+function speakerText(spoken: Spoken, words: PageSide['plan']['words']): string {
   if (spoken.kind === 'sound') return words.sound;
   if (spoken.kind === 'music') return words.music;
   const manner = { on: '', off: words.off, mono: words.mono }[spoken.manner];
@@ -49,7 +49,7 @@ const NARROW = { heard: 0.44, free: 0.34 };
 /** The lines at the left of a sound and what is free at its right, mm. */
 const BESIDE_SOUND = 1.2;
 
-function laneOf(side: Side, run: Run, { lane, spoken }: PlacedSpoken): SpeechLane {
+function laneOf(side: PageSide, run: BlockFrames, { lane, spoken }: PlacedSpoken): SpeechLane {
   const column = besideGutter(run.block.columns.dialogue!, side.geometry.gutters.speech);
   const { voices, sounds, placed } = side.plan.speech;
   const share = placed.some((one) => one.lane >= voices) ? NARROW.heard : NARROW.free;
@@ -74,7 +74,7 @@ function laneOf(side: Side, run: Run, { lane, spoken }: PlacedSpoken): SpeechLan
 }
 
 /** The first row of a line here on which something stands in the column at its left; past the last row if nothing does. */
-function firstBeside(side: Side, run: Run, { lane, spoken }: PlacedSpoken): number {
+function firstBeside(side: PageSide, run: BlockFrames, { lane, spoken }: PlacedSpoken): number {
   const from = Math.max(spoken.frames.from, run.first);
   const to = Math.min(spoken.frames.to, run.last);
   return side.plan.speech.placed
@@ -82,7 +82,7 @@ function firstBeside(side: Side, run: Run, { lane, spoken }: PlacedSpoken): numb
     .reduce((least, other) => Math.min(least, Math.max(other.spoken.frames.from, from)), run.last + 1);
 }
 
-function lineMarks(side: Side, run: Run, placed: PlacedSpoken): Mark[] {
+function lineMarks(side: PageSide, run: BlockFrames, placed: PlacedSpoken): Mark[] {
   const { spoken, lane: index } = placed;
   const lane = laneOf(side, run, placed);
   const from = Math.max(spoken.frames.from, run.first);
@@ -118,8 +118,8 @@ function lineMarks(side: Side, run: Run, placed: PlacedSpoken): Mark[] {
 
 /** A line of dialogue as far as it stands on the rows of one block. */
 interface Here {
-  readonly side: Side;
-  readonly run: Run;
+  readonly side: PageSide;
+  readonly run: BlockFrames;
   readonly spoken: Spoken;
   readonly lane: SpeechLane;
   /** Its first frame here. */
@@ -193,8 +193,8 @@ function soundMarks({ side, run, spoken, lane, from, starts, next }: Here): Told
 
 /** A sound's text across its lane, a line a row; null where the lane is narrow, the rows too few, or the script goes down. */
 function onRows(
-  side: Side,
-  run: Run,
+  side: PageSide,
+  run: BlockFrames,
   text: string,
   lane: SpeechLane,
   from: number,
@@ -213,7 +213,7 @@ function onRows(
   return { marks, end: topOf(side, run, from + lines.length) - 0.6 };
 }
 
-function wordMarks(side: Side, run: Run, spoken: Spoken, whole: SpeechLane): Mark[] {
+function wordMarks(side: PageSide, run: BlockFrames, spoken: Spoken, whole: SpeechLane): Mark[] {
   const all = wordStretches(spoken);
   const lane = all.some(({ tied }) => tied)
     ? { ...whole, wordsX: whole.wordsX + TICK_MM, wordsWidth: whole.wordsWidth - TICK_MM }

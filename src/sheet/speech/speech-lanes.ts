@@ -3,14 +3,14 @@
 import type { Shot, Spoken } from '../../shot/shot.js';
 import type { Mark } from '../display-list.js';
 import { polygon } from '../mark-builders.js';
-import type { Geometry } from '../sheet-geometry.js';
+import type { SheetGeometry } from '../sheet-geometry.js';
 
 export interface PlacedSpoken {
   readonly spoken: Spoken;
   readonly lane: number;
 }
 
-export interface Speech {
+export interface SpeechLanes {
   /** Lanes for voices, at the left, at least 1. */
   readonly voices: number;
   /** Narrower lanes for sounds and music, at least 1; numbered on from the voices. */
@@ -23,7 +23,7 @@ export interface Speech {
 /** More at the same time than this are told in the memo. */
 const MOST_LANES = { voices: 3, sounds: 4 };
 
-export function speechOf(shot: Shot): Speech {
+export function speechOf(shot: Shot): SpeechLanes {
   const voices = intoLanes(
     shot.spoken.filter(({ kind }) => kind === 'voice'),
     MOST_LANES.voices,
@@ -112,7 +112,7 @@ export interface SpeechLane {
 }
 
 /** Bars stand off their row's edge, so that one line's end and the next one's start are two bars. */
-export const barGap = ({ rowMm }: Geometry): number => Math.min(0.18, rowMm * 0.07);
+export const barGap = ({ rowMm }: SheetGeometry): number => Math.min(0.18, rowMm * 0.07);
 
 /** Width that the tick of a tied word takes at the left of the words, mm. */
 export const TICK_MM = 1.3;
@@ -121,7 +121,7 @@ export const TICK_MM = 1.3;
  * A pointer at the row on which the text says that a word begins, its tip at `tipX`: nothing that is only spread evenly
  * has one.
  */
-export function tick(tipX: number, middleMm: number, { rowMm }: Geometry): Mark {
+export function tick(tipX: number, middleMm: number, { rowMm }: SheetGeometry): Mark {
   const half = Math.min(0.6, rowMm * 0.25);
   const points = [
     [tipX - 1, middleMm - half],

@@ -1,5 +1,5 @@
 import type { Mark } from '../display-list.js';
-import { type Run, type Side, topOf } from '../sheet-plan.js';
+import { type BlockFrames, type PageSide, topOf } from '../sheet-plan.js';
 import {
   type CellSetting,
   cellMark,
@@ -11,7 +11,12 @@ import {
 import { barGap, type SpeechLane, tick, type WordStretch } from './speech-lanes.js';
 
 /** One character a row where there are rows enough; else closer, then in several columns from right to left. */
-export function verticalStretch(side: Side, run: Run, stretch: WordStretch, lane: SpeechLane): Mark[] | null {
+export function verticalStretch(
+  side: PageSide,
+  run: BlockFrames,
+  stretch: WordStretch,
+  lane: SpeechLane,
+): Mark[] | null {
   const { plan, geometry } = side;
   const { metrics } = plan;
   const cells = verticalCells(stretch.text, (text) => metrics.width(text, 1, 'regular'));

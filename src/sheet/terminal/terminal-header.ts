@@ -7,15 +7,15 @@ import type { SolvedLevel, SolvedShot } from '../../solve/solved-shot.js';
 import type { SheetWords } from '../../words/sheet-words.js';
 import { cameraMemo } from '../camera/camera-memo.js';
 import type { CameraPlan } from '../camera/lane-assignment.js';
-import type { Lent } from '../page-look.js';
+import type { LentLevel } from '../page-look.js';
 import { wholeText } from '../speech/speech-lanes.js';
 import { speakerOf } from './terminal-lanes.js';
 
-export interface Headed {
+export interface TerminalHead {
   readonly solved: SolvedShot;
   readonly words: SheetWords;
   readonly camera: CameraPlan;
-  readonly lent: readonly Lent[];
+  readonly lent: readonly LentLevel[];
   /** Rows of a second or foot, and whether they are feet. */
   readonly unit: number;
   readonly feet: boolean;
@@ -23,13 +23,13 @@ export interface Headed {
 
 const INDENT = 4;
 
-export function headLines(headed: Headed, width: number): string[] {
+export function headLines(headed: TerminalHead, width: number): string[] {
   return facts(headed)
     .filter((line) => line !== '')
     .flatMap((line) => hanging(line, width, INDENT));
 }
 
-function facts({ solved, words, camera, lent, unit, feet }: Headed): string[] {
+function facts({ solved, words, camera, lent, unit, feet }: TerminalHead): string[] {
   const { shot, levels, counts } = solved;
   const { settings } = shot;
   const labelled = (label: string, value: string): string => (value === '' ? '' : `${label} ${value}`);

@@ -4,7 +4,7 @@ import { broken, widthOf } from '../../layout/terminal-text.js';
 import type { TextColumn } from '../../layout/text-table.js';
 import type { Shot, Spoken } from '../../shot/shot.js';
 import type { SheetWords } from '../../words/sheet-words.js';
-import type { CameraPlan, Item } from '../camera/lane-assignment.js';
+import type { CameraItem, CameraPlan } from '../camera/lane-assignment.js';
 import { speechOf, wholeText, wordStretches } from '../speech/speech-lanes.js';
 
 /** The frames that have a row, rising; each row tells what is seen on that very frame. */
@@ -122,7 +122,7 @@ const MOVES_MOST = 22;
 
 /** One column for each move that runs at the same time as another. */
 export function cameraColumns({ placed }: CameraPlan, rows: Rows, words: SheetWords): TextColumn[] {
-  const lanes = new Map<number, Item[]>();
+  const lanes = new Map<number, CameraItem[]>();
   for (const { item, lane } of placed) {
     if (rowsWithin(rows, { from: item.from, to: item.last }))
       lanes.set(lane, [...(lanes.get(lane) ?? []), item]);
@@ -141,7 +141,7 @@ export function cameraColumns({ placed }: CameraPlan, rows: Rows, words: SheetWo
     });
 }
 
-function itemsOn(items: readonly Item[], rows: Rows, width: number): string[] {
+function itemsOn(items: readonly CameraItem[], rows: Rows, width: number): string[] {
   const cells = rows.map(() => '');
   for (const item of items) {
     const range = { from: item.from, to: item.last };
@@ -163,7 +163,7 @@ function itemsOn(items: readonly Item[], rows: Rows, width: number): string[] {
 }
 
 /** Names of places and graduations of the frames after `since`, up to `frame`. */
-function saidOn({ labels, numbers }: Item, since: number, frame: number): string {
+function saidOn({ labels, numbers }: CameraItem, since: number, frame: number): string {
   const names: string[] = [];
   for (let at = since + 1; at <= frame; at++) if (labels.has(at)) names.push(labels.get(at)!);
   const graduation = numbers.get(frame);
@@ -177,7 +177,7 @@ function saidOn({ labels, numbers }: Item, since: number, frame: number): string
 
 /** The move's name on the first row, behind what stands there, or on the first rows that are free. */
 function nameOn(
-  item: Item,
+  item: CameraItem,
   beside: Map<number, string>,
   { first, last }: { readonly first: number; readonly last: number },
   width: number,

@@ -3,7 +3,7 @@
 import { inWidth, widthOf } from '../../layout/terminal-text.js';
 import type { TextColumn } from '../../layout/text-table.js';
 import type { SolvedCycle, SolvedLevel } from '../../solve/solved-shot.js';
-import { keySigns, type Sign } from '../keys/key-signs.js';
+import { type KeySign, keySigns } from '../keys/key-signs.js';
 import { type Rows, rowsWithin, sheetColumn } from './terminal-lanes.js';
 
 /** Marks longer than that are cut. */
@@ -35,7 +35,7 @@ const HELD = ' │';
 /** What stands on a row; `before` is the frame of the row above it, null for the first. */
 function markOn(
   level: SolvedLevel,
-  signs: readonly (Sign | null)[],
+  signs: readonly (KeySign | null)[],
   frame: number,
   before: number | null,
 ): string {
@@ -52,7 +52,7 @@ function markOn(
     : '';
 }
 
-function markOf(sign: Sign): string {
+function markOf(sign: KeySign): string {
   switch (sign.form) {
     case 'key':
       return `(${sign.text})`;

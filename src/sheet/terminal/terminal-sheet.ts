@@ -8,13 +8,13 @@ import type { SolvedLevel, SolvedShot } from '../../solve/solved-shot.js';
 import type { LabelLanguage } from '../../words/labels.js';
 import { wordsOf } from '../../words/words.js';
 import { cameraPlan } from '../camera/lane-assignment.js';
-import type { Lent, Neighbours } from '../page-look.js';
+import type { LentLevel, Neighbours } from '../page-look.js';
 import { headLines } from './terminal-header.js';
 import { cameraColumns, notesColumn, type Rows, sheetColumn, speechColumns } from './terminal-lanes.js';
 import { levelColumn } from './terminal-levels.js';
 
 /** The narrowest terminal that a sheet is laid out for. */
-export const NARROWEST = 40;
+export const NARROWEST_TERMINAL = 40;
 
 export interface TerminalLook {
   /** Columns of the terminal, NARROWEST at least. */
@@ -27,11 +27,11 @@ export interface TerminalLook {
   /** Only the levels for which it holds. */
   readonly shows?: ((level: string) => boolean) | undefined;
   readonly neighbours?: Neighbours | undefined;
-  readonly lent?: readonly Lent[] | undefined;
+  readonly lent?: readonly LentLevel[] | undefined;
 }
 
 /** What the marks of a level's column mean. */
-export const LEGEND: readonly string[] = [
+export const TERMINAL_LEGEND: readonly string[] = [
   '(1)  key drawing 1; beside it, here and below, the finished number',
   ' -   in-between      =  breakdown      o  in-between of a cycle, seen before',
   '1.2  in-between that does not stand in its turn, by its name',

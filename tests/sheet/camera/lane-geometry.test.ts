@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { NO_GUTTERS } from '../../../src/sheet/block-columns.js';
 import { laneOf, lanesShown } from '../../../src/sheet/camera/lane-geometry.js';
-import type { Run, Side } from '../../../src/sheet/sheet-plan.js';
+import type { BlockFrames, PageSide } from '../../../src/sheet/sheet-plan.js';
 
 describe('lanes that are shown', () => {
   test('are as many as have their least width', () => {
@@ -24,8 +24,8 @@ describe('a lane', () => {
     const side = {
       plan: { camera: { lanes: widths } },
       geometry: { scale: 1, leastTextMm: 1.4, gutters: { ...NO_GUTTERS, camera: gutter } },
-    } as unknown as Side;
-    const run = { block: { columns: { camera: { x: 100, width } } } } as unknown as Run;
+    } as unknown as PageSide;
+    const run = { block: { columns: { camera: { x: 100, width } } } } as unknown as BlockFrames;
     return widths.map((_, i) => laneOf(side, run, i));
   }
 

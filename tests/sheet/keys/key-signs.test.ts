@@ -1,13 +1,13 @@
 /** What the key column says on each row. */
 
 import { describe, expect, it } from 'vitest';
-import { heldText, keySigns, type Sign } from '../../../src/sheet/keys/key-signs.js';
+import { heldText, type KeySign, keySigns } from '../../../src/sheet/keys/key-signs.js';
 import type { Convention } from '../../../src/shot/settings.js';
 import { solvedCut } from '../laid.js';
 
-const short = (sign: Sign | null): string => {
+const short = (sign: KeySign | null): string => {
   if (!sign) return '';
-  const forms: Record<Sign['form'], string> = {
+  const forms: Record<KeySign['form'], string> = {
     key: 'O',
     dash: '-',
     breakdown: '(-)',

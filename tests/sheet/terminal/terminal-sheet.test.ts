@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { NARROWEST, type TerminalLook, terminalSheet } from '../../../src/sheet/terminal/terminal-sheet.js';
+import {
+  NARROWEST_TERMINAL,
+  type TerminalLook,
+  terminalSheet,
+} from '../../../src/sheet/terminal/terminal-sheet.js';
 import { defaults } from '../../../src/shot/settings.js';
 import type { Exposure, SolvedShot } from '../../../src/solve/solved-shot.js';
 import { generatedCuts } from '../../generate.js';
@@ -40,7 +44,7 @@ function agrees(seen: Seen, { kind, drawing, cel }: Exposure): boolean {
 }
 
 const looks = fc.record({
-  width: fc.integer({ min: NARROWEST, max: 220 }),
+  width: fc.integer({ min: NARROWEST_TERMINAL, max: 220 }),
   labels: fc.constantFrom('en' as const, 'ja' as const),
   from: fc.option(fc.integer({ min: 1, max: 60 }), { nil: undefined }),
   every: fc.constantFrom(undefined, 1, 2, 3, 5),
