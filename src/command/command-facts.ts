@@ -1,7 +1,7 @@
 /** What the commands take, as plain data: for completion by the shell and for the manual page. */
 
 import type { Command, Option } from 'commander';
-import { wordsOf } from './command-options.js';
+import { choicesOf } from './command-options.js';
 
 export interface OptionFacts {
   /** `--paper`. */
@@ -63,6 +63,6 @@ function optionFacts(option: Option): OptionFacts {
     short: option.short ?? null,
     description: option.description,
     value: /[<[]([^>\]]+)[>\]]/.exec(option.flags)?.[1] ?? null,
-    words: wordsOf(option) ?? null,
+    words: choicesOf(option) ?? null,
   };
 }

@@ -67,7 +67,7 @@ export function checkRows(options: LookOptions, settings: Settings): void {
 const chosen = new WeakMap<Option, readonly string[]>();
 
 /** The words that an option made by `choice` takes; undefined for any other. */
-export function wordsOf(option: Option): readonly string[] | undefined {
+export function choicesOf(option: Option): readonly string[] | undefined {
   return chosen.get(option);
 }
 

@@ -8,7 +8,7 @@ import { type CommandContext, choice, examples } from './command-options.js';
 import { compareSides, type Tell } from './comparison.js';
 import { reportFinding, sideOf, sinceOf } from './comparison-sides.js';
 import { ConsoleReporter, FORMATS, type Format } from './console-reporter.js';
-import { cutJson, noteOf, onlyLine, wholeJson } from './retake-note.js';
+import { cutJson, onlyLine, retakeNote, wholeJson } from './retake-note.js';
 
 interface Options {
   readonly since?: string;
@@ -60,7 +60,7 @@ async function compareAll(host: Host, words: readonly string[], options: Options
   const language = options.labels ?? defaults.labels;
   const tell: Tell<string> = options.json
     ? cutJson
-    : (was, is, changes) => noteOf(was, is, changes, language);
+    : (was, is, changes) => retakeNote(was, is, changes, language);
   const comparison = await compareSides(old, now, reporter, tell);
   const { differing, onlyOld, onlyNow, compared, restricted } = comparison;
   if (options.json) host.out(wholeJson(comparison, old, now));

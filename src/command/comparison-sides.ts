@@ -11,7 +11,7 @@ import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 
-export interface Side {
+export interface ComparisonSide {
   /** What it is called: the word of the command line, or the revision. */
   readonly label: string;
   /** What is there now, where the other side is the same of long ago. */
@@ -34,7 +34,7 @@ export interface Version {
 }
 
 /** A word of the command line: what is there under that name, `-`, or `REVISION:PATH`. */
-export async function sideOf(host: Host, word: string): Promise<Side> {
+export async function sideOf(host: Host, word: string): Promise<ComparisonSide> {
   const [, rev, inner] = /^([^:]+):(.*)$/s.exec(word) ?? [];
   if (rev === undefined || host.kind(resolve(host.cwd, word)) !== 'none') {
     if (isRevision(host, word))
@@ -63,7 +63,7 @@ export async function sinceOf(
   host: Host,
   rev: string,
   words: readonly string[],
-): Promise<{ old: Side; now: Side }> {
+): Promise<{ old: ComparisonSide; now: ComparisonSide }> {
   const place = resolve(host.cwd, words[0] ?? '.');
   const past = host.revision(place, rev);
   if (!past.ok) throw new UsageError('option-value', rev, `\`${rev}\` cannot be read: ${past.reason}.`);
@@ -96,7 +96,7 @@ export async function sinceOf(
   };
 }
 
-function side(host: Host, found: Found, label: string, prefix: string): Side {
+function side(host: Host, found: Found, label: string, prefix: string): ComparisonSide {
   const single = found.jobs.length === 1 && found.jobs[0]!.named;
   return { label, present: false, host, found, prefix, single };
 }
@@ -124,7 +124,7 @@ function shortest(host: Host, path: string): string {
 }
 
 /** Reports what is wrong with finding a side's cuts. */
-export function reportFinding({ found, prefix }: Side, reporter: Reporter): void {
+export function reportFinding({ found, prefix }: ComparisonSide, reporter: Reporter): void {
   const all = [...found.episodes.flatMap(({ diagnostics }) => diagnostics), ...found.diagnostics];
   const sources = new Map(found.episodes.map(({ file, text }) => [file!, text]));
   reportErrors(reporter, all, sources, prefix);
@@ -149,7 +149,7 @@ function reportErrors(
 }
 
 /** Compiles the cuts of a side, one when it is asked for. House files are left out. */
-export async function* versionsOf(side: Side, reporter: Reporter): AsyncGenerator<Version> {
+export async function* versionsOf(side: ComparisonSide, reporter: Reporter): AsyncGenerator<Version> {
   const { host, found, prefix } = side;
   const cache = newEpisodeCache();
   const met = new Map<string, string>();

@@ -3,7 +3,7 @@
 import type { Reporter } from '../build/reporter.js';
 import { type Change, compare } from '../compare/compare-cuts.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
-import { type Side, type Version, versionsOf } from './comparison-sides.js';
+import { type ComparisonSide, type Version, versionsOf } from './comparison-sides.js';
 
 /** Says of two versions of a cut what the run will print; the versions themselves are not kept. */
 export type Tell<T> = (was: SolvedShot, is: SolvedShot, changes: readonly Change[]) => T;
@@ -19,8 +19,8 @@ export interface Comparison<T> {
 }
 
 export function compareSides<T>(
-  old: Side,
-  now: Side,
+  old: ComparisonSide,
+  now: ComparisonSide,
   reporter: Reporter,
   tell: Tell<T>,
 ): Promise<Comparison<T>> {
@@ -37,8 +37,8 @@ class Pairing<T> {
   private compared = 0;
 
   constructor(
-    private readonly old: Side,
-    private readonly now: Side,
+    private readonly old: ComparisonSide,
+    private readonly now: ComparisonSide,
     private readonly reporter: Reporter,
     private readonly tell: Tell<T>,
   ) {}

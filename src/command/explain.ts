@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { UsageError } from '../build/usage-error.js';
 import { type Code, catalogue, type Entry } from '../language/catalogue/index.js';
-import { wordsOf } from '../language/grammar-queries.js';
+import { laterWordsOf } from '../language/grammar-queries.js';
 import { aboutCode } from '../language/message.js';
 import { byWord } from '../language/statements/statement-table.js';
 import { nearest } from '../language/suggest.js';
@@ -61,7 +61,7 @@ function explained(typed: string): string {
   if (Object.hasOwn(catalogue, word)) return explanation(word as Code);
   const inside = plainWord(word);
   if (inside !== null) return inside;
-  const words = new Set([...byWord.values()].flatMap(wordsOf));
+  const words = new Set([...byWord.values()].flatMap(laterWordsOf));
   const offer = nearest(word, [...Object.keys(statementPages), ...words, ...Object.keys(catalogue)]);
   throw new UsageError(
     'wrong-arguments',

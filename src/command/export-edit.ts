@@ -13,7 +13,7 @@ import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
 import { eachCut, findAll } from '../episode/batch.js';
 import type { Found } from '../episode/find-cuts.js';
 import { edlText } from '../export/edit-decision-list.js';
-import { type Edit, editOf, type Handed } from '../export/episode-edit.js';
+import { type EpisodeEdit, editOf, type Handed } from '../export/episode-edit.js';
 import { otioText } from '../export/otio.js';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, hasErrors } from '../language/diagnostic.js';
@@ -23,7 +23,10 @@ import type { ReportOptions } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
 
 /** A writer gives the text, or says why the form cannot hold the edit. */
-type Write = (edit: Edit, start: number) => { text: string | null; diagnostics: readonly Diagnostic[] };
+type Write = (
+  edit: EpisodeEdit,
+  start: number,
+) => { text: string | null; diagnostics: readonly Diagnostic[] };
 
 const forms = {
   otio: (edit, start) => ({ text: otioText(edit, start), diagnostics: [] }),

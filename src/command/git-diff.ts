@@ -9,7 +9,7 @@ import type { Host } from '../host/host.js';
 import { hasErrors } from '../language/diagnostic.js';
 import type { LabelLanguage } from '../words/labels.js';
 import { ConsoleReporter } from './console-reporter.js';
-import { noteOf } from './retake-note.js';
+import { retakeNote } from './retake-note.js';
 
 /**
  * `words` as git passes them to an external diff: path, old file, old id, old mode, new file, new id, new mode; after a rename
@@ -56,7 +56,7 @@ export async function gitDiff(
     const changes = compare(old, now);
     host.out(
       changes.length > 0
-        ? `${name}: ${noteOf(old, now, changes, language)}`
+        ? `${name}: ${retakeNote(old, now, changes, language)}`
         : `${name}: nothing changes on the sheet\n`,
     );
   } else if (now) host.out(`${name}: cut ${now.shot.cut} is new\n`);

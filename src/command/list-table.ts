@@ -21,7 +21,7 @@ interface Column<T> {
 }
 
 /** `width`: columns of the terminal, or null: as wide as the words are. Ends with a line end. */
-export function listTable(list: CutList, width: number | null): string {
+export function terminalList(list: CutList, width: number | null): string {
   const { rows, totals, fps, artists } = list;
   const number = (value: number | undefined): string => (value === undefined ? '-' : String(value));
   const columns: Column<CutRow>[] = [

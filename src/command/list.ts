@@ -114,7 +114,7 @@ async function list(host: Host, files: readonly string[], options: Options): Pro
     put(host, target, Buffer.from(form === 'csv' ? cutListCsv(counted) : cutListJson(counted), 'utf8'));
     if (target.path !== null) reporter.say(`wrote ${target.name}: ${plural(rows.length, 'cut')}`);
   } else {
-    const { againstBudget, listTable } = await import('./list-table.js');
+    const { againstBudget, terminalList: listTable } = await import('./list-table.js');
     if (form === 'table') host.out(listTable(counted, host.columns));
     else {
       const { totals, budget, fps } = counted;

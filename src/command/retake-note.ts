@@ -1,16 +1,16 @@
 /** The retake note: a heading and a line a change. */
 
 import type { Change } from '../compare/compare-cuts.js';
-import { sentence, type Telling, telling } from '../compare/sentence.js';
+import { type SentenceContext, sentence, telling } from '../compare/sentence.js';
 import { defaults } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';
 import { wordsOf } from '../words/words.js';
 import type { Comparison, Tell } from './comparison.js';
-import type { Side } from './comparison-sides.js';
+import type { ComparisonSide } from './comparison-sides.js';
 
 /** A cut's heading and a line a change. */
-export function noteOf(
+export function retakeNote(
   was: SolvedShot,
   is: SolvedShot,
   changes: readonly Change[],
@@ -22,7 +22,7 @@ export function noteOf(
   return `${heading(was.shot, is, t)}\n${lines.join('')}`;
 }
 
-function heading(was: SolvedShot['shot'], { shot }: SolvedShot, t: Telling): string {
+function heading(was: SolvedShot['shot'], { shot }: SolvedShot, t: SentenceContext): string {
   const name = t.words.documents.noteCut(shot.cut);
   if (was.time === shot.time) return name;
   return `${name}  ${t.length(was.time)} → ${t.length(shot.time)}`;
@@ -30,7 +30,7 @@ function heading(was: SolvedShot['shot'], { shot }: SolvedShot, t: Telling): str
 
 /** `only in HEAD~1: cuts 1-7, 9`. */
 export function onlyLine(
-  { label, present, found }: Side,
+  { label, present, found }: ComparisonSide,
   keys: readonly string[],
   language: LabelLanguage,
 ): string {
@@ -73,7 +73,11 @@ export const cutJson: Tell<string> = (was, is, changes) => {
   );
 };
 
-export function wholeJson({ differing, onlyOld, onlyNow }: Comparison<string>, old: Side, now: Side): string {
+export function wholeJson(
+  { differing, onlyOld, onlyNow }: Comparison<string>,
+  old: ComparisonSide,
+  now: ComparisonSide,
+): string {
   const head = JSON.stringify({ version: COMPARISON_VERSION, old: old.label, now: now.label }, null, 2);
   const tail = JSON.stringify({ onlyOld, onlyNow }, null, 2);
   const cuts = differing.map((text) => `\n${text.replace(/^/gm, '    ')}`).join(',');

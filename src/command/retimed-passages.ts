@@ -2,7 +2,7 @@
 
 import { UsageError } from '../build/usage-error.js';
 import { celsEdits } from '../language/cels-line.js';
-import type { Diagnostic, Edit } from '../language/diagnostic.js';
+import type { Diagnostic, SourceEdit } from '../language/diagnostic.js';
 import { parse } from '../language/parse.js';
 import { withEdits } from '../language/statement-reader.js';
 import type { CelName, StatementOf, Tree } from '../language/tree.js';
@@ -25,7 +25,7 @@ interface Named {
 /** The text with the in-betweens that are new at the end of their level's `cels` line, and `_` for those that are gone. */
 export function retime(text: string, { new: put = [], gone = [] }: Retimed): string {
   const { tree } = parse('', text);
-  const edits: Edit[] = [];
+  const edits: SourceEdit[] = [];
   const added = new Map<string, string[]>();
   for (const word of put) {
     const { line, name } = named(tree, '--new', word);

@@ -2,11 +2,11 @@
 
 import { align } from './align.js';
 import type { Follow } from './change.js';
-import type { Token } from './exposure-tokens.js';
+import type { ExposureToken } from './exposure-tokens.js';
 
 export interface Aligned {
-  readonly old: Token;
-  readonly now: Token;
+  readonly old: ExposureToken;
+  readonly now: ExposureToken;
 }
 
 export type Event =
@@ -16,8 +16,8 @@ export type Event =
   | {
       readonly type: 'region';
       readonly after: number;
-      readonly old: readonly Token[];
-      readonly now: readonly Token[];
+      readonly old: readonly ExposureToken[];
+      readonly now: readonly ExposureToken[];
       readonly delta: number;
     }
   /** A cycle that differs in itself. */
@@ -28,7 +28,7 @@ export type Event =
 /** A whole level, one pass of a cycle, or as much of one as there is room for. */
 export type Scope = 'level' | 'pass' | 'part';
 
-export interface Story {
+export interface LevelEvents {
   readonly aligned: readonly Aligned[];
   readonly events: readonly Event[];
   readonly scope: Scope;
@@ -45,12 +45,12 @@ export interface Anchors {
  * is left. So does what stands before an anchor. `differs`: whether two cycles differ in themselves; one that `yields` may be cut by what came before it.
  */
 export function story(
-  old: readonly Token[],
-  now: readonly Token[],
+  old: readonly ExposureToken[],
+  now: readonly ExposureToken[],
   anchors: Anchors,
   scope: Scope,
   differs: (pair: Aligned, yields: boolean) => boolean,
-): Story {
+): LevelEvents {
   const pinned = scope !== 'pass';
   const pairs = align(old, now);
   const aligned = pairs.map(([i, j]): Aligned => ({ old: old[i]!, now: now[j]! }));
@@ -116,10 +116,11 @@ function joined(events: readonly Event[], aligned: readonly Aligned[]): Event[] 
   return all;
 }
 
-const sum = (tokens: readonly Token[]): number => tokens.reduce((frames, token) => frames + token.frames, 0);
+const sum = (tokens: readonly ExposureToken[]): number =>
+  tokens.reduce((frames, token) => frames + token.frames, 0);
 
 /** The last aligned one before the event after this one. */
-export function endOf({ events, aligned }: Story, e: number): number {
+export function lastAlignedBefore({ events, aligned }: LevelEvents, e: number): number {
   const next = events[e + 1];
   if (!next) return aligned.length - 1;
   if (next.type === 'region') return next.after;
@@ -127,7 +128,7 @@ export function endOf({ events, aligned }: Story, e: number): number {
 }
 
 /** What an event moves that is not said elsewhere. */
-export function followOf(event: Event, { aligned, events, scope }: Story, e: number): Follow | null {
+export function followOf(event: Event, { aligned, events, scope }: LevelEvents, e: number): Follow | null {
   const first =
     event.type === 'region' ? event.after + 1 : event.type === 'anchor' ? event.first : event.last + 1;
   if (event.delta === 0 || first >= aligned.length) return null;

@@ -2,11 +2,11 @@
 
 import type { SolvedShot } from '../solve/solved-shot.js';
 import type { LabelLanguage } from '../words/labels.js';
-import type { Change, Place } from './change.js';
+import type { Change, ChangePlace } from './change.js';
 import { ON_PAPER, sentence, telling } from './sentence.js';
 
 export interface MarkedRows {
-  readonly place: Place;
+  readonly place: ChangePlace;
   readonly from: number;
   readonly to: number;
 }
@@ -20,7 +20,7 @@ export interface MarkedLadder {
 /** Rows that get a change bar, place by place, joined where they touch. Sorted by place in the order of the changes, then by row. */
 export function markedRows(changes: readonly Change[], now: SolvedShot): readonly MarkedRows[] {
   const { length } = now.shot;
-  const byPlace = new Map<string, { place: Place; rows: { from: number; to: number }[] }>();
+  const byPlace = new Map<string, { place: ChangePlace; rows: { from: number; to: number }[] }>();
   for (const { place, rows } of changes) {
     if (place === null || rows === null) continue;
     const key = JSON.stringify(place);

@@ -17,13 +17,13 @@ export interface Was<T> {
 }
 
 /** Where on the sheet a change is seen. */
-export type Place =
+export type ChangePlace =
   | { readonly kind: 'level'; readonly level: string }
   | { readonly kind: 'speech' | 'camera' | 'notes' };
 
 export type Change = ChangeBody & {
   /** Null: the header, or the cut as a whole. */
-  readonly place: Place | null;
+  readonly place: ChangePlace | null;
   /** Rows of the new sheet that differ by it; null where no row does. */
   readonly rows: Frames | null;
 };
@@ -92,7 +92,7 @@ export interface LevelSeen {
 // ---- what levels show
 
 /** One thing that a level shows: a drawing, nothing, or a cycle from its first to its last drawing. */
-export type Seen =
+export type SeenThing =
   | {
       readonly form: 'drawing';
       readonly drawing: string;
@@ -106,7 +106,7 @@ export type Seen =
 
 /** A thing that is shown for a while. `fresh`: a drawing that the other version does not have. */
 export interface Shown {
-  readonly seen: Seen;
+  readonly seen: SeenThing;
   readonly from: number;
   readonly frames: number;
   readonly fresh: boolean;
@@ -115,7 +115,7 @@ export interface Shown {
 /** What comes earlier or later because of a change: up to `last`, or to the end of the sheet where that is null. */
 export interface Follow {
   readonly by: number;
-  readonly last: Seen | null;
+  readonly last: SeenThing | null;
 }
 
 export type DrawingChange =
@@ -123,8 +123,8 @@ export type DrawingChange =
   | {
       readonly kind: 'exposure';
       readonly level: string;
-      readonly first: Seen;
-      readonly last: Seen;
+      readonly first: SeenThing;
+      readonly last: SeenThing;
       readonly count: number;
       readonly frames: Was<number>;
       readonly from: Was<number>;
@@ -135,8 +135,8 @@ export type DrawingChange =
   | {
       readonly kind: 'moved';
       readonly level: string;
-      readonly first: Seen;
-      readonly last: Seen;
+      readonly first: SeenThing;
+      readonly last: SeenThing;
       readonly by: number;
       readonly from: Was<number>;
       /** `last` is the last thing of the level, or of the cycle. */
@@ -153,7 +153,7 @@ export type DrawingChange =
       readonly old: readonly Shown[];
       readonly now: readonly Shown[];
       readonly from: Was<number>;
-      readonly holder: Seen | null;
+      readonly holder: SeenThing | null;
       readonly inCycle: boolean;
       readonly follows: Follow | null;
     }
@@ -168,7 +168,7 @@ export type DrawingChange =
       readonly added: readonly { readonly drawing: string; readonly cel: number }[];
       readonly dropped: readonly { readonly drawing: string; readonly cel: number }[];
       readonly frame: number;
-      readonly holder: Seen | null;
+      readonly holder: SeenThing | null;
       readonly follows: Follow | null;
     }
   | {
@@ -200,7 +200,7 @@ export type DrawingChange =
   | {
       readonly kind: 'cycle';
       readonly level: string;
-      readonly cycle: Extract<Seen, { form: 'cycle' }>;
+      readonly cycle: Extract<SeenThing, { form: 'cycle' }>;
       readonly from: Was<number>;
       readonly times: Was<number | null>;
       readonly pass: Was<number>;
@@ -231,7 +231,7 @@ export interface MoveSeen {
 }
 
 /** What a change does to a move's speed: whole way and largest step of a frame. */
-export interface Speed {
+export interface MoveSpeed {
   readonly wayMm: Was<number>;
   readonly largestStepMm: Was<number>;
 }
@@ -255,22 +255,22 @@ export type CameraChange =
       readonly kind: 'move-time';
       readonly frames: Was<Frames>;
       readonly stops: Was<readonly number[]> | null;
-    } & Speed &
+    } & MoveSpeed &
       MoveSeen)
   /** The way of a pull or follow; `rateMm` where it is said as a speed. */
   | ({
       readonly kind: 'move-way';
       readonly distanceMm: Was<number>;
       readonly rateMm: Was<number | null>;
-    } & Speed &
+    } & MoveSpeed &
       MoveSeen)
   /** Other places on its way: names of fields or marks, scales in percent, degrees. Where there are more or fewer of them, its time is said here. */
   | ({ readonly kind: 'move-route'; readonly frames: Was<Frames> } & Was<readonly string[]> &
-      Speed &
+      MoveSpeed &
       MoveSeen)
   /** A mark of a slide lies somewhere else. */
   | ({ readonly kind: 'mark-moved'; readonly mark: string; readonly by: Point } & Was<Point> & MoveSeen)
-  | ({ readonly kind: 'move-spacing'; readonly leg: number } & Was<Spacing> & Speed & MoveSeen)
+  | ({ readonly kind: 'move-spacing'; readonly leg: number } & Was<Spacing> & MoveSpeed & MoveSeen)
   | ({ readonly kind: 'move-manner'; readonly manner: Manner } & Was<MannerValue> & MoveSeen)
   | ({ readonly kind: 'light-added' | 'light-dropped'; readonly frames: Frames } & LightSeen)
   | ({ readonly kind: 'light-time'; readonly frames: Was<Frames> } & LightSeen)
@@ -290,20 +290,20 @@ export interface LightSeen {
 
 // ---- words
 
-export interface Speech {
+export interface SpeechText {
   readonly words: 'voice' | 'sound' | 'music';
   readonly speaker: string;
   readonly text: string;
 }
 
 export type WordChange =
-  | ({ readonly kind: 'speech-added' | 'speech-dropped'; readonly frames: Frames } & Speech)
-  | ({ readonly kind: 'speech-time'; readonly frames: Was<Frames> } & Speech)
-  | ({ readonly kind: 'speech-text' } & Was<string> & Speech)
-  | ({ readonly kind: 'speech-speaker' } & Was<string> & Speech)
-  | ({ readonly kind: 'speech-manner' } & Was<'on' | 'off' | 'mono'> & Speech)
+  | ({ readonly kind: 'speech-added' | 'speech-dropped'; readonly frames: Frames } & SpeechText)
+  | ({ readonly kind: 'speech-time'; readonly frames: Was<Frames> } & SpeechText)
+  | ({ readonly kind: 'speech-text' } & Was<string> & SpeechText)
+  | ({ readonly kind: 'speech-speaker' } & Was<string> & SpeechText)
+  | ({ readonly kind: 'speech-manner' } & Was<'on' | 'off' | 'mono'> & SpeechText)
   /** Words tied to other rows; `row` is null where the words are not tied to one. */
-  | ({ readonly kind: 'speech-rows'; readonly word: string; readonly row: Was<number | null> } & Speech)
+  | ({ readonly kind: 'speech-rows'; readonly word: string; readonly row: Was<number | null> } & SpeechText)
   | { readonly kind: 'note-added' | 'note-dropped'; readonly frame: number; readonly text: string }
   | { readonly kind: 'note-moved'; readonly frame: Was<number>; readonly text: string }
   | ({ readonly kind: 'note-text'; readonly frame: number } & Was<string>);

@@ -1,35 +1,38 @@
 /** Which cycles of two versions belong together, and what of them can be compared. */
 
 import { align } from './align.js';
-import { type Named, type Token, tokensOf } from './exposure-tokens.js';
+import { type ExposureToken, type Named, tokensOf } from './exposure-tokens.js';
 
 /**
  * What two cycles repeat, as far as it can be compared: a pass that is cut short says nothing of its rest, and the way back of one
  * there and back says nothing new.
  */
-export function passesOf(old: Token, now: Token): readonly [readonly Token[], readonly Token[]] {
+export function passesOf(
+  old: ExposureToken,
+  now: ExposureToken,
+): readonly [readonly ExposureToken[], readonly ExposureToken[]] {
   const sides = [old, now] as const;
   const whole = wholePasses(old, now);
   const room = Math.min(old.cycle!.played, now.cycle!.played);
   const [a, b] = sides.map(({ start, cycle }) => {
     if (!whole) return clipped(cycle!.pass, start + room);
     return cycle!.bounce ? there(cycle!.pass) : cycle!.pass;
-  }) as [readonly Token[], readonly Token[]];
+  }) as [readonly ExposureToken[], readonly ExposureToken[]];
   return [a, b];
 }
 
 /** Whether all that can be seen of two passes is said by `passesOf`. */
-export const wholePasses = (old: Token, now: Token): boolean =>
+export const wholePasses = (old: ExposureToken, now: ExposureToken): boolean =>
   [old, now].every(({ cycle }) => cycle!.played >= cycle!.passFrames);
 
-function clipped(tokens: readonly Token[], end: number): Token[] {
+function clipped(tokens: readonly ExposureToken[], end: number): ExposureToken[] {
   return tokens
     .filter(({ start }) => start < end)
     .map((token) => ({ ...token, frames: Math.min(token.frames, end - token.start) }));
 }
 
 /** The way there of a whole pass there and back; all of it where it does not mirror. */
-function there(pass: readonly Token[]): readonly Token[] {
+function there(pass: readonly ExposureToken[]): readonly ExposureToken[] {
   const half = pass.length / 2 + 1;
   if (pass.length < 2 || !Number.isInteger(half)) return pass;
   const mirrors = pass.slice(half).every(({ symbol, frames }, i) => {
@@ -43,11 +46,15 @@ function there(pass: readonly Token[]): readonly Token[] {
  * Gives cycles of both versions that belong together one symbol, and writes out those that stand alone, so that a cycle
  * compares with the same drawings written one by one.
  */
-export function pairCycles(old: readonly Token[], now: readonly Token[], names: { old: Named; now: Named }) {
-  const alone = { old: new Set<Token>(), now: new Set<Token>() };
+export function pairCycles(
+  old: readonly ExposureToken[],
+  now: readonly ExposureToken[],
+  names: { old: Named; now: Named },
+) {
+  const alone = { old: new Set<ExposureToken>(), now: new Set<ExposureToken>() };
   const [cyclesOld, cyclesNow] = [old, now].map((side) => side.filter((token) => token.cycle !== null)) as [
-    Token[],
-    Token[],
+    ExposureToken[],
+    ExposureToken[],
   ];
   const pairs = inOrder(cyclesOld, cyclesNow);
   for (const [count, [a, b]] of pairs.entries()) {
@@ -68,15 +75,18 @@ export function pairCycles(old: readonly Token[], now: readonly Token[], names: 
 const MOST_PAIRS = 100_000;
 
 /** The pairs of cycles, in order on both sides, that are the most alike in all. */
-function inOrder(old: readonly Token[], now: readonly Token[]): [Token, Token][] {
+function inOrder(
+  old: readonly ExposureToken[],
+  now: readonly ExposureToken[],
+): [ExposureToken, ExposureToken][] {
   if (old.length * now.length > MOST_PAIRS) {
-    const repeated = (token: Token) => ({
+    const repeated = (token: ExposureToken) => ({
       symbol: token.cycle!.pass.map(({ symbol }) => symbol).join(),
       frames: 0,
     });
     return align(old.map(repeated), now.map(repeated)).map(([i, j]) => [old[i]!, now[j]!]);
   }
-  const drawn = (token: Token) =>
+  const drawn = (token: ExposureToken) =>
     new Set(token.cycle!.pass.map(({ symbol }) => symbol).filter((one) => one !== ''));
   const sets = { old: old.map(drawn), now: now.map(drawn) };
   const alike = (i: number, j: number): number => {
@@ -94,7 +104,7 @@ function inOrder(old: readonly Token[], now: readonly Token[]): [Token, Token][]
       sum[i * width + j] = Math.max(taken, sum[(i - 1) * width + j]!, sum[i * width + j - 1]!);
     }
   }
-  const pairs: [Token, Token][] = [];
+  const pairs: [ExposureToken, ExposureToken][] = [];
   let [i, j] = [old.length, now.length];
   while (i > 0 && j > 0) {
     const here = sum[i * width + j]!;
@@ -106,10 +116,14 @@ function inOrder(old: readonly Token[], now: readonly Token[]): [Token, Token][]
 }
 
 /** Some cycles written out as runs, joined to what they touch. */
-function written(tokens: readonly Token[], alone: ReadonlySet<Token>, named: Named): Token[] {
+function written(
+  tokens: readonly ExposureToken[],
+  alone: ReadonlySet<ExposureToken>,
+  named: Named,
+): ExposureToken[] {
   if (alone.size === 0) return [...tokens];
   const flat = new Map(tokensOf(named, true).map((token) => [token.start, token]));
-  const all: Token[] = [];
+  const all: ExposureToken[] = [];
   for (const token of tokens) {
     if (!alone.has(token)) {
       add(all, token);
@@ -126,14 +140,14 @@ function written(tokens: readonly Token[], alone: ReadonlySet<Token>, named: Nam
 }
 
 /** The run that a frame lies in. */
-function runOver(flat: ReadonlyMap<number, Token>, frame: number): Token {
+function runOver(flat: ReadonlyMap<number, ExposureToken>, frame: number): ExposureToken {
   for (let at = frame; ; at--) {
     const run = flat.get(at);
     if (run) return run;
   }
 }
 
-function add(all: Token[], token: Token): void {
+function add(all: ExposureToken[], token: ExposureToken): void {
   const last = all.at(-1);
   if (last && last.cycle === null && token.cycle === null && last.symbol === token.symbol) {
     all[all.length - 1] = { ...last, frames: last.frames + token.frames };
@@ -141,9 +155,9 @@ function add(all: Token[], token: Token): void {
 }
 
 /** The same tokens with those that make up a whole cycle of `alone` joined again. */
-export function regrouped(tokens: readonly Token[], alone: Iterable<Token>): Token[] {
+export function regrouped(tokens: readonly ExposureToken[], alone: Iterable<ExposureToken>): ExposureToken[] {
   const cycles = new Map([...alone].map((cycle) => [cycle.start, cycle]));
-  const all: Token[] = [];
+  const all: ExposureToken[] = [];
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i]!;
     const cycle = cycles.get(token.start);
@@ -160,8 +174,8 @@ export function regrouped(tokens: readonly Token[], alone: Iterable<Token>): Tok
 
 /** A cycle before and after. */
 interface Both {
-  readonly old: Token;
-  readonly now: Token;
+  readonly old: ExposureToken;
+  readonly now: ExposureToken;
 }
 
 /**
@@ -191,7 +205,7 @@ export function otherTimes({ old, now }: Both, yields: boolean): boolean {
 }
 
 /** What a cycle ends on, as the run that is seen there. */
-export function endHeld(token: Token): Token {
+export function endHeld(token: ExposureToken): ExposureToken {
   const { played, passFrames, pass } = token.cycle!;
   const into = (played - 1) % passFrames;
   const last = pass.findLast(({ start }) => start - token.start <= into) ?? pass.at(-1)!;

@@ -5,15 +5,15 @@ import {
   type Aligned,
   type Anchors,
   type Event,
-  endOf,
   followOf,
+  type LevelEvents,
+  lastAlignedBefore,
   type Scope,
-  type Story,
   story,
 } from './alignment-events.js';
-import type { Change, ChangeBody, ChangeOf, Follow, Seen, Shown } from './change.js';
+import type { Change, ChangeBody, ChangeOf, Follow, SeenThing, Shown } from './change.js';
 import { differs, endHeld, otherTimes, pairCycles, passesOf, regrouped, wholePasses } from './cycle-pairs.js';
-import { type Token, tokensOf } from './exposure-tokens.js';
+import { type ExposureToken, tokensOf } from './exposure-tokens.js';
 import type { Names } from './lasting-names.js';
 import type { OtherCount } from './passage-changes.js';
 
@@ -42,7 +42,7 @@ class Teller {
   >();
   private readonly drawn: { readonly old: ReadonlySet<string>; readonly now: ReadonlySet<string> };
   /** Cycles that the other version does not have. */
-  private readonly alone = { old: new Set<Token>(), now: new Set<Token>() };
+  private readonly alone = { old: new Set<ExposureToken>(), now: new Set<ExposureToken>() };
   /** Inside a cycle: what its passes, taken together, do to what follows it, until that is said. */
   private outer: Follow | null | undefined;
 
@@ -63,7 +63,7 @@ class Teller {
   }
 
   /** Two sequences, of the whole level or of one pass of a cycle. */
-  tell(old: readonly Token[], now: readonly Token[], anchors: Anchors, scope: Scope): void {
+  tell(old: readonly ExposureToken[], now: readonly ExposureToken[], anchors: Anchors, scope: Scope): void {
     const paired = pairCycles(old, now, this.names);
     for (const side of ['old', 'now'] as const)
       for (const token of paired.alone[side]) this.alone[side].add(token);
@@ -103,7 +103,7 @@ class Teller {
           break;
         }
         case 'anchor':
-          this.moved(told, event.first, endOf(told, e), event.delta);
+          this.moved(told, event.first, lastAlignedBefore(told, e), event.delta);
           break;
         case 'cycle':
           this.cycle(aligned[event.first]!, this.follow(event, told, e));
@@ -118,19 +118,19 @@ class Teller {
     this.changes.push({ ...body, place: { kind: 'level', level: this.level }, rows: clamped } as Change);
   }
 
-  private follow(event: Event, told: Story, e: number): Follow | null {
+  private follow(event: Event, told: LevelEvents, e: number): Follow | null {
     if (this.outer === undefined) return followOf(event, told, e);
     const follows = event.delta === 0 ? null : this.outer;
     if (follows) this.outer = null;
     return follows;
   }
 
-  private length(event: EventOf<'length'>, told: Story, e: number, inCycle: boolean): void {
+  private length(event: EventOf<'length'>, told: LevelEvents, e: number, inCycle: boolean): void {
     const { aligned } = told;
     const [first, last] = [aligned[event.first]!, aligned[event.last]!];
     const { seen, cycle } = first.now;
     if (seen.form === 'empty' && event.last < aligned.length - 1) {
-      this.moved(told, event.last + 1, endOf(told, e), event.delta);
+      this.moved(told, event.last + 1, lastAlignedBefore(told, e), event.delta);
       return;
     }
     const rows = rowsOf(first.now, last.now);
@@ -140,9 +140,9 @@ class Teller {
       return;
     }
     // A cycle that is played as before is held otherwise on what it ends on.
-    const [before, after] = [first.old, first.now].map(cycle ? endHeld : (token: Token) => token) as [
-      Token,
-      Token,
+    const [before, after] = [first.old, first.now].map(cycle ? endHeld : (token: ExposureToken) => token) as [
+      ExposureToken,
+      ExposureToken,
     ];
     this.push(
       {
@@ -161,7 +161,7 @@ class Teller {
   }
 
   /** `start` … `end`: places of the aligned ones. */
-  private moved({ aligned, scope }: Story, start: number, end: number, by: number): void {
+  private moved({ aligned, scope }: LevelEvents, start: number, end: number, by: number): void {
     const block = aligned.slice(start, end + 1);
     const first = block.find(({ now }) => now.seen.form !== 'empty') ?? block[0];
     if (!first) return;
@@ -183,15 +183,15 @@ class Teller {
 
   private region(
     event: EventOf<'region'>,
-    told: Story,
+    told: LevelEvents,
     e: number,
-    held: Token | null,
+    held: ExposureToken | null,
     inCycle: boolean,
   ): void {
     const holder = held?.seen ?? null;
     const follows = held ? null : this.follow(event, told, e);
     const counts = new Set<OtherCount>();
-    const rest = (tokens: readonly Token[]) =>
+    const rest = (tokens: readonly ExposureToken[]) =>
       tokens.filter((token) => {
         const count = this.counts.find(({ symbols }) => symbols.has(token.symbol));
         if (count) counts.add(count);
@@ -230,7 +230,7 @@ class Teller {
     return {
       kind: 'cycle' as const,
       level: this.level,
-      cycle: now.seen as Extract<Seen, { form: 'cycle' }>,
+      cycle: now.seen as Extract<SeenThing, { form: 'cycle' }>,
       from: { old: old.start, now: now.start },
       times: { old: a.times, now: b.times },
       pass: { old: a.passFrames, now: b.passFrames },
@@ -308,7 +308,7 @@ function joinedHold(
   const { symbol, cycle } = aligned[length.first]!.now;
   const [list, sign] = region.now.length === 0 ? [region.old, 1] : [region.now, -1];
   if (cycle || list.length < 2 || region.old.length * region.now.length > 0) return false;
-  const half = (token: Token) => token.symbol === symbol && token.frames * sign === length.delta;
+  const half = (token: ExposureToken) => token.symbol === symbol && token.frames * sign === length.delta;
   const rest = half(list.at(-1)!) ? list.slice(0, -1) : half(list[0]!) ? list.slice(1) : null;
   if (!rest) return false;
   const delta = region.delta + length.delta;
@@ -316,13 +316,13 @@ function joinedHold(
 }
 
 /** What is put into a hold parts it in two: the second half is nothing new. */
-function parted(tokens: readonly Token[], held: Token | null): readonly Token[] {
+function parted(tokens: readonly ExposureToken[], held: ExposureToken | null): readonly ExposureToken[] {
   if (tokens.length < 2 || !held || held.cycle) return tokens;
   if (tokens.at(-1)!.symbol === held.symbol) return tokens.slice(0, -1);
   return tokens[0]!.symbol === held.symbol ? tokens.slice(1) : tokens;
 }
 
-const rowsOf = (first: Token, last: Token): Frames => ({
+const rowsOf = (first: ExposureToken, last: ExposureToken): Frames => ({
   from: first.start,
   to: last.start + last.frames - 1,
 });
@@ -341,7 +341,7 @@ function lastRowOf({ now }: Names, drawings: readonly string[], first: number): 
   return frame;
 }
 
-function shown(token: Token, others: ReadonlySet<string>): Shown {
+function shown(token: ExposureToken, others: ReadonlySet<string>): Shown {
   const { seen, start, frames, symbol, cycle } = token;
   const fresh = cycle
     ? cycle.pass.some((one) => one.seen.form === 'drawing' && !others.has(one.symbol))

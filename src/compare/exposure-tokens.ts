@@ -1,12 +1,12 @@
 /** What a level shows as a sequence of runs and cycles, for aligning with another version. */
 
 import type { SolvedCycle, SolvedLevel } from '../solve/solved-shot.js';
-import type { Seen } from './change.js';
+import type { SeenThing } from './change.js';
 
-export interface Token {
+export interface ExposureToken {
   /** The drawing under a name that does not depend on what else the level shows; '' where it is empty. */
   symbol: string;
-  readonly seen: Seen;
+  readonly seen: SeenThing;
   readonly start: number;
   frames: number;
   /** What a cycle repeats, or null. */
@@ -18,7 +18,7 @@ export interface CycleToken {
   readonly times: number | null;
   readonly bounce: boolean;
   /** Its first pass, as far as there is room for it. */
-  readonly pass: readonly Token[];
+  readonly pass: readonly ExposureToken[];
   /** Frames that it is played; what the token has more is the hold of the drawing that it ends on. */
   readonly played: number;
 }
@@ -30,14 +30,14 @@ export interface Named {
 }
 
 /** Cycles stand as one token; `flat` writes them out. */
-export function tokensOf({ level, symbols }: Named, flat = false): Token[] {
+export function tokensOf({ level, symbols }: Named, flat = false): ExposureToken[] {
   const kinds = new Map(level.drawings.map((one) => [one.drawing, one]));
   const { exposures } = level;
   const ways = new Map(
     level.passages.flatMap(({ from, to, drawings }) => drawings.map((one) => [one, { from, to }])),
   );
 
-  const seenAt = (frame: number): Seen => {
+  const seenAt = (frame: number): SeenThing => {
     const { drawing, cel } = exposures[frame - 1]!;
     if (drawing === null) return { form: 'empty' };
     return {
@@ -48,20 +48,20 @@ export function tokensOf({ level, symbols }: Named, flat = false): Token[] {
       way: ways.get(drawing) ?? null,
     };
   };
-  const run = (from: number, to: number): Token => {
+  const run = (from: number, to: number): ExposureToken => {
     const { drawing } = exposures[from - 1]!;
     let frame = from;
     while (frame < to && exposures[frame]!.drawing === drawing) frame++;
     const symbol = drawing === null ? '' : symbols.get(drawing)!;
     return { symbol, seen: seenAt(from), start: from, frames: frame - from + 1, cycle: null };
   };
-  const between = (from: number, to: number, depth: number): Token[] => {
+  const between = (from: number, to: number, depth: number): ExposureToken[] => {
     const inside = flat
       ? []
       : level.cycles
           .filter((one) => one.depth === depth && one.firstFrame >= from && one.firstFrame <= to)
           .sort((a, b) => a.firstFrame - b.firstFrame);
-    const tokens: Token[] = [];
+    const tokens: ExposureToken[] = [];
     let next = 0;
     for (let frame = from; frame <= to; ) {
       while (next < inside.length && inside[next]!.firstFrame < frame) next++;
@@ -76,7 +76,7 @@ export function tokensOf({ level, symbols }: Named, flat = false): Token[] {
     return tokens;
   };
   /** `end`: the first frame that something else has for itself. */
-  const cycleToken = (cycle: SolvedCycle, to: number, end: number, depth: number): Token => {
+  const cycleToken = (cycle: SolvedCycle, to: number, end: number, depth: number): ExposureToken => {
     const last = Math.min(cycle.lastFrame, to);
     let held = last;
     while (held + 1 < end && held < to && exposures[held]!.drawing === exposures[last - 1]!.drawing) held++;

@@ -7,7 +7,7 @@ import type { SolvedShot } from '../solve/solved-shot.js';
 import { match } from './align.js';
 import type { CameraChange, Change } from './change.js';
 import { MovePair } from './move-pair.js';
-import { placesOf, rowsOf, seenMove } from './seen-move.js';
+import { placeNamesOf, seenMove, sheetRowsOf } from './seen-move.js';
 
 /** `fields`, `levels`: what those of the old version are called now. */
 export function moveChanges(
@@ -19,7 +19,7 @@ export function moveChanges(
   const renamed = (names: readonly string[]) => names.map((name) => levels.get(name) ?? name).sort();
   const betweenFields = (move: Move) => fieldLegs(move).length > 0;
   const routeOf = (move: Move) =>
-    betweenFields(move) ? placesOf(move).map((name) => fields.get(name) ?? name) : placesOf(move);
+    betweenFields(move) ? placeNamesOf(move).map((name) => fields.get(name) ?? name) : placeNamesOf(move);
   const length = Math.max(old.shot.length, now.shot.length);
   const pairs = match(old.camera.moves, now.camera.moves, (a, b) => {
     const kinds =
@@ -28,7 +28,7 @@ export function moveChanges(
     const [mine, theirs] = [renamed(a.move.target.levels), [...b.move.target.levels].sort()];
     if (mine.length > 0 && !mine.some((name) => theirs.includes(name))) return null;
     const time = (Math.abs(a.start - b.start) + Math.abs(a.end - b.end)) / length;
-    const route = routeOf(a.move).join() === placesOf(b.move).join() ? 0 : 0.5;
+    const route = routeOf(a.move).join() === placeNamesOf(b.move).join() ? 0 : 0.5;
     return kinds + time + route + (mine.join() === theirs.join() ? 0 : 0.4);
   });
   const changes: Change[] = [];
@@ -47,13 +47,14 @@ export function moveChanges(
       carry: [renamed(carryOf(was.move)).join(','), [...carryOf(is.move)].sort().join(',')],
       toEnd: was.end === old.shot.length && is.end === now.shot.length,
     });
-    for (const body of both.changes()) add(body, rowsOf(is));
+    for (const body of both.changes()) add(body, sheetRowsOf(is));
   }
   for (const [j, move] of now.camera.moves.entries())
-    if (!stay.has(j)) add({ kind: 'move-added', frames: rowsOf(move), ...seenMove(move.move) }, rowsOf(move));
+    if (!stay.has(j))
+      add({ kind: 'move-added', frames: sheetRowsOf(move), ...seenMove(move.move) }, sheetRowsOf(move));
   for (const [i, move] of old.camera.moves.entries())
     if (!kept.has(i))
-      add({ kind: 'move-dropped', frames: rowsOf(move), ...seenMove(move.move) }, rowsOf(move));
+      add({ kind: 'move-dropped', frames: sheetRowsOf(move), ...seenMove(move.move) }, sheetRowsOf(move));
   return changes.sort((a, b) => (a.rows?.from ?? 0) - (b.rows?.from ?? 0));
 }
 

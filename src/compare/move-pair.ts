@@ -1,15 +1,15 @@
 /** What differs in one move. */
 
 import type { Move, Spacing } from '../shot/camera/camera-model.js';
-import { type Given, givenOf, kindOf, legsOf, parametersOf } from '../shot/camera/move-facts.js';
+import { type GivenParameter, givenOf, kindOf, legsOf, parametersOf } from '../shot/camera/move-facts.js';
 import type { Form, Parameter } from '../shot/camera/move-parameters.js';
 import type { SolvedMove } from '../solve/camera/solved-camera.js';
-import type { CameraChange, MannerValue, MoveSeen, Speed } from './change.js';
+import type { CameraChange, MannerValue, MoveSeen, MoveSpeed } from './change.js';
 import { near } from './field-changes.js';
-import { placesOf, round, rowsOf, seenMove } from './seen-move.js';
+import { placeNamesOf, round, seenMove, sheetRowsOf } from './seen-move.js';
 
 /** What the other moves and names of a cut say of one. */
-export interface Known {
+export interface MoveContext {
   readonly route: readonly string[];
   readonly levels: readonly [string, string];
   readonly carry: readonly [string, string];
@@ -23,7 +23,7 @@ export class MovePair {
   constructor(
     private readonly was: SolvedMove,
     private readonly is: SolvedMove,
-    private readonly known: Known,
+    private readonly known: MoveContext,
   ) {
     this.seen = seenMove(is.move);
   }
@@ -39,7 +39,7 @@ export class MovePair {
     ];
   }
 
-  private get speed(): Speed {
+  private get speed(): MoveSpeed {
     return {
       wayMm: { old: this.was.wayMm, now: this.is.wayMm },
       largestStepMm: { old: this.was.largestStepMm, now: this.is.largestStepMm },
@@ -68,7 +68,7 @@ export class MovePair {
     return [
       {
         kind: 'move-time',
-        frames: { old: rowsOf(was), now: rowsOf(is) },
+        frames: { old: sheetRowsOf(was), now: sheetRowsOf(is) },
         stops: told || !middle ? null : { old: stopsOld, now: stopsNow },
         ...this.speed,
         ...this.seen,
@@ -95,14 +95,14 @@ export class MovePair {
 
   private route(): CameraChange[] {
     const { was, is, known } = this;
-    const now = placesOf(is.move);
+    const now = placeNamesOf(is.move);
     if (known.route.join() !== now.join())
       return [
         {
           kind: 'move-route',
           old: known.route,
           now,
-          frames: { old: rowsOf(was), now: rowsOf(is) },
+          frames: { old: sheetRowsOf(was), now: sheetRowsOf(is) },
           ...this.speed,
           ...this.seen,
         },
@@ -198,7 +198,7 @@ function sameSpacing(a: Spacing, b: Spacing, shift: number): boolean {
 
 type Values = {
   readonly [F in Form]: (
-    value: (Given & { readonly form: F })['value'],
+    value: (GivenParameter & { readonly form: F })['value'],
     parameter: Parameter<F>,
   ) => MannerValue;
 };
@@ -216,6 +216,6 @@ const VALUES: Values = {
   point: (point) => (point ? `${round(point.xMm)},${round(point.yMm)}` : null),
 };
 
-function plainValue({ form, value, parameter }: Given): MannerValue {
+function plainValue({ form, value, parameter }: GivenParameter): MannerValue {
   return (VALUES[form] as (value: unknown, parameter: unknown) => MannerValue)(value, parameter);
 }

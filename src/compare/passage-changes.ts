@@ -15,13 +15,13 @@ export interface OtherCount {
   readonly symbols: ReadonlySet<string>;
 }
 
-export interface Passages {
+export interface PassageComparison {
   readonly counts: readonly OtherCount[];
   /** Passages that are the same drawings in both. */
   readonly same: readonly (readonly [SolvedPassage, SolvedPassage])[];
 }
 
-export function comparePassages({ old, now, replaced }: Names): Passages {
+export function comparePassages({ old, now, replaced }: Names): PassageComparison {
   const key = (name: string) => replaced.get(name) ?? name;
   const byPair = new Map<string, { old: SolvedPassage[]; now: SolvedPassage[] }>();
   const of = (pair: string) => {
@@ -76,7 +76,7 @@ function touch({ exposures }: SolvedLevel, key: (name: string) => string): Set<s
 }
 
 /** Other spacing of in-betweens that are as many as before. */
-export function chartChanges(level: string, { same }: Passages): ChangeOf<'chart'>[] {
+export function chartChanges(level: string, { same }: PassageComparison): ChangeOf<'chart'>[] {
   return same.flatMap(([old, now]) => {
     if (old.fractions.every((one, i) => Math.abs(one - now.fractions[i]!) < 1e-9)) return [];
     return [
@@ -95,7 +95,11 @@ export function chartChanges(level: string, { same }: Passages): ChangeOf<'chart
 }
 
 /** Drawings that lie elsewhere on the way, though their passage has more or fewer in-betweens. */
-export function placeChanges(level: string, { counts }: Passages, { old, now }: Names): ChangeOf<'places'>[] {
+export function placeChanges(
+  level: string,
+  { counts }: PassageComparison,
+  { old, now }: Names,
+): ChangeOf<'places'>[] {
   const cels = new Map(now.level.drawings.map(({ drawing, cel }) => [drawing, cel]));
   return counts.flatMap((count) => {
     if (!count.old || !count.now) return [];

@@ -9,7 +9,7 @@ import { figure } from '../words/number-format.js';
 import type { MoveSeen } from './change.js';
 
 /** The rows that a move is written with: `@1 > @24` stands on 1 and on 24, `1..24` moves on all of them. */
-export function rowsOf({ move }: SolvedMove): Frames {
+export function sheetRowsOf({ move }: SolvedMove): Frames {
   const { from, to } = rowsOfMove(move);
   return { from: Math.max(1, from), to };
 }
@@ -25,7 +25,7 @@ const NAMES: { readonly [L in LegForm]: ((end: LegForms[L]) => string) | null } 
 };
 
 /** Places on the way by name; scales in percent, turns in degrees. */
-export function placesOf(move: Move): string[] {
+export function placeNamesOf(move: Move): string[] {
   const name = NAMES[kindOf(move).legs] as ((end: unknown) => string) | null;
   return name ? [move.legs[0]!.from, ...move.legs.map(({ to }) => to)].map(name) : [];
 }
@@ -39,7 +39,7 @@ export function seenMove(move: Move): MoveSeen {
   return {
     move: move.kind,
     levels: move.target.levels,
-    places: placesOf(move),
+    places: placeNamesOf(move),
     sense: grows === shrinks ? null : grows ? 'in' : 'out',
     quick: parametersOf(move).some(({ name, value }) => name === 'quick' && value === true),
   };

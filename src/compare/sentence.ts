@@ -9,7 +9,7 @@ import { type Words, wordsOf } from '../words/words.js';
 import type { Change } from './change.js';
 import { moveName, parameterText } from './move-change-wording.js';
 
-export interface Telling extends SentenceFormat {
+export interface SentenceContext extends SentenceFormat {
   readonly language: LabelLanguage;
   /** Those of the form that the cut is printed on. */
   readonly words: Words;
@@ -19,7 +19,7 @@ export interface Telling extends SentenceFormat {
 export const ON_PAPER = 40;
 
 /** As the sheet of `now` writes times, in a language; `most`: letters that are quoted of one text. */
-export function telling({ shot }: SolvedShot, language: LabelLanguage, most = 200): Telling {
+export function telling({ shot }: SolvedShot, language: LabelLanguage, most = 200): SentenceContext {
   const feet = shot.settings.convention === 'west';
   const unit = feet ? FRAMES_A_FOOT : shot.fps;
   const length = (frames: number) => (feet ? feetAndFrames(frames) : secondsAndFrames(frames, shot.fps));
@@ -45,7 +45,7 @@ export function telling({ shot }: SolvedShot, language: LabelLanguage, most = 20
 }
 
 /** No full stop at its end; one line. */
-export function sentence(change: Change, t: Telling): string {
+export function sentence(change: Change, t: SentenceContext): string {
   const say = t.words.changes[change.kind] as (change: Change, t: SentenceFormat) => string;
   return say(change, t)
     .replace(/\s*\n\s*/g, ' ')

@@ -3,11 +3,11 @@
 import type { Frames, RowNote, Spoken } from '../shot/shot.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { match } from './align.js';
-import type { Change, Speech, WordChange } from './change.js';
+import type { Change, SpeechText, WordChange } from './change.js';
 
 const PLACE = { kind: 'speech' } as const;
 const textOf = ({ parts }: Spoken): string => parts.map(({ text }) => text).join(' ');
-const speechOf = (spoken: Spoken): Speech => ({
+const speechOf = (spoken: Spoken): SpeechText => ({
   words: spoken.kind,
   speaker: spoken.speaker,
   text: textOf(spoken),

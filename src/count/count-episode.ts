@@ -2,7 +2,7 @@
 
 import type { Counts } from '../solve/solved-shot.js';
 import type { CutRow } from './cut-row.js';
-import { type Placed, placeCuts } from './running-time.js';
+import { type PlacedCut, placeCuts } from './running-time.js';
 
 export interface Totals {
   readonly cuts: number;
@@ -42,7 +42,7 @@ export interface CutList {
   readonly budget: number | null;
   readonly rows: readonly CutRow[];
   /** One a row. */
-  readonly placed: readonly Placed[];
+  readonly placed: readonly PlacedCut[];
   readonly totals: Totals;
   /** In the order of their first cuts. */
   readonly artists: readonly ArtistTotal[];
@@ -60,8 +60,8 @@ export function cutList(rows: readonly CutRow[], of: ListOf): CutList {
   };
 }
 
-function totalsOf(rows: readonly CutRow[], placed: readonly Placed[], { fps, budget }: ListOf): Totals {
-  const sum = (of: (row: CutRow, place: Placed) => number): number =>
+function totalsOf(rows: readonly CutRow[], placed: readonly PlacedCut[], { fps, budget }: ListOf): Totals {
+  const sum = (of: (row: CutRow, place: PlacedCut) => number): number =>
     rows.reduce((all, row, i) => all + of(row, placed[i]!), 0);
   const count = (kind: keyof Counts): number => sum(({ counted }) => counted?.counts[kind] ?? 0);
   const running = sum((_, { frames }) => frames);
@@ -92,7 +92,7 @@ function totalsOf(rows: readonly CutRow[], placed: readonly Placed[], { fps, bud
   };
 }
 
-function artistsOf(rows: readonly CutRow[], placed: readonly Placed[]): ArtistTotal[] {
+function artistsOf(rows: readonly CutRow[], placed: readonly PlacedCut[]): ArtistTotal[] {
   const found = new Map<string, { -readonly [K in keyof ArtistTotal]: ArtistTotal[K] }>();
   rows.forEach(({ artists, counted }, i) => {
     for (const name of artists) {

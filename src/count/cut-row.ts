@@ -33,14 +33,14 @@ export interface CutRow {
   readonly artists: readonly string[];
   readonly problems: Problems;
   /** Null while errors leave nothing to count: no time, or no cut at all. */
-  readonly counted: Counted | null;
+  readonly counted: CutCount | null;
   /** Whether everything of the cut could be read. With errors the counts hold what was found. */
   readonly sound: boolean;
   /** Null for a cut that is not printed because of its errors. */
   readonly pages: PageCounts | null;
 }
 
-export interface Counted {
+export interface CutCount {
   /** Its own: the frames below are counted by it. */
   readonly fps: number;
   /** Without handles. */
@@ -59,7 +59,7 @@ export interface Counted {
 }
 
 /** What the solved cut does not know: where it stands, and what others have found of it. */
-export interface Known {
+export interface RowContext {
   readonly file: string;
   readonly problems: Problems;
   readonly sound: boolean;
@@ -68,7 +68,7 @@ export interface Known {
   readonly moves: readonly string[];
 }
 
-export function cutRow(solved: SolvedShot, known: Known): CutRow {
+export function cutRow(solved: SolvedShot, known: RowContext): CutRow {
   const { shot, levels, counts } = solved;
   const { file, problems, sound, pages, moves } = known;
   return {
@@ -91,7 +91,7 @@ export function cutRow(solved: SolvedShot, known: Known): CutRow {
 /** A cut of which errors leave nothing but names. */
 export function uncountedRow(
   names: Pick<CutRow, 'cut' | 'title' | 'scene' | 'artists'>,
-  { file, problems }: Pick<Known, 'file' | 'problems'>,
+  { file, problems }: Pick<RowContext, 'file' | 'problems'>,
 ): CutRow {
   const { cut, title, scene, artists } = names;
   return { file, problems, cut, title, scene, artists, counted: null, sound: false, pages: null };

@@ -4,15 +4,15 @@
  * that lies beyond the middle, the outgoing one the smaller part of an odd length, as with handles.
  */
 
-import type { Counted } from './cut-row.js';
+import type { CutCount } from './cut-row.js';
 
 /** What the rule looks at; null where it is not known. */
 export interface Timed {
-  readonly counted: Pick<Counted, 'fps' | 'time' | 'handles' | 'overlap'> | null;
+  readonly counted: Pick<CutCount, 'fps' | 'time' | 'handles' | 'overlap'> | null;
 }
 
 /** Where a cut lies in the running time, in frames of the episode. */
-export interface Placed {
+export interface PlacedCut {
   /** Frames that have run when it begins. */
   readonly start: number;
   /** Its share of the running time, 0 while its time is not known. */
@@ -35,9 +35,9 @@ function dissolved(out: Timed | undefined, next: Timed | undefined): number {
  * `rows` in story order. `fps`: of the episode. Times add up exactly and each cut point is rounded by itself, so that five cuts of
  * ten frames at 25 a second run for 48 frames of 24, not for 50.
  */
-export function placeCuts(rows: readonly Timed[], rule: 'half' | 'full', fps: number): Placed[] {
+export function placeCuts(rows: readonly Timed[], rule: 'half' | 'full', fps: number): PlacedCut[] {
   let run = 0;
-  return rows.map((row, i): Placed => {
+  return rows.map((row, i): PlacedCut => {
     const { counted } = row;
     const start = Math.round(run);
     if (!counted) return { start, frames: 0, lasts: 0, before: 0, after: 0, frameOfRow: 1 };

@@ -7,7 +7,7 @@ import { withEdits } from '../language/statement-reader.js';
 import type { Tree } from '../language/tree.js';
 
 /** What a fix is judged by: a text that was compiled, and what was found in it. */
-export interface Checked {
+export interface CheckedFix {
   readonly tree: Tree;
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -23,9 +23,9 @@ const BUDGET = 100_000;
  * concern other cuts as well. `text`: without its byte-order mark. `compiled` compiles another text of the same cut.
  */
 export function withTestedFixes(
-  before: Checked,
+  before: CheckedFix,
   text: string,
-  compiled: (text: string) => Checked | null,
+  compiled: (text: string) => CheckedFix | null,
 ): Diagnostic[] {
   let left = BUDGET;
   return before.diagnostics.map((one) => {
@@ -54,7 +54,7 @@ const editsOf = (fix: Fix): TextEdit[] =>
  * - the cut has no more errors than before. Only a statement that could not be read before may bring out errors elsewhere: they
  *   were hidden by it.
  */
-function mends(of: Diagnostic, edits: readonly TextEdit[], before: Checked, after: Checked): boolean {
+function mends(of: Diagnostic, edits: readonly TextEdit[], before: CheckedFix, after: CheckedFix): boolean {
   const { file } = before.tree;
   const written = edits.map(({ start, text }) => {
     const from = moved(start, edits, 'start');

@@ -8,7 +8,7 @@ import type { Shot } from '../shot/shot.js';
 import { mentions } from './scan-statements.js';
 import type { StoryCut } from './story.js';
 
-export type Way = 'in' | 'out';
+export type OverlapWay = 'in' | 'out';
 
 /** One end of a cut, as its text has it. */
 export type End =
@@ -25,7 +25,7 @@ export type End =
     };
 
 /** An end of a cut whose shot is known. `text`: what the tree was read from. */
-export function endOf(way: Way, tree: Tree, shot: Shot | null, text: string): End {
+export function cutEndOf(way: OverlapWay, tree: Tree, shot: Shot | null, text: string): End {
   const statement = tree.statements.find((one) => one.kind === 'overlap' && one.way === way) as
     | StatementOf<'overlap'>
     | undefined;
@@ -45,15 +45,15 @@ export function endOf(way: Way, tree: Tree, shot: Shot | null, text: string): En
 }
 
 /** An end of another cut of the story, read no further than that. */
-export function storyEnd(way: Way, cut: StoryCut, settings: Settings): End {
+export function storyEnd(way: OverlapWay, cut: StoryCut, settings: Settings): End {
   const { text } = cut;
   if (text === null) return { kind: 'unknown' };
   if (!mentions(text, 'overlap')) return { kind: 'none' };
-  return endOf(way, cut.tree, bind(cut.tree, [], settings).shot, text);
+  return cutEndOf(way, cut.tree, bind(cut.tree, [], settings).shot, text);
 }
 
 /** The cut that is checked. */
-export interface Checked {
+export interface OverlapCheck {
   readonly shot: Shot;
   readonly tree: Tree;
   readonly text: string;
@@ -70,13 +70,13 @@ export interface Joins {
  * text is not told here.
  */
 export function checkOverlaps(
-  { shot, tree, text }: Checked,
+  { shot, tree, text }: OverlapCheck,
   around: { readonly before: StoryCut | null; readonly after: StoryCut | null },
 ): Joins {
   const diagnostics: Diagnostic[] = [];
   const sources = new Map<string, string>();
   for (const way of ['in', 'out'] as const) {
-    const own = endOf(way, tree, shot, text);
+    const own = cutEndOf(way, tree, shot, text);
     const other = way === 'in' ? around.before : around.after;
     if (own.kind === 'unknown' || (own.kind === 'none' && !other)) continue;
     const facing = other && storyEnd(opposite(way), other, shot.settings);
@@ -90,14 +90,14 @@ export function checkOverlaps(
 }
 
 interface Meeting {
-  readonly way: Way;
+  readonly way: OverlapWay;
   readonly own: End;
   /** Null at an end of the story. */
   readonly other: StoryCut | null;
   readonly facing: End | null;
 }
 
-function check({ way, own, other, facing }: Meeting, checked: Checked): Diagnostic | null {
+function check({ way, own, other, facing }: Meeting, checked: OverlapCheck): Diagnostic | null {
   const back = opposite(way);
   if (own.kind !== 'overlap') {
     if (facing?.kind !== 'overlap' || !other) return null;
@@ -158,7 +158,7 @@ function lengthFor({ frames, fps, written }: End & { kind: 'overlap' }, own: num
 }
 
 /** A line of its own below the cut's time. */
-function addLine(line: string, { shot, text }: Checked): Fix {
+function addLine(line: string, { shot, text }: OverlapCheck): Fix {
   const { end, file } = shot.spans.time;
   const stop = /\r\n|\n|\r/.exec(text.slice(end));
   const at = stop ? end + stop.index : text.length;
@@ -166,10 +166,10 @@ function addLine(line: string, { shot, text }: Checked): Fix {
   return { action: 'add-line', line, edits: [edit] };
 }
 
-function statementSpan(tree: Tree, way: Way): Span {
+function statementSpan(tree: Tree, way: OverlapWay): Span {
   return tree.statements.find((one) => one.kind === 'overlap' && one.way === way)!.span;
 }
 
-function opposite(way: Way): Way {
+function opposite(way: OverlapWay): OverlapWay {
   return way === 'in' ? 'out' : 'in';
 }

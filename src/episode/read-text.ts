@@ -12,7 +12,7 @@ import { nearest } from '../language/suggest.js';
 export const LARGEST_TEXT_BYTES = 2 * 1024 * 1024;
 
 /** A text, or why there is none. `text` is given as far as it can be shown, so that a message can point into it. */
-export interface Text {
+export interface ReadText {
   readonly text: string;
   readonly ok: boolean;
   readonly diagnostics: readonly Diagnostic[];
@@ -22,14 +22,14 @@ export interface Text {
  * Turns the bytes of the file that messages call `name` into text: without its byte-order mark, checked to be UTF-8 and
  * to hold no NUL.
  */
-export function decode(name: string, bytes: Uint8Array, largest = LARGEST_TEXT_BYTES): Text {
+export function decode(name: string, bytes: Uint8Array, largest = LARGEST_TEXT_BYTES): ReadText {
   const failed = <C extends Code>(
     code: C,
     text: string,
     start: number,
     end: number,
     parameters: Messages[C],
-  ): Text => ({
+  ): ReadText => ({
     text,
     ok: false,
     diagnostics: [diagnose(code, { file: name, start, end }, parameters)],
@@ -65,7 +65,7 @@ export function readText(
   path: string,
   name: string,
   more: { from?: Span; missing?: 'use-missing'; largest?: number } = {},
-): Text {
+): ReadText {
   const span = more.from ?? { file: name, start: 0, end: 0 };
   const kind = host.kind(path);
   if (kind === 'none') {

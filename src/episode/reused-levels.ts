@@ -6,8 +6,8 @@ import type { Level, Shot } from '../shot/shot.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
 import type { Compiled } from './compile-cut.js';
 import { cutKey } from './episode.js';
-import type { EpisodeCache, Lent } from './episode-cache.js';
-import type { Borrowed, Story, StoryCut } from './story.js';
+import type { BorrowedLevel, EpisodeCache } from './episode-cache.js';
+import type { Borrowed, StoryCut, StoryOrder } from './story.js';
 
 export interface Reused {
   /** For levels of the shot that reuse one: that level, solved. */
@@ -29,7 +29,7 @@ export interface Reuser {
 /** Looks up the levels that a shot reuses. `others`: compiles another cut of the episode, for one of its levels. */
 export function findReused(
   { shot, only }: Reuser,
-  story: Story,
+  story: StoryOrder,
   cache: EpisodeCache,
   others: (path: string, level: string) => Compiled,
 ): Reused {
@@ -37,7 +37,7 @@ export function findReused(
   const digests: string[] = [];
   const diagnostics: Diagnostic[] = [];
 
-  const lend = (level: Level, reuse: NonNullable<Level['reuse']>): Lent => {
+  const lend = (level: Level, reuse: NonNullable<Level['reuse']>): BorrowedLevel => {
     const way = follow({ level: level.name, cut: reuse.cut, from: reuse.level }, shot.cut, story);
     if (way.circle) {
       return { reason: { why: 'circle', links: way.circle.links }, round: way.circle.own };
@@ -45,7 +45,7 @@ export function findReused(
     if (way.links.length === 0) return { reason: { why: 'no-cut', cut: reuse.cut } };
     if (way.links.length > MOST_LINKS) return { reason: { why: 'too-far', most: MOST_LINKS } };
     // From the far end, so that however long the way is, no cut is compiled while another one is.
-    let lent: Lent | null = null;
+    let lent: BorrowedLevel | null = null;
     for (const { cut, from } of way.links.toReversed()) {
       const id = JSON.stringify([cut.path, from]);
       lent = cache.levels.get(id) ?? borrow(others(cut.path, from), cut.number, from);
@@ -109,7 +109,7 @@ export function reusedInVain({ shot, levels }: SolvedShot, { levels: found }: Re
  */
 export function addedTwice(
   { shot, levels }: SolvedShot,
-  story: Story,
+  story: StoryOrder,
   cache: EpisodeCache,
   others: (path: string, level: string) => Compiled,
 ): Diagnostic[] {
@@ -158,7 +158,7 @@ interface Way {
   readonly circle: { readonly links: readonly string[]; readonly own: boolean } | null;
 }
 
-function follow(start: Borrowed, number: string, story: Story): Way {
+function follow(start: Borrowed, number: string, story: StoryOrder): Way {
   const shown = (cut: string, level: string): string => `${cutKey(cut)}/${level}`;
   const passed = [shown(number, start.level)];
   const links: { cut: StoryCut; from: string }[] = [];
@@ -177,7 +177,7 @@ function follow(start: Borrowed, number: string, story: Story): Way {
   return { links, circle: null };
 }
 
-function borrow({ solved, shot, diagnostics, digest }: Compiled, cut: string, level: string): Lent {
+function borrow({ solved, shot, diagnostics, digest }: Compiled, cut: string, level: string): BorrowedLevel {
   if (!solved || hasErrors(diagnostics)) return { reason: { why: 'errors', cut } };
   const found = solved.levels.find(({ name }) => name === level);
   const span = shot?.levels.find(({ name }) => name === level)?.reuse?.span;

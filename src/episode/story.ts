@@ -57,17 +57,17 @@ function storyCut(path: string, name: string, text: string | null, number?: stri
 }
 
 /** The story of an episode; the same one for all cuts of a run. Null for a cut that belongs to none. */
-export function storyOf(host: Host, episode: Episode, cache: EpisodeCache): Story | null {
+export function storyOf(host: Host, episode: Episode, cache: EpisodeCache): StoryOrder | null {
   const { folder } = episode;
   if (folder === null) return null;
   const known = cache.stories.get(folder);
   if (known) return known;
-  const story = new Story(host, episode, folder, cache);
+  const story = new StoryOrder(host, episode, folder, cache);
   cache.stories.set(folder, story);
   return story;
 }
 
-export class Story {
+export class StoryOrder {
   private readonly files: readonly string[];
   private readonly looked = new Map<number, StoryCut | null>();
   private readonly places: ReadonlyMap<string, number>;

@@ -5,7 +5,7 @@ import type { LentLevel, Neighbours } from '../sheet/page-look.js';
 import type { Shot } from '../shot/shot.js';
 import { cutKey, type Episode } from './episode.js';
 import type { EpisodeCache } from './episode-cache.js';
-import { type Story, storyOf } from './story.js';
+import { type StoryOrder, storyOf } from './story.js';
 
 /** Plain data: equal for equal texts of the whole episode. */
 export interface Surroundings {
@@ -33,7 +33,7 @@ export function surroundingsOf(
   return { neighbours: neighboursOf(path, shot, story), lent: lentOf(shot, story) };
 }
 
-function neighboursOf(path: string | null, { cut, camera }: Shot, story: Story): Neighbours {
+function neighboursOf(path: string | null, { cut, camera }: Shot, story: StoryOrder): Neighbours {
   const ways = camera.light.flatMap((light) => (light.kind === 'overlap' ? [light.way] : []));
   const around = ways.length > 0 ? story.around(path, cut) : null;
   const before = ways.includes('in') ? around?.before?.number : '';
@@ -41,7 +41,7 @@ function neighboursOf(path: string | null, { cut, camera }: Shot, story: Story):
   return { ...(before ? { before } : {}), ...(after ? { after } : {}) };
 }
 
-function lentOf({ cut: number, levels }: Shot, story: Story): LentLevel[] {
+function lentOf({ cut: number, levels }: Shot, story: StoryOrder): LentLevel[] {
   const key = cutKey(number);
   const names = new Set(levels.map(({ name }) => name));
   return story.cuts().flatMap((other) =>

@@ -2,7 +2,7 @@
 
 import type { CutList } from '../count/count-episode.js';
 import type { CutRow, Rhythm } from '../count/cut-row.js';
-import type { Placed } from '../count/running-time.js';
+import type { PlacedCut } from '../count/running-time.js';
 import { feetAndFrames, secondsAndFrames } from '../shot/time-notation.js';
 import type { Counts } from '../solve/solved-shot.js';
 import { csvLine } from './cut-csv.js';
@@ -14,7 +14,7 @@ export const CUT_LIST_VERSION = 1;
 type Cell = string | number | null | undefined;
 
 /** One entry a column. Empty where it is not known. Several names in one cell have `; ` between them. */
-const columns: readonly (readonly [name: string, of: (row: CutRow, placed: Placed) => Cell])[] = [
+const columns: readonly (readonly [name: string, of: (row: CutRow, placed: PlacedCut) => Cell])[] = [
   ['cut', ({ cut }) => cut],
   ['title', ({ title }) => title],
   ['scene', ({ scene }) => scene],
@@ -138,7 +138,7 @@ export function toExportedList(list: CutList): ExportedList {
 
 function exportedCut(
   { cut, title, scene, artists, sound, problems, counted, pages }: CutRow,
-  placed: Placed,
+  placed: PlacedCut,
 ): ExportedCut {
   return {
     ...{ cut, title, scene, artists, sound },

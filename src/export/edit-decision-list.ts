@@ -7,7 +7,7 @@ import type { Messages } from '../language/catalogue/index.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import type { Shot } from '../shot/shot.js';
 import { timecode } from '../shot/time-notation.js';
-import type { Edit, EditCut } from './episode-edit.js';
+import type { EditCut, EpisodeEdit } from './episode-edit.js';
 import { reelsOf } from './reel-names.js';
 
 /** Frames a second whose timecode needs no dropping and that edit lists are written in. */
@@ -23,7 +23,7 @@ const TITLE_LENGTH = 70;
 
 /** Null where the edit does not fit the format; then the diagnostics, else warnings, are errors that say why. `start`: where the record begins, in frames. */
 export function edlText(
-  edit: Edit,
+  edit: EpisodeEdit,
   start: number,
 ): { text: string | null; diagnostics: readonly Diagnostic[] } {
   const diagnostics = limits(edit, start);
@@ -34,7 +34,7 @@ export function edlText(
   return { text: `${[...head, ...lines].join('\r\n')}\r\n`, diagnostics: longDissolves(edit) };
 }
 
-function longDissolves({ cuts }: Edit): Diagnostic[] {
+function longDissolves({ cuts }: EpisodeEdit): Diagnostic[] {
   return cuts.flatMap(({ solved: { shot }, dissolve }) =>
     dissolve && dissolve.length > MOST_READ
       ? [
@@ -48,7 +48,7 @@ function longDissolves({ cuts }: Edit): Diagnostic[] {
   );
 }
 
-function limits({ cuts, fps, frames }: Edit, start: number): Diagnostic[] {
+function limits({ cuts, fps, frames }: EpisodeEdit, start: number): Diagnostic[] {
   const faults: Diagnostic[] = [];
   const fault = ({ spans }: Shot, parameters: Messages['edit-list-limit']) =>
     void faults.push(diagnose('edit-list-limit', spans.cut, parameters));
@@ -72,7 +72,7 @@ function limits({ cuts, fps, frames }: Edit, start: number): Diagnostic[] {
 }
 
 /** An event takes the cut from the start of its dissolve (or its cut point) to where the next one's begins. */
-function event({ cuts, fps }: Edit, index: number, reels: readonly string[], start: number): string[] {
+function event({ cuts, fps }: EpisodeEdit, index: number, reels: readonly string[], start: number): string[] {
   const cut = cuts[index]!;
   const next = cuts[index + 1];
   const { dissolve, source } = cut;

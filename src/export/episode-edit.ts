@@ -32,7 +32,7 @@ export interface EditCut {
   readonly dissolve: Dissolve | null;
 }
 
-export interface Edit {
+export interface EpisodeEdit {
   /** Work and episode. */
   readonly title: string;
   readonly fps: number;
@@ -46,7 +46,7 @@ export function editOf(
   cuts: readonly Handed[],
   name = '',
 ): {
-  edit: Edit | null;
+  edit: EpisodeEdit | null;
   diagnostics: readonly Diagnostic[];
 } {
   const shots = cuts.map(({ shot }) => shot);

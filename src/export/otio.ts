@@ -4,7 +4,7 @@
  */
 
 import type { Light } from '../shot/camera/camera-model.js';
-import type { Edit, EditCut, Handed } from './episode-edit.js';
+import type { EditCut, EpisodeEdit, Handed } from './episode-edit.js';
 
 /** A version for what stands under `cutwright` in the metadata. */
 const METADATA_VERSION = 1;
@@ -12,7 +12,7 @@ const METADATA_VERSION = 1;
 type Json = { readonly [key: string]: unknown };
 
 /** `start`: where the record begins, in frames. */
-export function toOtio({ title, fps, cuts, frames }: Edit, start: number): Json {
+export function toOtio({ title, fps, cuts, frames }: EpisodeEdit, start: number): Json {
   const time = timesOf(fps);
   const children = cuts.flatMap((cut) => [...transition(cut, time), clip(cut, time)]);
   const { settings } = cuts[0]!.solved.shot;
@@ -38,7 +38,7 @@ export function toOtio({ title, fps, cuts, frames }: Edit, start: number): Json 
 }
 
 /** The text of an `.otio` file. */
-export function otioText(edit: Edit, start: number): string {
+export function otioText(edit: EpisodeEdit, start: number): string {
   return `${JSON.stringify(toOtio(edit, start), null, 2)}\n`;
 }
 

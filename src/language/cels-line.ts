@@ -1,6 +1,6 @@
 /** Writes and extends the `cels` lines of a text, which is left as it is in everything else. */
 
-import type { Edit } from './diagnostic.js';
+import type { SourceEdit } from './diagnostic.js';
 import { displayWidth, lines, placeAt } from './source.js';
 import type { Statement, StatementOf, Tree } from './tree.js';
 
@@ -15,8 +15,8 @@ export function celsEdits(
   text: string,
   { statements, file }: Tree,
   added: ReadonlyMap<string, readonly string[]>,
-): Edit[] {
-  const edits: Edit[] = [];
+): SourceEdit[] {
+  const edits: SourceEdit[] = [];
   const put = (at: number, what: string): void => {
     const before = edits.findIndex(({ span }) => span.start === at);
     if (before >= 0) edits[before] = { span: edits[before]!.span, text: edits[before]!.text + what };

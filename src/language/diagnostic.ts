@@ -22,7 +22,7 @@ export type Note = {
 }[keyof Notes];
 
 /** Replaces the text of `span` by `text`. */
-export interface Edit {
+export interface SourceEdit {
   readonly span: Span;
   readonly text: string;
 }
@@ -31,7 +31,7 @@ export interface Edit {
 export type Action = { [F in keyof Fixes]: { readonly action: F } & Fixes[F] }[keyof Fixes];
 
 /** An edit that mends the fault; applying it gives valid text. */
-export type Fix = Action & { readonly edits: readonly Edit[] };
+export type Fix = Action & { readonly edits: readonly SourceEdit[] };
 
 export interface Diagnostic {
   readonly code: Code;

@@ -6,7 +6,7 @@ import type { Misplaced, Wanted } from './catalogue/message-terms.js';
 import { type Diagnostic, diagnose, type Note } from './diagnostic.js';
 import type { FixCandidate, FixTester } from './fault-fixes.js';
 import { insertFix, placeOf, replaceFix, type StatementFault, typedAt } from './fault-fixes.js';
-import { wordsOf } from './grammar-queries.js';
+import { laterWordsOf } from './grammar-queries.js';
 import { slip } from './slip-faults.js';
 import type { TextRange } from './source.js';
 import { DEEPEST, type ReadingFailure } from './statement-reader.js';
@@ -208,7 +208,7 @@ function general({ failure, tokens, typed }: UnreadStatement, token: IToken): St
     drawings && (wanted.length === 0 || isWanted(failure, 'drawing', 'drawings', 'drawing-or-group-end'));
   const candidates: FixCandidate[] = [];
   let mended: Message | undefined;
-  const words = wordsOf(entry);
+  const words = laterWordsOf(entry);
   for (const near of [token, tokens[failure.at - 1]]) {
     const meant = near?.tokenType === Word ? nearest(near.image, words) : undefined;
     if (!meant) continue;

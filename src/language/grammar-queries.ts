@@ -65,7 +65,7 @@ function pieceOf(node: Node): Production {
 let found: Map<string, readonly string[]> | null = null;
 
 /** The words that may stand in a statement after its first one. */
-export function wordsOf(entry: StatementRule): readonly string[] {
+export function laterWordsOf(entry: StatementRule): readonly string[] {
   found ??= collect();
   return (found.get(entry.rule) ?? []).filter((word) => word !== entry.word);
 }

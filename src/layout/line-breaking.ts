@@ -1,6 +1,6 @@
 /** Where lines of text may break, in any script that a sheet is written in. The unit of widths is the measure's own. */
 
-export type Measure = (text: string) => number;
+export type TextMeasure = (text: string) => number;
 
 /** Characters that may not begin a line of Japanese. */
 const NOT_FIRST = new Set([
@@ -44,7 +44,7 @@ function pieces(text: string): string[] {
 }
 
 /** Breaks a text into lines no wider than `width`; words that are wider than a line are cut. Line breaks of the text are kept. */
-export function brokenLines(text: string, width: number, measure: Measure): string[] {
+export function brokenLines(text: string, width: number, measure: TextMeasure): string[] {
   const lines: string[] = [];
   for (const paragraph of text.split('\n')) {
     let current = '';
@@ -69,7 +69,7 @@ export function brokenLines(text: string, width: number, measure: Measure): stri
 }
 
 /** The width of the widest; 0 of none. */
-export function widest(texts: Iterable<string>, measure: Measure): number {
+export function widest(texts: Iterable<string>, measure: TextMeasure): number {
   let most = 0;
   for (const text of texts) most = Math.max(most, measure(text));
   return most;

@@ -8,7 +8,7 @@
 
 import type { Area } from './table.js';
 
-export interface Size {
+export interface PackedSize {
   readonly width: number;
   readonly height: number;
 }
@@ -16,7 +16,7 @@ export interface Size {
 /** What is packed: its possible sizes, the best first; one at least. */
 export interface PackedBox<T> {
   readonly holds: T;
-  readonly sizes: readonly Size[];
+  readonly sizes: readonly PackedSize[];
 }
 
 export interface PackedSection<S, T> {
@@ -120,7 +120,7 @@ function shelvesOf<T>(
   { x, width, between, aligned }: PackedArea,
   chosen: ReadonlyMap<PackedBox<T>, number>,
 ): OnShelf<T>[][] {
-  const sizeOf = (box: PackedBox<T>): Size => box.sizes[chosen.get(box)!]!;
+  const sizeOf = (box: PackedBox<T>): PackedSize => box.sizes[chosen.get(box)!]!;
   const widest = Math.max(0, ...runs.flat().map((box) => sizeOf(box).width));
   const across = Math.max(1, Math.floor((width + between) / (widest + between)));
   const step = (width + between) / across;

@@ -1,7 +1,7 @@
 /** A text as an editor counts it: lines from 0, characters in the unit that client and server have agreed on. */
 
 import type { Position, Range } from 'vscode-languageserver';
-import type { Edit } from '../language/diagnostic.js';
+import type { SourceEdit } from '../language/diagnostic.js';
 import { type Lines, lines, type TextRange, withoutMark } from '../language/source.js';
 
 export type Encoding = 'utf-16' | 'utf-8';
@@ -105,7 +105,7 @@ export class DocumentText {
     return this.offset(position) + this.mark;
   }
 
-  textEdit({ span, text }: Edit): { range: Range; newText: string } {
+  textEdit({ span, text }: SourceEdit): { range: Range; newText: string } {
     return { range: this.range(span), newText: this.lineEnds(text) };
   }
 

@@ -1,7 +1,7 @@
 /** Hovers of what a timeline shows, and of levels. */
 
 import type { StatementOf } from '../language/tree.js';
-import type { Item } from '../shot/shot.js';
+import type { ShotItem } from '../shot/shot.js';
 import { inFrames } from '../shot/time-notation.js';
 import type { Artwork } from '../solve/camera/solved-camera.js';
 import { passFrames } from '../solve/group-lengths.js';
@@ -107,8 +107,8 @@ export function groupAt(
 /** How long a phrase lasts where the cut plays it. */
 export function phraseText({ compiled }: Analysis, name: string): string {
   const lengths = new Set<number>();
-  const seen = new Set<readonly Item[]>();
-  const visit = (items: readonly Item[]): void => {
+  const seen = new Set<readonly ShotItem[]>();
+  const visit = (items: readonly ShotItem[]): void => {
     if (seen.has(items)) return;
     seen.add(items);
     for (const item of items) {

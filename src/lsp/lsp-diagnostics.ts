@@ -10,7 +10,7 @@ import {
   type TextEdit,
   type WorkspaceEdit,
 } from 'vscode-languageserver';
-import type { Diagnostic, Edit, Severity, Span } from '../language/diagnostic.js';
+import type { Diagnostic, Severity, SourceEdit, Span } from '../language/diagnostic.js';
 import { actionOf, messageOf, noteOf } from '../language/message.js';
 import type { DocumentText } from './document-text.js';
 import type { Analysis, Workspace } from './workspace.js';
@@ -127,7 +127,7 @@ export function actionsAt(
 function workspaceEdit(
   workspace: Workspace,
   analysis: Analysis,
-  edits: readonly Edit[],
+  edits: readonly SourceEdit[],
 ): WorkspaceEdit | null {
   const changes: Record<string, TextEdit[]> = {};
   for (const edit of edits) {

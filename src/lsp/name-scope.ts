@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path';
 import { newEpisodeCache } from '../episode/episode-cache.js';
 import { filesOf } from '../episode/file-patterns.js';
 import { usesIn } from '../episode/scan-statements.js';
-import { type Story, storyOf } from '../episode/story.js';
+import { type StoryOrder, storyOf } from '../episode/story.js';
 import type { Span } from '../language/diagnostic.js';
 import type { Statement, Tree } from '../language/tree.js';
 import { type NameKind, type NameOccurrence, nameIndexOf, spanTouches } from './name-index.js';
@@ -38,7 +38,7 @@ const SHARED = new Set<Statement['kind']>(['phrase', 'level', 'field']);
 
 export class NameScope {
   private readonly files: readonly string[];
-  private readonly story: Story | null;
+  private readonly story: StoryOrder | null;
   private readonly shared = new Map<string, boolean>();
 
   constructor(

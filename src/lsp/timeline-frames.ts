@@ -5,7 +5,7 @@ import type { TextRange } from '../language/source.js';
 import type { StatementOf } from '../language/tree.js';
 import type { Level, Shot } from '../shot/shot.js';
 import { secondsAndFrames } from '../shot/time-notation.js';
-import { lay, type Placed } from '../solve/item-placement.js';
+import { lay, type PlacedItem } from '../solve/item-placement.js';
 import type { SolvedLevel } from '../solve/solved-shot.js';
 import type { Analysis } from './workspace.js';
 
@@ -56,7 +56,7 @@ export interface SolvedTimeline {
   readonly shot: Shot;
   readonly level: Level;
   readonly solved: SolvedLevel | null;
-  readonly placed: readonly Placed[];
+  readonly placed: readonly PlacedItem[];
   /** The last frame that the timeline says something for; 0 for none. */
   readonly filled: number;
 }

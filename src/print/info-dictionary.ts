@@ -6,7 +6,7 @@
 export const PRIVATE_KEY = 'CutwrightPrint';
 
 /** Gives the last `most` bytes of a file and its size; null where it cannot be read. */
-export type EndOf = (most: number) => { readonly bytes: Uint8Array; readonly size: number } | null;
+export type ReadFileEnd = (most: number) => { readonly bytes: Uint8Array; readonly size: number } | null;
 
 /** What is read first: more than most cuts have behind their pages. */
 const FIRST = 1 << 16;
@@ -17,7 +17,7 @@ const MOST = 1 << 26;
  * The private words of a file that this program wrote, or null: it is none, is not whole (cut short, or changed by another
  * program), or has none.
  */
-export function privateWords(endOf: EndOf): string | null {
+export function privateWords(endOf: ReadFileEnd): string | null {
   for (let most = FIRST; most <= MOST; most *= 8) {
     const end = endOf(most);
     if (end === null) return null;

@@ -4,7 +4,7 @@ import { MissingGlyph } from './fonts.js';
 import type { EmbeddedFont } from './pdfkit.js';
 
 /** A text as one document writes it: its codes as the inside of a hexadecimal string, and its advance in ems. */
-export interface Run {
+export interface EncodedText {
   readonly hex: string;
   readonly ems: number;
 }
@@ -14,7 +14,7 @@ export interface Codes {
   /** Name of the font in the resources. */
   readonly resource: string;
   /** Throws MissingGlyph. */
-  run(text: string): Run;
+  run(text: string): EncodedText;
 }
 
 /**
@@ -22,10 +22,10 @@ export interface Codes {
  * and text that is read back must give the one that was written.
  */
 export function openCodes(face: Face, weight: Weight, embedded: EmbeddedFont): Codes {
-  const characters = new Map<string, Run>();
-  const texts = new Map<string, Run>();
+  const characters = new Map<string, EncodedText>();
+  const texts = new Map<string, EncodedText>();
 
-  function character(char: string, text: string): Run {
+  function character(char: string, text: string): EncodedText {
     const known = characters.get(char);
     if (known) return known;
     const codePoint = char.codePointAt(0)!;

@@ -1,7 +1,7 @@
 /** Pages for a terminal: wrapped lines, examples indented. */
 
 import stringWidth from 'string-width';
-import { wordsOf } from '../language/grammar-queries.js';
+import { laterWordsOf } from '../language/grammar-queries.js';
 import { holdsWord, idleWords, ruleOf, type StatementPage, statementPages } from './statement-pages.js';
 import { PLACEHOLDERS, syntaxLine } from './syntax-line.js';
 
@@ -33,7 +33,7 @@ export function plainPage(name: string): string {
 export function plainWord(word: string): string | null {
   const meanings = new Map<string, { part: StatementPage['parts'][number]; names: string[] }>();
   for (const [name, page] of Object.entries(statementPages)) {
-    if (!wordsOf(ruleOf(name)).includes(word)) continue;
+    if (!laterWordsOf(ruleOf(name)).includes(word)) continue;
     const part = page.parts.find(([written]) => holdsWord(written, word));
     if (!part) continue;
     const known = meanings.get(part[1]);

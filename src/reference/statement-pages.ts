@@ -1,7 +1,7 @@
 /** The page of every statement, by its word; that of timelines is called `timeline`. */
 
 import type { Code } from '../language/catalogue/index.js';
-import { wordsOf } from '../language/grammar-queries.js';
+import { laterWordsOf } from '../language/grammar-queries.js';
 import { type StatementRule, statementTable } from '../language/statements/statement-table.js';
 import { fieldPages, lightPages } from './pages/field-and-light-pages.js';
 import { levelPages, timelinePages } from './pages/level-pages.js';
@@ -30,7 +30,7 @@ export function ruleOf(name: string): StatementRule {
 /** The words that the grammar lets stand in a statement, and that its page gives no meaning: all moves share one tail. */
 export function idleWords(name: string): string[] {
   const { parts } = statementPages[name]!;
-  return wordsOf(ruleOf(name)).filter((word) => !parts.some(([written]) => holdsWord(written, word)));
+  return laterWordsOf(ruleOf(name)).filter((word) => !parts.some(([written]) => holdsWord(written, word)));
 }
 
 /** Whether a word of the language stands in a piece of code. */

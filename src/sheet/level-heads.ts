@@ -164,7 +164,7 @@ function downInBox(side: PageSide, text: string, place: Box, most: number): { ma
 
 function changesOf(level: SolvedLevel, words: PageSide['plan']['words']): string {
   const list = (word: string, numbers: readonly number[]): string[] =>
-    numbers.length === 0 ? [] : [`${word} ${ranges(numbers, level.name)}`];
+    numbers.length === 0 ? [] : [`${word} ${numberRanges(numbers, level.name)}`];
   return [
     ...list(
       words.added,
@@ -188,7 +188,7 @@ function lentOf({ plan }: PageSide, { name }: SolvedLevel): string {
 }
 
 /** Rising numbers with their neighbours joined: `A4`, `A1–12 A14`. */
-export function ranges(numbers: readonly number[], name: string): string {
+export function numberRanges(numbers: readonly number[], name: string): string {
   const runs: [number, number][] = [];
   for (const number of numbers) {
     const run = runs.at(-1);

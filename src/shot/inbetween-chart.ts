@@ -4,12 +4,12 @@ import type { Report, Span } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import type { Chart as TreeChart } from '../language/tree.js';
-import type { Chart } from './shot.js';
+import type { ShotChart } from './shot.js';
 
 const NAMED = ['even', 'early', 'late', 'both'] as const;
 
 /** Null after a report. */
-export function bindChart(chart: TreeChart, report: Report): (Chart & { readonly span: Span }) | null {
+export function bindChart(chart: TreeChart, report: Report): (ShotChart & { readonly span: Span }) | null {
   if (chart.form === 'named') {
     const form = NAMED.find((each) => each === chart.name);
     if (form) return { form, span: chart.span };

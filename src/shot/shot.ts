@@ -15,11 +15,11 @@ export interface Frames {
 
 // ---- timelines
 
-export type Chart =
+export type ShotChart =
   | { readonly form: 'even' | 'early' | 'late' | 'both' }
   | { readonly form: 'fractions'; readonly fractions: readonly number[] };
 
-export type Repeat =
+export type ShotRepeat =
   | { readonly form: 'times'; readonly times: number }
   | { readonly form: 'frames'; readonly frames: number }
   | { readonly form: 'open' };
@@ -36,11 +36,11 @@ interface Shown {
   readonly open: boolean;
 }
 
-export type Item =
+export type ShotItem =
   | (Shown & {
       readonly kind: 'key';
       readonly name: string;
-      readonly chart: (Chart & { readonly span: Span }) | null;
+      readonly chart: (ShotChart & { readonly span: Span }) | null;
     })
   | (Shown & { readonly kind: 'between'; readonly breakdown: boolean })
   | (Shown & { readonly kind: 'reference'; readonly name: BetweenName })
@@ -49,10 +49,10 @@ export type Item =
   | {
       readonly kind: 'group';
       readonly span: Span;
-      readonly items: readonly Item[];
+      readonly items: readonly ShotItem[];
       /** There and back. */
       readonly bounce: boolean;
-      readonly repeat: Repeat;
+      readonly repeat: ShotRepeat;
       /** The place of `*3`, `:2+0` or `..`, or null: played once. */
       readonly repeatSpan: Span | null;
       /** The phrase that it came from, or null. */
@@ -74,10 +74,10 @@ export type Pinned = { readonly span: Span } & (
   | { readonly form: 'unused' }
 );
 
-export type Group = Extract<Item, { kind: 'group' }>;
-export type At = Extract<Item, { kind: 'at' }>;
+export type Group = Extract<ShotItem, { kind: 'group' }>;
+export type AtItem = Extract<ShotItem, { kind: 'at' }>;
 /** An item that shows one thing. */
-export type Leaf = Exclude<Item, Group | At>;
+export type Leaf = Exclude<ShotItem, Group | AtItem>;
 
 /**
  * A phrase is bound once for each exposure that it is played on, and its items are shared by all groups that play it: the
@@ -85,7 +85,7 @@ export type Leaf = Exclude<Item, Group | At>;
  */
 export interface Timeline {
   readonly span: Span;
-  readonly items: readonly Item[];
+  readonly items: readonly ShotItem[];
   /** False: some items could not be bound (an error says which), so that its length is not known. */
   readonly whole: boolean;
 }

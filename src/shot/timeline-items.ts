@@ -5,14 +5,14 @@ import { diagnose } from '../language/diagnostic.js';
 import type { StatementOf, Item as TreeItem } from '../language/tree.js';
 import { bindChart } from './inbetween-chart.js';
 import type { Guess } from './name-guesses.js';
-import type { Group, Item, Leaf, Repeat } from './shot.js';
+import type { Group, Leaf, ShotItem, ShotRepeat } from './shot.js';
 import type { Clock } from './time-resolver.js';
 
 /** Groups and phrases within each other; deeper ones are a slip or a trap, and nobody could read them. */
 export const DEEPEST = 50;
 
 export interface BoundItems {
-  readonly items: readonly Item[];
+  readonly items: readonly ShotItem[];
   /** False: something could not be bound and was left out. */
   readonly whole: boolean;
 }
@@ -37,7 +37,7 @@ export interface PhrasesParts {
 }
 
 /** Whether what it shows last goes on until the next `@` or the end. */
-export function endsOpen(item: Item | undefined): boolean {
+export function endsOpen(item: ShotItem | undefined): boolean {
   if (!item || item.kind === 'at') return false;
   if (item.kind !== 'group') return item.open;
   if (item.repeat.form === 'open') return true;
@@ -67,11 +67,11 @@ export function makePhrases({
   const circular = new Set<string>();
 
   function bindItems(source: readonly TreeItem[], startOn: number, depth: number): BoundItems {
-    const items: Item[] = [];
+    const items: ShotItem[] = [];
     let on = startOn;
     let whole = true;
     let open = false;
-    const add = (item: Item | null) => {
+    const add = (item: ShotItem | null) => {
       if (!item) {
         whole = false;
         return;
@@ -229,7 +229,7 @@ export function makePhrases({
     return group;
   }
 
-  function bindRepeat(item: Repeated): Repeat | null {
+  function bindRepeat(item: Repeated): ShotRepeat | null {
     const repeat = item.repeat;
     if (repeat.form === 'once') return { form: 'times', times: 1 };
     if (repeat.form === 'open') return { form: 'open' };

@@ -1,13 +1,13 @@
 /** In-between charts → fractions of the way, one for each in-between. */
 
-import type { Chart } from '../shot/shot.js';
+import type { ShotChart } from '../shot/shot.js';
 
 /**
  * The named charts, by halving as an in-betweener draws them: half of the way, then half of what is left to the key that is
  * crowded, again and again; `early` is the mirror of `late`, `both` halves from the middle to both keys. Null: the fractions
  * that are written are not as many as the in-betweens. Source for the halves: common practice in reading timing charts.
  */
-export function chartFractions(chart: Chart, count: number): readonly number[] | null {
+export function chartFractions(chart: ShotChart, count: number): readonly number[] | null {
   switch (chart.form) {
     case 'fractions':
       return chart.fractions.length === count ? chart.fractions : null;

@@ -9,7 +9,7 @@ import type { Drawing, Passage } from './level-drawings.js';
 import { makeDrawing } from './level-drawings.js';
 import type { SolvedLevel } from './solved-shot.js';
 
-export interface Known {
+export interface PaperDrawings {
   /** On paper, but neither key nor in-between of the timeline; references may show them. */
   readonly loose: readonly Drawing[];
   /** The highest number given, 0 where none is. */
@@ -33,7 +33,7 @@ export function takeKnown(
   source: SolvedLevel | null,
   numbering: Shot['numbering'],
   report: Report,
-): Known {
+): PaperDrawings {
   const reused = source ? takeReused(level, passages, source, report) : { loose: [], highest: 0 };
   if (!level.pinned) return { ...reused, reused: reused.highest, unused: [], short: [] };
   if (source) agree(level, source, report);

@@ -3,7 +3,7 @@
  * Lengths saturate at FAR, far beyond any sheet and still exact.
  */
 
-import type { At, Group, Item, Leaf } from '../shot/shot.js';
+import type { AtItem, Group, Leaf, ShotItem } from '../shot/shot.js';
 
 const FAR = 1e15;
 
@@ -15,10 +15,10 @@ export interface PlayedLeaf {
 }
 
 // Items are never changed, so what was measured once holds; phrases share their items, and are measured once.
-const passes = new WeakMap<readonly Item[], number>();
+const passes = new WeakMap<readonly ShotItem[], number>();
 
 /** Frames of the items once through, forward. `@` counts nothing: it only stands at the top. */
-export function onceThrough(items: readonly Item[]): number {
+export function onceThrough(items: readonly ShotItem[]): number {
   let frames = passes.get(items);
   if (frames === undefined) {
     frames = 0;
@@ -53,9 +53,9 @@ export function natural(item: Leaf | Group): number {
 }
 
 /** What is seen `offset` frames into the items, once through; 0 <= offset < onceThrough(items). */
-export function leafAt(items: readonly Item[], offset: number): PlayedLeaf {
+export function leafAt(items: readonly ShotItem[], offset: number): PlayedLeaf {
   let start = 0;
-  let last: Exclude<Item, At> | null = null;
+  let last: Exclude<ShotItem, AtItem> | null = null;
   let lastStart = 0;
   for (const item of items) {
     if (item.kind === 'at') continue;

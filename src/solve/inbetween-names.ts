@@ -2,9 +2,9 @@
 
 import type { Diagnostic, Report } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
-import type { Item, Level } from '../shot/shot.js';
+import type { Level, ShotItem } from '../shot/shot.js';
 import { betweenText } from './apply-cels-lines.js';
-import type { Known } from './drawings-on-paper.js';
+import type { PaperDrawings } from './drawings-on-paper.js';
 import type { Passages } from './inbetween-resolution.js';
 import type { Drawing, Passage } from './level-drawings.js';
 
@@ -18,7 +18,7 @@ function listed<T>(map: Map<string, T[]>, key: string, value: T): void {
  * Names what has no name on paper: `1.2` where key 1 leads to one passage only, else `1>3.2`, and `1>3.2/4` for the passages of a
  * pair of keys that are written after another one with another count (`/4`: of four in-betweens).
  */
-export function nameBetweens({ passages }: Passages, { loose }: Known): void {
+export function nameBetweens({ passages }: Passages, { loose }: PaperDrawings): void {
   const ways = new Map<string, Passage[]>();
   for (const passage of passages) listed(ways, passage.from, passage);
   const taken = new Set<string>();
@@ -58,9 +58,9 @@ export function nameBetweens({ passages }: Passages, { loose }: Known): void {
 export function findReferences(
   level: Level,
   found: Passages,
-  { loose }: Known,
+  { loose }: PaperDrawings,
   report: Report,
-): Map<Item, Drawing> {
+): Map<ShotItem, Drawing> {
   const { passages, references } = found;
   // Of each name with and without its second key, the drawing that is written first.
   const exact = new Map<string, Drawing>();
@@ -81,7 +81,7 @@ export function findReferences(
     ];
     for (const [map, name] of names) if (!map.has(name)) map.set(name, drawing);
   }
-  const meant = new Map<Item, Drawing>();
+  const meant = new Map<ShotItem, Drawing>();
   for (const reference of references) {
     const { key, to, index, letter } = reference.name;
     const tos = targets.get(key) ?? new Set<string>();

@@ -7,7 +7,7 @@
 import type { NoKeyAfter, NoKeyBefore } from '../language/catalogue/message-terms.js';
 import type { Report } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
-import type { Group, Item, Leaf, Level } from '../shot/shot.js';
+import type { Group, Leaf, Level, ShotItem } from '../shot/shot.js';
 import { lastOfPass, leafAt, onceThrough } from './group-lengths.js';
 import { groupCutShort } from './item-placement.js';
 import type { Drawing, Passage } from './level-drawings.js';
@@ -21,7 +21,7 @@ export interface Passages {
   /** In the order of writing. */
   readonly passages: readonly Passage[];
   /** The drawing of each in-between that has a passage. */
-  readonly betweens: ReadonlyMap<Item, Drawing>;
+  readonly betweens: ReadonlyMap<ShotItem, Drawing>;
   readonly references: readonly Reference[];
 }
 
@@ -35,20 +35,20 @@ type End =
 /** `isCut`: whether the last pass of a group at the top is cut short. */
 export function findPassages(
   level: Level,
-  items: readonly Item[],
+  items: readonly ShotItem[],
   isCut: (group: Group) => boolean,
   report: Report,
 ): Passages {
   const keys = new Map<string, Drawing>();
   const found = new Map<string, Passage>();
   const pairs = new Map<string, Passage>();
-  const betweens = new Map<Item, Drawing>();
+  const betweens = new Map<ShotItem, Drawing>();
   const references: Reference[] = [];
-  const ends = new Map<readonly Item[], End>();
-  const entries = new Map<readonly Item[], Entry>();
+  const ends = new Map<readonly ShotItem[], End>();
+  const entries = new Map<readonly ShotItem[], Entry>();
   const charted = new Map<Key, boolean>();
 
-  function entry(of: readonly Item[]): Entry {
+  function entry(of: readonly ShotItem[]): Entry {
     const known = entries.get(of);
     if (known) return known;
     let result: Entry = { kind: 'through' };
@@ -112,7 +112,7 @@ export function findPassages(
   }
 
   /** Walks a run of items; at the `top` nothing leads back to the first key. */
-  function walk(of: readonly Item[], top: boolean): End {
+  function walk(of: readonly ShotItem[], top: boolean): End {
     const begins = entry(of);
     let from: Key | null = null;
     let why: NoKeyBefore = 'start';

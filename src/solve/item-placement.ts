@@ -4,21 +4,21 @@
  */
 
 import type { Messages } from '../language/catalogue/index.js';
-import type { Diagnostic, Edit, Fix, Report, Span } from '../language/diagnostic.js';
+import type { Diagnostic, Fix, Report, SourceEdit, Span } from '../language/diagnostic.js';
 import { diagnose } from '../language/diagnostic.js';
-import type { At, Group, Leaf, Level, Shot, Timeline } from '../shot/shot.js';
+import type { AtItem, Group, Leaf, Level, Shot, Timeline } from '../shot/shot.js';
 import { endsOpen } from '../shot/timeline-items.js';
 import { lastLeaf, natural, passFrames } from './group-lengths.js';
 
 /** An item at the top of a timeline with the rows that it has: frames start … start + frames - 1. */
-export interface Placed {
+export interface PlacedItem {
   readonly item: Leaf | Group;
   readonly start: number;
   frames: number;
 }
 
 /** Whether the last pass of a group is cut short, so that what it ends on depends on the timing. */
-export function cutShort({ item, frames }: Placed): boolean {
+export function cutShort({ item, frames }: PlacedItem): boolean {
   if (item.kind !== 'group') return false;
   if (item.repeat.form === 'open') return frames % passFrames(item) !== 0;
   return groupCutShort(item);
@@ -44,7 +44,7 @@ function needed(item: Leaf | Group): number {
 }
 
 /** Where its `@` says that the item before must end: stretches or cuts that one, or says why it cannot. */
-function endBefore(at: At, before: Placed, report: Report): void {
+function endBefore(at: AtItem, before: PlacedItem, report: Report): void {
   const { item, start, frames } = before;
   const end = at.frame - 1;
   const wanted = end - start + 1;
@@ -76,7 +76,7 @@ function endBefore(at: At, before: Placed, report: Report): void {
 
 /** An edit that makes the item last so long, or goes on with it; for the last item before an `@` or the end. */
 function stretch(item: Leaf | Group, frames: number): Fix | null {
-  const edit = (span: Span, text: string): readonly Edit[] => [{ span, text }];
+  const edit = (span: Span, text: string): readonly SourceEdit[] => [{ span, text }];
   const behind = { ...item.span, start: item.span.end };
   if (item.kind === 'group') {
     return {
@@ -94,15 +94,15 @@ function stretch(item: Leaf | Group, frames: number): Fix | null {
  * The placed items, in order. What lies past the end stays in the list. Where the timeline was not bound whole, nothing is said
  * about its length.
  */
-export function lay(level: Level, timeline: Timeline, shot: Shot, report: Report): Placed[] {
+export function lay(level: Level, timeline: Timeline, shot: Shot, report: Report): PlacedItem[] {
   const tell = (diagnostic: Diagnostic) => {
     if (timeline.whole) report(diagnostic);
   };
-  const placed: Placed[] = [];
+  const placed: PlacedItem[] = [];
   let cursor = 1;
-  let at: At | null = null;
+  let at: AtItem | null = null;
   for (const item of timeline.items) {
-    const before: Placed | undefined = placed.at(-1);
+    const before: PlacedItem | undefined = placed.at(-1);
     if (item.kind === 'at') {
       if (at) tell(atNothing(at));
       else if (before) endBefore(item, before, tell);
@@ -140,7 +140,7 @@ function placedPastEnd(timeline: Timeline, shot: Shot): boolean {
   return timeline.items.some((item) => item.kind === 'at' && item.frame > shot.length);
 }
 
-function atNothing(at: At): Diagnostic {
+function atNothing(at: AtItem): Diagnostic {
   return diagnose(
     'at-nothing',
     at.span,
@@ -156,7 +156,7 @@ function nothingShown({ name }: Level, { span }: Timeline, shot: Shot): Diagnost
   return diagnose('timeline-short', span, { level: name, shown: 0, time: shot.time, rows: shot.length });
 }
 
-function tooShort(level: Level, shot: Shot, last: Placed, filled: number, room: number): Diagnostic {
+function tooShort(level: Level, shot: Shot, last: PlacedItem, filled: number, room: number): Diagnostic {
   const fix = stretch(last.item, room);
   return diagnose(
     'timeline-short',
@@ -169,7 +169,7 @@ function tooShort(level: Level, shot: Shot, last: Placed, filled: number, room: 
 function tooLong(
   level: Level,
   shot: Shot,
-  placed: readonly Placed[],
+  placed: readonly PlacedItem[],
   filled: number,
   room: number,
 ): Diagnostic {

@@ -1,7 +1,7 @@
 /** The drawings of a level while it is solved. */
 
 import type { Span } from '../language/diagnostic.js';
-import type { Chart, Leaf } from '../shot/shot.js';
+import type { Leaf, ShotChart } from '../shot/shot.js';
 import type { DrawingKind } from './solved-shot.js';
 
 export interface Drawing {
@@ -36,7 +36,7 @@ export type Drawn =
   | {
       readonly by: 'lent';
       readonly fractions: readonly number[];
-      readonly chart: Chart['form'];
+      readonly chart: ShotChart['form'];
       readonly cut: string;
     };
 
@@ -47,7 +47,7 @@ export interface Passage {
   /** In order; at least one. */
   readonly drawings: readonly Drawing[];
   /** The charts that are written for it, wherever it stands. */
-  readonly charts: (Chart & { readonly span: Span })[];
+  readonly charts: (ShotChart & { readonly span: Span })[];
   /** What is known of the drawings of it that exist, null where that says nothing of their places. */
   drawn: Drawn | null;
   /** The in-betweens of its first writing. */

@@ -1,7 +1,7 @@
 /** One level: items → rows, drawings with their numbers, passages, cycles. */
 
 import type { Report } from '../language/diagnostic.js';
-import type { Item, Level, Shot } from '../shot/shot.js';
+import type { Level, Shot, ShotItem } from '../shot/shot.js';
 import { existing, takeKnown } from './drawings-on-paper.js';
 import { placesOf } from './drawn-fractions.js';
 import { findReferences, nameBetweens } from './inbetween-names.js';
@@ -9,7 +9,7 @@ import { findPassages } from './inbetween-resolution.js';
 import { cutShort, lay } from './item-placement.js';
 import type { Drawing, Passage } from './level-drawings.js';
 import type { Exposure, SolvedCycle, SolvedDrawing, SolvedLevel, SolvedPassage } from './solved-shot.js';
-import { type Run, warn } from './timeline-warnings.js';
+import { type SeenRun, warn } from './timeline-warnings.js';
 import { playPlaced } from './unroll-cycles.js';
 
 /**
@@ -52,23 +52,23 @@ export function solveLevel(
     if (diagnostic.code !== 'timeline-long' && diagnostic.code !== 'timeline-short') laid = false;
     report(diagnostic);
   });
-  const cut = new Set<Item>(placed.filter(cutShort).map((each) => each.item));
+  const cut = new Set<ShotItem>(placed.filter(cutShort).map((each) => each.item));
   const passages = findPassages(level, timeline.items, (group) => cut.has(group), report);
   const known = takeKnown(level, passages, source, shot.numbering, report);
   nameBetweens(passages, known);
   const places = new Map(passages.passages.map((each) => [each, placesOf(each, level.name, report)]));
   const references = findReferences(level, passages, known, report);
-  const drawingOf = (item: Item): Drawing | null => {
+  const drawingOf = (item: ShotItem): Drawing | null => {
     if (item.kind === 'key') return passages.keys.get(item.name) ?? null;
     return passages.betweens.get(item) ?? references.get(item) ?? null;
   };
 
-  const rows: { drawing: Drawing | null; again: boolean; run: Run | null }[] = Array.from(
+  const rows: { drawing: Drawing | null; again: boolean; run: SeenRun | null }[] = Array.from(
     { length: shot.length },
     () => ({ drawing: null, again: false, run: null }),
   );
   const cycles: SolvedCycle[] = [];
-  const runs: Run[] = [];
+  const runs: SeenRun[] = [];
   for (const each of placed) {
     const played = playPlaced(each, shot.length);
     cycles.push(...played.cycles);
@@ -76,7 +76,7 @@ export function solveLevel(
     for (const { leaf, frames, again } of played.units) {
       const drawing = drawingOf(leaf);
       const last = runs.at(-1);
-      const run: Run =
+      const run: SeenRun =
         last && last.drawing === drawing && last.lastFrame === frame - 1
           ? last
           : { drawing, firstFrame: frame, lastFrame: frame, leaf };

@@ -7,7 +7,7 @@ import { solveCamera } from './camera/solve-camera.js';
 import { solveLevel } from './solve-level.js';
 import type { Counts, SolvedLevel, SolvedShot } from './solved-shot.js';
 
-export interface Given {
+export interface SolveContext {
   /**
    * For levels that reuse one of another cut, by their name here: that level, solved. Drawings that it shows keep their names and
    * numbers and are not counted; others are new, numbered on from its highest number. Without it (a cut looked at by itself)
@@ -21,7 +21,7 @@ export interface Given {
 /** Gives a level solved before, with its messages, or solves it. */
 export type Recall = (level: Level, solve: (report: Report) => SolvedLevel, report: Report) => SolvedLevel;
 
-export function solve(shot: Shot, { reused, recall = afresh }: Given = {}): SolvedShot {
+export function solve(shot: Shot, { reused, recall = afresh }: SolveContext = {}): SolvedShot {
   const diagnostics: Diagnostic[] = [];
   const said = new Set<string>();
   const report = (diagnostic: Diagnostic) => {

@@ -93,6 +93,6 @@ export function framesAt(shot: Shot, file: string, start: number, end = start): 
 }
 
 /** What is said of a frame: the drawings that are seen on it, words, notes, moves and light. */
-export function placesOf(shot: Shot, frame: number): readonly Stretch[] {
+export function stretchesAt(shot: Shot, frame: number): readonly Stretch[] {
   return stretchesOf(shot).filter(({ from, to }) => from <= frame && frame <= to);
 }

@@ -7,7 +7,7 @@ import type { Passages } from './inbetween-resolution.js';
 import type { Drawing, Passage } from './level-drawings.js';
 
 /** A drawing (or emptiness) over the frames on which it is seen without a break. */
-export interface Run {
+export interface SeenRun {
   readonly drawing: Drawing | null;
   readonly firstFrame: number;
   lastFrame: number;
@@ -15,11 +15,11 @@ export interface Run {
   readonly leaf: Leaf;
 }
 
-export interface Seen {
+export interface SeenTimeline {
   readonly level: Level;
   readonly timeline: Timeline;
   readonly passages: Passages;
-  readonly runs: readonly Run[];
+  readonly runs: readonly SeenRun[];
   /** In the order in which they are first seen. */
   readonly drawings: readonly Drawing[];
   readonly pinnedKeys: ReadonlySet<string>;
@@ -28,7 +28,7 @@ export interface Seen {
 }
 
 /** Only for levels whose rows are certain: after an error of their timeline it would be guessing. */
-export function warn(seen: Seen, report: Report): void {
+export function warn(seen: SeenTimeline, report: Report): void {
   if (seen.drawings.length === 0) {
     const { level, timeline } = seen;
     report(diagnose('level-empty', timeline.span, { level: level.name }));
@@ -41,7 +41,7 @@ export function warn(seen: Seen, report: Report): void {
 }
 
 /** Only keys: in-betweens of a cycle that the end cuts short need not be drawn, which is no loss. */
-function neverSeen({ level, passages }: Seen, report: Report): void {
+function neverSeen({ level, passages }: SeenTimeline, report: Report): void {
   const lost = [...passages.keys.values()].filter((key) => key.firstFrame === 0);
   if (lost.length === 0) return;
   report(
@@ -56,7 +56,7 @@ const HELD = 4;
  * A drawing or emptiness seen for one frame between two held drawings, not exposed on ones by `on 1`, and not an in-between on the
  * way between those two (a fast move may have one). At the very start and end of the cut nothing flashes.
  */
-function flashes({ level, runs }: Seen, report: Report): void {
+function flashes({ level, runs }: SeenTimeline, report: Report): void {
   for (const [i, run] of runs.entries()) {
     const before = runs[i - 1];
     const after = runs[i + 1];
@@ -75,7 +75,7 @@ function flashes({ level, runs }: Seen, report: Report): void {
   }
 }
 
-function frames(run: Run): number {
+function frames(run: SeenRun): number {
   return run.lastFrame - run.firstFrame + 1;
 }
 
@@ -92,7 +92,7 @@ interface Numbered {
 }
 
 /** Keys at their first appearance: 1 then 3 with no 2 anywhere, or 3 before 2. The first key of a level may have any number. */
-function keyOrder({ level, drawings, pinnedKeys, passages }: Seen, report: Report): void {
+function keyOrder({ level, drawings, pinnedKeys, passages }: SeenTimeline, report: Report): void {
   const keys = drawings.filter((drawing) => drawing.kind === 'key').map(numbered);
   const numbers = [...passages.keys.keys(), ...pinnedKeys]
     .map((name) => Number.parseInt(name, 10))
@@ -148,7 +148,7 @@ function numbered(drawing: Drawing): Numbered {
  * `2--1` after `1--2`: the way back as new drawings, which may be meant. Not where it leads a cycle back to its first key, nor
  * where the drawings exist.
  */
-function waysBack({ level, passages: { passages }, referred }: Seen, report: Report): void {
+function waysBack({ level, passages: { passages }, referred }: SeenTimeline, report: Report): void {
   const first = new Map<string, Passage>();
   for (const passage of passages) {
     const there = first.get(`${passage.to}>${passage.from}`);

@@ -1,8 +1,8 @@
 /** Plays placed items: what is seen for how long, in order, never more than there are rows. */
 
-import type { Group, Item, Leaf } from '../shot/shot.js';
+import type { Group, Leaf, ShotItem } from '../shot/shot.js';
 import { natural, passFrames } from './group-lengths.js';
-import type { Placed } from './item-placement.js';
+import type { PlacedItem } from './item-placement.js';
 import type { SolvedCycle } from './solved-shot.js';
 
 export interface Unit {
@@ -19,7 +19,7 @@ interface Played {
 }
 
 /** Exactly `placed.frames` frames of it (none more than `rows` left): cut at the end, or its last drawing held. */
-export function playPlaced({ item, start, frames }: Placed, rows: number): Played {
+export function playPlaced({ item, start, frames }: PlacedItem, rows: number): Played {
   const wanted = Math.max(0, Math.min(frames, rows - start + 1));
   const { units, cycles } = play(item, wanted, 0);
   const missing = wanted - total(units);
@@ -43,7 +43,7 @@ function play(item: Leaf | Group, wanted: number, depth: number): Played {
   return { units: [{ leaf: item, frames: Math.min(item.frames, wanted), again: false }], cycles: [] };
 }
 
-function playItems(items: readonly Item[], wanted: number, depth: number): Played {
+function playItems(items: readonly ShotItem[], wanted: number, depth: number): Played {
   const units: Unit[] = [];
   const cycles: SolvedCycle[] = [];
   let frames = 0;

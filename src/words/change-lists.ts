@@ -1,12 +1,12 @@
 /** Lists of what is shown, by names of a language. */
 
-import type { Seen, Shown } from '../compare/change.js';
+import type { SeenThing, Shown } from '../compare/change.js';
 
 /** What one thing, and a run of in-betweens, are called in a language. */
 export interface Naming {
-  one(it: Seen): string;
+  one(it: SeenThing): string;
   /** An in-between by the keys that it lies between. */
-  full(it: Extract<Seen, { form: 'drawing' }>): string;
+  full(it: Extract<SeenThing, { form: 'drawing' }>): string;
   betweens(count: number): string;
   /** So many things that their ends must do. */
   ends(first: string, last: string, count: number): string;

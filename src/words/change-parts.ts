@@ -1,6 +1,6 @@
 /** What sentences about a change say in the same way in every language. */
 
-import type { Frames, Seen } from '../compare/change.js';
+import type { Frames, SeenThing } from '../compare/change.js';
 
 export const isLater = (frames: { old: Frames; now: Frames }): number | null => {
   const by = frames.now.from - frames.old.from;
@@ -25,7 +25,7 @@ export function numberRuns(
 }
 
 /** Whether two ends name a stretch of drawings that a reader finds in this order: one thing, or two rising numbers. */
-export function rises(first: Seen, last: Seen): boolean {
+export function rises(first: SeenThing, last: SeenThing): boolean {
   if (first.form !== 'drawing' || last.form !== 'drawing') return first === last || first.form === last.form;
   return first.cel <= last.cel;
 }

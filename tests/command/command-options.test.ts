@@ -1,7 +1,7 @@
 import { Command } from 'commander';
 import { describe, expect, test } from 'vitest';
 import type { UsageError } from '../../src/build/usage-error.js';
-import { checkRows, choice, examples, filesOr, looks, wordsOf } from '../../src/command/command-options.js';
+import { checkRows, choice, choicesOf, examples, filesOr, looks } from '../../src/command/command-options.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { defaults } from '../../src/shot/settings.js';
 
@@ -37,8 +37,8 @@ describe('an option that takes one of a few words', () => {
   });
 
   test('tells its words', () => {
-    expect(wordsOf(option)).toEqual(['A4', 'B4', 'legal']);
-    expect(wordsOf(new Command().option('--strict', 'x').options[0]!)).toBeUndefined();
+    expect(choicesOf(option)).toEqual(['A4', 'B4', 'legal']);
+    expect(choicesOf(new Command().option('--strict', 'x').options[0]!)).toBeUndefined();
   });
 });
 

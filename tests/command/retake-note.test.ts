@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { compareSides } from '../../src/command/comparison.js';
-import { type Side, sideOf } from '../../src/command/comparison-sides.js';
+import { type ComparisonSide, sideOf } from '../../src/command/comparison-sides.js';
 import { ConsoleReporter } from '../../src/command/console-reporter.js';
-import { cutJson, noteOf, onlyLine, wholeJson } from '../../src/command/retake-note.js';
+import { cutJson, onlyLine, retakeNote, wholeJson } from '../../src/command/retake-note.js';
 import { compare } from '../../src/compare/compare-cuts.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { compileText } from '../compile.js';
@@ -11,7 +11,7 @@ const solved = (text: string) => compileText(text).solved!;
 const WAS = solved('cut 7\ntime 1+0\nA: 1--2..\n');
 const note = (text: string, language: 'en' | 'ja' = 'en') => {
   const is = solved(text);
-  return noteOf(WAS, is, compare(WAS, is), language);
+  return retakeNote(WAS, is, compare(WAS, is), language);
 };
 
 describe('a note', () => {
@@ -35,7 +35,7 @@ describe('a note', () => {
 });
 
 describe('cuts of one side', () => {
-  const side = { label: 'HEAD~1', present: false, found: { jobs: [] } } as unknown as Side;
+  const side = { label: 'HEAD~1', present: false, found: { jobs: [] } } as unknown as ComparisonSide;
   const only = (...keys: readonly string[]) => onlyLine(side, keys, 'en');
 
   test('are joined where their numbers follow each other', () => {

@@ -1,11 +1,11 @@
 /** What happened between two aligned sequences of exposures. */
 
 import { describe, expect, test } from 'vitest';
-import { endOf, followOf, type Scope, story } from '../../src/compare/alignment-events.js';
-import type { Token } from '../../src/compare/exposure-tokens.js';
+import { followOf, lastAlignedBefore, type Scope, story } from '../../src/compare/alignment-events.js';
+import type { ExposureToken } from '../../src/compare/exposure-tokens.js';
 
 /** `a2 b4`: a on frames 1 and 2, b on 3 to 6. */
-function tokens(text: string): Token[] {
+function tokens(text: string): ExposureToken[] {
   let start = 1;
   return text.split(' ').map((one) => {
     const frames = Number(one.slice(1));
@@ -52,7 +52,7 @@ describe('something else that is shown', () => {
   test('is a region behind what stays before it', () => {
     const { events } = told('a2 b4 c6', 'a2 x1 y2 c6', 'pass');
     expect(events).toMatchObject([{ type: 'region', after: 0, delta: -1 }]);
-    const letters = (all: readonly Token[]) => all.map(({ symbol }) => symbol).join('');
+    const letters = (all: readonly ExposureToken[]) => all.map(({ symbol }) => symbol).join('');
     expect(events.map((one) => one.type === 'region' && [letters(one.old), letters(one.now)])).toEqual([
       ['b', 'xy'],
     ]);
@@ -99,14 +99,14 @@ describe('what follows an event', () => {
   test('comes later to the end of the sheet', () => {
     const one = told('a2 b4 c6 d6', 'a2 b6 c6 d4');
     expect(followOf(one.events[0]!, one, 0)).toEqual({ by: 2, last: null });
-    expect(endOf(one, 0)).toBe(3);
+    expect(lastAlignedBefore(one, 0)).toBe(3);
   });
 
   test('comes later up to where the time is taken back', () => {
     const two = told('a2 b4 c6 d6 e2', 'a4 b4 c4 d6 e2');
     expect(two.events.map(({ delta }) => delta)).toEqual([2, -2]);
     expect(followOf(two.events[0]!, two, 0)).toMatchObject({ by: 2, last: { drawing: 'c' } });
-    expect(endOf(two, 0)).toBe(2);
+    expect(lastAlignedBefore(two, 0)).toBe(2);
     expect(followOf(two.events[1]!, two, 1)).toBeNull();
   });
 

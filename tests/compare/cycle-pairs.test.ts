@@ -10,7 +10,7 @@ import {
   regrouped,
   wholePasses,
 } from '../../src/compare/cycle-pairs.js';
-import { type Token, tokensOf } from '../../src/compare/exposure-tokens.js';
+import { type ExposureToken, tokensOf } from '../../src/compare/exposure-tokens.js';
 import { nameBoth } from '../../src/compare/lasting-names.js';
 import { edits, MOUTH, SHEET } from './edits.js';
 import { levelOf } from './say.js';
@@ -58,12 +58,12 @@ function both(old: string, now: string, time?: string) {
 }
 
 /** The cycles that two timelines begin with. */
-function pair(old: string, now: string, time?: string): { old: Token; now: Token } {
+function pair(old: string, now: string, time?: string): { old: ExposureToken; now: ExposureToken } {
   const tokens = both(old, now, time);
   return { old: tokens.old[0]!, now: tokens.now[0]! };
 }
 
-const brief = (tokens: readonly Token[]) =>
+const brief = (tokens: readonly ExposureToken[]) =>
   tokens.map(({ symbol, frames }) => `${symbol}:${frames}`).join(' ');
 
 describe('what can be compared of two cycles', () => {

@@ -1,16 +1,16 @@
 /** What a level shows as runs and cycles. */
 
 import { describe, expect, test } from 'vitest';
-import { type Token, tokensOf } from '../../src/compare/exposure-tokens.js';
+import { type ExposureToken, tokensOf } from '../../src/compare/exposure-tokens.js';
 import { nameBoth } from '../../src/compare/lasting-names.js';
 import { levelOf } from './say.js';
 
-function tokens(timeline: string, { time = '2+0', flat = false } = {}): Token[] {
+function tokens(timeline: string, { time = '2+0', flat = false } = {}): ExposureToken[] {
   const level = levelOf(timeline, time);
   return tokensOf(nameBoth(level, level).now, flat);
 }
 
-const brief = (all: readonly Token[]) =>
+const brief = (all: readonly ExposureToken[]) =>
   all.map(({ symbol, seen, start, frames }) => `${symbol || seen.form}@${start}:${frames}`).join(' ');
 
 test('what is shown without a break is one run, emptiness too', () => {

@@ -1,7 +1,7 @@
 /** What moves are called. */
 
 import { expect, test } from 'vitest';
-import { placesOf, round, rowsOf, seenMove } from '../../src/compare/seen-move.js';
+import { placeNamesOf, round, seenMove, sheetRowsOf } from '../../src/compare/seen-move.js';
 import type { Move, MoveKind } from '../../src/shot/camera/camera-model.js';
 import type { SolvedMove } from '../../src/solve/camera/solved-camera.js';
 import { moveOf } from '../move-samples.js';
@@ -14,13 +14,13 @@ test.each<[MoveKind, readonly string[]]>([
   ['pull', []],
   ['shake', []],
 ])('the places of a %s', (kind, places) => {
-  expect(placesOf(moveOf(kind))).toEqual(places);
+  expect(placeNamesOf(moveOf(kind))).toEqual(places);
 });
 
 test('a place without a mark is called by where it is', () => {
   const slide = moveOf('slide');
   const legs = [{ ...slide.legs[0]!, to: { label: '', xMm: -120.00004, yMm: 2.5 } }];
-  expect(placesOf({ ...slide, legs } as Move)).toEqual(['ア', '-120,2.5']);
+  expect(placeNamesOf({ ...slide, legs } as Move)).toEqual(['ア', '-120,2.5']);
 });
 
 test('a truck goes in or out, one that does both neither', () => {
@@ -39,7 +39,7 @@ test('a truck may be quick', () => {
 });
 
 test('rows are those that the move is written with: both ends of a way between places, all of a range', () => {
-  const rows = (move: Move) => rowsOf({ move } as SolvedMove);
+  const rows = (move: Move) => sheetRowsOf({ move } as SolvedMove);
   expect(rows(moveOf('pan', { end: 30 }))).toEqual({ from: 1, to: 30 });
   expect(rows(moveOf('pull', { end: 30 }))).toEqual({ from: 1, to: 30 });
 });

@@ -1,9 +1,9 @@
 /** Rows of a cut list made by hand. */
 
 import { type CutList, cutList, type ListOf } from '../../src/count/count-episode.js';
-import type { Counted, CutRow } from '../../src/count/cut-row.js';
+import type { CutCount, CutRow } from '../../src/count/cut-row.js';
 
-export const NOTHING: Counted = {
+export const NOTHING: CutCount = {
   fps: 24,
   time: 24,
   rows: 24,
@@ -15,7 +15,7 @@ export const NOTHING: Counted = {
   rhythm: { moving: [], spoken: [], fresh: [] },
 };
 
-export function row(cut: string, counted: Partial<Counted> | null, more: Partial<CutRow> = {}): CutRow {
+export function row(cut: string, counted: Partial<CutCount> | null, more: Partial<CutRow> = {}): CutRow {
   return {
     file: `${cut}.cut`,
     cut,

@@ -1,7 +1,7 @@
 /** Which scopes each kind of token of the program's lexer may have in an editor. */
 
 import type { Span } from '../../src/language/diagnostic.js';
-import { wordsOf } from '../../src/language/grammar-queries.js';
+import { laterWordsOf } from '../../src/language/grammar-queries.js';
 import { parse, type Token } from '../../src/language/parse.js';
 import { byWord } from '../../src/language/statements/statement-table.js';
 
@@ -72,7 +72,7 @@ export function disagreements(text: string, scopes: ReadonlyMap<number, readonly
     }
     const colon = colonOf(tokens.slice(index));
     const entry = word !== null && !colon ? byWord.get(word) : undefined;
-    words = entry ? wordsOf(entry) : ['x', 'on'];
+    words = entry ? laterWordsOf(entry) : ['x', 'on'];
     if (entry) check(kind, span, [STATEMENT]);
     else if (word === null && kind !== 'Word') check(kind, span, KINDS[kind] ?? SIGNS);
     else if (colon && !/[\n\r]/.test(text.slice(span.start, colon.start))) check(kind, span, [LEVEL]);

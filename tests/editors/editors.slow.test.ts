@@ -5,7 +5,7 @@ import { chmodSync, cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeF
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { wordsOf } from '../../src/language/grammar-queries.js';
+import { laterWordsOf } from '../../src/language/grammar-queries.js';
 import { parse } from '../../src/language/parse.js';
 import { byWord, statementTable } from '../../src/language/statements/statement-table.js';
 import { program } from '../bundle.js';
@@ -75,7 +75,7 @@ describe('the words of the language', () => {
   parse('', 'cut 1');
   const statements = [...byWord.keys()].sort();
   // The sign of an empty level is coloured as a drawing is.
-  const options = [...new Set(statementTable.flatMap((entry) => wordsOf(entry)))]
+  const options = [...new Set(statementTable.flatMap((entry) => laterWordsOf(entry)))]
     .filter((one) => one !== 'x')
     .sort();
 

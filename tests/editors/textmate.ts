@@ -7,7 +7,7 @@
  * as one.
  */
 
-import { wordsOf } from '../../src/language/grammar-queries.js';
+import { laterWordsOf } from '../../src/language/grammar-queries.js';
 import { type StatementRule, statementTable } from '../../src/language/statements/statement-table.js';
 import {
   ALONE,
@@ -200,7 +200,7 @@ const drawings: Rule[] = [...include('comment', 'text', 'drawing'), ...rest([])]
 function contents(entry: StatementRule): readonly Rule[] {
   if (entry.word === 'phrase') return include('items');
   if (entry.word === 'cels') return drawings;
-  return rest(wordsOf(entry).toSorted());
+  return rest(laterWordsOf(entry).toSorted());
 }
 
 function statementRule(entry: StatementRule): Rule {

@@ -3,7 +3,7 @@
 import { type Compiled, compile } from '../../src/episode/compile-cut.js';
 import { newEpisodeCache } from '../../src/episode/episode-cache.js';
 import { findCuts } from '../../src/episode/find-cuts.js';
-import { type Story, storyOf } from '../../src/episode/story.js';
+import { type StoryOrder, storyOf } from '../../src/episode/story.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 import { messageOf } from '../../src/language/message.js';
 
@@ -26,7 +26,7 @@ export async function compiledIn(host: MemoryHost, ...args: string[]): Promise<R
   );
 }
 
-export async function storyIn(host: MemoryHost, folder = '.'): Promise<Story> {
+export async function storyIn(host: MemoryHost, folder = '.'): Promise<StoryOrder> {
   const { episodes } = await findCuts(host, [folder]);
   return storyOf(host, episodes[0]!, newEpisodeCache())!;
 }

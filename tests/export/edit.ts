@@ -1,6 +1,6 @@
 /** Texts of cuts as one edit, for the tests of its writers. */
 
-import { type Edit, editOf } from '../../src/export/episode-edit.js';
+import { type EpisodeEdit, editOf } from '../../src/export/episode-edit.js';
 import type { Diagnostic } from '../../src/language/diagnostic.js';
 import { messageOf } from '../../src/language/message.js';
 import type { Settings } from '../../src/shot/settings.js';
@@ -10,7 +10,7 @@ import { solveText } from '../solve/shown.js';
 export function editOfTexts(
   cuts: readonly string[],
   settings: Partial<Settings> = {},
-): { edit: Edit | null; diagnostics: readonly Diagnostic[] } {
+): { edit: EpisodeEdit | null; diagnostics: readonly Diagnostic[] } {
   return editOf(
     cuts.map((lines, i) => {
       const head = lines.startsWith('cut ') ? '' : `cut ${i + 1}\n`;
@@ -20,7 +20,7 @@ export function editOfTexts(
 }
 
 /** The edit of cuts that go together. */
-export function soundEdit(cuts: readonly string[], settings: Partial<Settings> = {}): Edit {
+export function soundEdit(cuts: readonly string[], settings: Partial<Settings> = {}): EpisodeEdit {
   const { edit, diagnostics } = editOfTexts(cuts, settings);
   if (!edit) throw new Error(diagnostics.map((one) => messageOf(one, 'en')).join('\n'));
   return edit;

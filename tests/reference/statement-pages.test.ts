@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { type Code, catalogue } from '../../src/language/catalogue/index.js';
-import { wordsOf } from '../../src/language/grammar-queries.js';
+import { laterWordsOf } from '../../src/language/grammar-queries.js';
 import { statementTable } from '../../src/language/statements/statement-table.js';
 import {
   holdsWord,
@@ -70,7 +70,7 @@ describe.each(names)('%s', (name) => {
   });
 
   test('gives a meaning to every word that may stand in it', () => {
-    const words = wordsOf(ruleOf(name));
+    const words = laterWordsOf(ruleOf(name));
     const text = statementPage(name);
     for (const word of words) expect(text, word).toContain(word);
   });

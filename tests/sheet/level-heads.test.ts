@@ -1,7 +1,7 @@
 /** What stands over the columns of levels. */
 
 import { expect, it } from 'vitest';
-import { headRows, ranges } from '../../src/sheet/level-heads.js';
+import { headRows, numberRanges } from '../../src/sheet/level-heads.js';
 import type { SheetGeometry } from '../../src/sheet/sheet-geometry.js';
 import { laid, said, textsOf } from './laid.js';
 
@@ -30,9 +30,9 @@ it('levels stand bottom-first in Japan and top-first in the west', () => {
 });
 
 it('neighbours among numbers are joined', () => {
-  expect(ranges([4], 'A')).toBe('A4');
-  expect(ranges([1, 2, 3, 5, 7, 8], 'B')).toBe('B1–3 B5 B7–8');
-  expect(ranges([], 'A')).toBe('');
+  expect(numberRanges([4], 'A')).toBe('A4');
+  expect(numberRanges([1, 2, 3, 5, 7, 8], 'B')).toBe('B1–3 B5 B7–8');
+  expect(numberRanges([], 'A')).toBe('');
 });
 
 it('the bands of a head fill it', () => {

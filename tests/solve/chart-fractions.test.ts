@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { Chart } from '../../src/shot/shot.js';
+import type { ShotChart } from '../../src/shot/shot.js';
 import { chartFractions, narrowestGap } from '../../src/solve/chart-fractions.js';
 
-const of = (form: Exclude<Chart['form'], 'fractions'>, count: number) => chartFractions({ form }, count);
+const of = (form: Exclude<ShotChart['form'], 'fractions'>, count: number) => chartFractions({ form }, count);
 
 describe('a chart as fractions of the way', () => {
   test('even: equal steps', () => {

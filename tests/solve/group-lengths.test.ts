@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Group, Item, Leaf } from '../../src/shot/shot.js';
+import type { Group, Leaf, ShotItem } from '../../src/shot/shot.js';
 import {
   lastLeaf,
   lastOfPass,
@@ -11,7 +11,7 @@ import {
 import { bindText } from '../shot/bind.js';
 
 /** The items of a timeline; the sheet is longer than any of them. */
-function items(text: string): readonly Item[] {
+function items(text: string): readonly ShotItem[] {
   const { shot } = bindText(`cut 1\ntime 100+0\nA: ${text}\n`);
   return shot!.levels.find(({ name }) => name === 'A')!.timeline!.items;
 }

@@ -5,7 +5,7 @@ import { messageOf } from '../../src/language/message.js';
 import { parse } from '../../src/language/parse.js';
 import { bind } from '../../src/shot/bind-cut.js';
 import { defaults, type Settings } from '../../src/shot/settings.js';
-import { type Given, solve } from '../../src/solve/solve-shot.js';
+import { type SolveContext, solve } from '../../src/solve/solve-shot.js';
 import type { SolvedLevel, SolvedShot } from '../../src/solve/solved-shot.js';
 
 export interface Solved {
@@ -16,7 +16,7 @@ export interface Solved {
 }
 
 /** A whole text; throws where there is no time, so that no test passes by accident. */
-export function solveText(text: string, given: Given = {}, settings: Partial<Settings> = {}): Solved {
+export function solveText(text: string, given: SolveContext = {}, settings: Partial<Settings> = {}): Solved {
   const parsed = parse('this.cut', text);
   const bound = bind(parsed.tree, [], { ...defaults, ...settings });
   if (!bound.shot)
@@ -39,7 +39,7 @@ export interface Shown {
 }
 
 /** Level A of a cut of so many frames. `lines`: further statements. */
-export function shown(frames: number, items: string, lines = '', given: Given = {}): Shown {
+export function shown(frames: number, items: string, lines = '', given: SolveContext = {}): Shown {
   const { solved, codes, diagnostics } = solveText(`cut 1\ntime ${frames}\nA: ${items}\n${lines}\n`, given);
   const level = solved.levels.find((each) => each.name === 'A')!;
   return { runs: runs(level, 'drawing'), cels: runs(level, 'cel'), level, codes, diagnostics };

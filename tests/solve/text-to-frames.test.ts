@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { framesAt, placesOf, showingsOf, stretchesOf } from '../../src/solve/text-to-frames.js';
+import { framesAt, showingsOf, stretchesAt, stretchesOf } from '../../src/solve/text-to-frames.js';
 import { compileText } from '../compile.js';
 import { generatedCuts } from '../generate.js';
 
@@ -47,7 +47,7 @@ describe('frames of a place in the text', () => {
 });
 
 test('a frame knows what is said of it', () => {
-  expect(placesOf(shot, 60).map(({ kind, level }) => [kind, level])).toEqual([
+  expect(stretchesAt(shot, 60).map(({ kind, level }) => [kind, level])).toEqual([
     ['drawing', 'A'],
     ['drawing', 'B'],
     ['note', null],

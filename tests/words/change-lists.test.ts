@@ -1,7 +1,7 @@
 /** Lists of what is shown. */
 
 import { describe, expect, test } from 'vitest';
-import type { Seen } from '../../src/compare/change.js';
+import type { SeenThing } from '../../src/compare/change.js';
 import { listOf, listsOf, type Naming } from '../../src/words/change-lists.js';
 import { between, EMPTY, key, shown } from './sentence-samples.js';
 
@@ -12,7 +12,7 @@ const NAMING: Naming = {
   ends: (first, last, count) => `${first}…${last} (${count})`,
   comma: ', ',
 };
-const keys = (count: number): Seen[] => Array.from({ length: count }, (_, i) => key(`${i + 1}`));
+const keys = (count: number): SeenThing[] => Array.from({ length: count }, (_, i) => key(`${i + 1}`));
 
 test('a list names up to six things; of more, its ends and how many they are', () => {
   expect(listOf(shown(keys(6)), NAMING)).toBe('1, 2, 3, 4, 5, 6');
@@ -20,7 +20,8 @@ test('a list names up to six things; of more, its ends and how many they are', (
 });
 
 describe('two lists, one in the other’s place', () => {
-  const lists = (now: readonly Seen[], old: readonly Seen[]) => listsOf(shown(now), shown(old), NAMING);
+  const lists = (now: readonly SeenThing[], old: readonly SeenThing[]) =>
+    listsOf(shown(now), shown(old), NAMING);
   const [a, b] = [between('1.1', 2, '1', '2'), between('1.2', 3, '1', '2')];
 
   test('count the in-betweens of each run, keys by name', () => {

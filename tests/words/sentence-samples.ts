@@ -6,9 +6,9 @@ import type {
   ChangeOf,
   LightSeen,
   MoveSeen,
-  Seen,
+  SeenThing,
   Shown,
-  Speech,
+  SpeechText,
 } from '../../src/compare/change.js';
 import type { ChangeSentences, SentenceFormat } from '../../src/words/change-sentences.js';
 
@@ -31,8 +31,8 @@ export function say(
   return sentence({ ...body, place: null, rows }, FORMAT);
 }
 
-export const EMPTY: Seen = { form: 'empty' };
-export const key = (drawing: string, cel = Number(drawing)): Seen => ({
+export const EMPTY: SeenThing = { form: 'empty' };
+export const key = (drawing: string, cel = Number(drawing)): SeenThing => ({
   form: 'drawing',
   drawing,
   kind: 'key',
@@ -44,7 +44,7 @@ export const between = (drawing: string, cel: number, from: string, to: string) 
 export const cycle = (first: string, last: string) => ({ form: 'cycle', first, last }) as const;
 
 /** Things shown one after the other for two frames each. */
-export const shown = (seen: readonly Seen[], fresh = true, frames = 2): Shown[] =>
+export const shown = (seen: readonly SeenThing[], fresh = true, frames = 2): Shown[] =>
   seen.map((one, i) => ({ seen: one, from: 1 + i * frames, frames, fresh }));
 
 type Body<K extends Change['kind']> = Omit<ChangeOf<K>, 'place' | 'rows'>;
@@ -134,4 +134,4 @@ export const light = (over: Partial<LightSeen> & Pick<LightSeen, 'light'>): Ligh
   ...over,
 });
 
-export const VOICE: Speech = { words: 'voice', speaker: 'Nao', text: 'Wait for me!' };
+export const VOICE: SpeechText = { words: 'voice', speaker: 'Nao', text: 'Wait for me!' };

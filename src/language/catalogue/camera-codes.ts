@@ -1,6 +1,6 @@
 import type { MoveKind } from '../tree-camera.js';
 import type { Entries, Entry, None } from './catalogue-entry.js';
-import type { Bounds, FieldQuantity, Quantity } from './message-terms.js';
+import type { FieldQuantity, NumberBounds, Quantity } from './message-terms.js';
 
 /** A cut of two seconds with these lines. */
 const cut = (failing: string, mended: string): Entry['example'] => ({
@@ -40,13 +40,13 @@ export interface CameraMessages {
         readonly quantity: FieldQuantity;
         readonly field: string;
         readonly value: number;
-        readonly bounds: Bounds;
+        readonly bounds: NumberBounds;
       }
     | {
         readonly variant: 'move';
         readonly quantity: Quantity;
         readonly value: number;
-        readonly bounds: Bounds;
+        readonly bounds: NumberBounds;
       };
   readonly 'size-vanishes': /** `level`: null for the field. */ {
     readonly level: string | null;

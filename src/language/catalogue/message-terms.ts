@@ -132,12 +132,12 @@ export type Quantity =
   | 'swing'
   | 'last-swing'
   | 'loop'
-  | Measure;
+  | MoveNumber;
 
 /** A plain number of a move. */
-export type Measure = 'sway' | 'sway-time';
+export type MoveNumber = 'sway' | 'sway-time';
 
 export type FieldQuantity = 'width' | 'x' | 'y' | 'turn';
 
 /** What a number may be. */
-export type Bounds = 'length' | 'size' | 'scale' | 'degrees' | 'frames';
+export type NumberBounds = 'length' | 'size' | 'scale' | 'degrees' | 'frames';

@@ -8,7 +8,7 @@ import type { Code, Messages } from './index.js';
 import type { Notes } from './message-notes.js';
 
 /** A text made of parameters; where they come in variants, one a variant. */
-export type Text<P> = [P] extends [{ readonly variant: string }]
+export type MessageText<P> = [P] extends [{ readonly variant: string }]
   ? { readonly [V in P['variant']]: (parameters: Extract<P, { readonly variant: V }>) => string }
   : (parameters: P) => string;
 
@@ -19,11 +19,11 @@ export interface CodeTexts<P> {
   /** Two or three sentences for the person who got the message: what it means, why it matters, what to do. */
   readonly explanation: string;
   /** The sentence of one diagnostic, in trade words. */
-  readonly message: Text<P>;
+  readonly message: MessageText<P>;
 }
 
 export type Texts<P> = { readonly [C in keyof P]: CodeTexts<P[C]> };
-export type ShortTexts<P> = { readonly [N in keyof P]: Text<P[N]> };
+export type ShortTexts<P> = { readonly [N in keyof P]: MessageText<P[N]> };
 
 /** All texts of one language. */
 export interface Language {

@@ -24,7 +24,7 @@ export interface LooseLine {
 }
 
 /** Tokens that may share lines, the comment behind the last of them, and the lines between it and the next segment. */
-export interface Segment {
+export interface FormatSegment {
   /** Indices of the statement's tokens: the first, and the one behind the last. */
   readonly from: number;
   readonly to: number;
@@ -37,7 +37,7 @@ export type FormatPiece =
       readonly kind: 'statement';
       readonly statement: Statement;
       readonly tokens: readonly WrittenToken[];
-      readonly segments: readonly Segment[];
+      readonly segments: readonly FormatSegment[];
       /** As typed, to the end of its last line. */
       readonly typed: string;
     }
@@ -125,8 +125,8 @@ function written({ tokenType, image, startOffset, endOffset }: IToken): WrittenT
 }
 
 /** A comment, and a blank line, end a segment. `stop`: the end of the statement's last line. */
-function segmentsOf(text: string, tokens: readonly IToken[], stop: number): Segment[] {
-  const segments: Segment[] = [];
+function segmentsOf(text: string, tokens: readonly IToken[], stop: number): FormatSegment[] {
+  const segments: FormatSegment[] = [];
   let from = 0;
   for (const [i, token] of tokens.entries()) {
     const next = tokens[i + 1];

@@ -3,7 +3,7 @@
 import { displayWidth, withoutMark } from '../source.js';
 import type { Item, Statement } from '../tree.js';
 import { type FormatPiece, piecesOf } from './format-pieces.js';
-import { ItemTiming, type Speed } from './item-frames.js';
+import { type FrameRate, ItemTiming } from './item-frames.js';
 import { headingWidth, type Line, linesOf } from './statement-lines.js';
 
 export interface Formatted {
@@ -24,7 +24,7 @@ const INDENT = '    ';
  * Only blanks, line breaks and the width of characters change, and names become NFC: it means what it meant. `speed` is that of the
  * episode, where it says another one; it only decides at which seconds long lines are broken.
  */
-export function format(file: string, text: string, speed: Partial<Speed> = {}): Formatted {
+export function format(file: string, text: string, speed: Partial<FrameRate> = {}): Formatted {
   const read = piecesOf(file, withoutMark(text));
   const statements = read.flatMap((piece): Statement[] =>
     piece.kind === 'statement' ? [piece.statement] : [],

@@ -2,7 +2,7 @@
 
 import type { Item, Statement, Time } from '../tree.js';
 
-export interface Speed {
+export interface FrameRate {
   readonly fps: number;
   /** Frames of an item that says nothing. */
   readonly on: number;
@@ -19,7 +19,7 @@ export class ItemTiming {
   readonly fps: number;
   readonly #on: number;
 
-  constructor(statements: readonly Statement[], { fps, on }: Speed) {
+  constructor(statements: readonly Statement[], { fps, on }: FrameRate) {
     let speed = { fps, on };
     for (const statement of statements) {
       if (statement.kind === 'mark') this.#marks.set(statement.name.text, statement.position);

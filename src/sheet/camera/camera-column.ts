@@ -10,7 +10,7 @@ import { topOf } from '../sheet-plan.js';
 import { type SetDownwards, setDownwards } from '../vertical-text.js';
 import { arrow, signMarks } from './camera-signs.js';
 import { besideLine, isWideName } from './graduation-labels.js';
-import type { CameraItem, PlacedItem } from './lane-assignment.js';
+import type { CameraItem, LaneItem } from './lane-assignment.js';
 import { type Lane, laneOf } from './lane-geometry.js';
 
 export function cameraMarks(side: PageSide, run: BlockFrames): Mark[] {
@@ -58,7 +58,7 @@ function arrowMarks(side: PageSide, run: BlockFrames, item: CameraItem, lane: La
 }
 
 /** The move's name down its strip; after a break of the page with the page from which it comes. */
-function wordMarks(side: PageSide, run: BlockFrames, { item, lane: index }: PlacedItem, lane: Lane): Mark[] {
+function wordMarks(side: PageSide, run: BlockFrames, { item, lane: index }: LaneItem, lane: Lane): Mark[] {
   const { plan, geometry } = side;
   const { placed, telling } = plan.camera;
   const first = Math.max(item.first, run.first);

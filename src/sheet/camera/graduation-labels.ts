@@ -6,7 +6,7 @@ import { black, textAt } from '../mark-builders.js';
 import type { BlockFrames, PageSide } from '../sheet-plan.js';
 import { topOf } from '../sheet-plan.js';
 import { fitLine, NARROWEST_SQUEEZE, ringed } from '../text-fitting.js';
-import type { CameraItem, PlacedItem } from './lane-assignment.js';
+import type { CameraItem, LaneItem } from './lane-assignment.js';
 import type { Lane } from './lane-geometry.js';
 
 interface Set {
@@ -79,12 +79,7 @@ function offBars({ geometry }: PageSide, item: CameraItem, frame: number): numbe
 }
 
 /** Labels and numbers on the rows of one block. */
-export function besideLine(
-  side: PageSide,
-  run: BlockFrames,
-  { item, goesOn }: PlacedItem,
-  lane: Lane,
-): Mark[] {
+export function besideLine(side: PageSide, run: BlockFrames, { item, goesOn }: LaneItem, lane: Lane): Mark[] {
   const marks: Mark[] = [];
   const first = Math.max(item.from, run.first);
   const last = Math.min(item.last, run.last);

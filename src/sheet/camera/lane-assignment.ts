@@ -46,7 +46,7 @@ export interface CameraItem {
   readonly light: SolvedLight | null;
 }
 
-export interface PlacedItem {
+export interface LaneItem {
   readonly item: CameraItem;
   readonly lane: number;
   /** It leaves on the row on which the move before it in the lane has arrived: the place is named there already. */
@@ -55,7 +55,7 @@ export interface PlacedItem {
 
 export interface CameraPlan {
   readonly items: readonly CameraItem[];
-  readonly placed: readonly PlacedItem[];
+  readonly placed: readonly LaneItem[];
   /** Of each lane its width, in widths of the narrowest. */
   readonly lanes: readonly number[];
   readonly fixed: string | null;
@@ -219,7 +219,7 @@ function lightItem(light: SolvedLight, length: number, telling: LabelContext): C
 }
 
 /** Each item in the first lane that is free on its rows: no more lanes than moves that run at the same time. */
-function intoLanes(items: readonly CameraItem[]): PlacedItem[] {
+function intoLanes(items: readonly CameraItem[]): LaneItem[] {
   const lanes: CameraItem[] = [];
   const onCamera = (item: CameraItem): number => (item.solved?.move.target.camera ? 0 : 1);
   return [...items]

@@ -2,7 +2,7 @@
 
 import type { Leg, Move } from '../../shot/camera/camera-model.js';
 import {
-  type Given,
+  type GivenParameter,
   givenOf,
   growthOf,
   kindOf,
@@ -86,7 +86,7 @@ const UNSET = 'no';
 
 type Texts = {
   readonly [F in Form]: (
-    value: (Given & { readonly form: F })['value'],
+    value: (GivenParameter & { readonly form: F })['value'],
     telling: LabelContext,
     parameter: Parameter<F>,
   ) => string;

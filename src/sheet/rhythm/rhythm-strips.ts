@@ -2,7 +2,7 @@
 
 import type { CutList } from '../../count/count-episode.js';
 import type { CutRow } from '../../count/cut-row.js';
-import type { Placed } from '../../count/running-time.js';
+import type { PlacedCut } from '../../count/running-time.js';
 import type { Box } from '../mark-builders.js';
 
 export interface TimeStrips {
@@ -100,7 +100,7 @@ export interface DensityStretch {
  */
 export function densityOf(
   { counted }: CutRow,
-  placed: Placed,
+  placed: PlacedCut,
   fps: number,
   wanted: number,
 ): DensityStretch[] {

@@ -10,7 +10,7 @@
 import type { Span } from '../../language/diagnostic.js';
 import type { MoveKind } from '../../language/tree-camera.js';
 import type { Frames } from '../shot.js';
-import type { EndOf, ParametersOf } from './move-kinds.js';
+import type { LegEndOf, ParametersOf } from './move-kinds.js';
 
 export type { MoveKind } from '../../language/tree-camera.js';
 
@@ -55,7 +55,7 @@ export interface Leg<P> {
 }
 
 /** A level's displacement from its home; `label` is the mark on the layout (ア), or ''. */
-export interface Place extends Point {
+export interface LevelPlace extends Point {
   readonly label: string;
 }
 
@@ -66,7 +66,7 @@ export interface Direction {
 }
 
 /** Way of a pull or follow: the whole distance in mm; `rateMm` where it was typed as a speed (that of the constant part). */
-export interface Way {
+export interface PullWay {
   readonly distanceMm: number;
   readonly rateMm: number | null;
 }
@@ -83,7 +83,7 @@ export interface Point {
 }
 
 /** What a move is about: the camera or not, and the levels that it names (those that a follow takes along, too). */
-export interface Target {
+export interface MoveTarget {
   readonly camera: boolean;
   readonly levels: readonly string[];
 }
@@ -91,9 +91,9 @@ export interface Target {
 /** All moves have this shape; `camera/move-kinds.ts` says what differs. */
 export interface MoveOf<K extends MoveKind> {
   readonly kind: K;
-  readonly target: Target;
+  readonly target: MoveTarget;
   /** One at least, in the order of time, each beginning where the one before ends; one alone where the move runs during `a..b`. */
-  readonly legs: readonly Leg<EndOf<K>>[];
+  readonly legs: readonly Leg<LegEndOf<K>>[];
   /** Sampled every so many frames. */
   readonly on: number;
   /** Written frame by frame: numbered graduations on the layout and in the camera column. */

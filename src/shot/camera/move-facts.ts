@@ -44,7 +44,7 @@ export function growthOf(move: Move): readonly number[] {
 }
 
 /** A parameter of a move with its value. */
-export type Given = {
+export type GivenParameter = {
   [F in Form]: {
     readonly form: F;
     readonly name: ParameterName;
@@ -54,10 +54,10 @@ export type Given = {
 }[Form];
 
 /** All parameters of a move, in the order in which a memo tells them. */
-export function parametersOf(move: Move): readonly Given[] {
+export function parametersOf(move: Move): readonly GivenParameter[] {
   const values: Readonly<Record<string, unknown>> = move.parameters;
   return Object.entries(kindOf(move).parameters).map(
-    ([name, parameter]) => ({ form: parameter.form, name, parameter, value: values[name] }) as Given,
+    ([name, parameter]) => ({ form: parameter.form, name, parameter, value: values[name] }) as GivenParameter,
   );
 }
 

@@ -5,7 +5,7 @@
  */
 
 import type { MoveKind } from '../../language/tree-camera.js';
-import type { Field, Place } from './camera-model.js';
+import type { Field, LevelPlace } from './camera-model.js';
 import type { Form, Parameter, ParameterForms } from './move-parameters.js';
 import * as parameters from './move-parameters.js';
 
@@ -15,7 +15,7 @@ import * as parameters from './move-parameters.js';
  */
 export interface LegForms {
   readonly field: Field;
-  readonly place: Place;
+  readonly place: LevelPlace;
   readonly scale: number;
   readonly angle: number;
   readonly way: null;
@@ -185,7 +185,7 @@ export const moveKinds = {
 type Kinds = typeof moveKinds;
 
 export type LegFormOf<K extends MoveKind> = Kinds[K]['legs'];
-export type EndOf<K extends MoveKind> = LegForms[LegFormOf<K>];
+export type LegEndOf<K extends MoveKind> = LegForms[LegFormOf<K>];
 export type ParametersOf<K extends MoveKind> = Values<Kinds[K]['parameters']>;
 
 /** The kinds whose legs have that form. */

@@ -1,12 +1,12 @@
 /** What a move says besides its levels, its legs and its frames: parameters of a few forms, and how each is read from the tree. */
 
-import type { Measure } from '../../language/catalogue/message-terms.js';
+import type { MoveNumber } from '../../language/catalogue/message-terms.js';
 import { diagnose, type Span } from '../../language/diagnostic.js';
 import type { MoveOptions, MoveStatement } from '../../language/tree-camera.js';
 import type { Binding } from '../binding.js';
 import { levelsOf } from '../statements/bind-levels.js';
 import { evenSteps } from './bind-spacing.js';
-import type { Direction, Leg, Point, Swing, Way } from './camera-model.js';
+import type { Direction, Leg, Point, PullWay, Swing } from './camera-model.js';
 
 /** The values of each form. Lengths in mm, times in frames, angles in degrees. */
 export interface ParameterForms {
@@ -14,7 +14,7 @@ export interface ParameterForms {
   readonly levels: readonly string[];
   readonly sense: 'cw' | 'ccw';
   readonly direction: Direction;
-  readonly way: Way;
+  readonly way: PullWay;
   readonly swing: Swing;
   readonly measure: number;
   /** Length of the painted loop; null: it is painted as none. */
@@ -40,7 +40,7 @@ export interface Parameter<F extends Form, T extends Told = Told> {
   readonly option: Option | null;
   /** Of measures: the unit, and what messages call it. */
   readonly unit: 'mm' | 'degrees' | 'frames';
-  readonly what: Measure | null;
+  readonly what: MoveNumber | null;
   /** Of flags: a sheet tells also that it is not set (`up and down` as `sideways`). */
   readonly toldUnset?: true;
   /** Undefined where it cannot be had. `leg`: the leg of a move that runs for a while. */
@@ -97,7 +97,7 @@ export const direction = parameter(
 );
 
 /** A rate is that of the constant part; ramps take the way of half their frames. */
-function wayOf(form: 'rate' | 'distance', mm: number, { start, end, spacing }: Leg<unknown>): Way {
+function wayOf(form: 'rate' | 'distance', mm: number, { start, end, spacing }: Leg<unknown>): PullWay {
   if (form === 'distance') return { distanceMm: mm, rateMm: null };
   return { distanceMm: mm * evenSteps(spacing, end - start), rateMm: mm };
 }
@@ -138,11 +138,11 @@ export const swing = parameter('swing', { ...plain, told: 'name' }, ({ parts: { 
 );
 
 /** `what`: as a message calls it. */
-export const size = (what: Measure, unit: 'mm' | 'degrees') =>
+export const size = (what: MoveNumber, unit: 'mm' | 'degrees') =>
   parameter('measure', { option: null, told: 'name', unit, what }, ({ parts }) => parts.size?.value);
 
 /** How long one of it lasts. */
-export const period = (what: Measure) =>
+export const period = (what: MoveNumber) =>
   parameter('measure', { option: null, told: 'memo', unit: 'frames', what }, ({ parts }, { clock }) =>
     parts.every ? (clock.length(parts.every) ?? undefined) : undefined,
   );

@@ -5,17 +5,17 @@ import type { Spacing } from '../../shot/camera/camera-model.js';
 import { bezier } from './bezier.js';
 import { power } from './power.js';
 
-export type Progress = (i: number) => number;
+export type EasingFunction = (i: number) => number;
 
 /**
  * `steps` is T, at least 1. `start` is the leg's frame of rest (a fairing mark is a frame). Numbers that make no sense
  * (the checks report them) give constant speed, never NaN.
  */
-export function progress(spacing: Spacing, steps: number, start: number): Progress {
-  const inside = (spread: Progress): Progress => {
+export function progress(spacing: Spacing, steps: number, start: number): EasingFunction {
+  const inside = (spread: EasingFunction): EasingFunction => {
     return (i) => (i <= 0 ? 0 : i >= steps ? 1 : spread(i));
   };
-  const linear: Progress = (i) => i / steps;
+  const linear: EasingFunction = (i) => i / steps;
   switch (spacing.form) {
     case 'linear':
       return inside(linear);
@@ -48,7 +48,7 @@ export function curveFits(c: { x1: number; y1: number; x2: number; y2: number })
 
 type Ease = Spacing & { readonly form: 'ease' };
 
-function ease(spacing: Ease, steps: number): Progress {
+function ease(spacing: Ease, steps: number): EasingFunction {
   const { leave, arrive } = spacing;
   const v = 1 / evenSteps(spacing, steps);
   return (i) => {
@@ -58,7 +58,7 @@ function ease(spacing: Ease, steps: number): Progress {
   };
 }
 
-function byHand(mm: readonly number[]): Progress | null {
+function byHand(mm: readonly number[]): EasingFunction | null {
   const sums = [0];
   let total = 0;
   for (const step of mm) {
@@ -90,7 +90,7 @@ export function cushionOf(
   return { share, before, left, power: ((share / before) * left) / (1 - share) };
 }
 
-function fairing({ share, before, left, power: k }: Cushion): Progress {
+function fairing({ share, before, left, power: k }: Cushion): EasingFunction {
   return (i) => {
     if (i <= before) return (share * i) / before;
     return share + (1 - share) * (1 - power(1 - (i - before) / left, k));

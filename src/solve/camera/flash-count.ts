@@ -19,7 +19,7 @@ export interface LightChange {
 const LEAST_CHANGE = 0.1;
 
 /** The changes of each light that the text names, rising and falling in turn, in the order of time. */
-export function lightChanges(
+export function flashChanges(
   lights: readonly Light[],
   flashing: readonly string[],
   { length, levels }: Pick<CameraContext, 'length' | 'levels'>,

@@ -7,10 +7,10 @@
 import type { Settings } from '../../shot/settings.js';
 import type { CameraLevel } from './camera-context.js';
 import { counterClockwise, turnOf } from './plane-turns.js';
-import type { Artwork, CameraFrame, PlacementFrame, Side } from './solved-camera.js';
+import type { Artwork, ArtworkSide, CameraFrame, PlacementFrame } from './solved-camera.js';
 
 /** What of the artwork one frame shows, from the artwork's centre, mm of the artwork. */
-export interface Seen {
+export interface SeenArtwork {
   readonly left: number;
   readonly right: number;
   readonly bottom: number;
@@ -23,7 +23,7 @@ export function seenOf(
   at: PlacementFrame,
   home: CameraLevel['homeMm'],
   ratio: number,
-): Seen {
+): SeenArtwork {
   const centre = counterClockwise(
     turnOf(at.rotation),
     camera.x - home.xMm - at.x,
@@ -93,12 +93,12 @@ export function artworkOf(
 
 /** The side on which the field reaches furthest over the paper; a loop has no ends along its axis. */
 function overhang(
-  s: Seen,
+  s: SeenArtwork,
   size: { widthMm: number; heightMm: number },
   loop: Loop | null,
-): { side: Side; byMm: number } {
+): { side: ArtworkSide; byMm: number } {
   const { widthMm, heightMm } = size;
-  const sides: [Side, number][] = [];
+  const sides: [ArtworkSide, number][] = [];
   if (loop?.axis !== 'x') {
     sides.push(['left', -widthMm / 2 - s.left], ['right', s.right - widthMm / 2]);
   }
@@ -112,7 +112,7 @@ function overhang(
 function worse(
   edge: Artwork['edge'],
   frame: number,
-  { side, byMm }: { side: Side; byMm: number },
+  { side, byMm }: { side: ArtworkSide; byMm: number },
 ): Artwork['edge'] {
   if (!(byMm > EDGE_MM)) return edge;
   if (!edge) return { frame, side, byMm, worstMm: byMm, worstFrame: frame };

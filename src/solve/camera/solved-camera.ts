@@ -29,7 +29,7 @@ export interface PlacementFrame {
   readonly screenY: number;
 }
 
-export type Side = 'left' | 'right' | 'top' | 'bottom';
+export type ArtworkSide = 'left' | 'right' | 'top' | 'bottom';
 
 export interface Artwork {
   /** The sheet's size; null: not said, and needs no check (a level with no timeline and no size). */
@@ -47,7 +47,7 @@ export interface Artwork {
   /** The first frame on which an edge comes into the picture, the side on which it reaches furthest then, and the worst of all frames. */
   readonly edge: {
     readonly frame: number;
-    readonly side: Side;
+    readonly side: ArtworkSide;
     readonly byMm: number;
     readonly worstMm: number;
     readonly worstFrame: number;

@@ -1,7 +1,7 @@
 /** Moves along a way: pulls under the camera, follows with it, and slides along marked places. */
 
 import { diagnose } from '../../language/diagnostic.js';
-import type { MoveOf, Place } from '../../shot/camera/camera-model.js';
+import type { LevelPlace, MoveOf } from '../../shot/camera/camera-model.js';
 import { startOf } from '../../shot/camera/move-facts.js';
 import type { KindsWith } from '../../shot/camera/move-kinds.js';
 import { before, clampFrame, named, SAME_MM, type Stage, write } from './camera-tracks.js';
@@ -62,7 +62,7 @@ function drivePull(move: MoveOf<'pull'>, stage: Stage): Path {
   return shown ?? wayPath(move, wayOf(move, stage, false), { x: 0, y: 0 });
 }
 
-const placeBetween = (from: Place, to: Place, p: number): Sample => ({
+const placeBetween = (from: LevelPlace, to: LevelPlace, p: number): Sample => ({
   x: between(from.xMm, to.xMm, p),
   y: between(from.yMm, to.yMm, p),
   value: null,

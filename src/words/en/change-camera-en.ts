@@ -1,6 +1,13 @@
 /** Fields, moves and light. */
 
-import type { ChangeOf, LightManner, LightSeen, MannerValue, Spacing, Speed } from '../../compare/change.js';
+import type {
+  ChangeOf,
+  LightManner,
+  LightSeen,
+  MannerValue,
+  MoveSpeed,
+  Spacing,
+} from '../../compare/change.js';
 import { isLater, lasts } from '../change-parts.js';
 import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
 import { figure } from '../number-format.js';
@@ -8,7 +15,7 @@ import { at, by, later, longer, quoted, range, timed, was } from './change-parts
 import type { EnglishTerms } from './terms-en.js';
 
 /** `, faster: largest step 1.53 mm/f (was 1.36)`; '' where the step stays. */
-function speed({ largestStepMm: { old, now } }: Speed): string {
+function speed({ largestStepMm: { old, now } }: MoveSpeed): string {
   if (Math.abs(old - now) < 0.005) return '';
   return `, ${now > old ? 'faster' : 'slower'}: largest step ${figure(now)} mm/f ${was(figure(old))}`;
 }

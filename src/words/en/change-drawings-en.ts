@@ -1,13 +1,13 @@
 /** What levels show. */
 
-import type { ChangeOf, Follow, Seen, Shown } from '../../compare/change.js';
+import type { ChangeOf, Follow, SeenThing, Shown } from '../../compare/change.js';
 import { listOf, listsOf, type Naming } from '../change-lists.js';
 import { numberRuns, rises } from '../change-parts.js';
 import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
 import { plural, share } from '../number-format.js';
 import { later, longer, range, seen, time, times, was } from './change-parts-en.js';
 
-function block(first: Seen, last: Seen, level: string): string {
+function block(first: SeenThing, last: SeenThing, level: string): string {
   const [a, b] = [seen(first, level), seen(last, level)];
   if (a === b) return a;
   if (first.form === 'drawing' && last.form === 'drawing' && first.kind === 'key' && last.kind === 'key')
@@ -32,7 +32,7 @@ function follow(it: Follow | null, t: SentenceFormat, level: string): string {
 const inCycle = (it: { inCycle: boolean }) => (it.inCycle ? ', in each pass of the cycle' : '');
 
 /** `less`: it gives up its frames. */
-function heldBy(holder: Seen, level: string, less: boolean): string {
+function heldBy(holder: SeenThing, level: string, less: boolean): string {
   if (holder.form === 'empty') return less ? 'where it was empty' : 'empty instead';
   return `${seen(holder, level)} held ${less ? 'that much less' : 'instead'}`;
 }

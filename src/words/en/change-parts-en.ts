@@ -1,6 +1,6 @@
 /** Times, places and names as sentences have them. */
 
-import type { Frames, Point, Seen, Was } from '../../compare/change.js';
+import type { Frames, Point, SeenThing, Was } from '../../compare/change.js';
 import { isLater, lasts } from '../change-parts.js';
 import type { SentenceFormat } from '../change-sentences.js';
 import { figure, plural } from '../number-format.js';
@@ -25,7 +25,7 @@ export const longer = (by: number, t: SentenceFormat) => `${time(by, t)} ${by > 
 export const range = ({ from, to }: Frames, t: SentenceFormat) =>
   from === to ? t.row(from) : `${t.row(from)} to ${t.row(to)}`;
 
-export function seen(it: Seen, level: string): string {
+export function seen(it: SeenThing, level: string): string {
   if (it.form === 'empty') return 'empty';
   if (it.form === 'cycle')
     return it.first === it.last ? `the cycle on ${it.first}` : `the cycle ${it.first}-${it.last}`;

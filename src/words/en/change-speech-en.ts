@@ -1,11 +1,11 @@
 /** Dialogue, sound and notes. */
 
-import type { Speech } from '../../compare/change.js';
+import type { SpeechText } from '../../compare/change.js';
 import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
 import { later, quoted, range, timed, was } from './change-parts-en.js';
 
 const WORDS = { voice: 'dialogue', sound: 'sound', music: 'music' } as const;
-const speech = ({ words, speaker, text }: Speech, t: SentenceFormat) =>
+const speech = ({ words, speaker, text }: SpeechText, t: SentenceFormat) =>
   `${WORDS[words]}${speaker ? ` ${speaker}` : ''} ${quoted(text, t)}`;
 const MANNERS = { on: 'in picture', off: 'off', mono: 'inner voice' } as const;
 

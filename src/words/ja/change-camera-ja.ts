@@ -1,12 +1,19 @@
 /** Fields, moves and light. */
 
-import type { ChangeOf, LightManner, LightSeen, MannerValue, Spacing, Speed } from '../../compare/change.js';
+import type {
+  ChangeOf,
+  LightManner,
+  LightSeen,
+  MannerValue,
+  MoveSpeed,
+  Spacing,
+} from '../../compare/change.js';
 import { isLater, lasts } from '../change-parts.js';
 import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
 import { figure } from '../number-format.js';
 import { at, by, later, longer, quoted, range, timed, was } from './change-parts-ja.js';
 
-function speed({ largestStepMm: { old, now } }: Speed): string {
+function speed({ largestStepMm: { old, now } }: MoveSpeed): string {
   if (Math.abs(old - now) < 0.005) return '';
   return `、${now > old ? '速く' : '遅く'}：最大 ${figure(now)} mm/コマ${was(figure(old))}`;
 }

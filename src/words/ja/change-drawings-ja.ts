@@ -1,13 +1,13 @@
 /** What levels show. */
 
-import type { ChangeOf, Follow, Seen, Shown } from '../../compare/change.js';
+import type { ChangeOf, Follow, SeenThing, Shown } from '../../compare/change.js';
 import { listOf, listsOf, type Naming } from '../change-lists.js';
 import { numberRuns, rises } from '../change-parts.js';
 import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
 import { share } from '../number-format.js';
 import { later, longer, range, seen, time, times, was } from './change-parts-ja.js';
 
-function block(first: Seen, last: Seen, level: string): string {
+function block(first: SeenThing, last: SeenThing, level: string): string {
   const [a, b] = [seen(first, level), seen(last, level)];
   if (a === b) return a;
   if (first.form === 'drawing' && last.form === 'drawing' && first.kind === 'key' && last.kind === 'key')

@@ -1,11 +1,11 @@
 /** Dialogue, sound and notes. */
 
-import type { Speech } from '../../compare/change.js';
+import type { SpeechText } from '../../compare/change.js';
 import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
 import { later, quoted, range, timed, was } from './change-parts-ja.js';
 
 const WORDS = { voice: 'セリフ', sound: 'SE', music: '音楽' } as const;
-const speech = ({ words, speaker, text }: Speech, t: SentenceFormat) =>
+const speech = ({ words, speaker, text }: SpeechText, t: SentenceFormat) =>
   `${WORDS[words]}${speaker ? ` ${speaker}` : ''}${quoted(text, t)}`;
 const MANNERS = { on: '画面内', off: 'OFF', mono: 'モノローグ' } as const;
 

@@ -7,11 +7,11 @@ import type {
   Direction,
   Field,
   Leg,
+  LevelPlace,
   Light,
   Move,
   MoveKind,
   MoveOf,
-  Place,
   Point,
   Spacing,
 } from '../../../src/shot/camera/camera-model.js';
@@ -98,11 +98,11 @@ export function follow(
   return made('follow', levels, during(from, to, spacing), parameters, more);
 }
 
-export const at = (xMm: number, yMm: number, label = ''): Place => ({ xMm, yMm, label });
+export const at = (xMm: number, yMm: number, label = ''): LevelPlace => ({ xMm, yMm, label });
 
 export const slide = (
   levels: readonly string[],
-  legs: readonly Leg<Place>[],
+  legs: readonly Leg<LevelPlace>[],
   more: More<'slide'> = {},
 ): Move => made('slide', levels, legs, {}, more);
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Light } from '../../../src/shot/camera/camera-model.js';
-import { changesOf, countFlashes, lightChanges } from '../../../src/solve/camera/flash-count.js';
+import { changesOf, countFlashes, flashChanges } from '../../../src/solve/camera/flash-count.js';
 import { level, span } from './build.js';
 
 const FPS = 24;
@@ -28,7 +28,7 @@ const glow = (from: number, to: number): Light => ({
   span: span(),
 });
 const count = (lights: readonly Light[], flashing: readonly string[] = [], levels = context.levels) =>
-  countFlashes(lightChanges(lights, flashing, { ...context, levels }), FPS);
+  countFlashes(flashChanges(lights, flashing, { ...context, levels }), FPS);
 
 describe('changes of light', () => {
   const frames = (amounts: readonly number[], before: number | null = null) =>

@@ -1,12 +1,12 @@
 /** What the things that messages speak of are called in English. */
 
 import type {
-  Bounds,
   Expected,
   FieldQuantity,
   Misplaced,
   NoKeyAfter,
   NoKeyBefore,
+  NumberBounds,
   Quantity,
 } from '../message-terms.js';
 
@@ -128,7 +128,7 @@ export const fieldQuantities: Readonly<Record<FieldQuantity, readonly [before: s
   turn: ['The turn of', 'in degrees'],
 };
 
-export const bounds: Readonly<Record<Bounds, string>> = {
+export const bounds: Readonly<Record<NumberBounds, string>> = {
   length: 'a length of 100 metres at most',
   size: 'more than nothing, and 100 metres at most',
   scale: 'between 1 % and 10000 %',

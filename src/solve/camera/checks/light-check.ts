@@ -6,7 +6,7 @@
 import { diagnose, type Report } from '../../../language/diagnostic.js';
 import type { Light } from '../../../shot/camera/camera-model.js';
 import type { CameraContext } from '../camera-context.js';
-import { countFlashes, lightChanges } from '../flash-count.js';
+import { countFlashes, flashChanges } from '../flash-count.js';
 
 export function checkLight(
   lights: readonly Light[],
@@ -58,7 +58,7 @@ function checkFlashes(
   context: CameraContext,
   report: Report,
 ): boolean {
-  const { most, from, to, span, any } = countFlashes(lightChanges(lights, flashing, context), context.fps);
+  const { most, from, to, span, any } = countFlashes(flashChanges(lights, flashing, context), context.fps);
   const bright = lights.find((light) => light.kind === 'glow' || (light.kind === 'fade' && light.white));
   if (most > MOST_FLASHES)
     report(diagnose('flashes', span!, { count: most, from, to }, { notes: [{ note: 'flashes-counted' }] }));

@@ -1,10 +1,10 @@
 /** Numbers that make no sense. A move that has one is left out of what is solved, so that nothing after it can go wrong. */
 
 import type { Messages } from '../../../language/catalogue/index.js';
-import type { Bounds, FieldQuantity, Quantity } from '../../../language/catalogue/message-terms.js';
+import type { FieldQuantity, NumberBounds, Quantity } from '../../../language/catalogue/message-terms.js';
 import { diagnose, type Report, type Span } from '../../../language/diagnostic.js';
 import type { Field, Leg, Move, Point } from '../../../shot/camera/camera-model.js';
-import { fieldLegs, type Given, kindOf, parametersOf } from '../../../shot/camera/move-facts.js';
+import { fieldLegs, type GivenParameter, kindOf, parametersOf } from '../../../shot/camera/move-facts.js';
 import type { LegForm, LegForms } from '../../../shot/camera/move-kinds.js';
 import type { Form, Parameter } from '../../../shot/camera/move-parameters.js';
 
@@ -19,11 +19,11 @@ interface Value {
   /** A string: of the move. */
   readonly what: Quantity | { readonly field: string; readonly quantity: FieldQuantity };
   readonly value: number;
-  readonly rule: Bounds;
+  readonly rule: NumberBounds;
   readonly span: Span;
 }
 
-const FITS: { readonly [B in Bounds]: (value: number) => boolean } = {
+const FITS: { readonly [B in NumberBounds]: (value: number) => boolean } = {
   length: (v) => Math.abs(v) <= LONGEST_MM,
   size: (v) => v >= 0.01 && v <= LONGEST_MM,
   scale: (v) => v >= SCALES.least && v <= SCALES.most,
@@ -106,7 +106,10 @@ const OF_ENDS: { readonly [L in LegForm]: (end: LegForms[L]) => Plain[] } = {
 const RULES = { mm: 'length', degrees: 'degrees', frames: 'frames' } as const;
 
 type Numbers = {
-  readonly [F in Form]: (value: (Given & { readonly form: F })['value'], parameter: Parameter<F>) => Plain[];
+  readonly [F in Form]: (
+    value: (GivenParameter & { readonly form: F })['value'],
+    parameter: Parameter<F>,
+  ) => Plain[];
 };
 
 const OF_PARAMETERS: Numbers = {
@@ -125,6 +128,6 @@ const OF_PARAMETERS: Numbers = {
   point: (point) => (point ? ofPoint('point', point) : []),
 };
 
-function ofParameter({ form, value, parameter }: Given): Plain[] {
+function ofParameter({ form, value, parameter }: GivenParameter): Plain[] {
   return (OF_PARAMETERS[form] as (value: unknown, parameter: unknown) => Plain[])(value, parameter);
 }
