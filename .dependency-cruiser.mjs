@@ -10,6 +10,7 @@ const STAGES = {
   print: ['sheet/display-list'],
   export: ['words', 'language', 'shot', 'solve', 'count'],
   compare: ['words', 'language', 'shot', 'solve'],
+  picture: ['shot', 'solve'],
   draft: ['words', 'language', 'shot', 'solve'],
   reference: ['words', 'language', 'shot', 'solve', 'layout', 'sheet'],
   host: [],
@@ -55,7 +56,18 @@ const PACKAGES = {
 };
 
 /** Stages that are functions of what they are given, and know nothing of the machine they run on. */
-const PURE = ['words', 'language', 'shot', 'solve', 'count', 'layout', 'sheet', 'export', 'compare'];
+const PURE = [
+  'words',
+  'language',
+  'shot',
+  'solve',
+  'count',
+  'layout',
+  'sheet',
+  'export',
+  'compare',
+  'picture',
+];
 
 /** Stages whose types may be used, and nothing else: there is a word for each kind of move. */
 const NAMED = { words: ['language', 'shot'] };

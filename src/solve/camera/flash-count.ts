@@ -7,6 +7,7 @@
 import type { Span } from '../../language/diagnostic.js';
 import type { Light } from '../../shot/camera/camera-model.js';
 import type { CameraContext } from './camera-context.js';
+import { exposureOn, fadedOn } from './solve-light.js';
 
 /** A change of light that counts, on the frame on which it begins to show. */
 export interface LightChange {
@@ -30,7 +31,7 @@ export function flashChanges(
   for (const white of [false, true]) {
     const own = fades.filter((fade) => fade.white === white);
     if (own.length === 0) continue;
-    const hidden = at((frame) => hiddenOn(own, frame));
+    const hidden = at((frame) => fadedOn(own, frame));
     // Whatever the cut before ended on, black needs no change to begin with; white is more light than any picture.
     all.push(
       changesOf(
@@ -80,30 +81,6 @@ export function flashChanges(
     );
   }
   return all;
-}
-
-/** How much of the picture is faded away on a frame: between a fade out and the next fade in all of it. */
-function hiddenOn(fades: readonly (Light & { kind: 'fade' })[], frame: number): number {
-  const now = fades.find(({ frames }) => frame >= frames.from && frame <= frames.to);
-  if (now) {
-    const steps = now.frames.to - now.frames.from;
-    const way = steps > 0 ? (frame - now.frames.from) / steps : 1;
-    return now.way === 'in' ? 1 - way : way;
-  }
-  const before = fades.findLast(({ frames }) => frames.to < frame);
-  if (before) return before.way === 'out' ? 1 : 0;
-  const after = fades.find(({ frames }) => frames.from > frame);
-  return after?.way === 'in' ? 1 : 0;
-}
-
-/** The share of a level's light on a frame; what is not exposed otherwise is there as it is. */
-function exposureOn(lights: readonly Light[], frame: number): number {
-  for (const light of lights) {
-    if (light.kind !== 'expose' || frame < light.frames.from || frame > light.frames.to) continue;
-    const steps = light.frames.to - light.frames.from;
-    return light.from + (light.to - light.from) * (steps > 0 ? (frame - light.frames.from) / steps : 1);
-  }
-  return 1;
 }
 
 /**

@@ -29,3 +29,27 @@ function shareOf(light: Light, way: number): number {
       return 1;
   }
 }
+
+/** How much of the picture is faded away on a frame: between a fade out and the next fade in all of it. */
+export function fadedOn(fades: readonly (Light & { kind: 'fade' })[], frame: number): number {
+  const now = fades.find(({ frames }) => frame >= frames.from && frame <= frames.to);
+  if (now) {
+    const steps = now.frames.to - now.frames.from;
+    const way = steps > 0 ? (frame - now.frames.from) / steps : 1;
+    return now.way === 'in' ? 1 - way : way;
+  }
+  const before = fades.findLast(({ frames }) => frames.to < frame);
+  if (before) return before.way === 'out' ? 1 : 0;
+  const after = fades.find(({ frames }) => frames.from > frame);
+  return after?.way === 'in' ? 1 : 0;
+}
+
+/** The share of a level's light on a frame; what is not exposed otherwise is there as it is. */
+export function exposureOn(lights: readonly Light[], frame: number): number {
+  for (const light of lights) {
+    if (light.kind !== 'expose' || frame < light.frames.from || frame > light.frames.to) continue;
+    const steps = light.frames.to - light.frames.from;
+    return light.from + (light.to - light.from) * (steps > 0 ? (frame - light.frames.from) / steps : 1);
+  }
+  return 1;
+}

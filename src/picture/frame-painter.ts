@@ -1,0 +1,181 @@
+/** Paints a frame of a cut on a canvas. Knows the standard Canvas 2D interface only: it runs in a browser and in Node. */
+
+import { after, type Box, boxAfter, inverse } from './affine.js';
+import type { Canvas2D } from './canvas-2d.js';
+import type { CutPicture, Matrix, PictureFrame, PictureLayer } from './frame-picture.js';
+import { paintPlaceholder } from './placeholder.js';
+
+/** What there is of a drawing, or what is said of its file where that cannot be read. */
+export type Drawing<I> = PaintedDrawing<I> | { readonly kind: 'unreadable'; readonly fault: string };
+
+export interface PaintedDrawing<I> {
+  readonly kind: 'picture';
+  readonly image: I;
+  /** Its size on the artwork; its centre lies on the artwork's. */
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** Nothing of it is transparent: on a level its white is paper, and what lies below shows through. */
+  readonly paper: boolean;
+  /** The drawing as light (see lit-drawing.ts), for frames on which light shines through it; null: it is painted as it is. */
+  readonly lit: I | null;
+}
+
+export interface PaintOptions<I> {
+  /** Of the canvas, pixels. The field stands in its middle, as large as fits; what is left over is black. */
+  readonly width: number;
+  readonly height: number;
+  /** A font that the canvas knows. */
+  readonly family: string;
+  /** `level`: its place in the stack. Null: nothing is drawn yet. */
+  readonly drawing: (level: number, number: number | null) => Drawing<I> | null;
+  /** In a dissolve the neighbour is painted, too: by the caller (`blend`). Otherwise the cut alone fades. */
+  readonly dissolved?: boolean;
+}
+
+/** Paints one frame over whatever the canvas holds, and leaves the canvas' state as it was. */
+export function paintFrame<I>(
+  canvas: Canvas2D<I>,
+  cut: CutPicture,
+  frame: PictureFrame,
+  options: PaintOptions<I>,
+): void {
+  const { width, height } = options;
+  const place = fieldOn(cut, width, height);
+  canvas.save();
+  plain(canvas);
+  canvas.fillStyle = '#000';
+  canvas.fillRect(0, 0, width, height);
+  canvas.beginPath();
+  canvas.rect(place.left, place.top, place.width, place.height);
+  canvas.clip();
+  canvas.fillStyle = '#fff';
+  canvas.fillRect(0, 0, width, height);
+  canvas.imageSmoothingEnabled = true;
+  canvas.imageSmoothingQuality = 'high';
+  for (const layer of frame.layers) paintLayer(canvas, cut, layer, place, options);
+  plain(canvas);
+  veil(canvas, '#000', frame.black, options);
+  veil(canvas, '#fff', frame.white, options);
+  if (!options.dissolved) veil(canvas, '#000', 1 - frame.share, options);
+  canvas.restore();
+}
+
+/** Paints another picture of the same size over the canvas, of which it gets so much share. */
+export function blend<I>(
+  canvas: Canvas2D<I>,
+  image: I,
+  share: number,
+  { width, height }: { readonly width: number; readonly height: number },
+): void {
+  canvas.save();
+  plain(canvas);
+  canvas.globalAlpha = share;
+  canvas.drawImage(image, 0, 0, width, height);
+  canvas.restore();
+}
+
+/** Where the field stands on a canvas, and the matrix that leads from millimetres of the picture to pixels. */
+export function fieldOn(
+  { field }: Pick<CutPicture, 'field'>,
+  width: number,
+  height: number,
+): {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+  readonly matrix: Matrix;
+} {
+  // A picture that is a pixel less than the field would make it is rounded, and fills all.
+  const [across, down] = [width / field.widthMm, height / field.heightMm];
+  const even = Math.abs(across - down) * Math.max(field.widthMm, field.heightMm) < 2;
+  const [x, y] = even ? [across, down] : [Math.min(across, down), Math.min(across, down)];
+  const [wide, tall] = [field.widthMm * x, field.heightMm * y];
+  return {
+    left: (width - wide) / 2,
+    top: (height - tall) / 2,
+    width: wide,
+    height: tall,
+    matrix: [x, 0, 0, -y, width / 2, height / 2],
+  };
+}
+
+const FLIP: Matrix = [1, 0, 0, -1, 0, 0];
+
+function paintLayer<I>(
+  canvas: Canvas2D<I>,
+  cut: CutPicture,
+  { level: index, number, matrix, opacity, glow }: PictureLayer,
+  place: ReturnType<typeof fieldOn>,
+  { drawing, family }: PaintOptions<I>,
+): void {
+  const level = cut.levels[index]!;
+  const onCanvas = after(after(place.matrix, matrix), FLIP);
+  const back = inverse(matrix);
+  if (!back || opacity <= 0) return;
+  const { widthMm, heightMm } = cut.field;
+  const field = { left: -widthMm / 2, right: widthMm / 2, bottom: -heightMm / 2, top: heightMm / 2 };
+  const seen = boxAfter(back, field);
+  const found = drawing(index, number);
+  canvas.globalAlpha = opacity;
+  if (found?.kind !== 'picture') {
+    const fault = found?.fault ?? null;
+    paintPlaceholder(canvas, cut, { level: index, number, glow, fault }, { matrix: onCanvas, seen, family });
+    return;
+  }
+  canvas.setTransform(...onCanvas);
+  const lit = glow ? found.lit : null;
+  // The lowest background is what all stands on; of everything else paper is transparent.
+  const ground = index === 0 && level.background;
+  canvas.globalCompositeOperation = found.paper && !ground && !lit ? 'multiply' : 'source-over';
+  if (lit) {
+    canvas.shadowColor = '#ffb000';
+    canvas.shadowBlur = place.width / 60;
+  }
+  const { widthMm: w, heightMm: h } = found;
+  for (const { x, y } of copies(level.loop, seen, w, h))
+    canvas.drawImage(lit ?? found.image, x - w / 2, -y - h / 2, w, h);
+  canvas.shadowBlur = 0;
+  canvas.shadowColor = 'transparent';
+}
+
+/** A field that is further than this from its loop's painted length is a slip. */
+const MOST_COPIES = 100;
+
+/** Where a drawing's centre lies on the artwork: once, or again and again along a loop, as far as is seen. */
+function copies(
+  loop: CutPicture['levels'][number]['loop'],
+  seen: Box,
+  widthMm: number,
+  heightMm: number,
+): { x: number; y: number }[] {
+  if (!loop) return [{ x: 0, y: 0 }];
+  const along = loop.axis === 'x';
+  const half = (along ? widthMm : heightMm) / 2;
+  const [from, to] = along ? [seen.left, seen.right] : [seen.bottom, seen.top];
+  const first = Math.ceil((from - half) / loop.lengthMm);
+  const last = Math.min(Math.floor((to + half) / loop.lengthMm), first + MOST_COPIES);
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => {
+    const at = (first + i) * loop.lengthMm;
+    return along ? { x: at, y: 0 } : { x: 0, y: at };
+  });
+}
+
+function plain<I>(canvas: Canvas2D<I>): void {
+  canvas.setTransform(1, 0, 0, 1, 0, 0);
+  canvas.globalAlpha = 1;
+  canvas.globalCompositeOperation = 'source-over';
+}
+
+function veil<I>(
+  canvas: Canvas2D<I>,
+  colour: string,
+  share: number,
+  { width, height }: { readonly width: number; readonly height: number },
+): void {
+  if (share <= 0) return;
+  canvas.globalAlpha = Math.min(1, share);
+  canvas.fillStyle = colour;
+  canvas.fillRect(0, 0, width, height);
+  canvas.globalAlpha = 1;
+}
