@@ -8,6 +8,7 @@ import { type Code, catalogue } from '../src/language/catalogue/index.js';
 import { statements } from '../src/language/catalogue/statements-codes.js';
 import { words } from '../src/language/catalogue/syntax-codes.js';
 import { timelines } from '../src/language/catalogue/timelines-codes.js';
+import { usage } from '../src/language/catalogue/usage-codes.js';
 import { aboutCode } from '../src/language/message.js';
 import { statementPages } from '../src/reference/statement-pages.js';
 
@@ -20,7 +21,7 @@ const SUBJECTS: readonly (readonly [title: string, codes: readonly string[]])[] 
   ['From cut to cut', Object.keys(episode)],
   [
     'Files, the episode, the command line',
-    [...Object.keys(files), ...Object.keys(cutList), ...Object.keys(typing)],
+    [...Object.keys(files), ...Object.keys(usage), ...Object.keys(cutList), ...Object.keys(typing)],
   ],
   ['To the cutting room', Object.keys(handover)],
 ];

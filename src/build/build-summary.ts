@@ -5,22 +5,14 @@ import type { Compiled } from '../episode/compile-cut.js';
 import { cutNumberOf } from '../episode/episode.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
+import type { Messages } from '../language/catalogue/index.js';
 import { diagnose, hasErrors } from '../language/diagnostic.js';
+import { messageOf } from '../language/message.js';
 import { plural } from '../words/number-format.js';
 import { sharedFolder, type Target } from './output-targets.js';
-import type { PartName, PrintPlan } from './print-plan.js';
+import type { PrintPlan } from './print-plan.js';
 import type { Reporter } from './reporter.js';
 import { UsageError } from './usage-error.js';
-
-/** Why a part has no page. */
-const NOTHING: Readonly<Record<PartName, string>> = {
-  sheet: 'No sheet',
-  charts: 'No in-between, so no chart',
-  camera: 'No camera work, so no camera chart',
-  table: 'Nothing moves, so no move table',
-  strip: 'No graduations, so no scale strip',
-  overlay: 'No camera work, so no field overlay',
-};
 
 /** Cuts that are named one by one in a line. */
 const MOST_NAMED = 12;
@@ -76,14 +68,14 @@ export class BuildSummary {
     if (empty > 0) {
       const pages = plan.pages?.range;
       const { only } = plan.selection;
-      const none =
+      const none: Messages['option-value'] =
         pages === undefined
-          ? `${NOTHING[only ?? 'sheet']}, in ${plural(empty, 'cut')}.`
-          : `\`--pages ${pages}\` chooses no page of ${plural(empty, 'cut')}.`;
+          ? { variant: 'part-empty', part: only ?? 'sheet', cuts: empty }
+          : { variant: 'pages-empty', pages, cuts: empty };
       if (written.length === 0 && failed.length === 0 && same === 0) {
         throw new UsageError('option-value', pages ?? only ?? '', none);
       }
-      reporter.say(none);
+      reporter.say(messageOf({ code: 'option-value', parameters: none }, 'en'));
     }
     if (found.jobs.length > 0 && found.jobs.every((job) => this.results.get(job)?.kind === 'shared')) {
       const span = { file: found.jobs[0]!.name, start: 0, end: 0 };

@@ -36,12 +36,11 @@ export class Targets {
     this.inputs = inputsOf(host, found);
     const single = output !== undefined && (output === '-' || !isFolder(host, output));
     if (single && jobs.length > 1) {
-      const where = output === '-' ? 'standard output' : 'one file';
-      throw new UsageError(
-        'wrong-arguments',
-        output,
-        `${jobs.length} cuts do not go into ${where}; name a folder.`,
-      );
+      throw new UsageError('wrong-arguments', output, {
+        variant: 'one-output',
+        cuts: jobs.length,
+        standardOutput: output === '-',
+      });
     }
     for (const job of jobs) this.byJob.set(job, this.choose(job, output, ending, fallback, single));
     for (const [job, { path }] of this.byJob) {
@@ -89,7 +88,7 @@ export class Targets {
     }
     if (single) return target(this.host, output);
     if (job.path === null) {
-      throw new UsageError('wrong-arguments', output, 'Standard input has no name; give `--output` a file.');
+      throw new UsageError('wrong-arguments', output, { variant: 'input-nameless' });
     }
     return target(this.host, join(output, stem(job) + ending));
   }
@@ -104,11 +103,7 @@ export function oneTarget(host: Host, found: Found, output: string | undefined, 
   const [whole] = found.whole;
   const own = found.whole.length === 1 && found.jobs.every(({ episode }) => episode === whole);
   if (!whole || !own) {
-    throw new UsageError(
-      'wrong-arguments',
-      output ?? '--one-file',
-      'These cuts are not one whole episode, so their file has no name; give `--output` one, such as cuts.pdf.',
-    );
+    throw new UsageError('wrong-arguments', output ?? '--one-file', { variant: 'output-nameless' });
   }
   const manifest = basename(whole.file!).replace(/\.ya?ml$/, '');
   const stem = manifest === 'episode' ? basename(resolve(host.cwd, whole.folder!)) || manifest : manifest;
@@ -171,8 +166,7 @@ function print(host: Host, bytes: Uint8Array): Reading<null> {
  * no name at all, which a variable of a shell that is not set leaves.
  */
 export function isFolder(host: Host, output: string): boolean {
-  if (output === '')
-    throw new UsageError('option-value', output, '`--output` takes a file or a folder; nothing stands here.');
+  if (output === '') throw new UsageError('option-value', output, { variant: 'output-empty' });
   const kind = host.kind(resolve(host.cwd, output));
   if (kind !== 'none') return kind === 'folder';
   return /[/\\]$/.test(output) || extname(output) === '';

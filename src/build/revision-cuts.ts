@@ -154,7 +154,12 @@ async function worldAt(
 ): Promise<RevisionTree> {
   const past = host.revision(place, rev);
   if (!past.ok)
-    throw new UsageError('option-value', rev, `\`${option} ${rev}\` does not do: ${past.reason}.`);
+    throw new UsageError('option-value', rev, {
+      variant: 'revision',
+      option,
+      revision: rev,
+      reason: past.reason,
+    });
   const { value } = past;
   const found = [...(await findCuts(value, files, settings)).jobs];
   // Before there was a manifest, the cuts were what lay there.

@@ -75,5 +75,5 @@ async function blank(host: Host, options: Options): Promise<number> {
 function number(option: string, text: string, most: number): number {
   const value = /^\d{1,6}$/.test(text) ? Number(text) : 0;
   if (value >= 1 && value <= most) return value;
-  throw new UsageError('option-value', text, `\`${option}\` takes a number from 1 to ${most}.`);
+  throw new UsageError('option-value', text, { variant: 'count', option, most });
 }

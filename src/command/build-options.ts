@@ -2,6 +2,7 @@
 
 import type { Extent, PartName, PrintPlan } from '../build/print-plan.js';
 import { UsageError } from '../build/usage-error.js';
+import type { Messages } from '../language/catalogue/index.js';
 import { type LookOptions, looks, type ReportOptions } from './command-options.js';
 
 export interface BuildOptions extends ReportOptions, LookOptions {
@@ -24,25 +25,19 @@ export function printPlanOf(options: BuildOptions, files: readonly string[]): Pr
   const { changed = false, since, pages, output } = options;
   const compares = changed || since !== undefined;
   if (changed && since !== undefined) {
-    throw clash('--changed', '`--changed` and `--since` are two comparisons; give one of them.');
+    throw clash('--changed', { variant: 'two-comparisons' });
   }
   if (pages === CHANGED && !compares) {
-    throw clash(
-      CHANGED,
-      '`--pages changed` needs something to compare with: `--changed` (the last build) or `--since REV`.',
-    );
+    throw clash(CHANGED, { variant: 'pages-changed-alone' });
   }
   if (compares && pages !== undefined && pages !== CHANGED) {
-    throw clash(
-      pages,
-      `\`${changed ? '--changed' : '--since'}\` finds the pages itself; with it, \`--pages\` takes only \`changed\`.`,
-    );
+    throw clash(pages, { variant: 'pages-found', option: changed ? '--changed' : '--since' });
   }
   if (changed && output === '-') {
-    throw clash('-', '`--changed` compares with the file of the last build; standard output has none.');
+    throw clash('-', { variant: 'changed-standard-output' });
   }
   if (since !== undefined && files.includes('-')) {
-    throw clash('-', 'Standard input has no revisions; `--since` needs files.');
+    throw clash('-', { variant: 'input-revisions', option: '--since' });
   }
   checkMarks(options, files);
   return {
@@ -66,21 +61,18 @@ export function printPlanOf(options: BuildOptions, files: readonly string[]): Pr
 function checkMarks({ markedAgainst, only = 'sheet', pages }: BuildOptions, files: readonly string[]): void {
   if (markedAgainst === undefined) return;
   if (only !== 'sheet') {
-    throw clash(only, `\`--marked-against\` marks the sheets; \`--only ${only}\` prints none.`);
+    throw clash(only, { variant: 'marks-without-sheet', part: only });
   }
   if (pages === CHANGED) {
-    throw clash(
-      CHANGED,
-      '`--marked-against` prints whole cuts, since their columns make room for the marks; leave out `--pages changed`.',
-    );
+    throw clash(CHANGED, { variant: 'marks-changed-pages' });
   }
   if (files.includes('-')) {
-    throw clash('-', 'Standard input has no revisions; `--marked-against` needs files.');
+    throw clash('-', { variant: 'input-revisions', option: '--marked-against' });
   }
 }
 
-function clash(word: string, message: string): UsageError {
-  return new UsageError('wrong-arguments', word, message);
+function clash(word: string, parameters: Messages['wrong-arguments']): UsageError {
+  return new UsageError('wrong-arguments', word, parameters);
 }
 
 /** `2`, `2-3`, `2-`, `1,4-6`: which pages, counted from 1. */
@@ -90,11 +82,7 @@ function pageRange(text: string): (page: number) => boolean {
     const from = Number(match?.[1]);
     const to = match?.[3] !== undefined ? Number(match[3]) : match?.[2] ? Number.POSITIVE_INFINITY : from;
     if (!match || from < 1 || to < from) {
-      throw new UsageError(
-        'option-value',
-        text,
-        '`--pages` takes pages counted from 1, such as 2, 2-3, 2- or 1,4-6.',
-      );
+      throw new UsageError('option-value', text, { variant: 'page-range' });
     }
     return { from, to };
   });

@@ -46,7 +46,7 @@ export function withLooks(command: Command): Command {
 export function looks(options: LookOptions): Partial<Settings> {
   const { convention, labels, paper, rows, lengths } = options;
   if (rows !== undefined && !/^\d{1,4}$/.test(rows)) {
-    throw new UsageError('option-value', rows, '`--rows` takes a number of rows, such as 144.');
+    throw new UsageError('option-value', rows, { variant: 'rows-number' });
   }
   return {
     ...(convention ? { convention } : {}),
@@ -61,7 +61,8 @@ export function looks(options: LookOptions): Partial<Settings> {
 export function checkRows(options: LookOptions, settings: Settings): void {
   if (options.rows === undefined || settings.rows === null) return;
   const fault = rowsFault(settings.rows, settings);
-  if (fault) throw new UsageError('option-value', options.rows, { rows: options.rows, fault });
+  if (fault)
+    throw new UsageError('option-value', options.rows, { variant: 'rows', rows: options.rows, fault });
 }
 
 const chosen = new WeakMap<Option, readonly string[]>();
@@ -83,7 +84,7 @@ export function choice(flags: string, description: string, words: readonly strin
     throw new UsageError(
       'option-value',
       word,
-      `\`${option.long}\` takes ${words.slice(0, -1).join(', ')} or ${words.at(-1)}${offer ? `; did you mean \`${offer}\`?` : '.'}`,
+      { variant: 'choice', option: option.long!, words, guess: offer ?? null },
       offer,
     );
   });
@@ -115,9 +116,5 @@ export async function filesOr(
   if (files.length > 0) return files;
   const { file } = await episodeOf(host, host.cwd);
   if (file !== null) return [file];
-  throw new UsageError(
-    'wrong-arguments',
-    null,
-    `\`cutwright ${command}\` needs files: this folder lies in no episode (there is no episode.yaml here or above); see \`cutwright ${command} --help\`.`,
-  );
+  throw new UsageError('wrong-arguments', null, { variant: 'no-episode', command: `cutwright ${command}` });
 }

@@ -69,8 +69,8 @@ async function compareAll(host: Host, words: readonly string[], options: Options
     host.out(onlyLine(old, onlyOld, language) + onlyLine(now, onlyNow, language));
   }
   if (restricted !== null) {
-    const message = `\`${restricted.label}\` holds no cut ${restricted.key}.`;
-    throw new UsageError('wrong-arguments', restricted.label, message);
+    const { label: version, key: cut } = restricted;
+    throw new UsageError('wrong-arguments', version, { variant: 'version-without-cut', version, cut });
   }
   const differ = differing.length + onlyOld.length + onlyNow.length;
   if (compared > 1)
@@ -85,15 +85,10 @@ async function sidesOf(host: Host, words: readonly string[], since: string | und
   if (since !== undefined) return sinceOf(host, since, words);
   const [old, now, more] = words;
   if (old === undefined || now === undefined) {
-    throw new UsageError(
-      'wrong-arguments',
-      null,
-      'Name the old and the new version, or `--since` and a revision.',
-    );
+    throw new UsageError('wrong-arguments', null, { variant: 'versions-missing' });
   }
-  if (more !== undefined)
-    throw new UsageError('wrong-arguments', more, 'Two versions are compared, an old and a new one.');
+  if (more !== undefined) throw new UsageError('wrong-arguments', more, { variant: 'versions-three' });
   if (old === '-' && now === '-')
-    throw new UsageError('wrong-arguments', '-', 'Standard input can be only one of the two.');
+    throw new UsageError('wrong-arguments', '-', { variant: 'versions-both-input' });
   return { old: await sideOf(host, old), now: await sideOf(host, now) };
 }

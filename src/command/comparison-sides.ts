@@ -38,15 +38,16 @@ export async function sideOf(host: Host, word: string): Promise<ComparisonSide> 
   const [, rev, inner] = /^([^:]+):(.*)$/s.exec(word) ?? [];
   if (rev === undefined || host.kind(resolve(host.cwd, word)) !== 'none') {
     if (isRevision(host, word))
-      throw new UsageError(
-        'wrong-arguments',
-        word,
-        `\`${word}\` is a revision: write \`${word}:\` for all that it holds, \`${word}:PATH\` for a part, or compare with \`--since ${word}\`.`,
-      );
+      throw new UsageError('wrong-arguments', word, { variant: 'bare-revision', revision: word });
     return side(host, await findCuts(host, [word]), word, '');
   }
   const past = host.revision(host.cwd, rev);
-  if (!past.ok) throw new UsageError('wrong-arguments', word, `\`${word}\` cannot be read: ${past.reason}.`);
+  if (!past.ok)
+    throw new UsageError('wrong-arguments', word, {
+      variant: 'version-unreadable',
+      version: word,
+      reason: past.reason,
+    });
   // As git has it: from the top of the work tree, but `./` and `../` from here.
   const from = /^\.\.?(\/|$)/.test(inner!) ? host.cwd : topOf(host);
   const path = resolve(from, inner!);
@@ -66,11 +67,16 @@ export async function sinceOf(
 ): Promise<{ old: ComparisonSide; now: ComparisonSide }> {
   const place = resolve(host.cwd, words[0] ?? '.');
   const past = host.revision(place, rev);
-  if (!past.ok) throw new UsageError('option-value', rev, `\`${rev}\` cannot be read: ${past.reason}.`);
+  if (!past.ok)
+    throw new UsageError('option-value', rev, {
+      variant: 'compared-revision',
+      revision: rev,
+      reason: past.reason,
+    });
   const then = past.value;
   const named = words.length > 0 ? words : [wholeEpisode(host, then)];
   if (named.includes('-')) {
-    throw new UsageError('wrong-arguments', '-', 'Standard input has no past; name a file with `--since`.');
+    throw new UsageError('wrong-arguments', '-', { variant: 'input-past' });
   }
   const there = (world: Host) => named.filter((word) => world.kind(resolve(host.cwd, word)) !== 'none');
   const [before, after] = [there(then), there(host)];
@@ -183,8 +189,7 @@ function version(
   }
   if (key !== null) met.set(key, name);
   if (house) {
-    const message = 'The file holds only what cuts share, and makes no cut that could be compared.';
-    throw new UsageError('wrong-arguments', name, message);
+    throw new UsageError('wrong-arguments', name, { variant: 'version-shared' });
   }
   const solved = hasErrors(diagnostics) ? null : compiled.solved;
   return { file: basename(name), key, solved };

@@ -27,11 +27,7 @@ export function define(command: Command, context: CommandContext): Command {
 
 function shellOf(word: string): Shell {
   if (Object.hasOwn(SHELLS, word)) return word as Shell;
-  const offer = nearest(word, Object.keys(SHELLS));
-  throw new UsageError(
-    'option-value',
-    word,
-    `\`completion\` is for bash, zsh or fish${offer ? `; did you mean \`${offer}\`?` : '.'}`,
-    offer,
-  );
+  const shells = Object.keys(SHELLS);
+  const offer = nearest(word, shells);
+  throw new UsageError('option-value', word, { variant: 'shell', shells, guess: offer ?? null }, offer);
 }

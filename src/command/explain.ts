@@ -66,7 +66,7 @@ function explained(typed: string): string {
   throw new UsageError(
     'wrong-arguments',
     typed,
-    `There is no statement, word or code \`${typed}\`; ${offer ? `did you mean \`${offer}\`?` : '`cutwright explain` lists all of them.'}`,
+    { variant: 'explain-unknown', word: typed, guess: offer ?? null },
     offer,
   );
 }

@@ -92,17 +92,13 @@ export async function exportEdit(
   return reporter.finish();
 }
 
-function wrongStart(
-  start: string,
-  why = 'hours, minutes, seconds and frames, such as 01:00:00:00',
-): UsageError {
-  return new UsageError('option-value', start, `\`--start\` takes ${why}.`);
-}
+const wrongStart = (start: string): UsageError =>
+  new UsageError('option-value', start, { variant: 'start-time' });
 
 function startFrame(start: string, fps: number): number {
   const [hours, minutes, seconds, frames] = start.split(':').map(Number) as [number, number, number, number];
   if (hours > 23 || minutes > 59 || seconds > 59) throw wrongStart(start);
-  if (frames >= fps) throw wrongStart(start, `frames up to ${fps - 1}: the cuts run at ${fps} a second`);
+  if (frames >= fps) throw new UsageError('option-value', start, { variant: 'start-frames', fps });
   return ((hours * 60 + minutes) * 60 + seconds) * fps + frames;
 }
 
@@ -110,11 +106,7 @@ function startFrame(start: string, fps: number): number {
 function targetOf(host: Host, found: Found, form: EditForm, output: string): Target {
   const episodes = new Set(found.jobs.map(({ episode }) => episode.file));
   if (episodes.size > 1) {
-    throw new UsageError(
-      'wrong-arguments',
-      null,
-      `These cuts are of ${episodes.size} episodes; an edit is of one.`,
-    );
+    throw new UsageError('wrong-arguments', null, { variant: 'edit-episodes', episodes: episodes.size });
   }
   if (output === '-') return STANDARD_OUTPUT;
   const name = isFolder(host, output) ? join(output, `${nameOf(host, found)}.${form}`) : output;

@@ -72,11 +72,11 @@ export function define(command: Command, context: CommandContext): Command {
 function editAsked({ edit: form, start, table, pixels, ...options }: Options): EditOptions | null {
   if (form === undefined) {
     if (start === undefined) return null;
-    throw new UsageError('wrong-arguments', start, '`--start` belongs to an edit: it goes with `--edit`.');
+    throw new UsageError('wrong-arguments', start, { variant: 'start-without-edit' });
   }
   const other = table !== undefined ? '--table' : pixels ? '--pixels' : null;
   if (other !== null) {
-    throw new UsageError('wrong-arguments', other, `\`--edit\` and \`${other}\` do not go together.`);
+    throw new UsageError('wrong-arguments', other, { variant: 'not-together', one: '--edit', other });
   }
   return { ...options, form, start };
 }
@@ -177,12 +177,7 @@ class FileEach implements Exporter {
     private readonly options: ExportOptions,
   ) {
     if (found.jobs.length > 1 && output === undefined) {
-      const count = found.jobs.length;
-      throw new UsageError(
-        'wrong-arguments',
-        null,
-        `${count} cuts do not go into one JSON text; name a folder with \`--output\`.`,
-      );
+      throw new UsageError('wrong-arguments', null, { variant: 'one-json', cuts: found.jobs.length });
     }
     this.targets = new Targets(host, found, output, table ? `.${table}.csv` : '.json', 'standard');
   }

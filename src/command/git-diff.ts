@@ -22,8 +22,7 @@ export async function gitDiff(
 ): Promise<number> {
   const [path, oldFile, , , newFile, , , newPath] = words;
   if (path === undefined || (words.length !== 1 && words.length < 7)) {
-    const message = '`--git` takes the seven words that git gives to a diff command; git calls it, not you.';
-    throw new UsageError('wrong-arguments', null, message);
+    throw new UsageError('wrong-arguments', null, { variant: 'git-words' });
   }
   const name = newPath ?? path;
   if (oldFile === undefined || newFile === undefined) {

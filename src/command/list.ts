@@ -129,7 +129,11 @@ async function list(host: Host, files: readonly string[], options: Options): Pro
 /** What comes out; an ending of the file says it, too. */
 function formOf({ output, csv, json, only, check }: Options): Form {
   if (csv && json)
-    throw new UsageError('wrong-arguments', '--json', '`--csv` and `--json` do not go together.');
+    throw new UsageError('wrong-arguments', '--json', {
+      variant: 'not-together',
+      one: '--csv',
+      other: '--json',
+    });
   const said = csv ? 'csv' : json ? 'json' : null;
   const ending = output === undefined || output === '-' ? null : extname(output).toLowerCase();
   const meant =
@@ -137,20 +141,16 @@ function formOf({ output, csv, json, only, check }: Options): Form {
       ? null
       : { '.pdf': 'pdf' as const, '.csv': 'csv' as const, '.json': 'json' as const }[ending];
   if (ending !== null && meant === undefined && said === null)
-    throw new UsageError(
-      'option-value',
-      output!,
-      '`--output` takes a file whose name ends in .pdf, .csv or .json.',
-    );
+    throw new UsageError('option-value', output!, { variant: 'list-ending' });
   if (said !== null && meant != null && meant !== said)
-    throw new UsageError('wrong-arguments', output!, `\`--${said}\` and \`${output}\` do not go together.`);
+    throw new UsageError('wrong-arguments', output!, {
+      variant: 'not-together',
+      one: `--${said}`,
+      other: output!,
+    });
   const form = said ?? meant ?? (output === '-' ? 'pdf' : check ? 'nothing' : 'table');
   if (only !== undefined && form !== 'pdf')
-    throw new UsageError(
-      'wrong-arguments',
-      only,
-      '`--only` says what to print; give `--output` a name that ends in .pdf.',
-    );
+    throw new UsageError('wrong-arguments', only, { variant: 'only-without-pdf' });
   return form;
 }
 
@@ -158,12 +158,10 @@ function formOf({ output, csv, json, only, check }: Options): Form {
 function theEpisode({ jobs }: Found): Episode {
   const episodes = [...new Map(jobs.map(({ episode }) => [episode.file, episode])).values()];
   if (episodes.length > 1) {
-    const names = episodes.map(({ file }) => (file === null ? 'none' : `\`${file}\``)).join(', ');
-    throw new UsageError(
-      'wrong-arguments',
-      null,
-      `A list is of one episode, and these cuts belong to ${episodes.length}: ${names}.`,
-    );
+    throw new UsageError('wrong-arguments', null, {
+      variant: 'list-episodes',
+      manifests: episodes.map(({ file }) => file),
+    });
   }
   return episodes[0]!;
 }

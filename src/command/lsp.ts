@@ -22,12 +22,7 @@ How to set up VS Code, Neovim, Helix and Emacs stands in grammar/editors.
 ${examples(['cutwright lsp', 'what an editor is to run for files that end in .cut'])}`,
       )
       .action(async () => {
-        if (process.stdin.isTTY)
-          throw new UsageError(
-            'wrong-arguments',
-            null,
-            'An editor starts `cutwright lsp` and speaks to it; `cutwright check` says what is wrong with a cut.',
-          );
+        if (process.stdin.isTTY) throw new UsageError('wrong-arguments', null, { variant: 'lsp-terminal' });
         const { serveStdio } = await import('../lsp/stdio.js');
         await serveStdio(context.host);
       })

@@ -114,12 +114,6 @@ async function parse(command: Command, args: readonly string[]): Promise<void> {
   }
 }
 
-/** What is missing where a command stands alone, by the argument's name. */
-const WANTED: Readonly<Record<string, string>> = {
-  files: 'files',
-  what: 'to be told what to begin: episode or cut',
-};
-
 /** What the library complains of, in our words and with a guess. */
 function lineFault(fault: CommanderError, command: Command): UsageError {
   const quoted = /'([^']*)'/.exec(fault.message)?.[1] ?? '';
@@ -128,7 +122,7 @@ function lineFault(fault: CommanderError, command: Command): UsageError {
     case 'commander.unknownOption': {
       const [plain = ''] = flag.split('=');
       if (plain !== flag && command.options.some(({ long }) => long === plain)) {
-        return new UsageError('option-value', flag, `\`${plain}\` takes no value.`, plain);
+        return new UsageError('option-value', flag, { variant: 'no-value', option: plain }, plain);
       }
       const known = command.options.flatMap(({ long, short }) => [long, short]).filter((one) => one != null);
       const offer = nearest(flag, [...known, '--help']);
@@ -140,21 +134,23 @@ function lineFault(fault: CommanderError, command: Command): UsageError {
       );
     }
     case 'commander.optionMissingArgument':
-      return new UsageError('option-value', null, `\`${flag}\` needs a value.`);
+      return new UsageError('option-value', null, { variant: 'value-missing', option: flag });
     case 'commander.missingArgument':
-      return new UsageError(
-        'wrong-arguments',
-        null,
-        `\`${command.name()}\` needs ${WANTED[quoted] ?? `a ${quoted}`}; see \`${command.name()} --help\`.`,
-      );
+      return new UsageError('wrong-arguments', null, {
+        variant: 'missing',
+        command: command.name(),
+        argument: quoted,
+      });
     case 'commander.excessArguments':
-      return new UsageError(
-        'wrong-arguments',
-        command.args.at(-1) ?? null,
-        `\`${command.name()}\` takes fewer words than these; see its \`--help\`.`,
-      );
+      return new UsageError('wrong-arguments', command.args.at(-1) ?? null, {
+        variant: 'too-many',
+        command: command.name(),
+      });
     default:
-      return new UsageError('wrong-arguments', null, fault.message.replace(/^error: /, ''));
+      return new UsageError('wrong-arguments', null, {
+        variant: 'library',
+        message: fault.message.replace(/^error: /, ''),
+      });
   }
 }
 

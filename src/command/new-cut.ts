@@ -11,8 +11,8 @@ import { episodeOf } from '../episode/find-cuts.js';
 import { decode, readText } from '../episode/read-text.js';
 import { type StoryCut, storyOf } from '../episode/story.js';
 import type { Host } from '../host/host.js';
-import { diagnose } from '../language/diagnostic.js';
-import { messageOf } from '../language/message.js';
+import type { Message } from '../language/catalogue/index.js';
+import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import { parse } from '../language/parse.js';
 import { withoutMark } from '../language/source.js';
 import { nearest } from '../language/suggest.js';
@@ -46,11 +46,7 @@ interface Home {
 export async function newCut(host: Host, number: string | undefined, options: NewOptions): Promise<number> {
   const reporter = new ConsoleReporter(host, options.format, false);
   if (number !== undefined && !/^[\p{L}\p{Nd}_]+$/u.test(number))
-    throw new UsageError(
-      'option-value',
-      number,
-      'A cut is numbered with letters and digits, such as 13 or 12A.',
-    );
+    throw new UsageError('option-value', number, { variant: 'cut-number' });
   const episode = await episodeOf(host, host.cwd);
   const home = { episode, cuts: storyOf(host, episode, newEpisodeCache())?.cuts() ?? [] };
   const begun =
@@ -60,11 +56,10 @@ export async function newCut(host: Host, number: string | undefined, options: Ne
   if (begun === null) return reporter.finish();
   const several = begun.length > 1;
   if (several && options.output !== undefined && !isFolder(host, options.output))
-    throw new UsageError(
-      'wrong-arguments',
-      options.output,
-      `The table has ${begun.length} cuts; name a folder.`,
-    );
+    throw new UsageError('wrong-arguments', options.output, {
+      variant: 'table-one-file',
+      cuts: begun.length,
+    });
   const placed = begun.map((one) => {
     const taken = home.cuts.find((cut) => cut.number !== '' && cutKey(cut.number) === cutKey(one.number));
     if (taken)
@@ -85,7 +80,7 @@ export async function newCut(host: Host, number: string | undefined, options: Ne
     const bytes = Buffer.from(text, 'utf8');
     const { diagnostics } = compile(host, path, episode, { name, bytes });
     const fault = diagnostics.find(({ severity, span }) => severity === 'error' && span.file === name);
-    if (fault) throw badWord(options, text.slice(fault.span.start, fault.span.end), messageOf(fault, 'en'));
+    if (fault) throw badWord(options, text.slice(fault.span.start, fault.span.end), fault);
   }
   for (const { path, name, text } of placed) {
     if (path === null) host.out(text);
@@ -116,12 +111,7 @@ function tell(
 
 /** A cut with one key a level. */
 function blank(host: Host, number: string | undefined, options: NewOptions, { cuts }: Home): Begun {
-  if (number === undefined)
-    throw new UsageError(
-      'wrong-arguments',
-      null,
-      'A new cut needs its number, as in `cutwright new cut 13`.',
-    );
+  if (number === undefined) throw new UsageError('wrong-arguments', null, { variant: 'new-cut-number' });
   const like = options.like === undefined ? null : model(host, options.like, cuts);
   const text = cutText({
     number,
@@ -146,11 +136,11 @@ async function ofTable(
 ): Promise<Begun[] | null> {
   for (const key of ['like', 'time', 'levels', 'artist'] as const)
     if (options[key] !== undefined)
-      throw new UsageError(
-        'wrong-arguments',
-        `--${key}`,
-        `\`--${key}\` and \`--from-csv\` do not go together.`,
-      );
+      throw new UsageError('wrong-arguments', `--${key}`, {
+        variant: 'not-together',
+        one: `--${key}`,
+        other: '--from-csv',
+      });
   const name = file === '-' ? 'standard input' : file;
   const path = resolve(host.cwd, file);
   const read = file === '-' ? decode(name, await host.standardInput()) : readText(host, path, name);
@@ -164,11 +154,7 @@ async function ofTable(
   reporter.report(diagnostics, sources);
   if (cuts.length === 0) return null;
   if (cuts.length > 1 && number !== undefined)
-    throw new UsageError(
-      'wrong-arguments',
-      number,
-      `The table has ${cuts.length} cuts, which have their own numbers; leave this one out.`,
-    );
+    throw new UsageError('wrong-arguments', number, { variant: 'table-one-number', cuts: cuts.length });
   return Promise.all(
     cuts.map((cut) =>
       drafted(
@@ -187,12 +173,7 @@ async function drafted(
   cut: TableCut,
   { settings }: Episode,
 ): Promise<Begun> {
-  if (cut.cut === '')
-    throw new UsageError(
-      'wrong-arguments',
-      null,
-      'The table does not say which cut it is; name its number, as in `cutwright new cut 13 --from-csv grid.csv`.',
-    );
+  if (cut.cut === '') throw new UsageError('wrong-arguments', null, { variant: 'table-without-number' });
   const { cutText: draft } = await import('../draft/cut-text.js');
   const { text, unlike } = draft(cut, settings);
   const span = { file, start: 0, end: 0 };
@@ -204,21 +185,14 @@ async function drafted(
 }
 
 /** Which of the words of the command line cannot stand in a cut; `piece` is where the text of the new one is wrong. */
-function badWord({ time, levels }: NewOptions, piece: string, message: string): UsageError {
+function badWord({ time, levels }: NewOptions, piece: string, { code, parameters }: Diagnostic): UsageError {
+  const fault = { code, parameters } as Message;
   const parses = (text: string) => parse('', `${text}\n`).diagnostics.length === 0;
   if (time !== undefined && (!parses(`time ${time}`) || piece.includes(time)))
-    return new UsageError(
-      'option-value',
-      time,
-      `\`--time\` takes a length such as 5+0, 120 or 8'04. ${message}`,
-    );
+    return new UsageError('option-value', time, { variant: 'new-time', fault });
   if (levels?.split(',').some((one) => !parses(`${one.trim()}: 1`)))
-    return new UsageError(
-      'option-value',
-      levels,
-      '`--levels` takes names of levels with commas between, such as A,B.',
-    );
-  return new UsageError('option-value', null, `The new cut would not be one: ${message}`);
+    return new UsageError('option-value', levels, { variant: 'new-levels' });
+  return new UsageError('option-value', null, { variant: 'new-cut', fault });
 }
 
 interface Model {
@@ -240,8 +214,8 @@ function model(host: Host, like: string, cuts: readonly StoryCut[]): Model {
     'option-value',
     like,
     numbers.length > 0
-      ? `The episode has no cut ${like}${offer ? `; did you mean ${offer}?` : '.'}`
-      : `There is no episode here, and no file \`${like}\`, that a cut could be like.`,
+      ? { variant: 'like-unknown', cut: like, guess: offer ?? null }
+      : { variant: 'like-nothing', file: like },
     offer,
   );
 }
@@ -254,8 +228,7 @@ function placeOf(
   cuts: readonly StoryCut[],
 ): string {
   if (output !== undefined && !isFolder(host, output)) {
-    if (!/\.cut$/.test(output))
-      throw new UsageError('option-value', output, 'The name of a cut ends in .cut.');
+    if (!/\.cut$/.test(output)) throw new UsageError('option-value', output, { variant: 'cut-file-name' });
     return resolve(host.cwd, output);
   }
   const neighbour =

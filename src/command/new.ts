@@ -56,12 +56,7 @@ function whatOf(word: string): What {
   const what = WHAT.find((one) => one === word);
   if (what) return what;
   const offer = nearest(word, WHAT);
-  throw new UsageError(
-    'wrong-arguments',
-    word,
-    `\`new\` makes an episode or a cut${offer ? `; did you mean \`${offer}\`?` : ', so one of these words comes next.'}`,
-    offer,
-  );
+  throw new UsageError('wrong-arguments', word, { variant: 'new-what', guess: offer ?? null }, offer);
 }
 
 // ---- an episode
@@ -75,11 +70,7 @@ function newEpisode(host: Host, folder: string, options: Options): number {
     output: options.output,
   }))
     if (value !== undefined)
-      throw new UsageError(
-        'wrong-arguments',
-        `--${key}`,
-        `\`--${key}\` is for a new cut; an episode has none.`,
-      );
+      throw new UsageError('wrong-arguments', `--${key}`, { variant: 'new-cut-option', option: `--${key}` });
   const root = resolve(host.cwd, folder);
   if (host.kind(root) === 'file')
     throw new UsageError('would-overwrite', folder, { variant: 'file-for-folder', path: folder });

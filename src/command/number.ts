@@ -112,20 +112,15 @@ async function number(host: Host, files: readonly string[], options: Options): P
     reporter.report([fault], NO_SOURCES);
   });
 
-  if (unshown !== undefined)
-    throw new UsageError(
-      'option-value',
-      unshown,
-      'The timeline does not show this drawing; write the in-between into it first, then number it.',
-    );
+  if (unshown !== undefined) throw new UsageError('option-value', unshown, { variant: 'drawing-not-shown' });
   const [missing] = missed;
   if (missing !== undefined && count.failed === 0) {
-    const offer = nearest(missing, [...levels]);
-    throw new UsageError(
-      'option-value',
-      options.level!,
-      `There is no level \`${missing}\`${offer ? `; did you mean \`${offer}\`?` : '.'}`,
-    );
+    const guess = nearest(missing, [...levels]) ?? null;
+    throw new UsageError('option-value', options.level!, {
+      variant: 'level-not-numbered',
+      level: missing,
+      guess,
+    });
   }
   if (count.cuts > 0) reporter.say(summary(count, options, reporter));
   const status = reporter.finish();
@@ -159,12 +154,7 @@ async function retimed(host: Host, found: Found, options: Options, before: Map<J
   if (word === undefined) return host;
   const [job, ...others] = found.jobs;
   if (!job) return host;
-  if (others.length > 0)
-    throw new UsageError(
-      'wrong-arguments',
-      word,
-      'Which drawing is new or gone is said of one cut at a time.',
-    );
+  if (others.length > 0) throw new UsageError('wrong-arguments', word, { variant: 'retimed-several' });
   const bytes = await bytesOf(host, job);
   const read = decode(job.name, bytes);
   if (!read.ok) return host;

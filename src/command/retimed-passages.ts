@@ -30,12 +30,8 @@ export function retime(text: string, { new: put = [], gone = [] }: Retimed): str
   for (const word of put) {
     const { line, name } = named(tree, '--new', word);
     if (name.letter === '') {
-      const meant = `${word.slice(0, word.indexOf(':'))}:${key(name)}.${Math.max(name.index - 1, 0)}a`;
-      throw new UsageError(
-        'option-value',
-        word,
-        `An in-between that was put in is named by the one before it and a letter, such as \`${meant}\`.`,
-      );
+      const example = `${word.slice(0, word.indexOf(':'))}:${key(name)}.${Math.max(name.index - 1, 0)}a`;
+      throw new UsageError('option-value', word, { variant: 'new-without-letter', example });
     }
     added.set(line.level.text, [...(added.get(line.level.text) ?? []), word.slice(word.indexOf(':') + 1)]);
   }
@@ -43,11 +39,11 @@ export function retime(text: string, { new: put = [], gone = [] }: Retimed): str
     const { line, name } = named(tree, '--gone', word);
     const found = line.names.find((each) => each.form === 'between' && same(each, name));
     if (!found)
-      throw new UsageError(
-        'option-value',
-        word,
-        `The \`cels\` line of level ${line.level.text} has no ${word.slice(word.indexOf(':') + 1)}.`,
-      );
+      throw new UsageError('option-value', word, {
+        variant: 'not-in-cels',
+        level: line.level.text,
+        drawing: word.slice(word.indexOf(':') + 1),
+      });
     edits.push({ span: found.span, text: '_' });
   }
   edits.push(...celsEdits(text, tree, added));
@@ -97,18 +93,9 @@ function named(tree: Tree, option: string, word: string): Named {
   const [read] = parse('', `cels ${level} ${drawing}`).tree.statements;
   const name = read?.kind === 'cels' && read.names.length === 1 ? read.names[0]! : null;
   if (name?.form !== 'between')
-    throw new UsageError(
-      'option-value',
-      word,
-      `\`${option}\` takes a level and the name of an in-between, such as \`A:1.1a\`.`,
-    );
+    throw new UsageError('option-value', word, { variant: 'inbetween-name', option });
   const line = tree.statements.find((each) => each.kind === 'cels' && each.level.text === level);
-  if (line?.kind !== 'cels')
-    throw new UsageError(
-      'option-value',
-      word,
-      `The numbers of level ${level} are not pinned: it has no \`cels\` line.`,
-    );
+  if (line?.kind !== 'cels') throw new UsageError('option-value', word, { variant: 'not-pinned', level });
   return { word, line, name };
 }
 

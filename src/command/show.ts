@@ -82,17 +82,17 @@ async function show(host: Host, files: readonly string[], options: Options): Pro
   };
   const { from, to } = choices;
   if (from && to && [1, 1000].every((fps) => to(fps) < from(fps)))
-    throw new UsageError(
-      'option-value',
-      options.to!,
-      `\`--to ${options.to}\` lies before \`--from ${options.from}\`.`,
-    );
+    throw new UsageError('option-value', options.to!, {
+      variant: 'to-before-from',
+      from: options.from!,
+      to: options.to!,
+    });
   const reporter = new ConsoleReporter(host, 'human', false);
   const found = await findCuts(host, files);
   reporter.report(found.diagnostics, new Map(found.episodes.map(({ file, text }) => [file!, text])));
   const home = options.home === undefined ? null : resolve(host.cwd, options.home);
   if (home !== null && host.kind(home) !== 'folder')
-    throw new UsageError('option-value', options.home!, '`--home` takes a folder that is there.');
+    throw new UsageError('option-value', options.home!, { variant: 'home-missing' });
   const cache = newEpisodeCache();
   const known = new Set<string>();
   const shown: string[][] = [];
@@ -113,19 +113,20 @@ async function show(host: Host, files: readonly string[], options: Options): Pro
   }
   const stranger = choices.levels?.find((name) => !known.has(name));
   if (stranger !== undefined && known.size > 0) {
-    const offer = nearest(stranger, [...known]);
-    throw new UsageError(
-      'option-value',
-      options.levels!,
-      `There is no level \`${stranger}\` here${offer ? `; did you mean \`${offer}\`?` : '.'}`,
-    );
+    const guess = nearest(stranger, [...known]) ?? null;
+    throw new UsageError('option-value', options.levels!, {
+      variant: 'level-not-shown',
+      level: stranger,
+      guess,
+    });
   }
   if (shown.length > 0 && !reached)
-    throw new UsageError(
-      'option-value',
-      options.from!,
-      `\`--from ${options.from}\` lies behind the end: ${shown.length > 1 ? 'the longest' : 'the'} sheet has ${longest} frames.`,
-    );
+    throw new UsageError('option-value', options.from!, {
+      variant: 'from-behind-end',
+      from: options.from!,
+      sheets: shown.length,
+      frames: longest,
+    });
   if (options.legend) shown.push([...TERMINAL_LEGEND]);
   for (const [i, sheet] of shown.entries()) host.out(`${i > 0 ? '\n' : ''}${sheet.join('\n')}\n`);
   return reporter.finish();
@@ -191,7 +192,7 @@ function whole(flag: string, text: string | undefined, least: number, most: numb
   if (text === undefined) return undefined;
   const number = /^\d{1,6}$/.test(text) ? Number(text) : Number.NaN;
   if (number >= least && number <= most) return number;
-  throw new UsageError('option-value', text, `\`${flag}\` takes a whole number from ${least} to ${most}.`);
+  throw new UsageError('option-value', text, { variant: 'whole', option: flag, least, most });
 }
 
 /** A place on the sheet, once the speed is known. */
@@ -206,11 +207,7 @@ function time(flag: string, text: string | undefined): Time | undefined {
     return Number(big) * (sign === '+' ? fps : FRAMES_A_FOOT) + Number(small);
   };
   if (big === undefined || frame(1) < 1) {
-    throw new UsageError(
-      'option-value',
-      text,
-      `\`${flag}\` takes a place on the sheet, such as 37, 1+12 or 2'08; the first frame is 1.`,
-    );
+    throw new UsageError('option-value', text, { variant: 'sheet-place', option: flag });
   }
   return frame;
 }

@@ -69,14 +69,9 @@ export function define(command: Command, context: CommandContext): Command {
 
 async function watch(host: Host, named: readonly string[], options: WatchOptions): Promise<number> {
   const { output, only, trueSize, parts, format, strict = false } = options;
-  if (named.includes('-'))
-    throw new UsageError('wrong-arguments', '-', 'Standard input is not saved; name files.');
+  if (named.includes('-')) throw new UsageError('wrong-arguments', '-', { variant: 'watch-input' });
   if (output === '-') {
-    throw new UsageError(
-      'wrong-arguments',
-      '-',
-      '`watch` writes again and again; give `--output` a file or a folder.',
-    );
+    throw new UsageError('wrong-arguments', '-', { variant: 'watch-output' });
   }
   const { port, file } = portOf(options.preview);
   const settings = looks(options);
@@ -106,7 +101,7 @@ function portOf(preview: string | true | undefined): {
   if (!/^-?\d+$/.test(preview)) return { port: 0, file: [preview] };
   const port = Number(preview);
   if (port >= 1 && port <= 65535) return { port, file: [] };
-  throw new UsageError('option-value', preview, '`--preview` takes a port from 1 to 65535, or nothing.');
+  throw new UsageError('option-value', preview, { variant: 'port' });
 }
 
 function refuse(host: Host, { format }: WatchOptions, why: Messages['watch-impossible']): number {

@@ -1,7 +1,7 @@
 /** The sentences of a diagnostic in one language; only printers ask for them. */
 
 import { en } from './catalogue/en/index.js';
-import type { Code } from './catalogue/index.js';
+import type { Code, Message } from './catalogue/index.js';
 import type { CodeTexts, Language } from './catalogue/text-types.js';
 import type { Action, Diagnostic, Note } from './diagnostic.js';
 
@@ -10,11 +10,12 @@ export type MessageLanguage = 'en';
 const LANGUAGES: Readonly<Record<MessageLanguage, Language>> = { en };
 
 /** The types of the tables see to it that a text gets the parameters that it is made of. */
-type AnyText = ((parameters: unknown) => string) | Readonly<Record<string, (parameters: unknown) => string>>;
+type AnyText = Written | Readonly<Record<string, Written>>;
+type Written = (parameters: unknown, sentence: (message: Message) => string) => string;
 
-function written(text: AnyText, parameters: unknown): string {
-  if (typeof text === 'function') return text(parameters);
-  return text[(parameters as { variant: string }).variant]!(parameters);
+function written(text: AnyText, parameters: unknown, language: MessageLanguage): string {
+  const made = typeof text === 'function' ? text : text[(parameters as { variant: string }).variant]!;
+  return made(parameters, (message) => messageOf(message, language));
 }
 
 /** One sentence in trade words that says what is wrong. */
@@ -22,16 +23,16 @@ export function messageOf(
   { code, parameters }: Pick<Diagnostic, 'code' | 'parameters'>,
   language: MessageLanguage,
 ): string {
-  return written(LANGUAGES[language].codes[code].message as AnyText, parameters);
+  return written(LANGUAGES[language].codes[code].message as AnyText, parameters, language);
 }
 
 export function noteOf(note: Note, language: MessageLanguage): string {
-  return written(LANGUAGES[language].notes[note.note] as AnyText, note);
+  return written(LANGUAGES[language].notes[note.note] as AnyText, note, language);
 }
 
 /** What a fix does, as a request: "put the text in quotes". */
 export function actionOf(action: Action, language: MessageLanguage): string {
-  return written(LANGUAGES[language].fixes[action.action] as AnyText, action);
+  return written(LANGUAGES[language].fixes[action.action] as AnyText, action, language);
 }
 
 /** Title and explanation of a code. */

@@ -115,8 +115,8 @@ describe('a part or a range without a page', () => {
     try {
       summary(2, empty, camera);
     } catch (fault) {
-      expect(fault).toMatchObject({ code: 'option-value', word: 'camera' });
-      expect((fault as UsageError).parameters).toContain('No camera work, so no camera chart, in 2 cuts.');
+      const parameters = { variant: 'part-empty', part: 'camera', cuts: 2 };
+      expect(fault).toMatchObject({ code: 'option-value', word: 'camera', parameters });
     }
     const pages: PrintPlan = { ...PLAN, pages: { range: '9-', includes: () => false } };
     expect(() => summary(1, empty, pages)).toThrow(UsageError);

@@ -30,10 +30,10 @@ describe('an option that takes one of a few words', () => {
     expect(thrown(() => parsed('leagl'))).toMatchObject({
       code: 'option-value',
       word: 'leagl',
-      parameters: '`--paper` takes A4, B4 or legal; did you mean `legal`?',
+      parameters: { variant: 'choice', option: '--paper', words: ['A4', 'B4', 'legal'], guess: 'legal' },
       better: 'legal',
     });
-    expect(thrown(() => parsed('zzzzzz'))!.parameters).toBe('`--paper` takes A4, B4 or legal.');
+    expect(thrown(() => parsed('zzzzzz'))).toMatchObject({ parameters: { guess: null } });
   });
 
   test('tells its words', () => {

@@ -21,9 +21,6 @@ export interface Entry {
 /** One entry for each code of an interface of parameters. */
 export type Entries<P> = { readonly [C in keyof P]: Entry };
 
-/** The whole sentence, in English: of faults of the command line that have no parameters of their own yet. */
-export type Sentence = string;
-
 /** Of a text that is always the same. */
 // biome-ignore lint/complexity/noBannedTypes: an object without anything in it is what is meant
 export type None = {};

@@ -1,5 +1,5 @@
-import type { Entries, Sentence } from './catalogue-entry.js';
-import type { NotLent, RowsFault, Takes } from './message-terms.js';
+import type { Entries } from './catalogue-entry.js';
+import type { NotLent, Takes } from './message-terms.js';
 
 interface MissingFile {
   readonly variant: 'missing';
@@ -87,27 +87,9 @@ export interface FileMessages {
     readonly output: string | null;
     readonly reason: string;
   };
-  readonly 'unknown-command':
-    | { readonly variant: 'guess'; readonly name: string; readonly guess: string }
-    | { readonly variant: 'file'; readonly name: string }
-    | { readonly variant: 'none'; readonly name: string; readonly commands: readonly string[] };
-  readonly 'unknown-option':
-    | {
-        readonly variant: 'of-command';
-        readonly command: string;
-        readonly option: string;
-        readonly guess: string | null;
-      }
-    | { readonly variant: 'before-command'; readonly option: string };
-  readonly 'option-value': string | { readonly rows: string; readonly fault: RowsFault };
-  readonly 'wrong-arguments': Sentence;
-  readonly 'internal-fault': /** `error`: as the program threw it. */ {
-    readonly onCut: boolean;
-    readonly error: string;
-  };
 }
 
-/** Faults of files, of the episode manifest and of the command line. */
+/** Faults of files and of the episode manifest. */
 export const files: Entries<FileMessages> = {
   // ---- reading
   'file-missing': {
@@ -314,44 +296,6 @@ export const files: Entries<FileMessages> = {
       kind: 'situation',
       failing: 'cutwright build c012.cut --output /read-only/c012.pdf',
       mended: 'cutwright build c012.cut --output out/c012.pdf',
-    },
-  },
-
-  // ---- the command line
-  'unknown-command': {
-    severity: 'error',
-    example: {
-      kind: 'situation',
-      failing: 'cutwright biuld c012.cut',
-      mended: 'cutwright build c012.cut',
-    },
-  },
-  'unknown-option': {
-    severity: 'error',
-    example: {
-      kind: 'situation',
-      failing: 'cutwright build c012.cut --papper A4',
-      mended: 'cutwright build c012.cut --paper A4',
-    },
-  },
-  'option-value': {
-    severity: 'error',
-    example: {
-      kind: 'situation',
-      failing: 'cutwright build c012.cut --paper A9',
-      mended: 'cutwright build c012.cut --paper A4',
-    },
-  },
-  'wrong-arguments': {
-    severity: 'error',
-    example: { kind: 'situation', failing: 'cutwright build', mended: 'cutwright build c012.cut' },
-  },
-  'internal-fault': {
-    severity: 'error',
-    example: {
-      kind: 'situation',
-      failing: 'a cut that makes the program fall over',
-      mended: 'any other cut',
     },
   },
 };

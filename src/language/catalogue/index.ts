@@ -10,12 +10,14 @@ import { type HandoverMessages, handover } from './handover-codes.js';
 import { type StatementMessages, statements } from './statements-codes.js';
 import { type WordMessages, words } from './syntax-codes.js';
 import { type TimelineMessages, timelines } from './timelines-codes.js';
+import { type UsageMessages, usage } from './usage-codes.js';
 
 export type { Entry } from './catalogue-entry.js';
 
 /** The parameters of every message. */
 export interface Messages
   extends FileMessages,
+    UsageMessages,
     HandoverMessages,
     WordMessages,
     StatementMessages,
@@ -36,6 +38,7 @@ export type Message = { [C in Code]: { readonly code: C; readonly parameters: Me
 
 export const catalogue: { readonly [C in Code]: Entry } = {
   ...files,
+  ...usage,
   ...handover,
   ...words,
   ...statements,

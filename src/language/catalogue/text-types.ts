@@ -4,13 +4,16 @@
  */
 
 import type { Fixes } from './fix-actions.js';
-import type { Code, Messages } from './index.js';
+import type { Code, Message, Messages } from './index.js';
 import type { Notes } from './message-notes.js';
+
+/** A text made of parameters; `sentence` makes the one of a message among them. */
+type Written<P> = (parameters: P, sentence: (message: Message) => string) => string;
 
 /** A text made of parameters; where they come in variants, one a variant. */
 export type MessageText<P> = [P] extends [{ readonly variant: string }]
-  ? { readonly [V in P['variant']]: (parameters: Extract<P, { readonly variant: V }>) => string }
-  : (parameters: P) => string;
+  ? { readonly [V in P['variant']]: Written<Extract<P, { readonly variant: V }>> }
+  : Written<P>;
 
 /** What a language says of a code. */
 export interface CodeTexts<P> {
@@ -33,6 +36,3 @@ export interface Language {
   /** What a fix does, after "try:". */
   readonly fixes: ShortTexts<Fixes>;
 }
-
-/** For parameters that are the sentence itself. */
-export const asGiven = (sentence: string): string => sentence;

@@ -1,7 +1,7 @@
 import { figure } from '../../../words/number-format.js';
 import type { FileMessages } from '../files-codes.js';
-import { asGiven, type Texts } from '../text-types.js';
-import { capital, codePoint, meant, notLent, rowsFault, taken } from './phrases.js';
+import type { Texts } from '../text-types.js';
+import { capital, codePoint, meant, notLent, taken } from './phrases.js';
 
 /** The YAML reader's commonest errors in plain words; the others as it says them. */
 function plainYaml(code: string, message: string): string {
@@ -264,44 +264,5 @@ export const files: Texts<FileMessages> = {
       'The folder may not be written to, something else stands in the way, or the disk is full. Missing folders are made. Outputs are written beside their final name and then renamed, so the last good file is still whole.',
     message: ({ output, reason }) =>
       `${output === null ? 'Standard output' : `\`${output}\``} cannot be written: ${reason}.`,
-  },
-  'unknown-command': {
-    title: 'there is no such command',
-    explanation: 'The first word is none of the commands. cutwright --help lists them.',
-    message: {
-      guess: ({ name, guess }) => `There is no command \`${name}\`${meant(guess)}`,
-      file: ({ name }) => `\`${name}\` is no command; did you mean \`cutwright build ${name}\`?`,
-      none: ({ name, commands }) =>
-        `There is no command \`${name}\`; the commands are ${commands.join(', ')}.`,
-    },
-  },
-  'unknown-option': {
-    title: 'the command has no such option',
-    explanation: 'Each command has its own options; its --help shows them with examples.',
-    message: {
-      'of-command': ({ command, option, guess }) =>
-        `\`${command}\` has no option \`${option}\`${meant(guess)}`,
-      'before-command': ({ option }) =>
-        `The command stands first, then its options: \`cutwright build ${option} …\`.`,
-    },
-  },
-  'option-value': {
-    title: 'an option got a value that it does not take',
-    explanation:
-      'The option is known, but its value is missing, is none of its words, is out of its range, or fits nothing that would be printed.',
-    message: (given) =>
-      typeof given === 'string' ? given : `\`--rows ${given.rows}\` does not do: ${rowsFault(given.fault)}.`,
-  },
-  'wrong-arguments': {
-    title: 'the command was given too little, too much or the wrong thing',
-    explanation:
-      'Something that the command needs is missing from the line, there is more on the line than it can use, or two things do not go together. The message says which.',
-    message: asGiven,
-  },
-  'internal-fault': {
-    title: 'the program itself failed',
-    explanation:
-      'This is a fault of the program and not of the text. The other cuts of the run are still done. Please report it with the cut; until it is mended, taking out the last change usually helps.',
-    message: ({ onCut, error }) => `The program failed${onCut ? ' on this cut' : ''}: ${error}.`,
   },
 };

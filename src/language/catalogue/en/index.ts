@@ -12,10 +12,12 @@ import { notes } from './notes-texts.js';
 import { statements } from './statements-texts.js';
 import { words } from './syntax-texts.js';
 import { timelines } from './timelines-texts.js';
+import { usage } from './usage-texts.js';
 
 export const en: Language = {
   codes: {
     ...files,
+    ...usage,
     ...handover,
     ...words,
     ...statements,
