@@ -10,7 +10,7 @@ const text = readFileSync('DEVELOPERS.md', 'utf8');
 /** Placeholders of the recipes, and what a build makes. */
 const MADE = [/NAME/, /CODE/, /^dist\//, /^types\//, /^out\//, /^node_modules\//, /…/, /\*/];
 
-/** `src/solve/`, `move-kinds.ts`, `en/moves-en.ts`: whatever looks like a path. */
+/** `src/solve/`, `move-kinds.ts`, `en/forms-en.ts`: whatever looks like a path. */
 const paths = [...text.matchAll(/`([\w./*…-]+(?:\/|\.(?:ts|cjs|mjs|js|json|md|txt|yml|el|vim)))`/g)]
   .map(([, path]) => path!)
   .filter((path) => !MADE.some((made) => made.test(path)));

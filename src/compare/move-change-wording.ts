@@ -2,8 +2,8 @@
 
 import { kindOf } from '../shot/camera/move-facts.js';
 import type { Form, Parameter } from '../shot/camera/move-parameters.js';
-import type { MoveWords } from '../words/move-words.js';
 import { figure } from '../words/number-format.js';
+import type { MoveWords } from '../words/sheet-words.js';
 import type { ChangeOf, MannerValue, MoveSeen } from './change.js';
 
 const SENSE = { in: 'T.U', out: 'T.B' } as const;

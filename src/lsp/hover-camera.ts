@@ -8,7 +8,7 @@ import { kindOf } from '../shot/camera/move-facts.js';
 import type { LegForm } from '../shot/camera/move-kinds.js';
 import type { Settings } from '../shot/settings.js';
 import type { SolvedMove } from '../solve/camera/solved-camera.js';
-import { moveTitles } from '../words/en/moves-en.js';
+import { moveTitles } from '../words/en/forms-en.js';
 import { figure } from '../words/number-format.js';
 import { between, lasting, millimetres } from './hover-wording.js';
 import type { Analysis } from './workspace.js';

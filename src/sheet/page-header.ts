@@ -5,8 +5,7 @@ import { feetAndFrames, secondsAndFrames } from '../shot/time-notation.js';
 import type { SheetWords } from '../words/sheet-words.js';
 import type { Mark, Metrics } from './display-list.js';
 import { type Box, textAt } from './mark-builders.js';
-import type { SheetGeometry } from './sheet-geometry.js';
-import { captionMm } from './sheet-geometry.js';
+import { captionMm, type SheetGeometry } from './sheet-geometry.js';
 import { fitLine, setInBox } from './text-fitting.js';
 
 export type Cell =

@@ -3,11 +3,9 @@
 import type { SheetWords } from '../words/sheet-words.js';
 import type { Mark, Metrics, SharedForm, Stroke } from './display-list.js';
 import { headRows } from './level-heads.js';
-import type { Box } from './mark-builders.js';
-import { frame, line, pale, textAt } from './mark-builders.js';
+import { type Box, frame, line, pale, textAt } from './mark-builders.js';
 import { headerCells } from './page-header.js';
-import type { RowBlock, SheetGeometry } from './sheet-geometry.js';
-import { captionMm, rowTop } from './sheet-geometry.js';
+import { captionMm, type RowBlock, rowTop, type SheetGeometry } from './sheet-geometry.js';
 import { cutToFit, setInBox } from './text-fitting.js';
 
 const HAIR = pale(0.12);

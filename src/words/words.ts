@@ -3,16 +3,12 @@
  * times go in as parameters; what a word stands for is known elsewhere.
  */
 
-import type { CameraPageWords } from './camera-page-words.js';
 import type { ChangeSentences } from './change-sentences.js';
-import type { ChartWords } from './chart-words.js';
-import type { CutListWords } from './cut-list-words.js';
-import type { DocumentWords } from './document-words.js';
+import type { CameraPageWords, CutListWords, DocumentWords } from './document-words.js';
 import { english } from './en/english.js';
 import { japanese } from './ja/japanese.js';
 import type { LabelLanguage } from './labels.js';
-import type { MoveWords } from './move-words.js';
-import type { SheetWords } from './sheet-words.js';
+import type { ChartWords, MoveWords, SheetWords } from './sheet-words.js';
 
 export interface Words {
   readonly sheet: SheetWords;

@@ -30,7 +30,7 @@ test('no source outside src/words holds a Japanese word', () => {
   );
   expect(found).toEqual([]);
   expect(LETTERS.filter((file) => japaneseLines(file).length === 0)).toEqual([]);
-  expect(japaneseLines('src/words/ja/sheet-ja.ts').join()).toContain('作品名');
+  expect(japaneseLines('src/words/ja/forms-ja.ts').join()).toContain('作品名');
 });
 
 test('no source outside src/words chooses by language', () => {

@@ -6,7 +6,7 @@ import type { Settings } from '../../shot/settings.js';
 import { rowName } from '../../shot/time-notation.js';
 import type { Artwork, Graduation, SolvedMove } from '../../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
-import type { CameraPageWords } from '../../words/camera-page-words.js';
+import type { CameraPageWords } from '../../words/document-words.js';
 import { figure } from '../../words/number-format.js';
 import { wordsOf } from '../../words/words.js';
 import { tellingOf } from '../camera/lane-assignment.js';

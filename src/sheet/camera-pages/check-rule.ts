@@ -1,6 +1,6 @@
 /** The rule that shows whether a page was printed at its true size, and marks to cut and join by. */
 
-import type { CameraPageWords } from '../../words/camera-page-words.js';
+import type { CameraPageWords } from '../../words/document-words.js';
 import type { Mark } from '../display-list.js';
 import { type Box, black, line, textAt } from '../mark-builders.js';
 import type { PageLook } from '../page-look.js';

@@ -4,7 +4,7 @@
  */
 
 import type { SolvedShot } from '../../solve/solved-shot.js';
-import type { CameraPageWords } from '../../words/camera-page-words.js';
+import type { CameraPageWords } from '../../words/document-words.js';
 import { wordsOf } from '../../words/words.js';
 import type { Mark, Page, Pt, Stroke } from '../display-list.js';
 import { type Box, line, textAt } from '../mark-builders.js';

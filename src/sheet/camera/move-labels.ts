@@ -12,8 +12,8 @@ import {
 } from '../../shot/camera/move-facts.js';
 import type { LegForm, LegForms } from '../../shot/camera/move-kinds.js';
 import type { Form, Parameter, Told } from '../../shot/camera/move-parameters.js';
-import type { MoveWords } from '../../words/move-words.js';
 import { figure } from '../../words/number-format.js';
+import type { MoveWords } from '../../words/sheet-words.js';
 import {
   type CameraLabels,
   degrees,

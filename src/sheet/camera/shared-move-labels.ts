@@ -2,8 +2,8 @@
 
 import type { MoveSign } from '../../shot/camera/move-kinds.js';
 import type { Graduation } from '../../solve/camera/solved-camera.js';
-import type { MoveWords } from '../../words/move-words.js';
 import { figure } from '../../words/number-format.js';
+import type { MoveWords } from '../../words/sheet-words.js';
 import type { PrintedLengths } from '../printed-lengths.js';
 
 /** How lengths are told, and by whose names neighbours go. */

@@ -2,7 +2,7 @@
 
 import type { CutList } from '../../count/count-episode.js';
 import { feetAndFrames, secondsAndFrames } from '../../shot/time-notation.js';
-import type { CutListWords } from '../../words/cut-list-words.js';
+import type { CutListWords } from '../../words/document-words.js';
 import { wordsOf } from '../../words/words.js';
 import type { Mark, Metrics } from '../display-list.js';
 import { type Box, frame, pale, textAt } from '../mark-builders.js';

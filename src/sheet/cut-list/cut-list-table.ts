@@ -6,7 +6,7 @@ import { type ColumnExtent, inTurn } from '../../layout/column-widths.js';
 import { widest } from '../../layout/line-breaking.js';
 import { type LaidTable, layTable, type TableSet } from '../../layout/table.js';
 import { feetAndFrames, secondsAndFrames } from '../../shot/time-notation.js';
-import type { CutListWords } from '../../words/cut-list-words.js';
+import type { CutListWords } from '../../words/document-words.js';
 import type { Mark, Stroke, Weight } from '../display-list.js';
 import { black, pale } from '../mark-builders.js';
 import { type PaperColumn, tableMarks } from '../table-marks.js';

@@ -8,11 +8,10 @@ import type {
   MoveSpeed,
   Spacing,
 } from '../../compare/change.js';
-import { isLater, lasts } from '../change-parts.js';
-import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
+import { type ChangeSentences, isLater, lasts, type SentenceFormat } from '../change-sentences.js';
 import { figure } from '../number-format.js';
-import { at, by, later, longer, quoted, range, timed, was } from './change-parts-en.js';
-import type { EnglishTerms } from './terms-en.js';
+import { at, by, later, longer, quoted, range, timed, was } from './change-levels-en.js';
+import type { EnglishTerms } from './forms-en.js';
 
 /** `, faster: largest step 1.53 mm/f (was 1.36)`; '' where the step stays. */
 function speed({ largestStepMm: { old, now } }: MoveSpeed): string {

@@ -1,12 +1,25 @@
+import type { ChangeSentences } from '../change-sentences.js';
 import type { FormConvention, Words } from '../words.js';
-import { cameraPages } from './camera-pages-en.js';
-import { changesIn } from './changes-en.js';
-import { charts } from './charts-en.js';
-import { cutListIn } from './cut-list-en.js';
-import { documentsIn } from './documents-en.js';
-import { movesIn } from './moves-en.js';
-import { sheetIn } from './sheet-en.js';
-import { type EnglishTerms, JAPAN_TERMS, WEST_TERMS } from './terms-en.js';
+import { cameraIn } from './change-camera-en.js';
+import { drawings, levelsIn, words } from './change-levels-en.js';
+import {
+  cameraPages,
+  charts,
+  cutListIn,
+  documentsIn,
+  type EnglishTerms,
+  JAPAN_TERMS,
+  movesIn,
+  sheetIn,
+  WEST_TERMS,
+} from './forms-en.js';
+
+const changesIn = (terms: EnglishTerms): ChangeSentences => ({
+  ...levelsIn(terms),
+  ...drawings,
+  ...cameraIn(terms),
+  ...words,
+});
 
 const englishIn = (terms: EnglishTerms): Words => ({
   sheet: sheetIn(terms),

@@ -8,10 +8,9 @@ import type {
   MoveSpeed,
   Spacing,
 } from '../../compare/change.js';
-import { isLater, lasts } from '../change-parts.js';
-import type { ChangeSentences, SentenceFormat } from '../change-sentences.js';
+import { type ChangeSentences, isLater, lasts, type SentenceFormat } from '../change-sentences.js';
 import { figure } from '../number-format.js';
-import { at, by, later, longer, quoted, range, timed, was } from './change-parts-ja.js';
+import { at, by, later, longer, quoted, range, timed, was } from './change-levels-ja.js';
 
 function speed({ largestStepMm: { old, now } }: MoveSpeed): string {
   if (Math.abs(old - now) < 0.005) return '';

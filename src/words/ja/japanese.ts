@@ -1,16 +1,15 @@
+import type { ChangeSentences } from '../change-sentences.js';
 import type { FormConvention, Words } from '../words.js';
-import { cameraPages } from './camera-pages-ja.js';
-import { changes } from './changes-ja.js';
-import { charts } from './charts-ja.js';
-import { cutList } from './cut-list-ja.js';
-import { documents } from './documents-ja.js';
-import { moves } from './moves-ja.js';
-import { sheet } from './sheet-ja.js';
+import { camera } from './change-camera-ja.js';
+import { drawings, levels, words } from './change-levels-ja.js';
+import { cameraPages, charts, cutList, documents, moves, sheet } from './forms-ja.js';
 
-const words: Words = { sheet, moves, charts, cameraPages, cutList, changes, documents };
+const changes: ChangeSentences = { ...levels, ...drawings, ...camera, ...words };
+
+const onJapanForms: Words = { sheet, moves, charts, cameraPages, cutList, changes, documents };
 
 export const japanese: { readonly [C in FormConvention]: Words } = {
-  japan: words,
+  japan: onJapanForms,
   // Only a Japanese form names the total first.
-  west: { ...words, sheet: { ...sheet, pageOf: (page, pages) => `${page} / ${pages}` } },
+  west: { ...onJapanForms, sheet: { ...sheet, pageOf: (page, pages) => `${page} / ${pages}` } },
 };

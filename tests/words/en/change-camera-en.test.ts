@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Spacing } from '../../../src/compare/change.js';
 import { cameraIn } from '../../../src/words/en/change-camera-en.js';
-import { JAPAN_TERMS, WEST_TERMS } from '../../../src/words/en/terms-en.js';
+import { JAPAN_TERMS, WEST_TERMS } from '../../../src/words/en/forms-en.js';
 import { light, MOVE, moveTime, SAME_SPEED, say } from '../sentence-samples.js';
 
 const camera = cameraIn(JAPAN_TERMS);

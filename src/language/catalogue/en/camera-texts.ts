@@ -1,4 +1,4 @@
-import { moveTitles } from '../../../words/en/moves-en.js';
+import { moveTitles } from '../../../words/en/forms-en.js';
 import { figure, plural, significant } from '../../../words/number-format.js';
 import type { CameraMessages } from '../camera-codes.js';
 import type { Texts } from '../text-types.js';
