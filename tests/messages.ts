@@ -5,6 +5,7 @@ import { episode } from '../src/language/catalogue/episode-codes.js';
 import { files } from '../src/language/catalogue/files-codes.js';
 import { handover } from '../src/language/catalogue/handover-codes.js';
 import { type Code, catalogue } from '../src/language/catalogue/index.js';
+import { picture } from '../src/language/catalogue/picture-codes.js';
 import { statements } from '../src/language/catalogue/statements-codes.js';
 import { words } from '../src/language/catalogue/syntax-codes.js';
 import { timelines } from '../src/language/catalogue/timelines-codes.js';
@@ -24,6 +25,7 @@ const SUBJECTS: readonly (readonly [title: string, codes: readonly string[]])[] 
     [...Object.keys(files), ...Object.keys(usage), ...Object.keys(cutList), ...Object.keys(typing)],
   ],
   ['To the cutting room', Object.keys(handover)],
+  ['Drawings and films', Object.keys(picture)],
 ];
 
 /** The reference page of every message, written out of the catalogue: an index by subject, then all of them from A to Z. */

@@ -23,7 +23,7 @@
 
 (defconst cut-options
   '("about" "at" "carry" "ccw" "curve" "cw" "ease" "every" "fair" "flash" "free" "full" "in"
-    "level" "log" "loop" "mono" "off" "on" "out" "quick" "reuse" "sideways" "size" "steps"
+    "level" "log" "loop" "mono" "off" "on" "out" "picture" "quick" "reuse" "sideways" "size" "steps"
     "ticks" "white" "left" "right" "up" "down")
   "The words that may stand in a statement.")
 

@@ -23,6 +23,7 @@ import { checkOverlaps } from './overlaps.js';
 import { printedTexts, treeGlyphs } from './printed-texts.js';
 import { decode, readText } from './read-text.js';
 import { addedTwice, findReused, nothingReused, reusedInVain } from './reused-levels.js';
+import { scansOutside } from './scan-files.js';
 import { storyOf } from './story.js';
 import { nothingAround, type Surroundings, surroundingsOf } from './surroundings.js';
 import { findUses } from './used-files.js';
@@ -123,7 +124,10 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     }
   }
   let surroundings: Surroundings | null = null;
-  diagnostics.push(...textLimits(trees.flatMap(printedTexts)));
+  diagnostics.push(
+    ...textLimits(trees.flatMap(printedTexts)),
+    ...scansOutside(host, place, trees, episode.folder),
+  );
   const found = inOrder(
     [...episode.diagnostics, ...withoutAccepted(diagnostics, parsed.tree, solved !== null)],
     sources,

@@ -26,6 +26,8 @@ export interface Episode {
   readonly artists: readonly { readonly name: Written; readonly cuts: readonly Written[] }[];
   /** Files and patterns in story order; null where the manifest names none. */
   readonly cuts: readonly Written[] | null;
+  /** Where the drawings lie, as a name with braces (shot/scan-names.ts), from the manifest's folder; null: nowhere. */
+  readonly drawings: Written | null;
   /** Texts of the manifest that are printed on every sheet. */
   readonly printed: readonly Written[];
   readonly diagnostics: readonly Diagnostic[];
@@ -41,6 +43,7 @@ export const noEpisode: Episode = {
   budgetSpan: null,
   artists: [],
   cuts: null,
+  drawings: null,
   printed: [],
   diagnostics: [],
 };

@@ -19,6 +19,7 @@ import type { Code, Messages } from '../language/catalogue/index.js';
 import type { Takes } from '../language/catalogue/message-terms.js';
 import { type Diagnostic, diagnose, type Fix, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
+import { SCAN_PARTS, unknownPart } from '../shot/scan-names.js';
 import {
   CONVENTIONAL,
   defaults,
@@ -29,6 +30,7 @@ import {
 } from '../shot/settings.js';
 import { LABELS } from '../words/labels.js';
 import { type Episode, noEpisode, type Written } from './episode.js';
+import { leadsOut } from './file-patterns.js';
 import { dpi, pixels, runningTime, sizeMm, type Value, whole } from './manifest-values.js';
 import { writtenGlyphs } from './printed-texts.js';
 import { readText } from './read-text.js';
@@ -47,7 +49,7 @@ export function openEpisode(host: Host, path: string, name: string): Episode {
 
 type Read = Pick<
   Episode,
-  'settings' | 'budgetFrames' | 'budgetSpan' | 'artists' | 'cuts' | 'printed' | 'diagnostics'
+  'settings' | 'budgetFrames' | 'budgetSpan' | 'artists' | 'cuts' | 'drawings' | 'printed' | 'diagnostics'
 >;
 
 /** Reads a manifest's text. Never throws. */
@@ -77,6 +79,7 @@ class Reader {
   private readonly printed: Written[] = [];
   private artists: Episode['artists'][number][] = [];
   private cuts: Written[] | null = null;
+  private drawings: Written | null = null;
   private budget: Cell | null = null;
   private rows: Cell | null = null;
   /** What the convention would say otherwise. */
@@ -136,6 +139,7 @@ class Reader {
       budgetSpan: this.budget?.span ?? null,
       artists: this.artists,
       cuts: this.cuts,
+      drawings: this.drawings,
       printed: this.printed,
       diagnostics: this.diagnostics,
     };
@@ -238,6 +242,7 @@ class Reader {
       this.budget = cell;
     },
     artists: (cell) => this.readArtists(cell),
+    drawings: (cell) => this.readDrawings(cell),
     cuts: (cell) => {
       this.cuts = this.list(cell, { value: 'cuts' });
     },
@@ -257,6 +262,17 @@ class Reader {
       },
       (value) => (this.draft.rows = value),
     );
+  }
+
+  private readDrawings(cell: Cell): void {
+    const text = this.scalar(cell);
+    if (text === null || text === '') this.fail('episode-value', cell.span, { variant: 'words' });
+    else if (leadsOut(text)) this.fail('episode-outside', cell.span, { path: text });
+    else {
+      const unknown = unknownPart(text);
+      if (unknown !== null) this.fail('scan-name', cell.span, { written: unknown, parts: SCAN_PARTS });
+      else this.drawings = { text, span: cell.span };
+    }
   }
 
   private readArtists(cell: Cell): void {

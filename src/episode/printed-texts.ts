@@ -51,11 +51,11 @@ function printedNames(tree: Tree): PrintedText[] {
 
 const BEYOND_ASCII = /[\u0080-\uffff]/;
 
-/** Calls `see` with each node under this one and itself, and the field in which it lies. */
+/** Calls `see` with each node under this one and itself, and the field in which it lies; names of files are left out. */
 function visit(node: object, see: (node: object, within: string) => void, within = ''): void {
   see(node, within);
   for (const [field, value] of Object.entries(node)) {
-    if (field === 'span') continue;
+    if (field === 'span' || field === 'picture') continue;
     if (Array.isArray(value)) {
       for (const one of value) if (typeof one === 'object' && one !== null) visit(one, see, field);
     } else if (typeof value === 'object' && value !== null) visit(value, see, field);

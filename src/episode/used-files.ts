@@ -1,12 +1,12 @@
 /** `use "house.cut"`: the files that a cut reads phrases, fields and levels from. */
 
-import { dirname, isAbsolute, join, resolve } from 'node:path';
+import { basename, dirname, isAbsolute, join, resolve } from 'node:path';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import { parse } from '../language/parse.js';
 import type { StatementOf, Tree } from '../language/tree.js';
 import { type EpisodeCache, newEpisodeCache } from './episode-cache.js';
-import { inside, lies } from './find-cuts.js';
+import { lies } from './find-cuts.js';
 import { readText } from './read-text.js';
 
 export interface Used {
@@ -46,7 +46,7 @@ export function findUses(
       const folder = dirname(at);
       const target = resolve(folder, typed);
       const name = join(dirname(user.file), typed);
-      if (!allowed(host, typed, target, folder, root)) {
+      if (!isInReach(host, typed, folder, root)) {
         diagnostics.push(diagnose('use-outside', span, { path: typed, inEpisode: root !== null }));
         continue;
       }
@@ -98,11 +98,24 @@ export function findUses(
   return { trees, sources, diagnostics };
 }
 
-function allowed(host: Host, typed: string, target: string, folder: string, root: string | null): boolean {
+/**
+ * Whether what a file in `folder` names lies in that folder itself, or in `root` (the episode's folder, or null) or below. Whether it
+ * is there is another question.
+ */
+export function isInReach(host: Host, typed: string, folder: string, root: string | null): boolean {
   if (isAbsolute(typed) || /^[A-Za-z]:|\\/.test(typed)) return false;
+  const target = resolve(folder, typed);
   // The place is judged before anything is read: a message must not tell what lies elsewhere on the disk.
   const lexical = dirname(target) === folder || (root !== null && lies(target, root));
   if (!lexical) return false;
-  if (dirname(host.real(target)) === host.real(folder)) return true;
-  return root !== null && inside(host, target, root);
+  const real = realPlace(host, target);
+  if (dirname(real) === host.real(folder)) return true;
+  return root !== null && lies(real, host.real(root));
+}
+
+/** The canonical path of what may not be there yet. */
+function realPlace(host: Host, path: string): string {
+  const up = dirname(path);
+  if (host.kind(path) !== 'none' || up === path) return host.real(path);
+  return join(realPlace(host, up), basename(path));
 }

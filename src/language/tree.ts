@@ -172,6 +172,8 @@ export type Statement =
             /** Its appearing is a flash of light. */
             readonly flash: Span | null;
             readonly reuse: CutLevel | null;
+            /** The file or files of its drawings. */
+            readonly picture: Quote | null;
           }
         | {
             readonly kind: 'voice';

@@ -196,5 +196,6 @@ function finishLevel(level: LevelDraft, stated: StatementOf<'level'> | null): Le
     homeMm: { xMm: stated?.at?.xMm ?? 0, yMm: stated?.at?.yMm ?? 0 },
     free: (stated?.free ?? null) !== null,
     carry: (stated?.carry ?? null) !== null,
+    picture: stated?.picture ?? null,
   };
 }

@@ -108,6 +108,8 @@ export interface Level {
   readonly free: boolean;
   /** Fixed to the camera throughout. */
   readonly carry: boolean;
+  /** The file or files of its drawings, as they are written, or null: as the episode says. */
+  readonly picture: { readonly text: string; readonly span: Span } | null;
 }
 
 // ---- words on the sheet

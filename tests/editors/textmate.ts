@@ -158,8 +158,8 @@ const items: Rule[] = [
   {
     name: 'meta.chart.cut',
     begin: any('{'),
-    // A chart that is not closed ends at the first thing that no chart holds.
-    end: `(${any('}')})|(?=[^\\s\\p{L}\\p{M}\\p{Nd}×.．。/／・#＃]|${DOT}{2})|${START}`,
+    // A chart that is not closed ends at the first thing that no chart holds; a lengthening mark outside of a word is a dash.
+    end: `(${any('}')})|(?=[^\\s\\p{L}\\p{M}\\p{Nd}×.．。/／・#＃]|[ーｰ]|${DOT}{2})|${START}`,
     beginCaptures: { 0: { name: 'punctuation.section.braces.begin.cut' } },
     endCaptures: { 1: { name: 'punctuation.section.braces.end.cut' } },
     patterns: [

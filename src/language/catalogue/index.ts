@@ -7,6 +7,7 @@ import { type CutListMessages, cutList } from './cut-list-codes.js';
 import { type EpisodeMessages, episode } from './episode-codes.js';
 import { type FileMessages, files } from './files-codes.js';
 import { type HandoverMessages, handover } from './handover-codes.js';
+import { type PictureMessages, picture } from './picture-codes.js';
 import { type StatementMessages, statements } from './statements-codes.js';
 import { type WordMessages, words } from './syntax-codes.js';
 import { type TimelineMessages, timelines } from './timelines-codes.js';
@@ -25,7 +26,8 @@ export interface Messages
     CameraMessages,
     EpisodeMessages,
     TypingMessages,
-    CutListMessages {}
+    CutListMessages,
+    PictureMessages {}
 
 export type Code = keyof Messages;
 
@@ -47,4 +49,5 @@ export const catalogue: { readonly [C in Code]: Entry } = {
   ...episode,
   ...typing,
   ...cutList,
+  ...picture,
 };

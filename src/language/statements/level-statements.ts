@@ -3,7 +3,7 @@
 import type { IToken } from 'chevrotain';
 import { diagnose, type Span } from '../diagnostic.js';
 import { Between, Greater, Key, Slash, Underscore, word } from '../tokens.js';
-import type { CelName, CutLevel, Point, Size } from '../tree.js';
+import type { CelName, CutLevel, Point, Quote, Size } from '../tree.js';
 import { betweenName, keyName } from './drawing-names.js';
 import { type StatementRule, statement } from './statement-rule.js';
 
@@ -13,6 +13,7 @@ const FREE = word('free');
 const CARRY = word('carry');
 const REUSE = word('reuse');
 const FLASH = word('flash');
+const PICTURE = word('picture');
 
 /** What a `level` statement says of its level, in any order, each once. */
 interface LevelParts {
@@ -22,6 +23,7 @@ interface LevelParts {
   carry: Span | null;
   flash: Span | null;
   reuse: CutLevel | null;
+  picture: Quote | null;
 }
 
 export const levelStatements: readonly StatementRule[] = [
@@ -33,7 +35,7 @@ export const levelStatements: readonly StatementRule[] = [
   statement(
     'level',
     'level BG size 560x200mm at 130,0',
-    (dsl, { name, size, point, label }) => {
+    (dsl, { name, size, point, label, text }) => {
       const cutLevel = dsl.RULE('cutLevel', (): CutLevel => {
         const first = dsl.LA(1);
         const cut = dsl.SUBRULE(label);
@@ -43,7 +45,15 @@ export const levelStatements: readonly StatementRule[] = [
       });
       return () => {
         const level = dsl.SUBRULE1(name);
-        const parts: LevelParts = { size: null, at: null, free: null, carry: null, flash: null, reuse: null };
+        const parts: LevelParts = {
+          size: null,
+          at: null,
+          free: null,
+          carry: null,
+          flash: null,
+          reuse: null,
+          picture: null,
+        };
         const put = <K extends keyof LevelParts>(key: K, token: IToken, value: LevelParts[K]): void => {
           dsl.ACTION(() => {
             if (parts[key] === null) parts[key] = value;
@@ -86,6 +96,12 @@ export const levelStatements: readonly StatementRule[] = [
               ALT: () => {
                 const token = dsl.CONSUME(REUSE);
                 put('reuse', token, dsl.SUBRULE(cutLevel));
+              },
+            },
+            {
+              ALT: () => {
+                const token = dsl.CONSUME(PICTURE);
+                put('picture', token, dsl.SUBRULE(text));
               },
             },
           ]),

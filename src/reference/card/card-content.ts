@@ -65,8 +65,8 @@ export function sections(commands: readonly CardRow[]): CardSection[] {
       rows: [
         ...['stack', 'level'].map(statement),
         [
-          'free, carry, flash, reuse 8/C',
-          'also said of a level: edges may show, fixed to the camera, a flash, drawings of cut 8',
+          'free, carry, flash, reuse 8/C, picture "bg.png"',
+          'also said of a level: edges may show, fixed to the camera, a flash, drawings of cut 8, its scan',
         ],
         ...['cels', 'numbering', 'phrase', 'use'].map(statement),
       ],

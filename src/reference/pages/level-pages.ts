@@ -32,6 +32,10 @@ export const levelPages: Readonly<Record<string, StatementPage>> = {
         'it is a flash of light each time that it appears: flashes are counted. A caution only; WCAG 2.3.1, ITU-R BT.1702 and the broadcaster’s own test decide',
       ],
       ['reuse 8/C', 'its drawings are those of level C of cut 8, with their names and numbers'],
+      [
+        'picture "bg012.png"',
+        'the scan of its artwork, for `shoot` and the live view: beside the file in which it is written. `{number}` stands for the number of a drawing',
+      ],
     ],
     examples: [
       {
@@ -53,6 +57,8 @@ export const levelPages: Readonly<Record<string, StatementPage>> = {
       'reuse-count',
       'reuse-circle',
       'reuse-nothing',
+      'scan-name',
+      'scan-outside',
       'artwork-edge',
       'artwork-long',
       'carried-level',

@@ -4,6 +4,7 @@ import { diagnose } from '../../language/diagnostic.js';
 import type { CelName, StatementOf, Word } from '../../language/tree.js';
 import type { Binders, Binding } from '../binding.js';
 import { levelOf } from '../binding.js';
+import { SCAN_PARTS, unknownPart } from '../scan-names.js';
 import type { Pinned } from '../shot.js';
 import { single } from './bind-sheet.js';
 
@@ -60,12 +61,16 @@ export function insideStack(word: Word, { draft, guess: guessName, report }: Bin
 }
 
 function checkStated(statement: StatementOf<'level'>, { draft, report }: Binding): void {
-  const { level, size, reuse } = statement;
+  const { level, size, reuse, picture } = statement;
   if (size && !(size.widthMm > 0 && size.heightMm > 0)) {
     report(diagnose('size-zero', size.span, { level: level.text }));
   }
   if (reuse && reuse.cut === draft.cut?.number && reuse.level === level.text) {
     report(diagnose('reuse-self', reuse.span, { level: level.text }));
+  }
+  const unknown = picture && unknownPart(picture.text);
+  if (picture && unknown !== null) {
+    report(diagnose('scan-name', picture.span, { written: unknown, parts: SCAN_PARTS }));
   }
 }
 

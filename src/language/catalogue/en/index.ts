@@ -9,6 +9,7 @@ import { files } from './files-texts.js';
 import { fixes } from './fixes-texts.js';
 import { handover } from './handover-texts.js';
 import { notes } from './notes-texts.js';
+import { picture } from './picture-texts.js';
 import { statements } from './statements-texts.js';
 import { words } from './syntax-texts.js';
 import { timelines } from './timelines-texts.js';
@@ -26,6 +27,7 @@ export const en: Language = {
     ...episode,
     ...typing,
     ...cutList,
+    ...picture,
   },
   notes,
   fixes,
