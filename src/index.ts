@@ -106,10 +106,8 @@ export function compileCut(text: string, options: CompileOptions = {}): BrokenCu
     pdf(selection) {
       const printer = CutPrinter.open(host, selection);
       const laidOut = layOut(printer);
-      const { printed, prepared, pages } = laidOut;
-      const cuts = [
-        { cut: solved.shot.cut, input: prepared.input, unmarkedInput: prepared.unmarkedInput, pages },
-      ];
+      const { printed } = laidOut;
+      const cuts = [printer.record(laidOut, () => true, false)];
       const record = writeRecord({ of: 'cut', work: workTitle(episode.settings), cuts });
       return printer.cut(laidOut, printed, record);
     },

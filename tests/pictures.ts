@@ -2,7 +2,7 @@
 
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { cutPages } from '../src/build/cut-document.js';
+import { cutPages } from '../src/build/printed-parts.js';
 import { printSvg } from '../src/print/svg.js';
 import type { Mark, Page, PagePart } from '../src/sheet/display-list.js';
 import type { SolvedShot } from '../src/solve/solved-shot.js';

@@ -1,6 +1,6 @@
 /** One run of printing: what all ways of writing need. */
 
-import { type DiagnosticSink, eachCut, NO_SOURCES } from '../episode/batch.js';
+import { type DiagnosticSink, eachCut, type FindSettled, NO_SOURCES } from '../episode/batch.js';
 import type { Compiled } from '../episode/compile-cut.js';
 import type { EpisodeCache } from '../episode/episode-cache.js';
 import type { Found, Job } from '../episode/find-cuts.js';
@@ -55,12 +55,16 @@ export class BuildRun {
     return this.opened;
   };
 
-  /** Hands each cut that is fit to print to `work`; `unfit` hears of the others. `what` is being done: `printing`. */
+  /**
+   * Hands each cut that is fit to print to `work`, but for those that are `settled`; `unfit` hears of those with errors. `what` is
+   * being done: `printing`.
+   */
   async each(
     what: string,
     found: Found,
     work: Work,
     unfit: (compiled: Compiled, job: Job) => void = () => {},
+    settled: FindSettled = () => null,
   ): Promise<void> {
     const { host, reporter, plan, summary, progress } = this;
     progress.start(what, found.jobs.length);
@@ -76,7 +80,7 @@ export class BuildRun {
       },
     };
     const sink = plan.against.kind === 'nothing' ? reporter : comparing;
-    await eachCut(host, sink, found, async (compiled, job, cache) => {
+    const compile: Parameters<typeof eachCut>[3] = async (compiled, job, cache) => {
       progress.step();
       const held = hints.splice(0);
       try {
@@ -85,6 +89,17 @@ export class BuildRun {
         if (summary.unchanged(job)) this.settled.add(job);
         if (!this.settled.has(job)) for (const each of held) reporter.report(...each);
       }
+    };
+    await eachCut(host, sink, found, compile, (job, cache) => {
+      const known = settled(job, cache);
+      if (known === null) return null;
+      const accept = () => {
+        progress.step();
+        this.settled.add(job);
+        summary.setResult(job, 'same');
+        known.accept();
+      };
+      return { number: known.number, accept };
     });
     for (const each of hints) reporter.report(...each);
     progress.clear();

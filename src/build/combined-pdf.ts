@@ -2,6 +2,7 @@
 
 import { dirname, resolve } from 'node:path';
 import { NO_SOURCES } from '../episode/batch.js';
+import { textsOf } from '../episode/cut-texts.js';
 import { cutKey, cutNumberOf } from '../episode/episode.js';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
@@ -19,6 +20,7 @@ import {
 import { inputsOf, oneTarget, overwriting, type Target } from './output-targets.js';
 import { wantedPage } from './print-plan.js';
 import { type PrintedCut, type PrintRecord, writeRecord } from './print-record.js';
+import { settledNumber } from './settled-cuts.js';
 import { UsageError } from './usage-error.js';
 
 export async function buildCombinedPdf(run: BuildRun): Promise<void> {
@@ -103,6 +105,13 @@ async function changed(run: BuildRun, file: CombinedPdf): Promise<void> {
       const key = seen.next(number, null);
       seen.set(key, before.get(key) ?? null);
     },
+    (job, cache) => {
+      const texts = textsOf(host, job, cache);
+      const key = cutKey(texts?.number ?? '');
+      const number = settledNumber(host, job, cache, plan, earlier(key));
+      if (number === null || seen.has(key)) return null;
+      return { number, accept: () => seen.set(seen.next(number, null), before.get(key)!) };
+    },
   );
   const gone = before.keys().filter((key) => !seen.has(key));
   for (const key of gone) summary.addLine(`cut ${before.get(key)!.cut}: no cut of the episode any more`);
@@ -159,7 +168,7 @@ export class CombinedPdf {
     known = false,
   ): Promise<Diagnostic | undefined> {
     const { run } = this;
-    const { printable, input, unmarkedInput, look } = laidOut.prepared;
+    const { printable, look } = laidOut.prepared;
     const { cut, artists } = printable.solved.shot;
     // One fault of the file is every cut's; it is said once.
     if (this.fault) return this.fault;
@@ -172,10 +181,8 @@ export class CombinedPdf {
     if (this.fault) return this.fault;
     const added = this.writer!.add(cut, printed, artists);
     if (!added.ok) return this.unwritable(added.reason);
-    const pages = laidOut.pages.map((page, i) =>
-      keep(i + 1) ? page : { label: page.label, hash: known ? page.hash : null, here: false },
-    );
-    this.cuts.next(cut, { cut, input, unmarkedInput, pages });
+    const printer = await run.printer();
+    this.cuts.next(cut, printer.record(laidOut, keep, known));
     run.summary.setResult(printable.job, 'printed');
     return undefined;
   }

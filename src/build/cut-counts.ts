@@ -9,8 +9,9 @@ import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js'
 import type { Tree } from '../language/tree.js';
 import { shortMoves } from '../sheet/camera/move-abbreviations.js';
 import type { LabelLanguage } from '../words/labels.js';
-import { cutPages, pageCount } from './cut-document.js';
+import { pageCount } from './cut-document.js';
 import type { CutPrinter, PrintableCut } from './cut-printer.js';
+import { cutPages } from './printed-parts.js';
 import { isWrongUse, type Reporter } from './reporter.js';
 
 export interface Counting {

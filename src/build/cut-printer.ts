@@ -2,7 +2,6 @@
 
 import { createHash } from 'node:crypto';
 import { dirname } from 'node:path';
-import { version } from '../../package.json';
 import type { Compiled } from '../episode/compile-cut.js';
 import type { EpisodeCache } from '../episode/episode-cache.js';
 import type { Job } from '../episode/find-cuts.js';
@@ -15,9 +14,11 @@ import type { PageLook } from '../sheet/page-look.js';
 import type { Settings } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { wordsOf } from '../words/words.js';
-import { type CutPages, cutDocument, cutPages, documentTitle, workTitle } from './cut-document.js';
+import { type CutPages, cutDocument, documentTitle, workTitle } from './cut-document.js';
 import type { PartSelection } from './print-plan.js';
-import type { PrintedPage } from './print-record.js';
+import type { PrintedCut, PrintedPage } from './print-record.js';
+import { cutPages } from './printed-parts.js';
+import { PROGRAM, textsOfPrint } from './settled-cuts.js';
 
 /** A cut that is fit to print, and the world that it was compiled in. */
 export interface PrintableCut {
@@ -104,6 +105,23 @@ export class CutPrinter {
     return { prepared, printed, pages };
   }
 
+  /**
+   * What the record of a file tells of a cut of which it holds the pages that `keep` chooses. `known`: the others were printed
+   * before as they are.
+   */
+  record({ prepared, pages }: LaidOutCut, keep: (page: number) => boolean, known: boolean): PrintedCut {
+    const { printable, input, unmarkedInput, look } = prepared;
+    return {
+      cut: printable.solved.shot.cut,
+      input,
+      unmarkedInput,
+      texts: look.marked ? null : textsOfPrint(printable, this.selection),
+      pages: pages.map((page, i) =>
+        keep(i + 1) ? page : { label: page.label, hash: known ? page.hash : null, here: false },
+      ),
+    };
+  }
+
   /** A cut, or some pages of it, as a PDF. */
   cut({ prepared }: LaidOutCut, printed: CutPages, record: string): Promise<Uint8Array> {
     const { printable, look } = prepared;
@@ -137,9 +155,3 @@ export function blankDocument(pages: Document['pages'], settings: Settings): Doc
   const title = [workTitle(settings), wordsOf(settings).documents.blankForms].filter(Boolean).join(' · ');
   return { title, author: '', language: settings.labels, pages, bookmarks: [], trueSize: false };
 }
-
-/** A hash of the sources, put in by whoever bundles or tests them. */
-declare const CUTWRIGHT_SOURCES: string | undefined;
-
-/** Which program this is: two of one name print the same. */
-export const PROGRAM = typeof CUTWRIGHT_SOURCES === 'string' ? `${version} ${CUTWRIGHT_SOURCES}` : version;

@@ -10,6 +10,8 @@ export interface EarlierPrint {
   readonly input: string;
   /** Of the cut with nothing marked as changed. */
   readonly unmarkedInput: string;
+  /** Of the texts, as `PrintedCut` has it. */
+  readonly texts: string | null;
   /** Whether it lacks no page. `changedPagesOnly`: pages that an earlier print of changed pages holds count. */
   whole(changedPagesOnly: boolean): boolean;
   pages(): readonly PrintedPage[];
@@ -67,10 +69,16 @@ function isUnchanged({ look: { marked } }: PreparedCut): boolean {
 }
 
 /** The print of a cut that a record tells of. */
-export function earlierPrintOf({ input, unmarkedInput, pages }: PrintRecord['cuts'][number]): EarlierPrint {
+export function earlierPrintOf({
+  input,
+  unmarkedInput,
+  texts,
+  pages,
+}: PrintRecord['cuts'][number]): EarlierPrint {
   return {
     input,
     unmarkedInput,
+    texts,
     whole: (changedPagesOnly) => pages.every(({ hash, here }) => hash !== null && (changedPagesOnly || here)),
     pages: () => pages,
   };

@@ -24,6 +24,7 @@ export class Targets {
   private readonly byJob = new Map<Job, Target>();
   private readonly rivals = new Map<string, Job[]>();
   private readonly inputs: ReadonlySet<string>;
+  private readonly reals = new Map<string, string>();
 
   constructor(
     private readonly host: Host,
@@ -46,6 +47,7 @@ export class Targets {
     for (const [job, { path }] of this.byJob) {
       if (path === null) continue;
       const real = host.real(path);
+      this.reals.set(path, real);
       this.rivals.set(real, [...(this.rivals.get(real) ?? []), job]);
     }
   }
@@ -54,24 +56,30 @@ export class Targets {
     return this.byJob.get(job)!;
   }
 
+  /** Folders that are written to; canonical. */
+  folders(): readonly string[] {
+    return [...new Set([...this.reals.values()].map((real) => dirname(real)))];
+  }
+
   /** What forbids writing a job's output; `used`: names of further files that were read for it. */
   refusal(job: Job, used: Iterable<string> = []): Diagnostic | null {
     const { path, name } = this.of(job);
     if (path === null) return null;
-    const span = { file: job.name, start: 0, end: 0 };
+    const span = spanOf(job);
     const read = new Set([...used].map((one) => this.host.real(resolve(this.host.cwd, one))));
     return (
-      this.rivalry(job, span) ??
+      this.rivalry(job) ??
       overwriting(this.host, path, name, span, (real) => this.inputs.has(real) || read.has(real))
     );
   }
 
-  private rivalry(job: Job, span: Diagnostic['span']): Diagnostic | null {
+  /** What forbids it because of another cut. */
+  rivalry(job: Job): Diagnostic | null {
     const { path, name } = this.of(job);
-    const rivals = this.rivals.get(this.host.real(path!)) ?? [];
+    const rivals = (path !== null && this.rivals.get(this.reals.get(path)!)) || [];
     const other = rivals.find((one) => one !== job);
     if (!other) return null;
-    return diagnose('same-output', span, { other: other.name, output: name });
+    return diagnose('same-output', spanOf(job), { other: other.name, output: name });
   }
 
   private choose(
@@ -109,6 +117,8 @@ export function oneTarget(host: Host, found: Found, output: string | undefined, 
   const stem = manifest === 'episode' ? basename(resolve(host.cwd, whole.folder!)) || manifest : manifest;
   return target(host, join(output ?? dirname(whole.file!), `${stem}${more}.pdf`));
 }
+
+const spanOf = ({ name }: Job): Diagnostic['span'] => ({ file: name, start: 0, end: 0 });
 
 function target(host: Host, name: string): Target {
   return { path: resolve(host.cwd, name), name: normalize(name) };

@@ -16,6 +16,11 @@ export interface PrintedCut {
   readonly input: string;
   /** The same of the cut with nothing marked as changed: equal ones are the same cut, whatever is marked on it. */
   readonly unmarkedInput: string;
+  /**
+   * Hash of the texts that it was made of, where nothing was wrong with it: equal ones need not be read again. Null: the cut had a
+   * warning, or something is marked on it, or another text was read meanwhile.
+   */
+  readonly texts: string | null;
   readonly pages: readonly PrintedPage[];
 }
 
@@ -33,13 +38,13 @@ const VERSION = '1';
 /**
  * A record as ASCII without brackets and backslashes:
  * `1;cut;WORK;CUT INPUT LABEL=HASH LABEL=HASH! LABEL=!;CUT …`, percent-encoded; `!` is a page that is not in this file.
- * Where something is marked on a cut as changed, `INPUT/UNMARKED`.
+ * Where something is marked on a cut as changed, `INPUT/UNMARKED`; where the hash of its texts is known, `INPUT+TEXTS`.
  */
 export function writeRecord({ of, work, cuts }: PrintRecord): string {
-  const lines = cuts.map(({ cut, input, unmarkedInput, pages }) => {
+  const lines = cuts.map(({ cut, input, unmarkedInput, texts, pages }) => {
     const said = pages.map(({ label, hash, here }) => `${encoded(label)}=${hash ?? ''}${here ? '' : '!'}`);
     const inputs = input === unmarkedInput ? input : `${input}/${unmarkedInput}`;
-    return [encoded(cut), inputs, ...said].join(' ');
+    return [encoded(cut), texts === null ? inputs : `${inputs}+${texts}`, ...said].join(' ');
   });
   return [VERSION, of, encoded(work), ...lines].join(';');
 }
@@ -50,10 +55,11 @@ export function readRecord(text: string): PrintRecord | null {
   if (version !== VERSION || (of !== 'cut' && of !== 'cuts') || work === undefined) return null;
   try {
     const cuts = lines.map((line): PrintedCut => {
-      const [cut, inputs = '', ...pages] = line.split(' ');
+      const [cut, hashes = '', ...pages] = line.split(' ');
+      const [inputs = '', texts = null] = hashes.split('+');
       const [input, unmarkedInput = input] = inputs.split('/');
-      if (!cut || !input || !unmarkedInput) throw new URIError('a cut lacks its number');
-      return { cut: decodeURIComponent(cut), input, unmarkedInput, pages: pages.map(readPage) };
+      if (!cut || !input || !unmarkedInput || texts === '') throw new URIError('a cut lacks its number');
+      return { cut: decodeURIComponent(cut), input, unmarkedInput, texts, pages: pages.map(readPage) };
     });
     return { of, work: decodeURIComponent(work), cuts };
   } catch (fault) {

@@ -65,6 +65,7 @@ export class RevisionCuts {
     return {
       input: prepared.input,
       unmarkedInput: prepared.unmarkedInput,
+      texts: null,
       whole: () => true,
       pages() {
         laidOut ??= printer.layOut(prepared);

@@ -1,7 +1,10 @@
 /** `build` into a file for each cut. */
 
 import { dirname, join, relative } from 'node:path';
+import type { FindSettled } from '../episode/batch.js';
+import type { Compiled } from '../episode/compile-cut.js';
 import { cutKey, cutNumberOf } from '../episode/episode.js';
+import type { Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import type { Diagnostic } from '../language/diagnostic.js';
 import type { BuildRun, Work } from './build-run.js';
@@ -17,13 +20,12 @@ import {
 import { deliver, type Target, Targets } from './output-targets.js';
 import { wantedPage } from './print-plan.js';
 import { writeRecord } from './print-record.js';
+import { settledNumber } from './settled-cuts.js';
 
 export async function buildSeparatePdfs(run: BuildRun): Promise<void> {
   const { host, found, plan, summary } = run;
   const targets = new Targets(host, found, plan.output, '.pdf');
-  const paths = found.jobs.flatMap((job) => targets.of(job).path ?? []);
-  for (const folder of new Set(paths.map((path) => dirname(host.real(path)))))
-    host.removeStaleTemporaries(folder);
+  for (const folder of targets.folders()) host.removeStaleTemporaries(folder);
   let printedTo: Map<string, string> | null = new Map();
 
   const print: Work = async (printable, printer) => {
@@ -52,11 +54,19 @@ export async function buildSeparatePdfs(run: BuildRun): Promise<void> {
     if (difference.pages.length === 0) return summary.setResult(job, 'same');
     return write(run, targets, laidOut, (page) => difference.pages.includes(page - 1), true);
   };
-  await run.each('printing', found, print, ({ tree }, job) => {
+  const unfit = ({ tree }: Compiled, job: Job): void => {
     const number = cutNumberOf(tree);
     if (number === undefined) printedTo = null;
     else printedTo?.set(cutKey(number), targets.of(job).name);
-  });
+  };
+  const settled: FindSettled = (job, cache) => {
+    const target = targets.of(job);
+    const number = settledNumber(host, job, cache, plan, lastPrint(host, target.path));
+    if (number === null || targets.rivalry(job)) return null;
+    return { number, accept: () => void printedTo?.set(cutKey(number), target.name) };
+  };
+  const comparesTexts = plan.against.kind === 'last build';
+  await run.each('printing', found, print, unfit, comparesTexts ? settled : undefined);
   if (found.whole.length > 0) reportOrphanedPdfs(run, targets, printedTo);
 }
 
@@ -99,15 +109,11 @@ export async function writeCutPdf(
   keep: (page: number) => boolean = () => true,
   known = false,
 ): Promise<number | Diagnostic> {
-  const { printable, input, unmarkedInput } = laidOut.prepared;
-  const { job, solved } = printable;
+  const { job } = laidOut.prepared.printable;
   const printed = selectPages(laidOut.printed, keep);
   const count = pageCount(printed);
   if (count === 0) return 0;
-  const pages = laidOut.pages.map((page, i) =>
-    keep(i + 1) ? page : { label: page.label, hash: known ? page.hash : null, here: false },
-  );
-  const cuts = [{ cut: solved.shot.cut, input, unmarkedInput, pages }];
+  const cuts = [printer.record(laidOut, keep, known)];
   const record = writeRecord({ of: 'cut', work: workTitle(job.episode.settings), cuts });
   const bytes = await printer.cut(laidOut, printed, record);
   return deliver(host, target, bytes, { file: job.name, start: 0, end: 0 }) ?? count;

@@ -3,6 +3,7 @@ import { buildCuts } from '../build/build-cuts.js';
 import { EXTENTS, PARTS } from '../build/print-plan.js';
 import { findAll } from '../episode/batch.js';
 import type { Host } from '../host/host.js';
+import { snapshot } from '../host/snapshot-host.js';
 import { type BuildOptions, printPlanOf } from './build-options.js';
 import {
   type CommandContext,
@@ -79,8 +80,9 @@ async function build(host: Host, named: readonly string[], options: BuildOptions
   const files = await filesOr(host, named, 'build');
   const progress = new ProgressBar(host, options.format === 'json');
   const reporter = new ConsoleReporter(progress.host, options.format, plan.strict);
-  const found = await findAll(progress.host, reporter, files, plan.settings);
+  const world = snapshot(progress.host);
+  const found = await findAll(world, reporter, files, plan.settings);
   for (const { episode } of found.jobs) checkRows(options, episode.settings);
-  await buildCuts(progress.host, reporter, found, files, plan, progress);
+  await buildCuts(world, reporter, found, files, plan, progress);
   return reporter.finish();
 }

@@ -18,6 +18,12 @@ export interface DiagnosticSink {
   report(diagnostics: readonly Diagnostic[], sources: ReadonlyMap<string, string>): void;
 }
 
+/** Finds a cut that need not be compiled; null: it has to be. `accept` is called where it is left out. */
+export type FindSettled = (
+  job: Job,
+  cache: EpisodeCache,
+) => { readonly number: string; readonly accept: () => void } | null;
+
 /** For what is said of a file as a whole: no line of it is shown. */
 export const NO_SOURCES: ReadonlyMap<string, string> = new Map();
 
@@ -37,20 +43,30 @@ export async function findAll(
 
 /**
  * Compiles each cut and hands it to `work` (house files too: `compiled.house`), which may report more. All that is wrong
- * goes to `sink`. Returns the number of cuts.
+ * goes to `sink`. Returns the number of cuts. `settled` says of which cuts
+ * all is known without compiling them, and that nothing is wrong with them.
  */
 export async function eachCut(
   host: Host,
   sink: DiagnosticSink,
   found: Found,
   work: (compiled: Compiled, job: Job, cache: EpisodeCache) => Promise<void> | void,
+  settled: FindSettled = () => null,
 ): Promise<number> {
   const cache = newEpisodeCache();
   const numbers = new Numbers();
-  if (found.jobs.length >= MANY) keepHeapSmall();
   let cuts = 0;
+  let compiling = false;
   for (const job of found.jobs) {
     try {
+      const known = settled(job, cache);
+      if (known && numbers.meetFirst(known.number, job)) {
+        known.accept();
+        cuts += 1;
+        continue;
+      }
+      if (!compiling && found.jobs.length >= MANY) keepHeapSmall();
+      compiling = true;
       const bytes = job.path === null ? { bytes: await host.standardInput() } : {};
       const compiled = compile(host, job.path, job.episode, { name: job.name, cache, ...bytes });
       const { sources } = compiled;
@@ -93,6 +109,17 @@ class Numbers {
     return before === undefined
       ? []
       : [diagnose('cut-twice', span, { cut: text, file: before, compared: false })];
+  }
+
+  /** The same of a cut that is not compiled; false where another one has its number, so that it must be. */
+  meetFirst(number: string, { name, episode: { file } }: Job): boolean {
+    if (file === null) return true;
+    const known = this.byEpisode.get(file) ?? new Map<string, string>();
+    this.byEpisode.set(file, known);
+    const key = cutKey(number);
+    if (known.has(key)) return false;
+    known.set(key, name);
+    return true;
   }
 
   /** Artists of whole episodes whose cuts are nowhere. */

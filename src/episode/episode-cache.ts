@@ -2,6 +2,8 @@ import type { NotLent } from '../language/catalogue/message-terms.js';
 import type { Diagnostic } from '../language/diagnostic.js';
 import type { Tree } from '../language/tree.js';
 import type { SolvedLevel } from '../solve/solved-shot.js';
+import type { CutTexts } from './cut-texts.js';
+import type { Episode } from './episode.js';
 import type { StoryOrder } from './story.js';
 
 /** What the cuts of one run share, so that it is read and solved once. Grows with what is shared, not with the cuts. */
@@ -15,6 +17,8 @@ export interface EpisodeCache {
   readonly stories: Map<string, StoryOrder>;
   /** Levels that other cuts reuse, by `path` and level; or why there is none. */
   readonly levels: Map<string, BorrowedLevel>;
+  /** What a cut hangs on, by episode. */
+  readonly texts: Map<Episode, { of(path: string, name: string): CutTexts | null }>;
 }
 
 /** A level of another cut, with the text that it came from; or why there is none, and whether levels that reuse each other are why. */
@@ -23,5 +27,5 @@ export type BorrowedLevel =
   | { readonly reason: NotLent; readonly round?: boolean };
 
 export function newEpisodeCache(): EpisodeCache {
-  return { files: new Map(), stories: new Map(), levels: new Map() };
+  return { files: new Map(), stories: new Map(), levels: new Map(), texts: new Map() };
 }

@@ -48,12 +48,24 @@ export const noEpisode: Episode = {
   diagnostics: [],
 };
 
+/** Names by the cuts' keys; made once for all cuts of an episode. */
+const artistsByCut = new WeakMap<Episode['artists'], ReadonlyMap<string, readonly string[]>>();
+
 /** Who draws a cut, as the manifest has it. */
-export function artistsOf({ artists }: Episode, cut: string): string[] {
-  const key = cutKey(cut);
-  return artists
-    .filter(({ cuts }) => cuts.some(({ text }) => cutKey(text) === key))
-    .map(({ name }) => name.text);
+export function artistsOf({ artists }: Episode, cut: string): readonly string[] {
+  if (artists.length === 0) return [];
+  const known = artistsByCut.get(artists) ?? byCut(artists);
+  artistsByCut.set(artists, known);
+  return known.get(cutKey(cut)) ?? [];
+}
+
+function byCut(artists: Episode['artists']): ReadonlyMap<string, readonly string[]> {
+  const names = new Map<string, string[]>();
+  for (const { name, cuts } of artists) {
+    for (const key of new Set(cuts.map(({ text }) => cutKey(text))))
+      names.set(key, [...(names.get(key) ?? []), name.text]);
+  }
+  return names;
 }
 
 /** A cut's number for comparing: full-width forms and leading zeros do not matter. */

@@ -28,9 +28,32 @@ export function plainNumber(typed: string): string | null {
   return found[1]!;
 }
 
+/** `level C reuse 8/C`, with nothing in it that would have to be read twice. */
+const PLAIN_REUSE =
+  /(?:^|[\n\r])level[ \t]+[A-Za-z]\w*[ \t]+reuse[ \t]+(\d+[A-Za-z]?)\/[A-Za-z]\w*[ \t]*(?:#(?![^\n\r]*reuse)[^\n\r]*)?(?=$|[\n\r])/g;
+
+/**
+ * The cuts that the levels of a text reuse, where each of them says so in the plainest way; null where the grammar must be asked.
+ */
+export function plainReuses(typed: string): string[] | null {
+  const plain = [...typed.matchAll(PLAIN_REUSE)].map(([, cut]) => cut!);
+  return WIDE.test(typed) || typed.split('reuse').length - 1 !== plain.length ? null : plain;
+}
+
+const ASCII = /^[\t\n\r -~]*$/;
+const BEGINS_WITH_USE = /(?:^|[\n\r])use/;
+/** A `use` on the first line, which the next line does not continue. */
+const LONE_USE = /^(use[ \t]+"[^"\\\n\r]*")[ \t]*[\n\r]+(?=[^\s#])/;
+
 /** The statements that may be a `use`, as they stand there. */
 export function usesIn(typed: string): string[] {
   if (!mentions(typed, 'use')) return [];
+  if (ASCII.test(typed)) {
+    // Nothing is folded in it but comments.
+    if (!BEGINS_WITH_USE.test(typed)) return [];
+    const lone = LONE_USE.exec(typed);
+    if (lone && !BEGINS_WITH_USE.test(typed.slice(lone[0].length))) return [lone[1]!];
+  }
   const text = withoutMark(typed);
   const folded = foldCharacters(text).text;
   return splitStatements(folded)

@@ -99,6 +99,12 @@ export class StoryOrder {
     return this.files.flatMap((_, place) => this.at(place) ?? []);
   }
 
+  /** The cut whose file lies at a path (absolute); null: the story has none there. */
+  of(path: string): StoryCut | null {
+    const place = this.places.get(path);
+    return place === undefined ? null : this.at(place);
+  }
+
   /** The first cut of that number; reads no further than to it. */
   find(number: string): StoryCut | null {
     const key = cutKey(number);

@@ -26,7 +26,7 @@ export function nodeHost(machine = machineName()): Host {
     kind: kindOf,
     real(path) {
       try {
-        return realpathSync(path);
+        return realpathSync.native(path);
       } catch {
         return path;
       }

@@ -202,6 +202,6 @@ test('the record is the file’s own, and names nothing of this machine', () => 
   const bytes = episode.bytes('out/2.pdf')!;
   const words = privateWords((most) => ({ bytes: bytes.subarray(-most), size: bytes.length }));
   expect(words).toMatch(
-    /^1;cut;Ferry%203;2 [\w-]{16} 1=[\w-]{10} 2=[\w-]{10} 3=[\w-]{10} charts%201=[\w-]{10}$/,
+    /^1;cut;Ferry%203;2 [\w-]{16}\+[\w-]{16} 1=[\w-]{10} 2=[\w-]{10} 3=[\w-]{10} charts%201=[\w-]{10}$/,
   );
 });

@@ -12,6 +12,7 @@ const record: fc.Arbitrary<PrintRecord> = fc.record({
       cut: word,
       input: hash,
       unmarkedInput: hash,
+      texts: fc.option(hash),
       pages: fc.array(fc.record({ label: word, hash: fc.option(hash), here: fc.boolean() }), {
         maxLength: 5,
       }),
@@ -47,6 +48,7 @@ test.each([
   ['of what nobody knows', '1;reel;Ferry;12 abc 1=x'],
   ['a cut without its input', '1;cut;Ferry;12'],
   ['a cut with half of its inputs', '1;cut;Ferry;12 abc/'],
+  ['a cut with nothing where its texts should stand', '1;cut;Ferry;12 abc+'],
   ['an empty cut', '1;cut;Ferry;;'],
   ['a page without a hash', '1;cut;Ferry;12 abc 1'],
   ['a page without a label', '1;cut;Ferry;12 abc =x'],

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { cutPages } from '../../src/build/cut-document.js';
 import type { PartSelection } from '../../src/build/print-plan.js';
+import { cutPages } from '../../src/build/printed-parts.js';
 import type { Settings } from '../../src/shot/settings.js';
 import { lookOf, said, solvedCut } from '../sheet/laid.js';
 

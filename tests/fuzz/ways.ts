@@ -1,6 +1,7 @@
 /** Every way that a text takes through the program, for tests that try many texts. */
 
-import { cutDocument, cutPages, documentTitle } from '../../src/build/cut-document.js';
+import { cutDocument, documentTitle } from '../../src/build/cut-document.js';
+import { cutPages } from '../../src/build/printed-parts.js';
 import { compare } from '../../src/compare/compare-cuts.js';
 import { type Compiled, compile } from '../../src/episode/compile-cut.js';
 import { type Episode, noEpisode } from '../../src/episode/episode.js';

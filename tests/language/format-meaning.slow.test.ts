@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cutPages } from '../../src/build/cut-document.js';
+import { cutPages } from '../../src/build/printed-parts.js';
 import { format } from '../../src/language/format/format-text.js';
 import { messageOf } from '../../src/language/message.js';
 import { parse } from '../../src/language/parse.js';

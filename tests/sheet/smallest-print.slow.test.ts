@@ -2,7 +2,7 @@
 
 import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { cutPages } from '../../src/build/cut-document.js';
+import { cutPages } from '../../src/build/printed-parts.js';
 import type { Page } from '../../src/sheet/display-list.js';
 import { PAPERS, type Paper } from '../../src/shot/settings.js';
 import type { SolvedShot } from '../../src/solve/solved-shot.js';

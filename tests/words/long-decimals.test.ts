@@ -4,8 +4,8 @@
  */
 
 import { expect, test } from 'vitest';
-import { cutPages } from '../../src/build/cut-document.js';
 import { PARTS } from '../../src/build/print-plan.js';
+import { cutPages } from '../../src/build/printed-parts.js';
 import { LABELS } from '../../src/words/labels.js';
 import { runOn } from '../command/run.js';
 import { lookOf, solvedCut, textsOf } from '../sheet/laid.js';

@@ -1,0 +1,212 @@
+/**
+ * A hash of all texts that the print of a cut hangs on, found without parsing them: whoever has printed it knows by the hash that
+ * nothing is to be done. It may take in more than matters, never less.
+ */
+
+import { createHash } from 'node:crypto';
+import { dirname, join, resolve } from 'node:path';
+import type { Host } from '../host/host.js';
+import { artistsOf, cutKey, type Episode } from './episode.js';
+import type { EpisodeCache } from './episode-cache.js';
+import type { Job } from './find-cuts.js';
+import { readText } from './read-text.js';
+import { mentions, plainNumber, plainReuses, scan, usesIn } from './scan-statements.js';
+import { type StoryCut, type StoryOrder, storyOf } from './story.js';
+import { isInReach } from './used-files.js';
+
+export interface CutTexts {
+  /** Equal where text, used files, settings, artists, and what other cuts have to do with it are equal; not of any path or time. */
+  readonly hash: string;
+  /** As it is written. */
+  readonly number: string;
+  /** The cut's own text and those of the files that it uses, by the names that messages call them. */
+  readonly sources: ReadonlyMap<string, string>;
+}
+
+/** What a cut uses. */
+interface UsedTexts {
+  /** By their ways from the folder of the cut, in the order of use; null: there is none to be had. */
+  readonly texts: ReadonlyMap<string, string | null>;
+  readonly hash: string;
+}
+
+const NOTHING: UsedTexts = { texts: new Map(), hash: '' };
+
+/** The texts of a cut; null where only compiling it tells, as for a cut whose number is written in an unusual way. Never throws. */
+export function textsOf(host: Host, job: Job, cache: EpisodeCache): CutTexts | null {
+  const { path, name, episode } = job;
+  if (path === null) return null;
+  const known = cache.texts.get(episode) ?? new EpisodeTexts(host, episode, cache);
+  cache.texts.set(episode, known);
+  return known.of(path, name);
+}
+
+/** The texts of one episode, read once. */
+export class EpisodeTexts {
+  private readonly story: StoryOrder | null;
+  private readonly settings: string;
+  private readonly used = new Map<string, UsedTexts>();
+  /** By cut number: of all cuts that lend each other levels. */
+  private groups: ReadonlyMap<string, string> | null = null;
+
+  constructor(
+    private readonly host: Host,
+    private readonly episode: Episode,
+    cache: EpisodeCache,
+  ) {
+    this.story = storyOf(host, episode, cache);
+    this.settings = JSON.stringify(episode.settings);
+  }
+
+  of(path: string, name: string): CutTexts | null {
+    const { story, episode } = this;
+    const cut = story?.of(path);
+    if (story && !cut) return null;
+    const text = cut ? cut.text : ownText(this.host, path, name);
+    const number = text === null ? null : plainNumber(text);
+    if (text === null || number === null) return null;
+    const used = this.usedBy(path, text);
+    const parts = [
+      this.settings,
+      JSON.stringify(artistsOf(episode, number)),
+      text,
+      used.hash,
+      ...(story ? [...beside(story, path, number, text), this.group(story, number)] : []),
+    ];
+    const sources = new Map([[name, text]]);
+    for (const [way, one] of used.texts) if (one !== null) sources.set(join(dirname(name), way), one);
+    return { hash: hashOf(parts), number, sources };
+  }
+
+  private usedBy(path: string, text: string): UsedTexts {
+    const uses = usesIn(text);
+    if (uses.length === 0) return NOTHING;
+    const folder = dirname(path);
+    const id = JSON.stringify([folder, uses]);
+    const known = this.used.get(id) ?? this.follow(folder, uses);
+    this.used.set(id, known);
+    return known;
+  }
+
+  private follow(folder: string, uses: readonly string[]): UsedTexts {
+    const texts = new Map<string, string | null>();
+    const seen = new Set<string>();
+    const follow = (at: string, way: string, statements: readonly string[]): void => {
+      for (const typed of statements.flatMap(usedPath)) {
+        const target = resolve(at, typed);
+        if (seen.has(target)) continue;
+        seen.add(target);
+        const here = join(way, typed);
+        const allowed = isInReach(this.host, typed, at, this.episode.folder);
+        const text = allowed ? ownText(this.host, target, here) : null;
+        texts.set(here, text);
+        if (text !== null) follow(dirname(target), dirname(here), usesIn(text));
+      }
+    };
+    follow(folder, '', uses);
+    return { texts, hash: hashOf([...texts.values()].map((text) => text ?? '\0')) };
+  }
+
+  /** A hash of the cuts that a cut borrows levels from, lends levels to, and so on from cut to cut; '' where there is none. */
+  private group(story: StoryOrder, number: string): string {
+    this.groups ??= this.findGroups(story);
+    return this.groups.get(cutKey(number)) ?? '';
+  }
+
+  private findGroups(story: StoryOrder): ReadonlyMap<string, string> {
+    const groups = new Groups();
+    const members = story.cuts().map((cut) => ({ cut, key: cutKey(cut.number) || `\0${cut.path}` }));
+    for (const { cut, key } of members) {
+      for (const lender of this.lenders(cut)) groups.join(key, cutKey(lender));
+    }
+    if (groups.empty) return new Map();
+    const texts = new Map<string, string[]>();
+    for (const { cut, key } of members) {
+      if (!groups.has(key)) continue;
+      const root = groups.rootOf(key);
+      const text = cut.text ?? '\0';
+      texts.set(root, [...(texts.get(root) ?? []), text, this.usedBy(cut.path, text).hash]);
+    }
+    const hashes = new Map([...texts].map(([root, all]) => [root, hashOf(all)]));
+    return new Map(groups.keys().map((key) => [key, hashes.get(groups.rootOf(key)) ?? '']));
+  }
+
+  /** Numbers of the cuts that a cut may reuse levels of. */
+  private lenders(cut: StoryCut): string[] {
+    const { text, path } = cut;
+    if (text === null) return [];
+    const used = [...this.usedBy(path, text).texts.values()];
+    return [text, ...used].flatMap((one) => (one !== null && mentions(one, 'reuse') ? lendersIn(one) : []));
+  }
+}
+
+/** Numbers of the neighbours, and the texts of those that may have something to say of a dissolve, where there may be one. */
+function beside(story: StoryOrder, path: string, number: string, own: string): string[] {
+  const around = story.around(path, number);
+  return [around?.before, around?.after].flatMap((cut) => {
+    const text = cut?.text ?? '\0';
+    const there = mentions(text, 'overlap');
+    return there || mentions(own, 'overlap') ? [cut?.number ?? '\0', there ? text : ''] : ['', ''];
+  });
+}
+
+function lendersIn(text: string): readonly string[] {
+  const plain = plainReuses(text);
+  if (plain !== null) return plain;
+  return scan('', text).statements.flatMap((one) => (one.kind === 'level' && one.reuse ? one.reuse.cut : []));
+}
+
+const PLAIN_USE = /^use[ \t]*"([ !#-[\]-~]+)"[ \t]*(?:#[^\n\r]*)?$/;
+
+/** The path that a `use` names; none where it cannot be read. */
+function usedPath(statement: string): string[] {
+  const plain = PLAIN_USE.exec(statement);
+  if (plain) return [plain[1]!];
+  return scan('', statement).statements.flatMap((one) => (one.kind === 'use' ? one.path.text : []));
+}
+
+function ownText(host: Host, path: string, name: string): string | null {
+  const { ok, text } = readText(host, path, name);
+  return ok ? text : null;
+}
+
+/** Line ends do not count: a checkout on another system has the same texts. */
+function hashOf(parts: readonly string[]): string {
+  const hash = createHash('sha256');
+  for (const part of parts) {
+    const text = part.includes('\r') ? part.replace(/\r\n?/g, '\n') : part;
+    hash.update(`${text.length}:`).update(text);
+  }
+  return hash.digest('base64url').slice(0, 22);
+}
+
+/** Keys that belong together, however long the way from one to the other. */
+class Groups {
+  private readonly parents = new Map<string, string>();
+
+  get empty(): boolean {
+    return this.parents.size === 0;
+  }
+
+  has(key: string): boolean {
+    return this.parents.has(key);
+  }
+
+  keys(): string[] {
+    return [...this.parents.keys()];
+  }
+
+  rootOf(key: string): string {
+    let root = key;
+    for (let up = this.parents.get(root); up !== undefined && up !== root; up = this.parents.get(root))
+      root = up;
+    this.parents.set(key, root);
+    return root;
+  }
+
+  join(one: string, other: string): void {
+    const [a, b] = [this.rootOf(one), this.rootOf(other)];
+    this.parents.set(b, a);
+    this.parents.set(a, a);
+  }
+}
