@@ -7,10 +7,15 @@ import { memoryHost } from '../src/host/memory-host.js';
 import { nodeHost } from '../src/host/node-host.js';
 import type { Diagnostic } from '../src/language/diagnostic.js';
 import { messageOf } from '../src/language/message.js';
+import { exampleRecordings } from './sound/example-recordings.js';
 
 /** A cut outside any episode; `files` lie in its folder. */
-export function compileText(text: string, files: Readonly<Record<string, string>> = {}): Compiled {
-  const host = memoryHost({ ...files, 'this.cut': text });
+export function compileText(
+  text: string,
+  files: Readonly<Record<string, string | Uint8Array>> = {},
+): Compiled {
+  const recordings = text.includes('track') ? exampleRecordings() : {};
+  const host = memoryHost({ ...recordings, ...files, 'this.cut': text });
   return compile(host, '/work/this.cut', noEpisode, { name: 'this.cut' });
 }
 

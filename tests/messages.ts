@@ -9,6 +9,7 @@ import { picture } from '../src/language/catalogue/picture-codes.js';
 import { statements } from '../src/language/catalogue/statements-codes.js';
 import { words } from '../src/language/catalogue/syntax-codes.js';
 import { timelines } from '../src/language/catalogue/timelines-codes.js';
+import { track } from '../src/language/catalogue/track-codes.js';
 import { usage } from '../src/language/catalogue/usage-codes.js';
 import { aboutCode } from '../src/language/message.js';
 import { statementPages } from '../src/reference/statement-pages.js';
@@ -25,6 +26,7 @@ const SUBJECTS: readonly (readonly [title: string, codes: readonly string[]])[] 
     [...Object.keys(files), ...Object.keys(usage), ...Object.keys(cutList), ...Object.keys(typing)],
   ],
   ['To the cutting room', Object.keys(handover)],
+  ['The recording', Object.keys(track)],
   ['Drawings and films', Object.keys(picture)],
 ];
 

@@ -19,6 +19,7 @@ export const PICTURES: Readonly<Record<string, readonly Crop[]>> = {
   voice: [{ rows: [28, 70] }],
   sound: [{ rows: [67, 72] }],
   music: [{ rows: [1, 18] }],
+  track: [{ rows: [1, 72] }],
   note: [{ rows: [54, 66] }],
   memo: ['memo'],
   scene: ['head'],

@@ -37,6 +37,19 @@ export const TOKENS: readonly Token[] = [
     examples: ['5+12', '0+1'],
     not: ['5 + 12', '5+'],
   },
+  {
+    name: 'WholeSeconds',
+    words: 'digits and `s`: seconds of a recording',
+    examples: ['12s'],
+    not: ['12S', '12.5s'],
+  },
+  { name: 'PartSeconds', words: 'a number with a dot and `s`', examples: ['12.48s'], not: ['12s', '.5s'] },
+  {
+    name: 'Timecode',
+    words: 'hours, minutes, seconds and frames with `:` between, two digits each; one will do for the hours',
+    examples: ['0:03:12:08', '01:00:00:00'],
+    not: ['3:12:08', '0:3:12:08'],
+  },
   { name: 'Feet', words: "feet, `'`, frames, without blanks", examples: ["8'04"], not: ["8'", "8' 04"] },
   { name: 'Fraction', words: 'digits, `/`, digits', examples: ['1/2', '7/8'], not: ['1 /2'] },
   {
@@ -104,6 +117,7 @@ const SECTIONS = [
       'percent',
       'degrees',
       'moment',
+      'recordingTime',
     ],
   },
 ] as const;

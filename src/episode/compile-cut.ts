@@ -26,6 +26,7 @@ import { addedTwice, findReused, nothingReused, reusedInVain } from './reused-le
 import { scansOutside } from './scan-files.js';
 import { storyOf } from './story.js';
 import { nothingAround, type Surroundings, surroundingsOf } from './surroundings.js';
+import { findTrack, soundDigest } from './track-file.js';
 import { findUses } from './used-files.js';
 
 export interface Compiled {
@@ -37,6 +38,8 @@ export interface Compiled {
   readonly shot: Shot | null;
   /** Null where errors of the text leave nothing to solve. There may be errors beside it. */
   readonly solved: SolvedShot | null;
+  /** The cut's recording, absolute; null where there is none that may be read. Not for output: paths of machines stay out of it. */
+  readonly trackPath: string | null;
   /** Of all stages and of the manifest, in order: the manifest's, the cut's, those of used files. */
   readonly diagnostics: readonly Diagnostic[];
   /** A short hash of all that the cut says, and of what other cuts add to its sheet. */
@@ -78,6 +81,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
       tree: null,
       shot: null,
       solved: null,
+      trackPath: null,
       diagnostics: inOrder([...episode.diagnostics, ...read.diagnostics], sources),
       digest: '',
       surroundings: nothingAround,
@@ -95,6 +99,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
   let shot: Shot | null = null;
   let solved: SolvedShot | null = null;
   let digests: readonly string[] = [];
+  let trackPath: string | null = null;
   const trees = [parsed.tree, ...used.trees];
   const large = treeLimits(trees);
   diagnostics.push(...large);
@@ -110,8 +115,15 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
       const story = storyOf(host, episode, cache);
       const others = (other: string, level: string) => compile(host, other, episode, { cache, lends: level });
       const reused = story ? findReused({ shot, only: lends ?? null }, story, cache, others) : nothingReused;
+      const track = findTrack(host, place, shot, episode.folder);
+      trackPath = track?.path ?? null;
+      diagnostics.push(...(track?.diagnostics ?? []));
       const recall = cutCache?.recall(shot, parsed.tree, used.trees, sources);
-      solved = solve(shot, { reused: reused.levels, ...(recall ? { recall } : {}) });
+      solved = solve(shot, {
+        reused: reused.levels,
+        sound: track?.sound ?? null,
+        ...(recall ? { recall } : {}),
+      });
       digests = reused.digests;
       diagnostics.push(...reused.diagnostics, ...solved.diagnostics, ...reusedInVain(solved, reused));
       if (story && lends === undefined) diagnostics.push(...addedTwice(solved, story, cache, others));
@@ -144,12 +156,20 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     tree: parsed.tree,
     shot,
     solved,
+    trackPath,
     diagnostics: untested
       ? found
       : withTestedFixes({ tree: parsed.tree, diagnostics: found }, withoutMark(read.text), tried),
     // Only what is printed or lent has use for these two.
     get digest() {
-      const texts = [read.text, ...used.trees.map((tree) => sources.get(tree.file) ?? ''), ...digests];
+      const sound = solved?.track?.sound;
+      const heard = sound ? [soundDigest(sound)] : [];
+      const texts = [
+        read.text,
+        ...used.trees.map((tree) => sources.get(tree.file) ?? ''),
+        ...digests,
+        ...heard,
+      ];
       if (source.lends === undefined) {
         const { neighbours, lent } = this.surroundings;
         const { before, after } = neighbours;

@@ -12,7 +12,7 @@ export interface PrintedText extends Written {
 }
 
 /** Statements whose names and texts are not printed. */
-const STAYS_IN_TEXT: ReadonlySet<Statement['kind']> = new Set(['use', 'mark', 'phrase', 'accept']);
+const STAYS_IN_TEXT: ReadonlySet<Statement['kind']> = new Set(['use', 'mark', 'phrase', 'accept', 'track']);
 
 /** Quoted texts and names that are printed, with their places; not those of drawings, which `printedNames` gives. */
 export function printedTexts(tree: Tree): PrintedText[] {

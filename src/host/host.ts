@@ -11,6 +11,14 @@ export type Reading<T> =
 /** The largest file that is read, in bytes: a cut is some hundred lines. */
 export const LARGEST_FILE = 8 * 1024 * 1024;
 
+export interface FilePart {
+  readonly bytes: Uint8Array;
+  /** Of the whole file. */
+  readonly size: number;
+  /** Another number once the file was written again. */
+  readonly modified: number;
+}
+
 /** A file that is being written piece by piece, beside its final name: nothing is to be seen of it before it is finished. */
 export interface TemporaryFile {
   /** Never throws. After a refusal only `drop` makes sense. */
@@ -34,6 +42,8 @@ export interface Host {
   read(path: string): Reading<Uint8Array>;
   /** The last bytes of a file of any size, `most` at most, and its size. Never throws. */
   readEnd(path: string, most: number): Reading<{ readonly bytes: Uint8Array; readonly size: number }>;
+  /** `most` bytes of a file of any size from `at` on, fewer at its end, with what tells whether it has changed. Never throws. */
+  readPart(path: string, at: number, most: number): Reading<FilePart>;
   /** Names in a folder, sorted by code point. Never throws. */
   list(folder: string): Reading<string[]>;
   kind(path: string): 'file' | 'folder' | 'none';

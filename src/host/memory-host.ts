@@ -31,6 +31,16 @@ export interface MemoryHost extends Host {
   readonly complaints: () => string;
 }
 
+const writings = new WeakMap<Uint8Array, number>();
+let lastWriting = 0;
+
+/** A number of its own for what was written at one time. */
+function writingOf(bytes: Uint8Array): number {
+  const known = writings.get(bytes) ?? ++lastWriting;
+  writings.set(bytes, known);
+  return known;
+}
+
 /** A world in memory: `files` by path (relative ones below `/work`, the current folder). */
 export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> = {}): MemoryHost {
   const out: Uint8Array[] = [];
@@ -103,6 +113,13 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
         ok: true,
         value: { bytes: bytes.subarray(Math.max(0, bytes.length - most)), size: bytes.length },
       };
+    },
+    readPart(path, at, most) {
+      if (locked(path)) return refuse('permission denied');
+      const bytes = host.files.get(real(path));
+      if (!bytes) return refuse(kind(path) === 'folder' ? 'is a folder' : 'no such file');
+      const part = bytes.subarray(at, Math.min(bytes.length, at + most));
+      return { ok: true, value: { bytes: part, size: bytes.length, modified: writingOf(bytes) } };
     },
     list(folder) {
       if (locked(folder)) return refuse('permission denied');

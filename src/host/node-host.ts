@@ -12,7 +12,7 @@ import {
 import { reasonOf, TOO_LARGE } from './error-reasons.js';
 import { lockFolder } from './folder-lock.js';
 import { commitOf } from './git-repository.js';
-import { type Host, LARGEST_FILE, type Reading } from './host.js';
+import { type FilePart, type Host, LARGEST_FILE, type Reading } from './host.js';
 import { atRevision } from './revision-host.js';
 import { shippedFont, shippedPage } from './shipped-files.js';
 import { machineName, openTemporary, removeStaleTemporaries, write } from './temporary-files.js';
@@ -32,6 +32,7 @@ export function nodeHost(machine = machineName()): Host {
       }
     },
     readEnd: (path, most) => attempt(() => readEnd(path, most)),
+    readPart: (path, at, most) => attempt(() => readPart(path, at, most)),
     write: (path, bytes) => attempt(() => write(path, bytes, machine)),
     openTemporary: (path) => attempt(() => openTemporary(path, machine)),
     removeStaleTemporaries: (folder) => removeStaleTemporaries(folder, machine),
@@ -156,6 +157,24 @@ function readEnd(path: string, most: number): Reading<{ bytes: Uint8Array; size:
     const bytes = Buffer.alloc(Math.min(most, stats.size));
     const got = readSync(file, bytes, 0, bytes.length, stats.size - bytes.length);
     return done({ bytes: bytes.subarray(0, got), size: stats.size });
+  } finally {
+    closeSync(file);
+  }
+}
+
+function readPart(path: string, at: number, most: number): Reading<FilePart> {
+  const file = openSync(path, 'r');
+  try {
+    const stats = fstatSync(file);
+    if (stats.isDirectory()) return refuse('is a folder');
+    const bytes = Buffer.allocUnsafeSlow(Math.max(0, Math.min(most, stats.size - at)));
+    let got = 0;
+    while (got < bytes.length) {
+      const more = readSync(file, bytes, got, bytes.length - got, at + got);
+      if (more === 0) break;
+      got += more;
+    }
+    return done({ bytes: bytes.subarray(0, got), size: stats.size, modified: stats.mtimeMs });
   } finally {
     closeSync(file);
   }

@@ -41,6 +41,7 @@ export function noting(base: Host, asked: Asked): Host {
   return {
     ...base,
     read: (path) => base.read(note(path)),
+    readPart: (path, at, most) => base.readPart(note(path), at, most),
     kind: (path) => base.kind(note(path)),
     list(folder) {
       asked.folders.add(base.real(folder));

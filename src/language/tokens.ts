@@ -192,6 +192,25 @@ export const ChartPart = kind({
   pattern: `${NUMBER}[NSEW]${STOP}`,
   label: 'chart-step-part',
 });
+/** Keys may be called 3s, in-betweens 1.2s. */
+export const WholeSeconds = kind({
+  name: 'WholeSeconds',
+  pattern: `${WHOLE}s${STOP}`,
+  label: 'whole-seconds',
+  categories: [Key],
+});
+export const PartSeconds = kind({
+  name: 'PartSeconds',
+  pattern: `${WHOLE}\\.\\d{1,9}s${STOP}`,
+  label: 'part-seconds',
+  categories: [Between],
+});
+/** Hours, minutes, seconds, frames. */
+export const Timecode = kind({
+  name: 'Timecode',
+  pattern: `\\d{1,2}:\\d{2}:\\d{2}:\\d{2}${STOP}`,
+  label: 'timecode',
+});
 export const Seconds = kind({
   name: 'Seconds',
   pattern: `${WHOLE}\\+${WHOLE}${STOP}`,

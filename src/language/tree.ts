@@ -119,6 +119,19 @@ export interface Said extends Quote {
   readonly at: Position | null;
 }
 
+/** A time in a recording, counted from its beginning. */
+export type RecordingTime = Node &
+  (
+    | { readonly form: 'seconds'; readonly seconds: number }
+    | {
+        readonly form: 'timecode';
+        readonly hours: number;
+        readonly minutes: number;
+        readonly seconds: number;
+        readonly frames: number;
+      }
+  );
+
 // ---- statements
 
 export interface Size extends Node {
@@ -183,6 +196,14 @@ export type Statement =
             readonly words: readonly Said[];
           }
         | { readonly kind: 'sound' | 'music'; readonly range: Range; readonly words: readonly Said[] }
+        | {
+            readonly kind: 'track';
+            readonly path: Quote;
+            /** The row on which it begins, or null: the first. */
+            readonly at: Position | null;
+            /** Where in the recording it begins, or null: at its beginning. */
+            readonly from: RecordingTime | null;
+          }
         | { readonly kind: 'note'; readonly position: Position; readonly text: Quote }
         | { readonly kind: 'memo'; readonly text: Quote }
         | { readonly kind: 'scene' | 'take'; readonly value: Word | Quote }

@@ -143,6 +143,7 @@ function finish(draft: Draft, settings: Settings, main: Tree): Shot | null {
     memos: draft.memos,
     notes: [...draft.notes].sort((a, b) => a.frame - b.frame || byCodePoint(a.text, b.text)),
     spoken: [...draft.spoken].sort(bySpoken),
+    track: draft.track,
     levels,
     camera: finishCamera(draft.camera, flashing, settings, whole),
     spans: { cut: whole, time: span },

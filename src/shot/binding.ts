@@ -6,7 +6,7 @@ import type { Statement, StatementOf, Word } from '../language/tree.js';
 import { type CameraDraft, startCamera } from './camera/camera-draft.js';
 import type { Guess } from './name-guesses.js';
 import type { Settings } from './settings.js';
-import type { Level, RowNote, Spoken, Timeline } from './shot.js';
+import type { Level, RowNote, Spoken, Timeline, Track } from './shot.js';
 import type { Clock } from './time-resolver.js';
 import type { Phrases } from './timeline-items.js';
 
@@ -38,6 +38,7 @@ export interface Draft {
   readonly memos: { readonly text: string; readonly span: Span }[];
   readonly notes: RowNote[];
   readonly spoken: Spoken[];
+  track: Track | null;
   stack: StatementOf<'stack'> | null;
   /** In the order in which they are first named. */
   readonly levels: Map<string, LevelDraft>;
@@ -64,6 +65,7 @@ export function startDraft(settings: Settings): Draft {
     memos: [],
     notes: [],
     spoken: [],
+    track: null,
     stack: null,
     levels: new Map(),
     phrases: new Map(),

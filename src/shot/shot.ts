@@ -133,6 +133,20 @@ export interface Spoken {
   readonly span: Span;
 }
 
+/** The cut's recording, as its text says it. */
+export interface Track {
+  /** The file as it is written, from the cut's folder. */
+  readonly file: string;
+  /** The row on whose beginning it is first heard, from 1; not past the end of the sheet. */
+  readonly frame: number;
+  /** Seconds of the recording that lie before what is first heard. */
+  readonly startSeconds: number;
+  readonly span: Span;
+  readonly fileSpan: Span;
+  /** The place of what stands behind `from`, or null: the recording is that of the cut, and no longer reel. */
+  readonly startSpan: Span | null;
+}
+
 export interface RowNote {
   readonly frame: number;
   readonly text: string;
@@ -162,6 +176,7 @@ export interface Shot {
   readonly notes: readonly RowNote[];
   /** In the order of their first rows. */
   readonly spoken: readonly Spoken[];
+  readonly track: Track | null;
   /** The stack, bottom to top; every level of the cut is in it. */
   readonly levels: readonly Level[];
   readonly camera: Camera;

@@ -2,9 +2,11 @@
 
 import type { Diagnostic, Report } from '../language/diagnostic.js';
 import type { Level, Shot } from '../shot/shot.js';
+import type { TrackSound } from '../sound/track-sound.js';
 import type { CameraLevel } from './camera/camera-context.js';
 import { solveCamera } from './camera/solve-camera.js';
 import { solveLevel } from './solve-level.js';
+import { solveTrack } from './solve-track.js';
 import type { Counts, SolvedLevel, SolvedShot } from './solved-shot.js';
 
 export interface SolveContext {
@@ -14,6 +16,8 @@ export interface SolveContext {
    * the other cut's numbers cannot be known: every drawing counts as reused, and is numbered as if it were this cut's own.
    */
   readonly reused?: ReadonlyMap<string, SolvedLevel>;
+  /** The cut's recording on its rows, where it could be read. */
+  readonly sound?: TrackSound | null;
   /** Asked instead of solving a level. */
   readonly recall?: Recall;
 }
@@ -21,7 +25,7 @@ export interface SolveContext {
 /** Gives a level solved before, with its messages, or solves it. */
 export type Recall = (level: Level, solve: (report: Report) => SolvedLevel, report: Report) => SolvedLevel;
 
-export function solve(shot: Shot, { reused, recall = afresh }: SolveContext = {}): SolvedShot {
+export function solve(shot: Shot, { reused, sound = null, recall = afresh }: SolveContext = {}): SolvedShot {
   const diagnostics: Diagnostic[] = [];
   const said = new Set<string>();
   const report = (diagnostic: Diagnostic) => {
@@ -46,7 +50,8 @@ export function solve(shot: Shot, { reused, recall = afresh }: SolveContext = {}
     settings: shot.settings,
   });
   for (const diagnostic of camera.diagnostics) report(diagnostic);
-  return { shot, levels, counts: count(levels), camera: camera.solved, diagnostics };
+  const track = solveTrack(shot, sound, report);
+  return { shot, levels, counts: count(levels), camera: camera.solved, track, diagnostics };
 }
 
 const afresh: Recall = (_, solve, report) => solve(report);

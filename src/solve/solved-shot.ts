@@ -1,7 +1,8 @@
 /** What the solver makes of a `Shot`: everything that is printed or exported, for every frame, in full precision. */
 
 import type { Diagnostic, Span } from '../language/diagnostic.js';
-import type { Shot } from '../shot/shot.js';
+import type { Frames, Shot, Track } from '../shot/shot.js';
+import type { TrackSound } from '../sound/track-sound.js';
 import type { SolvedCamera } from './camera/solved-camera.js';
 
 export type DrawingKind = 'key' | 'breakdown' | 'inbetween';
@@ -102,12 +103,23 @@ export interface Counts {
   readonly backgrounds: number;
 }
 
+/** The cut's recording on its rows. */
+export interface SolvedTrack {
+  /** What the text says of it. */
+  readonly track: Track;
+  /** The recording, or null where it could not be read. */
+  readonly sound: TrackSound | null;
+  /** The rows on which there is recording, or null: on none. */
+  readonly heard: Frames | null;
+}
+
 export interface SolvedShot {
   readonly shot: Shot;
   /** In the order of the stack, bottom to top. */
   readonly levels: readonly SolvedLevel[];
   readonly counts: Counts;
   readonly camera: SolvedCamera;
+  readonly track: SolvedTrack | null;
   /** Those of the solver; the caller joins them to the earlier stages' ones. */
   readonly diagnostics: readonly Diagnostic[];
 }

@@ -1,6 +1,7 @@
 /** Faults of files, of the manifest and of the command line, made to happen: one entry for each code of that sort. */
 
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
+import { tone, wave } from '../sound/wave-writer.js';
 import { CUT } from './run.js';
 
 export interface Situation {
@@ -80,6 +81,29 @@ function join(twelve: string, wrong: string, right: string, status: 0 | 1, faili
     mended: ['check', '.'],
   };
 }
+
+/** A cut of two seconds with a recording in which somebody speaks from row 7 to row 36; what is wrong with it, and right. */
+function recorded(
+  files: Readonly<Record<string, string | Uint8Array>>,
+  wrong: string,
+  right: string,
+  mend: Readonly<Record<string, Uint8Array>> = {},
+): Situation {
+  const text = (lines: string) => `cut 1\ntime 2+0\nA: 1..\n${lines}\n`;
+  return {
+    files: { 'sound/c012.wav': SPOKEN, ...files, 'c012.cut': text(wrong) },
+    failing: ['check', 'c012.cut'],
+    status: 0,
+    mend: (host) => {
+      set('c012.cut', text(right))(host);
+      for (const [path, bytes] of Object.entries(mend)) host.files.set(`/work/${path}`, bytes);
+    },
+    mended: ['check', 'c012.cut'],
+  };
+}
+const SPOKEN = wave(tone(2, 0.25, 1.5, 4000), { rate: 4000 });
+const LINE = 'voice "Nao" 7..36 "Wait for me!"';
+const TRACK = `track "sound/c012.wav"\n${LINE}`;
 
 export const situations: Readonly<Record<string, Situation>> = {
   'would-overwrite': {
@@ -226,6 +250,23 @@ export const situations: Readonly<Record<string, Situation>> = {
     mended: ['export', 'cuts/c1.cut', '--pixels'],
   },
   'edit-list-limit': edit('edl', ['time 24\nfps 12', 'time 24\nfps 12'], ['time 24', 'time 24']),
+  'track-missing': recorded({}, `track "sound/c12.wav"\n${LINE}`, TRACK),
+  'track-outside': recorded({}, `track "/home/nao/c012.wav"\n${LINE}`, TRACK),
+  'track-unreadable': recorded({ 'sound/c012.wav': Buffer.from(`ID3${'x'.repeat(500)}`) }, TRACK, TRACK, {
+    'sound/c012.wav': SPOKEN,
+  }),
+  'track-damaged': recorded({ 'sound/c012.wav': SPOKEN.subarray(0, 14_000) }, TRACK, TRACK, {
+    'sound/c012.wav': SPOKEN,
+  }),
+  'track-start': recorded({}, `track "sound/c012.wav" from 60s\n${LINE}`, TRACK),
+  'track-length': recorded({ 'sound/c012.wav': wave(tone(1, 0.25, 1, 4000), { rate: 4000 }) }, TRACK, TRACK, {
+    'sound/c012.wav': SPOKEN,
+  }),
+  'track-silent': recorded({ 'sound/c012.wav': wave(tone(2, 0, 0, 4000), { rate: 4000 }) }, TRACK, TRACK, {
+    'sound/c012.wav': SPOKEN,
+  }),
+  'voice-unheard': recorded({}, 'track "sound/c012.wav"\nvoice "Nao" 7..48 "Wait for me!"\n', TRACK),
+  'sound-unwritten': recorded({}, 'track "sound/c012.wav"', TRACK),
   'same-output': {
     files: { 'day/c001.cut': CUT, 'night/c001.cut': CUT },
     failing: ['build', 'day/c001.cut', 'night/c001.cut', '--output', 'out/'],

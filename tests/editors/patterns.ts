@@ -43,6 +43,7 @@ export const INTEGER = `${WHOLE}${STOP}`;
 export const ALONE = `${WHOLE}(?!${any('%')}${STOP}|${any('/')}${WHOLE}${STOP})${STOP}`;
 export const SECONDS = `${WHOLE}${any('+')}${WHOLE}${STOP}`;
 export const FEET = `${WHOLE}${any("'")}${WHOLE}${STOP}`;
+export const TIMECODE = `${DIGIT}{1,2}(?:${any(':')}${DIGIT}{2}){3}${STOP}`;
 export const KEY_LETTER = `(?![xXｘＸ×])[\\p{L}&&[^ーｰ]]`;
 export const BETWEEN = `${WHOLE}(?:${KEY_LETTER})?${DOT}${DIGIT}{1,9}[a-wyzａ-ｗｙｚ]?${STOP}`;
 export const FIELD_KEY = `${WHOLE}${'[FNSEWＦＮＳＥＷ]'}${STOP}`;

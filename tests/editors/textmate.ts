@@ -31,6 +31,7 @@ import {
   STOP,
   spelt,
   TEXT,
+  TIMECODE,
   UNIT,
   WHOLE,
   word,
@@ -117,6 +118,7 @@ const measures: Rule[] = [
 const numbers: Rule[] = [
   ...include('measure'),
   rule('constant.numeric.field', `${NUMBER}[FNSEWＦＮＳＥＷ]${STOP}`),
+  rule(TIME, `${TIMECODE}|${NUMBER}${any('s')}${STOP}`),
   rule('constant.numeric.decimal', `${WHOLE}${DOT}${DIGIT}{1,9}${STOP}`),
 ];
 const integer = rule('constant.numeric.integer', INTEGER);

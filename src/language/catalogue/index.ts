@@ -11,6 +11,7 @@ import { type PictureMessages, picture } from './picture-codes.js';
 import { type StatementMessages, statements } from './statements-codes.js';
 import { type WordMessages, words } from './syntax-codes.js';
 import { type TimelineMessages, timelines } from './timelines-codes.js';
+import { type TrackMessages, track } from './track-codes.js';
 import { type UsageMessages, usage } from './usage-codes.js';
 
 export type { Entry } from './catalogue-entry.js';
@@ -27,7 +28,8 @@ export interface Messages
     EpisodeMessages,
     TypingMessages,
     CutListMessages,
-    PictureMessages {}
+    PictureMessages,
+    TrackMessages {}
 
 export type Code = keyof Messages;
 
@@ -50,4 +52,5 @@ export const catalogue: { readonly [C in Code]: Entry } = {
   ...typing,
   ...cutList,
   ...picture,
+  ...track,
 };

@@ -55,6 +55,10 @@ export type Expected =
   | 'chart-field-part'
   | 'chart-step-part'
   | 'seconds'
+  | 'whole-seconds'
+  | 'part-seconds'
+  | 'timecode'
+  | 'recording-time'
   | 'feet'
   | 'decimal'
   | 'between-lettered'
@@ -108,6 +112,35 @@ export type Takes =
   | { readonly value: 'whole'; readonly least: number; readonly most: number }
   | { readonly value: 'rows'; readonly fault: RowsFault }
   | { readonly value: 'choice'; readonly words: readonly string[] };
+
+/** A format of sound files. */
+export type SoundFormatName =
+  | 'mp3'
+  | 'flac'
+  | 'ogg'
+  | 'aiff'
+  | 'm4a'
+  | 'caf'
+  | 'au'
+  | 'wave64'
+  | 'big-endian-wave'
+  | 'avi'
+  | 'midi';
+
+/** Why a recording cannot be read; `tag`: the format tag of its header. */
+export type WaveTrouble =
+  | {
+      readonly fault:
+        | 'empty'
+        | 'unknown-format'
+        | 'cut-off'
+        | 'no-samples'
+        | 'no-rate'
+        | 'no-channels'
+        | 'damaged';
+    }
+  | { readonly fault: 'other-format'; readonly format: SoundFormatName }
+  | { readonly fault: 'coded'; readonly tag: number; readonly bits: number };
 
 /** Rows of a page: whole units (feet or seconds) of so many rows, from one to `most` rows; `near` would do. */
 export interface RowsFault {

@@ -1,13 +1,15 @@
 /** What a cut is, how long it lasts and the names of its moments; words on the sheet: dialogue, sound, notes, memos, who and which; warnings that are accepted. */
 
+import type { IToken } from 'chevrotain';
 import { type ParsingDsl, touches } from '../parsing-dsl.js';
 import type { SharedRules } from '../shared-rules.js';
-import { At, Dash, Name, word } from '../tokens.js';
-import type { Quote, Said, StatementOf, Word } from '../tree.js';
+import { At, Dash, Name, PartSeconds, Timecode, WholeSeconds, word } from '../tokens.js';
+import type { Quote, RecordingTime, Said, StatementOf, Word } from '../tree.js';
 import { type StatementRule, statement } from './statement-rule.js';
 
 const OFF = word('off');
 const MONO = word('mono');
+const FROM = word('from');
 
 /** Pieces of text, any of them tied to a row: `"Wait" @1+14 "for" @1+20 "me!"`. */
 function said(dsl: ParsingDsl, { position, text }: SharedRules): Said[] {
@@ -24,6 +26,10 @@ function said(dsl: ParsingDsl, { position, text }: SharedRules): Said[] {
     ERR_MSG: 'quoted-words',
   });
   return words;
+}
+
+function inSeconds(dsl: ParsingDsl, token: IToken): RecordingTime {
+  return { span: dsl.place(token), form: 'seconds', seconds: Number(token.image.slice(0, -1)) };
 }
 
 /** `3`, `3B`, `"3 of 5"`. */
@@ -58,6 +64,38 @@ export const sheetStatements: readonly StatementRule[] = [
     range: dsl.SUBRULE(shared.range),
     words: said(dsl, shared),
   })),
+  statement('track', 'track "sound/c012.wav"', (dsl, { position, text }) => {
+    const recordingTime = dsl.RULE('recordingTime', () =>
+      dsl.OR<RecordingTime>({
+        DEF: [
+          { ALT: () => inSeconds(dsl, dsl.CONSUME(WholeSeconds)) },
+          { ALT: () => inSeconds(dsl, dsl.CONSUME(PartSeconds)) },
+          {
+            ALT: (): RecordingTime => {
+              const token = dsl.CONSUME(Timecode);
+              const [hours = 0, minutes = 0, seconds = 0, frames = 0] = token.image.split(':').map(Number);
+              return { span: dsl.place(token), form: 'timecode', hours, minutes, seconds, frames };
+            },
+          },
+        ],
+        ERR_MSG: 'recording-time',
+      }),
+    );
+    return () => ({
+      kind: 'track',
+      path: dsl.SUBRULE(text),
+      at:
+        dsl.OPTION(() => {
+          dsl.CONSUME(At);
+          return dsl.SUBRULE(position);
+        }) ?? null,
+      from:
+        dsl.OPTION1(() => {
+          dsl.CONSUME(FROM);
+          return dsl.SUBRULE(recordingTime);
+        }) ?? null,
+    });
+  }),
   statement('note', 'note 2+12 "glance at the door"', (dsl, { position, text }) => () => ({
     kind: 'note',
     position: dsl.SUBRULE(position),

@@ -71,7 +71,7 @@ export function sections(commands: readonly CardRow[]): CardSection[] {
         ...['cels', 'numbering', 'phrase', 'use'].map(statement),
       ],
     },
-    { title: 'Words', rows: ['voice', 'sound', 'music', 'note', 'memo', 'accept'].map(statement) },
+    { title: 'Words', rows: ['voice', 'sound', 'music', 'track', 'note', 'memo', 'accept'].map(statement) },
     {
       title: 'Camera',
       rows: [

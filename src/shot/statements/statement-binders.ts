@@ -7,12 +7,14 @@ import { levelBinders } from './bind-levels.js';
 import { sheetBinders } from './bind-sheet.js';
 import { wordBinders } from './bind-speech.js';
 import { timelineBinders } from './bind-timelines.js';
+import { trackBinders } from './bind-track.js';
 
 const binders: Binders = {
   ...sheetBinders,
   ...levelBinders,
   ...timelineBinders,
   ...wordBinders,
+  ...trackBinders,
   ...cameraBinders,
 };
 

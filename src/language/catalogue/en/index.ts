@@ -13,6 +13,7 @@ import { picture } from './picture-texts.js';
 import { statements } from './statements-texts.js';
 import { words } from './syntax-texts.js';
 import { timelines } from './timelines-texts.js';
+import { track } from './track-texts.js';
 import { usage } from './usage-texts.js';
 
 export const en: Language = {
@@ -28,6 +29,7 @@ export const en: Language = {
     ...typing,
     ...cutList,
     ...picture,
+    ...track,
   },
   notes,
   fixes,
