@@ -1,5 +1,5 @@
+import { PLACEHOLDERS, syntaxLine } from '../src/reference/explain-text.js';
 import { idleWords, ruleOf, type StatementPage, statementPages } from '../src/reference/statement-pages.js';
-import { PLACEHOLDERS, syntaxLine } from '../src/reference/syntax-line.js';
 import type { Crop } from './pictures.js';
 
 /** What is shown of the first example of each page. */

@@ -1,6 +1,6 @@
 /** `build --marked-against`: what has changed in each cut since a revision, for change bars and memo. */
 
-import { markedLadders, markedLines, markedRows } from '../compare/change-rows.js';
+import { markedLadders, markedLines, markedRows } from '../compare/change-wording.js';
 import { compare } from '../compare/compare-cuts.js';
 import { NO_SOURCES } from '../episode/batch.js';
 import type { Found, Job } from '../episode/find-cuts.js';

@@ -2,8 +2,7 @@
 
 import { basename, dirname, extname, join, normalize, relative, resolve } from 'node:path';
 import type { Found, Job } from '../episode/find-cuts.js';
-import { reasonOf } from '../host/error-reasons.js';
-import type { Host, Reading } from '../host/host.js';
+import { type Host, type Reading, reasonOf } from '../host/host.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import { UsageError } from './usage-error.js';
 

@@ -2,10 +2,9 @@
 
 import type { CutList } from '../count/count-episode.js';
 import type { CutRow } from '../count/cut-row.js';
-import { fromTheWidest } from '../layout/column-widths.js';
 import { widest } from '../layout/line-breaking.js';
-import { widthOf } from '../layout/terminal-text.js';
-import { layTextTable, OPEN, type TextColumn, tableLines } from '../layout/text-table.js';
+import { fromTheWidest } from '../layout/table.js';
+import { layTextTable, OPEN, type TextColumn, tableLines, widthOf } from '../layout/text-table.js';
 import { feetAndFrames, secondsAndFrames } from '../shot/time-notation.js';
 import { figure, plural } from '../words/number-format.js';
 

@@ -3,8 +3,7 @@
 import { Command, CommanderError } from 'commander';
 import { version } from '../../package.json';
 import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
-import { reasonOf } from '../host/error-reasons.js';
-import type { Host } from '../host/host.js';
+import { type Host, reasonOf } from '../host/host.js';
 import { nearest } from '../language/suggest.js';
 import type { CommandContext } from './command-options.js';
 

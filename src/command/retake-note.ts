@@ -1,7 +1,7 @@
 /** The retake note: a heading and a line a change. */
 
+import { type SentenceContext, sentence, telling } from '../compare/change-wording.js';
 import type { Change } from '../compare/compare-cuts.js';
-import { type SentenceContext, sentence, telling } from '../compare/sentence.js';
 import { defaults } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';

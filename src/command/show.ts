@@ -12,7 +12,7 @@ import type { Code } from '../language/catalogue/index.js';
 import { messageOf } from '../language/message.js';
 import { lines, placeAt } from '../language/source.js';
 import { nearest } from '../language/suggest.js';
-import { hanging } from '../layout/terminal-text.js';
+import { hanging } from '../layout/text-table.js';
 import {
   NARROWEST_TERMINAL,
   TERMINAL_LEGEND,

@@ -13,8 +13,7 @@ import {
 } from './alignment-events.js';
 import type { Change, ChangeBody, ChangeOf, Follow, SeenThing, Shown } from './change.js';
 import { differs, endHeld, otherTimes, pairCycles, passesOf, regrouped, wholePasses } from './cycle-pairs.js';
-import { type ExposureToken, tokensOf } from './exposure-tokens.js';
-import type { Names } from './lasting-names.js';
+import { type ExposureToken, type Names, tokensOf } from './exposure-tokens.js';
 import type { OtherCount } from './passage-changes.js';
 
 const NO_ANCHORS: Anchors = { old: new Set(), now: new Set() };

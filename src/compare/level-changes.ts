@@ -4,7 +4,7 @@ import type { Level, Timeline } from '../shot/shot.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
 import type { Change, ChangeBody, LevelSeen } from './change.js';
 import { exposureChanges } from './exposure-changes.js';
-import { type Names, nameBoth } from './lasting-names.js';
+import { type Names, nameBoth } from './exposure-tokens.js';
 import { chartChanges, comparePassages, drawingChanges, placeChanges } from './passage-changes.js';
 
 interface Side {

@@ -2,8 +2,7 @@
 
 import type { SolvedLevel, SolvedPassage } from '../solve/solved-shot.js';
 import type { ChangeOf } from './change.js';
-import type { Named } from './exposure-tokens.js';
-import type { Names } from './lasting-names.js';
+import type { Named, Names } from './exposure-tokens.js';
 
 /** A passage with more or fewer in-betweens than before. */
 export interface OtherCount {

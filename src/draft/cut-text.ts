@@ -8,8 +8,7 @@ import type { Settings } from '../shot/settings.js';
 import { solve } from '../solve/solve-shot.js';
 import type { SolvedLevel } from '../solve/solved-shot.js';
 import { betweenParts, notationOf, type RunNotation, type TableLevel } from './exposure-runs.js';
-import { type DraftItem, shortestItems } from './item-search.js';
-import { framesText, itemsText, sharePhrases } from './item-text.js';
+import { type DraftItem, framesText, itemsText, sharePhrases, shortestItems } from './item-search.js';
 
 export interface TableCut {
   /** Its number. */

@@ -2,8 +2,7 @@
 
 import { isUtf8 } from 'node:buffer';
 import { basename, dirname } from 'node:path';
-import { TOO_LARGE } from '../host/error-reasons.js';
-import type { Host } from '../host/host.js';
+import { type Host, TOO_LARGE } from '../host/host.js';
 import type { Code, Messages } from '../language/catalogue/index.js';
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';

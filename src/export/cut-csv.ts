@@ -1,7 +1,7 @@
 /** Tables of a solved cut as CSV (RFC 4180: a header row, CR LF line ends, quotes where they are needed). */
 
 import type { SolvedShot } from '../solve/solved-shot.js';
-import { type ExportOptions, pixelsOf } from './pixel-positions.js';
+import { type ExportOptions, pixelsOf } from './cut-json.js';
 
 type Cell = string | number | boolean | null;
 

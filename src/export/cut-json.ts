@@ -3,9 +3,9 @@
 import type { Diagnostic } from '../language/diagnostic.js';
 import { messageOf } from '../language/message.js';
 import { lines, placeAt } from '../language/source.js';
+import type { Settings } from '../shot/settings.js';
 import type { Artwork, PlacementFrame } from '../solve/camera/solved-camera.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
-import { type ExportOptions, pixelsOf } from './pixel-positions.js';
 
 /** Raised when something that is there changes its meaning or goes; additions leave it. */
 export const EXPORT_VERSION = 1;
@@ -213,4 +213,30 @@ function write(value: unknown, indent: string): string {
     : Object.entries(value).map(([key, one]) => `${deeper}${JSON.stringify(key)}: ${write(one, deeper)}`);
   const [open, close] = Array.isArray(value) ? ['[', ']'] : ['{', '}'];
   return `${open}\n${rows.join(',\n')}\n${indent}${close}`;
+}
+
+// ---- positions in pixels of the finished picture, beside the millimetres
+
+export interface ExportOptions {
+  /** Adds `pixelX`, `pixelY` to each level's placement. */
+  readonly pixels?: boolean;
+}
+
+export interface Pixels {
+  readonly pixelX: number;
+  readonly pixelY: number;
+}
+
+/** `screenX`, `screenY` in pixels of the finished picture: from its centre, x to the right, y up, fractions kept. */
+export function pixelsOf({ screenX, screenY }: PlacementFrame, { output, field }: Settings): Pixels {
+  return {
+    pixelX: (screenX * output.width) / field.widthMm,
+    pixelY: (screenY * output.height) / field.heightMm,
+  };
+}
+
+/** Pixels by which the picture is taller than the field would make it at the picture's width; less than 1 is rounding. */
+export function shapeFault({ output, field }: Pick<Settings, 'output' | 'field'>): number {
+  const pixels = output.height - (output.width * field.heightMm) / field.widthMm;
+  return Math.abs(pixels) < 1 ? 0 : pixels;
 }

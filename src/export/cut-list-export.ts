@@ -1,8 +1,7 @@
 /** The cut list as CSV (a row a cut) and as JSON (with totals and artists). cut-list.schema.json describes the JSON. */
 
-import type { CutList } from '../count/count-episode.js';
+import type { CutList, PlacedCut } from '../count/count-episode.js';
 import type { CutRow, Rhythm } from '../count/cut-row.js';
-import type { PlacedCut } from '../count/running-time.js';
 import { feetAndFrames, secondsAndFrames } from '../shot/time-notation.js';
 import type { Counts } from '../solve/solved-shot.js';
 import { csvLine } from './cut-csv.js';

@@ -3,7 +3,7 @@
  * cut's own sheet, `record` in the running time. Pure.
  */
 
-import { placeCuts, type Timed } from '../count/running-time.js';
+import { placeCuts, type Timed } from '../count/count-episode.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import { handleOf } from '../shot/camera/bind-light.js';
 import type { Light } from '../shot/camera/camera-model.js';

@@ -4,8 +4,7 @@ import { createHash } from 'node:crypto';
 import { linkSync, readFileSync, realpathSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { reasonOf } from './error-reasons.js';
-import type { FolderLock } from './host.js';
+import { type FolderLock, reasonOf } from './host.js';
 import { machineName } from './temporary-files.js';
 
 let tries = 0;

@@ -6,7 +6,7 @@
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { dirname, isAbsolute, join, posix, relative, resolve, sep } from 'node:path';
-import type { Reading } from './host.js';
+import { type Host, LARGEST_FILE, type Reading, TOO_LARGE } from './host.js';
 
 /** Files of a tree that are read: texts of cuts and manifests. */
 const TEXTS = /\.(cut|ya?ml)$/i;
@@ -14,7 +14,7 @@ const TEXTS = /\.(cut|ya?ml)$/i;
 const MOST_BYTES = 512 * 1024 * 1024;
 
 /** The texts of a work tree at a revision. */
-export interface Snapshot {
+interface Snapshot {
   /** Absolute, links resolved. */
   readonly root: string;
   /** Bytes by path from the root, with `/`. */
@@ -24,7 +24,7 @@ export interface Snapshot {
 }
 
 /** `rev` as git takes it (`HEAD~1`, a branch, a tag, an id). `reason` is a short phrase: "there is no revision …". */
-export function snapshotOf(folder: string, rev: string): Reading<Snapshot> {
+function snapshotOf(folder: string, rev: string): Reading<Snapshot> {
   const root = git(folder, ['rev-parse', '--show-toplevel']);
   if (!root.ok) return root;
   const top = root.value.toString('utf8').replace(/\n$/, '');
@@ -60,7 +60,7 @@ export function snapshotOf(folder: string, rev: string): Reading<Snapshot> {
 }
 
 /** What a path is in a snapshot; its bytes where it is a file. Paths outside the tree are `none`. */
-export function inSnapshot({ root, files }: Snapshot, path: string) {
+function inSnapshot({ root, files }: Snapshot, path: string) {
   const inner = relative(root, path);
   if (inner.startsWith('..') || isAbsolute(inner)) return { kind: 'none' as const };
   const name = inner.split(sep).join(posix.sep);
@@ -74,7 +74,7 @@ export function inSnapshot({ root, files }: Snapshot, path: string) {
 }
 
 /** The nearest folder on the way up from a path that is there, for git to stand in. */
-export function standing(path: string, isFolder: (path: string) => boolean): string {
+function standing(path: string, isFolder: (path: string) => boolean): string {
   for (let at = path; ; at = dirname(at)) if (isFolder(at) || at === dirname(at)) return at;
 }
 
@@ -146,4 +146,61 @@ function text(path: string): string | undefined {
   } catch {
     return undefined;
   }
+}
+
+/**
+ * The world as it was at a revision: texts of cuts and manifests in the work tree that `place` lies in. All else about it
+ * (fonts, clock, where messages go) is as it is now; nothing can be written.
+ */
+export function atRevision(host: Host, place: string, rev: string): Reading<Host> {
+  const snapshot = snapshotOf(
+    standing(place, (path) => host.kind(path) === 'folder'),
+    rev,
+  );
+  return snapshot.ok ? { ok: true, value: of(host, snapshot.value) } : snapshot;
+}
+
+function of(host: Host, snapshot: Snapshot): Host {
+  // What is gone from the disk has no real path of its own, its folder may have.
+  const real = (path: string): string => {
+    const up = dirname(path);
+    if (host.kind(path) !== 'none' || up === path) return host.real(path);
+    const rest = path.slice(up.length);
+    return `${real(up).replace(/[/\\]$/, '')}${up.endsWith('/') ? `/${rest}` : rest}`;
+  };
+  const look = (path: string) => inSnapshot(snapshot, real(path));
+  return {
+    ...host,
+    read(path) {
+      const found = look(path);
+      if (found.kind === 'none') return { ok: false, reason: 'no such file' };
+      if (found.kind === 'folder') return { ok: false, reason: 'is a folder' };
+      return found.bytes.length > LARGEST_FILE
+        ? { ok: false, reason: TOO_LARGE }
+        : { ok: true, value: found.bytes };
+    },
+    list(folder) {
+      const found = look(folder);
+      if (found.kind === 'file') return { ok: false, reason: 'a part of the path is not a folder' };
+      if (found.kind === 'none') return { ok: false, reason: 'no such file' };
+      const names = found.names.sort((a, b) => Buffer.compare(Buffer.from(a), Buffer.from(b)));
+      return { ok: true, value: names };
+    },
+    kind: (path) => look(path).kind,
+    real,
+    readEnd(path, most) {
+      const found = look(path);
+      if (found.kind !== 'file')
+        return { ok: false, reason: found.kind === 'none' ? 'no such file' : 'is a folder' };
+      const { bytes } = found;
+      return {
+        ok: true,
+        value: { bytes: bytes.subarray(Math.max(0, bytes.length - most)), size: bytes.length },
+      };
+    },
+    write: () => ({ ok: false, reason: 'a revision cannot be changed' }),
+    openTemporary: () => ({ ok: false, reason: 'a revision cannot be changed' }),
+    removeStaleTemporaries: () => {},
+    commit: () => snapshot.commit,
+  };
 }

@@ -1,6 +1,5 @@
 import { posix } from 'node:path';
-import { TOO_LARGE } from './error-reasons.js';
-import { type Host, LARGEST_FILE, type Reading, type TemporaryFile } from './host.js';
+import { type Host, LARGEST_FILE, type Reading, type TemporaryFile, TOO_LARGE } from './host.js';
 import { shippedFont, shippedPage } from './shipped-files.js';
 
 /** What a test sets before, and looks at after. Paths are absolute, with `/`. */

@@ -9,11 +9,9 @@ import {
   statSync,
   writeSync,
 } from 'node:fs';
-import { reasonOf, TOO_LARGE } from './error-reasons.js';
 import { lockFolder } from './folder-lock.js';
-import { commitOf } from './git-repository.js';
-import { type FilePart, type Host, LARGEST_FILE, type Reading } from './host.js';
-import { atRevision } from './revision-host.js';
+import { atRevision, commitOf } from './git-repository.js';
+import { type FilePart, type Host, LARGEST_FILE, type Reading, reasonOf, TOO_LARGE } from './host.js';
 import { shippedFont, shippedPage } from './shipped-files.js';
 import { machineName, openTemporary, removeStaleTemporaries, write } from './temporary-files.js';
 

@@ -1,6 +1,5 @@
 import { basename, dirname } from 'node:path';
-import { TOO_LARGE } from './error-reasons.js';
-import { type Host, LARGEST_FILE } from './host.js';
+import { type Host, LARGEST_FILE, TOO_LARGE } from './host.js';
 
 /** The same world with texts that an editor holds in place of what lies on the disk. `texts`: by canonical path. */
 export function overlay(base: Host, texts: ReadonlyMap<string, string>): Host {

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { reasonOf } from './error-reasons.js';
-import type { LivePageFile, Reading } from './host.js';
+import { type LivePageFile, type Reading, reasonOf } from './host.js';
 
 /** Where the shipped font lies beside the bundle, and where it comes from. */
 const FILES = {

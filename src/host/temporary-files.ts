@@ -20,8 +20,7 @@ import {
 } from 'node:fs';
 import { hostname } from 'node:os';
 import { dirname, join } from 'node:path';
-import { reasonOf } from './error-reasons.js';
-import type { Reading, TemporaryFile } from './host.js';
+import { type Reading, reasonOf, type TemporaryFile } from './host.js';
 
 /** The machine, the process on it, and a number of that process. */
 const TEMPORARY = /^\.cutwright-(.+)-([1-9]\d{0,9})-\d+\.tmp$/;

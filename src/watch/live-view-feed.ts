@@ -7,9 +7,8 @@ import type { Compiled } from '../episode/compile-cut.js';
 import { cutNumberOf } from '../episode/episode.js';
 import type { Host } from '../host/host.js';
 import { lines, lineText, withoutMark } from '../language/source.js';
-import { problemsOf } from '../preview/page-problems.js';
 import type { Preview } from '../preview/preview-server.js';
-import type { FrameStretch, ShownCut, ShownPage } from '../preview/shown-cut.js';
+import { type FrameStretch, problemsOf, type ShownCut, type ShownPage } from '../preview/shown-cut.js';
 import { framesAt } from '../solve/text-to-frames.js';
 import type { CompiledCut, Viewer } from './cut-watcher.js';
 

@@ -2,8 +2,7 @@
 
 import { dirname, relative } from 'node:path';
 import type { Found } from '../episode/find-cuts.js';
-import { reasonOf } from '../host/error-reasons.js';
-import type { Host, Reading } from '../host/host.js';
+import { type Host, type Reading, reasonOf } from '../host/host.js';
 import type { Messages } from '../language/catalogue/index.js';
 import type { Preview, ShippedFiles } from '../preview/preview-server.js';
 import type { Settings } from '../shot/settings.js';

@@ -10,8 +10,7 @@ import {
   regrouped,
   wholePasses,
 } from '../../src/compare/cycle-pairs.js';
-import { type ExposureToken, tokensOf } from '../../src/compare/exposure-tokens.js';
-import { nameBoth } from '../../src/compare/lasting-names.js';
+import { type ExposureToken, nameBoth, tokensOf } from '../../src/compare/exposure-tokens.js';
 import { edits, MOUTH, SHEET } from './edits.js';
 import { levelOf } from './say.js';
 

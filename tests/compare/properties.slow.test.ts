@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { sentence, telling } from '../../src/compare/change-wording.js';
 import { type Change, compare } from '../../src/compare/compare-cuts.js';
-import { sentence, telling } from '../../src/compare/sentence.js';
 import { compileText } from '../compile.js';
 import { type GeneratedCut, generatedCuts } from '../generate.js';
 import { SEEDS } from './seeds.js';

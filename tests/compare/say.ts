@@ -1,7 +1,7 @@
 /** Two texts → what is said of them. */
 
+import { sentence, telling } from '../../src/compare/change-wording.js';
 import { type Change, compare } from '../../src/compare/compare-cuts.js';
-import { sentence, telling } from '../../src/compare/sentence.js';
 import type { SolvedLevel } from '../../src/solve/solved-shot.js';
 import type { LabelLanguage } from '../../src/words/labels.js';
 import { compileText, said } from '../compile.js';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { edlText } from '../../src/export/edit-decision-list.js';
+import { edlText, reelsOf } from '../../src/export/edit-decision-list.js';
 import { messageOf } from '../../src/language/message.js';
 import { soundEdit } from './edit.js';
 
@@ -92,5 +92,29 @@ describe('what it cannot hold is an error', () => {
     const day = 24 * 3600 * 24;
     expect(faults(['time 1+0', 'time 1+0'], day - 49)).toEqual([]);
     expect(faults(['time 1+0', 'time 1+0'], day - 47)[0]).toContain('cut 2 would run past that');
+  });
+});
+
+describe('the reel of a cut', () => {
+  test.each([
+    ['12', 'C12'],
+    ['12a', 'C12A'],
+    ['4-B', 'C4B'],
+    ['１２', 'C12'],
+    ['夜', 'C'],
+    ['123456789', 'C3456789'],
+  ])('%s: %s', (cut, reel) => {
+    expect(reelsOf([cut])).toEqual([reel]);
+  });
+
+  test('is of one cut only', () => {
+    expect(reelsOf(['4-B', '4B', '4 B'])).toEqual(['C4B', 'C4BX2', 'C4BX3']);
+  });
+
+  test('stays within eight characters where a number is added', () => {
+    const reels = reelsOf(Array.from({ length: 12 }, () => '123456789'));
+    expect(reels.slice(0, 2)).toEqual(['C3456789', 'C34567X2']);
+    expect(reels.at(-1)).toBe('C3456X12');
+    expect(new Set(reels).size).toBe(12);
   });
 });

@@ -7,8 +7,9 @@ import {
   inProportion,
   inTurn,
   type Sharing,
-} from '../../src/layout/column-widths.js';
-import type { TableColumn, TableSetting } from '../../src/layout/table.js';
+  type TableColumn,
+  type TableSetting,
+} from '../../src/layout/table.js';
 
 export const sharings = fc.constantFrom<Sharing>(inTurn, inProportion, cellByCell, fromTheWidest);
 

@@ -1,10 +1,19 @@
 /** Tables as lines for a terminal. */
 
 import fc from 'fast-check';
+import stringWidth from 'string-width';
 import { describe, expect, test } from 'vitest';
-import { cellByCell } from '../../src/layout/column-widths.js';
-import { widthOf } from '../../src/layout/terminal-text.js';
-import { BOXED, layTextTable, OPEN, tableLines } from '../../src/layout/text-table.js';
+import { cellByCell } from '../../src/layout/table.js';
+import {
+  BOXED,
+  broken,
+  hanging,
+  inWidth,
+  layTextTable,
+  OPEN,
+  tableLines,
+  widthOf,
+} from '../../src/layout/text-table.js';
 import { tables } from './tables.js';
 
 describe('as lines of text', () => {
@@ -103,4 +112,29 @@ test('a cell of several lines takes as many, and the others of its row are blank
     'b         ',
     'c     2   ',
   ]);
+});
+
+describe('width', () => {
+  // Independent reference: npm string-width, which follows Unicode Standard Annex 11, East Asian Width.
+  test('of every character of a sheet is that of the library', () => {
+    const narrow = '│┊╮╯┌├└╶×…–“”→←↑↓°';
+    for (const character of [...narrow, ...'Ab(1) -=o*<>', 'ア', '渡', 'ｱ', '（', '🎬'])
+      expect(widthOf(character), character).toBe(stringWidth(character));
+    expect(widthOf(narrow)).toBe([...narrow].length);
+  });
+
+  test('a text is filled up or cut to exactly so many columns, also where a wide character stands across the end', () => {
+    expect(inWidth('渡し場', 8)).toBe('渡し場  ');
+    expect(inWidth('渡し場', 6)).toBe('渡し場');
+    expect(inWidth('渡し場', 5)).toBe('渡し…');
+    expect(inWidth('渡し場', 4)).toBe('渡… ');
+    expect(inWidth('12', 4, 'right')).toBe('  12');
+    expect(inWidth('12345', 3)).toBe('12…');
+  });
+
+  test('lines break between words and between kana, never wider than asked for', () => {
+    expect(broken('Somebody rings, girl.', 10)).toEqual(['Somebody', 'rings,', 'girl.']);
+    expect(broken('潮が満ちるよ', 5)).toEqual(['潮が', '満ち', 'るよ']);
+    expect(hanging('wait for me', 8, 2)).toEqual(['wait', '  for me']);
+  });
 });

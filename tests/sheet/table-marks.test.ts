@@ -1,8 +1,7 @@
 /** Tables as marks. */
 
 import { describe, expect, test } from 'vitest';
-import { inTurn } from '../../src/layout/column-widths.js';
-import { layTable } from '../../src/layout/table.js';
+import { inTurn, layTable } from '../../src/layout/table.js';
 import { black, pale, textAt } from '../../src/sheet/mark-builders.js';
 import { type PaperColumn, type TableStyle, tableMarks } from '../../src/sheet/table-marks.js';
 import { linesOf, textsOf } from './laid.js';

@@ -7,8 +7,7 @@ import { cachedMetrics } from '../../sheet/metrics-cache.js';
 import { PAPER_MM } from '../../sheet/paper-sizes.js';
 import { wrap } from '../../sheet/text-fitting.js';
 import type { Paper } from '../../shot/settings.js';
-import { type CardRow, type CardSection, sections, strips } from './card-content.js';
-import { drawnStrip } from './card-strip.js';
+import { type CardRow, type CardSection, drawnStrip, sections, strips } from './card-content.js';
 
 const MARGIN = 8;
 const COLUMNS = 4;

@@ -2,9 +2,8 @@
 
 import type { CutList } from '../../count/count-episode.js';
 import type { CutRow } from '../../count/cut-row.js';
-import { type ColumnExtent, inTurn } from '../../layout/column-widths.js';
 import { widest } from '../../layout/line-breaking.js';
-import { type LaidTable, layTable, type TableSet } from '../../layout/table.js';
+import { type ColumnExtent, inTurn, type LaidTable, layTable, type TableSet } from '../../layout/table.js';
 import { feetAndFrames, secondsAndFrames } from '../../shot/time-notation.js';
 import type { CutListWords } from '../../words/document-words.js';
 import type { Mark, Stroke, Weight } from '../display-list.js';

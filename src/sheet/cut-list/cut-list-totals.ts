@@ -1,8 +1,7 @@
 /** What stands under the list: running time against budget, drawings, who draws how much. */
 
 import type { ArtistTotal, CutList } from '../../count/count-episode.js';
-import { inProportion } from '../../layout/column-widths.js';
-import { layTable } from '../../layout/table.js';
+import { inProportion, layTable } from '../../layout/table.js';
 import { feetAndFrames, secondsAndFrames } from '../../shot/time-notation.js';
 import { figure } from '../../words/number-format.js';
 import type { Mark } from '../display-list.js';

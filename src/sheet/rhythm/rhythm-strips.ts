@@ -1,8 +1,7 @@
 /** The running time folded into strips, one under the other like lines of text, and what is counted along it. Times are frames of the episode. */
 
-import type { CutList } from '../../count/count-episode.js';
+import type { CutList, PlacedCut } from '../../count/count-episode.js';
 import type { CutRow } from '../../count/cut-row.js';
-import type { PlacedCut } from '../../count/running-time.js';
 import type { Box } from '../mark-builders.js';
 
 export interface TimeStrips {

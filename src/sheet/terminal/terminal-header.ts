@@ -1,6 +1,6 @@
 /** What stands over the rows: a fact a line, so that two versions can be compared line by line. */
 
-import { hanging } from '../../layout/terminal-text.js';
+import { hanging } from '../../layout/text-table.js';
 import type { Shot } from '../../shot/shot.js';
 import { feetAndFrames, rowName, secondsAndFrames, secondsText } from '../../shot/time-notation.js';
 import type { SolvedLevel, SolvedShot } from '../../solve/solved-shot.js';

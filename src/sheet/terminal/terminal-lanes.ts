@@ -1,7 +1,6 @@
 /** Columns of the sheet on a terminal for what lasts: dialogue and sounds, notes, moves and light; and how ranges lie on its rows. */
 
-import { broken, widthOf } from '../../layout/terminal-text.js';
-import type { TextColumn } from '../../layout/text-table.js';
+import { broken, type TextColumn, widthOf } from '../../layout/text-table.js';
 import type { Shot, Spoken } from '../../shot/shot.js';
 import type { SheetWords } from '../../words/sheet-words.js';
 import type { CameraItem, CameraPlan } from '../camera/lane-assignment.js';

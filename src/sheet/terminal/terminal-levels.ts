@@ -1,7 +1,6 @@
 /** A level's column: what the key animator typed, the finished number beside it, and brackets for what is played again. */
 
-import { inWidth, widthOf } from '../../layout/terminal-text.js';
-import type { TextColumn } from '../../layout/text-table.js';
+import { inWidth, type TextColumn, widthOf } from '../../layout/text-table.js';
 import type { SolvedCycle, SolvedLevel } from '../../solve/solved-shot.js';
 import { type KeySign, keySigns } from '../keys/key-signs.js';
 import { type Rows, rowsWithin, sheetColumn } from './terminal-lanes.js';

@@ -1,8 +1,7 @@
 /** The sheet of a solved cut as text for a terminal: the facts of the cut, then a table with one row a frame. Pure. */
 
-import { cellByCell } from '../../layout/column-widths.js';
-import { inWidth } from '../../layout/terminal-text.js';
-import { BOXED, layTextTable, type TextColumn, tableLines } from '../../layout/text-table.js';
+import { cellByCell } from '../../layout/table.js';
+import { BOXED, inWidth, layTextTable, type TextColumn, tableLines } from '../../layout/text-table.js';
 import { FRAMES_A_FOOT } from '../../shot/settings.js';
 import type { SolvedLevel, SolvedShot } from '../../solve/solved-shot.js';
 import type { LabelLanguage } from '../../words/labels.js';

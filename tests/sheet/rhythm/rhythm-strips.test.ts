@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { placeCuts } from '../../../src/count/running-time.js';
+import { placeCuts } from '../../../src/count/count-episode.js';
 import {
   densityOf,
   densityStep,

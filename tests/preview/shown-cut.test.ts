@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { diagnose } from '../../src/language/diagnostic.js';
-import { problemsOf } from '../../src/preview/page-problems.js';
+import { problemsOf } from '../../src/preview/shown-cut.js';
 import { compileText } from '../compile.js';
 
 const problems = (text: string) => {

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { reasonOf } from '../../src/host/error-reasons.js';
+import { reasonOf } from '../../src/host/host.js';
 
 const thrownBy = (work: () => unknown): unknown => {
   try {

@@ -1,7 +1,7 @@
 /** The header and the memos of two versions. */
 
 import { describe, expect, test } from 'vitest';
-import { headChanges, memoChanges } from '../../src/compare/header-changes.js';
+import { headChanges, memoChanges } from '../../src/compare/compare-cuts.js';
 import { edits, SHEET } from './edits.js';
 import { solved } from './say.js';
 

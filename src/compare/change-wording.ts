@@ -1,0 +1,180 @@
+/** Changes in words: as sentences of a retake note, and as the sheet marks them with bars beside rows and lines for the memo. */
+
+import { kindOf } from '../shot/camera/move-facts.js';
+import type { Form, Parameter } from '../shot/camera/move-parameters.js';
+import { FRAMES_A_FOOT } from '../shot/settings.js';
+import { feetAndFrames, rowName, secondsAndFrames } from '../shot/time-notation.js';
+import type { SolvedShot } from '../solve/solved-shot.js';
+import type { SentenceFormat } from '../words/change-sentences.js';
+import type { LabelLanguage } from '../words/labels.js';
+import { figure } from '../words/number-format.js';
+import type { MoveWords } from '../words/sheet-words.js';
+import { type Words, wordsOf } from '../words/words.js';
+import type { Change, ChangeOf, ChangePlace, MannerValue, MoveSeen } from './change.js';
+
+export interface SentenceContext extends SentenceFormat {
+  readonly language: LabelLanguage;
+  /** Those of the form that the cut is printed on. */
+  readonly words: Words;
+}
+
+/** Letters of a text that are quoted on paper; the text itself stands there too. */
+export const ON_PAPER = 40;
+
+/** As the sheet of `now` writes times, in a language; `most`: letters that are quoted of one text. */
+export function telling({ shot }: SolvedShot, language: LabelLanguage, most = 200): SentenceContext {
+  const feet = shot.settings.convention === 'west';
+  const unit = feet ? FRAMES_A_FOOT : shot.fps;
+  const length = (frames: number) => (feet ? feetAndFrames(frames) : secondsAndFrames(frames, shot.fps));
+  const words = wordsOf({ labels: language, convention: shot.settings.convention });
+  return {
+    language,
+    words,
+    length,
+    move: (seen) => moveName(seen, words.moves),
+    parameter: (change, value) => parameterText(change, value, words.moves, length),
+    long: (frames) => Math.abs(frames) >= shot.fps,
+    row: (frame) => rowName(frame, unit, feet),
+    brief(text) {
+      const letters = [...text.replace(/\s+/g, ' ')];
+      return letters.length > most
+        ? `${letters
+            .slice(0, most - 2)
+            .join('')
+            .trimEnd()} …`
+        : letters.join('');
+    },
+  };
+}
+
+/** No full stop at its end; one line. */
+export function sentence(change: Change, t: SentenceContext): string {
+  const say = t.words.changes[change.kind] as (change: Change, t: SentenceFormat) => string;
+  return say(change, t)
+    .replace(/\s*\n\s*/g, ' ')
+    .replace(/\p{Cc}/gu, '?');
+}
+
+// ----
+// Names of moves, and values of their parameters, as a sentence has them: made of the table of moves and the words of a language.
+
+const SENSE = { in: 'T.U', out: 'T.B' } as const;
+
+/** `A スライド ア→イ`, `Q.T.U A→B` */
+export function moveName(
+  { move, levels, places, sense, quick }: MoveSeen,
+  { kinds, told }: MoveWords,
+): string {
+  const { grows } = kindOf({ kind: move });
+  const word = `${quick ? told.quick('') : ''}${kinds[move].name}${grows ? (sense ? SENSE[sense] : 'T.U/T.B') : ''}`;
+  return [levels.join(','), word, places.join('→')].filter((part) => part !== '').join(' ');
+}
+
+const DIRECTIONS: ReadonlySet<string> = new Set(['left', 'right', 'up', 'down']);
+const UNITS = { mm: ' mm', degrees: '°' } as const;
+
+type Length = (frames: number) => string;
+
+/** Values of a change as text; '' where there is none. */
+const TEXTS: {
+  readonly [F in Form]: (
+    value: string,
+    words: MoveWords,
+    length: Length,
+    unit: Parameter<F>['unit'],
+  ) => string;
+} = {
+  flag: () => '',
+  levels: (value) => value,
+  sense: (value, words) => (value === 'cw' ? words.clockwise : words.counterClockwise),
+  direction: (value, words) =>
+    DIRECTIONS.has(value) ? words.directions[value as keyof MoveWords['directions']] : value,
+  way: (value) => `${figure(Number(value))} mm`,
+  swing: (value, words) => {
+    const [from, to] = value.split('>') as [string, string?];
+    return `${to === undefined ? from : words.swing(from, to)} mm`;
+  },
+  measure: (value, _, length, unit) => (unit === 'frames' ? length(Number(value)) : `${value}${UNITS[unit]}`),
+  loop: (value) => `${figure(Number(value))} mm`,
+  point: (value) => value,
+};
+
+/** A parameter with that value: `every 1+12`, `no loop`. */
+export function parameterText(
+  { move, manner }: ChangeOf<'move-manner'>,
+  value: MannerValue,
+  words: MoveWords,
+  length: Length,
+): string {
+  const { form, unit } = kindOf({ kind: move }).parameters[manner]!;
+  const say = words.changed as Readonly<Record<string, (text: string, value: boolean) => string>>;
+  const text = value === null ? '' : TEXTS[form](String(value), words, length, unit);
+  return say[manner]!(text, value === true);
+}
+
+// ---- A comparison as the sheet marks it: change bars beside rows, and lines for the memo
+
+export interface MarkedRows {
+  readonly place: ChangePlace;
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface MarkedLadder {
+  readonly level: string;
+  readonly from: string;
+  readonly to: string;
+}
+
+/** Rows that get a change bar, place by place, joined where they touch. Sorted by place in the order of the changes, then by row. */
+export function markedRows(changes: readonly Change[], now: SolvedShot): readonly MarkedRows[] {
+  const { length } = now.shot;
+  const byPlace = new Map<string, { place: ChangePlace; rows: { from: number; to: number }[] }>();
+  for (const { place, rows } of changes) {
+    if (place === null || rows === null) continue;
+    const key = JSON.stringify(place);
+    const known = byPlace.get(key) ?? { place, rows: [] };
+    byPlace.set(key, known);
+    const from = Math.max(1, Math.min(rows.from, length));
+    known.rows.push({ from, to: Math.max(from, Math.min(rows.to, length)) });
+  }
+  return [...byPlace.values()].flatMap(({ place, rows }) => {
+    const joined: { from: number; to: number }[] = [];
+    for (const { from, to } of rows.sort((a, b) => a.from - b.from)) {
+      const last = joined.at(-1);
+      if (last && from <= last.to + 1) last.to = Math.max(last.to, to);
+      else joined.push({ from, to });
+    }
+    return joined.map((each) => ({ place, ...each }));
+  });
+}
+
+/** The ladders of the charts that get a change bar: the passage from one key to another. */
+export function markedLadders(changes: readonly Change[], { levels }: SolvedShot): readonly MarkedLadder[] {
+  const found: MarkedLadder[] = [];
+  const add = (ladder: MarkedLadder) => {
+    const { level, from, to } = ladder;
+    if (!found.some((one) => one.level === level && one.from === from && one.to === to)) found.push(ladder);
+  };
+  for (const change of changes) {
+    if (change.kind === 'chart' || change.kind === 'places' || change.kind === 'in-betweens') {
+      const { level, from, to } = change;
+      add({ level, from, to });
+    } else if (change.kind === 'breakdown') {
+      const level = levels.find(({ name }) => name === change.level);
+      for (const { from, to, drawings } of level?.passages ?? [])
+        if (drawings.includes(change.drawing)) add({ level: change.level, from, to });
+    }
+  }
+  return found;
+}
+
+/** One line a change. */
+export function markedLines(
+  changes: readonly Change[],
+  now: SolvedShot,
+  language: LabelLanguage,
+): readonly string[] {
+  const t = telling(now, language, ON_PAPER);
+  return changes.map((change) => sentence(change, t));
+}
