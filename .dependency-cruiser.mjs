@@ -51,10 +51,8 @@ const PACKAGES = {
   commander: 'command/',
   'csv-parse': 'draft/',
   picocolors: 'language/report/',
-  pdfkit: 'print/pdfkit',
   chokidar: 'watch/file-watcher',
   'vscode-languageserver': 'lsp/',
-  fontkit: 'print/',
 };
 
 /** Stages that are functions of what they are given, and know nothing of the machine they run on. */
@@ -94,8 +92,6 @@ const BUNDLED = [
   'commander',
   'csv-parse',
   'diff',
-  'fontkit',
-  'pdfkit',
   'picocolors',
   'string-width',
   'vscode-languageserver',

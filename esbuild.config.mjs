@@ -2,7 +2,7 @@
  * Builds what is shipped into dist/: the program as one bundle with code caches for a quick start, the library (src/index.ts), the page of the live view, the
  * font, and the licences of all that is in it. `node esbuild.config.mjs [FOLDER]` builds elsewhere.
  */
-import { cpSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -15,46 +15,6 @@ const root = dirname(fileURLToPath(import.meta.url));
 const dist = resolve(process.argv[2] ?? join(root, 'dist'));
 /** Built here, then renamed, so that a program that runs meanwhile finds the old files or the new ones. */
 const fresh = join(root, 'node_modules', `.cutwright-${process.pid}`);
-
-/**
- * Parts of pdfkit and fontkit that printing marks does not reach: they set text glyph by glyph, without shaping, wrapping,
- * pictures or passwords, in a TrueType font. Most of it is tables that are unpacked at start-up. Where one is reached after
- * all, it says so instead of printing something wrong; a test compares the bundle's pages with those of the sources.
- */
-const LEFT_OUT = {
-  'brotli/decompress.js': { default: 'leftOut' },
-  linebreak: { default: 'leftOut' },
-  'png-js': { default: 'leftOut' },
-  '@noble/ciphers/aes': { cbc: 'leftOut', ecb: 'leftOut' },
-  // Made at start-up, asked only by shaping.
-  'unicode-trie': { default: 'class { get() { leftOut(); } }' },
-  'unicode-properties': {
-    // Every glyph is asked, but only shaping looks at the answer.
-    isMark: '() => false',
-    isDigit: 'leftOut',
-    getCategory: 'leftOut',
-    getCombiningClass: 'leftOut',
-    getScript: 'leftOut',
-  },
-};
-
-const leaveOut = {
-  name: 'leave-out',
-  setup({ onResolve, onLoad }) {
-    onResolve({ filter: /^[^./]/ }, ({ path }) =>
-      Object.hasOwn(LEFT_OUT, path) ? { path, namespace: 'left-out', sideEffects: false } : undefined,
-    );
-    onLoad({ filter: /.*/, namespace: 'left-out' }, ({ path }) => ({
-      contents: [
-        `function leftOut() { throw new Error(${JSON.stringify(`${path} is left out of the bundle`)}); }`,
-        ...Object.entries(LEFT_OUT[path]).map(([name, value]) => exported(name, value)),
-      ].join('\n'),
-    }));
-  },
-};
-
-const exported = (name, value) =>
-  name === 'default' ? `export default ${value};` : `export const ${name} = ${value};`;
 
 /**
  * A function that is asked only for text outside ASCII, with tables and patterns that are made when its module is first run: it is
@@ -110,17 +70,17 @@ await bundle({
     resolveDir: root,
   },
   outfile: join(fresh, 'cutwright.cjs'),
-  plugins: [serverApart, leaveOut, whenAsked],
+  plugins: [serverApart, whenAsked],
 });
 await bundle({
   entryPoints: ['src/index.ts'],
   outfile: join(fresh, 'index.cjs'),
-  plugins: [leaveOut, whenAsked],
+  plugins: [whenAsked],
 });
 await bundle({
   entryPoints: ['src/lsp/stdio.ts'],
   outfile: join(fresh, SERVER),
-  plugins: [leaveOut, whenAsked],
+  plugins: [whenAsked],
 });
 
 writeFileSync(join(fresh, 'LEGAL.txt'), bundledLicences(root, metafiles));
@@ -132,6 +92,7 @@ mkdirSync(font);
 cpSync(join(source, '400Regular/NotoSansJP_400Regular.ttf'), join(font, 'NotoSansJP-Regular.ttf'));
 cpSync(join(source, '700Bold/NotoSansJP_700Bold.ttf'), join(font, 'NotoSansJP-Bold.ttf'));
 cpSync(join(source, 'LICENSE_FONT'), join(font, 'LICENSE.txt'));
+await writeLatinFonts();
 
 const { script, program } = require('./bin/load.js').load(fresh);
 const silent = { ...program.nodeHost(), out() {}, error() {}, write: () => ({ ok: true, value: null }) };
@@ -146,3 +107,24 @@ for (const [command, cache] of [
 rmSync(dist, { recursive: true, force: true });
 mkdirSync(dirname(dist), { recursive: true });
 renameSync(fresh, dist);
+
+/** The part of the font that is in nearly every file, ready to be copied into it. */
+async function writeLatinFonts() {
+  const { outputFiles } = await build({
+    absWorkingDir: root,
+    stdin: {
+      contents: "export * from './src/print/latin-font.ts'; export * from './src/print/truetype-font.ts';",
+      resolveDir: root,
+    },
+    bundle: true,
+    write: false,
+    platform: 'node',
+    format: 'esm',
+  });
+  const made = Buffer.from(outputFiles[0].contents).toString('base64');
+  const { latinFont, latinFontsFile, TrueTypeFont } = await import(`data:text/javascript;base64,${made}`);
+  const [regular, bold] = ['Regular', 'Bold'].map((weight) =>
+    latinFont(new TrueTypeFont(readFileSync(join(font, `NotoSansJP-${weight}.ttf`))), `NotoSansJP-${weight}`),
+  );
+  writeFileSync(join(font, 'latin.json'), latinFontsFile({ regular, bold }));
+}

@@ -32,7 +32,7 @@ async function written(run: Main, host: Host, ...argv: string[]): Promise<Buffer
 }
 
 describe('the bundle', () => {
-  // What is left out of it must not be reached: Japanese and Latin text, every part of a page.
+  // Japanese and Latin text, every part of a page.
   test.each([
     ['build', 'examples/saltmarsh/cuts/c001.cut'],
     ['build', 'examples/saltmarsh/cuts/c006.cut', '--labels', 'ja', '--paper', 'B4'],
@@ -49,7 +49,7 @@ describe('the bundle', () => {
   });
 
   test('has the font and its licence beside it', () => {
-    for (const name of ['NotoSansJP-Regular.ttf', 'NotoSansJP-Bold.ttf', 'LICENSE.txt']) {
+    for (const name of ['NotoSansJP-Regular.ttf', 'NotoSansJP-Bold.ttf', 'latin.json', 'LICENSE.txt']) {
       expect(existsSync(join(dist, 'font', name))).toBe(true);
     }
     expect(load(dist).program.nodeHost().font('bold').ok).toBe(true);

@@ -30,7 +30,7 @@ export class CombinedPdfWriter {
       target.path === null ? { ok: true, value: standardOutput(host) } : host.openTemporary(target.path);
     if (!draft.ok) return draft;
     const out = new Out(draft.value);
-    const pdf = await PdfFile.open(about, fonts, (bytes) => out.add(bytes));
+    const pdf = PdfFile.open(about, fonts, (bytes) => out.add(bytes));
     return { ok: true, value: new CombinedPdfWriter(pdf, out) };
   }
 

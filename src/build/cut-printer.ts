@@ -7,9 +7,10 @@ import type { EpisodeCache } from '../episode/episode-cache.js';
 import type { Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { type Fonts, openFonts } from '../print/fonts.js';
+import { readLatinFonts } from '../print/latin-font.js';
 import { Fingerprints } from '../print/page-fingerprint.js';
 import { printPdf } from '../print/pdf.js';
-import type { Document } from '../sheet/display-list.js';
+import type { Document, Weight } from '../sheet/display-list.js';
 import type { PageLook } from '../sheet/page-look.js';
 import type { Settings } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
@@ -58,10 +59,14 @@ export class CutPrinter {
 
   /** Throws where the installation has lost its font. */
   static open(host: Host, selection: PartSelection = {}): CutPrinter {
-    const [regular, bold] = [host.font('regular'), host.font('bold')];
-    if (!regular.ok) throw new Error(`the font of the installation cannot be read: ${regular.reason}`);
-    if (!bold.ok) throw new Error(`the font of the installation cannot be read: ${bold.reason}`);
-    return new CutPrinter(openFonts(regular.value, bold.value), selection);
+    const latin = host.font('latin');
+    const read = (weight: Weight): Uint8Array => {
+      const font = host.font(weight);
+      if (!font.ok) throw new Error(`the font of the installation cannot be read: ${font.reason}`);
+      return font.value;
+    };
+    const fonts = openFonts({ read, latin: latin.ok ? readLatinFonts(latin.value) : null });
+    return new CutPrinter(fonts, selection);
   }
 
   /** Decides how a cut is to look. `marked`: what is to be marked on it as changed. */

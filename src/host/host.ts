@@ -37,6 +37,9 @@ export type FolderLock =
 export const LIVE_PAGE_FILES = ['live.html', 'live.css', 'live.js'] as const;
 export type LivePageFile = (typeof LIVE_PAGE_FILES)[number];
 
+/** The two weights as TrueType files; a part of both, ready for printing (`src/print/latin-font.ts`). */
+export type FontFile = 'regular' | 'bold' | 'latin';
+
 export interface Host {
   /** The bytes of a file, of LARGEST_FILE at most. Never throws. */
   read(path: string): Reading<Uint8Array>;
@@ -74,8 +77,8 @@ export interface Host {
   /** Calls `act` once, so many milliseconds later; what it returns cancels that. A timer keeps no process alive. */
   after(ms: number, act: () => void): () => void;
   env(name: string): string | undefined;
-  /** The shipped font, a TrueType file. Never throws. */
-  font(weight: 'regular' | 'bold'): Reading<Uint8Array>;
+  /** A file of the shipped font. Never throws. */
+  font(name: FontFile): Reading<Uint8Array>;
   /** A file of the live view's page. Never throws. */
   livePage(name: LivePageFile): Reading<Uint8Array>;
   /** Whether standard error is a terminal that shows colour. */

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { type LivePageFile, type Reading, reasonOf } from './host.js';
+import { type FontFile, type LivePageFile, type Reading, reasonOf } from './host.js';
 
 /** Where the shipped font lies beside the bundle, and where it comes from. */
 const FILES = {
@@ -12,15 +12,18 @@ const FILES = {
     shipped: 'font/NotoSansJP-Bold.ttf',
     source: '@expo-google-fonts/noto-sans-jp/700Bold/NotoSansJP_700Bold.ttf',
   },
+  /** Made by the build; there is none beside the sources. */
+  latin: { shipped: 'font/latin.json', source: null },
 };
 
-/** The bytes of one weight: beside the bundle, or from the package it was copied from when the sources run unbundled. */
-export function shippedFont(weight: 'regular' | 'bold'): Reading<Uint8Array> {
-  const { shipped, source } = FILES[weight];
+/** A font file: beside the bundle, or from the package it was copied from when the sources run unbundled. */
+export function shippedFont(name: FontFile): Reading<Uint8Array> {
+  const { shipped, source } = FILES[name];
   try {
     return { ok: true, value: readFileSync(new URL(shipped, import.meta.url)) };
   } catch (error) {
     try {
+      if (source === null) throw error;
       return { ok: true, value: readFileSync(createRequire(import.meta.url).resolve(source)) };
     } catch {
       return { ok: false, reason: reasonOf(error) };

@@ -1,7 +1,7 @@
 import type { Ink, Mark, Pt, Stroke, Weight } from '../sheet/display-list.js';
 import { Writer } from './byte-buffer.js';
 import { INKS } from './inks.js';
-import type { Codes } from './subset-encoding.js';
+import type { CodedText, FontResource } from './text-codes.js';
 
 /** Control points of a quarter circle made of a cubic Bézier: 4/3 (√2 − 1) of the radius. */
 const QUARTER = (4 / 3) * (Math.SQRT2 - 1);
@@ -19,12 +19,13 @@ export class Content {
   private strokeWidth: number | undefined;
   private strokeDash: Stroke['dash'] | null = null;
   private fillInk: InkName | undefined;
-  private font = '';
+  private font: FontResource | '' = '';
   private fontSize = 0;
   private pathOpen = false;
   private textOpen = false;
 
-  constructor(private readonly codes: Readonly<Record<Weight, Codes>>) {}
+  /** `coded`: asked for each text that is written; may throw. */
+  constructor(private readonly coded: (text: string, weight: Weight) => CodedText) {}
 
   /** Operators as they stand, outside paths and texts. */
   raw(operators: string): void {
@@ -123,18 +124,17 @@ export class Content {
 
   private text(mark: Extract<Mark, { kind: 'text' }>): void {
     if (mark.text === '') return;
-    const codes = this.codes[mark.weight];
-    const { hex, ems } = codes.run(mark.text);
+    const { resource, hex, ems } = this.coded(mark.text, mark.weight);
     const { out } = this;
     if (this.pathOpen) this.close();
     this.fill(mark.ink);
     if (!this.textOpen) out.ascii('BT\n');
     this.textOpen = true;
-    if (codes.resource !== this.font || mark.sizeMm !== this.fontSize) {
-      out.ascii(`/${codes.resource} `);
+    if (resource !== this.font || mark.sizeMm !== this.fontSize) {
+      out.ascii(`/${resource} `);
       out.number(mark.sizeMm);
       out.ascii('Tf\n');
-      this.font = codes.resource;
+      this.font = resource;
       this.fontSize = mark.sizeMm;
     }
     const squeeze = mark.squeeze ?? 1;

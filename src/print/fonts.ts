@@ -1,18 +1,24 @@
-import type { Font } from 'fontkit';
-import { create } from 'fontkit';
 import type { Metrics, Weight } from '../sheet/display-list.js';
+import { isLatin, type LatinFont, type LatinFonts, latinFont } from './latin-font.js';
+import { TrueTypeFont } from './truetype-font.js';
 
-/** A glyph of the font: its number in the font file, and its advance as a share of the em. */
-export interface FaceGlyph {
-  readonly id: number;
-  readonly advance: number;
+/** What the fonts are read from. Throws where the installation has lost them. */
+export interface FontFiles {
+  /** A weight as a TrueType file; asked for when a character is needed that the Latin subset has not. */
+  read(weight: Weight): Uint8Array;
+  /** Subsets made when the program was built; null where there are none, so that they are made now. */
+  readonly latin: LatinFonts | null;
 }
 
-/** One weight of the font, parsed once and used for any number of documents. */
+/** One weight of the font, used for any number of documents. */
 export interface Face {
-  readonly font: Font;
-  /** The glyph of a code point, or null where the font has none. */
-  glyph(codePoint: number): FaceGlyph | null;
+  /** Of the font, as PDF files have it. */
+  readonly name: string;
+  readonly latin: LatinFont;
+  /** The whole font, read when it is first asked for. */
+  whole(): TrueTypeFont;
+  /** As a share of the em; null where the font has no glyph. */
+  advance(codePoint: number): number | null;
 }
 
 export interface Fonts {
@@ -41,40 +47,53 @@ export class MissingGlyph extends Error {
   }
 }
 
-/** Parses both weights (TrueType files). */
-export function openFonts(regularBytes: Uint8Array, boldBytes: Uint8Array): Fonts {
-  const regular = openFace(regularBytes);
-  const bold = openFace(boldBytes);
+/** PostScript names of the shipped font. */
+const NAMES = { regular: 'NotoSansJP-Regular', bold: 'NotoSansJP-Bold' } as const;
+
+export function openFonts(files: FontFiles): Fonts {
+  const regular = openFace('regular', files);
+  const bold = openFace('bold', files);
   const metrics: Metrics = {
     width(text, sizeMm, weight) {
       const face = weight === 'bold' ? bold : regular;
       let ems = 0;
-      for (const character of text.normalize('NFC')) {
-        ems += face.glyph(character.codePointAt(0)!)?.advance ?? 1;
-      }
+      for (const character of composed(text)) ems += face.advance(character.codePointAt(0)!) ?? 1;
       return ems * sizeMm;
     },
   };
   return { regular, bold, metrics };
 }
 
-function openFace(bytes: Uint8Array): Face {
-  const font = create(bytes);
-  const glyphs = new Map<number, FaceGlyph | null>();
+/** The text in NFC. */
+export function composed(text: string): string {
+  for (let i = 0; i < text.length; i++) if (text.charCodeAt(i) > 0x7e) return text.normalize('NFC');
+  return text;
+}
+
+function openFace(weight: Weight, { read, latin: made }: FontFiles): Face {
+  let font: TrueTypeFont | undefined;
+  const whole = (): TrueTypeFont => {
+    font ??= new TrueTypeFont(read(weight));
+    return font;
+  };
+  const latin = made?.[weight] ?? latinFont(whole(), NAMES[weight]);
+  const advances = new Map<number, number | null>(latin.advances);
   return {
-    font,
-    glyph(codePoint) {
-      let known = glyphs.get(codePoint);
+    name: NAMES[weight],
+    latin,
+    whole,
+    advance(codePoint) {
+      let known = advances.get(codePoint);
       if (known === undefined) {
-        known = font.hasGlyphForCodePoint(codePoint) ? measure(font, codePoint) : null;
-        glyphs.set(codePoint, known);
+        known = isLatin(codePoint) ? null : measured(whole(), codePoint);
+        advances.set(codePoint, known);
       }
       return known;
     },
   };
 }
 
-function measure(font: Font, codePoint: number): FaceGlyph {
-  const glyph = font.glyphForCodePoint(codePoint);
-  return { id: glyph.id, advance: glyph.advanceWidth / font.unitsPerEm };
+function measured(font: TrueTypeFont, codePoint: number): number | null {
+  const glyph = font.glyphOf(codePoint);
+  return glyph === 0 ? null : font.advanceOf(glyph) / font.unitsPerEm;
 }

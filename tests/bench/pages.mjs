@@ -46,8 +46,7 @@ function contents(pdf) {
 }
 
 export async function printing() {
-  const [regular, bold] = [shippedFont('regular'), shippedFont('bold')];
-  const fonts = openFonts(regular.value, bold.value);
+  const fonts = openFonts({ read: (weight) => shippedFont(weight).value, latin: null });
   const pages = await sheets(fonts.metrics);
   const document = { title: 'Measured', language: 'en', author: '', pages, bookmarks: [], trueSize: false };
   const streams = contents(Buffer.from(await printPdf(document, fonts)));

@@ -2,19 +2,18 @@
 
 import { describe, expect, test } from 'vitest';
 import { Content } from '../../src/print/content-stream.js';
-import type { Codes } from '../../src/print/subset-encoding.js';
-import type { Mark } from '../../src/sheet/display-list.js';
+import type { CodedText } from '../../src/print/text-codes.js';
+import type { Mark, Weight } from '../../src/sheet/display-list.js';
 import { line, PEN, THIN, text } from './documents.js';
 
 /** Codes that need no font: a character's code point, each half an em wide. */
-const halfEms = (resource: string): Codes => ({
-  resource,
-  run: (text) => ({
-    hex: [...text].map((one) => one.codePointAt(0)!.toString(16).padStart(4, '0')).join(''),
-    ems: text.length / 2,
-  }),
+const halfEms = (text: string, weight: Weight): CodedText => ({
+  resource: weight === 'regular' ? 'F1' : 'F2',
+  hex: [...text].map((one) => one.codePointAt(0)!.toString(16).padStart(4, '0')).join(''),
+  ems: text.length / 2,
+  characters: [],
 });
-const content = () => new Content({ regular: halfEms('F1'), bold: halfEms('F2') });
+const content = () => new Content(halfEms);
 const taken = (from: Content) => Buffer.from(from.take()).toString('latin1');
 
 function written(...marks: Mark[]): string {

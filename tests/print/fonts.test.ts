@@ -1,22 +1,35 @@
 import { describe, expect, test } from 'vitest';
-import { MissingGlyph } from '../../src/print/fonts.js';
-import { testFonts } from '../fonts.js';
+import { MissingGlyph, openFonts } from '../../src/print/fonts.js';
+import { bytesOf, testFonts } from '../fonts.js';
 
 describe('a face', () => {
   const { regular } = testFonts();
 
-  test('has a glyph with its advance as a share of the em', () => {
+  test('gives the advance of a character as a share of the em', () => {
     // A Japanese character fills the em square (common practice).
-    expect(regular.glyph('渡'.codePointAt(0)!)).toMatchObject({ advance: 1 });
-    expect(regular.glyph('i'.codePointAt(0)!)!.advance).toBeLessThan(0.5);
+    expect(regular.advance('渡'.codePointAt(0)!)).toBe(1);
+    expect(regular.advance('i'.codePointAt(0)!)).toBeLessThan(0.5);
   });
 
   test('has none for what the font lacks', () => {
-    expect(regular.glyph(0x1f600)).toBeNull();
+    expect(regular.advance(0x1f600)).toBeNull();
+    expect(regular.advance(0x0a)).toBeNull();
   });
 
-  test('gives the same glyph again', () => {
-    expect(regular.glyph(0x41)).toBe(regular.glyph(0x41));
+  test('reads the whole font only for characters that the Latin subset has not', () => {
+    const latin = { regular: regular.latin, bold: testFonts().bold.latin };
+    const asked: string[] = [];
+    const read = (weight: 'regular' | 'bold') => {
+      asked.push(weight);
+      return bytesOf(weight);
+    };
+    const { metrics } = openFonts({ read, latin });
+    expect(metrics.width('Cut 12 – “dusk”', 4, 'bold')).toBe(
+      testFonts().metrics.width('Cut 12 – “dusk”', 4, 'bold'),
+    );
+    expect(asked).toEqual([]);
+    expect(metrics.width('夕', 4, 'bold')).toBe(4);
+    expect(asked).toEqual(['bold']);
   });
 });
 
@@ -36,8 +49,8 @@ describe('the width of a text', () => {
   });
 
   test('is that of the weight', () => {
-    expect(metrics.width('m', 1, 'bold')).toBe(bold.glyph(0x6d)!.advance);
-    expect(metrics.width('m', 1, 'regular')).toBe(regular.glyph(0x6d)!.advance);
+    expect(metrics.width('m', 1, 'bold')).toBe(bold.advance(0x6d));
+    expect(metrics.width('m', 1, 'regular')).toBe(regular.advance(0x6d));
     expect(metrics.width('m', 1, 'bold')).not.toBe(metrics.width('m', 1, 'regular'));
   });
 

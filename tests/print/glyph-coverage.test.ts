@@ -3,8 +3,11 @@ import { covers, uncovered } from '../../src/print/glyph-coverage.js';
 import { testFonts } from '../fonts.js';
 
 const { regular, bold } = testFonts();
-const boldHas = new Set(bold.font.characterSet);
-const both = regular.font.characterSet.filter((one) => boldHas.has(one)).sort((a, b) => a - b);
+const boldHas = new Set(bold.whole().codePoints());
+const both = regular
+  .whole()
+  .codePoints()
+  .filter((one) => boldHas.has(one));
 
 /** The generated file as it should be; `npx vitest run tests/print/coverage -u` writes it after a change of the font. */
 function generated(): string {

@@ -88,11 +88,16 @@ describe('the file', () => {
     expect(printed.pages.every(({ lines }) => lines.length === RULED.marks.length)).toBe(true);
   });
 
-  test('embeds only the glyphs that are printed', async () => {
-    const short = await print({ pages: [page([text('1')])], bookmarks: [] });
-    const long = await print({ pages: [page([text('亜哀挨愛曖悪握圧扱宛嵐安案暗')])], bookmarks: [] });
-    expect(short.length).toBeLessThan(10_000);
-    expect(long.length).toBeGreaterThan(short.length + 500);
+  test('embeds a small part of the font, and beyond Latin only the characters that are printed', async () => {
+    const size = async (...words: string[]) =>
+      (await print({ pages: [page(words.map((word) => text(word)))], bookmarks: [] })).length;
+    expect(await size('1')).toBeLessThan(15_000);
+    expect(await size('1', 'Wait!')).toBeLessThan((await size('1')) + 100);
+    const kanji = (await size('1', '亜哀挨愛曖悪握')) - (await size('1'));
+    const more = (await size('1', '亜哀挨愛曖悪握圧扱宛嵐安案暗')) - (await size('1'));
+    expect(kanji).toBeGreaterThan(1000);
+    expect(more).toBeGreaterThan(kanji + 500);
+    expect(more).toBeLessThan(8000);
   });
 
   test('a bookmark to a page that is not there is refused', async () => {

@@ -17,7 +17,7 @@ const GOOD = [page([text('1')], { form: RULED }), page([text('2')], { form: RULE
 /** Prints with what `work` does; the bytes, piece by piece. */
 async function printed(work: (file: PdfFile) => void): Promise<Uint8Array[]> {
   const pieces: Uint8Array[] = [];
-  const file = await PdfFile.open(OPENING, testFonts(), (bytes) => void pieces.push(bytes));
+  const file = PdfFile.open(OPENING, testFonts(), (bytes) => void pieces.push(bytes));
   work(file);
   await file.close(CLOSING);
   return pieces;
@@ -36,7 +36,7 @@ describe('a file that is printed piece by piece', () => {
     const crowd = Array.from({ length: 50 }, (_, i) => page([text(`${i}`)], { label: `${i}` }));
     let before = 0;
     let pieces = 0;
-    const file = await PdfFile.open(OPENING, testFonts(), () => void pieces++);
+    const file = PdfFile.open(OPENING, testFonts(), () => void pieces++);
     file.add(labelled(...crowd));
     before = pieces;
     await file.close(CLOSING);
