@@ -7,7 +7,7 @@ const STAGES = {
   solve: ['words', 'language', 'shot', 'sound'],
   count: ['words', 'language', 'shot', 'solve'],
   layout: [],
-  sheet: ['words', 'language', 'shot', 'solve', 'count', 'layout'],
+  sheet: ['words', 'language', 'shot', 'sound', 'solve', 'count', 'layout'],
   print: ['sheet/display-list'],
   export: ['words', 'language', 'shot', 'solve', 'count'],
   compare: ['words', 'language', 'shot', 'solve'],

@@ -12,6 +12,7 @@ import type { Job } from './find-cuts.js';
 import { readText } from './read-text.js';
 import { mentions, plainNumber, plainReuses, scan, usesIn } from './scan-statements.js';
 import { type StoryCut, type StoryOrder, storyOf } from './story.js';
+import { trackInReach } from './track-file.js';
 import { isInReach } from './used-files.js';
 
 export interface CutTexts {
@@ -66,7 +67,10 @@ export class EpisodeTexts {
     const number = text === null ? null : plainNumber(text);
     if (text === null || number === null) return null;
     const used = this.usedBy(path, text);
+    const recording = mentions(text, 'track') ? this.recordingOf(path, text) : '';
+    if (recording === null) return null;
     const parts = [
+      recording,
       this.settings,
       JSON.stringify(artistsOf(episode, number)),
       text,
@@ -76,6 +80,15 @@ export class EpisodeTexts {
     const sources = new Map([[name, text]]);
     for (const [way, one] of used.texts) if (one !== null) sources.set(join(dirname(name), way), one);
     return { hash: hashOf(parts), number, sources };
+  }
+
+  /** A hash of what the recording of a cut holds; null where it is too long to be read for that. */
+  private recordingOf(path: string, text: string): string | null {
+    const { host, episode } = this;
+    const track = scan('', text).statements.find((one) => one.kind === 'track');
+    if (track?.kind !== 'track') return '';
+    const target = trackInReach(host, path, track.path.text, episode.folder);
+    return target === null ? '' : fileHash(host, target);
   }
 
   private usedBy(path: string, text: string): UsedTexts {
@@ -168,6 +181,23 @@ function usedPath(statement: string): string[] {
 function ownText(host: Host, path: string, name: string): string | null {
   const { ok, text } = readText(host, path, name);
   return ok ? text : null;
+}
+
+/** Larger recordings are reels of many cuts. */
+const LARGEST_HASHED = 64 * 1024 * 1024;
+const PART_BYTES = 1 << 20;
+
+/** '' where there is no file to be read; null where it is too large. */
+function fileHash(host: Host, path: string): string | null {
+  const hash = createHash('sha256');
+  for (let at = 0; ; at += PART_BYTES) {
+    const part = host.readPart(path, at, PART_BYTES);
+    if (!part.ok) return '';
+    const { bytes, size } = part.value;
+    if (size > LARGEST_HASHED) return null;
+    hash.update(bytes);
+    if (bytes.length < PART_BYTES) return hash.digest('base64url').slice(0, 22);
+  }
 }
 
 /** Line ends do not count: a checkout on another system has the same texts. */

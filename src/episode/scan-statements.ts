@@ -62,10 +62,11 @@ export function usesIn(typed: string): string[] {
 }
 
 /** Of a `level` only its reuse matters here. */
-const WANTED = /^(?:cut|fps|time|overlap|use)(?![\p{L}\p{M}\p{Nd}_])|^level[^\p{L}\p{M}\p{Nd}_].*\breuse\b/su;
+const WANTED =
+  /^(?:cut|fps|time|overlap|use|track)(?![\p{L}\p{M}\p{Nd}_])|^level[^\p{L}\p{M}\p{Nd}_].*\breuse\b/su;
 
 /**
- * Reads the statements `cut`, `time`, `fps`, `overlap`, `use` and `level … reuse` of a text with the grammar of the language,
+ * Reads the statements `cut`, `time`, `fps`, `overlap`, `use`, `track` and `level … reuse` of a text with the grammar of the language,
  * and leaves all others unread. Offsets count the whole text, as those of `parse` do.
  */
 export function scan(file: string, typed: string): Tree {

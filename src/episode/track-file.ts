@@ -29,10 +29,8 @@ export function findTrack(host: Host, path: string, shot: Shot, root: string | n
     sound: null,
     diagnostics: [diagnostic],
   });
-  const folder = dirname(path);
-  const target = resolve(folder, file);
-  if (!allowed(host, file, target, folder, root))
-    return fail(diagnose('track-outside', span, { path: file, inEpisode: root !== null }));
+  const target = trackInReach(host, path, file, root);
+  if (target === null) return fail(diagnose('track-outside', span, { path: file, inEpisode: root !== null }));
   const start = host.readPart(target, 0, 0);
   if (!start.ok) {
     if (host.kind(target) !== 'none')
@@ -97,9 +95,14 @@ function guessOf(host: Host, target: string, file: string): string | null {
   return offer ? join(dirname(file), offer) : null;
 }
 
-function allowed(host: Host, file: string, target: string, folder: string, root: string | null): boolean {
-  if (isAbsolute(file) || /^[A-Za-z]:|\\/.test(file)) return false;
+/** The absolute path of a recording that a cut names; null where it lies elsewhere than it may. */
+export function trackInReach(host: Host, path: string, file: string, root: string | null): string | null {
+  if (isAbsolute(file) || /^[A-Za-z]:|\\/.test(file)) return null;
+  const folder = dirname(path);
+  const target = resolve(folder, file);
   // The place is judged before anything is read: a message must not tell what lies elsewhere on the disk.
   const homes = root === null ? [folder] : [folder, root];
-  return homes.some((home) => lies(target, home)) && homes.some((home) => inside(host, target, home));
+  const allowed =
+    homes.some((home) => lies(target, home)) && homes.some((home) => inside(host, target, home));
+  return allowed ? target : null;
 }

@@ -5,7 +5,7 @@ import { messageOf } from '../language/message.js';
 import { lines, placeAt } from '../language/source.js';
 import type { Settings } from '../shot/settings.js';
 import type { Artwork, PlacementFrame } from '../solve/camera/solved-camera.js';
-import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
+import type { SolvedLevel, SolvedShot, SolvedTrack } from '../solve/solved-shot.js';
 
 /** Raised when something that is there changes its meaning or goes; additions leave it. */
 export const EXPORT_VERSION = 1;
@@ -38,6 +38,8 @@ export interface Exported {
   readonly placement: Readonly<Record<string, readonly ExportedPlacement[]>>;
   /** By level, mm. Null: no size is said and none needs to be; or nothing of the level ever shows. */
   readonly artwork: Readonly<Record<string, ExportedArtwork>>;
+  /** Only where the cut names a recording. */
+  readonly track?: ExportedTrack;
   readonly counts: {
     readonly keys: number;
     readonly breakdowns: number;
@@ -47,6 +49,21 @@ export interface Exported {
     readonly backgrounds: number;
   };
   readonly diagnostics: readonly ExportedRemark[];
+}
+
+export interface ExportedTrack {
+  /** As the text names it. */
+  readonly file: string;
+  /** The row on whose beginning it is first heard. */
+  readonly frame: number;
+  /** Where in the recording that is. */
+  readonly startSeconds: number;
+  /** The rest is null where the recording could not be read: length of the whole file, and the rows on which it is heard. */
+  readonly seconds: number | null;
+  readonly sampleRate: number | null;
+  readonly channels: number | null;
+  readonly firstFrame: number | null;
+  readonly lastFrame: number | null;
 }
 
 export interface ExportedLevel {
@@ -141,6 +158,7 @@ export function toJson(
       })),
     ),
     artwork: byLevel(camera.artwork, artwork),
+    ...(solved.track ? { track: exportedTrack(solved.track) } : {}),
     counts: {
       keys: counts.keys,
       breakdowns: counts.breakdowns,
@@ -149,6 +167,19 @@ export function toJson(
       backgrounds: counts.backgrounds,
     },
     diagnostics: diagnostics.map((one) => remark(one, sources)),
+  };
+}
+
+function exportedTrack({ track, sound, heard }: SolvedTrack): ExportedTrack {
+  return {
+    file: track.file,
+    frame: track.frame,
+    startSeconds: track.startSeconds,
+    seconds: sound?.seconds ?? null,
+    sampleRate: sound?.sampleRate ?? null,
+    channels: sound?.channels ?? null,
+    firstFrame: heard?.from ?? null,
+    lastFrame: heard?.to ?? null,
   };
 }
 

@@ -203,7 +203,7 @@ function toTheEnd(analysis: Analysis, { start }: StatementAtCursor, cursor: numb
   ];
 }
 
-/** In quotes: files behind `use`, speakers behind `voice`. */
+/** In quotes: files behind `use` and `track`, speakers behind `voice`. */
 function quoted(
   workspace: Workspace,
   analysis: Analysis,
@@ -213,6 +213,7 @@ function quoted(
   const from = open! + 1;
   if (tokens.length !== 1) return NOTHING;
   if (entry?.word === 'use') return list(analysis, from, cursor, filesOffered(workspace, analysis));
+  if (entry?.word === 'track') return list(analysis, from, cursor, recordingsOffered(workspace, analysis));
   if (entry?.word !== 'voice') return NOTHING;
   const speakers = (analysis.compiled?.tree?.statements ?? []).flatMap((one) =>
     one.kind === 'voice' ? [one.speaker.text] : [],
@@ -243,4 +244,19 @@ export function filesOffered(workspace: Workspace, { open, episode }: Analysis):
     const { ok, text } = readText(world, path, path);
     return ok && plainNumber(text) === null;
   }
+}
+
+/** Recordings of the cut's folder and of its episode. */
+function recordingsOffered({ world }: Workspace, { open, episode }: Analysis): CompletionItem[] {
+  if (open.path === null) return [];
+  const folder = dirname(open.path);
+  const found = [folder, ...(episode.folder === null ? [] : [episode.folder])].flatMap((home) =>
+    ['**/*.wav', '**/*.WAV'].flatMap((pattern) =>
+      filesOf(world, home, pattern, true).map((name) => relative(folder, join(home, name))),
+    ),
+  );
+  return [...new Set(found)].map((label) => ({
+    label: label.replaceAll('\\', '/'),
+    kind: CompletionItemKind.File,
+  }));
 }

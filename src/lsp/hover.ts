@@ -8,6 +8,7 @@ import { byWord } from '../language/statements/statement-table.js';
 import type { Position, Statement, Time, Tree } from '../language/tree.js';
 import { holdsWord, ruleOf, statementPages } from '../reference/statement-pages.js';
 import { FRAMES_A_FOOT } from '../shot/settings.js';
+import { figure } from '../words/number-format.js';
 import { fieldText, moveText } from './hover-camera.js';
 import { drawingAt, groupAt, levelText, phraseText } from './hover-drawings.js';
 import { asLength, asPosition } from './hover-wording.js';
@@ -74,6 +75,10 @@ function hoverTextAt(workspace: Workspace, analysis: Analysis, offset: number): 
     if (text) return { span: time?.span ?? itemSpan(statement.items, offset) ?? statement.span, text };
   } else if (time && timed) return { span: time.span, text: timed };
   const move = moveText(analysis, statement.span.start, statement.span.file);
+  if (statement.kind === 'track' && spanTouches(statement.path.span, offset)) {
+    const text = trackText(analysis);
+    if (text) return { span: statement.path.span, text };
+  }
   if (spanTouches(statement.word, offset) && statement.kind !== 'timeline') {
     const word = analysis.text.text.slice(statement.word.start, statement.word.end);
     const text = [move, statementText(word)].filter((one) => one !== null).join('\n\n');
@@ -81,6 +86,18 @@ function hoverTextAt(workspace: Workspace, analysis: Analysis, offset: number): 
   }
   const text = [wordInside(analysis, statement, offset), move].filter((one) => one !== null).join('\n\n');
   return text ? { span: statement.span, text } : null;
+}
+
+/** What the recording is, and on which rows it is heard. */
+function trackText({ compiled }: Analysis): string | null {
+  const solved = compiled?.solved;
+  const sound = solved?.track?.sound;
+  if (!sound) return null;
+  const { seconds, sampleRate, channels } = sound;
+  const of = channels === 1 ? 'mono' : channels === 2 ? 'stereo' : `${channels} channels`;
+  const { heard } = solved.track;
+  const rows = heard ? `heard on rows ${heard.from} to ${heard.to}` : 'heard on no row of the sheet';
+  return `Recording of ${figure(seconds)} s, ${figure(sampleRate / 1000)} kHz, ${of}; ${rows}`;
 }
 
 function nameText(analysis: Analysis, kind: 'level' | 'field' | 'phrase', name: string): string | null {

@@ -25,6 +25,7 @@
  * - Notes: a triangle at the left of the notes column on the note's row; a note that had to move names its row in bold.
  * - Dialogue: a bar barGap inside the first row's top edge and the last row's bottom edge of each line; none at the
  *   bottom of what goes on over the end of the cut.
+ * - Recording: tints about the middle of the dialogue column, a quarter of a row high or several, as wide as it is loud there.
  * - Change bars: black rectangles, at least 0.7 mm wide and with nothing else beside them in their gutter at the left of the
  *   column concerned: both columns of a level, dialogue, camera, notes (the last three on the first side). From BAR_GAP of a
  *   row below the top edge of the first row that differs to as much above the bottom edge of the last one; rows that follow
@@ -56,6 +57,7 @@ import type { BlockFrames, PageSide, SheetPlan } from './sheet-plan.js';
 import { blockFramesOf, topOf } from './sheet-plan.js';
 import { speechMarks, spokenInMemo } from './speech/speech-column.js';
 import { speechOf } from './speech/speech-lanes.js';
+import { waveformMarks } from './speech/track-waveform.js';
 
 /** Print for which the camera column's shares of `block-columns.ts` are made, mm: larger print asks for more. */
 const LANE_TEXT_MM = 0.85;
@@ -73,7 +75,7 @@ const ON_EVERY_SIDE: readonly Drawer[] = [
   barMarks,
 ];
 /** What is drawn on the first side of a page only. A drawer gets one block of rows at a time. */
-const ON_FIRST_SIDE: readonly Drawer[] = [speechMarks, noteMarks, cameraMarks];
+const ON_FIRST_SIDE: readonly Drawer[] = [waveformMarks, speechMarks, noteMarks, cameraMarks];
 
 export function sheetPages(solved: SolvedShot, look: PageLook): Page[] {
   const { shot } = solved;

@@ -32,6 +32,8 @@ export interface SheetWords {
   readonly stack: string;
   readonly keys: string;
   readonly dialogue: string;
+  /** The cut's recording. */
+  readonly track: string;
   readonly cels: string;
   readonly camera: string;
   readonly notes: string;

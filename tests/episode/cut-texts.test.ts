@@ -148,3 +148,26 @@ test('no hash where only compiling tells the number, for standard input, and for
   const { jobs } = await findCuts(host, ['e/loose.cut', '-']);
   expect(jobs.map((job) => textsOf(host, job, newEpisodeCache()))).toEqual([null, null]);
 });
+
+describe('a recording', () => {
+  const recorded = cut(15, 'A: 1..\ntrack "../sound/a.wav"');
+  beforeEach(() => {
+    set('e/cuts/15.cut', recorded);
+    set('e/sound/a.wav', 'RIFF one');
+  });
+
+  test('counts for the cut that names it, and for no other', async () => {
+    expect(await moved(() => void set('e/sound/a.wav', 'RIFF two'))).toEqual(['15']);
+    expect(await moved(() => void set('e/sound/b.wav', 'RIFF two'))).toEqual([]);
+    expect(await moved(() => void host.files.delete('/work/e/sound/a.wav'))).toEqual(['15']);
+  });
+
+  test('of a long reel only compiling tells', async () => {
+    const { readPart } = host;
+    host.readPart = (path, at, most) => {
+      const part = readPart(path, at, most);
+      return part.ok ? { ok: true, value: { ...part.value, size: 1e9 } } : part;
+    };
+    expect((await all()).get('e/cuts/15.cut')).toBeNull();
+  });
+});

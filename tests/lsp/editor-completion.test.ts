@@ -117,6 +117,13 @@ describe('in quotes', () => {
     'c8.cut': 'cut 8\ntime 1+0\nA: 1..\n',
   };
 
+  test('behind `track` are recordings of the episode', async () => {
+    const recorded = { ...files, 'sound/c1.wav': 'x', 'sound/notes.txt': 'x' };
+    expect(await labels('cut 1\ntime 1+0\ntrack "|\nA: 1..\n', { files: recorded })).toEqual([
+      'sound/c1.wav',
+    ]);
+  });
+
   test('behind `use` are shared files, and no cuts', async () => {
     expect(await labels('cut 1\ntime 1+0\nuse "|\nA: 1..\n', { files })).toEqual([
       'house.cut',

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { hoverAt, statementText } from '../../src/lsp/hover.js';
+import { tone, wave } from '../sound/wave-writer.js';
 import { opened } from './opened.js';
 
 /** What is said at the cursor, and the piece of the text that it is said of. */
-async function said(typed: string, files: Readonly<Record<string, string>> = {}) {
+async function said(typed: string, files: Readonly<Record<string, string | Uint8Array>> = {}) {
   const { workspace, analysis, cursor } = await opened(typed, files);
   const hover = hoverAt(workspace, analysis, cursor);
   if (!hover) return null;
@@ -97,4 +98,11 @@ describe('a word of the language', () => {
 
 test('an empty line says nothing', async () => {
   expect(await said('cut 1\ntime 1+0\n|\n\nA: 1..\n')).toBeNull();
+});
+
+test('a recording is told with its length and its rows', async () => {
+  const files = { 'a.wav': wave(tone(2, 0, 2, 4000), { rate: 4000, channels: 2 }) };
+  const one = await said('cut 1\ntime 1+0\ntrack "a|.wav" @13\nA: 1..\n', files);
+  expect(one).toEqual({ of: '"a.wav"', text: 'Recording of 2 s, 4 kHz, stereo; heard on rows 13 to 24' });
+  expect(await said('cut 1\ntime 1+0\ntrack "b|.wav"\nA: 1..\n', files)).toBeNull();
 });

@@ -19,7 +19,7 @@ export const uri = (name: string): string => `file:///work/${name}`;
 /** Opens `name` with a text; `files` lie on the disk beside it. */
 export async function opened(
   typed: string,
-  files: Readonly<Record<string, string>> = {},
+  files: Readonly<Record<string, string | Uint8Array>> = {},
   { name = 'c1.cut', encoding = 'utf-16' }: { name?: string; encoding?: Encoding } = {},
 ): Promise<Opened> {
   const host = memoryHost(files);

@@ -2,6 +2,8 @@
 
 import { broken, type TextColumn, widthOf } from '../../layout/text-table.js';
 import type { Shot, Spoken } from '../../shot/shot.js';
+import type { SolvedShot } from '../../solve/solved-shot.js';
+import { POINTS_A_ROW } from '../../sound/track-sound.js';
 import type { SheetWords } from '../../words/sheet-words.js';
 import type { CameraItem, CameraPlan } from '../camera/lane-assignment.js';
 import { speechOf, wholeText, wordStretches } from '../speech/speech-lanes.js';
@@ -92,6 +94,26 @@ export function barOn(
   const begins = row === first && (row > 0 || rows[row] === from);
   const ends = row === last && (row < rows.length - 1 || rows[row] === to);
   return begins && ends ? '╶' : begins ? '┌' : ends ? '└' : '│';
+}
+
+/** Cells of a bar, and the eighths of one. */
+const BAR_CELLS = 4;
+const EIGHTHS = ['', '▏', '▎', '▍', '▌', '▋', '▊', '▉'];
+
+/** How loud the recording is on each row, as a bar; null where the cut has none that could be read. */
+export function trackColumn({ track, shot }: SolvedShot, rows: Rows, words: SheetWords): TextColumn | null {
+  const peaks = track?.sound?.peaks;
+  if (!peaks) return null;
+  const loudest = peaks.reduce((most, one) => Math.max(most, one), 0);
+  const bars = rows.map((frame, i) => {
+    const until = rows[i + 1] ?? Math.min(shot.length + 1, frame + 1);
+    const here = peaks.subarray((frame - 1) * POINTS_A_ROW, (until - 1) * POINTS_A_ROW);
+    const peak = here.reduce((most, one) => Math.max(most, one), 0);
+    const eighths = loudest === 0 ? 0 : Math.round((peak / loudest) * BAR_CELLS * 8);
+    return '█'.repeat(Math.floor(eighths / 8)) + EIGHTHS[eighths % 8]!;
+  });
+  const width = Math.max(BAR_CELLS, widthOf(words.track));
+  return sheetColumn([words.track, ''], width, width, () => bars);
 }
 
 /** Null where no note stands beside these rows. */

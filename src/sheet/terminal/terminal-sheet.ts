@@ -9,7 +9,14 @@ import { wordsOf } from '../../words/words.js';
 import { cameraPlan } from '../camera/lane-assignment.js';
 import type { LentLevel, Neighbours } from '../page-look.js';
 import { headLines } from './terminal-header.js';
-import { cameraColumns, notesColumn, type Rows, sheetColumn, speechColumns } from './terminal-lanes.js';
+import {
+  cameraColumns,
+  notesColumn,
+  type Rows,
+  sheetColumn,
+  speechColumns,
+  trackColumn,
+} from './terminal-lanes.js';
 import { levelColumn } from './terminal-levels.js';
 
 /** The narrowest terminal that a sheet is laid out for. */
@@ -37,6 +44,7 @@ export const TERMINAL_LEGEND: readonly string[] = [
   ' │   held            ×  the level is empty from here on      [1]  held since before',
   ' ╮*3 a cycle begins, played three times (<> there and back, .. until further notice); ╯ it ends',
   ' ┌   a line, a sound or a move begins; └ it ends; (A) the camera stands on A',
+  '██▌  how loud the recording is there',
   '═══  the cut point: what lies beyond it is handle',
 ];
 
@@ -50,10 +58,12 @@ export function terminalSheet(solved: SolvedShot, look: TerminalLook): string[] 
   const head = headLines({ solved, words, camera, lent: look.lent ?? [], unit, feet }, look.width);
   const rows = rowsOf(shot.length, look);
   if (rows.length === 0) return head;
+  const track = trackColumn(solved, rows, words);
   const notes = notesColumn(shot, rows, words);
   const columns = [
     ...levelsOf(solved, look, feet).map((level) => levelColumn(level, rows)),
     ...speechColumns(shot, rows, words),
+    ...(track ? [track] : []),
     ...cameraColumns(camera, rows, words),
     ...(notes ? [notes] : []),
   ];

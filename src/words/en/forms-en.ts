@@ -48,6 +48,7 @@ export const sheetIn = ({ cut: cutWord, cutShort, scene }: EnglishTerms): SheetW
   stack: 'stack',
   keys: 'key drawings',
   dialogue: 'dialogue',
+  track: 'track',
   cels: 'finished cels',
   camera: 'camera',
   notes: 'notes',

@@ -22,6 +22,7 @@ export const sheet: SheetWords = {
   stack: 'セル重ね',
   keys: '原画',
   dialogue: 'セリフ',
+  track: '音声',
   cels: '動画',
   camera: 'カメラ',
   notes: '指示',

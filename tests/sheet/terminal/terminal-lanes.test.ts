@@ -11,8 +11,11 @@ import {
   sheetColumn,
   speakerOf,
   speechColumns,
+  trackColumn,
 } from '../../../src/sheet/terminal/terminal-lanes.js';
 import { wordsOf } from '../../../src/words/words.js';
+import { compileText } from '../../compile.js';
+import { tone, wave } from '../../sound/wave-writer.js';
 import { solvedCut } from '../laid.js';
 
 const words = wordsOf({ labels: 'en', convention: 'japan' }).sheet;
@@ -123,5 +126,30 @@ describe('moves', () => {
   test('that leave where another arrives share its row', () => {
     const [lane] = column('pan P@1 > Q@4\npan Q@4 > P@7', rowsTo(7));
     expect(lane![3]).toMatch(/^├/);
+  });
+});
+
+describe('the recording', () => {
+  const column = (text: string, rows = rowsTo(12)) => {
+    const samples = tone(0.5, 0, 0.5, 4000).map((one, i) => (i < 1000 ? one : one / 2));
+    const { solved } = compileText(`cut 1\ntime 12\nA: 1..\n${text}\n`, {
+      'a.wav': wave(samples, { rate: 4000 }),
+    });
+    const made = trackColumn(solved!, rows, words);
+    return made && { heads: made.heads, lines: lines(made, 5) };
+  };
+
+  test('is a bar on each row, half as long where it is half as loud', () => {
+    const { heads, lines } = column('track "a.wav"')!;
+    expect(heads[0]).toBe('track');
+    expect([lines[2], lines[9]]).toEqual(['████', '██']);
+  });
+
+  test('of rows that are left out the loudest counts', () => {
+    expect(column('track "a.wav"', [1, 5, 9])!.lines).toEqual(['████', '████', '██']);
+  });
+
+  test('is none where there is none', () => {
+    expect([column(''), column('track "b.wav"')]).toEqual([null, null]);
   });
 });
