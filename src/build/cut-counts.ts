@@ -7,7 +7,7 @@ import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
 import type { Tree } from '../language/tree.js';
-import { shortMoves } from '../sheet/camera/move-abbreviations.js';
+import { shortMoves } from '../sheet/camera/move-labels.js';
 import type { LabelLanguage } from '../words/labels.js';
 import { pageCount } from './cut-document.js';
 import type { CutPrinter, PrintableCut } from './cut-printer.js';

@@ -1,6 +1,6 @@
 /** From a solved cut to what is printed of it. */
 
-import { needsCameraChart } from '../sheet/camera/needed-camera-chart.js';
+import { needsCameraChart } from '../sheet/camera/camera-plan.js';
 import { cameraChartPages, chartWithTable } from '../sheet/camera-pages/camera-chart.js';
 import { overlayPages } from '../sheet/camera-pages/field-overlay.js';
 import { moveTablePages } from '../sheet/camera-pages/move-table.js';

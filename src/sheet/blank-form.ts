@@ -1,15 +1,14 @@
 /** The forms with nothing in them, for people who write by hand. */
 
 import { wordsOf } from '../words/words.js';
-import type { WantedColumns } from './block-columns.js';
-import { mostLevels, NO_GUTTERS } from './block-columns.js';
+import { mostLevels, NO_GUTTERS, type WantedColumns } from './block-columns.js';
 import type { Page } from './display-list.js';
-import { cachedMetrics } from './metrics-cache.js';
 import { footMarks } from './page-frame.js';
 import type { PageLook } from './page-look.js';
 import { sideLabel } from './page-sides.js';
 import { ruledForm } from './ruled-form.js';
 import { blockWidth, sheetGeometry } from './sheet-geometry.js';
+import { cachedMetrics } from './text-fitting.js';
 
 /** Nobody writes by hand in lower rows, mm: a page has as many whole seconds (feet) as it holds of these. */
 const LOWEST_ROW_BY_HAND = 3;

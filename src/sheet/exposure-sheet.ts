@@ -36,28 +36,25 @@
 import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
 import { wordsOf } from '../words/words.js';
 import { cameraMarks } from './camera/camera-column.js';
-import { cameraPlan } from './camera/lane-assignment.js';
+import { cameraPlan } from './camera/camera-plan.js';
 import { barMarks, barsOf, guttersOf } from './change-bars.js';
 import { endMarks, handleMarks, labelsRoom, runningMarks } from './cut-ends.js';
 import type { Mark, Page, PageRow } from './display-list.js';
-import { celMarks, keyMarks, levelRoom } from './keys/drawing-columns.js';
-import { keySigns } from './keys/key-signs.js';
+import { celMarks, keyMarks, keySigns, levelRoom } from './drawing-columns.js';
 import { headMarks } from './level-heads.js';
 import { firstMemo, laterMemo } from './memo-pages.js';
-import { cachedMetrics } from './metrics-cache.js';
 import { noteMarks } from './notes-column.js';
 import { footOf } from './page-frame.js';
 import { headerMarks } from './page-header.js';
 import type { PageLook } from './page-look.js';
 import { sideLabel, sidesOf } from './page-sides.js';
-import { largerPrint, smallestTextMm } from './paper-sizes.js';
 import { ruledForm } from './ruled-form.js';
-import { blockWidth, sheetGeometry } from './sheet-geometry.js';
-import type { BlockFrames, PageSide, SheetPlan } from './sheet-plan.js';
-import { blockFramesOf, topOf } from './sheet-plan.js';
+import { blockWidth, largerPrint, sheetGeometry, smallestTextMm } from './sheet-geometry.js';
+import { type BlockFrames, blockFramesOf, type PageSide, type SheetPlan, topOf } from './sheet-plan.js';
 import { speechMarks, spokenInMemo } from './speech/speech-column.js';
 import { speechOf } from './speech/speech-lanes.js';
 import { waveformMarks } from './speech/track-waveform.js';
+import { cachedMetrics } from './text-fitting.js';
 
 /** Print for which the camera column's shares of `block-columns.ts` are made, mm: larger print asks for more. */
 const LANE_TEXT_MM = 0.85;

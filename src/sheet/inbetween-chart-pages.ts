@@ -10,6 +10,7 @@
  * round brackets in Japan, their number underlined in the west. A ladder that has changed has a bar of 0.7 mm at its left.
  */
 
+import { packShelves } from '../layout/shelf-packing.js';
 import type { Convention } from '../shot/settings.js';
 import { rowName } from '../shot/time-notation.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
@@ -18,20 +19,21 @@ import { BAR, barMark } from './change-bars.js';
 import { isEven, type Ladder, type LevelLadders, ladders } from './charts/chart-ladders.js';
 import {
   columnsFor,
+  type LadderColumns,
   type LadderPiece,
   type LadderPlace,
   type LadderWords,
   ladderMarks,
+  lengthOf,
+  piecesOf,
   TITLE_HEIGHT,
 } from './charts/ladder-marks.js';
-import { type ChartBody, type Heading, type LadderPage, placeLadders } from './charts/ladder-placement.js';
 import type { Mark, Page } from './display-list.js';
 import { type Box, line, pale, textAt } from './mark-builders.js';
-import { cachedMetrics } from './metrics-cache.js';
 import { pageFrame } from './page-frame.js';
 import type { PageLook } from './page-look.js';
 import { unitOf } from './sheet-geometry.js';
-import { cutToFit, wrap } from './text-fitting.js';
+import { cachedMetrics, cutToFit, wrap } from './text-fitting.js';
 
 /** Pages of ladders; none where no passage has an in-between. */
 export function chartPages(solved: SolvedShot, look: PageLook): Page[] {
@@ -199,4 +201,64 @@ function ladderWords(piece: LadderPiece, solved: SolvedShot, look: PageLook): La
     headings: words.headings,
     convention,
   };
+}
+
+// ---- puts ladders on pages
+
+const LEVEL_HEIGHT = 11;
+const BELOW_LADDER = 9;
+const BETWEEN_LADDERS = 6;
+
+interface ChartBody {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export interface PlacedLadder {
+  readonly piece: LadderPiece;
+  readonly columns: LadderColumns;
+  readonly x: number;
+  readonly y: number;
+  readonly lengthMm: number;
+}
+
+interface Heading {
+  readonly entry: LevelLadders;
+  readonly y: number;
+  /** The level began on a page before. */
+  readonly goesOn: boolean;
+}
+
+interface LadderPage {
+  readonly headings: readonly Heading[];
+  readonly placed: readonly PlacedLadder[];
+}
+
+/** Fills pages row by row; the ladders of a row are equally long. Only the pieces of a very long ladder go over pages. */
+function placeLadders(
+  entries: readonly LevelLadders[],
+  { left, right, top, bottom }: ChartBody,
+  columnsOf: (entry: LevelLadders) => LadderColumns,
+): LadderPage[] {
+  const longest = bottom - top - LEVEL_HEIGHT - TITLE_HEIGHT - BELOW_LADDER;
+  const around = TITLE_HEIGHT + BELOW_LADDER;
+  const sections = entries.map((entry) => {
+    const columns = columnsOf(entry);
+    const runs = entry.ladders.map((ladder) =>
+      piecesOf(ladder, longest).map((piece) => ({
+        holds: { piece, columns },
+        sizes: [{ width: columns.width, height: around + lengthOf(piece, longest) }],
+      })),
+    );
+    return { of: entry, heading: LEVEL_HEIGHT, runs };
+  });
+  const area = { x: left, y: top, width: right - left, height: bottom - top };
+  return packShelves(sections, { ...area, between: BETWEEN_LADDERS, aligned: true }).map(
+    ({ headings, places }): LadderPage => ({
+      headings: headings.map(({ of, y, goesOn }) => ({ entry: of, y, goesOn })),
+      placed: places.map(({ holds, x, y, shelf }) => ({ ...holds, x, y, lengthMm: shelf - around })),
+    }),
+  );
 }

@@ -3,14 +3,20 @@
 import { barMarks } from './change-bars.js';
 import type { Mark, Page } from './display-list.js';
 import { frame, pale } from './mark-builders.js';
-import type { Paragraph } from './memo-box.js';
-import { changedHead, changedTexts, memoMarks, memoPointer, memoTexts, stackMarks } from './memo-box.js';
+import {
+  changedHead,
+  changedTexts,
+  memoMarks,
+  memoPointer,
+  memoTexts,
+  type Paragraph,
+  stackMarks,
+} from './memo-box.js';
 import { pageFrame } from './page-frame.js';
 import type { PageLook } from './page-look.js';
 import { sideLabel } from './page-sides.js';
 import { caption } from './ruled-form.js';
-import type { PageSide } from './sheet-plan.js';
-import { blockFramesOf } from './sheet-plan.js';
+import { blockFramesOf, type PageSide } from './sheet-plan.js';
 
 /** Everything that the memo has to tell, once the rows are drawn. */
 function memoOf(firstPage: readonly PageSide[]): Paragraph[] {

@@ -4,8 +4,7 @@ import { rowName } from '../shot/time-notation.js';
 import { besideGutter } from './block-columns.js';
 import type { Mark } from './display-list.js';
 import { polygon, textAt } from './mark-builders.js';
-import type { BlockFrames, PageSide } from './sheet-plan.js';
-import { topOf } from './sheet-plan.js';
+import { type BlockFrames, type PageSide, topOf } from './sheet-plan.js';
 import { wrap } from './text-fitting.js';
 
 interface Note {

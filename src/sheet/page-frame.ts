@@ -5,12 +5,11 @@ import { wordsOf } from '../words/words.js';
 import { NO_GUTTERS } from './block-columns.js';
 import type { Mark, Metrics } from './display-list.js';
 import { type Box, frame, pale, textAt } from './mark-builders.js';
-import { cachedMetrics } from './metrics-cache.js';
 import { headerCells, headerMarks } from './page-header.js';
 import type { PageLook } from './page-look.js';
 import { caption } from './ruled-form.js';
 import { sheetGeometry as geometryOf, type SheetGeometry } from './sheet-geometry.js';
-import { cutToFit } from './text-fitting.js';
+import { cachedMetrics, cutToFit } from './text-fitting.js';
 
 export interface PageFrame {
   readonly widthMm: number;

@@ -3,10 +3,10 @@
 import type { Convention } from '../shot/settings.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
 import type { SheetWords } from '../words/sheet-words.js';
-import type { CameraPlan } from './camera/lane-assignment.js';
+import type { CameraPlan } from './camera/camera-plan.js';
 import type { ChangeBars } from './change-bars.js';
 import type { Metrics } from './display-list.js';
-import type { KeySign } from './keys/key-signs.js';
+import type { KeySign } from './drawing-columns.js';
 import type { LentLevel, MarkedChanges } from './page-look.js';
 import type { RowBlock, SheetGeometry } from './sheet-geometry.js';
 import type { SpeechLanes } from './speech/speech-lanes.js';

@@ -1,8 +1,36 @@
-/** Making text fit: smaller first, down to the paper's smallest print, then narrower; what does not fit comes back. */
+/** Text on paper: measured once, then made to fit, smaller first, down to the paper's smallest print, then narrower; what does not fit comes back. */
 
 import { brokenLines } from '../layout/line-breaking.js';
 import type { Ink, Mark, Metrics, Stroke, Weight } from './display-list.js';
 import { type Box, ring, TO_BASELINE, textAt } from './mark-builders.js';
+
+/** How many widths are kept before starting again; a cut has some hundred different texts. */
+const MOST = 50_000;
+
+const known = new WeakMap<Metrics, Metrics>();
+
+/** The same metrics with each text measured once. Widths grow in step with the em, so one measure serves all sizes. */
+export function cachedMetrics(metrics: Metrics): Metrics {
+  let found = known.get(metrics);
+  if (!found) {
+    const ems: Record<Weight, Map<string, number>> = { regular: new Map(), bold: new Map() };
+    found = {
+      width(text, sizeMm, weight) {
+        const widths = ems[weight];
+        let em = widths.get(text);
+        if (em === undefined) {
+          if (widths.size > MOST) widths.clear();
+          em = metrics.width(text, 1, weight);
+          widths.set(text, em);
+        }
+        return em * sizeMm;
+      },
+    };
+    known.set(metrics, found);
+    known.set(found, found);
+  }
+  return found;
+}
 
 /** The narrowest that text is set, as a share of its own width. */
 export const NARROWEST_SQUEEZE = 0.8;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { cutRow } from '../../src/count/cut-row.js';
-import { shortMoves } from '../../src/sheet/camera/move-abbreviations.js';
+import { shortMoves } from '../../src/sheet/camera/move-labels.js';
 import { solvedCut } from '../sheet/laid.js';
 
 function counted(text: string) {

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { cameraPlan } from '../../src/sheet/camera/lane-assignment.js';
+import { cameraPlan } from '../../src/sheet/camera/camera-plan.js';
 import { cameraChartPages } from '../../src/sheet/camera-pages/camera-chart.js';
 import { overlayPages } from '../../src/sheet/camera-pages/field-overlay.js';
 import { moveTablePages } from '../../src/sheet/camera-pages/move-table.js';
 import { stripPages } from '../../src/sheet/camera-pages/scale-strip.js';
 import type { Page } from '../../src/sheet/display-list.js';
 import { sheetPages } from '../../src/sheet/exposure-sheet.js';
-import { smallestTextMm } from '../../src/sheet/paper-sizes.js';
+import { smallestTextMm } from '../../src/sheet/sheet-geometry.js';
 import { PAPERS } from '../../src/shot/settings.js';
 import { compileText } from '../compile.js';
 import { testFonts } from '../fonts.js';

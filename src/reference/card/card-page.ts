@@ -3,9 +3,8 @@
 import { packShelves } from '../../layout/shelf-packing.js';
 import type { Mark, Metrics, Page } from '../../sheet/display-list.js';
 import { line, pale, textAt } from '../../sheet/mark-builders.js';
-import { cachedMetrics } from '../../sheet/metrics-cache.js';
-import { PAPER_MM } from '../../sheet/paper-sizes.js';
-import { wrap } from '../../sheet/text-fitting.js';
+import { PAPER_MM } from '../../sheet/sheet-geometry.js';
+import { cachedMetrics, wrap } from '../../sheet/text-fitting.js';
 import type { Paper } from '../../shot/settings.js';
 import { type CardRow, type CardSection, drawnStrip, sections, strips } from './card-content.js';
 

@@ -2,8 +2,12 @@
 
 import type { Settings } from '../../shot/settings.js';
 import { clockwise, turnOf } from '../../solve/camera/plane-turns.js';
-import type { Pt } from '../display-list.js';
-import type { Box } from '../mark-builders.js';
+import type { CameraPageWords } from '../../words/document-words.js';
+import type { Mark, Pt } from '../display-list.js';
+import { type Box, black, line, textAt } from '../mark-builders.js';
+import type { PageLook } from '../page-look.js';
+import { smallestTextMm } from '../sheet-geometry.js';
+import { fitLine } from '../text-fitting.js';
 
 /** Top left, top right, bottom right, bottom left, as they lie before turning. */
 export type Corners = readonly [Pt, Pt, Pt, Pt];
@@ -88,4 +92,66 @@ export function inset(corners: Corners, corner: number, mm: number): Pt {
   const u = unit(next);
   const v = unit(before);
   return [x + (u[0] + v[0]) * mm, y + (u[1] + v[1]) * mm];
+}
+
+const INCH = 25.4;
+/** Round hole of 1/4 in, flats of 1/2 by 1/8 in, 4 in from centre to centre. Source: common practice. */
+export const PEGS = {
+  roundMm: INCH / 4,
+  flatMm: { width: INCH / 2, height: INCH / 8 },
+  apartMm: 4 * INCH,
+  /** From the standard field's centre to the middle hole. Source: recommended 16:9 layout paper of Japan's producers' association. */
+  fromCentreMm: 104.775,
+};
+
+export interface Hole {
+  readonly x: number;
+  readonly y: number;
+  readonly round: boolean;
+}
+
+/** Middles of the holes, mm from the field's centre, y up: at the top in Japan, at the bottom in the west. None unless asked for. */
+export function holes({ pegs, convention }: Settings): Hole[] {
+  if (pegs !== 'acme') return [];
+  const y = convention === 'japan' ? PEGS.fromCentreMm : -PEGS.fromCentreMm;
+  return [-PEGS.apartMm, 0, PEGS.apartMm].map((x) => ({ x, y, round: x === 0 }));
+}
+
+export function holeMark(hole: Hole, place: (p: Pt) => Pt, n: number): Mark {
+  const stroke = { ink: 'grey', widthMm: 0.2 } as const;
+  if (hole.round) {
+    const [x, y] = place([hole.x, hole.y]);
+    return { kind: 'circle', x, y, r: PEGS.roundMm / 2 / n, stroke, fill: null };
+  }
+  const { width, height } = PEGS.flatMm;
+  const points = rectangle(hole.x, hole.y, width, height, 0).map(place);
+  return { kind: 'path', points, closed: true, stroke, fill: null };
+}
+
+// ---- the rule that shows whether a page was printed at its true size, and marks to cut and join by
+
+export const RULE_MM = 100;
+/** Height that the rule takes at the foot of the body. */
+export const RULE_ROOM = 8;
+
+/** At the bottom left of the body. */
+export function checkRule(body: Box, look: PageLook, words: CameraPageWords): Mark[] {
+  const x = body.x + 2;
+  const y = body.y + body.height - 2;
+  const marks: Mark[] = [line(x, y, x + RULE_MM, y, black(0.25))];
+  for (let mm = 0; mm <= RULE_MM; mm += 10) {
+    const high = mm % 50 === 0 ? 3.5 : 2;
+    marks.push(line(x + mm, y, x + mm, y - high, black(0.15)));
+  }
+  const least = smallestTextMm(look.settings.paper);
+  const room = body.x + body.width - x - RULE_MM - 4;
+  const { sizeMm, squeeze } = fitLine(look.metrics, words.trueSize, room, {
+    most: 2.8,
+    least,
+    weight: 'bold',
+  });
+  marks.push(
+    textAt(x + RULE_MM + 3, y - 1.4, words.trueSize, { sizeMm, squeeze, weight: 'bold', anchor: 'start' }),
+  );
+  return marks;
 }

@@ -10,7 +10,7 @@ import type { Level } from '../../shot/shot.js';
 import { clockwise, turnOf } from '../../solve/camera/plane-turns.js';
 import type { Graduation, PlacementFrame, SolvedMove } from '../../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
-import { keysOf } from '../camera/keys-beside-moves.js';
+import { keysOf } from '../camera/camera-plan.js';
 import { graduated } from '../camera/move-labels.js';
 import type { Pt } from '../display-list.js';
 import { boundsOf, type Corners, rectangle, seen } from './artwork-plane.js';

@@ -9,13 +9,16 @@ import type { SolvedShot } from '../../solve/solved-shot.js';
 import type { CameraPageWords } from '../../words/document-words.js';
 import { figure } from '../../words/number-format.js';
 import { wordsOf } from '../../words/words.js';
-import { tellingOf } from '../camera/lane-assignment.js';
-import { graduated, moveKind } from '../camera/move-labels.js';
-import type { LabelContext } from '../camera/shared-move-labels.js';
+import { tellingOf } from '../camera/camera-plan.js';
+import {
+  graduated,
+  type LabelContext,
+  moveKind,
+  type PrintedLengths,
+  printedLengths,
+} from '../camera/move-labels.js';
 import type { PageLook } from '../page-look.js';
-import { largerPrint, smallestTextMm } from '../paper-sizes.js';
-import { type PrintedLengths, printedLengths } from '../printed-lengths.js';
-import { unitOf } from '../sheet-geometry.js';
+import { largerPrint, smallestTextMm, unitOf } from '../sheet-geometry.js';
 import type { ChartPanel, PanelOutline } from './chart-panels.js';
 
 export interface ChartTexts {

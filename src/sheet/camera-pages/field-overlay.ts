@@ -8,16 +8,24 @@ import type { CameraPageWords } from '../../words/document-words.js';
 import { wordsOf } from '../../words/words.js';
 import type { Mark, Page, Pt, Stroke } from '../display-list.js';
 import { type Box, line, textAt } from '../mark-builders.js';
-import { cachedMetrics } from '../metrics-cache.js';
 import { pageFrame } from '../page-frame.js';
 import type { PageLook } from '../page-look.js';
-import { smallestTextMm } from '../paper-sizes.js';
-import { fitLine } from '../text-fitting.js';
-import { boundsOf, type Corners, clip, inset, type Segment, sides } from './artwork-plane.js';
+import { smallestTextMm } from '../sheet-geometry.js';
+import { cachedMetrics, fitLine } from '../text-fitting.js';
+import {
+  boundsOf,
+  type Corners,
+  checkRule,
+  clip,
+  holeMark,
+  holes,
+  inset,
+  RULE_ROOM,
+  type Segment,
+  sides,
+} from './artwork-plane.js';
 import { labelsIn } from './chart-labels.js';
 import { fieldsOf, hasCamera, type PanelField } from './chart-panels.js';
-import { checkRule, RULE_ROOM } from './check-rule.js';
-import { holeMark, holes } from './peg-holes.js';
 import { OVERLAP_MM } from './scale-strip.js';
 
 /** More would be a poster: the chart tells the rest. */

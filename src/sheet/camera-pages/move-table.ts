@@ -12,16 +12,15 @@ import { kindOf, rests, rowsOf } from '../../shot/camera/move-facts.js';
 import type { Graduation, SolvedMove } from '../../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
 import { figure } from '../../words/number-format.js';
+import { isConstant } from '../camera/camera-plan.js';
 import { moveKind } from '../camera/move-labels.js';
-import { isConstant } from '../camera/needed-camera-chart.js';
 import type { Mark, Page } from '../display-list.js';
 import { type Box, pale, textAt } from '../mark-builders.js';
-import { cachedMetrics } from '../metrics-cache.js';
 import { pageFrame } from '../page-frame.js';
 import type { PageLook } from '../page-look.js';
 import { unitOf } from '../sheet-geometry.js';
 import { type PaperColumn, tableMarks } from '../table-marks.js';
-import { wrap } from '../text-fitting.js';
+import { cachedMetrics, wrap } from '../text-fitting.js';
 import { type ChartTexts, chartTexts } from './chart-texts.js';
 
 /** A column before it is known how large the print is. */

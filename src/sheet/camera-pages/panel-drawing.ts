@@ -1,14 +1,17 @@
 /** A panel of the camera chart at its scale, as marks. */
 
 import type { Mark, Pt, Stroke } from '../display-list.js';
-import type { Box } from '../mark-builders.js';
-import { black, line, pale, polygon, polyline } from '../mark-builders.js';
-import { between, type Corners, inset, type Segment, sides } from './artwork-plane.js';
+import { type Box, black, line, pale, polygon, polyline } from '../mark-builders.js';
+import { between, type Corners, holeMark, holes, inset, PEGS, type Segment, sides } from './artwork-plane.js';
 import { type Labels, labelsIn } from './chart-labels.js';
-import type { ChartPanel, PanelField, PanelOutline, PanelWay } from './chart-panels.js';
-import { panelBounds } from './chart-panels.js';
+import {
+  type ChartPanel,
+  type PanelField,
+  type PanelOutline,
+  type PanelWay,
+  panelBounds,
+} from './chart-panels.js';
 import type { ChartTexts } from './chart-texts.js';
-import { holeMark, holes, PEGS } from './peg-holes.js';
 
 /** A panel's window on the page. */
 export interface View {

@@ -15,13 +15,12 @@ import { figure } from '../../words/number-format.js';
 import { moveKind } from '../camera/move-labels.js';
 import type { Mark, Page, Pt } from '../display-list.js';
 import { type Box, black, line, pale, polygon, textAt } from '../mark-builders.js';
-import { cachedMetrics } from '../metrics-cache.js';
 import { pageFrame } from '../page-frame.js';
 import type { PageLook } from '../page-look.js';
-import { fitLine } from '../text-fitting.js';
+import { cachedMetrics, fitLine } from '../text-fitting.js';
+import { checkRule, RULE_ROOM } from './artwork-plane.js';
 import { type ChartPanel, chartPanels, type PanelWay, type WayPoint } from './chart-panels.js';
 import { type ChartTexts, chartTexts } from './chart-texts.js';
-import { checkRule, RULE_ROOM } from './check-rule.js';
 import { CLOSEST, thinning } from './panel-drawing.js';
 
 /** What two neighbouring pieces share, mm. */

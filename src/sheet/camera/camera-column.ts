@@ -5,13 +5,11 @@
  */
 
 import type { Mark } from '../display-list.js';
-import type { BlockFrames, PageSide } from '../sheet-plan.js';
-import { topOf } from '../sheet-plan.js';
+import { type BlockFrames, type PageSide, topOf } from '../sheet-plan.js';
 import { type SetDownwards, setDownwards } from '../vertical-text.js';
-import { arrow, signMarks } from './camera-signs.js';
+import type { CameraItem, LaneItem } from './camera-plan.js';
+import { arrow, type Lane, laneOf, signMarks } from './camera-signs.js';
 import { besideLine, isWideName } from './graduation-labels.js';
-import type { CameraItem, LaneItem } from './lane-assignment.js';
-import { type Lane, laneOf } from './lane-geometry.js';
 
 export function cameraMarks(side: PageSide, run: BlockFrames): Mark[] {
   if (!run.block.columns.camera) return [];

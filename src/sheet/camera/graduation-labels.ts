@@ -3,11 +3,10 @@
 import { figure } from '../../words/number-format.js';
 import type { Mark } from '../display-list.js';
 import { black, textAt } from '../mark-builders.js';
-import type { BlockFrames, PageSide } from '../sheet-plan.js';
-import { topOf } from '../sheet-plan.js';
+import { type BlockFrames, type PageSide, topOf } from '../sheet-plan.js';
 import { fitLine, NARROWEST_SQUEEZE, ringed } from '../text-fitting.js';
-import type { CameraItem, LaneItem } from './lane-assignment.js';
-import type { Lane } from './lane-geometry.js';
+import type { CameraItem, LaneItem } from './camera-plan.js';
+import type { Lane } from './camera-signs.js';
 
 interface Set {
   readonly marks: Mark[];

@@ -1,6 +1,6 @@
-/** What a move is called in the camera column, the memo, the camera chart and on the strip, made of the table of moves. */
+/** What moves and light are called in the camera column, the memo, the cut list, the camera chart and on the strip, made of the table of moves. */
 
-import type { Leg, Move } from '../../shot/camera/camera-model.js';
+import type { Leg, Light, Move } from '../../shot/camera/camera-model.js';
 import {
   type GivenParameter,
   givenOf,
@@ -10,18 +10,102 @@ import {
   parametersOf,
   rowsOf,
 } from '../../shot/camera/move-facts.js';
-import type { LegForm, LegForms } from '../../shot/camera/move-kinds.js';
+import type { LegForm, LegForms, MoveSign } from '../../shot/camera/move-kinds.js';
 import type { Form, Parameter, Told } from '../../shot/camera/move-parameters.js';
+import type { Settings } from '../../shot/settings.js';
+import type { Graduation } from '../../solve/camera/solved-camera.js';
+import type { SolvedShot } from '../../solve/solved-shot.js';
+import type { LabelLanguage } from '../../words/labels.js';
 import { figure } from '../../words/number-format.js';
 import type { MoveWords } from '../../words/sheet-words.js';
-import {
-  type CameraLabels,
-  degrees,
-  joined,
-  type LabelContext,
-  levels,
-  percent,
-} from './shared-move-labels.js';
+import { wordsOf } from '../../words/words.js';
+
+/** How lengths are told, and by whose names neighbours go. */
+export interface LabelContext {
+  readonly words: MoveWords;
+  /** In which ways and places are told. */
+  readonly lengths: PrintedLengths;
+  readonly fieldMm: number;
+  length(frames: number): string;
+  neighbour(way: 'in' | 'out'): string | null;
+}
+
+/** The sign in the camera column. */
+export type CameraSign =
+  | MoveSign
+  | { readonly form: 'wedge'; readonly opens: boolean }
+  | { readonly form: 'cross' | 'box' };
+
+export interface CameraLabels<T> {
+  sign(it: T): CameraSign;
+  /** First row of its bar; for a position `@` the frame that it stands on. */
+  first(it: T): number;
+  last(it: T): number;
+  /** What stands beside its line, long and short. */
+  names(it: T, telling: LabelContext): readonly string[];
+  /** The bare word, for the cut list. */
+  short(it: T, words: MoveWords): string;
+  /** The memo's line, without its time. */
+  memo(it: T, telling: LabelContext): string;
+  /** Names of places by frame, where they are not those of the graduations. */
+  labels?(it: T, telling: LabelContext): ReadonlyMap<number, string>;
+  /** What stands beside a graduation. */
+  beside?(graduation: Graduation, telling: LabelContext, it: T): string;
+}
+
+export const percent = (share: number): string => `${figure(share * 100, { decimals: 1 })}%`;
+export const degrees = (value: number): string => `${figure(value, { decimals: 1 })}°`;
+
+export const joined = (...parts: readonly (string | readonly string[])[]): string =>
+  parts
+    .flat()
+    .filter((part) => part !== '')
+    .join(' ');
+
+const frameBounds = {
+  first: ({ frames }: { frames: { from: number } }) => frames.from,
+  last: ({ frames }: { frames: { to: number } }) => frames.to,
+};
+
+const levels = (it: { readonly levels: readonly string[] }): string => it.levels.join(',');
+
+// ---- how lengths on the artwork are printed: in millimetres, or in inches where the settings say so
+
+const MM_AN_INCH = 25.4;
+
+export interface PrintedLengths {
+  readonly unit: 'mm' | 'in';
+  /** The number alone, without noughts at its end: `12.7`. */
+  figure(mm: number): string;
+  /** With the unit: `12.7 mm`, `0.5 in`. */
+  text(mm: number): string;
+  /** With as many decimals as its neighbours in a column: two for mm, three for inches. */
+  aligned(mm: number): string;
+  /** The same, whole numbers bare. */
+  step(mm: number): string;
+  /** `560 × 200 mm` */
+  area(widthMm: number, heightMm: number): string;
+  /** A size that will do: never rounded down. */
+  up(mm: number): number;
+}
+
+export function printedLengths({ lengths: unit }: Pick<Settings, 'lengths'>): PrintedLengths {
+  const factor = unit === 'in' ? MM_AN_INCH : 1;
+  const decimals = unit === 'in' ? 3 : 2;
+  const number = (mm: number): string => figure(mm / factor, { decimals });
+  return {
+    unit,
+    figure: number,
+    text: (mm) => `${number(mm)} ${unit}`,
+    aligned: (mm) => figure(mm / factor, { decimals, zeros: 'always' }),
+    step: (mm) => figure(mm / factor, { decimals, zeros: 'unlessWhole' }),
+    area: (width, height) => `${number(width)} × ${number(height)} ${unit}`,
+    up: (mm) => (Math.ceil((mm / factor) * 10 ** decimals - 1e-6) / 10 ** decimals) * factor,
+  };
+}
+
+// ----
+// What a move is called in the camera column, the memo, the camera chart and on the strip, made of the table of moves.
 
 /** Whether numbered graduations stand on every row. */
 export const graduated = (move: Move): boolean =>
@@ -206,4 +290,83 @@ export function arrowsOf(move: Move, turned: (frame: number) => number): Readonl
       return [[start, (Math.atan2(dy, dx) * 180) / Math.PI + turned(start)] as const];
     }),
   );
+}
+
+// ---- the table of light on paper. A new kind is one entry
+
+type LightOf<K extends Light['kind']> = Extract<Light, { kind: K }>;
+
+const exposure = ({ from, to }: LightOf<'expose'>): string =>
+  from === to ? percent(from) : `${percent(from)}→${percent(to)}`;
+const fadeName = ({ white, way }: LightOf<'fade'>): string =>
+  `${white ? 'W' : 'F'}.${way === 'in' ? 'I' : 'O'}`;
+
+const lights: { readonly [K in Light['kind']]: CameraLabels<LightOf<K>> } = {
+  fade: {
+    ...frameBounds,
+    sign: ({ way }) => ({ form: 'wedge', opens: way === 'in' }),
+    names: (light) => [fadeName(light)],
+    short: fadeName,
+    memo: (light) => fadeName(light),
+  },
+  overlap: {
+    ...frameBounds,
+    sign: () => ({ form: 'cross' }),
+    names: ({ way, length }, telling) => {
+      const long = `O.L ${telling.length(length)}`;
+      const cut = telling.neighbour(way);
+      const named = (what: string) => (cut === null ? [] : [telling.words.overlap(what, way, cut)]);
+      return [...named(long), ...named('O.L'), long, 'O.L'];
+    },
+    short: () => 'O.L',
+    memo: ({ way, length }, telling) =>
+      telling.words.overlap(`O.L ${telling.length(length)}`, way, telling.neighbour(way)),
+  },
+  expose: {
+    ...frameBounds,
+    sign: () => ({ form: 'box' }),
+    names: (light, { words }) => [
+      `${levels(light)} ${words.exposure} ${exposure(light)}`,
+      `${levels(light)} ${exposure(light)}`,
+      levels(light),
+    ],
+    short: (_, words) => words.exposure,
+    memo: (light, { words }) => `${levels(light)} ${words.exposure} ${exposure(light)}`,
+  },
+  glow: {
+    ...frameBounds,
+    sign: () => ({ form: 'box' }),
+    names: (light, { words }) => [`${levels(light)} ${words.glow}`, levels(light)],
+    short: (_, words) => words.glow,
+    memo: (light, { words }) => `${levels(light)} ${words.glow}`,
+  },
+  effect: {
+    ...frameBounds,
+    sign: () => ({ form: 'box' }),
+    names: (light) => [joined(levels(light), light.text), light.text],
+    short: (_, words) => words.effect,
+    memo: (light) => joined(levels(light), light.text),
+  },
+};
+
+/** The entry of a light, to be used with that light only. */
+export const lightKind = (light: Light): CameraLabels<Light> =>
+  lights[light.kind] as unknown as CameraLabels<Light>;
+
+// ---- what the camera does in a cut, in as few words as the trade has for it
+
+/** `PAN`, `T.U`, `O.L`: each name once, in the order of the first rows; `FIX` first where neither camera nor level moves. */
+export function shortMoves({ shot, camera }: SolvedShot, language: LabelLanguage): string[] {
+  const words = wordsOf({ labels: language, convention: shot.settings.convention }).moves;
+  const seen = <T>(kind: { first(it: T): number }, it: T): boolean => kind.first(it) <= shot.length;
+  const moves = camera.moves.filter(({ move }) => seen(moveKind, move));
+  const light = camera.light.filter((one) => seen(lightKind(one.light), one.light));
+  const named = [
+    ...moves.map(({ move }) => ({ at: moveKind.first(move), name: moveKind.short(move, words) })),
+    ...light.map((one) => ({
+      at: lightKind(one.light).first(one.light),
+      name: lightKind(one.light).short(one.light, words),
+    })),
+  ].sort((a, b) => a.at - b.at);
+  return [...new Set([...(moves.length === 0 ? [words.fix] : []), ...named.map(({ name }) => name)])];
 }

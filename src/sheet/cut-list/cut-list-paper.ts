@@ -6,11 +6,10 @@ import type { CutListWords } from '../../words/document-words.js';
 import { wordsOf } from '../../words/words.js';
 import type { Mark, Metrics } from '../display-list.js';
 import { type Box, frame, pale, textAt } from '../mark-builders.js';
-import { cachedMetrics } from '../metrics-cache.js';
 import { footMarks } from '../page-frame.js';
 import type { PageLook } from '../page-look.js';
-import { largerPrint, PAPER_MM, smallestTextMm } from '../paper-sizes.js';
-import { fitLine, setInBox } from '../text-fitting.js';
+import { largerPrint, PAPER_MM, smallestTextMm } from '../sheet-geometry.js';
+import { cachedMetrics, fitLine, setInBox } from '../text-fitting.js';
 
 /** From the paper's edge, mm. */
 const SIDE = 6.5;

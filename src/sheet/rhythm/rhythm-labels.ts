@@ -4,8 +4,7 @@ import type { CutList } from '../../count/count-episode.js';
 import { type ListPaper, lengthText } from '../cut-list/cut-list-paper.js';
 import type { Mark } from '../display-list.js';
 import { black, line, pale, textAt } from '../mark-builders.js';
-import type { Bands } from './rhythm-bands.js';
-import { newScenes, placeOf, stripPieces, type TimeStrips } from './rhythm-strips.js';
+import { type Bands, newScenes, placeOf, stripPieces, type TimeStrips } from './rhythm-strips.js';
 
 /** `12:05`: minutes and seconds. */
 export function clock(seconds: number): string {

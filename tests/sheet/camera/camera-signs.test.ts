@@ -1,11 +1,69 @@
-/** Each kind of move stands in the camera column with a sign, bars at both ends, and a name. */
+/** Where a move stands in the camera column. */
 
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { NO_GUTTERS } from '../../../src/sheet/block-columns.js';
+import { laneOf, lanesShown } from '../../../src/sheet/camera/camera-signs.js';
 import type { Mark } from '../../../src/sheet/display-list.js';
 import { sheetPages } from '../../../src/sheet/exposure-sheet.js';
+import type { BlockFrames, PageSide } from '../../../src/sheet/sheet-plan.js';
 import type { MoveKind } from '../../../src/shot/camera/camera-model.js';
 import { moveKinds } from '../../../src/shot/camera/move-kinds.js';
 import { lookOf, solvedCut } from '../laid.js';
+
+describe('lanes that are shown', () => {
+  test('are as many as have their least width', () => {
+    // 2.5 ems of the smallest print each, and twice that for a wide one.
+    expect(lanesShown([1, 1, 1], 7.8, 1.04)).toBe(3);
+    expect(lanesShown([1, 1, 1], 7.7, 1.04)).toBe(2);
+    expect(lanesShown([2, 1], 7.7, 1.04)).toBe(1);
+  });
+
+  test('are at least one', () => {
+    expect(lanesShown([2, 1], 1, 1.04)).toBe(1);
+    expect(lanesShown([], 10, 1.04)).toBe(0);
+  });
+});
+
+describe('a lane', () => {
+  function lanes(widths: readonly number[], width: number, gutter = 0) {
+    const side = {
+      plan: { camera: { lanes: widths } },
+      geometry: { scale: 1, leastTextMm: 1.4, gutters: { ...NO_GUTTERS, camera: gutter } },
+    } as unknown as PageSide;
+    const run = { block: { columns: { camera: { x: 100, width } } } } as unknown as BlockFrames;
+    return widths.map((_, i) => laneOf(side, run, i));
+  }
+
+  test('has its share of the column', () => {
+    const [wide, narrow] = lanes([2, 1], 12);
+    expect([wide!.x, wide!.width]).toEqual([100, 8]);
+    expect([narrow!.x, narrow!.width]).toEqual([108, 4]);
+  });
+
+  test('stands beside the gutter for change bars', () => {
+    expect(lanes([1], 6, 2)[0]).toMatchObject({ x: 102, width: 4 });
+  });
+
+  test('is not made wider than it needs: the rest is the pencil’s', () => {
+    expect(lanes([1], 30)[0]!.width).toBe(9);
+  });
+
+  test('has its line, its names and its words from left to right', () => {
+    const [lane] = lanes([1], 6);
+    const { x, width, lineX, zoneX, zoneEnd, strip } = lane!;
+    expect([x, lineX, zoneX, zoneEnd, strip.x]).toEqual(
+      [x, lineX, zoneX, zoneEnd, strip.x].sort((p, q) => p - q),
+    );
+    expect(strip.x + strip.width).toBeLessThan(x + width);
+    expect(strip.width).toBeGreaterThan(1.4);
+  });
+
+  test('is none where there is no room', () => {
+    expect(lanes([1, 1], 5)[1]).toBeNull();
+  });
+});
+
+// ---- each kind of move stands in the camera column with a sign, bars at both ends, and a name
 
 const BARE = 'cut 1\ntime 4+0\nfield P full\nfield Q full at 20,0\nfield R 80%\nlevel A free\nA: 1..\n';
 

@@ -1,8 +1,8 @@
 /** One ladder. */
 
-import { describe, expect, test } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import type { Ladder, Step } from '../../../src/sheet/charts/chart-ladders.js';
-import { columnsFor, lengthOf, piecesOf } from '../../../src/sheet/charts/ladder-marks.js';
+import { columnsFor, lengthOf, piecesOf, spreadLabels } from '../../../src/sheet/charts/ladder-marks.js';
 import { plainMetrics } from '../plain-metrics.js';
 
 const step = (way: number, more: Partial<Step> = {}): Step => ({
@@ -63,4 +63,18 @@ test('columns are as wide as their widest text or heading, a breakdown with its 
   expect(widths([step(0.5, { cel: 1234 })]).number).toBeCloseTo(4 * 1.75 + 2);
   expect(widths([step(0.5, { drawing: '1.123456', kind: 'breakdown' })]).name).toBeCloseTo(10 * 1.55 + 2);
   expect(widths([step(0.5, { drawing: 'x'.repeat(60) })]).name).toBe(26);
+});
+
+// ---- labels pushed apart
+
+describe('labels pushed apart', () => {
+  it('stay where they wish to be where there is room', () => {
+    expect(spreadLabels([1, 5, 9], 2, 0, 10)).toEqual([1, 5, 9]);
+  });
+
+  it('share the room about their mean where they crowd, in order', () => {
+    expect(spreadLabels([5, 5, 5], 2, 0, 10)).toEqual([3, 5, 7]);
+    expect(spreadLabels([9.9, 10, 10], 2, 0, 10)).toEqual([6, 8, 10]);
+    expect(spreadLabels([0, 0, 4], 2, 0, 10)).toEqual([0, 2, 4]);
+  });
 });

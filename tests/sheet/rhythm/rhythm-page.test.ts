@@ -2,14 +2,16 @@
 
 import { describe, expect, test } from 'vitest';
 import type { CutList } from '../../../src/count/count-episode.js';
+import { listPaper } from '../../../src/sheet/cut-list/cut-list-paper.js';
 import type { Mark, Page } from '../../../src/sheet/display-list.js';
-import { smallestTextMm } from '../../../src/sheet/paper-sizes.js';
-import { rhythmPage } from '../../../src/sheet/rhythm/rhythm-page.js';
+import { legendMarks, rhythmPage } from '../../../src/sheet/rhythm/rhythm-page.js';
+import { smallestTextMm } from '../../../src/sheet/sheet-geometry.js';
 import { PAPERS, type Settings } from '../../../src/shot/settings.js';
 import { listOf, row } from '../../count/rows.js';
 import { everyMark, offThePaper, textClashes, tooSmall } from '../clashes.js';
 import { listOfCuts } from '../cut-list/lists.js';
 import { boundsOf, type Line, linesOf, lookOf, overlap, textsOf } from '../laid.js';
+import { plainMetrics } from '../plain-metrics.js';
 
 const LOOKS: Pick<Settings, 'paper' | 'convention' | 'labels'>[] = PAPERS.flatMap((paper) =>
   (['japan', 'west'] as const).flatMap((convention) =>
@@ -216,4 +218,48 @@ test('an empty stretch up to the budget is shown where the cuts end before it', 
 test('an episode without any known time is still a page', () => {
   const page = rhythmPage(listOf([row('1', null, { sound: false })]), lookOf());
   expect(textsOf(page.marks).map(({ text }) => text)).toContain('Not drawn, time not known: 1');
+});
+
+// ---- what the signs of the rhythm page mean
+
+const paper = { ...listPaper(lookOf(), false), metrics: plainMetrics };
+const legend = (list: ReturnType<typeof listOf>, width = 1000) =>
+  legendMarks(paper, list, { x: 10, y: 20, width }, 2);
+const texts = (list: ReturnType<typeof listOf>) => textsOf(legend(list).marks).map(({ text }) => text);
+
+const sound = listOf([row('1', { time: 24 })]);
+
+test('steps of density are named up to the highest', () => {
+  expect(texts(sound)).toEqual([
+    'camera or level moves',
+    'dialogue',
+    'new drawings a second:',
+    '≤ 2',
+    '≤ 4',
+    '≤ 8',
+    '≤ 12',
+    '> 12',
+    'dissolve',
+    'new scene',
+  ]);
+});
+
+test('budget and cuts with errors are explained where there are such', () => {
+  const list = listOf([row('1', { time: 24 }, { sound: false })], { budget: 48 });
+  expect(texts(list).slice(-3)).toEqual(['budget ends', '12!', 'cut with errors']);
+});
+
+test('entries that find no room go on on the next line', () => {
+  const [one, more] = [legend(sound), legend(sound, 60)];
+  expect(one.height).toBeCloseTo(3.6);
+  expect(more.height).toBeGreaterThan(3.6);
+  for (const { x, text } of textsOf(more.marks)) expect(x + text.length).toBeLessThanOrEqual(70);
+});
+
+test('cuts that cannot be drawn are named, in four lines at most', () => {
+  const unknown = (count: number) => listOf(Array.from({ length: count }, (_, i) => row(`${i + 1}`, null)));
+  expect(texts(unknown(2)).at(-1)).toBe('Not drawn, time not known: 1, 2');
+  const many = textsOf(legend(unknown(400), 100).marks).map(({ text }) => text);
+  expect(many.at(-1)).toBe('…');
+  expect(many.filter((text) => /^\d+, /.test(text) || text.startsWith('Not'))).toHaveLength(3);
 });

@@ -1,27 +1,29 @@
 /** What stands in the camera column, and which moves stand beside which. */
 
 import type { Move } from '../../shot/camera/camera-model.js';
-import { legsOf } from '../../shot/camera/move-facts.js';
+import { kindOf, legsOf } from '../../shot/camera/move-facts.js';
 import { FRAMES_A_FOOT, type Settings } from '../../shot/settings.js';
-import type { Shot } from '../../shot/shot.js';
+import type { Level, Shot } from '../../shot/shot.js';
 import { feetAndFrames, rowName, secondsAndFrames } from '../../shot/time-notation.js';
 import type { SolvedLight, SolvedMove } from '../../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
 import { wordsOf } from '../../words/words.js';
 import type { Neighbours } from '../page-look.js';
-import { printedLengths } from '../printed-lengths.js';
-import { keysOf } from './keys-beside-moves.js';
-import { lightKind } from './light-labels.js';
-import { arrowsOf, graduated, moveKind, outlined } from './move-labels.js';
-import { neededArtwork, needsCameraChart } from './needed-camera-chart.js';
 import {
+  arrowsOf,
   type CameraLabels,
   type CameraSign,
   degrees,
+  graduated,
   joined,
   type LabelContext,
+  lightKind,
+  moveKind,
+  outlined,
+  type PrintedLengths,
   percent,
-} from './shared-move-labels.js';
+  printedLengths,
+} from './move-labels.js';
 
 /** One move or light, as the column and the memo need it. */
 export interface CameraItem {
@@ -243,4 +245,69 @@ function follows(item: CameraItem, before: CameraItem): boolean {
   const levels = (one: CameraItem): string => one.solved!.move.target.levels.join();
   const name = item.labels.get(item.first);
   return name !== undefined && name === before.labels.get(item.first) && levels(item) === levels(before);
+}
+
+/** New key drawings by row: `2`, or `A 2` where several levels go along. In the west by their final numbers. */
+export function keysOf(
+  levels: readonly string[],
+  { levels: solved }: SolvedShot,
+  west: boolean,
+): ReadonlyMap<number, readonly string[]> {
+  const found = new Map<number, string[]>();
+  const named = solved.filter(({ name }) => levels.includes(name));
+  for (const { name, exposures } of named)
+    for (const { frame, kind, drawing, cel, starts } of exposures) {
+      if (kind !== 'key' || !starts) continue;
+      const key = String(west ? cel : drawing);
+      const all = found.get(frame) ?? [];
+      all.push(named.length > 1 ? `${name} ${key}` : key);
+      found.set(frame, all);
+    }
+  return found;
+}
+
+// ---- which moves a line of the memo tells whole, so that no camera chart need be printed for them
+
+/** Every step like every other: one line of words tells all. */
+export function isConstant({ move, graduations }: SolvedMove): boolean {
+  const { goes, legs } = kindOf(move);
+  if (legs === 'swing' || move.on > 1 || move.legs.length > 1) return false;
+  const steps = graduations
+    .slice(1)
+    .map(({ stepMm, value }, i) => (goes ? stepMm : (value ?? 0) - (graduations[i]!.value ?? 0)));
+  return steps.every((step) => Math.abs(step - steps[0]!) < 1e-6);
+}
+
+/** A swing; a pull or a follow at constant speed, whose graduations were not asked for. */
+function isTold(solved: SolvedMove): boolean {
+  const { legs } = kindOf(solved.move);
+  return legs === 'swing' || (legs === 'way' && !solved.move.ticks && isConstant(solved));
+}
+
+/** Something moves that the memo cannot tell, or the camera stands on a field that is not the standard one. */
+export function needsCameraChart({ camera, shot }: SolvedShot): boolean {
+  const { widthMm } = shot.settings.field;
+  const moved = camera.moves.some((move) => !isTold(move));
+  const rest = shot.camera.rest;
+  const away =
+    Math.hypot(rest.xMm, rest.yMm) > 1e-6 || Math.abs(rest.widthMm - widthMm) > 1e-6 || rest.turnDeg !== 0;
+  return moved || away;
+}
+
+/**
+ * The size of artwork that a moving level needs, where no chart is printed that tells it: `640 × 163 mm`. '' where any will do
+ * (a level with the usual sheet that covers the picture).
+ */
+export function neededArtwork(level: Level, { camera }: SolvedShot, lengths: PrintedLengths): string {
+  const made = camera.artwork.get(level.name);
+  if (!made?.needed || made.loop || level.free || level.carry) return '';
+  if (level.sizeMm === null && made.width !== null && !made.edge) return '';
+  return lengths.area(lengths.up(made.needed.width), lengths.up(made.needed.height));
+}
+
+// ----
+// The camera's lines of the memo: one for each move and each light, or that nothing moves; before them the levels whose edge shows.
+
+export function cameraMemo({ edges, fixed, items }: CameraPlan): string[] {
+  return [...edges, ...(fixed === null ? [] : [fixed]), ...items.map(({ memo }) => memo)];
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type PanelSize, placePanels, SCALES } from '../../../src/sheet/camera-pages/panel-pages.js';
+import { type PanelSize, placePanels, SCALES } from '../../../src/sheet/camera-pages/camera-chart.js';
 
 const body = { x: 10, y: 40, width: 277, height: 150 };
 const panel = (widthMm: number, heightMm: number): PanelSize => ({
