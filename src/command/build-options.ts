@@ -1,6 +1,8 @@
 /** From the options of `build` to what is to be done, and what does not go together. */
 
+import type { BuildTool } from '../build/build-file.js';
 import type { Extent, PartName, PrintPlan } from '../build/print-plan.js';
+import type { Shard } from '../build/shard.js';
 import { UsageError } from '../build/usage-error.js';
 import type { Messages } from '../language/catalogue/index.js';
 import { type LookOptions, looks, type ReportOptions } from './command-options.js';
@@ -15,6 +17,8 @@ export interface BuildOptions extends ReportOptions, LookOptions {
   readonly changed?: boolean;
   readonly since?: string;
   readonly markedAgainst?: string;
+  readonly plan?: BuildTool;
+  readonly shard?: string;
 }
 
 /** `--pages changed`. */
@@ -69,6 +73,35 @@ function checkMarks({ markedAgainst, only = 'sheet', pages }: BuildOptions, file
   if (files.includes('-')) {
     throw clash('-', { variant: 'input-revisions', option: '--marked-against' });
   }
+}
+
+/** Throws UsageError where `--plan` stands beside what no rule for one cut at a time can do. */
+export function checkPlanOptions(options: BuildOptions, files: readonly string[]): void {
+  const { oneFile, changed, since, markedAgainst, pages, shard, only, output } = options;
+  const others: readonly (readonly [unknown, string])[] = [
+    [oneFile, '--one-file'],
+    [changed, '--changed'],
+    [since, '--since'],
+    [markedAgainst, '--marked-against'],
+    [pages, '--pages'],
+    [shard, '--shard'],
+    [only, '--only'],
+    [output === '-', '--output -'],
+    [files.includes('-'), '-'],
+  ];
+  for (const [given, other] of others) {
+    if (given) throw clash(other.split(' ').at(-1)!, { variant: 'not-together', one: '--plan', other });
+  }
+}
+
+/** `2/8`; null: no `--shard`. Throws UsageError for what is no part of so many. */
+export function shardOption({ shard, oneFile }: BuildOptions): Shard | null {
+  if (shard === undefined) return null;
+  if (oneFile) throw clash('--one-file', { variant: 'not-together', one: '--shard', other: '--one-file' });
+  const [, index, count] = (/^(\d{1,4})\/(\d{1,4})$/.exec(shard) ?? []).map(Number);
+  if (index === undefined || count === undefined || index < 1 || index > count)
+    throw new UsageError('option-value', shard, { variant: 'shard' });
+  return { index, count };
 }
 
 function clash(word: string, parameters: Messages['wrong-arguments']): UsageError {

@@ -24,6 +24,15 @@ export interface CutTexts {
   readonly sources: ReadonlyMap<string, string>;
 }
 
+/** The files that a print hangs on: absolute paths, the cut first, then the manifest; those that are not there too. */
+export function inputsOf(
+  host: Host,
+  job: Job & { readonly path: string },
+  cache: EpisodeCache,
+): readonly string[] {
+  return episodeTexts(host, job.episode, cache).inputs(job.path);
+}
+
 /** What a cut uses. */
 interface UsedTexts {
   /** By their ways from the folder of the cut, in the order of use; null: there is none to be had. */
@@ -36,10 +45,13 @@ const NOTHING: UsedTexts = { texts: new Map(), hash: '' };
 /** The texts of a cut; null where only compiling it tells, as for a cut whose number is written in an unusual way. Never throws. */
 export function textsOf(host: Host, job: Job, cache: EpisodeCache): CutTexts | null {
   const { path, name, episode } = job;
-  if (path === null) return null;
+  return path === null ? null : episodeTexts(host, episode, cache).of(path, name);
+}
+
+function episodeTexts(host: Host, episode: Episode, cache: EpisodeCache): EpisodeTexts {
   const known = cache.texts.get(episode) ?? new EpisodeTexts(host, episode, cache);
   cache.texts.set(episode, known);
-  return known.of(path, name);
+  return known;
 }
 
 /** The texts of one episode, read once. */
@@ -47,8 +59,8 @@ export class EpisodeTexts {
   private readonly story: StoryOrder | null;
   private readonly settings: string;
   private readonly used = new Map<string, UsedTexts>();
-  /** By cut number: of all cuts that lend each other levels. */
-  private groups: ReadonlyMap<string, string> | null = null;
+  /** By cut number: all cuts that lend each other levels. */
+  private groups: ReadonlyMap<string, Group> | null = null;
 
   constructor(
     private readonly host: Host,
@@ -63,11 +75,11 @@ export class EpisodeTexts {
     const { story, episode } = this;
     const cut = story?.of(path);
     if (story && !cut) return null;
-    const text = cut ? cut.text : ownText(this.host, path, name);
+    const text = cut ? cut.text : fileText(this.host, path, name);
     const number = text === null ? null : plainNumber(text);
     if (text === null || number === null) return null;
     const used = this.usedBy(path, text);
-    const recording = mentions(text, 'track') ? this.recordingOf(path, text) : '';
+    const recording = this.recordingOf(path, text);
     if (recording === null) return null;
     const parts = [
       recording,
@@ -75,7 +87,7 @@ export class EpisodeTexts {
       JSON.stringify(artistsOf(episode, number)),
       text,
       used.hash,
-      ...(story ? [...beside(story, path, number, text), this.group(story, number)] : []),
+      ...(story ? [...beside(story, path, number, text), this.group(story, number)?.hash ?? ''] : []),
     ];
     const sources = new Map([[name, text]]);
     for (const [way, one] of used.texts) if (one !== null) sources.set(join(dirname(name), way), one);
@@ -84,11 +96,43 @@ export class EpisodeTexts {
 
   /** A hash of what the recording of a cut holds; null where it is too long to be read for that. */
   private recordingOf(path: string, text: string): string | null {
-    const { host, episode } = this;
+    const target = this.recording(path, text);
+    return target === null ? '' : fileHash(this.host, target);
+  }
+
+  /** Where the recording of a cut lies; null: it has none. */
+  private recording(path: string, text: string): string | null {
+    if (!mentions(text, 'track')) return null;
     const track = scan('', text).statements.find((one) => one.kind === 'track');
-    if (track?.kind !== 'track') return '';
-    const target = trackInReach(host, path, track.path.text, episode.folder);
-    return target === null ? '' : fileHash(host, target);
+    return track?.kind === 'track'
+      ? trackInReach(this.host, path, track.path.text, this.episode.folder)
+      : null;
+  }
+
+  /** Of any cut, whatever is wrong with it. A cut beside the story, or with an unusual number, may hang on the whole story. */
+  inputs(path: string): readonly string[] {
+    const { story, episode, host } = this;
+    const cut = story?.of(path) ?? null;
+    const { text } = cut ?? { text: fileText(host, path, path) };
+    const number = text === null ? null : plainNumber(text);
+    const found = new Set([path]);
+    const manifest = manifestOf(host, episode);
+    if (manifest !== null) found.add(manifest);
+    const take = (one: string, itsText: string | null): void => {
+      found.add(one);
+      if (itsText === null) return;
+      for (const way of this.usedBy(one, itsText).texts.keys()) found.add(resolve(dirname(one), way));
+    };
+    take(path, text);
+    const recording = text === null ? null : this.recording(path, text);
+    if (recording !== null) found.add(recording);
+    if (!story || text === null) return [...found];
+    if (!cut || number === null) for (const one of story.cuts()) take(one.path, one.text);
+    else {
+      for (const one of dissolving(story, path, number, text)) if (one) found.add(one.path);
+      for (const one of this.group(story, number)?.cuts ?? []) take(one.path, one.text);
+    }
+    return [...found];
   }
 
   private usedBy(path: string, text: string): UsedTexts {
@@ -111,7 +155,7 @@ export class EpisodeTexts {
         seen.add(target);
         const here = join(way, typed);
         const allowed = isInReach(this.host, typed, at, this.episode.folder);
-        const text = allowed ? ownText(this.host, target, here) : null;
+        const text = allowed ? fileText(this.host, target, here) : null;
         texts.set(here, text);
         if (text !== null) follow(dirname(target), dirname(here), usesIn(text));
       }
@@ -120,28 +164,27 @@ export class EpisodeTexts {
     return { texts, hash: hashOf([...texts.values()].map((text) => text ?? '\0')) };
   }
 
-  /** A hash of the cuts that a cut borrows levels from, lends levels to, and so on from cut to cut; '' where there is none. */
-  private group(story: StoryOrder, number: string): string {
+  /** The cuts that a cut borrows levels from, lends levels to, and so on from cut to cut. */
+  private group(story: StoryOrder, number: string): Group | undefined {
     this.groups ??= this.findGroups(story);
-    return this.groups.get(cutKey(number)) ?? '';
+    return this.groups.get(cutKey(number));
   }
 
-  private findGroups(story: StoryOrder): ReadonlyMap<string, string> {
+  private findGroups(story: StoryOrder): ReadonlyMap<string, Group> {
     const groups = new Groups();
     const members = story.cuts().map((cut) => ({ cut, key: cutKey(cut.number) || `\0${cut.path}` }));
     for (const { cut, key } of members) {
       for (const lender of this.lenders(cut)) groups.join(key, cutKey(lender));
     }
     if (groups.empty) return new Map();
-    const texts = new Map<string, string[]>();
-    for (const { cut, key } of members) {
-      if (!groups.has(key)) continue;
-      const root = groups.rootOf(key);
-      const text = cut.text ?? '\0';
-      texts.set(root, [...(texts.get(root) ?? []), text, this.usedBy(cut.path, text).hash]);
+    const byRoot = new Map<string, StoryCut[]>(groups.keys().map((key) => [groups.rootOf(key), []]));
+    for (const { cut, key } of members) if (groups.has(key)) byRoot.get(groups.rootOf(key))!.push(cut);
+    const found = new Map<string, Group>();
+    for (const [root, cuts] of byRoot) {
+      const texts = cuts.flatMap(({ path, text }) => [text ?? '\0', this.usedBy(path, text ?? '').hash]);
+      found.set(root, { cuts, hash: hashOf(texts) });
     }
-    const hashes = new Map([...texts].map(([root, all]) => [root, hashOf(all)]));
-    return new Map(groups.keys().map((key) => [key, hashes.get(groups.rootOf(key)) ?? '']));
+    return new Map(groups.keys().map((key) => [key, found.get(groups.rootOf(key))!]));
   }
 
   /** Numbers of the cuts that a cut may reuse levels of. */
@@ -153,13 +196,35 @@ export class EpisodeTexts {
   }
 }
 
+interface Group {
+  /** In story order. */
+  readonly cuts: readonly StoryCut[];
+  readonly hash: string;
+}
+
+function manifestOf(host: Host, { file }: Episode): string | null {
+  return file === null ? null : resolve(host.cwd, file);
+}
+
+/** The cut before and the cut after, where there may be a dissolve between them and the cut; undefined: there is nothing to be known. */
+function dissolving(
+  story: StoryOrder,
+  path: string,
+  number: string,
+  own: string,
+): (StoryCut | null | undefined)[] {
+  const around = story.around(path, number);
+  return [around?.before ?? null, around?.after ?? null].map((cut) =>
+    mentions(own, 'overlap') || mentions(cut?.text ?? '', 'overlap') ? cut : undefined,
+  );
+}
+
 /** Numbers of the neighbours, and the texts of those that may have something to say of a dissolve, where there may be one. */
 function beside(story: StoryOrder, path: string, number: string, own: string): string[] {
-  const around = story.around(path, number);
-  return [around?.before, around?.after].flatMap((cut) => {
+  return dissolving(story, path, number, own).flatMap((cut) => {
+    if (cut === undefined) return ['', ''];
     const text = cut?.text ?? '\0';
-    const there = mentions(text, 'overlap');
-    return there || mentions(own, 'overlap') ? [cut?.number ?? '\0', there ? text : ''] : ['', ''];
+    return [cut?.number ?? '\0', mentions(text, 'overlap') ? text : ''];
   });
 }
 
@@ -178,7 +243,7 @@ function usedPath(statement: string): string[] {
   return scan('', statement).statements.flatMap((one) => (one.kind === 'use' ? one.path.text : []));
 }
 
-function ownText(host: Host, path: string, name: string): string | null {
+function fileText(host: Host, path: string, name: string): string | null {
   const { ok, text } = readText(host, path, name);
   return ok ? text : null;
 }

@@ -2,7 +2,7 @@ import type { NotLent } from '../language/catalogue/message-terms.js';
 import type { Diagnostic } from '../language/diagnostic.js';
 import type { Tree } from '../language/tree.js';
 import type { SolvedLevel } from '../solve/solved-shot.js';
-import type { CutTexts } from './cut-texts.js';
+import type { EpisodeTexts } from './cut-texts.js';
 import type { Episode } from './episode.js';
 import type { StoryOrder } from './story.js';
 
@@ -18,7 +18,7 @@ export interface EpisodeCache {
   /** Levels that other cuts reuse, by `path` and level; or why there is none. */
   readonly levels: Map<string, BorrowedLevel>;
   /** What a cut hangs on, by episode. */
-  readonly texts: Map<Episode, { of(path: string, name: string): CutTexts | null }>;
+  readonly texts: Map<Episode, EpisodeTexts>;
 }
 
 /** A level of another cut, with the text that it came from; or why there is none, and whether levels that reuse each other are why. */

@@ -59,7 +59,7 @@ type OptionValue =
   | { readonly variant: 'like-nothing'; readonly file: string }
   // ---- others
   | { readonly variant: 'shell'; readonly shells: readonly string[]; readonly guess: string | null }
-  | { readonly variant: 'port' };
+  | { readonly variant: 'port' | 'shard' };
 
 /** What is missing, too much, or does not go together. */
 type WrongArguments =
@@ -78,7 +78,8 @@ type WrongArguments =
   | { readonly variant: 'pages-found'; readonly option: string }
   | { readonly variant: 'input-revisions'; readonly option: string }
   | { readonly variant: 'marks-without-sheet'; readonly part: PrintedPart }
-  | { readonly variant: 'marks-changed-pages' }
+  | { readonly variant: 'marks-changed-pages' | 'plan-folder' }
+  | { readonly variant: 'plan-name'; readonly tool: string; readonly file: string }
   // ---- `compare`
   | { readonly variant: 'versions-missing' | 'versions-three' | 'versions-both-input' | 'input-past' }
   | { readonly variant: 'bare-revision'; readonly revision: string }

@@ -90,6 +90,7 @@ export const usage: Texts<UsageMessages> = {
       'like-nothing': ({ file }) =>
         `There is no episode here, and no file \`${file}\`, that a cut could be like.`,
       shell: ({ shells, guess }) => `\`completion\` is for ${oneOf(shells)}${meant(guess)}`,
+      shard: () => '`--shard` takes a part of a number of parts, from 1/8 to 8/8.',
       port: () => '`--preview` takes a port from 1 to 65535, or nothing.',
     },
   },
@@ -123,6 +124,8 @@ export const usage: Texts<UsageMessages> = {
         `\`--marked-against\` marks the sheets; \`--only ${part}\` prints none.`,
       'marks-changed-pages': () =>
         '`--marked-against` prints whole cuts, since their columns make room for the marks; leave out `--pages changed`.',
+      'plan-folder': () => '`--plan` prints each cut into a file of its own; give `--output` a folder.',
+      'plan-name': ({ tool, file }) => `${tool} cannot be told of a file with this name: \`${file}\`.`,
       'versions-missing': () => 'Name the old and the new version, or `--since` and a revision.',
       'versions-three': () => 'Two versions are compared, an old and a new one.',
       'versions-both-input': () => 'Standard input can be only one of the two.',

@@ -11,6 +11,7 @@ function world() {
   const host = memoryHost({
     'a.cut': cut(1, 'A: 1--2..'),
     'b.cut': cut(2),
+    'odd;name.cut': cut(5),
     'pinned.cut': cut(3, 'A: 1--2..\ncels A 1 1.1 1.2 2'),
     'unused.cut': cut(4, 'A: 1--2..\nB: 1..\ncels A 1 1.1 1.2 2\ncels B 1'),
     'house.cut': 'phrase walk = 1--2--\n',
@@ -34,6 +35,7 @@ const OPTION_VALUES: readonly (readonly [string | readonly string[], string])[] 
   ],
   ['build a.cut --paper A9', '`--paper` takes A4, A3, B4, B5, letter, legal or tabloid.'],
   ['build a.cut --paper XXXX', '`--paper` takes A4, A3, B4, B5, letter, legal or tabloid.'],
+  ['build a.cut --shard 9/8', '`--shard` takes a part of a number of parts, from 1/8 to 8/8.'],
   ['build a.cut --strict=yes', '`--strict` takes no value.'],
   ['build a.cut --paper', '`--paper` needs a value.'],
   ['build a.cut --pages 0', '`--pages` takes pages counted from 1, such as 2, 2-3, 2- or 1,4-6.'],
@@ -201,6 +203,11 @@ const WRONG_ARGUMENTS: readonly (readonly [string | readonly string[], string])[
     'build a.cut b.cut --one-file',
     'These cuts are not one whole episode, so their file has no name; give `--output` one, such as cuts.pdf.',
   ],
+  [
+    'build a.cut -o a.pdf --plan make',
+    '`--plan` prints each cut into a file of its own; give `--output` a folder.',
+  ],
+  ['build odd;name.cut --plan make', 'make cannot be told of a file with this name: `odd;name.cut`.'],
 ];
 
 /** In an episode that has one cut, HARBOUR. */
