@@ -82,12 +82,9 @@ export class CutPrinter {
       lent,
       marked,
     };
-    return {
-      printable,
-      look,
-      input: this.input(printable, look),
-      unmarkedInput: this.input(printable, { ...look, marked: undefined }),
-    };
+    const input = this.input(printable, look);
+    const unmarkedInput = marked ? this.input(printable, { ...look, marked: undefined }) : input;
+    return { printable, look, input, unmarkedInput };
   }
 
   /** The same with nothing marked. */
@@ -150,10 +147,20 @@ export class CutPrinter {
 }
 
 /** Tells two paper copies apart: a hash of what the cut says, and the commit that it stands on. */
-function stamp({ host, compiled, job }: PrintableCut): string {
+function stamp({ host, compiled, job, cache }: PrintableCut): string {
   const { digest } = compiled;
-  const commit = host.commit(job.path === null ? host.cwd : dirname(job.path));
+  const commit = commitOf(host, job.path === null ? host.cwd : dirname(job.path), cache);
   return commit ? `${digest} · ${commit}` : digest;
+}
+
+/** Commits by folder, for the length of a run. */
+const commits = new WeakMap<EpisodeCache, Map<string, string | undefined>>();
+
+function commitOf(host: Host, folder: string, run: EpisodeCache): string | undefined {
+  const known = commits.get(run) ?? new Map<string, string | undefined>();
+  commits.set(run, known);
+  if (!known.has(folder)) known.set(folder, host.commit(folder));
+  return known.get(folder);
 }
 
 export function blankDocument(pages: Document['pages'], settings: Settings): Document {

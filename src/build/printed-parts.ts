@@ -42,14 +42,12 @@ function partPages(solved: SolvedShot, look: PageLook, { only, trueSize, parts }
     overlay: () => overlayPages(solved, look),
   };
   if (only !== undefined) return { [only]: whole[only] };
-  const { sheet, charts, table, strip, overlay } = whole;
-  const camera =
-    all || needsCameraChart(solved) ? chartWithTable(solved, look) : { pages: [], holdsTable: true };
+  const { sheet, charts, strip, overlay } = whole;
+  const camera = all || needsCameraChart(solved) ? chartWithTable(solved, look) : null;
   return {
     sheet,
     charts: all ? charts : () => neededChartPages(solved, look),
-    camera: () => camera.pages,
-    ...(camera.holdsTable ? {} : { table }),
+    ...(camera ? { camera: () => camera.pages, table: () => camera.tablePages() } : {}),
     ...(all || trueSize ? { strip, overlay } : {}),
   };
 }

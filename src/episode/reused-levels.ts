@@ -121,31 +121,62 @@ export function addedTwice(
     const way = follow({ level: name, cut: reuse.cut, from: reuse.level }, shot.cut, story);
     const root = way.links.at(-1);
     if (!root || way.circle || way.links.length > MOST_LINKS) return [];
-    for (const cut of story.cuts()) {
-      if (cutKey(cut.number) === cutKey(shot.cut)) break;
-      for (const borrowed of story.borrowed(cut)) {
-        const passed = way.links.some((link) => link.cut.path === cut.path && link.from === borrowed.level);
-        const there = passed ? null : follow(borrowed, cut.number, story);
-        const end = there?.circle ? null : there?.links.at(-1);
-        if (end?.cut.path !== root.cut.path || end.from !== root.from) continue;
-        const id = JSON.stringify([cut.path, borrowed.level]);
-        const lent =
-          cache.levels.get(id) ?? borrow(others(cut.path, borrowed.level), cut.number, borrowed.level);
-        cache.levels.set(id, lent);
-        if ('reason' in lent) continue;
-        const both = lent.level.drawings.filter(({ cel, reused }) => !reused && fresh.has(cel));
-        if (both.length === 0) continue;
-        const [cels, as] = [both.map(({ cel }) => cel), borrowed.level];
-        return [
-          diagnose('reuse-twice', reuse.span, {
-            ...{ cut: cut.number, as, cels, from: root.cut.number, of: root.from },
-          }),
-        ];
-      }
+    const end = story.placeOf(shot.cut) ?? story.length;
+    for (const { cut, level: as } of sharersBefore(end, root, story)) {
+      if (way.links.some((link) => link.cut.path === cut.path && link.from === as)) continue;
+      const id = JSON.stringify([cut.path, as]);
+      const lent = cache.levels.get(id) ?? borrow(others(cut.path, as), cut.number, as);
+      cache.levels.set(id, lent);
+      if ('reason' in lent) continue;
+      const both = lent.level.drawings.filter(({ cel, reused }) => !reused && fresh.has(cel));
+      if (both.length === 0) continue;
+      const cels = both.map(({ cel }) => cel);
+      return [
+        diagnose('reuse-twice', reuse.span, {
+          ...{ cut: cut.number, as, cels, from: root.cut.number, of: root.from },
+        }),
+      ];
     }
     return [];
   });
 }
+
+/** A level of a cut that shows drawings of another, and the cut's place in the story. */
+interface Sharer {
+  readonly cut: StoryCut;
+  readonly level: string;
+  readonly place: number;
+}
+
+/** Levels that share drawings, by the level that those are made on, for the first `read` places of a story. */
+interface Sharers {
+  read: number;
+  readonly byRoot: Map<string, Sharer[]>;
+}
+
+const known = new WeakMap<StoryOrder, Sharers>();
+
+/** Those of a level that stand before a place, in story order. Reads each cut once, and no further. */
+function sharersBefore(end: number, root: Way['links'][number], story: StoryOrder): readonly Sharer[] {
+  const sharers: Sharers = known.get(story) ?? { read: 0, byRoot: new Map() };
+  known.set(story, sharers);
+  for (; sharers.read < end; sharers.read++) {
+    const place = sharers.read;
+    const cut = story.at(place);
+    for (const borrowed of cut ? story.borrowed(cut) : []) {
+      const { links, circle } = follow(borrowed, cut!.number, story);
+      const last = links.at(-1);
+      if (circle || !last) continue;
+      const one = { cut: cut!, level: borrowed.level, place };
+      const own = sharers.byRoot.get(levelId(last));
+      if (own) own.push(one);
+      else sharers.byRoot.set(levelId(last), [one]);
+    }
+  }
+  return (sharers.byRoot.get(levelId(root)) ?? []).filter(({ place }) => place < end);
+}
+
+const levelId = ({ cut, from }: Way['links'][number]): string => JSON.stringify([cut.path, from]);
 
 /** A level that goes through more cuts than this is no reuse but a slip. */
 const MOST_LINKS = 100;

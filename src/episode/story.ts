@@ -24,6 +24,14 @@ export interface Borrowed {
   readonly from: string;
 }
 
+/** A level that another cut takes its drawings from. */
+export interface Taken {
+  readonly level: string;
+  /** The other cut, and its level. */
+  readonly by: StoryCut;
+  readonly as: string;
+}
+
 /** One cut of the story. */
 export interface StoryCut {
   /** Absolute path. */
@@ -74,6 +82,7 @@ export class StoryOrder {
   private readonly reuses = new WeakMap<StoryCut, readonly Borrowed[]>();
   /** By a folder and the lines that say `use`: whether a level of a used file reuses another. */
   private readonly lending = new Map<string, boolean>();
+  private taken: Map<string, Taken[]> | null = null;
   private readonly root: string;
   /** Places by the cuts' numbers, for the first `known` files. */
   private readonly byKey = new Map<string, number>();
@@ -107,14 +116,24 @@ export class StoryOrder {
 
   /** The first cut of that number; reads no further than to it. */
   find(number: string): StoryCut | null {
+    const place = this.placeOf(number);
+    return place === null ? null : this.at(place);
+  }
+
+  /** Its place in the story, from 0. */
+  placeOf(number: string): number | null {
     const key = cutKey(number);
     while (!this.byKey.has(key) && this.known < this.files.length) {
       const place = this.known++;
       const found = cutKey(this.at(place)?.number ?? '');
       if (found !== '' && !this.byKey.has(found)) this.byKey.set(found, place);
     }
-    const place = this.byKey.get(key);
-    return place === undefined ? null : this.at(place);
+    return this.byKey.get(key) ?? null;
+  }
+
+  /** How many places the story has. */
+  get length(): number {
+    return this.files.length;
   }
 
   /**
@@ -143,7 +162,28 @@ export class StoryOrder {
     return known;
   }
 
-  private at(place: number): StoryCut | null {
+  /** The levels of a cut that others take, in story order. Reads every file once. */
+  takenFrom(number: string): readonly Taken[] {
+    this.taken ??= this.findTaken();
+    return this.taken.get(cutKey(number)) ?? [];
+  }
+
+  private findTaken(): Map<string, Taken[]> {
+    const found = new Map<string, Taken[]>();
+    for (const by of this.cuts()) {
+      for (const { cut, from, level } of this.borrowed(by)) {
+        const key = cutKey(cut);
+        if (key === cutKey(by.number)) continue;
+        const own = found.get(key);
+        if (own) own.push({ level: from, by, as: level });
+        else found.set(key, [{ level: from, by, as: level }]);
+      }
+    }
+    return found;
+  }
+
+  /** The cut at a place; null for a file that holds none. */
+  at(place: number): StoryCut | null {
     const known = this.looked.get(place);
     if (known !== undefined) return known;
     const cut = this.look(this.files[place]!);

@@ -3,7 +3,7 @@
 import type { Host } from '../host/host.js';
 import type { LentLevel, Neighbours } from '../sheet/page-look.js';
 import type { Shot } from '../shot/shot.js';
-import { cutKey, type Episode } from './episode.js';
+import type { Episode } from './episode.js';
 import type { EpisodeCache } from './episode-cache.js';
 import { type StoryOrder, storyOf } from './story.js';
 
@@ -41,15 +41,10 @@ function neighboursOf(path: string | null, { cut, camera }: Shot, story: StoryOr
   return { ...(before ? { before } : {}), ...(after ? { after } : {}) };
 }
 
-function lentOf({ cut: number, levels }: Shot, story: StoryOrder): LentLevel[] {
-  const key = cutKey(number);
+function lentOf({ cut, levels }: Shot, story: StoryOrder): LentLevel[] {
   const names = new Set(levels.map(({ name }) => name));
-  return story.cuts().flatMap((other) =>
-    cutKey(other.number) === key
-      ? []
-      : story
-          .borrowed(other)
-          .filter(({ cut, from }) => cutKey(cut) === key && names.has(from))
-          .map(({ level, from }): LentLevel => ({ level: from, cut: other.number, as: level })),
-  );
+  return story
+    .takenFrom(cut)
+    .filter(({ level }) => names.has(level))
+    .map(({ level, by, as }): LentLevel => ({ level, cut: by.number, as }));
 }

@@ -33,11 +33,13 @@ export function cameraChartPages(solved: SolvedShot, given: PageLook): Page[] {
   return chartWithTable(solved, given).pages;
 }
 
-/** The chart's pages, and whether the table of moves stands on the last of them. */
-export function chartWithTable(solved: SolvedShot, given: PageLook): { pages: Page[]; holdsTable: boolean } {
+/** The chart's pages, and those of the table of moves, which may stand on the last of the chart. */
+export function chartWithTable(solved: SolvedShot, given: PageLook): { pages: Page[]; tablePages(): Page[] } {
   const look = { ...given, metrics: cachedMetrics(given.metrics) };
   const panels = chartPanels(solved, look.settings.convention === 'west');
-  if (panels.length === 0) return { pages: [], holdsTable: false };
+  const ownTable = moveTable(solved, look);
+  const tablePages = () => ownTable?.pages() ?? [];
+  if (panels.length === 0) return { pages: [], tablePages };
   const texts = chartTexts(solved, look);
   const { words } = texts;
   const framed = (n: number, of: number) => pageFrame(solved.shot, look, words.camera(n), of, true);
@@ -55,7 +57,7 @@ export function chartWithTable(solved: SolvedShot, given: PageLook): { pages: Pa
     };
     return { widthMm: right - left, heightMm: top - bottom, aroundMm: AROUND_MM, captionMm };
   });
-  const { placed, table } = withTable(sizes, body, moveTable(solved, look));
+  const { placed, table } = withTable(sizes, body, ownTable);
   const count = 1 + Math.max(...placed.map(({ page }) => page));
   const pages = Array.from({ length: count }, (_, i): Page => {
     const { widthMm, heightMm, marks } = framed(i + 1, count);
@@ -74,7 +76,7 @@ export function chartWithTable(solved: SolvedShot, given: PageLook): { pages: Pa
       rows: [],
     };
   });
-  return { pages, holdsTable: table !== null };
+  return { pages, tablePages: table ? () => [] : tablePages };
 }
 
 /** Shares of the body that the table is tried in, beside or below the panels. */
