@@ -1,9 +1,6 @@
-/**
- * Tests mirror the sources: src/solve/unroll-cycles.ts has tests/solve/unroll-cycles.test.ts. Those that have none yet, and are covered by the tests
- * of larger parts only, stand in without-twin.txt.
- */
+/** Tests mirror the sources: src/solve/unroll-cycles.ts has tests/solve/unroll-cycles.test.ts. */
 
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import ts from 'typescript';
 import { expect, test } from 'vitest';
 
@@ -39,18 +36,9 @@ function hasLogic(source: string): boolean {
 }
 
 const without = sources.filter((source) => hasLogic(source) && !twinsOf(source).some(existsSync));
-const LIST = 'tests/without-twin.txt';
 
-// UPDATE=1 writes the list anew: after a source was renamed, or when a test was written. It is to grow shorter.
-if (process.env.UPDATE) writeFileSync(LIST, without.map((source) => `${source}\n`).join(''));
-const listed = readFileSync(LIST, 'utf8').trim().split('\n');
-
-test('a source with logic has a test of its own, or stands in the list of those that wait for one', () => {
-  expect(without.filter((source) => !listed.includes(source))).toEqual([]);
-});
-
-test('what has a test, has no logic, or is gone, is taken out of the list', () => {
-  expect(listed.filter((source) => !without.includes(source))).toEqual([]);
+test('a source with logic has a test of its own', () => {
+  expect(without).toEqual([]);
 });
 
 test('sources with and without logic are told apart', () => {

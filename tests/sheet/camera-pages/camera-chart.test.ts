@@ -1,6 +1,16 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
-import { type PanelSize, placePanels, SCALES } from '../../../src/sheet/camera-pages/camera-chart.js';
+import { describe, expect, test } from 'vitest';
+import {
+  cameraChartPages,
+  chartWithTable,
+  type PanelSize,
+  placePanels,
+  SCALES,
+} from '../../../src/sheet/camera-pages/camera-chart.js';
+import type { Page } from '../../../src/sheet/display-list.js';
+import type { Settings } from '../../../src/shot/settings.js';
+import { offThePaper, textClashes } from '../clashes.js';
+import { lookOf, said, solvedCut, textsOf } from '../laid.js';
 
 const body = { x: 10, y: 40, width: 277, height: 150 };
 const panel = (widthMm: number, heightMm: number): PanelSize => ({
@@ -51,3 +61,104 @@ test('panels stand inside the page, apart from one another, in their order, and 
     { numRuns: 60 },
   );
 });
+
+const FIELDS = 'A: 1..\nfield A full\nfield B full at 48,0\n';
+const chart = (lines: string, settings: Partial<Settings> = {}) =>
+  chartWithTable(solvedCut(`cut 7\ntime 4+0\n${lines}\n`, settings), lookOf(settings));
+
+/** So many levels that slide, each another way. */
+const slides = (count: number) =>
+  `stack ${[...'ABCDEFGH'].slice(0, count).join(' ')}\n${[...'ABCDEFGH']
+    .slice(0, count)
+    .map(
+      (name, i) =>
+        `level ${name} free\n${name}: 1..\nslide ${name} (0,0)@1 > (${40 + 10 * i},0)@4+0 ease 12 12`,
+    )
+    .join('\n')}`;
+
+/** Outlines of the usual field: how wide each is on the paper. */
+const fieldWidths = (page: Page): number[] =>
+  page.marks.flatMap((mark) => {
+    if (mark.kind !== 'path' || !mark.closed || mark.points.length !== 4 || !mark.stroke) return [];
+    const [a, b, c] = mark.points;
+    const [wide, high] = [b![0] - a![0], c![1] - b![1]];
+    return Math.abs(wide / high - 16 / 9) < 1e-6 ? [wide] : [];
+  });
+
+describe('the camera chart', () => {
+  test('is none where the camera and all levels stay', () => {
+    expect(chart('A: 1..')).toEqual({ pages: [], holdsTable: false });
+    expect(chart('A: 1..\nfield A full')).toEqual({ pages: [], holdsTable: false });
+  });
+
+  test('is drawn at the scale that it names', () => {
+    const [page] = chart(`${FIELDS}pan A@1 > B@4+0`).pages;
+    const scale = Number(/1\s*:\s*([\d.]+)/.exec(said(page!))![1]);
+    for (const width of fieldWidths(page!)) expect(width * scale).toBeCloseTo(254, 6);
+    expect(fieldWidths(page!)).toHaveLength(2);
+  });
+
+  test('is larger on larger paper', () => {
+    const width = (paper: Settings['paper']) =>
+      fieldWidths(chart(`${FIELDS}pan A@1 > B@4+0`, { paper }).pages[0]!)[0]!;
+    expect(width('A3')).toBeGreaterThan(width('A4'));
+    expect(width('A4')).toBeGreaterThan(width('B5'));
+  });
+
+  test('has one panel for each thing that moves, with its lines over it', () => {
+    const { pages } = chart(slides(5));
+    const titles = pages.flatMap((page) =>
+      textsOf(page.marks).filter(({ weight, text }) => weight === 'bold' && /1\s*:\s*\d/.test(text)),
+    );
+    expect(titles).toHaveLength(5);
+    expect(pages.map(({ label, part }) => [label, part])).toEqual(
+      pages.map((_, i) => [`camera ${i + 1}`, 'camera']),
+    );
+    expect(cameraChartPages(solvedCut(`cut 7\ntime 4+0\n${slides(5)}\n`), lookOf())).toEqual(pages);
+  });
+});
+
+describe('the table of moves', () => {
+  const FAR = FIELDS.replace('48,0', '500,0');
+  const SHORT = `${FAR}pan A@1 > B@5 steps 1 2 2 1`;
+
+  test('stands with the panels where it has room, and makes none of them smaller', () => {
+    const held = chart(SHORT);
+    expect(held.holdsTable).toBe(true);
+    expect(said(held.pages[0]!)).toContain('0+2 (2)');
+    // The same way at constant speed has no table.
+    const without = chart(`${FAR}pan A@1 > B@5`);
+    expect(without.holdsTable).toBe(false);
+    expect(fieldWidths(held.pages[0]!)).toEqual(fieldWidths(without.pages[0]!));
+  });
+
+  test('stands on pages of its own where a panel would be smaller for it', () => {
+    // These two fields fill the height of the page.
+    expect(chart(`${FIELDS}pan A@1 > B@5 steps 1 2 2 1`).holdsTable).toBe(false);
+  });
+
+  test('stands on pages of its own where it is too long', () => {
+    const long = chart(`${FIELDS}pan A@1 > B@4+0 ease 48 48`);
+    expect(long.holdsTable).toBe(false);
+    expect(long.pages.map(said).join(' ')).not.toContain('0+13 (13)');
+  });
+});
+
+test.each([
+  ['A4', 'en'],
+  ['B5', 'ja'],
+] as const)(
+  'nothing that is written covers anything, with or without the table (%s, %s)',
+  (paper, labels) => {
+    for (const lines of [
+      `${FIELDS}pan A@1 > B@5 steps 1 2 2 1`,
+      slides(3),
+      slides(8),
+      `${FIELDS}pan A@1 > B@4+0 ease 48 48`,
+    ])
+      for (const page of chart(lines, { paper, labels }).pages) {
+        expect(textClashes(page.marks)).toEqual([]);
+        expect(offThePaper(page)).toEqual([]);
+      }
+  },
+);
