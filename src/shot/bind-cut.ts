@@ -89,9 +89,22 @@ export function bind(
   const asked = new Set(clock.asked);
   for (const statement of own) if (late(statement)) binderOf(statement).bind?.(statement, binding);
   unusedMarks(draft, asked, report);
+  unusedPhrases(own, phrases.played, report);
 
   missing(main, draft, report);
   return { shot: finish(draft, settings, main), diagnostics };
+}
+
+/** A phrase that only unused phrases play is part of them: one hint for each chain is enough. */
+function unusedPhrases(
+  own: readonly Statement[],
+  played: ReadonlySet<string>,
+  report: (diagnostic: Diagnostic) => void,
+): void {
+  for (const statement of own) {
+    if (statement.kind !== 'phrase' || played.has(statement.name.text)) continue;
+    report(diagnose('phrase-unused', statement.name.span, { phrase: statement.name.text }));
+  }
 }
 
 /** A mark that only other unused marks hang on is unused as well, but one hint for each chain is enough. */

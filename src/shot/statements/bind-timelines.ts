@@ -1,6 +1,5 @@
 /** Timelines and phrases. */
 
-import { diagnose } from '../../language/diagnostic.js';
 import type { Binders } from '../binding.js';
 import { levelOf } from '../binding.js';
 import { insideStack } from './bind-levels.js';
@@ -24,10 +23,6 @@ export const timelineBinders: Pick<Binders, 'timeline' | 'phrase'> = {
     once: ({ name }) => ({ code: 'name-twice', parameters: { of: 'phrase', name: name.text } }),
     declare: (statement, draft) => void draft.phrases.set(statement.name.text, statement),
     share: (statement, draft) => void draft.phrases.set(statement.name.text, statement),
-    bind({ name }, { phrases, draft, report }) {
-      phrases.check(name.text, draft.on);
-      if (phrases.played.has(name.text)) return;
-      report(diagnose('phrase-unused', name.span, { phrase: name.text }));
-    },
+    bind: ({ name }, { phrases, draft }) => phrases.check(name.text, draft.on),
   },
 };

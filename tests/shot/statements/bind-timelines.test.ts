@@ -11,10 +11,10 @@ describe('a phrase', () => {
     expect(withLines('phrase walk = 1--2--', 'B: walk..').codes).toEqual([]);
   });
 
-  test('that only another phrase plays counts as played', () => {
-    expect(withLines('phrase both = walk walk', 'phrase walk = 1--2--').codes).toEqual([
-      'hint phrase-unused',
-    ]);
+  test('that only another phrase plays counts as played, in whatever order they stand', () => {
+    const [both, walk] = ['phrase both = walk walk', 'phrase walk = 1--2--'];
+    expect(withLines(both, walk).codes).toEqual(['hint phrase-unused']);
+    expect(withLines(walk, both).codes).toEqual(['hint phrase-unused']);
   });
 });
 
