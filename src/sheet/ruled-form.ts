@@ -200,23 +200,27 @@ function groupNames(block: RowBlock, geometry: SheetGeometry, words: SheetWords,
   const { columns } = block;
   const { heads } = geometry;
   const rows = headRows(geometry);
-  const over = (from: number, to: number, text: string): Mark[] =>
-    setInBox(
-      metrics,
-      text,
-      { x: from + 0.3, y: heads.y, width: to - from - 0.6, height: rows.group.height },
-      { most: 1.9 * geometry.scale, least: geometry.leastTextMm, ink: 'grey', weight: 'bold' },
-    ).marks;
+  const over = (from: number, to: number, texts: readonly string[]): Mark[] => {
+    const box = { x: from + 0.3, y: heads.y, width: to - from - 0.6, height: rows.group.height };
+    const look = {
+      most: 1.9 * geometry.scale,
+      least: geometry.leastTextMm,
+      ink: 'grey',
+      weight: 'bold',
+    } as const;
+    const sets = texts.map((text) => setInBox(metrics, text, box, look));
+    return (sets.find(({ fits }) => fits) ?? sets.at(-1)!).marks;
+  };
   const end = (several: typeof columns.keys): number => several.at(-1)!.x + several.at(-1)!.width;
   const marks = [
     ...over(columns.keys[0]!.x, end(columns.keys), words.keys),
     ...over(columns.cels[0]!.x, end(columns.cels), words.cels),
-    ...over(columns.notes.x, block.x + block.width, words.notes),
+    ...over(columns.notes.x, block.x + block.width, [words.notes]),
   ];
   if (columns.dialogue)
-    marks.push(...over(columns.dialogue.x, columns.dialogue.x + columns.dialogue.width, words.dialogue));
+    marks.push(...over(columns.dialogue.x, columns.dialogue.x + columns.dialogue.width, [words.dialogue]));
   if (columns.camera)
-    marks.push(...over(columns.camera.x, columns.camera.x + columns.camera.width, words.camera));
+    marks.push(...over(columns.camera.x, columns.camera.x + columns.camera.width, [words.camera]));
   return [...marks, ...headCaptions(block, geometry, words, metrics)];
 }
 

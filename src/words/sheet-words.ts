@@ -30,11 +30,12 @@ export interface SheetWords {
   /** What stands in the memo of every cut with flashing light. */
   readonly flashCaution: string;
   readonly stack: string;
-  readonly keys: string;
+  /** Over the columns of levels: the first that has room there; the last has room over a single column. */
+  readonly keys: readonly string[];
+  readonly cels: readonly string[];
   readonly dialogue: string;
   /** The cut's recording. */
   readonly track: string;
-  readonly cels: string;
   readonly camera: string;
   readonly notes: string;
   readonly drawings: string;

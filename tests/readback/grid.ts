@@ -30,15 +30,19 @@ export interface Grid {
 
 const GROUPS: Readonly<Record<string, Group>> = {
   'key drawings': 'keys',
-  // On narrow columns only the first word has room.
+  // Over narrow columns; over a single one there is room for `key` only.
+  keys: 'keys',
   key: 'keys',
   dialogue: 'dialogue',
   'finished cels': 'cels',
+  cels: 'cels',
   camera: 'camera',
   notes: 'notes',
   原画: 'keys',
+  原: 'keys',
   セリフ: 'dialogue',
   動画: 'cels',
+  動: 'cels',
   カメラ: 'camera',
   指示: 'notes',
 };

@@ -2,7 +2,9 @@
 
 import { describe, expect, it } from 'vitest';
 import { lightRule } from '../../src/sheet/ruled-form.js';
-import { laid, linesOf, textsOf } from './laid.js';
+import { PAPERS, type Settings } from '../../src/shot/settings.js';
+import { wordsOf } from '../../src/words/words.js';
+import { laid, linesOf, lookOf, textsOf } from './laid.js';
 
 const cut = (more = ''): string =>
   `cut 12A "Rooftop, dusk"\ntime 5+0\nscene 3\ntake 2\nartist "M. Arai"\nA "Nao": 1--2..\n${more}`;
@@ -54,5 +56,24 @@ describe('the ruled form', () => {
   it('prints form lines in the one pale ink', () => {
     const { form } = laid(cut())[0]!;
     expect(new Set(linesOf(form!.marks).map(({ stroke }) => stroke.ink))).toEqual(new Set(['form']));
+  });
+
+  it('has whole words over the columns of levels, the longest that have room', () => {
+    const heads = (lines: string, settings: Partial<Settings>) => {
+      const { form } = laid(`cut 1\ntime 4+0\nA: 1--2..\n${lines}`, settings)[0]!;
+      const bold = textsOf(form!.marks).filter(({ weight, text }) => weight === 'bold' && /[a-z]/.test(text));
+      const of = (words: readonly string[]) => bold.filter(({ text }) => words.includes(text))[0]?.text;
+      const { keys, cels } = wordsOf(lookOf().settings).sheet;
+      return [of(keys), of(cels)];
+    };
+    const voices = (count: number) =>
+      Array.from({ length: count }, (_, i) => `voice "N${i}" 1..24 "x"\n`).join('');
+    const sounds = Array.from({ length: 3 }, (_, i) => `sound 1..24 "s${i}"\n`).join('');
+    expect(heads('', { paper: 'B5' })).toEqual(['key drawings', 'finished cels']);
+    expect(heads(`${voices(2)}${sounds}`, { paper: 'B5' })).toEqual(['key', 'cels']);
+    for (const paper of PAPERS)
+      for (const convention of ['japan', 'west'] as const)
+        for (const more of ['', voices(2), `${voices(4)}${sounds}`])
+          for (const word of heads(more, { paper, convention })) expect(word).toBeDefined();
   });
 });

@@ -46,10 +46,10 @@ export const sheetIn = ({ cut: cutWord, cutShort, scene }: EnglishTerms): SheetW
   flashCaution:
     'CAUTION: flashing light can trigger seizures. The finished picture must pass the broadcaster’s or publisher’s test and local rules; this sheet is no such test.',
   stack: 'stack',
-  keys: 'key drawings',
+  keys: ['key drawings', 'keys', 'key'],
   dialogue: 'dialogue',
   track: 'track',
-  cels: 'finished cels',
+  cels: ['finished cels', 'cels'],
   camera: 'camera',
   notes: 'notes',
   drawings: 'drawings',

@@ -20,10 +20,10 @@ export const sheet: SheetWords = {
   flashCaution:
     '注意：点滅する光は発作を起こすことがある。完成画面は放送局・配信元の検査と各地の規定に合格すること。このシートはその検査ではない。',
   stack: 'セル重ね',
-  keys: '原画',
+  keys: ['原画', '原画', '原'],
   dialogue: 'セリフ',
   track: '音声',
-  cels: '動画',
+  cels: ['動画', '動'],
   camera: 'カメラ',
   notes: '指示',
   drawings: '枚数',

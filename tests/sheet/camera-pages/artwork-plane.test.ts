@@ -1,16 +1,23 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import {
   between,
-  boundsOf,
+  checkRule,
   clip,
+  holeMark,
+  holes,
   inset,
+  boundsOf as planeBounds,
+  RULE_ROOM,
   rectangle,
   type Segment,
   seen,
   sides,
 } from '../../../src/sheet/camera-pages/artwork-plane.js';
+import { smallestTextMm } from '../../../src/sheet/sheet-geometry.js';
 import { defaults } from '../../../src/shot/settings.js';
+import { wordsOf } from '../../../src/words/words.js';
+import { boundsOf, linesOf, lookOf, textsOf } from '../laid.js';
 
 test('a rectangle is given from its top left corner on, clockwise, and so it is turned', () => {
   expect(rectangle(10, 20, 40, 30, 0)).toEqual([
@@ -40,7 +47,7 @@ test('the camera sees what is as wide as it is told and shaped as the field', ()
 
 test('bounds hold all points, on either side of zero', () => {
   expect(
-    boundsOf([
+    planeBounds([
       [3, -8],
       [-2, 5],
       [7, 1],
@@ -108,4 +115,70 @@ test('of every segment just the points in the box are left', () => {
       expect(wrong).toEqual([]);
     }),
   );
+});
+
+test('peg holes are three in a row when they are asked for: over the field in Japan, under it in the west', () => {
+  expect(holes(defaults)).toEqual([]);
+  // Four inches apart; the middle one is the round one.
+  const japan = holes({ ...defaults, pegs: 'acme', convention: 'japan' });
+  expect(japan).toEqual([
+    { x: -101.6, y: 104.775, round: false },
+    { x: 0, y: 104.775, round: true },
+    { x: 101.6, y: 104.775, round: false },
+  ]);
+  const west = holes({ ...defaults, pegs: 'acme', convention: 'west' });
+  expect(west.map(({ y }) => y)).toEqual([-104.775, -104.775, -104.775]);
+});
+
+test('peg holes are drawn at the scale of the page', () => {
+  const place = ([x, y]: readonly [number, number]): [number, number] => [100 + x / 2, 50 - y / 2];
+  expect(holeMark({ x: 0, y: 20, round: true }, place, 2)).toMatchObject({
+    kind: 'circle',
+    x: 100,
+    y: 40,
+    // A quarter of an inch across, at half its size.
+    r: 6.35 / 4,
+  });
+  // Half an inch by an eighth, at half its size.
+  expect(holeMark({ x: 20, y: 0, round: false }, place, 2)).toMatchObject({
+    kind: 'path',
+    closed: true,
+    points: [
+      [110 - 3.175, 50 - 0.79375],
+      [110 + 3.175, 50 - 0.79375],
+      [110 + 3.175, 50 + 0.79375],
+      [110 - 3.175, 50 + 0.79375],
+    ],
+  });
+});
+
+const paper = { x: 12, y: 40, width: 150, height: 100 };
+
+describe.each(['en', 'ja'] as const)('the rule that shows the true size (%s)', (labels) => {
+  const look = lookOf({ labels });
+  const marks = checkRule(paper, look, wordsOf(look.settings).cameraPages);
+  const lines = linesOf(marks);
+
+  test('is 100 mm long, with a stroke every 10 mm and a longer one every 50', () => {
+    const [rule, ...strokes] = lines;
+    expect(Math.abs(rule!.x2 - rule!.x1)).toBe(100);
+    expect(rule!.y1).toBe(rule!.y2);
+    expect(strokes.map(({ x1 }) => x1 - rule!.x1)).toEqual([0, 10, 20, 30, 40, 50, 60, 70, 80, 90, 100]);
+    for (const { x1, x2, y1 } of strokes) expect([x1, y1]).toEqual([x2, rule!.y1]);
+    const heights = strokes.map(({ y1, y2 }) => y1 - y2);
+    const long = heights.map((high) => high > 3);
+    expect(long).toEqual([0, 10, 20, 30, 40, 50, 60, 70, 80, 90, 100].map((mm) => mm % 50 === 0));
+  });
+
+  test('stands with its words in the room that is left for it', () => {
+    const [text, ...more] = textsOf(marks);
+    expect(more).toEqual([]);
+    const { left, right, top, bottom } = boundsOf(text!);
+    expect(left).toBeGreaterThan(lines[0]!.x2);
+    expect(right).toBeLessThanOrEqual(paper.x + paper.width);
+    expect(text!.sizeMm).toBeGreaterThanOrEqual(smallestTextMm(look.settings.paper));
+    const ys = [top, bottom, ...lines.flatMap(({ y1, y2 }) => [y1, y2])];
+    expect(Math.min(...ys)).toBeGreaterThanOrEqual(paper.y + paper.height - RULE_ROOM);
+    expect(Math.max(...ys)).toBeLessThanOrEqual(paper.y + paper.height);
+  });
 });
