@@ -142,7 +142,7 @@ describe('the table of moves', () => {
   });
 
   test('stands on pages of its own where it is too long', () => {
-    const long = chart(`${FIELDS}pan A@1 > B@4+0 ease 48 48`);
+    const long = chart(`${FIELDS}pan A@1 > B@4+0 ease 24 24`);
     expect(long.tables).toBeGreaterThan(0);
     expect(long.pages.map(said).join(' ')).not.toContain('0+13 (13)');
   });
@@ -158,7 +158,7 @@ test.each([
       `${FIELDS}pan A@1 > B@5 steps 1 2 2 1`,
       slides(3),
       slides(8),
-      `${FIELDS}pan A@1 > B@4+0 ease 48 48`,
+      `${FIELDS}pan A@1 > B@4+0 ease 24 24`,
     ])
       for (const page of chart(lines, { paper, labels }).pages) {
         expect(textClashes(page.marks)).toEqual([]);
