@@ -5,6 +5,7 @@ import { filesOf } from '../episode/file-patterns.js';
 import { findCuts, type Job } from '../episode/find-cuts.js';
 import { decode, readText } from '../episode/read-text.js';
 import type { Host } from '../host/host.js';
+import { snapshot } from '../host/snapshot-host.js';
 import { format } from '../language/format/format-text.js';
 import { plural } from '../words/number-format.js';
 import { type CommandContext, choice, examples } from './command-options.js';
@@ -45,15 +46,16 @@ ${examples(
 
 async function formatAll(host: Host, files: readonly string[], options: Options): Promise<number> {
   const reporter = new ConsoleReporter(host, options.format, false);
+  const world = snapshot(host);
   const found = await findCuts(
-    host,
+    world,
     files.flatMap((file) => inFolder(host, file)),
   );
   reporter.report(found.diagnostics, NO_SOURCES);
   const count = { changed: 0, same: 0, failed: 0 };
   for (const job of found.jobs) {
-    const bytes = await bytesOf(host, job);
-    const read = job.path === null ? decode(job.name, bytes) : readText(host, job.path, job.name);
+    const bytes = await bytesOf(world, job);
+    const read = job.path === null ? decode(job.name, bytes) : readText(world, job.path, job.name);
     if (!read.ok) {
       reporter.report(read.diagnostics, new Map([[job.name, read.text]]));
       count.failed++;
@@ -66,7 +68,7 @@ async function formatAll(host: Host, files: readonly string[], options: Options)
     if (options.diff) await printDiff(host, job.name, read.text, text);
     else if (options.check && changed) host.out(`${job.name}\n`);
     const write = !options.check && !options.diff && (changed || job.path === null);
-    const fault = write ? writeBack(host, job, text, false) : null;
+    const fault = write ? writeBack(host, job, text, false, bytes) : null;
     if (fault) {
       reporter.report([fault], NO_SOURCES);
       count.failed++;

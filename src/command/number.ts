@@ -5,6 +5,7 @@ import { type Compiled, compile } from '../episode/compile-cut.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import { decode } from '../episode/read-text.js';
 import type { Host } from '../host/host.js';
+import { snapshot } from '../host/snapshot-host.js';
 import { celsEdits } from '../language/cels-line.js';
 import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
 import { withEdits } from '../language/statement-reader.js';
@@ -52,7 +53,7 @@ ${examples(
 
 async function number(host: Host, files: readonly string[], options: Options): Promise<number> {
   const reporter = new ConsoleReporter(host, options.format, options.strict === true);
-  const here = await remembering(host, files);
+  const here = snapshot(await remembering(host, files));
   const found = await findAll(here, reporter, files);
   const before = new Map<Job, string>();
   const world = await retimed(here, found, options, before);
@@ -105,7 +106,7 @@ async function number(host: Host, files: readonly string[], options: Options): P
     if (after !== typed) count.changed += 1;
     if (options.diff) await printDiff(host, job.name, typed, after);
     if (options.diff || options.check || (after === typed && job.path !== null)) return said();
-    const fault = writeBack(host, job, after, marked(bytes));
+    const fault = writeBack(host, job, after, marked(bytes), await bytesOf(here, job));
     if (!fault) return said();
     count.changed -= 1;
     count.failed += 1;

@@ -3,7 +3,7 @@
 import { deliver, STANDARD_OUTPUT } from '../build/output-targets.js';
 import type { Job } from '../episode/find-cuts.js';
 import type { Host, Reading } from '../host/host.js';
-import type { Diagnostic } from '../language/diagnostic.js';
+import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 
 const MARK = [0xef, 0xbb, 0xbf];
 
@@ -33,11 +33,29 @@ export function marked(bytes: Uint8Array): boolean {
   return MARK.every((byte, i) => bytes[i] === byte);
 }
 
-/** Writes a text back to where it came from, standard input to standard output; what stands against it, or null. */
-export function writeBack(host: Host, job: Job, text: string, mark: boolean): Diagnostic | null {
+/**
+ * Writes a text back to where it came from, standard input to standard output; what stands against it, or null. `before`: the bytes
+ * that it was made of. A file that somebody has saved since then is left as it is.
+ */
+export function writeBack(
+  host: Host,
+  job: Job,
+  text: string,
+  mark: boolean,
+  before: Uint8Array,
+): Diagnostic | null {
+  const span = { file: job.name, start: 0, end: 0 };
+  if (job.path !== null) {
+    const now = host.read(job.path);
+    if (!now.ok || Buffer.compare(now.value, before) !== 0)
+      return diagnose('output-unwritable', span, {
+        output: job.name,
+        reason: now.ok ? 'it was saved meanwhile' : now.reason,
+      });
+  }
   const bytes = Buffer.from((mark ? '\ufeff' : '') + text, 'utf8');
   const target = job.path === null ? STANDARD_OUTPUT : { path: job.path, name: job.name };
-  return deliver(host, target, bytes, { file: job.name, start: 0, end: 0 });
+  return deliver(host, target, bytes, span);
 }
 
 /** Prints nothing where the texts are the same. `name` is what messages call the file. */

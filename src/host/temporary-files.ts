@@ -34,6 +34,8 @@ const ABANDONED_MS = 24 * 60 * 60 * 1000;
 let temporaries = 0;
 /** Those that this process is at work on. */
 const open = new Set<string>();
+/** Folders in which it has looked for those that others have left. */
+const swept = new Set<string>();
 
 const DONE: Reading<null> = { ok: true, value: null };
 
@@ -71,6 +73,7 @@ export function openTemporary(path: string, machine: string): Reading<TemporaryF
   if (known) accessSync(path, constants.W_OK);
   const target = known ? realpathSync(path) : path;
   mkdirSync(dirname(target), { recursive: true });
+  if (!swept.has(dirname(target))) removeStaleTemporaries(dirname(target), machine);
   const temporary = join(dirname(target), `.cutwright-${machine}-${process.pid}-${++temporaries}.tmp`);
   const file = openSync(temporary, 'wx', known ? known.mode & 0o777 : 0o666);
   open.add(temporary);
@@ -116,10 +119,11 @@ function takeAfter(file: number, { uid, gid, mode }: Stats): void {
 }
 
 /**
- * Those of this machine whose process is gone, and those of other machines that nobody has written to for a day. Never throws:
- * what cannot be removed stays.
+ * Removes the files of this machine whose process is gone, and those of other machines that nobody has written to for a day. A process
+ * does so before it first writes into a folder; whoever may have nothing to write calls it. Never throws: what cannot be removed stays.
  */
 export function removeStaleTemporaries(folder: string, machine: string): void {
+  swept.add(folder);
   try {
     for (const name of readdirSync(folder)) {
       const [, of, process] = TEMPORARY.exec(name) ?? [];

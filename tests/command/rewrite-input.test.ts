@@ -10,6 +10,7 @@ import {
 import { noEpisode } from '../../src/episode/episode.js';
 import type { Job } from '../../src/episode/find-cuts.js';
 import { memoryHost } from '../../src/host/memory-host.js';
+import { run } from './run.js';
 
 const FILE: Job = { path: '/work/a.cut', name: 'a.cut', episode: noEpisode, named: true };
 const INPUT: Job = { ...FILE, path: null, name: 'standard input' };
@@ -58,26 +59,48 @@ test('a byte-order mark is seen, and written back', () => {
     marked(Buffer.from('a')),
     marked(Buffer.from([])),
   ]).toEqual([true, false, false]);
-  expect(writeBack(host, FILE, 'cut 1\n', true)).toBeNull();
+  host.files.set('/work/a.cut', Buffer.from('old'));
+  expect(writeBack(host, FILE, 'cut 1\n', true, Buffer.from('old'))).toBeNull();
   expect([...host.files.get('/work/a.cut')!.subarray(0, 4)]).toEqual([0xef, 0xbb, 0xbf, 0x63]);
 });
 
 describe('a text goes back', () => {
   test('to its file, or from standard input to standard output', () => {
-    const host = memoryHost();
-    writeBack(host, FILE, 'cut 1\n', false);
-    writeBack(host, INPUT, 'cut 2\n', false);
+    const host = memoryHost({ 'a.cut': 'old' });
+    writeBack(host, FILE, 'cut 1\n', false, Buffer.from('old'));
+    writeBack(host, INPUT, 'cut 2\n', false, Buffer.from('old'));
     expect([text(host.files.get('/work/a.cut')), host.printed()]).toEqual(['cut 1\n', 'cut 2\n']);
   });
 
   test('or what stands against it is said of its file', () => {
     const host = memoryHost({ 'a.cut': 'old' });
     host.locked.add('/work/a.cut');
-    expect(writeBack(host, FILE, 'new', false)).toMatchObject({
+    expect(writeBack(host, FILE, 'new', false, Buffer.from('old'))).toMatchObject({
       code: 'output-unwritable',
       span: { file: 'a.cut' },
     });
     expect(text(host.files.get('/work/a.cut'))).toBe('old');
+  });
+
+  test.each([
+    ['format', 'cut 1\ntime 1+0\nA: 1   --2..\n', ['format']],
+    ['number', 'cut 1\ntime 1+0\nA: 1--2..\n', ['number']],
+    ['number', 'cut 1\ntime 1+0\nA: 1-2..\ncels A 1 1.1 1.2 2\n', ['number', '--gone', 'A:1.1']],
+  ])('never over what somebody has saved while `%s` ran', async (_, before, argv) => {
+    const host = memoryHost({ 'a.cut': before });
+    const { read } = host;
+    const later = `${before}memo "saved in the editor"\n`;
+    host.read = (path) => {
+      const reading = read(path);
+      host.files.set('/work/a.cut', Buffer.from(later));
+      return reading;
+    };
+    const { status, error } = await run(host, ...argv, 'a.cut');
+    expect([status, error]).toEqual([
+      2,
+      expect.stringContaining('`a.cut` cannot be written: it was saved meanwhile'),
+    ]);
+    expect(text(host.files.get('/work/a.cut'))).toBe(later);
   });
 });
 

@@ -182,3 +182,11 @@ test('a file that is written anew keeps its mode, whatever the mask of the proce
     process.umask(before);
   }
 });
+
+test('a process clears a folder of what others have left before it first writes there', () => {
+  const { pid } = spawnSync(process.execPath, ['-e', '0']);
+  const left = `.cutwright-${machineName()}-${pid}-1.tmp`;
+  writeFileSync(at(left), 'half');
+  must(nodeHost().write(at('a.cut'), bytes('whole')));
+  expect(readdirSync(folder)).toEqual(['a.cut']);
+});

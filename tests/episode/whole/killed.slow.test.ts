@@ -22,8 +22,11 @@ import { generateEpisode } from './generate.js';
 import { type Files, withCuts } from './world.js';
 
 const CUTS = 7;
-/** Every so many kills the next build is left to itself. */
+/** Every so many kills the next run is left to itself. */
 const TO_THE_END = 5;
+/** How many there are for each fifty of the tests: `KILLS=20` is a thousand of them, by hand. */
+const TIMES = Number(process.env.KILLS ?? 1);
+const TIMEOUT = 600_000 * TIMES;
 
 let folder: string;
 const out = () => join(folder, 'out');
@@ -88,15 +91,16 @@ async function kill(
   return (await ended) === 'SIGKILL';
 }
 
-/** Fifty kills in all. A file that is written is some four events: made, filled, renamed away, renamed to. */
+/** A file that is written is some four events: made, filled, renamed away, renamed to. */
 test.each([
-  { kills: 20, more: [], into: '', events: 3 * CUTS },
-  { kills: 20, more: ['--changed'], into: '', events: 3 * CUTS },
-  { kills: 10, more: ['--one-file'], into: 'all.pdf', events: 3 },
+  { kills: 15, more: [], into: '', events: 3 * CUTS },
+  { kills: 15, more: ['--changed'], into: '', events: 3 * CUTS },
+  { kills: 8, more: ['--one-file'], into: 'all.pdf', events: 3 },
 ])(
   '$kills times, build $more: no output is half a file, and the next build makes the episode whole',
-  { timeout: 600_000 },
-  async ({ kills, more, into, events }) => {
+  { timeout: TIMEOUT },
+  async ({ kills: few, more, into, events }) => {
+    const kills = few * TIMES;
     rmSync(out(), { recursive: true, force: true });
     const dice = new Dice(50);
     const texts = generateEpisode({ cuts: CUTS, seed: 7, meanFrames: 40 }).files;
@@ -131,6 +135,78 @@ test.each([
     }
   },
 );
+
+/** Commands that write the texts themselves: each of them is as it was or as it is to be, and never lost. */
+test.each([
+  { kills: 5, argv: ['format', '.'] },
+  { kills: 5, argv: ['number', '.'] },
+  { kills: 2, argv: ['new', 'cut', '99'] },
+])(
+  '$kills times, $argv: no text is lost, and the next run does the rest',
+  { timeout: TIMEOUT },
+  async ({ kills, argv }) => {
+    const home = join(folder, `texts ${argv[0]}`);
+    const dice = new Dice(51);
+    const texts = withCuts(generateEpisode({ cuts: 12, seed: 9, meanFrames: 40 }).files, (text) =>
+      text.replaceAll(': ', ':   '),
+    );
+    const restore = (): void => {
+      rmSync(home, { recursive: true, force: true });
+      for (const [name, text] of Object.entries(texts)) {
+        mkdirSync(dirname(join(home, name)), { recursive: true });
+        writeFileSync(join(home, name), text);
+      }
+    };
+    const run = () => spawnSync(process.execPath, [program, ...argv], { cwd: home, encoding: 'utf8' });
+    restore();
+    const before = allIn(home);
+    const start = performance.now();
+    const { status, stderr } = run();
+    expect(status, stderr).toBe(0);
+    const took = performance.now() - start;
+    const wanted = allIn(home);
+    expect(wanted).not.toEqual(before);
+
+    let killed = 0;
+    restore();
+    for (let round = 0; killed < kills * TIMES; round++) {
+      expect(round, 'runs, most of which ended before they could be killed').toBeLessThan(20 * kills * TIMES);
+      const child = spawn(process.execPath, [program, ...argv], { cwd: home, stdio: 'ignore' });
+      const ended = new Promise<NodeJS.Signals | null>((done) =>
+        child.on('exit', (_, signal) => done(signal)),
+      );
+      await wait(took * (0.4 + dice.below(600) / 1000));
+      child.kill('SIGKILL');
+      const inTime = (await ended) === 'SIGKILL';
+      const now = allIn(home);
+      for (const name of new Set([...before.keys(), ...now.keys()])) {
+        if (name.endsWith('.tmp')) continue;
+        const whole = [before.get(name), wanted.get(name)];
+        expect(whole, name).toContain(now.get(name));
+      }
+      if (!inTime) {
+        restore();
+        continue;
+      }
+      killed += 1;
+      if (killed % TO_THE_END !== 0 && killed < kills * TIMES) continue;
+      // A new cut may be there already.
+      if (argv[0] !== 'new' || !now.has('cuts/c099.cut')) expect(run().status).toBe(0);
+      expect(allIn(home)).toEqual(wanted);
+      restore();
+    }
+  },
+);
+
+/** Texts of a folder and those below it, by their names there. */
+function allIn(home: string): Map<string, string> {
+  const names = readdirSync(home, { recursive: true, encoding: 'utf8' });
+  return new Map(
+    names
+      .filter((name) => statSync(join(home, name)).isFile())
+      .map((name) => [name, readFileSync(join(home, name), 'utf8')]),
+  );
+}
 
 test('nothing is touched on the disk where nothing has changed', () => {
   put(generateEpisode({ cuts: 4, seed: 4, meanFrames: 48 }).files);
