@@ -1,8 +1,7 @@
 /** A move of each kind, with two values of each of its parameters, made of the table of moves: no kind and no form can be left out. */
 
 import type { Move, MoveKind, Spacing } from '../src/shot/camera/camera-model.js';
-import { kindOf } from '../src/shot/camera/move-facts.js';
-import { type LegForm, type LegForms, moveKinds } from '../src/shot/camera/move-kinds.js';
+import { kindOf, type LegForm, type LegForms, moveKinds } from '../src/shot/camera/move-kinds.js';
 import type { Form, ParameterForms } from '../src/shot/camera/move-parameters.js';
 
 export const KINDS = Object.keys(moveKinds) as readonly MoveKind[];

@@ -3,7 +3,7 @@
 import type { Reporter } from '../build/reporter.js';
 import type { Compiled } from '../episode/compile-cut.js';
 import type { Job } from '../episode/find-cuts.js';
-import { type Pins, unused } from '../solve/needed-cels-lines.js';
+import { type Pins, unused } from '../solve/cels-lines.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { plural } from '../words/number-format.js';
 import { choices } from './retimed-passages.js';

@@ -10,7 +10,7 @@ import { celsEdits } from '../language/cels-line.js';
 import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
 import { withEdits } from '../language/statement-reader.js';
 import { nearest } from '../language/suggest.js';
-import { type Pins, pinsFor, unpinnable, unused } from '../solve/needed-cels-lines.js';
+import { type Pins, pinsFor, unpinnable, unused } from '../solve/cels-lines.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { type CommandContext, examples, type ReportOptions, withReport } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';

@@ -1,7 +1,7 @@
 /** What differs in the camera: moves, light and fields. */
 
 import type { Field, Light, Move } from '../shot/camera/camera-model.js';
-import { fieldLegs, givenOf } from '../shot/camera/move-facts.js';
+import { fieldLegs, givenOf } from '../shot/camera/move-kinds.js';
 import type { Frames } from '../shot/shot.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { figure } from '../words/number-format.js';

@@ -1,6 +1,6 @@
 /** Changes in words: as sentences of a retake note, and as the sheet marks them with bars beside rows and lines for the memo. */
 
-import { kindOf } from '../shot/camera/move-facts.js';
+import { kindOf } from '../shot/camera/move-kinds.js';
 import type { Form, Parameter } from '../shot/camera/move-parameters.js';
 import { FRAMES_A_FOOT } from '../shot/settings.js';
 import { feetAndFrames, rowName, secondsAndFrames } from '../shot/time-notation.js';

@@ -6,11 +6,12 @@ import {
   givenOf,
   growthOf,
   kindOf,
+  type LegForm,
+  type LegForms,
   legsOf,
   parametersOf,
   rowsOf as rowsOfMove,
-} from '../shot/camera/move-facts.js';
-import type { LegForm, LegForms } from '../shot/camera/move-kinds.js';
+} from '../shot/camera/move-kinds.js';
 import type { Form, Parameter } from '../shot/camera/move-parameters.js';
 import type { Frames } from '../shot/shot.js';
 import type { SolvedMove } from '../solve/camera/solved-camera.js';

@@ -2,7 +2,7 @@
 
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import type { Item, Statement, Tree } from '../language/tree.js';
-import { endOf, startOf } from '../shot/camera/move-facts.js';
+import { endOf, startOf } from '../shot/camera/move-kinds.js';
 import type { Shot } from '../shot/shot.js';
 import type { Written } from './episode.js';
 

@@ -4,8 +4,15 @@ import type { IToken, TokenType } from 'chevrotain';
 import type { Message, Messages } from './catalogue/index.js';
 import type { Misplaced, Wanted } from './catalogue/message-terms.js';
 import { type Diagnostic, diagnose, type Note } from './diagnostic.js';
-import type { FixCandidate, FixTester } from './fault-fixes.js';
-import { insertFix, placeOf, replaceFix, type StatementFault, typedAt } from './fault-fixes.js';
+import {
+  type FixCandidate,
+  type FixTester,
+  insertFix,
+  placeOf,
+  replaceFix,
+  type StatementFault,
+  typedAt,
+} from './fault-fixes.js';
 import { laterWordsOf } from './grammar-queries.js';
 import { slip } from './slip-faults.js';
 import type { TextRange } from './source.js';

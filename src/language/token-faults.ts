@@ -2,8 +2,15 @@
 
 import type { IToken, TokenType } from 'chevrotain';
 import type { Message, Messages } from './catalogue/index.js';
-import type { FixCandidate } from './fault-fixes.js';
-import { graphemeAt, insertFix, placeOf, replaceFix, type StatementFault, typedAt } from './fault-fixes.js';
+import {
+  type FixCandidate,
+  graphemeAt,
+  insertFix,
+  placeOf,
+  replaceFix,
+  type StatementFault,
+  typedAt,
+} from './fault-fixes.js';
 import { tokenize } from './lexer.js';
 import type { TextRange } from './source.js';
 import { nearest } from './suggest.js';

@@ -2,10 +2,9 @@
 
 import type { StatementOf } from '../language/tree.js';
 import { makeField, standardField } from '../shot/camera/bind-fields.js';
-import { evenSteps } from '../shot/camera/bind-spacing.js';
 import type { Field } from '../shot/camera/camera-model.js';
-import { kindOf } from '../shot/camera/move-facts.js';
-import type { LegForm } from '../shot/camera/move-kinds.js';
+import { kindOf, type LegForm } from '../shot/camera/move-kinds.js';
+import { evenSteps } from '../shot/camera/move-parameters.js';
 import type { Settings } from '../shot/settings.js';
 import type { SolvedMove } from '../solve/camera/solved-camera.js';
 import { moveTitles } from '../words/en/forms-en.js';

@@ -4,7 +4,7 @@ import type { StatementOf } from '../language/tree.js';
 import type { ShotItem } from '../shot/shot.js';
 import { inFrames } from '../shot/time-notation.js';
 import type { Artwork } from '../solve/camera/solved-camera.js';
-import { passFrames } from '../solve/group-lengths.js';
+import { passFrames } from '../solve/item-placement.js';
 import type { SolvedLevel, SolvedPassage } from '../solve/solved-shot.js';
 import { type Showing, showingsOf } from '../solve/text-to-frames.js';
 import { figure, plural } from '../words/number-format.js';

@@ -1,15 +1,27 @@
 /** Tree → `Shot`: names are bound, units resolved, whatever the order of the statements. */
 
-import type { Diagnostic, Span } from '../language/diagnostic.js';
-import { diagnose } from '../language/diagnostic.js';
+import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
+import { makeGuess } from '../language/suggest.js';
 import type { Statement, StatementOf, Tree } from '../language/tree.js';
-import type { Binding, Draft, LevelDraft, Once } from './binding.js';
-import { startDraft } from './binding.js';
-import { finishCamera } from './camera/finish-camera.js';
-import { makeGuess } from './name-guesses.js';
+import type { CameraStatement } from '../language/tree-camera.js';
+import {
+  type Binder,
+  type Binders,
+  type Binding,
+  type Draft,
+  type LevelDraft,
+  type Once,
+  startDraft,
+} from './binding.js';
+import { fieldBinders, finishCamera } from './camera/bind-fields.js';
+import { lightBinders } from './camera/bind-light.js';
+import { moveBinders } from './camera/bind-moves.js';
+import type { CameraNode } from './camera/camera-model.js';
 import type { Settings } from './settings.js';
 import type { Level, Shot, Spoken } from './shot.js';
-import { binderOf } from './statements/statement-binders.js';
+import { levelBinders, timelineBinders } from './statements/bind-levels.js';
+import { sheetBinders, wordBinders } from './statements/bind-sheet.js';
+import { trackBinders } from './statements/bind-track.js';
 import { makeClock } from './time-resolver.js';
 import { makePhrases } from './timeline-items.js';
 
@@ -212,4 +224,28 @@ function finishLevel(level: LevelDraft, stated: StatementOf<'level'> | null): Le
     carry: (stated?.carry ?? null) !== null,
     picture: stated?.picture ?? null,
   };
+}
+
+// ---- the binders of the camera's statements: one entry for each kind
+
+const cameraBinders: { readonly [K in CameraStatement['kind']]: Binder<CameraNode<K>> } = {
+  ...fieldBinders,
+  ...moveBinders,
+  ...lightBinders,
+};
+
+// ---- the table of binders: one entry for each kind of statement
+
+const binders: Binders = {
+  ...sheetBinders,
+  ...levelBinders,
+  ...timelineBinders,
+  ...wordBinders,
+  ...trackBinders,
+  ...cameraBinders,
+};
+
+/** The binder of a statement, with its own type forgotten: the table holds the right one for each kind. */
+function binderOf(statement: Statement): Binder<Statement> {
+  return binders[statement.kind] as Binder<Statement>;
 }

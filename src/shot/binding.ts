@@ -2,9 +2,9 @@
 
 import type { Message } from '../language/catalogue/index.js';
 import type { Report, Span } from '../language/diagnostic.js';
+import type { Guess } from '../language/suggest.js';
 import type { Statement, StatementOf, Word } from '../language/tree.js';
-import { type CameraDraft, startCamera } from './camera/camera-draft.js';
-import type { Guess } from './name-guesses.js';
+import { type CameraDraft, startCamera } from './camera/camera-model.js';
 import type { Settings } from './settings.js';
 import type { Level, RowNote, Spoken, Timeline, Track } from './shot.js';
 import type { Clock } from './time-resolver.js';

@@ -1,9 +1,8 @@
 /** Times of the text → frames. */
 
-import type { Report, Span } from '../language/diagnostic.js';
-import { diagnose } from '../language/diagnostic.js';
+import { diagnose, type Report, type Span } from '../language/diagnostic.js';
+import type { Guess } from '../language/suggest.js';
 import type { Length, Position, Range, StatementOf, TypedTime } from '../language/tree.js';
-import type { Guess } from './name-guesses.js';
 import { FRAMES_A_FOOT } from './settings.js';
 
 /** Larger numbers are all the same here: far beyond any sheet, and still exact. */

@@ -1,11 +1,9 @@
 /** Items of timelines and phrases: lengths resolved, `on` given to each item, phrases put in as groups. */
 
-import type { Report, Span } from '../language/diagnostic.js';
-import { diagnose } from '../language/diagnostic.js';
-import type { StatementOf, Item as TreeItem } from '../language/tree.js';
-import { bindChart } from './inbetween-chart.js';
-import type { Guess } from './name-guesses.js';
-import type { Group, Leaf, ShotItem, ShotRepeat } from './shot.js';
+import { diagnose, type Report, type Span } from '../language/diagnostic.js';
+import { type Guess, nearest } from '../language/suggest.js';
+import type { StatementOf, Chart as TreeChart, Item as TreeItem } from '../language/tree.js';
+import type { Group, Leaf, ShotChart, ShotItem, ShotRepeat } from './shot.js';
 import type { Clock } from './time-resolver.js';
 
 /** Groups and phrases within each other; deeper ones are a slip or a trap, and nobody could read them. */
@@ -296,4 +294,41 @@ export function bindOn(frames: number, span: Span, report: Report): number | nul
   if (Number.isInteger(frames) && frames >= 1 && frames <= LONGEST_ON) return frames;
   report(diagnose('on-range', span, { most: LONGEST_ON }));
   return null;
+}
+
+// ---- in-between charts as typed → their form; how many in-betweens they must fit is the solver's to check
+
+const NAMED = ['even', 'early', 'late', 'both'] as const;
+
+/** Null after a report. */
+export function bindChart(chart: TreeChart, report: Report): (ShotChart & { readonly span: Span }) | null {
+  if (chart.form === 'named') {
+    const form = NAMED.find((each) => each === chart.name);
+    if (form) return { form, span: chart.span };
+    const guess = nearest(chart.name, NAMED);
+    report(
+      diagnose(
+        'unknown-chart',
+        chart.span,
+        { name: chart.name, guess: guess ?? null },
+        guess
+          ? { fix: { action: 'write', written: guess, edits: [{ span: chart.span, text: `{${guess}}` }] } }
+          : {},
+      ),
+    );
+    return null;
+  }
+  let before = 0;
+  for (const { value, span } of chart.fractions) {
+    if (!(value > 0 && value < 1)) {
+      report(diagnose('chart-outside', span, {}));
+      return null;
+    }
+    if (value <= before) {
+      report(diagnose('chart-not-rising', span, {}));
+      return null;
+    }
+    before = value;
+  }
+  return { form: 'fractions', fractions: chart.fractions.map((each) => each.value), span: chart.span };
 }

@@ -5,13 +5,10 @@
  */
 
 import type { NoKeyAfter, NoKeyBefore } from '../language/catalogue/message-terms.js';
-import type { Report } from '../language/diagnostic.js';
-import { diagnose } from '../language/diagnostic.js';
+import { diagnose, type Report } from '../language/diagnostic.js';
 import type { Group, Leaf, Level, ShotItem } from '../shot/shot.js';
-import { lastOfPass, leafAt, onceThrough } from './group-lengths.js';
-import { groupCutShort } from './item-placement.js';
-import type { Drawing, Passage } from './level-drawings.js';
-import { makeDrawing } from './level-drawings.js';
+import { groupCutShort, lastOfPass, leafAt, onceThrough } from './item-placement.js';
+import { type Drawing, makeDrawing, type Passage } from './level-drawings.js';
 
 type Key = Extract<Leaf, { kind: 'key' }>;
 type Reference = Extract<Leaf, { kind: 'reference' }>;

@@ -1,13 +1,27 @@
 /** `Shot` → `SolvedShot`. Pure. */
 
 import type { Diagnostic, Report } from '../language/diagnostic.js';
-import type { Level, Shot } from '../shot/shot.js';
+import type { Level, Shot, ShotItem } from '../shot/shot.js';
 import type { TrackSound } from '../sound/track-sound.js';
-import type { CameraLevel } from './camera/camera-context.js';
+import type { CameraLevel } from './camera/camera-tracks.js';
 import { solveCamera } from './camera/solve-camera.js';
-import { solveLevel } from './solve-level.js';
+import { placesOf } from './drawn-fractions.js';
+import { existing, findReferences, nameBetweens, takeKnown } from './inbetween-names.js';
+import { findPassages } from './inbetween-resolution.js';
+import { cutShort, lay } from './item-placement.js';
+import type { Drawing, Passage } from './level-drawings.js';
 import { solveTrack } from './solve-track.js';
-import type { Counts, SolvedLevel, SolvedShot } from './solved-shot.js';
+import type {
+  Counts,
+  Exposure,
+  SolvedCycle,
+  SolvedDrawing,
+  SolvedLevel,
+  SolvedPassage,
+  SolvedShot,
+} from './solved-shot.js';
+import { type SeenRun, warn } from './timeline-warnings.js';
+import { playPlaced } from './unroll-cycles.js';
 
 export interface SolveContext {
   /**
@@ -80,4 +94,195 @@ function count(levels: readonly SolvedLevel[]): Counts {
     reused: all.length - fresh.length,
     backgrounds: painted.filter((drawing) => !drawing.reused).length,
   };
+}
+
+// ---- one level: items → rows, drawings with their numbers, passages, cycles
+
+/**
+ * `BG`, `BG2`, `BOOK1`, `BOOK_A`, `BGB`: the names by which sheets call backgrounds and overlays (common practice), with a number, one
+ * letter or what stands behind a `_`.
+ */
+export function isBackground(level: string): boolean {
+  return /^(?:BG|BOOK)(?:[A-Z]?\d*|_.*)$/u.test(level);
+}
+
+/** A level that is simply there. */
+function untimed({ name, title, reuse }: Level): SolvedLevel {
+  return {
+    name,
+    title,
+    background: isBackground(name),
+    timed: false,
+    exposures: [],
+    drawings: [],
+    passages: [],
+    cycles: [],
+    lastCel: 0,
+    missing: [],
+    reuse: reuse && { cut: reuse.cut, level: reuse.level },
+    inherited: { drawings: [], passages: [] },
+  };
+}
+
+/** `source`: the solved level that this one reuses, where it could be had. Null for a level that reuses one: see `solve`. */
+function solveLevel(level: Level, shot: Shot, source: SolvedLevel | null, report: Report): SolvedLevel {
+  const { timeline } = level;
+  if (!timeline) return untimed(level);
+  let laid = true;
+  const placed = lay(level, timeline, shot, (diagnostic) => {
+    if (diagnostic.code !== 'timeline-long' && diagnostic.code !== 'timeline-short') laid = false;
+    report(diagnostic);
+  });
+  const cut = new Set<ShotItem>(placed.filter(cutShort).map((each) => each.item));
+  const passages = findPassages(level, timeline.items, (group) => cut.has(group), report);
+  const known = takeKnown(level, passages, source, shot.numbering, report);
+  nameBetweens(passages, known);
+  const places = new Map(passages.passages.map((each) => [each, placesOf(each, level.name, report)]));
+  const references = findReferences(level, passages, known, report);
+  const drawingOf = (item: ShotItem): Drawing | null => {
+    if (item.kind === 'key') return passages.keys.get(item.name) ?? null;
+    return passages.betweens.get(item) ?? references.get(item) ?? null;
+  };
+
+  const rows: { drawing: Drawing | null; again: boolean; run: SeenRun | null }[] = Array.from(
+    { length: shot.length },
+    () => ({ drawing: null, again: false, run: null }),
+  );
+  const cycles: SolvedCycle[] = [];
+  const runs: SeenRun[] = [];
+  for (const each of placed) {
+    const played = playPlaced(each, shot.length);
+    cycles.push(...played.cycles);
+    let frame = each.start;
+    for (const { leaf, frames, again } of played.units) {
+      const drawing = drawingOf(leaf);
+      const last = runs.at(-1);
+      const run: SeenRun =
+        last && last.drawing === drawing && last.lastFrame === frame - 1
+          ? last
+          : { drawing, firstFrame: frame, lastFrame: frame, leaf };
+      if (run !== last) runs.push(run);
+      run.lastFrame = frame + frames - 1;
+      for (const end = frame + frames; frame < end; frame++) rows[frame - 1] = { drawing, again, run };
+    }
+  }
+
+  const seen = new Set<Drawing>();
+  for (const [i, { drawing }] of rows.entries()) {
+    if (!drawing) continue;
+    seen.add(drawing);
+    if (drawing.firstFrame === 0) drawing.firstFrame = i + 1;
+    drawing.exposedFrames++;
+  }
+  for (const { passage, tell } of known.short) {
+    if (passage.drawings.some((drawing) => seen.has(drawing) && drawing.cel === 0)) tell();
+  }
+  const drawings = [...seen];
+  const numbered = known.highest > 0;
+  number(drawings, shot, known.highest);
+  if (level.reuse && !source) for (const drawing of drawings) drawing.reused = true;
+
+  const pinnedKeys = new Set(known.loose.filter((each) => each.kind === 'key').map((each) => each.key));
+  if (timeline.whole && laid && timeline.items.length > 0)
+    warn(
+      { level, timeline, passages, runs, drawings, pinnedKeys, referred: new Set(references.values()) },
+      report,
+    );
+
+  const onPaper = [
+    ...passages.keys.values(),
+    ...passages.passages.flatMap((each) => each.drawings),
+    ...known.loose,
+  ];
+  const missing = [
+    ...onPaper
+      .filter((drawing) => drawing.pinned && !drawing.reused && !seen.has(drawing))
+      .map(({ cel, name }) => ({ cel, drawing: name })),
+    // By frame most numbers are left out anyway, and those of the cut that is reused are drawings there.
+    ...known.unused
+      .filter((cel) => shot.numbering === 'sequence' && cel > known.reused)
+      .map((cel) => ({ cel, drawing: '' })),
+  ].sort((a, b) => a.cel - b.cel);
+
+  return {
+    name: level.name,
+    title: level.title,
+    background: isBackground(level.name),
+    timed: true,
+    exposures: rows.map(
+      ({ drawing, again }, i): Exposure => ({
+        frame: i + 1,
+        kind: drawing?.kind ?? 'empty',
+        drawing: drawing?.name ?? null,
+        cel: drawing?.cel ?? null,
+        starts: i === 0 || rows[i - 1]!.drawing !== drawing,
+        again,
+      }),
+    ),
+    drawings: drawings
+      .map(
+        ({ cel, name, kind, firstFrame, exposedFrames, pinned, reused }): SolvedDrawing => ({
+          cel,
+          drawing: name,
+          kind,
+          firstFrame,
+          exposedFrames,
+          added: numbered && !pinned,
+          reused,
+        }),
+      )
+      .sort((a, b) => a.cel - b.cel),
+    passages: passages.passages
+      .flatMap((passage): SolvedPassage[] => {
+        const frames = passage.drawings.map((drawing) => drawing.firstFrame).filter((frame) => frame > 0);
+        if (frames.length === 0) return [];
+        const { from, to } = passage;
+        const names = passage.drawings.map((drawing) => drawing.name);
+        return [
+          {
+            from,
+            to,
+            ...places.get(passage)!,
+            drawings: names,
+            firstFrame: Math.min(...frames),
+            span: passage.written[0]!.span,
+          },
+        ];
+      })
+      .sort((a, b) => a.firstFrame - b.firstFrame),
+    cycles,
+    lastCel: drawings.reduce((highest, { cel }) => Math.max(highest, cel), 0),
+    missing,
+    reuse: level.reuse && { cut: level.reuse.cut, level: level.reuse.level },
+    inherited: inherited(source, passages.passages, drawings),
+  };
+}
+
+function inherited(
+  source: SolvedLevel | null,
+  passages: readonly Passage[],
+  shown: readonly Drawing[],
+): SolvedLevel['inherited'] {
+  if (!source) return { drawings: [], passages: [] };
+  const here = new Set(shown.filter(({ reused }) => reused).map(({ cel }) => cel));
+  const way = (from: string, to: string, { length }: readonly unknown[]) => `${from}>${to}*${length}`;
+  const ways = new Set(passages.map(({ from, to, drawings }) => way(from, to, drawings)));
+  return {
+    drawings: existing(source).drawings.filter(({ cel }) => !here.has(cel)),
+    passages: existing(source).passages.filter(
+      ({ from, to, drawings }) => !ways.has(way(from, to, drawings)),
+    ),
+  };
+}
+
+/**
+ * Numbers the drawings that have none, which stand in the order in which they are first seen. Where some have numbers on paper the
+ * new ones go on behind the highest, whatever the numbering. By frame no two can clash: two drawings never start on one frame.
+ */
+function number(drawings: readonly Drawing[], { numbering }: Shot, highest: number): void {
+  let last = highest;
+  for (const drawing of drawings) {
+    if (drawing.cel > 0) continue;
+    drawing.cel = numbering === 'frame' && highest === 0 ? drawing.firstFrame : ++last;
+  }
 }

@@ -1,7 +1,7 @@
 /** From a place in the text to the frames that what stands there is seen on, and back: for editors and live views. Pure. */
 
 import type { Span } from '../language/diagnostic.js';
-import { rowsOf } from '../shot/camera/move-facts.js';
+import { rowsOf } from '../shot/camera/move-kinds.js';
 import type { Frames, Shot } from '../shot/shot.js';
 import { lay } from './item-placement.js';
 import { playPlaced } from './unroll-cycles.js';

@@ -1,8 +1,7 @@
 /** Plays placed items: what is seen for how long, in order, never more than there are rows. */
 
 import type { Group, Leaf, ShotItem } from '../shot/shot.js';
-import { natural, passFrames } from './group-lengths.js';
-import type { PlacedItem } from './item-placement.js';
+import { natural, type PlacedItem, passFrames } from './item-placement.js';
 import type { SolvedCycle } from './solved-shot.js';
 
 export interface Unit {

@@ -3,7 +3,7 @@ import type { Reporter } from '../../src/build/reporter.js';
 import { questions, summary, told } from '../../src/command/number-report.js';
 import { noEpisode } from '../../src/episode/episode.js';
 import type { Job } from '../../src/episode/find-cuts.js';
-import { pinsFor } from '../../src/solve/needed-cels-lines.js';
+import { pinsFor } from '../../src/solve/cels-lines.js';
 import { compileText } from '../compile.js';
 
 const JOB: Job = { path: '/work/a.cut', name: 'a.cut', episode: noEpisode, named: true };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { distance, nearest } from '../../src/language/suggest.js';
+import { distance, makeGuess, nearest } from '../../src/language/suggest.js';
 
 describe('distance', () => {
   // The first two are the textbook pairs for edit distance (common practice); swapped neighbours count once.
@@ -64,4 +64,18 @@ describe('what was probably meant', () => {
     expect(nearest('a'.repeat(64), ['a'.repeat(63)])).toBe('a'.repeat(63));
     expect(nearest('a'.repeat(65), ['a'.repeat(64)])).toBeUndefined();
   });
+});
+
+test('the nearest name, or none', () => {
+  const guess = makeGuess();
+  expect(guess('hbarour', ['tide', 'harbour'])).toBe('harbour');
+  expect(guess('lantern', ['tide', 'harbour'])).toBeUndefined();
+});
+
+test('forty guesses a text, whether they find something or not', () => {
+  const guess = makeGuess();
+  for (let i = 0; i < 39; i++) guess('lantern', ['tide']);
+  expect(guess('tied', ['tide'])).toBe('tide');
+  expect(guess('tied', ['tide'])).toBeUndefined();
+  expect(makeGuess()('tied', ['tide'])).toBe('tide');
 });

@@ -1,7 +1,7 @@
 import BezierEasing from 'bezier-easing';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bezier } from '../../src/solve/camera/bezier.js';
+import { bezier } from '../../src/solve/camera/easing.js';
 
 describe('cubic Bézier timing', () => {
   it('has the values of W3C CSS Easing 1', () => {

@@ -1,7 +1,7 @@
 /** In-between charts, against what is taught about reading them. */
 
 import { describe, expect, test } from 'vitest';
-import { chartFractions } from '../../src/solve/chart-fractions.js';
+import { chartFractions } from '../../src/solve/drawn-fractions.js';
 import { shown } from '../solve/shown.js';
 
 function fractions(items: string): readonly number[] {

@@ -8,7 +8,7 @@ import {
   translate,
 } from 'transformation-matrix';
 import { describe, expect, it } from 'vitest';
-import type { CameraLevel } from '../../src/solve/camera/camera-context.js';
+import type { CameraLevel } from '../../src/solve/camera/camera-tracks.js';
 import type { SolvedCamera } from '../../src/solve/camera/solved-camera.js';
 import * as build from '../solve/camera/build.js';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { defaults } from '../../src/shot/settings.js';
-import { checkChart } from '../../src/solve/camera/checks/field-chart-check.js';
+import { checkChart } from '../../src/solve/camera/checks/artwork-checks.js';
 import { FULL, field, solved } from '../solve/camera/build.js';
 
 const INCH = 25.4;

@@ -9,7 +9,7 @@ import {
   translate,
 } from 'transformation-matrix';
 import { describe, expect, it } from 'vitest';
-import { SAFE_FROM, STROBES_OVER } from '../../src/solve/camera/checks/strobing-check.js';
+import { SAFE_FROM, STROBES_OVER } from '../../src/solve/camera/checks/speed-checks.js';
 import * as build from '../solve/camera/build.js';
 
 const { field, leg, pan, truck, pull, scale, turn, slide, solved, level, at, W } = build;

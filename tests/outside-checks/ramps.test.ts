@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { evenSteps } from '../../src/shot/camera/bind-spacing.js';
+import { evenSteps } from '../../src/shot/camera/move-parameters.js';
 import { progress } from '../../src/solve/camera/easing.js';
 
 const ease = (leave: number, arrive: number, steps: number) =>

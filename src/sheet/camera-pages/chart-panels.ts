@@ -4,7 +4,7 @@
  */
 
 import type { Move } from '../../shot/camera/camera-model.js';
-import { fieldLegs, givenOf, goingAlong, kindOf, legsOf, startOf } from '../../shot/camera/move-facts.js';
+import { fieldLegs, givenOf, goingAlong, kindOf, legsOf, startOf } from '../../shot/camera/move-kinds.js';
 import type { Settings } from '../../shot/settings.js';
 import type { Level } from '../../shot/shot.js';
 import { clockwise, turnOf } from '../../solve/camera/plane-turns.js';

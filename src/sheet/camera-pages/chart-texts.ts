@@ -1,7 +1,7 @@
 /** What the camera chart says in words and figures: rows, sizes, and the lines over each panel. */
 
 import type { Field } from '../../shot/camera/camera-model.js';
-import { kindOf, rowsOf } from '../../shot/camera/move-facts.js';
+import { kindOf, rowsOf } from '../../shot/camera/move-kinds.js';
 import type { Settings } from '../../shot/settings.js';
 import { rowName } from '../../shot/time-notation.js';
 import type { Artwork, Graduation, SolvedMove } from '../../solve/camera/solved-camera.js';

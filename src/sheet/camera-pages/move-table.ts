@@ -8,7 +8,7 @@
 
 import { layTable, type TableSet } from '../../layout/table.js';
 import type { Move } from '../../shot/camera/camera-model.js';
-import { kindOf, rests, rowsOf } from '../../shot/camera/move-facts.js';
+import { kindOf, rests, rowsOf } from '../../shot/camera/move-kinds.js';
 import type { Graduation, SolvedMove } from '../../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
 import { figure } from '../../words/number-format.js';

@@ -9,7 +9,7 @@
  * than the paper goes on in the next piece, which repeats the last 10 mm: cut at the dashed line, lay it over.
  */
 
-import { kindOf } from '../../shot/camera/move-facts.js';
+import { kindOf } from '../../shot/camera/move-kinds.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
 import { figure } from '../../words/number-format.js';
 import { moveKind } from '../camera/move-labels.js';

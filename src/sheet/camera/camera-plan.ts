@@ -1,7 +1,7 @@
 /** What stands in the camera column, and which moves stand beside which. */
 
 import type { Move } from '../../shot/camera/camera-model.js';
-import { kindOf, legsOf } from '../../shot/camera/move-facts.js';
+import { kindOf, legsOf } from '../../shot/camera/move-kinds.js';
 import { FRAMES_A_FOOT, type Settings } from '../../shot/settings.js';
 import type { Level, Shot } from '../../shot/shot.js';
 import { feetAndFrames, rowName, secondsAndFrames } from '../../shot/time-notation.js';

@@ -6,11 +6,13 @@ import {
   givenOf,
   growthOf,
   kindOf,
+  type LegForm,
+  type LegForms,
   legsOf,
+  type MoveSign,
   parametersOf,
   rowsOf,
-} from '../../shot/camera/move-facts.js';
-import type { LegForm, LegForms, MoveSign } from '../../shot/camera/move-kinds.js';
+} from '../../shot/camera/move-kinds.js';
 import type { Form, Parameter, Told } from '../../shot/camera/move-parameters.js';
 import type { Settings } from '../../shot/settings.js';
 import type { Graduation } from '../../solve/camera/solved-camera.js';

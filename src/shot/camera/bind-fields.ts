@@ -5,10 +5,10 @@ import type { Word } from '../../language/tree.js';
 import type { Binder, Binding } from '../binding.js';
 import type { Settings } from '../settings.js';
 import { single } from '../statements/bind-sheet.js';
-import type { CameraNode } from './camera-draft.js';
-import type { Field } from './camera-model.js';
+import type { Camera, CameraDraft, CameraNode, Field } from './camera-model.js';
+import { fieldLegs, kindOf, startOf } from './move-kinds.js';
 
-export const FULL = 'full';
+const FULL = 'full';
 
 export function standardField({ field }: Settings, span: Span): Field {
   return { name: FULL, xMm: 0, yMm: 0, widthMm: field.widthMm, turnDeg: 0, notation: 'full', span };
@@ -123,3 +123,38 @@ export const fieldBinders: {
     bind: ({ field }, binding) => void fieldOf(field, binding),
   },
 };
+
+// ---- the draft of the camera, put in order
+
+/** `whole`: the place of what stands in no text, the standard field where nothing names it. */
+export function finishCamera(
+  draft: CameraDraft,
+  flashing: readonly string[],
+  settings: Settings,
+  whole: Span,
+): Camera {
+  const moves = [...draft.moves].sort((a, b) => startOf(a) - startOf(b));
+  const full = draft.made.get(FULL) ?? standardField(settings, whole);
+  const named = new Set<Field>();
+  for (const move of moves) for (const { from, to } of fieldLegs(move)) named.add(from).add(to);
+  const fixed = draft.fix && draft.made.get(draft.fix.field.text);
+  if (fixed) named.add(fixed);
+  const first = moves.find((move) => kindOf(move).quantity === 'field');
+  const begins = (first && fieldLegs(first)[0]?.from) ?? full;
+  // Those of used files only where they are used.
+  const own = [...draft.made.values()].filter((field) => draft.named.has(field.name) || named.has(field));
+  return {
+    fields: own.sort((a, b) => Number(b.name === FULL) - Number(a.name === FULL) || byPlace(a, b, draft)),
+    rest: fixed ?? begins,
+    moves,
+    light: [...draft.light].sort((a, b) => a.frames.from - b.frames.from),
+    flashing,
+  };
+}
+
+/** Own fields in the order of writing, then others by name. */
+function byPlace(a: Field, b: Field, { named }: CameraDraft): number {
+  const own = Number(named.has(b.name)) - Number(named.has(a.name));
+  if (own !== 0) return own;
+  return named.has(a.name) ? a.span.start - b.span.start : a.name < b.name ? -1 : 1;
+}

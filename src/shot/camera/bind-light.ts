@@ -6,7 +6,7 @@ import type { Binder, Binding } from '../binding.js';
 import { LONGEST_CUT_SECONDS } from '../settings.js';
 import type { Frames } from '../shot.js';
 import { levelsOf } from '../statements/bind-levels.js';
-import type { CameraNode } from './camera-draft.js';
+import type { CameraNode } from './camera-model.js';
 
 type Kind = 'fade' | 'expose' | 'glow' | 'effect' | 'overlap';
 

@@ -13,12 +13,9 @@ import type { Binder, Binding } from '../binding.js';
 import { levelsOf } from '../statements/bind-levels.js';
 import { bindOn } from '../timeline-items.js';
 import { fieldOf } from './bind-fields.js';
-import { spacingOf } from './bind-spacing.js';
-import type { CameraNode } from './camera-draft.js';
-import type { Leg, Move } from './camera-model.js';
-import { kindOf } from './move-facts.js';
-import { type LegForm, type LegForms, moveKinds } from './move-kinds.js';
-import type { Option } from './move-parameters.js';
+import type { CameraNode, Leg, Move } from './camera-model.js';
+import { kindOf, type LegForm, type LegForms, moveKinds } from './move-kinds.js';
+import { type Option, spacingOf } from './move-parameters.js';
 
 type PlaceForm = Exclude<LegForm, 'way' | 'swing'>;
 

@@ -8,7 +8,7 @@
  */
 
 import type { Span } from '../../language/diagnostic.js';
-import type { MoveKind } from '../../language/tree-camera.js';
+import type { CameraStatement, MoveKind } from '../../language/tree-camera.js';
 import type { Frames } from '../shot.js';
 import type { LegEndOf, ParametersOf } from './move-kinds.js';
 
@@ -136,4 +136,24 @@ export interface Camera {
   readonly light: readonly Light[];
   /** Levels whose appearing is a flash of light (`level C flash`). */
   readonly flashing: readonly string[];
+}
+
+// ---- what binding gathers of the camera, before it is put in order
+
+export type CameraNode<K extends CameraStatement['kind']> = CameraStatement & { readonly kind: K };
+
+export interface CameraDraft {
+  /** The cut's own `field` statements, in the order of writing. */
+  readonly named: Map<string, CameraNode<'field'>>;
+  /** Those of used files. */
+  readonly shared: Map<string, CameraNode<'field'>>;
+  /** Fields made so far: each once, so that moves that name one share it. */
+  readonly made: Map<string, Field>;
+  fix: CameraNode<'fix'> | null;
+  readonly moves: Move[];
+  readonly light: Light[];
+}
+
+export function startCamera(): CameraDraft {
+  return { named: new Map(), shared: new Map(), made: new Map(), fix: null, moves: [], light: [] };
 }

@@ -2,8 +2,7 @@
 
 import { diagnose } from '../../language/diagnostic.js';
 import type { CelName, StatementOf, Word } from '../../language/tree.js';
-import type { Binders, Binding } from '../binding.js';
-import { levelOf } from '../binding.js';
+import { type Binders, type Binding, levelOf } from '../binding.js';
 import { SCAN_PARTS, unknownPart } from '../scan-names.js';
 import type { Pinned } from '../shot.js';
 import { single } from './bind-sheet.js';
@@ -35,7 +34,7 @@ export function unknownLevel(word: Word, { draft, broken, guess: guessName, repo
 }
 
 /** A level that is written outside the given stack. */
-export function insideStack(word: Word, { draft, guess: guessName, report }: Binding): void {
+function insideStack(word: Word, { draft, guess: guessName, report }: Binding): void {
   const stack = draft.stack;
   if (!stack || stack.levels.some((each) => each.text === word.text)) return;
   const guess = guessName(
@@ -170,3 +169,28 @@ export function levelsOf(words: readonly Word[], binding: Binding): string[] {
   }
   return names;
 }
+
+// ---- timelines and phrases
+
+export const timelineBinders: Pick<Binders, 'timeline' | 'phrase'> = {
+  timeline: {
+    once: ({ level }) => ({
+      code: 'statement-twice',
+      parameters: { statement: '', name: level.text },
+    }),
+    declare: (statement, draft) => void levelOf(draft, statement.level),
+    bind(statement, binding) {
+      insideStack(statement.level, binding);
+      const level = levelOf(binding.draft, statement.level);
+      const { items, whole } = binding.phrases.timeline(statement.items, binding.draft.on);
+      level.title = statement.title?.text ?? '';
+      level.timeline = { span: statement.span, items, whole };
+    },
+  },
+  phrase: {
+    once: ({ name }) => ({ code: 'name-twice', parameters: { of: 'phrase', name: name.text } }),
+    declare: (statement, draft) => void draft.phrases.set(statement.name.text, statement),
+    share: (statement, draft) => void draft.phrases.set(statement.name.text, statement),
+    bind: ({ name }, { phrases, draft }) => phrases.check(name.text, draft.on),
+  },
+};

@@ -1,15 +1,43 @@
-/**
- * The quantities that moves drive, one number a frame. Index = frame; index 0 is the moment before the first frame, from
- * which a range that begins on frame 1 leaves. A move writes its frames and holds its end to the last frame.
- */
+/** What the camera's solver needs to know of the rest of the cut. */
 
-import type { Report } from '../../language/diagnostic.js';
+import type { Report, Span } from '../../language/diagnostic.js';
 import type { Field, Move } from '../../shot/camera/camera-model.js';
-import type { CameraContext, CameraLevel } from './camera-context.js';
+import type { Settings } from '../../shot/settings.js';
 import type { Path } from './move-path.js';
+import { clockwise, counterClockwise, turnOf } from './plane-turns.js';
+import type { CameraFrame, PlacementFrame } from './solved-camera.js';
+
+export interface CameraLevel {
+  readonly name: string;
+  /** Where the level was first named, for messages. */
+  readonly span: Span;
+  readonly homeMm: { readonly xMm: number; readonly yMm: number };
+  /** Null: not said. Then a level with a timeline is as large as the episode's paper, and one without has no edge to check. */
+  readonly sizeMm: { readonly widthMm: number; readonly heightMm: number; readonly span?: Span } | null;
+  /** Whether it has a timeline. */
+  readonly timed: boolean;
+  readonly free: boolean;
+  readonly carry: boolean;
+  readonly shown: (frame: number) => boolean;
+  /** Another drawing than on the frame before, or the first after emptiness. */
+  readonly appears: (frame: number) => boolean;
+}
+
+export interface CameraContext {
+  /** Rows of the sheet. */
+  readonly length: number;
+  readonly fps: number;
+  /** The stack, bottom to top. */
+  readonly levels: readonly CameraLevel[];
+  readonly settings: Settings;
+}
+
+// ----
+// The quantities that moves drive, one number a frame. Index = frame; index 0 is the moment before the first frame, from
+// which a range that begins on frame 1 leaves. A move writes its frames and holds its end to the last frame.
 
 /** The centre is base + gone. `gone` is the way of the follows since the last field that was named; levels that followed share it. */
-export interface CameraTracks {
+interface CameraTracks {
   readonly baseX: Float64Array;
   readonly baseY: Float64Array;
   readonly goneX: Float64Array;
@@ -123,4 +151,80 @@ export function before(
   const last = stage.last.get(key);
   const path = last && stage.paths.get(last);
   return { last, running: path !== undefined && path.end > start };
+}
+
+// ---- tracks to what is printed and exported: where camera and levels are on each frame
+
+export function cameraFrames(c: CameraTracks, length: number, settings: Settings): CameraFrame[] {
+  const standard = settings.field.widthMm;
+  return Array.from({ length }, (_, index) => {
+    const f = index + 1;
+    const width = c.width[f]!;
+    return {
+      frame: f,
+      x: c.baseX[f]! + c.goneX[f]! + c.shakeX[f]!,
+      y: c.baseY[f]! + c.goneY[f]! + c.shakeY[f]!,
+      width,
+      percent: (width / standard) * 100,
+      field: (width / standard) * settings.fields,
+      rotation: c.turn[f]!,
+    };
+  });
+}
+
+/**
+ * A point q of the artwork lies at P = home + (x, y) + scale · R · q; on screen at (W/w) · Rcam⁻¹ · (P − c).
+ * The way that a level shares with the camera is taken out before the difference is made, so that a follow and the pull the
+ * other way are the same on screen to the last digit.
+ */
+export function placementFrames(
+  t: LevelTracks,
+  c: CameraTracks,
+  camera: readonly CameraFrame[],
+  standard: number,
+): PlacementFrame[] {
+  return camera.map((seen) => {
+    const f = seen.frame;
+    const scale = t.scale[f]!;
+    const turn = turnOf(t.turn[f]!);
+    const scaled = clockwise(turn, t.scaleOffsetX[f]!, t.scaleOffsetY[f]!);
+    const offsetX = t.turnOffsetX[f]! + scaled.x + t.swayX[f]!;
+    const offsetY = t.turnOffsetY[f]! + scaled.y + t.swayY[f]!;
+    const cameraTurn = turnOf(seen.rotation);
+    const zoom = standard / seen.width;
+    if (t.level.carry) {
+      const { xMm, yMm } = t.level.homeMm;
+      const own = clockwise(
+        cameraTurn,
+        xMm + t.slideX[f]! + t.pullX[f]! + offsetX,
+        yMm + t.slideY[f]! + t.pullY[f]! + offsetY,
+      );
+      const x = seen.x + own.x / zoom - xMm;
+      const y = seen.y + own.y / zoom - yMm;
+      const screen = counterClockwise(cameraTurn, x - seen.x, y - seen.y);
+      return {
+        frame: f,
+        x,
+        y,
+        scale: scale / zoom,
+        rotation: t.turn[f]! + seen.rotation,
+        screenX: zoom * screen.x + 0,
+        screenY: zoom * screen.y + 0,
+      };
+    }
+    const alongX = t.pullX[f]! + t.sharedX[f]!;
+    const alongY = t.pullY[f]! + t.sharedY[f]!;
+    const apartX = t.slideX[f]! - c.baseX[f]! - c.shakeX[f]! + (alongX - c.goneX[f]!) + offsetX;
+    const apartY = t.slideY[f]! - c.baseY[f]! - c.shakeY[f]! + (alongY - c.goneY[f]!) + offsetY;
+    const screen = counterClockwise(cameraTurn, apartX, apartY);
+    return {
+      frame: f,
+      x: t.slideX[f]! + alongX + offsetX + 0,
+      y: t.slideY[f]! + alongY + offsetY + 0,
+      scale,
+      rotation: t.turn[f]!,
+      screenX: zoom * screen.x + 0,
+      screenY: zoom * screen.y + 0,
+    };
+  });
 }

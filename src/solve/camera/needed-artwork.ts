@@ -5,7 +5,7 @@
  */
 
 import type { Settings } from '../../shot/settings.js';
-import type { CameraLevel } from './camera-context.js';
+import type { CameraLevel } from './camera-tracks.js';
 import { counterClockwise, turnOf } from './plane-turns.js';
 import type { Artwork, ArtworkSide, CameraFrame, PlacementFrame } from './solved-camera.js';
 

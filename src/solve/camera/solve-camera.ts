@@ -1,26 +1,31 @@
 /** Camera → where everything is on every frame, how large the artwork must be, and what is wrong with it. */
 
-import type { Diagnostic, Report, Span } from '../../language/diagnostic.js';
-import { diagnose } from '../../language/diagnostic.js';
+import { type Diagnostic, diagnose, type Report, type Span } from '../../language/diagnostic.js';
 import type { Camera, Field, Move } from '../../shot/camera/camera-model.js';
-import { fieldLegs, kindOf, movesOf, startOf } from '../../shot/camera/move-facts.js';
-import type { CameraContext } from './camera-context.js';
-import { cameraFrames, placementFrames } from './camera-placement.js';
-import { SAME_MM, type Stage, stageOf } from './camera-tracks.js';
-import { checkArtwork, loopOf } from './checks/artwork-check.js';
-import { checkChart, checkScan } from './checks/field-chart-check.js';
-import { checkLevels } from './checks/level-check.js';
-import { checkLight } from './checks/light-check.js';
-import { checkFieldNumbers, checkMoveNumbers } from './checks/number-check.js';
-import { checkSizes, checkSpeed } from './checks/size-check.js';
-import { checkSpacing } from './checks/spacing-check.js';
-import { checkStrobing } from './checks/strobing-check.js';
-import { checkTiming } from './checks/timing-check.js';
+import { fieldLegs, kindOf, movesOf, startOf } from '../../shot/camera/move-kinds.js';
+import {
+  type CameraContext,
+  cameraFrames,
+  placementFrames,
+  SAME_MM,
+  type Stage,
+  stageOf,
+} from './camera-tracks.js';
+import {
+  checkArtwork,
+  checkChart,
+  checkScan,
+  checkSizes,
+  checkSpeed,
+  loopOf,
+} from './checks/artwork-checks.js';
+import { checkFieldNumbers, checkLevels, checkMoveNumbers, checkTiming } from './checks/move-checks.js';
+import { checkSpacing, checkStrobing } from './checks/speed-checks.js';
 import { driveMove, drivenBy } from './drive-move.js';
 import { sameTurn } from './field-moves.js';
-import { solveMove } from './graduations.js';
+import { solveMove } from './move-path.js';
 import { artworkOf } from './needed-artwork.js';
-import { solveLight } from './solve-light.js';
+import { checkLight, solveLight } from './solve-light.js';
 import type { Artwork, PlacementFrame, SolvedCamera, SolvedMove } from './solved-camera.js';
 
 /**

@@ -11,7 +11,7 @@ import {
   shortMoves,
 } from '../../../src/sheet/camera/move-labels.js';
 import type { Neighbours } from '../../../src/sheet/page-look.js';
-import { parametersOf } from '../../../src/shot/camera/move-facts.js';
+import { parametersOf } from '../../../src/shot/camera/move-kinds.js';
 import { CONVENTIONAL } from '../../../src/shot/settings.js';
 import { wordsOf } from '../../../src/words/words.js';
 import { KINDS, moveOf, parameterNames } from '../../move-samples.js';

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { MoveKind } from '../../../src/language/tree-camera.js';
+import { evenSteps } from '../../../src/shot/camera/move-parameters.js';
 import { bound, during, ease, length, move, number, OPTIONS, span, words } from './nodes.js';
 
 type Said = Omit<Parameters<typeof move>[0], 'kind'>;
@@ -47,4 +48,12 @@ describe('parameters are read', () => {
     const { codes } = read('roll', { parts: { size: number(5), every: length(12) }, options });
     expect(codes.filter((code) => code === 'option-misplaced')).toHaveLength(2);
   });
+});
+
+test('a ramp goes as far as half its frames at constant speed; nothing else shortens the way', () => {
+  // s = a t² / 2 with v = a t: half of v t.
+  expect(evenSteps({ form: 'ease', leave: 6, arrive: 12 }, 24)).toBe(15);
+  expect(evenSteps({ form: 'ease', leave: 0, arrive: 0 }, 24)).toBe(24);
+  expect(evenSteps({ form: 'linear' }, 24)).toBe(24);
+  expect(evenSteps({ form: 'curve', x1: 0.4, y1: 0, x2: 0.6, y2: 1 }, 24)).toBe(24);
 });

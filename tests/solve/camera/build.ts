@@ -15,10 +15,9 @@ import type {
   Point,
   Spacing,
 } from '../../../src/shot/camera/camera-model.js';
-import { fieldLegs, kindOf } from '../../../src/shot/camera/move-facts.js';
-import type { ParametersOf } from '../../../src/shot/camera/move-kinds.js';
+import { fieldLegs, kindOf, type ParametersOf } from '../../../src/shot/camera/move-kinds.js';
 import { defaults, type Settings } from '../../../src/shot/settings.js';
-import type { CameraContext, CameraLevel } from '../../../src/solve/camera/camera-context.js';
+import type { CameraContext, CameraLevel } from '../../../src/solve/camera/camera-tracks.js';
 import { solveCamera } from '../../../src/solve/camera/solve-camera.js';
 
 let place = 0;

@@ -1,12 +1,14 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import type { Spacing } from '../../../src/shot/camera/camera-model.js';
 import {
   asGoodAsStill,
   between,
+  bezier,
   byRatio,
   curveFits,
   cushionOf,
   easeFits,
+  power,
   progress,
   sampled,
 } from '../../../src/solve/camera/easing.js';
@@ -137,4 +139,85 @@ it('half-way is the mean, or by equal ratios the mean ratio; the ends are exact'
   expect(between(1, 3, 0.5)).toBe(2);
   expect(byRatio(100, 400, 0.5)).toBe(200);
   expect([between(0.1, 0.3, 1), byRatio(0.1, 0.3, 0), byRatio(0.1, 0.3, 1)]).toEqual([0.3, 0.1, 0.3]);
+});
+
+describe('cubic Bézier timing', () => {
+  it('solves its own x back to full precision, also where the curve stands upright', () => {
+    for (const [x1, x2] of [
+      [1, 0],
+      [0, 1],
+      [0, 0],
+      [1, 1],
+      [0.999, 0.001],
+    ] as const) {
+      // With y = x the way is the time, whatever the curve.
+      const straight = bezier(x1, x1, x2, x2);
+      for (let i = 0; i <= 200; i++) expect(straight(i / 200)).toBeCloseTo(i / 200, 14);
+    }
+  });
+
+  it('starts at nothing and ends at all', () => {
+    const curve = bezier(0.1, -3, 0.2, 4);
+    expect([curve(0), curve(1), curve(-1), curve(2)]).toEqual([0, 1, 0, 1]);
+  });
+});
+
+/** Any numbers from 0 to 1, the same ones in every run: a linear congruential generator modulo 2^32. */
+function numbers(count: number): number[] {
+  let state = 7;
+  return Array.from({ length: count }, () => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return (state + 0.5) / 2 ** 32;
+  });
+}
+const BASES = numbers(2000).map((x) => x * 40);
+
+describe('a power is the double nearest to it', () => {
+  test('halves are the square roots, which IEEE 754 rounds to the nearest', () => {
+    expect(BASES.filter((base) => power(base, 0.5) !== Math.sqrt(base))).toEqual([]);
+  });
+
+  test('whole powers of whole numbers are exact as far as a double holds them', () => {
+    for (let base = 2; base < 60; base++) {
+      let product = base * base;
+      for (let exponent = 2; product <= Number.MAX_SAFE_INTEGER; exponent++) {
+        expect(power(base, exponent)).toBe(product);
+        product *= base;
+      }
+    }
+  });
+
+  test('negative powers of two are exact, down to the smallest double', () => {
+    let half = 1;
+    for (let n = 1; n <= 1074; n++) {
+      half /= 2;
+      expect(power(2, -n)).toBe(half);
+    }
+  });
+
+  test('the engine comes to the same but for its last digit', () => {
+    for (const [i, base] of BASES.entries()) {
+      const exponent = BASES[BASES.length - 1 - i]! / 10 - 2;
+      expect(Math.abs(power(base, exponent) / base ** exponent - 1)).toBeLessThan(4e-16);
+    }
+  });
+});
+
+test.each([
+  [0, 2, 0],
+  [0, 0, 1],
+  [0, -1, Infinity],
+  [3.7, 1, 3.7],
+  [3.7, 0, 1],
+  [1, 1e300, 1],
+  [0.5, 1e9, 0],
+  [2, 1e9, Infinity],
+  [1e300, 2, Infinity],
+  [Infinity, -1, 0],
+  [Infinity, 0.5, Infinity],
+  [-8, 1 / 3, Number.NaN],
+  [Number.NaN, 2, Number.NaN],
+  [2, Number.NaN, Number.NaN],
+])('%d to the power of %d is %d', (base, exponent, expected) => {
+  expect(power(base, exponent)).toBe(expected);
 });

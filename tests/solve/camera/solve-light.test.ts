@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { messageOf, noteOf } from '../../../src/language/message.js';
 import type { Light } from '../../../src/shot/camera/camera-model.js';
-import { solved, span } from './build.js';
+import { changesOf, countFlashes, flashChanges } from '../../../src/solve/camera/solve-light.js';
+import { codes, level, said, solved, span } from './build.js';
 
 const fade = (way: 'in' | 'out', from: number, to: number, white = false): Light => ({
   kind: 'fade',
@@ -59,5 +61,182 @@ describe('light', () => {
       span: span(),
     };
     expect(shares(effect)).toEqual([]);
+  });
+});
+
+describe('flash count', () => {
+  const FPS = 24;
+  const context = { length: 48, levels: [level('BG'), level('L')] };
+
+  const fade = (way: 'in' | 'out', from: number, to: number, white = false): Light => ({
+    kind: 'fade',
+    way,
+    white,
+    frames: { from, to },
+    span: span(),
+  });
+  const expose = (from: number, to: number, share: number): Light => ({
+    kind: 'expose',
+    levels: ['L'],
+    from: share,
+    to: share,
+    frames: { from, to },
+    span: span(),
+  });
+  const glow = (from: number, to: number): Light => ({
+    kind: 'glow',
+    levels: ['L'],
+    frames: { from, to },
+    span: span(),
+  });
+  const count = (lights: readonly Light[], flashing: readonly string[] = [], levels = context.levels) =>
+    countFlashes(flashChanges(lights, flashing, { ...context, levels }), FPS);
+
+  describe('changes of light', () => {
+    const frames = (amounts: readonly number[], before: number | null = null) =>
+      changesOf(amounts, before, span()).map(({ frame, up }) => (up ? frame : -frame));
+
+    it('begin on the frame after the last that was as dark or as bright', () => {
+      expect(frames([0, 0, 1, 1, 0, 0])).toEqual([3, -5]);
+      expect(frames([1, 0.5, 0, 0.5, 1])).toEqual([-2, 4]);
+    });
+
+    it('are a tenth of the light at least (WCAG 2.2, general flash: 10 % of the maximum relative luminance)', () => {
+      expect(frames([0.5, 0.59, 0.5, 0.59])).toEqual([]);
+      expect(frames([0.5, 0.6, 0.5, 0.6])).toEqual([2, -3, 4]);
+    });
+
+    it('add up where they go on the same way', () => {
+      expect(frames([0, 0.05, 0.1, 0.15, 0.2])).toEqual([1 + 1]);
+    });
+
+    it('count on the first frame where it is known what was before', () => {
+      expect(frames([1, 1, 1], 0)).toEqual([1]);
+      expect(frames([1, 1, 1])).toEqual([]);
+    });
+  });
+
+  describe('flashes', () => {
+    // WCAG 2.2: a flash is a pair of opposing changes, so a dip to black is one as much as a flash of white.
+    it('are counted when light falls and rises again', () => {
+      const dips = [0, 4, 8, 12].flatMap((at) => [fade('out', at + 1, at + 2), fade('in', at + 3, at + 4)]);
+      expect(count(dips)).toMatchObject({ most: 4, from: 2, any: true });
+      expect(count(dips.slice(0, 6)).most).toBe(3);
+    });
+
+    it('are counted when an exposure alternates', () => {
+      const strobe = Array.from({ length: 12 }, (_, i) => expose(2 * i + 1, 2 * i + 2, i % 2));
+      expect(count(strobe).most).toBe(6);
+    });
+
+    it('are counted for each drawing of a level that flashes', () => {
+      const lightning = { ...level('L'), appears: (frame: number) => frame % 6 === 1 };
+      expect(count([], ['L'], [level('BG'), lightning])).toMatchObject({ most: 4, from: 1, any: true });
+      // On ones there is a new one on each frame.
+      const storm = { ...level('L'), appears: () => true };
+      expect(count([], ['L'], [storm]).most).toBe(FPS);
+    });
+
+    it('are one for a flash of white, and one for each light through', () => {
+      expect(count([fade('out', 1, 4, true), fade('in', 5, 10, true)]).most).toBe(1);
+      expect(count([glow(1, 2), glow(9, 10), glow(17, 18)]).most).toBe(3);
+    });
+
+    it('within another second are other flashes', () => {
+      expect(count([glow(1, 2), glow(30, 31)])).toMatchObject({ most: 1, from: 1 });
+    });
+
+    it('are none where a cut fades in and out again slowly', () => {
+      expect(count([fade('in', 1, 12), fade('out', 37, 48)]).any).toBe(false);
+      expect(count([]).most).toBe(0);
+    });
+  });
+});
+
+describe('light check', () => {
+  const fade = (way: 'in' | 'out', from: number, to: number, white = false): Light => ({
+    kind: 'fade',
+    way,
+    white,
+    frames: { from, to },
+    span: span(),
+  });
+  const glow = (from: number, to: number): Light => ({
+    kind: 'glow',
+    levels: ['BG'],
+    frames: { from, to },
+    span: span(),
+  });
+  const expose = (from: number, to: number, a: number, b: number): Light => ({
+    kind: 'expose',
+    levels: ['BG'],
+    from,
+    to,
+    frames: { from: a, to: b },
+    span: span(),
+  });
+  describe('light', () => {
+    it('may not fade twice at once, nor over one frame, nor past the end', () => {
+      expect(codes({ light: [fade('in', 1, 24), fade('out', 20, 48)] })).toContain('light-overlaps');
+      expect(codes({ light: [fade('in', 1, 24), fade('out', 25, 48)] })).not.toContain('light-overlaps');
+      expect(codes({ light: [expose(0, 1, 1, 9), expose(1, 0, 9, 12)] })).toContain('light-overlaps');
+      expect(codes({ light: [fade('in', 3, 3)] })).toContain('fade-short');
+      expect(codes({ light: [fade('in', 40, 60)] })).toContain('move-past-end');
+    });
+  });
+  describe('flashes', () => {
+    it('are never called harmless: a hint says that the picture is not measured, and the sheet bears a caution', () => {
+      const quiet = { light: [fade('in', 1, 12), fade('out', 37, 48)] };
+      expect(codes(quiet)).not.toContain('flash-unmeasured');
+      expect(solved(quiet).solved.flashes).toBe(false);
+      for (const light of [
+        [glow(5, 6)],
+        [fade('in', 1, 12, true)],
+        [expose(0, 0, 9, 9), expose(0, 0, 11, 11)],
+      ]) {
+        expect(codes({ light })).toContain('flash-unmeasured');
+        expect(solved({ light }).solved.flashes).toBe(true);
+      }
+    });
+
+    it('more than three in any second are a caution that names its standards and is no measurement', () => {
+      const four = [glow(5, 6), glow(11, 12), glow(17, 18), glow(28, 29)];
+      expect(codes({ light: four.slice(0, 3) })).not.toContain('flashes');
+      const { diagnostics } = solved({ light: four });
+      const found = diagnostics.find(({ code }) => code === 'flashes')!;
+      expect(found.severity).toBe('warning');
+      expect(messageOf(found, 'en')).toMatch(
+        /4 times within a second, on frames 5 to 28.*WCAG 2\.3\.1, ITU-R BT\.1702/,
+      );
+      expect(noteOf(found.notes[0]!, 'en')).toMatch(/no measurement.*broadcaster/);
+    });
+
+    it('a second apart are none too many', () => {
+      expect(codes({ light: [glow(5, 6), glow(11, 12), glow(17, 18), glow(29, 30)] })).not.toContain(
+        'flashes',
+      );
+    });
+
+    it('count white out and in again once, dips to black too, and what flashes together once', () => {
+      const white = (at: number) => [fade('out', at, at + 1, true), fade('in', at + 2, at + 3, true)];
+      expect(codes({ light: [...white(1), ...white(5), ...white(9)] })).not.toContain('flashes');
+      expect(said({ light: [...white(1), ...white(5), ...white(9), ...white(13)] }, 'flashes')[0]).toContain(
+        '4 times',
+      );
+      // WCAG 2.3.1: a flash is a pair of opposing changes, whichever comes first.
+      const dips = [1, 5, 9, 13].flatMap((f) => [fade('out', f, f + 1), fade('in', f + 2, f + 3)]);
+      expect(codes({ light: dips })).toContain('flashes');
+      expect(codes({ light: dips.slice(0, 6) })).not.toContain('flashes');
+      const C = level('C', { appears: (frame) => [5, 11, 17].includes(frame) });
+      const both = { levels: [level('BG'), C], flashing: ['C'], light: [glow(5, 6), glow(11, 12)] };
+      expect(codes(both)).not.toContain('flashes');
+      expect(said({ ...both, light: [glow(5, 6), glow(12, 13)] }, 'flashes')[0]).toContain('4 times');
+    });
+
+    it('count each drawing of a flashing level that appears', () => {
+      const C = level('C', { timed: true, appears: (frame) => frame % 6 === 1 });
+      expect(codes({ levels: [C], flashing: ['C'] })).toContain('flashes');
+      expect(codes({ levels: [C], flashing: [] })).not.toContain('flashes');
+    });
   });
 });

@@ -3,10 +3,23 @@
 import type { Messages } from '../../../language/catalogue/index.js';
 import type { FieldQuantity, NumberBounds, Quantity } from '../../../language/catalogue/message-terms.js';
 import { diagnose, type Report, type Span } from '../../../language/diagnostic.js';
-import type { Field, Leg, Move, Point } from '../../../shot/camera/camera-model.js';
-import { fieldLegs, type GivenParameter, kindOf, parametersOf } from '../../../shot/camera/move-facts.js';
-import type { LegForm, LegForms } from '../../../shot/camera/move-kinds.js';
+import type { Field, Leg, Move, MoveOf, Point } from '../../../shot/camera/camera-model.js';
+import {
+  endOf,
+  fieldLegs,
+  type GivenParameter,
+  goingAlong,
+  kindOf,
+  type LegForm,
+  type LegForms,
+  movesOf,
+  parametersOf,
+  rowsOf,
+  startOf,
+} from '../../../shot/camera/move-kinds.js';
 import type { Form, Parameter } from '../../../shot/camera/move-parameters.js';
+import { type CameraContext, SAME_MM } from '../camera-tracks.js';
+import { drivenBy, sway } from '../drive-move.js';
 
 /** Nothing on paper is longer than a hundred metres; beyond that a number is a slip of the hand. */
 const LONGEST_MM = 100_000;
@@ -130,4 +143,117 @@ const OF_PARAMETERS: Numbers = {
 
 function ofParameter({ form, value, parameter }: GivenParameter): Plain[] {
   return (OF_PARAMETERS[form] as (value: unknown, parameter: unknown) => Plain[])(value, parameter);
+}
+
+// ---- when moves run: not two of a kind at once, none past the end of the sheet, quick ones quick
+
+/** `moves`: in the order of their starts. A move takes frames start+1 … end. */
+export function checkTiming(moves: readonly Move[], context: CameraContext, report: Report): void {
+  overlaps(moves, report);
+  for (const move of moves) pastEnd(move, context, report);
+  for (const truck of movesOf(moves, 'truck')) if (truck.parameters.quick) quickness(truck, context, report);
+}
+
+function overlaps(moves: readonly Move[], report: Report): void {
+  const busy = new Map<string, Move>();
+  for (const move of moves) {
+    const kind = kindOf(move);
+    for (const key of new Set(drivenBy(move))) {
+      const before = busy.get(key);
+      if (kind.alone && before && startOf(move) < endOf(before)) {
+        const level = kind.target === 'camera' ? null : key.slice(0, key.indexOf(' '));
+        const last = Math.min(endOf(before), endOf(move));
+        report(
+          diagnose(
+            'moves-overlap',
+            move.span,
+            { move: move.kind, level, from: startOf(move) + 1, to: last },
+            { notes: [{ note: 'other-one', span: before.span }] },
+          ),
+        );
+      }
+      if (!before || endOf(move) > endOf(before)) busy.set(key, move);
+    }
+  }
+}
+
+function pastEnd(move: Move, { length }: CameraContext, report: Report): void {
+  const end = endOf(move);
+  if (end <= length) return;
+  report(diagnose('move-past-end', move.span, { light: false, end, rows: length }));
+}
+
+/** Quick trucks last around a second (common practice); longer than two is a slip or no quick truck. */
+function quickness(move: Move, { fps }: CameraContext, report: Report): void {
+  const frames = endOf(move) - startOf(move);
+  if (frames <= 2 * fps) return;
+  report(diagnose('quick-long', move.span, { frames, fps }));
+}
+
+// ----
+// What levels can and cannot do at once: fixed to the camera and moved with it, pulled twice, swayed and left askew.
+
+export function checkLevels(moves: readonly Move[], context: CameraContext, report: Report): void {
+  for (const move of moves) carried(move, context, report);
+  for (const move of movesOf(moves, 'roll')) unrest(move, report);
+  pullsAlong(movesOf(moves, 'pull'), report);
+}
+
+/** `pulls`: by their starts. One that is along with several others on a level is reported with the first of them. */
+function pullsAlong(pulls: readonly MoveOf<'pull'>[], report: Report): void {
+  let running: MoveOf<'pull'>[] = [];
+  for (const move of pulls) {
+    running = running.filter((before) => endOf(before) > startOf(move));
+    const told = new Set<string>();
+    for (const before of running) {
+      const level = alongEachOther(move, before);
+      if (level === null || told.has(level)) continue;
+      told.add(level);
+      const notes = [{ note: 'other-pull', span: before.span }] as const;
+      report(diagnose('pulls-along', move.span, { level }, { notes }));
+      if (told.size === move.target.levels.length) break;
+    }
+    running.push(move);
+  }
+}
+
+function carried(move: Move, { levels }: CameraContext, report: Report): void {
+  for (const name of new Set(goingAlong(move))) {
+    const level = levels.find((each) => each.name === name);
+    if (!level?.carry) continue;
+    report(
+      diagnose(
+        'carried-level',
+        move.span,
+        { level: name },
+        { notes: [{ note: 'named-here', level: name, span: level.span }] },
+      ),
+    );
+  }
+}
+
+/** The first level that both pull the same way or back, while both run. */
+function alongEachOther(move: MoveOf<'pull'>, before: MoveOf<'pull'>): string | null {
+  if (startOf(before) >= endOf(move)) return null;
+  const apart = Math.abs(move.parameters.direction.degrees - before.parameters.direction.degrees) % 180;
+  if (Math.min(apart, 180 - apart) > 1e-6) return null;
+  return move.target.levels.find((name) => before.target.levels.includes(name)) ?? null;
+}
+
+function unrest(move: MoveOf<'roll'>, report: Report): void {
+  const { from, to } = rowsOf(move);
+  const off = sway(move, to);
+  if (Math.abs(off) <= SAME_MM) return;
+  const frames = to - from + 1;
+  const { period } = move.parameters;
+  const whole = (2 * frames) / period;
+  const nearest = Math.max(1, Math.round(whole)) * (period / 2);
+  report(
+    diagnose('sway-unrest', move.span, {
+      offMm: Math.abs(off),
+      frame: to,
+      levels: move.target.levels,
+      frames: nearest,
+    }),
+  );
 }

@@ -11,7 +11,7 @@ import {
   rests,
   rowsOf,
   startOf,
-} from '../../../src/shot/camera/move-facts.js';
+} from '../../../src/shot/camera/move-kinds.js';
 import { KINDS, moveOf, parameterNames } from '../../move-samples.js';
 import * as build from '../../solve/camera/build.js';
 

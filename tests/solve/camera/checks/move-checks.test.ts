@@ -1,0 +1,182 @@
+import { describe, expect, it } from 'vitest';
+import { messageOf } from '../../../../src/language/message.js';
+import type { Move } from '../../../../src/shot/camera/camera-model.js';
+import {
+  at,
+  codes,
+  expectSound,
+  FULL,
+  field,
+  follow,
+  leg,
+  level,
+  pan,
+  pull,
+  roll,
+  type Scene,
+  said,
+  scale,
+  shake,
+  slide,
+  solved,
+  truck,
+  turn,
+} from '../build.js';
+
+const NAN = Number.NaN;
+const levels = [level('L')];
+
+describe('numbers that make no sense', () => {
+  const cases: [string, Move][] = [
+    ['a field without width', pan([leg(FULL, 1, field('Z', { widthMm: 0 }), 9)])],
+    ['a field with a negative width', truck([leg(FULL, 1, field('Z', { widthMm: -9 }), 9)])],
+    ['a field nowhere', pan([leg(FULL, 1, field('Z', { xMm: NAN }), 9)])],
+    ['a field turned without end', pan([leg(FULL, 1, field('Z', { turnDeg: Number.POSITIVE_INFINITY }), 9)])],
+    ['a pull of no length', pull(['L'], 'left', NAN, 1, 9)],
+    ['a pull of kilometres', pull(['L'], 'left', 1e9, 1, 9)],
+    ['a pull nowhere', pull(['L'], NAN, 9, 1, 9)],
+    ['a loop of nothing', pull(['L'], 'left', 9, 1, 9, { loop: 0 })],
+    ['a follow of kilometres', follow(['L'], 'left', 1e9, 1, 9)],
+    ['a slide to nowhere', slide(['L'], [leg(at(0, 0), 1, at(NAN, 0), 9)])],
+    ['a level scaled to nothing', scale(['L'], [leg(1, 1, 0, 9)])],
+    ['a level scaled below nothing', scale(['L'], [leg(-1, 1, 1, 9)])],
+    ['a level scaled about nowhere', scale(['L'], [leg(1, 1, 2, 9)], { xMm: NAN, yMm: 0 })],
+    ['a turn without end', turn(['L'], [leg(0, 1, Number.POSITIVE_INFINITY, 9)])],
+    ['a shake of no size', shake(NAN, 0, 1, 9)],
+    ['a sway in no time', roll(['L'], 5, 1, 9, 0)],
+    ['a sampling of no frames', pull(['L'], 'left', 9, 1, 9, { on: 0 })],
+  ];
+  it.each(cases)('%s is reported and left out', (_, move) => {
+    const { solved: s, diagnostics } = solved({ levels, moves: [move] });
+    expect(diagnostics.map(({ code }) => code)).toContain('number-senseless');
+    expect(s.moves).toEqual([]);
+    expectSound(s);
+  });
+
+  it('a leg that arrives on the frame it leaves from is reported and left out', () => {
+    const { solved: s, diagnostics } = solved({ moves: [pan([leg(FULL, 24, field('A', { xMm: 10 }), 24)])] });
+    expect(diagnostics.map(({ code }) => code)).toEqual(['move-backwards']);
+    expect(s.moves).toEqual([]);
+  });
+
+  it('of a field are reported once, and every move that uses it is left out without another word', () => {
+    const Z = field('Z', { widthMm: 0 });
+    const moves = [pan([leg(FULL, 1, Z, 9)]), pan([leg(Z, 9, FULL, 20)])];
+    const { solved: s, diagnostics } = solved({ moves });
+    expect(diagnostics.map(({ code, span }) => [code, span])).toEqual([['number-senseless', Z.span]]);
+    expect(s.moves).toEqual([]);
+  });
+});
+
+describe('bounds', () => {
+  const senseless = (scene: Scene) => codes(scene).includes('number-senseless');
+  it.each([
+    ['a scale', 0.01, 0.0099, (value: number) => scale(['L'], [leg(1, 1, value, 9)])],
+    ['a scale', 100, 100.1, (value: number) => scale(['L'], [leg(1, 1, value, 9)])],
+    ['a way, in mm', 100_000, 100_001, (value: number) => pull(['L'], 'left', value, 1, 9)],
+    ['a way backwards', -100_000, -100_001, (value: number) => pull(['L'], 'left', value, 1, 9)],
+    ['degrees', 360_000, 360_001, (value: number) => turn(['L'], [leg(0, 1, value, 9)])],
+    ['a period, in frames', 1, 0.9, (value: number) => roll(['L'], 5, 1, 9, value)],
+    ['a loop, in mm', 0.01, 0.009, (value: number) => pull(['L'], 'left', 9, 1, 9, { loop: value })],
+  ])('%s: %d is inside, %d outside', (_, inside, outside, move) => {
+    expect(senseless({ levels, moves: [move(inside)] })).toBe(false);
+    expect(senseless({ levels, moves: [move(outside)] })).toBe(true);
+  });
+
+  it('a shake may grow from nothing or die away, but it has to swing', () => {
+    expect(senseless({ moves: [shake(0, 3, 1, 9)] })).toBe(false);
+    expect(senseless({ moves: [shake(3, 0, 1, 9)] })).toBe(false);
+    expect(senseless({ moves: [shake(0, 0, 1, 9)] })).toBe(true);
+  });
+});
+
+describe('timing check', () => {
+  const A = field('A', { xMm: 10 });
+  const B = field('B', { xMm: 20 });
+  const SMALL = field('S', { widthMm: 127 });
+  const levels = [level('BG'), level('L', { free: true })];
+  const of = (...moves: Move[]): Scene => ({ levels, moves });
+  const quick = (frame: number, share: number, end = 24) =>
+    truck([leg(FULL, 1, SMALL, end, { form: 'fair', mark: 'ア', frame, share })], { quick: true });
+
+  describe('times of moves', () => {
+    it('may touch but not overlap, and both places are named', () => {
+      const first = pan([leg(FULL, 1, A, 24)]);
+      expect(codes(of(first, pan([leg(A, 24, B, 48)])))).not.toContain('moves-overlap');
+      const late = pan([leg(A, 23, B, 48)]);
+      const found = solved(of(first, late)).diagnostics.find(({ code }) => code === 'moves-overlap')!;
+      expect(messageOf(found, 'en')).toBe('Two moves of the camera run at once, from frame 24 to frame 24.');
+      expect([found.span, found.notes[0]!.span]).toEqual([late.span, first.span]);
+      // What overlaps cannot have arrived: one error is enough.
+      expect(codes(of(first, late))).not.toContain('move-jumps');
+    });
+
+    it('matter for each thing alone', () => {
+      expect(
+        codes(
+          of(
+            pan([leg(FULL, 1, A, 24)]),
+            shake(1, 1, 1, 24),
+            slide(['L'], [leg(at(0, 0), 1, at(9, 0), 24)]),
+            slide(['BG'], [leg(at(0, 0), 1, at(9, 0), 24)]),
+            turn(['L'], [leg(0, 1, 9, 24)]),
+            scale(['L'], [leg(1, 1, 2, 24)]),
+            roll(['L'], 3, 1, 24, 12),
+            pull(['L'], 'up', 3, 1, 24),
+            pull(['L'], 'left', 3, 1, 24),
+          ),
+        ),
+      ).not.toContain('moves-overlap');
+      expect(codes(of(follow(['L'], 'left', 9, 1, 24), pan([leg(FULL, 20, A, 30)])))).toContain(
+        'moves-overlap',
+      );
+      expect(codes(of(shake(1, 1, 1, 24), shake(1, 1, 24, 30)))).toContain('moves-overlap');
+      expect(codes(of(roll(['L'], 1, 1, 24, 12), roll(['L'], 1, 24, 35, 12)))).toContain('moves-overlap');
+      expect(
+        said(of(turn(['L'], [leg(0, 1, 9, 24)]), turn(['L'], [leg(9, 20, 0, 30)])), 'moves-overlap')[0],
+      ).toBe('Two turns of L run at once, from frame 21 to frame 24.');
+    });
+
+    it('end on the sheet, run forwards, and quick trucks are quick', () => {
+      expect(said(of(pull(['BG'], 'up', 1, 1, 49)), 'move-past-end')[0]).toContain('ends on frame 49');
+      expect(codes(of(pull(['BG'], 'up', 1, 1, 48)))).not.toContain('move-past-end');
+      expect(codes(of(pan([leg(FULL, 24, A, 24)])))).toEqual(['move-backwards']);
+      expect(codes({ ...of(quick(24, 0.6, 50)), length: 50 })).toContain('quick-long');
+      expect(codes({ ...of(quick(24, 0.6, 49)), length: 50 })).not.toContain('quick-long');
+    });
+  });
+});
+
+describe('level check', () => {
+  const A = field('A', { xMm: 10 });
+  const levels = [level('BG'), level('L', { free: true })];
+  const of = (...moves: Move[]): Scene => ({ levels, moves });
+
+  describe('levels', () => {
+    it('fixed to the camera cannot be carried or followed as well', () => {
+      const fixed = [level('L', { carry: true })];
+      expect(codes({ levels: fixed, moves: [follow(['L'], 'left', 9, 1, 9)] })).toContain('carried-level');
+      expect(codes({ levels: fixed, moves: [pan([leg(FULL, 1, A, 9)], { carry: ['L'] })] })).toContain(
+        'carried-level',
+      );
+      expect(codes({ levels: fixed, moves: [pull(['L'], 'left', 9, 1, 9)] })).not.toContain('carried-level');
+    });
+
+    it('pulled twice along one line at once are hinted at', () => {
+      expect(codes(of(pull(['L'], 'left', 9, 1, 9), pull(['L'], 'right', 3, 9, 12)))).toContain(
+        'pulls-along',
+      );
+      expect(codes(of(pull(['L'], 'left', 9, 1, 9), pull(['L'], 'up', 3, 9, 12)))).not.toContain(
+        'pulls-along',
+      );
+      expect(codes(of(pull(['L'], 'left', 9, 1, 9), pull(['L'], 'left', 3, 10, 12)))).not.toContain(
+        'pulls-along',
+      );
+    });
+
+    it('sway back to rest', () => {
+      expect(said(of(roll(['L'], 5, 1, 30, 24)), 'sway-unrest')[0]).toContain('36 frames');
+      expect(codes(of(roll(['L'], 5, 1, 36, 24)))).not.toContain('sway-unrest');
+    });
+  });
+});

@@ -1,0 +1,147 @@
+import { describe, expect, it } from 'vitest';
+import { messageOf, noteOf } from '../../../../src/language/message.js';
+import type { Field, Move, Spacing } from '../../../../src/shot/camera/camera-model.js';
+import { asSeen } from '../../../../src/solve/camera/checks/speed-checks.js';
+import { codes, FULL, field, leg, level, pan, pull, type Scene, said, solved, truck, W } from '../build.js';
+
+const A = field('A', { xMm: 10 });
+const SMALL = field('S', { widthMm: 127 });
+const levels = [level('BG'), level('L', { free: true })];
+const of = (...moves: Move[]): Scene => ({ levels, moves });
+const spaced = (spacing: Spacing, end = 24) => pan([leg(FULL, 1, A, end, spacing)]);
+const quick = (frame: number, share: number, end = 24) =>
+  truck([leg(FULL, 1, SMALL, end, { form: 'fair', mark: 'ア', frame, share })], { quick: true });
+
+describe('spacing', () => {
+  it('has ramps that fit into the steps', () => {
+    expect(codes(of(spaced({ form: 'ease', leave: 12, arrive: 11 })))).not.toContain('ramps-long');
+    expect(said(of(spaced({ form: 'ease', leave: 12, arrive: 12 })), 'ramps-long')[0]).toContain('23 steps');
+    expect(codes(of(spaced({ form: 'ease', leave: -1, arrive: 12 })))).toContain('ramps-long');
+  });
+
+  it('has curves whose time runs from 0 to 1', () => {
+    const curve = (x1: number, y1: number, x2: number, y2: number) =>
+      codes(of(spaced({ form: 'curve', x1, y1, x2, y2 })));
+    expect(curve(0, -3, 1, 3)).not.toContain('curve-range');
+    expect(curve(1.1, 0, 0.5, 1)).toContain('curve-range');
+    expect(curve(0.1, 0, -0.1, 1)).toContain('curve-range');
+    expect(curve(0.1, Number.POSITIVE_INFINITY, 0.1, 1)).toContain('curve-range');
+  });
+
+  it('has as many graduations as steps, that add up within 0.05 mm', () => {
+    const steps = (...mm: number[]) =>
+      codes(of(spaced({ form: 'steps', mm }, 4))).filter((code) => code.startsWith('steps'));
+    expect(steps(2, 3, 5)).toEqual([]);
+    expect(steps(2, 3, 5.05)).toEqual([]);
+    expect(steps(2, 3, 5.06)).toEqual(['steps-sum']);
+    expect(steps(5, 5)).toEqual(['steps-count']);
+    expect(codes(of(truck([leg(FULL, 1, SMALL, 3, { form: 'steps', mm: [1, 1] })])))).toContain(
+      'steps-without-way',
+    );
+  });
+
+  it('has a fairing mark inside its move, before which enough is done', () => {
+    expect(said(of(quick(24, 0.6)), 'fairing-outside')[0]).toContain('on frame 2 to 23');
+    expect(said(of(quick(1, 0.6, 3)), 'fairing-outside')[0]).toMatch(/on frame 2\.$/);
+    expect(said(of(quick(2, 0.6, 2)), 'fairing-outside')[0]).toContain(
+      'this one arrives on the frame after it leaves: give it more frames',
+    );
+    expect(codes(of(quick(6, 1)))).toContain('fairing-share');
+    expect(codes(of(quick(6, 0)))).toContain('fairing-share');
+    // p T = .6 · 23 = 13.8: the mark could be on frame 14, or have 19/23 = 82.6 % done on frame 20.
+    expect(said(of(quick(20, 0.6)), 'fairing-slow')[0]).toContain('frame 14 or earlier, or have 82.7 %');
+    expect(codes(of(quick(14, 0.6)))).not.toContain('fairing-slow');
+    expect(codes(of(quick(15, 0.6)))).toContain('fairing-slow');
+    expect(codes(of(quick(20, 0.827)))).not.toContain('fairing-slow');
+  });
+
+  it('has a cushion that is no stop', () => {
+    // k = .17 · 18/.15 = 20.4; 1 - .005^(1/20.4) = .2287 of 18 frames after frame 6: 10.1.
+    expect(said(of(quick(6, 0.85)), 'cushion-short')[0]).toContain(
+      'on frame 11, before half of its 18 frames',
+    );
+    expect(codes(of(quick(6, 0.55)))).not.toContain('cushion-short');
+  });
+});
+
+describe('strobing check', () => {
+  const levels = [level('BG'), level('L', { free: true })];
+  const of = (...moves: Move[]): Scene => ({ levels, moves });
+
+  describe('speed', () => {
+    it('names the frames that strobe, and what would be safe', () => {
+      const { diagnostics } = solved(of(pull(['BG'], 'right', 72, 3, 26)));
+      const found = diagnostics.find(({ code }) => code === 'strobing')!;
+      expect(messageOf(found, 'en')).toContain(
+        'On frames 3-26 the picture passes at up to 3 mm a frame, 1/85 of',
+      );
+      expect(noteOf(found.notes[0]!, 'en')).toContain('Up to 2.12 mm a frame it is safe, and from 5.29 mm');
+      expect(diagnostics.map(({ code }) => code)).not.toContain('judder');
+    });
+
+    // Drawn-animation rule attributed to T. White, joshuanava.biz/drawn-animation (fc-utk, info-sfn): in a pan with a truck the
+    // outer edges strobe first, though the centre keeps within 0.1 in.
+    it('of a truck is that of the fastest point of the picture', () => {
+      const of24 = (to: Partial<Field>) => ({
+        moves: [truck([leg(FULL, 1, field('T', to), 25)])],
+      });
+      // To half the width about the right edge: on the last step the left edge passes by the whole change of the width,
+      // 1/48 of the full width, from a field that is 1/2 + 1/48 of it: 1/25. On the first ones it strobes.
+      const about = of24({ widthMm: W / 2, xMm: W / 4 });
+      const found = solved(about).diagnostics.find(({ code }) => code === 'strobing');
+      expect(found).toBeUndefined();
+      // 10 % smaller and a fifth of a width to the right in 48 frames: the centre passes at 1/240 of the full width, the left
+      // edge at (1/5 + 1/20) / 48 of it, 1/192; a wider way strobes at the edge alone.
+      const slow = (xMm: number) => ({
+        length: 49,
+        moves: [truck([leg(FULL, 1, field('T', { widthMm: W * 0.9, xMm }), 49)])],
+      });
+      expect(codes(slow(W / 5))).not.toContain('strobing');
+      // The centre at 0.37/48 = 1/130, under the limit; the left edge at (0.37 + 0.05)/48 = 1/114 of the full width.
+      const edge = solved(slow(0.37 * W)).diagnostics.find(({ code }) => code === 'strobing')!;
+      expect(messageOf(edge, 'en')).toContain('the edge of the picture passes at up to');
+      expect(codes(slow(0.3 * W))).not.toContain('strobing');
+    });
+
+    it('is what camera and levels do together', () => {
+      const moving = (away: number) => ({
+        levels: [level('A')],
+        moves: [
+          pan([leg(FULL, 1, field('T', { xMm: 72 }), 25)]),
+          pull(['A'], away > 0 ? 'right' : 'left', Math.abs(away), 2, 25),
+        ],
+      });
+      // 3 mm a frame strobe; together with a level that goes along nothing passes, against it twice as much does.
+      expect(codes(moving(72)).filter((code) => code === 'strobing')).toEqual([]);
+      const found = solved(moving(-24)).diagnostics.find(({ code }) => code === 'strobing')!;
+      expect(messageOf(found, 'en')).toContain('at up to 4 mm a frame');
+    });
+
+    it('is nothing where every level is carried', () => {
+      const carried = pan([leg(FULL, 1, field('T', { xMm: 72 }), 25)], { carry: ['A'] });
+      expect(codes({ levels: [level('A')], moves: [carried] })).not.toContain('strobing');
+      expect(codes({ levels: [level('BG'), level('A')], moves: [carried] })).toContain('strobing');
+    });
+
+    it('on twos is that of the whole step', () => {
+      // 1.5 mm a frame is under the limit; on twos 3 mm are seen at once.
+      const on = (frames: number) => of(pull(['BG'], 'right', 36, 1, 24, { on: frames }));
+      expect(codes(on(1))).not.toContain('strobing');
+      expect(codes(on(2))).toContain('strobing');
+    });
+
+    it('counts on the field that the camera has then', () => {
+      const close = { ...of(pull(['BG'], 'right', 24, 1, 24)), rest: field('C', { widthMm: 100 }) };
+      expect(codes(close)).toContain('strobing');
+      expect(codes(of(pull(['BG'], 'right', 24, 1, 24)))).not.toContain('strobing');
+    });
+  });
+});
+
+it('sees a move on twos as its whole steps', () => {
+  expect([...asSeen(Float64Array.of(0, 2, 0, 2, 0, 2, 0, 0))]).toEqual([0, 2, 2, 2, 2, 2, 0, 0]);
+});
+
+it('sees two moves with a rest between them as two', () => {
+  expect([...asSeen(Float64Array.of(0, 1, 0, 0, 0, 0, 0, 1))]).toEqual([0, 1, 0, 0, 0, 0, 0, 1]);
+});
