@@ -1,7 +1,7 @@
 /** Keeps the PDFs of cuts up to date with their texts, for as long as it runs. */
 
 import { dirname, relative, resolve } from 'node:path';
-import { CutPrinter, type PreparedCut } from '../build/cut-printer.js';
+import { CutPrinter, type LaidOutCut, type PreparedCut } from '../build/cut-printer.js';
 import type { PartSelection } from '../build/print-plan.js';
 import type { Reporter } from '../build/reporter.js';
 import { findAll, NO_SOURCES } from '../episode/batch.js';
@@ -31,6 +31,8 @@ export interface CompiledCut {
   readonly compiled: Compiled;
   /** How it is printed; null where its text is broken. */
   readonly prepared: PreparedCut | null;
+  /** Its pages, where they had to be made. */
+  readonly laidOut: LaidOutCut | null;
 }
 
 /** Whoever shows the cuts: told of each when it has been looked at anew, and of all by their paths when others are watched. */
@@ -80,7 +82,7 @@ export class CutWatcher {
     this.states = new FileStates(host);
     this.world = this.states.host;
     this.pending = new PendingChanges(this.states, () => host.elapsedMs());
-    this.cuts = new WatchedCuts(this.world);
+    this.cuts = new WatchedCuts(this.world, request.strict);
     this.reporter = this.request.newReporter();
   }
 
@@ -115,8 +117,8 @@ export class CutWatcher {
       this.stale.set(path!, { since: this.host.elapsedMs(), own: false });
     this.viewer?.cuts(this.found.jobs.map(({ path }) => path!));
     await this.work();
-    const cuts = this.cuts.all().filter(({ compiled }) => !compiled.house);
-    const broken = cuts.filter(({ compiled }) => !this.fit(compiled)).length;
+    const cuts = this.cuts.all().filter(({ house }) => !house);
+    const broken = cuts.filter(({ fit }) => !fit).length;
     this.say(
       `watching ${plural(cuts.length, 'cut')}${broken > 0 ? `, ${broken} with errors` : ''}; Ctrl-C ends it`,
     );
@@ -128,6 +130,13 @@ export class CutWatcher {
     this.pending.add(path);
     this.wake();
   }
+
+  /** A cut out of the texts that it was made of when it could be printed; null: it cannot be any more. */
+  readonly printable = (job: Job, sources: ReadonlyMap<string, string>): PreparedCut | null => {
+    const { compiled, cache } = this.cuts.compileAgain(job, sources);
+    const { solved } = compiled;
+    return solved && this.opened().prepare({ host: this.host, job, compiled, solved, cache });
+  };
 
   /** Nothing is begun any more; resolves when the cut that is being printed is done. */
   async close(): Promise<void> {
@@ -209,7 +218,7 @@ export class CutWatcher {
     const manifests = this.found.episodes.map(({ file }) => this.states.real(resolve(this.host.cwd, file!)));
     for (const { real, path, kind, since } of changes) {
       if (kind === 'folder') continue;
-      const house = this.cuts.of(path)?.compiled.house === true;
+      const house = this.cuts.of(path)?.house === true;
       const used = !owns.has(real) && (manifests.includes(real) || this.cuts.uses(real));
       if (house || used) this.causes.set(relative(this.host.cwd, path), { since, lines: this.lines });
     }
@@ -236,7 +245,7 @@ export class CutWatcher {
 
   private lose(job: Job): void {
     const path = job.path!;
-    const house = this.cuts.of(path)?.compiled.house === true;
+    const house = this.cuts.of(path)?.house === true;
     const how = this.world.kind(path) === 'none' ? 'is gone' : 'is watched no more';
     this.say(`${job.name} ${how}${house ? '' : this.pdfs!.left(job)}`);
     this.cuts.forget(path);
@@ -257,17 +266,23 @@ export class CutWatcher {
     const since = own ? saved : this.host.elapsedMs();
     try {
       const before = this.cuts.of(path)?.problemKeys;
-      const { compiled, cache, problemKeys } = this.cuts.compile(job);
-      const news = own || before !== problemKeys;
+      if (own) for (const real of this.cuts.of(path)?.asked.files ?? []) this.states.readAgain(real);
+      const { compiled, cache, known } = this.cuts.compile(job);
+      const news = own || before !== known.problemKeys;
       if (news) this.reporter.report(compiled.diagnostics, compiled.sources);
       const { solved } = compiled;
       const prepared =
-        solved && this.fit(compiled)
+        solved && known.fit && !known.house
           ? this.opened().prepare({ host: this.host, job, compiled, solved, cache })
           : null;
-      if (prepared) await this.print(prepared, own, since);
+      let shown = false;
+      const show = (laidOut: LaidOutCut | null): void => {
+        shown = true;
+        this.viewer?.cut({ job, compiled, prepared, laidOut });
+      };
+      if (prepared) await this.print(prepared, own, since, show);
       else if (!compiled.house && news) this.say(this.pdfs!.broken(job, compiled, this.request.strict));
-      this.viewer?.cut({ job, compiled, prepared });
+      if (!shown) show(null);
     } catch (fault) {
       const words = fault instanceof Error ? fault.message : String(fault);
       const span = { file: job.name, start: 0, end: 0 };
@@ -276,14 +291,15 @@ export class CutWatcher {
     }
   }
 
-  private async print(prepared: PreparedCut, own: boolean, since: number): Promise<void> {
-    const { line, news, fault } = await this.pdfs!.print(this.opened(), prepared);
+  private async print(
+    prepared: PreparedCut,
+    own: boolean,
+    since: number,
+    show: (laidOut: LaidOutCut) => void,
+  ): Promise<void> {
+    const { line, news, fault } = await this.pdfs!.print(this.opened(), prepared, show);
     if (fault) this.reporter.report([fault], NO_SOURCES);
     if (news || own) this.say(fault ? line : `${line}${took(since, this.host.elapsedMs())}`);
-  }
-
-  private fit({ solved, diagnostics, house }: Compiled): boolean {
-    return house || (solved !== null && !hasErrors(diagnostics, this.request.strict));
   }
 
   private say(line: string): void {

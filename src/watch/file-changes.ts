@@ -13,23 +13,31 @@ export interface Change {
   readonly kind: 'text' | 'new' | 'gone' | 'folder';
 }
 
+const TEXT = /\.(cut|ya?ml)$/i;
 const GONE = 'gone';
 const EMPTY = 'empty';
 
 export class FileStates {
   private readonly seen = new Map<string, string>();
-  /** The world; what is first read of a file through it is what is known of it, until `settle`. */
+  /** Texts by their real paths: a save of one cut is no reason to read all others. */
+  private readonly texts = new Map<string, ReturnType<Host['read']>>();
+  private readonly reals = new Map<string, string>();
+  /** The world; what is first read of a file through it is what is known of it, until `settle` or `readAgain`. */
   readonly host: Host;
 
   constructor(private readonly world: Host) {
     this.host = {
       ...world,
       read: (path) => {
+        const real = this.knownReal(path);
+        const known = this.texts.get(real);
+        if (known) return known;
         const reading = world.read(path);
-        const real = this.real(path);
         if (!this.seen.has(real)) this.seen.set(real, stateOf(reading));
+        if (reading.ok && TEXT.test(path)) this.texts.set(real, reading);
         return reading;
       },
+      real: (path) => (TEXT.test(path) ? this.knownReal(path) : world.real(path)),
     };
   }
 
@@ -43,13 +51,30 @@ export class FileStates {
     const before = this.seen.get(real);
     const kind = this.world.kind(path);
     if (kind === 'folder') return { change: { path, real, kind: 'folder' }, lost: false, settle: () => {} };
-    const now = kind === 'none' ? GONE : stateOf(this.world.read(path));
+    const reading = kind === 'none' ? null : this.world.read(path);
+    const now = reading === null ? GONE : stateOf(reading);
     if (now === before || (now === GONE && before === undefined)) return null;
     return {
       change: { path, real, kind: now === GONE ? 'gone' : (before ?? GONE) === GONE ? 'new' : 'text' },
       lost: (now === GONE || now === EMPTY) && before !== EMPTY,
-      settle: () => void this.seen.set(real, now),
+      settle: () => {
+        this.seen.set(real, now);
+        this.readAgain(real);
+        // Links may lead elsewhere now.
+        if (now === GONE || (before ?? GONE) === GONE) this.reals.clear();
+      },
     };
+  }
+
+  /** The next one who reads a file (canonical path) reads what lies on the disk. */
+  readAgain(real: string): void {
+    this.texts.delete(real);
+  }
+
+  private knownReal(path: string): string {
+    const known = this.reals.get(path) ?? this.real(path);
+    this.reals.set(path, known);
+    return known;
   }
 
   /** A file that is gone has the path that its folder has. */

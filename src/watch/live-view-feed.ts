@@ -2,82 +2,110 @@
 
 import { resolve } from 'node:path';
 import { errorsOf } from '../build/build-summary.js';
-import type { CutPrinter, PreparedCut } from '../build/cut-printer.js';
-import type { Compiled } from '../episode/compile-cut.js';
+import type { CutPrinter, LaidOutCut, PreparedCut } from '../build/cut-printer.js';
 import { cutNumberOf } from '../episode/episode.js';
+import type { Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { lines, lineText, withoutMark } from '../language/source.js';
 import type { Preview } from '../preview/preview-server.js';
 import { type FrameStretch, problemsOf, type ShownCut, type ShownPage } from '../preview/shown-cut.js';
+import type { Shot } from '../shot/shot.js';
 import { framesAt } from '../solve/text-to-frames.js';
 import type { CompiledCut, Viewer } from './cut-watcher.js';
 
-/** Cuts whose pages are kept in memory. */
-const MOST_LAID = 24;
+/** Cuts whose pages, and what they are made of, are kept in memory; those of the others are made anew when they are asked for. */
+const MOST_KEPT = 24;
 
 /** The last text of a cut that could be printed. */
 interface Good {
+  readonly job: Job;
+  readonly shot: Shot | null;
+  readonly sources: ReadonlyMap<string, string>;
+  readonly stamp: string;
+}
+
+interface Kept {
   readonly prepared: PreparedCut;
-  readonly compiled: Compiled;
+  pages: readonly ShownPage[] | null;
 }
 
 export class LiveViewFeed implements Viewer {
   private readonly ids = new Map<string, string>();
   private readonly good = new Map<string, Good>();
-  /** The newest last. */
-  private readonly laid = new Map<PreparedCut, readonly ShownPage[]>();
+  /** By path, the newest last. */
+  private readonly kept = new Map<string, Kept>();
 
+  /** `printable` makes a cut out of texts that could be printed once. */
   constructor(
     private readonly host: Host,
     private readonly preview: Pick<Preview, 'put' | 'list'>,
     private readonly printer: () => CutPrinter,
     private readonly strict: boolean,
+    private readonly printable: (job: Job, sources: ReadonlyMap<string, string>) => PreparedCut | null,
   ) {}
 
   cuts(paths: readonly string[]): void {
     const all = new Set(paths);
     for (const path of this.good.keys()) if (!all.has(path)) this.good.delete(path);
+    for (const path of this.kept.keys()) if (!all.has(path)) this.kept.delete(path);
     this.preview.list(paths.map((path) => this.idOf(path)));
   }
 
-  cut({ job, compiled, prepared }: CompiledCut): void {
+  cut({ job, compiled, prepared, laidOut }: CompiledCut): void {
     if (compiled.house) return;
     const path = job.path!;
-    if (prepared) this.good.set(path, { prepared, compiled });
+    const { shot, sources, tree, diagnostics } = compiled;
+    if (prepared) {
+      this.good.set(path, { job, shot, sources, stamp: prepared.look.stamp });
+      this.keep(path, { prepared, pages: laidOut ? pagesOf(laidOut) : null });
+    }
     const good = this.good.get(path) ?? null;
-    const shot = compiled.shot ?? good?.compiled.shot ?? null;
-    const shown: ShownCut = {
+    const told = shot || !good ? { shot, sources } : good;
+    this.preview.put({
       id: this.idOf(path),
       file: job.name,
-      number: shot?.cut ?? cutNumberOf(compiled.tree) ?? '',
-      title: shot?.title ?? '',
+      number: told.shot?.cut ?? cutNumberOf(tree) ?? '',
+      title: told.shot?.title ?? '',
       state: prepared ? 'good' : 'broken',
       fault: prepared ? '' : errorsOf(compiled, job, this.strict),
-      problems: problemsOf(compiled.diagnostics, compiled.sources),
-      stamp: good?.prepared.look.stamp ?? '',
-      pages: () => (good ? this.pagesOf(good.prepared) : []),
-      framesAt: (file, line) => this.framesAt(file, line, compiled.shot || !good ? compiled : good.compiled),
+      problems: problemsOf(diagnostics, sources),
+      stamp: good?.stamp ?? '',
+      ...this.answers(path, told),
+    });
+  }
+
+  /** What is answered later. Apart, so that these functions hold on to nothing else of a cut. */
+  private answers(path: string, told: Pick<Good, 'shot' | 'sources'>): Pick<ShownCut, 'pages' | 'framesAt'> {
+    return {
+      pages: () => this.pages(path),
+      framesAt: (file, line) => this.framesAt(file, line, told),
     };
-    this.preview.put(shown);
   }
 
-  private pagesOf(prepared: PreparedCut): readonly ShownPage[] {
-    const known = this.laid.get(prepared) ?? this.layOut(prepared);
-    this.laid.delete(prepared);
-    this.laid.set(prepared, known);
-    const [oldest] = this.laid.keys();
-    if (this.laid.size > MOST_LAID) this.laid.delete(oldest!);
-    return known;
+  private pages(path: string): readonly ShownPage[] {
+    const good = this.good.get(path);
+    if (!good) return [];
+    const known = this.kept.get(path)?.prepared ?? this.printable(good.job, good.sources);
+    if (!known) return [];
+    const kept = this.kept.get(path) ?? { prepared: known, pages: null };
+    kept.pages ??= pagesOf(this.printer().layOut(known));
+    this.keep(path, kept);
+    return kept.pages;
   }
 
-  private layOut(prepared: PreparedCut): readonly ShownPage[] {
-    const { printed, pages } = this.printer().layOut(prepared);
-    const all = printed.parts.flatMap((part) => part.pages);
-    return all.map((page, i) => ({ page, hash: pages[i]!.hash! }));
+  private keep(path: string, kept: Kept): void {
+    this.kept.delete(path);
+    this.kept.set(path, kept);
+    const [oldest] = this.kept.keys();
+    if (this.kept.size > MOST_KEPT) this.kept.delete(oldest!);
   }
 
   /** `asked`: a path as an editor gives it. Only what the cut was made of has frames; nothing is read. */
-  private framesAt(asked: string, line: number, { shot, sources }: Compiled): readonly FrameStretch[] | null {
+  private framesAt(
+    asked: string,
+    line: number,
+    { shot, sources }: Pick<Good, 'shot' | 'sources'>,
+  ): readonly FrameStretch[] | null {
     if (asked.includes('\0')) return null;
     const real = this.host.real(resolve(this.host.cwd, asked));
     const name = [...sources.keys()].find((one) => this.host.real(resolve(this.host.cwd, one)) === real);
@@ -95,4 +123,9 @@ export class LiveViewFeed implements Viewer {
     this.ids.set(path, id);
     return id;
   }
+}
+
+function pagesOf({ printed, pages }: LaidOutCut): readonly ShownPage[] {
+  const all = printed.parts.flatMap((part) => part.pages);
+  return all.map((page, i) => ({ page, hash: pages[i]!.hash! }));
 }

@@ -1,7 +1,7 @@
 /** The PDF of one cut: written where it would come out otherwise, and a line on what was done. */
 
 import { errorsOf } from '../build/build-summary.js';
-import type { CutPrinter, PreparedCut } from '../build/cut-printer.js';
+import type { CutPrinter, LaidOutCut, PreparedCut } from '../build/cut-printer.js';
 import { compareWithEarlier } from '../build/earlier-print.js';
 import { Targets } from '../build/output-targets.js';
 import { lastPrint, writeCutPdf } from '../build/separate-pdfs.js';
@@ -44,7 +44,12 @@ export class PdfUpdater {
     return `${job.name}: ${errorsOf(compiled, job, strict)}; ${this.kept(job)}`;
   }
 
-  async print(printer: CutPrinter, prepared: PreparedCut): Promise<Done> {
+  /** `show` is given the pages before they are written, where they had to be made. */
+  async print(
+    printer: CutPrinter,
+    prepared: PreparedCut,
+    show: (laidOut: LaidOutCut) => void = () => {},
+  ): Promise<Done> {
     const { job, compiled } = prepared.printable;
     const target = this.targets.of(job);
     const unwritten = (fault: Diagnostic): Done => ({
@@ -56,6 +61,7 @@ export class PdfUpdater {
     if (refusal) return unwritten(refusal);
     const differing = compareWithEarlier(printer, prepared, lastPrint(this.host, target.path), false);
     if (!differing) return { line: `${job.name}: nothing changes on paper`, news: false, fault: null };
+    show(differing.laidOut);
     const pages = await writeCutPdf(this.host, printer, target, differing.laidOut);
     if (typeof pages !== 'number') return unwritten(pages);
     if (pages === 0) return { line: `${job.name}: no page to print`, news: false, fault: null };

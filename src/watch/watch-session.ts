@@ -103,7 +103,7 @@ async function view(
   };
   try {
     const preview = await openPreview(port, shipped);
-    watcher.viewer = new LiveViewFeed(host, preview, watcher.opened, strict);
+    watcher.viewer = new LiveViewFeed(host, preview, watcher.opened, strict, watcher.printable);
     return preview;
   } catch (fault) {
     const { code } = fault as NodeJS.ErrnoException;

@@ -1,22 +1,23 @@
 /** The cuts that are watched, as they were last looked at, and to whom a change matters. */
 
 import { createHash } from 'node:crypto';
-import { dirname } from 'node:path';
+import { dirname, resolve } from 'node:path';
 import { type Compiled, compile } from '../episode/compile-cut.js';
+import { textsOf } from '../episode/cut-texts.js';
 import { type EpisodeCache, newEpisodeCache } from '../episode/episode-cache.js';
 import type { Job } from '../episode/find-cuts.js';
 import { storyOf } from '../episode/story.js';
-import { surroundingsOf } from '../episode/surroundings.js';
 import type { Host } from '../host/host.js';
-import { type Asked, noting } from '../host/overlay-host.js';
-import { diagnosticKey } from '../language/diagnostic.js';
+import { type Asked, noting, overlay } from '../host/overlay-host.js';
+import { diagnosticKey, hasErrors } from '../language/diagnostic.js';
 import type { Change } from './file-changes.js';
 
-/** What the program made of a cut, and of what. */
+/** What is kept of a cut that was looked at: not what was made of it, which would be megabytes for a whole episode. */
 export interface WatchedCut {
-  readonly compiled: Compiled;
-  /** Of the run that compiled it. */
-  readonly cache: EpisodeCache;
+  /** Holds nothing but what other cuts use. */
+  readonly house: boolean;
+  /** Whether its text can be printed. */
+  readonly fit: boolean;
   /** Equal where the same is wrong with it. */
   readonly problemKeys: string;
   readonly asked: Asked;
@@ -24,12 +25,26 @@ export interface WatchedCut {
   readonly around: string;
 }
 
+/** A cut as the program has just compiled it. */
+export interface FreshCut {
+  readonly compiled: Compiled;
+  /** Of the run that compiled it. */
+  readonly cache: EpisodeCache;
+  readonly known: WatchedCut;
+}
+
 export class WatchedCuts {
   private readonly known = new Map<string, WatchedCut>();
   /** What the cuts of an episode share; as old as the last change. */
   private cache: EpisodeCache = newEpisodeCache();
+  /** A hash of all texts of the story, once somebody has asked. */
+  private whole: string | null = null;
 
-  constructor(private readonly host: Host) {}
+  /** `strict`: a cut with warnings is not fit. */
+  constructor(
+    private readonly host: Host,
+    private readonly strict: boolean,
+  ) {}
 
   of(path: string): WatchedCut | undefined {
     return this.known.get(path);
@@ -46,6 +61,7 @@ export class WatchedCuts {
   /** Something has changed: what was read before counts no more. */
   refresh(): void {
     this.cache = newEpisodeCache();
+    this.whole = null;
   }
 
   /** Whether a cut has to be compiled again because of these changes. Other cuts are not considered: see `around`. */
@@ -66,10 +82,10 @@ export class WatchedCuts {
   /** Whether other cuts have something else to do with it than when it was compiled. */
   movedAround(job: Job): boolean {
     const known = this.known.get(job.path!);
-    return known !== undefined && !known.compiled.house && known.around !== this.around(job, known.compiled);
+    return known !== undefined && !known.house && known.around !== this.around(job);
   }
 
-  compile(job: Job): WatchedCut {
+  compile(job: Job): FreshCut {
     const path = job.path!;
     const asked: Asked = { files: new Set(), folders: new Set() };
     // Read beforehand, so that this cut is not taken for one that asked for all the others.
@@ -78,19 +94,34 @@ export class WatchedCuts {
     const cache: EpisodeCache = { ...this.cache, files: new Map() };
     const compiled = compile(noting(this.host, asked), path, job.episode, { name: job.name, cache });
     const problemKeys = JSON.stringify(compiled.diagnostics.map(diagnosticKey));
-    const known = { compiled, cache, problemKeys, asked, around: this.around(job, compiled) };
+    const { solved, diagnostics, house } = compiled;
+    const fit = house || (solved !== null && !hasErrors(diagnostics, this.strict));
+    const known = { house, fit, problemKeys, asked, around: this.around(job) };
     this.known.set(path, known);
-    return known;
+    return { compiled, cache, known };
   }
 
-  private around(job: Job, { shot }: Compiled): string {
-    const story = shot && storyOf(this.host, job.episode, this.cache);
-    if (!story) return '';
-    const beside = story.around(job.path, shot.cut);
-    const states = [beside?.before, beside?.after].map((one) => one && [one.name, one.text]);
-    // Levels may come through any number of cuts.
-    const others = shot.levels.some(({ reuse }) => reuse) ? story.cuts().map(({ text }) => text) : [];
-    const all = [surroundingsOf(this.host, job.path, shot, job.episode, this.cache), states, others];
-    return createHash('sha256').update(JSON.stringify(all)).digest('base64');
+  /** Compiles a cut out of texts that it was made of before. `sources`: by the names that messages call them. */
+  compileAgain(job: Job, sources: ReadonlyMap<string, string>): { compiled: Compiled; cache: EpisodeCache } {
+    const { host } = this;
+    const texts = new Map(
+      [...sources].map(([name, text]) => [host.real(resolve(host.cwd, name)), text] as const),
+    );
+    const cache: EpisodeCache = { ...this.cache, files: new Map() };
+    storyOf(host, job.episode, this.cache);
+    const compiled = compile(overlay(host, texts), job.path, job.episode, { name: job.name, cache });
+    return { compiled, cache };
+  }
+
+  /** All texts that its print hangs on, as far as they can be told without compiling it; else all of the story. */
+  private around(job: Job): string {
+    if (job.episode.folder === null) return '';
+    const texts = textsOf(this.host, job, this.cache);
+    if (texts !== null) return texts.hash;
+    const story = storyOf(this.host, job.episode, this.cache);
+    this.whole ??= createHash('sha256')
+      .update(JSON.stringify(story?.cuts().map(({ name, text }) => [name, text]) ?? []))
+      .digest('base64');
+    return this.whole;
   }
 }

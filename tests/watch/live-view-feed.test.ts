@@ -19,8 +19,19 @@ async function fed(files: Readonly<Record<string, string>> = { 'a.cut': CUT }) {
     put: (cut: ShownCut) => void shown.set(cut.file, cut),
     list: (ids: readonly string[]) => void lists.push(ids),
   };
-  const feed = new LiveViewFeed(host, preview, () => printer, false);
-  const cuts = new WatchedCuts(host);
+  const cuts = new WatchedCuts(host, false);
+  let madeAgain = 0;
+  const feed = new LiveViewFeed(
+    host,
+    preview,
+    () => printer,
+    false,
+    (job, sources) => {
+      madeAgain += 1;
+      const { compiled, cache } = cuts.compileAgain(job, sources);
+      return compiled.solved && printer.prepare({ host, job, compiled, solved: compiled.solved, cache });
+    },
+  );
   const look = (name: string, text?: string) => {
     if (text !== undefined) host.files.set(`/work/${name}`, Buffer.from(text));
     const job = jobs.find((one) => one.name === name)!;
@@ -30,11 +41,12 @@ async function fed(files: Readonly<Record<string, string>> = { 'a.cut': CUT }) {
     feed.cut({
       job,
       compiled,
+      laidOut: null,
       prepared: fit ? printer.prepare({ host, job, compiled, solved, cache }) : null,
     });
     return shown.get(name);
   };
-  return { feed, look, lists };
+  return { feed, look, lists, madeAgain: () => madeAgain };
 }
 
 describe('a cut', () => {
@@ -101,4 +113,20 @@ test('a cut that is watched no more loses its good pages', async () => {
   look('a.cut');
   feed.cuts([]);
   expect(look('a.cut', CUT.replace('..', ''))!.pages()).toEqual([]);
+});
+
+test('of many cuts the pages are made anew when they are asked for, out of the last texts that were good', async () => {
+  const many = Array.from({ length: 30 }, (_, i) => [`${i + 1}.cut`, CUT.replace('cut 7', `cut ${i + 1}`)]);
+  const { look, madeAgain } = await fed(Object.fromEntries(many));
+  const shown = many.map(([name]) => look(name!)!);
+  expect(madeAgain()).toBe(0);
+  look('1.cut', 'cut 1\ntime 1+0\nA 1\n');
+  const [page] = shown[0]!.pages();
+  expect(page!.page.marks.some((mark) => mark.kind === 'text' && mark.text === 'Quay')).toBe(true);
+  expect(madeAgain()).toBe(1);
+  shown[0]!.pages();
+  shown[29]!.pages();
+  expect(madeAgain()).toBe(1);
+  expect(shown[2]!.framesAt('3.cut', 3)).toEqual([{ from: 1, to: 18 }]);
+  expect(madeAgain()).toBe(1);
 });
