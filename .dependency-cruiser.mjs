@@ -41,6 +41,7 @@ const STAGES = {
     'episode',
     'host',
   ],
+  shoot: ['words', 'language', 'shot', 'solve', 'export', 'picture', 'sound', 'episode', 'host', 'build'],
   watch: ['words', 'language', 'shot', 'solve', 'print', 'episode', 'host', 'preview', 'build'],
 };
 
@@ -53,6 +54,7 @@ const PACKAGES = {
   picocolors: 'language/report/',
   chokidar: 'watch/file-watcher',
   'vscode-languageserver': 'lsp/',
+  '@napi-rs/canvas': 'host/canvas-package',
 };
 
 /** Stages that are functions of what they are given, and know nothing of the machine they run on. */
@@ -98,6 +100,9 @@ const BUNDLED = [
   'yaml',
 ];
 
+/** Installed where it can be, asked for when it is needed. */
+const OPTIONAL = ['@napi-rs/canvas'];
+
 export default {
   forbidden: [
     ...Object.entries(STAGES).flatMap(([stage, allowed]) =>
@@ -135,7 +140,7 @@ export default {
       from: { path: '^src/' },
       to: {
         path: 'node_modules/',
-        pathNot: `node_modules/(${BUNDLED.join('|')})/`,
+        pathNot: `node_modules/(${[...BUNDLED, ...OPTIONAL].join('|')})/`,
         dependencyTypesNot: ['type-only'],
       },
     },

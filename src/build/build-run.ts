@@ -15,7 +15,7 @@ import type { RevisionCuts } from './revision-cuts.js';
 
 /** Hears how far a run is. */
 export interface Progress {
-  /** `what` is being done: `printing`; to `total` cuts. */
+  /** `what` is being done: `printing`; to `total` cuts or frames. */
   start(what: string, total: number): void;
   /** One more is begun. */
   step(): void;

@@ -99,6 +99,7 @@ class Out {
 function standardOutput(host: Host): TemporaryFile {
   const pieces: Uint8Array[] = [];
   return {
+    path: null,
     add(bytes) {
       pieces.push(bytes);
       return { ok: true, value: null };

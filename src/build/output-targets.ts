@@ -102,19 +102,29 @@ export class Targets {
 }
 
 /**
- * Where one file for all cuts goes: as `--output` says, or beside the manifest under the name of its folder, with `more` behind it.
+ * Where one file for all cuts goes: as `--output` says, or beside the manifest under the name of its folder, with `more` and the
+ * ending behind it.
  */
-export function oneTarget(host: Host, found: Found, output: string | undefined, more = ''): Target {
+export function oneTarget(
+  host: Host,
+  found: Found,
+  output: string | undefined,
+  more = '',
+  ending = '.pdf',
+): Target {
   if (output === '-') return STANDARD_OUTPUT;
   if (output !== undefined && !isFolder(host, output)) return target(host, output);
   const [whole] = found.whole;
   const own = found.whole.length === 1 && found.jobs.every(({ episode }) => episode === whole);
   if (!whole || !own) {
-    throw new UsageError('wrong-arguments', output ?? '--one-file', { variant: 'output-nameless' });
+    throw new UsageError('wrong-arguments', output ?? (ending === '.pdf' ? '--one-file' : null), {
+      variant: 'output-nameless',
+      ending,
+    });
   }
   const manifest = basename(whole.file!).replace(/\.ya?ml$/, '');
   const stem = manifest === 'episode' ? basename(resolve(host.cwd, whole.folder!)) || manifest : manifest;
-  return target(host, join(output ?? dirname(whole.file!), `${stem}${more}.pdf`));
+  return target(host, join(output ?? dirname(whole.file!), `${stem}${more}${ending}`));
 }
 
 const spanOf = ({ name }: Job): Diagnostic['span'] => ({ file: name, start: 0, end: 0 });

@@ -26,6 +26,8 @@ const WRONG_USE: ReadonlySet<Code> = new Set<Code>([
   'wrong-arguments',
   'watch-impossible',
   'internal-fault',
+  'canvas-missing',
+  'film-failed',
 ]);
 
 export const isWrongUse = (code: Code): boolean => WRONG_USE.has(code);

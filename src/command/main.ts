@@ -17,6 +17,7 @@ const COMMANDS: Readonly<Record<string, Entry>> = {
   build: { summary: 'print cuts, or a whole episode, to PDF', load: () => import('./build.js') },
   export: { summary: 'give cuts as JSON or CSV, an episode as an edit', load: () => import('./export.js') },
   format: { summary: 'put cuts into the usual layout', load: () => import('./format.js') },
+  shoot: { summary: 'see cuts move: a film, or pictures', load: () => import('./shoot.js') },
   number: { summary: 'pin the numbers of drawings that exist', load: () => import('./number.js') },
   list: { summary: 'list the cuts of an episode: times, drawings, artists', load: () => import('./list.js') },
   compare: { summary: 'say what differs between two versions of a cut', load: () => import('./compare.js') },

@@ -3,8 +3,8 @@
 import type { Progress } from '../build/build-run.js';
 import type { Host } from '../host/host.js';
 
-/** Where there is no terminal, a line is said each time so many cuts are done. */
-const LINE_EVERY = 100;
+/** What is counted; where there is no terminal, a line is said each time so many are done. */
+const CUTS = { name: 'cuts', lineEvery: 100 };
 const WIDEST = 40;
 
 /**
@@ -22,6 +22,7 @@ export class ProgressBar implements Progress {
   constructor(
     private readonly world: Host,
     private readonly quiet: boolean,
+    private readonly unit: { readonly name: string; readonly lineEvery: number } = CUTS,
   ) {
     const around = (say: () => void): void => {
       const { bar } = this;
@@ -50,8 +51,8 @@ export class ProgressBar implements Progress {
     const columns = this.world.columns === 0 ? 80 : this.world.columns;
     if (this.quiet || this.total < 2) return;
     if (columns === null) {
-      if (this.done > 0 && this.done % LINE_EVERY === 0) {
-        this.world.error(`${this.what}: ${this.done} of ${this.total} cuts\n`);
+      if (this.done > 0 && this.done % this.unit.lineEvery === 0) {
+        this.world.error(`${this.what}: ${this.done} of ${this.total} ${this.unit.name}\n`);
       }
     } else {
       const counted = `${this.what} ${this.done} of ${this.total} `;

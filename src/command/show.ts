@@ -19,10 +19,10 @@ import {
   type TerminalLook,
   terminalSheet,
 } from '../sheet/terminal/terminal-sheet.js';
-import { FRAMES_A_FOOT } from '../shot/settings.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';
 import { type CommandContext, choice, examples } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
+import { type SheetPlace, sheetRange } from './sheet-places.js';
 
 interface Options {
   readonly from?: string;
@@ -76,17 +76,10 @@ async function show(host: Host, files: readonly string[], options: Options): Pro
     width: Math.max(NARROWEST_TERMINAL, Math.min(WIDEST, width)),
     labels: options.labels,
     every: whole('--every', options.every, 1, 100_000),
-    from: time('--from', options.from),
-    to: time('--to', options.to),
+    ...sheetRange(options),
     levels: options.levels?.split(',').map((name) => name.normalize('NFKC').trim()),
   };
-  const { from, to } = choices;
-  if (from && to && [1, 1000].every((fps) => to(fps) < from(fps)))
-    throw new UsageError('option-value', options.to!, {
-      variant: 'to-before-from',
-      from: options.from!,
-      to: options.to!,
-    });
+  const { from } = choices;
   const reporter = new ConsoleReporter(host, 'human', false);
   const found = await findCuts(host, files);
   reporter.report(found.diagnostics, new Map(found.episodes.map(({ file, text }) => [file!, text])));
@@ -139,8 +132,8 @@ interface Choices {
   readonly width: number;
   readonly labels: LabelLanguage | undefined;
   readonly every: number | undefined;
-  readonly from: Time | undefined;
-  readonly to: Time | undefined;
+  readonly from: SheetPlace | undefined;
+  readonly to: SheetPlace | undefined;
   readonly levels: readonly string[] | undefined;
 }
 
@@ -193,21 +186,4 @@ function whole(flag: string, text: string | undefined, least: number, most: numb
   const number = /^\d{1,6}$/.test(text) ? Number(text) : Number.NaN;
   if (number >= least && number <= most) return number;
   throw new UsageError('option-value', text, { variant: 'whole', option: flag, least, most });
-}
-
-/** A place on the sheet, once the speed is known. */
-type Time = (fps: number) => number;
-
-/** A time as the text of a cut writes it. */
-function time(flag: string, text: string | undefined): Time | undefined {
-  if (text === undefined) return undefined;
-  const [, big, sign, small] = /^(\d{1,6})(?:([+'])(\d{1,6}))?$/.exec(text.normalize('NFKC')) ?? [];
-  const frame: Time = (fps) => {
-    if (sign === undefined) return Number(big);
-    return Number(big) * (sign === '+' ? fps : FRAMES_A_FOOT) + Number(small);
-  };
-  if (big === undefined || frame(1) < 1) {
-    throw new UsageError('option-value', text, { variant: 'sheet-place', option: flag });
-  }
-  return frame;
 }

@@ -3,6 +3,9 @@
  * comes through this one interface, so that tests can move the clock or fill the disk.
  */
 
+import type { CanvasPackage } from './canvas-package.js';
+import type { RunningProgram } from './running-program.js';
+
 /** What reading a path gave; `reason` is a short phrase for a message ("no such file", "is a folder", …). */
 export type Reading<T> =
   | { readonly ok: true; readonly value: T }
@@ -21,6 +24,8 @@ export interface FilePart {
 
 /** A file that is being written piece by piece, beside its final name: nothing is to be seen of it before it is finished. */
 export interface TemporaryFile {
+  /** Where it lies, for another program to write to; null for a device, which has no name of its own. */
+  readonly path: string | null;
   /** Never throws. After a refusal only `drop` makes sense. */
   add(bytes: Uint8Array): Reading<null>;
   /** Gives the file its name, in place of one that had it. Never throws. */
@@ -91,6 +96,10 @@ export interface Host {
    * their paths. `rev` as git takes it. Never throws.
    */
   revision(place: string, rev: string): Reading<Host>;
+  /** Starts another program by its name. Null where there is none. Never rejects. */
+  startProgram(name: string, args: readonly string[]): Promise<RunningProgram | null>;
+  /** The package that paints, or null where it is not installed. Never throws. */
+  canvas(): CanvasPackage | null;
   /** Columns of the terminal that standard error is, or null: it is none. */
   readonly columns: number | null;
 }

@@ -1,5 +1,7 @@
 import { posix } from 'node:path';
+import { canvasPackage } from './canvas-package.js';
 import { type Host, LARGEST_FILE, type Reading, type TemporaryFile, TOO_LARGE } from './host.js';
+import type { RunningProgram } from './running-program.js';
 import { shippedFont, shippedPage } from './shipped-files.js';
 
 /** What a test sets before, and looks at after. Paths are absolute, with `/`. */
@@ -17,6 +19,10 @@ export interface MemoryHost extends Host {
   readonly swept: string[];
   /** Folders that are locked; those that a test puts here belong to process 1. */
   readonly lockedFolders: Set<string>;
+  /** Other programs, by their names. */
+  readonly programs: Map<string, (args: readonly string[]) => RunningProgram>;
+  /** As if the package that paints were not installed. */
+  withoutCanvas: boolean;
   clock: Date;
   /** What `elapsedMs` gives: it stands still until a test moves it. */
   stopwatchMs: number;
@@ -79,6 +85,8 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
     revisions: new Map(),
     swept: [],
     lockedFolders: new Set(),
+    programs: new Map(),
+    withoutCanvas: false,
     clock: new Date(Date.UTC(2001, 0, 1)),
     stopwatchMs: 0,
     passMs(ms) {
@@ -147,17 +155,23 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
       if (locked(path)) return refuse('permission denied');
       const pieces: Uint8Array[] = [];
       const draft: TemporaryFile = {
+        path: `${real(path)}.tmp`,
         add(bytes) {
           if (bytes.length > host.room) return refuse('the disk is full');
           host.room -= bytes.length;
           pieces.push(bytes);
+          host.files.set(draft.path!, Buffer.concat(pieces));
           return { ok: true, value: null };
         },
         finish() {
-          host.files.set(real(path), Buffer.concat(pieces));
+          // Another program may have written there.
+          const other = host.files.get(draft.path!);
+          host.files.delete(draft.path!);
+          host.files.set(real(path), other ?? Buffer.concat(pieces));
           return { ok: true, value: null };
         },
         drop() {
+          host.files.delete(draft.path!);
           host.room += pieces.reduce((sum, { length }) => sum + length, 0);
         },
       };
@@ -190,6 +204,8 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
       const past = host.revisions.get(rev);
       return past ? { ok: true, value: past } : refuse(`git knows no revision \`${rev}\``);
     },
+    startProgram: async (name, args) => host.programs.get(name)?.(args) ?? null,
+    canvas: () => (host.withoutCanvas ? null : canvasPackage()),
     columns: null,
   };
   for (const [path, content] of Object.entries(files)) {

@@ -9,9 +9,11 @@ import {
   statSync,
   writeSync,
 } from 'node:fs';
+import { canvasPackage } from './canvas-package.js';
 import { lockFolder } from './folder-lock.js';
 import { atRevision, commitOf } from './git-repository.js';
 import { type FilePart, type Host, LARGEST_FILE, type Reading, reasonOf, TOO_LARGE } from './host.js';
+import { startProgram } from './running-program.js';
 import { shippedFont, shippedPage } from './shipped-files.js';
 import { machineName, openTemporary, removeStaleTemporaries, write } from './temporary-files.js';
 
@@ -54,6 +56,8 @@ export function nodeHost(machine = machineName()): Host {
     cwd: currentFolder(),
     commit: commitOf,
     revision: (place, rev) => atRevision(host, place, rev),
+    startProgram,
+    canvas: canvasPackage,
     columns: terminal ? (process.stderr.columns ?? 80) : null,
   };
   return host;

@@ -86,6 +86,7 @@ export function openTemporary(path: string, machine: string): Reading<TemporaryF
     open.delete(temporary);
   };
   const draft: TemporaryFile = {
+    path: temporary,
     add: (bytes) => attempt(() => writeFileSync(file, bytes), drop),
     finish: () =>
       attempt(() => {
@@ -157,6 +158,7 @@ function runs(pid: number): boolean {
 
 function intoDevice(file: number): TemporaryFile {
   return {
+    path: null,
     add: (bytes) => attempt(() => writeFileSync(file, bytes)),
     finish: () => attempt(() => closeSync(file)),
     drop: () => closeSync(file),

@@ -51,7 +51,8 @@ export function paintFrame<I>(
   canvas.fillStyle = '#fff';
   canvas.fillRect(0, 0, width, height);
   canvas.imageSmoothingEnabled = true;
-  canvas.imageSmoothingQuality = 'high';
+  // With steps of half the size between; `high` takes three times as long and shows no difference on scans that were made smaller before.
+  canvas.imageSmoothingQuality = 'medium';
   for (const layer of frame.layers) paintLayer(canvas, cut, layer, place, options);
   plain(canvas);
   veil(canvas, '#000', frame.black, options);

@@ -27,6 +27,21 @@ export function scanHeader(bytes: Uint8Array): ScanHeader | null {
   return null;
 }
 
+/** So near to the end of a file its last mark stands, whatever some program has put behind it. */
+const TAIL_BYTES = 4096;
+
+/** Whether all bytes of a file seem to be there, by the mark that ends it or the length that it begins with. */
+export function isWholeScan(bytes: Uint8Array, { form }: Pick<ScanHeader, 'form'>): boolean {
+  if (form === 'webp') {
+    const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+    return bytes.length >= 12 && view.getUint32(4, true) + 8 <= bytes.length;
+  }
+  const mark = form === 'png' ? [0x49, 0x45, 0x4e, 0x44] : [0xff, 0xd9];
+  for (let at = Math.max(0, bytes.length - TAIL_BYTES); at + mark.length <= bytes.length; at++)
+    if (mark.every((byte, i) => bytes[at + i] === byte)) return true;
+  return false;
+}
+
 const text = (view: DataView, at: number, length: number): string =>
   at + length > view.byteLength
     ? ''

@@ -1,6 +1,7 @@
 /** Faults of files, of the manifest and of the command line, made to happen: one entry for each code of that sort. */
 
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
+import { installFilmProgram } from '../shoot/film-program.js';
 import { tone, wave } from '../sound/wave-writer.js';
 import { CUT } from './run.js';
 
@@ -104,6 +105,14 @@ function recorded(
 const SPOKEN = wave(tone(2, 0.25, 1.5, 4000), { rate: 4000 });
 const LINE = 'voice "Nao" 7..36 "Wait for me!"';
 const TRACK = `track "sound/c012.wav"\n${LINE}`;
+
+const withoutCanvas = (missing: boolean) => (host: MemoryHost) => {
+  host.withoutCanvas = missing;
+};
+
+/** Small pictures, and a small film. */
+const SHOT = ['shoot', 'c012.cut', '--output', 'frames/', '--size', '32x18', '--to', '4'];
+const FILMED = ['shoot', 'c012.cut', '--output', 'c012.mp4', '--size', '32x18', '--to', '4'];
 
 export const situations: Readonly<Record<string, Situation>> = {
   'would-overwrite': {
@@ -250,6 +259,36 @@ export const situations: Readonly<Record<string, Situation>> = {
     mended: ['export', 'cuts/c1.cut', '--pixels'],
   },
   'edit-list-limit': edit('edl', ['time 24\nfps 12', 'time 24\nfps 12'], ['time 24', 'time 24']),
+  'canvas-missing': {
+    files: { 'c012.cut': CUT },
+    prepare: withoutCanvas(true),
+    failing: SHOT,
+    status: 2,
+    mend: withoutCanvas(false),
+    mended: SHOT,
+  },
+  'film-program-missing': {
+    files: { 'c012.cut': CUT },
+    failing: FILMED,
+    status: 0,
+    mend: (host) => void installFilmProgram(host),
+    mended: FILMED,
+  },
+  'film-failed': {
+    files: { 'c012.cut': CUT },
+    prepare: (host) => void installFilmProgram(host, { after: 3, said: 'x.tmp: No space left on device\n' }),
+    failing: FILMED,
+    status: 2,
+    mend: (host) => void installFilmProgram(host),
+    mended: FILMED,
+  },
+  'scan-unreadable': {
+    files: { 'c012.cut': `${CUT}level A picture "a{number}.png"\n`, 'a1.png': 'no picture at all' },
+    failing: SHOT,
+    status: 0,
+    mend: (host) => void host.files.delete('/work/a1.png'),
+    mended: SHOT,
+  },
   'track-missing': recorded({}, `track "sound/c12.wav"\n${LINE}`, TRACK),
   'track-outside': recorded({}, `track "/home/nao/c012.wav"\n${LINE}`, TRACK),
   'track-unreadable': recorded({ 'sound/c012.wav': Buffer.from(`ID3${'x'.repeat(500)}`) }, TRACK, TRACK, {

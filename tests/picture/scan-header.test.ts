@@ -1,6 +1,6 @@
 import { createCanvas } from '@napi-rs/canvas';
 import { describe, expect, it, test } from 'vitest';
-import { scanHeader } from '../../src/picture/scan-header.js';
+import { isWholeScan, scanHeader } from '../../src/picture/scan-header.js';
 import { withDensity } from './png-density.js';
 
 /** Bytes as another program writes them: the canvas’ own encoders. */
@@ -129,3 +129,15 @@ describe('the header of a scan', () => {
       }
   });
 });
+
+test.each(['image/png', 'image/jpeg', 'image/webp'] as const)(
+  'a %s is whole with its last byte, whatever stands behind it, and not without',
+  (mime) => {
+    const whole = encoded(mime, 160, 90);
+    const form = scanHeader(whole)!;
+    expect(isWholeScan(whole, form)).toBe(true);
+    expect(isWholeScan(Buffer.concat([whole, Buffer.alloc(100)]), form)).toBe(true);
+    for (const less of [5, 20, whole.length - 35])
+      expect(isWholeScan(whole.subarray(0, whole.length - less), form), `${less} less`).toBe(false);
+  },
+);

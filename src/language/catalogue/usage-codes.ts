@@ -38,6 +38,10 @@ type OptionValue =
       readonly frames: number;
     }
   | { readonly variant: 'home-missing' }
+  // ---- films
+  | { readonly variant: 'film-ending'; readonly endings: readonly string[] }
+  | { readonly variant: 'picture-names' }
+  | { readonly variant: 'picture-size'; readonly least: number; readonly most: number }
   | {
       readonly variant: 'level-not-shown' | 'level-not-numbered';
       readonly level: string;
@@ -72,7 +76,8 @@ type WrongArguments =
   // ---- outputs
   | { readonly variant: 'one-output'; readonly cuts: number; readonly standardOutput: boolean }
   | { readonly variant: 'one-json'; readonly cuts: number }
-  | { readonly variant: 'output-nameless' | 'input-nameless' }
+  | { readonly variant: 'output-nameless'; readonly ending: string }
+  | { readonly variant: 'input-nameless' | 'film-standard-output' }
   // ---- comparing with what was printed or committed
   | { readonly variant: 'two-comparisons' | 'pages-changed-alone' | 'changed-standard-output' }
   | { readonly variant: 'pages-found'; readonly option: string }

@@ -65,6 +65,12 @@ export const usage: Texts<UsageMessages> = {
       'to-before-from': ({ from, to }) => `\`--to ${to}\` lies before \`--from ${from}\`.`,
       'from-behind-end': ({ from, sheets, frames }) =>
         `\`--from ${from}\` lies behind the end: ${sheets > 1 ? 'the longest' : 'the'} sheet has ${frames} frames.`,
+      'film-ending': ({ endings }) =>
+        `\`--output\` takes a film whose name ends in ${oneOf(endings)}, a folder, or the names of pictures, such as frames/%04d.png.`,
+      'picture-names': () =>
+        'Names of pictures have one number in them and end in .png, such as frames/%04d.png.',
+      'picture-size': ({ least, most }) =>
+        `\`--size\` takes width and height in pixels, each from ${least} to ${most}, such as 960x540.`,
       'home-missing': () => '`--home` takes a folder that is there.',
       'level-not-shown': ({ level, guess }) => `There is no level \`${level}\` here${meant(guess)}`,
       'level-not-numbered': ({ level, guess }) => `There is no level \`${level}\`${meant(guess)}`,
@@ -109,8 +115,10 @@ export const usage: Texts<UsageMessages> = {
       'one-output': ({ cuts, standardOutput }) =>
         `${cuts} cuts do not go into ${standardOutput ? 'standard output' : 'one file'}; name a folder.`,
       'one-json': ({ cuts }) => `${cuts} cuts do not go into one JSON text; name a folder with \`--output\`.`,
-      'output-nameless': () =>
-        'These cuts are not one whole episode, so their file has no name; give `--output` one, such as cuts.pdf.',
+      'output-nameless': ({ ending }) =>
+        `These cuts are not one whole episode, so their file has no name; give \`--output\` one, such as cuts${ending}.`,
+      'film-standard-output': () =>
+        'A film is no text for standard output; give `--output` a file or a folder.',
       'input-nameless': () => 'Standard input has no name; give `--output` a file.',
       'two-comparisons': () => '`--changed` and `--since` are two comparisons; give one of them.',
       'pages-changed-alone': () =>
