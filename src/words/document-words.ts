@@ -48,6 +48,9 @@ export interface CameraPageWords {
     start(levels: string): string;
     end(levels: string): string;
   };
+  /** A field, a level, where a field and a level of the cut have one name. */
+  fieldNamed(name: string): string;
+  levelNamed(name: string): string;
   /** A level's name and what it shows. */
   titled(name: string, title: string): string;
   /** `to`: the last of the rows with the largest step, `from` the first. */

@@ -84,11 +84,17 @@ export function captionOf(panel: ChartPanel, n: number, solved: SolvedShot, text
   ];
 }
 
-function titleOf(levels: readonly string[], { shot }: SolvedShot, words: CameraPageWords): string {
+/** A field and a level have one name: then each is told with what it is. */
+const sharesNames = ({ camera, shot }: SolvedShot): boolean =>
+  camera.fields.some(({ field }) => shot.levels.some(({ name }) => name === field.name));
+
+function titleOf(levels: readonly string[], solved: SolvedShot, words: CameraPageWords): string {
+  const { shot } = solved;
   return levels
     .map((name) => {
       const title = shot.levels.find((level) => level.name === name)?.title ?? '';
-      return title === '' ? name : words.titled(name, title);
+      const said = sharesNames(solved) ? words.levelNamed(name) : name;
+      return title === '' ? said : words.titled(said, title);
     })
     .join(', ');
 }
@@ -131,7 +137,7 @@ function fieldLines(solved: SolvedShot, texts: ChartTexts): string[] {
     ...solved.camera.fields.map(({ field, used }) => {
       const turn = field.turnDeg === 0 ? '' : `, ${words.turned} ${figure(field.turnDeg)}°`;
       const at = `${lengths.figure(field.xMm)}, ${lengths.figure(field.yMm)}`;
-      return `${field.name}  ${sizeOf(field, solved, lengths)}, ${words.centre} ${at}${compass(field, solved)}${turn}${used ? '' : ` (${words.unused})`}`;
+      return `${sharesNames(solved) ? words.fieldNamed(field.name) : field.name}  ${sizeOf(field, solved, lengths)}, ${words.centre} ${at}${compass(field, solved)}${turn}${used ? '' : ` (${words.unused})`}`;
     }),
   ];
 }
@@ -162,7 +168,8 @@ const edgeText = (
 ): string => words.edgeShows(row(frame), lengths.text(worstMm), row(worstFrame));
 
 /** Sheets of artwork with their sizes and middles; on the camera's panel those that no panel of their own shows. */
-function sheetLines(panel: ChartPanel, { camera, shot }: SolvedShot, texts: ChartTexts): string[] {
+function sheetLines(panel: ChartPanel, solved: SolvedShot, texts: ChartTexts): string[] {
+  const { camera, shot } = solved;
   const { words, lengths } = texts;
   const shown = new Set(panel.outlines.flatMap(({ label }) => label.split(', ')));
   return shot.levels.flatMap((level) => {
@@ -179,6 +186,7 @@ function sheetLines(panel: ChartPanel, { camera, shot }: SolvedShot, texts: Char
       parts.push(`${words.least} ${lengths.area(lengths.up(width), lengths.up(height))}, ${at(x, y)}`);
     }
     if (made.edge) parts.push(`! ${edgeText(made.edge, texts)}`);
-    return parts.length === 0 ? [] : [`${level.name}: ${parts.join('; ')}`];
+    const name = sharesNames(solved) ? words.levelNamed(level.name) : level.name;
+    return parts.length === 0 ? [] : [`${name}: ${parts.join('; ')}`];
   });
 }

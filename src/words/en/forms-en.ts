@@ -225,6 +225,8 @@ export const cameraPages: CameraPageWords = {
     start: (levels) => `level ${levels} at the start`,
     end: (levels) => `level ${levels} at the end`,
   },
+  fieldNamed: (name) => `field ${name}`,
+  levelNamed: (name) => `level ${name}`,
   titled: (name, title) => `${name} “${title}”`,
   way: (way, step, from, to) =>
     `way ${way}, largest step ${step} a frame (${from === to ? `row ${from}` : `rows ${from}–${to}`})`,

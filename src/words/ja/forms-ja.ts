@@ -185,6 +185,8 @@ export const cameraPages: CameraPageWords = {
     start: (levels) => `${levels} 始め`,
     end: (levels) => `${levels} 終わり`,
   },
+  fieldNamed: (name) => `フレーム ${name}`,
+  levelNamed: (name) => `セル ${name}`,
   titled: (name, title) => `${name}「${title}」`,
   way: (way, step, from, to) => `距離 ${way}、1コマ最大 ${step}（${from === to ? from : `${from}–${to}`}）`,
   countNought: (place) => `目盛り 0 ＝ ${place}`,

@@ -55,6 +55,20 @@ describe('the chart', () => {
     expect(pages(cameraChartPages, 'pan A@1 > B@6+0')).not.toContain('graduated along');
   });
 
+  test('says which is meant where a field and a level have one name', () => {
+    const text = (statements: string, labels: 'en' | 'ja' = 'en') =>
+      pages(cameraChartPages, `level BG size 400x200mm\n${statements}`, { labels });
+    const pan = 'pan A@1 > B@6+0 carry A\nfield C 80%';
+    expect(text(pan)).toContain('field A  100 %');
+    expect(text(pan)).toContain('level A: sheet');
+    expect(text(pan)).toContain('level BG: sheet');
+    expect(text(pan)).toContain('field C  80 %');
+    expect(text(pan, 'ja')).toContain('フレーム A  100 %');
+    expect(text('slide A (0,0)@1 > (9,0)@6+0')).toContain('level A   scale');
+    const apart = solvedCut('cut 7\ntime 1+0\nA: 1..\nfield C 80%\nfix C\n');
+    expect(cameraChartPages(apart, lookOf()).map(said).join(' ')).not.toContain('field C');
+  });
+
   test('says beside its name that a field is not used', () => {
     const text = pages(cameraChartPages, 'field C 80% at 10,10\npan A@1 > B@6+0');
     expect(text).toContain('C (not used)');
