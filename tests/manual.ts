@@ -1,7 +1,7 @@
 /** The manual page, written out of what the commands take: mdoc, as mandoc and groff read it. */
 
 import type { Command } from 'commander';
-import { type CommandFacts, factsOf, type OptionFacts } from '../src/command/command-facts.js';
+import { type CommandFacts, factsOf, type OptionFacts } from '../src/command/completion.js';
 
 export function manualPage(commands: readonly Command[], version: string): string {
   const facts = factsOf(commands);

@@ -1,11 +1,8 @@
 import { camera } from '../src/language/catalogue/camera-codes.js';
 import { typing } from '../src/language/catalogue/command-codes.js';
-import { cutList } from '../src/language/catalogue/cut-list-codes.js';
-import { episode } from '../src/language/catalogue/episode-codes.js';
+import { cutList, episode, handover, picture } from '../src/language/catalogue/episode-codes.js';
 import { files } from '../src/language/catalogue/files-codes.js';
-import { handover } from '../src/language/catalogue/handover-codes.js';
 import { type Code, catalogue } from '../src/language/catalogue/index.js';
-import { picture } from '../src/language/catalogue/picture-codes.js';
 import { statements } from '../src/language/catalogue/statements-codes.js';
 import { words } from '../src/language/catalogue/syntax-codes.js';
 import { timelines } from '../src/language/catalogue/timelines-codes.js';

@@ -2,7 +2,7 @@
 
 import { type DiagnosticSink, eachCut, type FindSettled, NO_SOURCES } from '../episode/batch.js';
 import type { Compiled } from '../episode/compile-cut.js';
-import type { EpisodeCache } from '../episode/episode-cache.js';
+import type { EpisodeCache } from '../episode/episode.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, hasErrors } from '../language/diagnostic.js';

@@ -3,7 +3,7 @@
 import { createHash } from 'node:crypto';
 import { dirname } from 'node:path';
 import type { Compiled } from '../episode/compile-cut.js';
-import type { EpisodeCache } from '../episode/episode-cache.js';
+import type { EpisodeCache } from '../episode/episode.js';
 import type { Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { type Fonts, openFonts } from '../print/fonts.js';

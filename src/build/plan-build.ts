@@ -4,7 +4,7 @@ import { dirname, join, relative, resolve } from 'node:path';
 import { NO_SOURCES } from '../episode/batch.js';
 import { compile } from '../episode/compile-cut.js';
 import { inputsOf, textsOf } from '../episode/cut-texts.js';
-import { newEpisodeCache } from '../episode/episode-cache.js';
+import { newEpisodeCache } from '../episode/episode.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { plural } from '../words/number-format.js';

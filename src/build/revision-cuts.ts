@@ -2,12 +2,11 @@
 
 import { dirname } from 'node:path';
 import { type Compiled, compile } from '../episode/compile-cut.js';
-import { cutKey, cutNumberOf } from '../episode/episode.js';
-import { newEpisodeCache } from '../episode/episode-cache.js';
+import { cutKey, cutNumberOf, newEpisodeCache } from '../episode/episode.js';
 import { episodeOf, type Found, findCuts, type Job } from '../episode/find-cuts.js';
 import { readText } from '../episode/read-text.js';
-import { scan } from '../episode/scan-statements.js';
 import { storyOf } from '../episode/story.js';
+import { scan } from '../episode/used-files.js';
 import type { Host } from '../host/host.js';
 import { hasErrors } from '../language/diagnostic.js';
 import type { Settings } from '../shot/settings.js';

@@ -3,7 +3,7 @@
 import { createHash } from 'node:crypto';
 import { version } from '../../package.json';
 import { textsOf } from '../episode/cut-texts.js';
-import type { EpisodeCache } from '../episode/episode-cache.js';
+import type { EpisodeCache } from '../episode/episode.js';
 import type { Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import type { Diagnostic } from '../language/diagnostic.js';

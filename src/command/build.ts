@@ -4,8 +4,7 @@ import { BUILD_TOOLS, type BuildTool } from '../build/build-file.js';
 import { EXTENTS, PARTS } from '../build/print-plan.js';
 import { findAll } from '../episode/batch.js';
 import type { Host } from '../host/host.js';
-import { type Asked, noting } from '../host/overlay-host.js';
-import { snapshot } from '../host/snapshot-host.js';
+import { type Asked, noting, snapshot } from '../host/overlay-host.js';
 import { plural } from '../words/number-format.js';
 import { type BuildOptions, checkPlanOptions, printPlanOf, shardOption } from './build-options.js';
 import {

@@ -2,8 +2,8 @@
 
 import { type Command, Option } from 'commander';
 import { UsageError } from '../build/usage-error.js';
+import { rowsFault } from '../episode/episode.js';
 import { episodeOf } from '../episode/find-cuts.js';
-import { rowsFault } from '../episode/settings-override.js';
 import type { Host } from '../host/host.js';
 import { nearest } from '../language/suggest.js';
 import { LENGTH_UNITS, PAPERS, type Settings } from '../shot/settings.js';

@@ -5,8 +5,7 @@ import { defaults } from '../shot/settings.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';
 import { plural } from '../words/number-format.js';
 import { type CommandContext, choice, examples } from './command-options.js';
-import { compareSides, type Tell } from './comparison.js';
-import { reportFinding, sideOf, sinceOf } from './comparison-sides.js';
+import { compareSides, reportFinding, sideOf, sinceOf, type Tell } from './comparison.js';
 import { ConsoleReporter, FORMATS, type Format } from './console-reporter.js';
 import { cutJson, onlyLine, retakeNote, wholeJson } from './retake-note.js';
 

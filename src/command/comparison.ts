@@ -1,9 +1,15 @@
 /** Two sides of a comparison → which of their cuts differ, and which have no other half. */
 
+import { basename, dirname, isAbsolute, join, relative, resolve } from 'node:path';
 import type { Reporter } from '../build/reporter.js';
+import { UsageError } from '../build/usage-error.js';
 import { type Change, compare } from '../compare/compare-cuts.js';
+import { type Compiled, compile } from '../episode/compile-cut.js';
+import { cutKey, newEpisodeCache } from '../episode/episode.js';
+import { type Found, findCuts, type Job, MANIFEST } from '../episode/find-cuts.js';
+import type { Host } from '../host/host.js';
+import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
-import { type ComparisonSide, type Version, versionsOf } from './comparison-sides.js';
 
 /** Says of two versions of a cut what the run will print; the versions themselves are not kept. */
 export type Tell<T> = (was: SolvedShot, is: SolvedShot, changes: readonly Change[]) => T;
@@ -107,4 +113,191 @@ class Pairing<T> {
       restricted,
     };
   }
+}
+
+// ----
+// The two sides of a comparison: files, folders, manifests or revisions, and the cuts of each, one after the other.
+
+export interface ComparisonSide {
+  /** What it is called: the word of the command line, or the revision. */
+  readonly label: string;
+  /** What is there now, where the other side is the same of long ago. */
+  readonly present: boolean;
+  readonly host: Host;
+  readonly found: Found;
+  /** Before the names of its files in messages: `HEAD~1:`, or ''. */
+  readonly prefix: string;
+  /** One file was named: it is compared whatever its number. */
+  readonly single: boolean;
+}
+
+/** One cut of a side. */
+interface Version {
+  readonly file: string;
+  /** Null where its number could not be read. */
+  readonly key: string | null;
+  /** Null where it has errors, which have been reported. */
+  readonly solved: SolvedShot | null;
+}
+
+/** A word of the command line: what is there under that name, `-`, or `REVISION:PATH`. */
+export async function sideOf(host: Host, word: string): Promise<ComparisonSide> {
+  const [, rev, inner] = /^([^:]+):(.*)$/s.exec(word) ?? [];
+  if (rev === undefined || host.kind(resolve(host.cwd, word)) !== 'none') {
+    if (isRevision(host, word))
+      throw new UsageError('wrong-arguments', word, { variant: 'bare-revision', revision: word });
+    return side(host, await findCuts(host, [word]), word, '');
+  }
+  const past = host.revision(host.cwd, rev);
+  if (!past.ok)
+    throw new UsageError('wrong-arguments', word, {
+      variant: 'version-unreadable',
+      version: word,
+      reason: past.reason,
+    });
+  // As git has it: from the top of the work tree, but `./` and `../` from here.
+  const from = /^\.\.?(\/|$)/.test(inner!) ? host.cwd : topOf(host);
+  const path = resolve(from, inner!);
+  return side(past.value, await findCuts(past.value, [shortest(past.value, path)]), word, `${rev}:`);
+}
+
+/** Whether a word that names no file names a revision. */
+function isRevision(host: Host, word: string): boolean {
+  return word !== '-' && host.kind(resolve(host.cwd, word)) === 'none' && host.revision(host.cwd, word).ok;
+}
+
+/** Then and now of what is named, or of the episode that the current folder belongs to. */
+export async function sinceOf(
+  host: Host,
+  rev: string,
+  words: readonly string[],
+): Promise<{ old: ComparisonSide; now: ComparisonSide }> {
+  const place = resolve(host.cwd, words[0] ?? '.');
+  const past = host.revision(place, rev);
+  if (!past.ok)
+    throw new UsageError('option-value', rev, {
+      variant: 'compared-revision',
+      revision: rev,
+      reason: past.reason,
+    });
+  const then = past.value;
+  const named = words.length > 0 ? words : [wholeEpisode(host, then)];
+  if (named.includes('-')) {
+    throw new UsageError('wrong-arguments', '-', { variant: 'input-past' });
+  }
+  const there = (world: Host) => named.filter((word) => world.kind(resolve(host.cwd, word)) !== 'none');
+  const [before, after] = [there(then), there(host)];
+  const nowhere = named.filter((word) => !before.includes(word) && !after.includes(word));
+  const single =
+    named.length === 1 &&
+    [host, then].every((world) => world.kind(resolve(host.cwd, named[0]!)) !== 'folder') &&
+    !/\.ya?ml$/.test(named[0]!);
+  return {
+    old: {
+      ...side(
+        then,
+        await findCuts(
+          then,
+          before.map((word) => shortest(then, resolve(host.cwd, word))),
+        ),
+        rev,
+        `${rev}:`,
+      ),
+      single,
+    },
+    now: { ...side(host, await findCuts(host, [...after, ...nowhere]), 'now', ''), single, present: true },
+  };
+}
+
+function side(host: Host, found: Found, label: string, prefix: string): ComparisonSide {
+  const single = found.jobs.length === 1 && found.jobs[0]!.named;
+  return { label, present: false, host, found, prefix, single };
+}
+
+/** The manifest on the way up, then or now; without one the folder. */
+function wholeEpisode(host: Host, then: Host): string {
+  for (let at = host.cwd; ; at = dirname(at)) {
+    const path = join(at, MANIFEST);
+    if (host.kind(path) === 'file' || then.kind(path) === 'file') return shortest(host, path);
+    if (at === dirname(at)) return '.';
+  }
+}
+
+/** The work tree's top: the nearest folder with a `.git`. */
+function topOf(host: Host): string {
+  for (let at = host.cwd; ; at = dirname(at)) {
+    if (host.kind(join(at, '.git')) !== 'none') return at;
+    if (at === dirname(at)) return host.cwd;
+  }
+}
+
+function shortest(host: Host, path: string): string {
+  const inner = relative(host.cwd, path);
+  return isAbsolute(inner) ? path : inner || '.';
+}
+
+/** Reports what is wrong with finding a side's cuts. */
+export function reportFinding({ found, prefix }: ComparisonSide, reporter: Reporter): void {
+  const all = [...found.episodes.flatMap(({ diagnostics }) => diagnostics), ...found.diagnostics];
+  const sources = new Map(found.episodes.map(({ file, text }) => [file!, text]));
+  reportErrors(reporter, all, sources, prefix);
+}
+
+/** A retake note tells what differs; remarks on either version are for `check`, but for one on a cut that is left out. */
+function reportErrors(
+  reporter: Reporter,
+  diagnostics: readonly Diagnostic[],
+  sources: ReadonlyMap<string, string>,
+  prefix: string,
+): void {
+  const named = (span: Diagnostic['span']) => ({ ...span, file: `${prefix}${span.file}` });
+  const errors = diagnostics
+    .filter(({ severity, code }) => severity === 'error' || code === 'cut-twice')
+    .map(({ fix: _, ...one }) => ({
+      ...one,
+      span: named(one.span),
+      notes: one.notes.map((note) => (note.span ? { ...note, span: named(note.span) } : note)),
+    }));
+  reporter.report(errors, new Map([...sources].map(([file, text]) => [`${prefix}${file}`, text])));
+}
+
+/** Compiles the cuts of a side, one when it is asked for. House files are left out. */
+async function* versionsOf(side: ComparisonSide, reporter: Reporter): AsyncGenerator<Version> {
+  const { host, found, prefix } = side;
+  const cache = newEpisodeCache();
+  const met = new Map<string, string>();
+  for (const job of found.jobs) {
+    const bytes = job.path === null ? { bytes: await host.standardInput() } : {};
+    const compiled = compile(host, job.path, job.episode, { name: job.name, cache, ...bytes });
+    if (compiled.house && !job.named) continue;
+    yield version(compiled, job, met, (all, sources) => reportErrors(reporter, all, sources, prefix));
+  }
+}
+
+/** `met`: files by the numbers of their cuts so far. */
+function version(
+  compiled: Compiled,
+  { name }: Job,
+  met: Map<string, string>,
+  report: (diagnostics: readonly Diagnostic[], sources: ReadonlyMap<string, string>) => void,
+): Version {
+  const { tree, diagnostics, sources, house } = compiled;
+  report(diagnostics, sources);
+  const statement = tree?.statements.find((one) => one.kind === 'cut');
+  const number = statement?.kind === 'cut' ? statement.number : null;
+  const key = number && cutKey(number.text);
+  const before = key === null ? undefined : met.get(key);
+  if (before !== undefined) {
+    report(
+      [diagnose('cut-twice', number!.span, { cut: number!.text, file: before, compared: true })],
+      sources,
+    );
+    return { file: basename(name), key: null, solved: null };
+  }
+  if (key !== null) met.set(key, name);
+  if (house) {
+    throw new UsageError('wrong-arguments', name, { variant: 'version-shared' });
+  }
+  const solved = hasErrors(diagnostics) ? null : compiled.solved;
+  return { file: basename(name), key, solved };
 }

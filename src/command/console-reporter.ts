@@ -3,7 +3,8 @@
 import { isWrongUse, type Reporter } from '../build/reporter.js';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnosticKey } from '../language/diagnostic.js';
-import { github, human, json } from '../language/report/index.js';
+import { human } from '../language/report/human-report.js';
+import { github, json } from '../language/report/machine-reports.js';
 import { plural } from '../words/number-format.js';
 
 export const FORMATS = ['human', 'json', 'github'] as const;

@@ -5,7 +5,7 @@ import { filesOf } from '../episode/file-patterns.js';
 import { findCuts, type Job } from '../episode/find-cuts.js';
 import { decode, readText } from '../episode/read-text.js';
 import type { Host } from '../host/host.js';
-import { snapshot } from '../host/snapshot-host.js';
+import { snapshot } from '../host/overlay-host.js';
 import { format } from '../language/format/format-text.js';
 import { plural } from '../words/number-format.js';
 import { type CommandContext, choice, examples } from './command-options.js';

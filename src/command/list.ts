@@ -7,7 +7,7 @@ import type { Reporter } from '../build/reporter.js';
 import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
 import { type CutList, cutList, type ListOf } from '../count/count-episode.js';
 import { findAll, NO_SOURCES } from '../episode/batch.js';
-import { digest } from '../episode/cut-digest.js';
+import { digest } from '../episode/compile-cut.js';
 import type { Episode } from '../episode/episode.js';
 import type { Found } from '../episode/find-cuts.js';
 import { cutListCsv, cutListJson } from '../export/cut-list-export.js';

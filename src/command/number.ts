@@ -5,7 +5,7 @@ import { type Compiled, compile } from '../episode/compile-cut.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import { decode } from '../episode/read-text.js';
 import type { Host } from '../host/host.js';
-import { snapshot } from '../host/snapshot-host.js';
+import { snapshot } from '../host/overlay-host.js';
 import { celsEdits } from '../language/cels-line.js';
 import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
 import { withEdits } from '../language/statement-reader.js';
@@ -14,8 +14,7 @@ import { type Pins, pinsFor, unpinnable, unused } from '../solve/cels-lines.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { type CommandContext, examples, type ReportOptions, withReport } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
-import { type Dry, questions, summary, told } from './number-report.js';
-import { type Retimed, retime } from './retimed-passages.js';
+import { type Dry, questions, type Retimed, retime, summary, told } from './number-report.js';
 import { bytesOf, marked, printDiff, remembering, saying, writeBack } from './rewrite-input.js';
 
 interface Options extends ReportOptions, Retimed, Dry {

@@ -6,8 +6,7 @@ import { defaults } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';
 import { wordsOf } from '../words/words.js';
-import type { Comparison, Tell } from './comparison.js';
-import type { ComparisonSide } from './comparison-sides.js';
+import type { Comparison, ComparisonSide, Tell } from './comparison.js';
 
 /** A cut's heading and a line a change. */
 export function retakeNote(

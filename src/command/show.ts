@@ -5,7 +5,7 @@ import type { Command } from 'commander';
 import { UsageError } from '../build/usage-error.js';
 import { NO_SOURCES } from '../episode/batch.js';
 import { type Compiled, compile } from '../episode/compile-cut.js';
-import { type EpisodeCache, newEpisodeCache } from '../episode/episode-cache.js';
+import { type EpisodeCache, newEpisodeCache } from '../episode/episode.js';
 import { episodeOf, findCuts, type Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import type { Code } from '../language/catalogue/index.js';

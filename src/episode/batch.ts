@@ -5,8 +5,7 @@ import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import type { Settings } from '../shot/settings.js';
 import { type Compiled, compile } from './compile-cut.js';
-import { cutKey, type Episode } from './episode.js';
-import { type EpisodeCache, newEpisodeCache } from './episode-cache.js';
+import { cutKey, type Episode, type EpisodeCache, newEpisodeCache } from './episode.js';
 import { type Found, findCuts, type Job } from './find-cuts.js';
 
 /** From here on a run takes long enough for its memory to matter. */

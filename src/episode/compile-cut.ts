@@ -1,31 +1,29 @@
 /** One cut from its bytes to its solved form, with everything that is wrong in it. */
 
+import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import type { Host } from '../host/host.js';
-import type { Diagnostic } from '../language/diagnostic.js';
+import { type Code, catalogue } from '../language/catalogue/index.js';
+import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
 import { parse } from '../language/parse.js';
 import { inOrder } from '../language/report/report-order.js';
 import { withoutMark } from '../language/source.js';
-import type { Tree } from '../language/tree.js';
+import type { StatementOf, Tree } from '../language/tree.js';
 import { bind } from '../shot/bind-cut.js';
+import type { Settings } from '../shot/settings.js';
 import type { Shot } from '../shot/shot.js';
 import { solve } from '../solve/solve-shot.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
-import { withoutAccepted } from './accepted-warnings.js';
 import type { CutCache } from './cut-cache.js';
-import { digest } from './cut-digest.js';
-import { shotLimits, textLimits, treeLimits } from './cut-limits.js';
-import { artistsOf, type Episode } from './episode.js';
-import { type EpisodeCache, newEpisodeCache } from './episode-cache.js';
+import { printedTexts, shotLimits, textLimits, treeGlyphs, treeLimits } from './cut-limits.js';
+import { artistsOf, type Episode, type EpisodeCache, newEpisodeCache } from './episode.js';
 import { STANDARD_INPUT } from './find-cuts.js';
 import { withTestedFixes } from './offered-fixes.js';
 import { checkOverlaps } from './overlaps.js';
-import { printedTexts, treeGlyphs } from './printed-texts.js';
 import { decode, readText } from './read-text.js';
 import { addedTwice, findReused, nothingReused, reusedInVain } from './reused-levels.js';
 import { scansOutside } from './scan-files.js';
-import { storyOf } from './story.js';
-import { nothingAround, type Surroundings, surroundingsOf } from './surroundings.js';
+import { nothingAround, type Surroundings, storyOf, surroundingsOf } from './story.js';
 import { findTrack, soundDigest } from './track-file.js';
 import { findUses } from './used-files.js';
 
@@ -197,4 +195,66 @@ function isHouse(tree: Tree): boolean {
   const shared = new Set(['use', 'phrase', 'level', 'field']);
   const broken = tree.broken.some(({ word }) => !shared.has(word));
   return tree.statements.length > 0 && !broken && tree.statements.every(({ kind }) => shared.has(kind));
+}
+
+/** What changes the meaning of a cut, not its look: the same text on other paper keeps its stamp. */
+const MEANING = [
+  'title',
+  'episode',
+  'fps',
+  'on',
+  'numbering',
+  'field',
+  'fields',
+  'artwork',
+  'output',
+  'scanDpi',
+  'overlap',
+] as const satisfies readonly (keyof Settings)[];
+
+/**
+ * A short hash of all that a cut says: its text, the files that it uses, the settings that matter and who draws it.
+ * Line ends do not count, so that a checkout on another system has the same stamp.
+ */
+export function digest(texts: readonly string[], settings: Settings, artists: readonly string[]): string {
+  const hash = createHash('sha256');
+  const add = (text: string) => {
+    const bytes = Buffer.from(text.replace(/\r\n?/g, '\n'), 'utf8');
+    hash.update(`${bytes.length}:`).update(bytes);
+  };
+  for (const text of texts) add(text);
+  add(JSON.stringify([MEANING.map((key) => settings[key]), artists]));
+  return hash.digest('hex').slice(0, 10);
+}
+
+// ---- `accept CODE "reason"`: warnings and hints of one cut that somebody has looked at
+
+/**
+ * What is left of a cut's messages. `whole`: all stages have said what they had to say; only then an `accept` that silences
+ * nothing is worth a hint, and not beside errors, which keep later stages from finding more.
+ */
+function withoutAccepted(diagnostics: readonly Diagnostic[], tree: Tree, whole: boolean): Diagnostic[] {
+  const accepts = tree.statements.filter((statement) => statement.kind === 'accept');
+  if (accepts.length === 0) return [...diagnostics];
+  const accepted = new Set(accepts.map(({ code }) => code.text));
+  const silent = ({ code, severity }: Diagnostic): boolean => severity !== 'error' && accepted.has(code);
+  const left = diagnostics.filter((one) => !silent(one));
+  const silenced = new Set<string>(diagnostics.filter(silent).map(({ code }) => code));
+  if (whole && !hasErrors(diagnostics)) {
+    const idle = accepts.filter(
+      ({ code }) => Object.hasOwn(catalogue, code.text) && !silenced.has(code.text),
+    );
+    const others = idle.filter(({ code }) => code.text !== UNUSED);
+    // Who accepts idle lines has an idle line of his own where there is no other.
+    if (others.length === 0) return [...left, ...idle.map(hint)];
+    if (!accepted.has(UNUSED)) return [...left, ...others.map(hint)];
+  }
+  return left;
+}
+
+const UNUSED: Code = 'accept-unused';
+
+function hint({ code: { text }, span }: StatementOf<'accept'>): Diagnostic {
+  const fix = { action: 'leave-out', edits: [{ span, text: '' }] } as const;
+  return diagnose(UNUSED, span, { accepted: text }, { fix });
 }

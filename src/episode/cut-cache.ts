@@ -1,7 +1,7 @@
 /** What was read and solved of a cut before, for an editor that compiles it again at every keystroke. */
 
 import type { Diagnostic, Span } from '../language/diagnostic.js';
-import { movedSpans, ReadingCache } from '../language/reading-cache.js';
+import { movedSpans, ReadingCache } from '../language/parse.js';
 import type { Statement, Tree } from '../language/tree.js';
 import type { Level, Shot } from '../shot/shot.js';
 import type { Recall } from '../solve/solve-shot.js';

@@ -6,14 +6,12 @@
 import { createHash } from 'node:crypto';
 import { dirname, join, resolve } from 'node:path';
 import type { Host } from '../host/host.js';
-import { artistsOf, cutKey, type Episode } from './episode.js';
-import type { EpisodeCache } from './episode-cache.js';
+import { artistsOf, cutKey, type Episode, type EpisodeCache } from './episode.js';
 import type { Job } from './find-cuts.js';
 import { readText } from './read-text.js';
-import { mentions, plainNumber, plainReuses, scan, usesIn } from './scan-statements.js';
 import { type StoryCut, type StoryOrder, storyOf } from './story.js';
 import { trackInReach } from './track-file.js';
-import { isInReach } from './used-files.js';
+import { isInReach, mentions, plainNumber, plainReuses, scan, usesIn } from './used-files.js';
 
 export interface CutTexts {
   /** Equal where text, used files, settings, artists, and what other cuts have to do with it are equal; not of any path or time. */

@@ -1,8 +1,13 @@
 /** An episode as its manifest describes it, or what holds for a cut that has none. */
 
+import type { NotLent, RowsFault } from '../language/catalogue/message-terms.js';
 import type { Diagnostic, Span } from '../language/diagnostic.js';
 import type { Tree } from '../language/tree.js';
-import { defaults, type Settings } from '../shot/settings.js';
+import { mostRows } from '../sheet/sheet-geometry.js';
+import { CONVENTIONAL, defaults, FRAMES_A_FOOT, type Settings } from '../shot/settings.js';
+import type { SolvedLevel } from '../solve/solved-shot.js';
+import type { EpisodeTexts } from './cut-texts.js';
+import type { StoryOrder } from './story.js';
 
 /** A piece of the manifest's text with its place. */
 export interface Written {
@@ -81,4 +86,64 @@ export function cutKey(number: string): string {
 export function cutNumberOf(tree: Tree | null): string | undefined {
   const statement = tree?.statements.find((one) => one.kind === 'cut');
   return statement?.kind === 'cut' ? statement.number.text : undefined;
+}
+
+/** What the cuts of one run share, so that it is read and solved once. Grows with what is shared, not with the cuts. */
+export interface EpisodeCache {
+  /** Used files by real path. */
+  readonly files: Map<
+    string,
+    { readonly text: string; readonly tree: Tree; readonly diagnostics: readonly Diagnostic[] }
+  >;
+  /** The cuts of an episode in story order, by the episode's folder. */
+  readonly stories: Map<string, StoryOrder>;
+  /** Levels that other cuts reuse, by `path` and level; or why there is none. */
+  readonly levels: Map<string, BorrowedLevel>;
+  /** What a cut hangs on, by episode. */
+  readonly texts: Map<Episode, EpisodeTexts>;
+}
+
+/** A level of another cut, with the text that it came from; or why there is none, and whether levels that reuse each other are why. */
+export type BorrowedLevel =
+  | { readonly level: SolvedLevel; readonly digest: string }
+  | { readonly reason: NotLent; readonly round?: boolean };
+
+export function newEpisodeCache(): EpisodeCache {
+  return { files: new Map(), stories: new Map(), levels: new Map(), texts: new Map() };
+}
+
+/**
+ * The same episode with some settings overruled (from the command line). The rows that the episode wants hold only as
+ * long as they suit the sheet that comes out.
+ */
+export function overrideSettings(episode: Episode, settings: Partial<Settings>): Episode {
+  if (Object.keys(settings).length === 0) return episode;
+  const merged = { ...episode.settings, ...byConvention(episode, settings), ...settings };
+  if (settings.rows !== undefined || merged.rows === null) return { ...episode, settings: merged };
+  const other = merged.convention !== episode.settings.convention;
+  const rows = other || rowsFault(merged.rows, merged) !== null ? null : merged.rows;
+  return { ...episode, settings: { ...merged, rows } };
+}
+
+/**
+ * What another convention brings along: its lengths; and where no manifest says how cuts are drawn, its field and paper too.
+ * Artwork that an episode has drawn keeps its size on whichever form it is printed.
+ */
+function byConvention(episode: Episode, { convention }: Partial<Settings>): Partial<Settings> {
+  if (convention === undefined || convention === episode.settings.convention) return {};
+  const { lengths, ...drawn } = CONVENTIONAL[convention];
+  return episode.file === null ? { ...drawn, lengths } : { lengths };
+}
+
+/**
+ * What is wrong with a number of rows a page, or null. A western page holds whole feet, a Japanese one whole seconds,
+ * so that a heavy rule ends it, and no more of them than can be read on the paper.
+ */
+export function rowsFault(rows: number, settings: Settings): RowsFault | null {
+  const { convention, fps, paper } = settings;
+  const unit = convention === 'west' ? FRAMES_A_FOOT : fps;
+  const most = Math.max(unit, Math.floor(mostRows(settings) / unit) * unit);
+  if (Number.isInteger(rows) && rows >= unit && rows <= most && rows % unit === 0) return null;
+  const near = Math.min(most, Math.max(unit, Math.round(rows / unit) * unit));
+  return { unit: convention === 'west' ? 'feet' : 'seconds', rows: unit, most, near, paper };
 }

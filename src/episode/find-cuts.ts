@@ -6,10 +6,9 @@ import type { Messages } from '../language/catalogue/index.js';
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import type { Settings } from '../shot/settings.js';
-import { type Episode, noEpisode, type Written } from './episode.js';
+import { type Episode, noEpisode, overrideSettings, type Written } from './episode.js';
 import { filesOf, leadsOut } from './file-patterns.js';
 import { neighbours } from './read-text.js';
-import { overrideSettings } from './settings-override.js';
 
 /** The manifest's name. */
 export const MANIFEST = 'episode.yaml';

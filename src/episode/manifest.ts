@@ -29,12 +29,11 @@ import {
   type Settings,
 } from '../shot/settings.js';
 import { LABELS } from '../words/labels.js';
-import { type Episode, noEpisode, type Written } from './episode.js';
+import { writtenGlyphs } from './cut-limits.js';
+import { type Episode, noEpisode, rowsFault, type Written } from './episode.js';
 import { leadsOut } from './file-patterns.js';
 import { dpi, pixels, runningTime, sizeMm, type Value, whole } from './manifest-values.js';
-import { writtenGlyphs } from './printed-texts.js';
 import { readText } from './read-text.js';
-import { rowsFault } from './settings-override.js';
 
 export const LARGEST_MANIFEST_BYTES = 256 * 1024;
 

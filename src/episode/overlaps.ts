@@ -5,8 +5,8 @@ import type { StatementOf, Tree } from '../language/tree.js';
 import { bind } from '../shot/bind-cut.js';
 import type { Settings } from '../shot/settings.js';
 import type { Shot } from '../shot/shot.js';
-import { mentions } from './scan-statements.js';
 import type { StoryCut } from './story.js';
+import { mentions } from './used-files.js';
 
 export type OverlapWay = 'in' | 'out';
 

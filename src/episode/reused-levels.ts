@@ -5,8 +5,7 @@ import { nearest } from '../language/suggest.js';
 import type { Level, Shot } from '../shot/shot.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
 import type { Compiled } from './compile-cut.js';
-import { cutKey } from './episode.js';
-import type { BorrowedLevel, EpisodeCache } from './episode-cache.js';
+import { type BorrowedLevel, cutKey, type EpisodeCache } from './episode.js';
 import type { Borrowed, StoryCut, StoryOrder } from './story.js';
 
 export interface Reused {

@@ -1,5 +1,5 @@
 import { basename, dirname } from 'node:path';
-import { type Host, LARGEST_FILE, TOO_LARGE } from './host.js';
+import { type Host, LARGEST_FILE, type Reading, TOO_LARGE } from './host.js';
 
 /** The same world with texts that an editor holds in place of what lies on the disk. `texts`: by canonical path. */
 export function overlay(base: Host, texts: ReadonlyMap<string, string>): Host {
@@ -45,6 +45,32 @@ export function noting(base: Host, asked: Asked): Host {
     list(folder) {
       asked.folders.add(base.real(folder));
       return base.list(folder);
+    },
+  };
+}
+
+/** No run of a program that prints writes one. */
+const TEXT = /\.(cut|ya?ml)$/i;
+
+/**
+ * The same world, each file of which is read once: a run that takes seconds prints one state of it, whatever is saved meanwhile. Not
+ * for files that the run itself writes.
+ */
+export function snapshot(base: Host): Host {
+  const readings = new Map<string, Reading<Uint8Array>>();
+  const reals = new Map<string, string>();
+  return {
+    ...base,
+    read(path) {
+      const known = readings.get(path) ?? base.read(path);
+      readings.set(path, known);
+      return known;
+    },
+    real(path) {
+      if (!TEXT.test(path)) return base.real(path);
+      const known = reals.get(path) ?? base.real(path);
+      reals.set(path, known);
+      return known;
     },
   };
 }

@@ -3,9 +3,8 @@
  * (for people, as JSON, as GitHub annotations, in an editor). Its sentences are made by the printers: see `message.ts`.
  */
 
-import type { Fixes } from './catalogue/fix-actions.js';
 import { type Code, catalogue, type Messages } from './catalogue/index.js';
-import type { Notes } from './catalogue/message-notes.js';
+import type { Fixes, Notes } from './catalogue/message-notes.js';
 
 export type Severity = 'error' | 'warning' | 'hint';
 

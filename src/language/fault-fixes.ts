@@ -5,9 +5,8 @@
 
 import type { IToken } from 'chevrotain';
 import type { Message } from './catalogue/index.js';
-import { foldCharacters } from './character-folding.js';
 import type { Action, Fix, Note } from './diagnostic.js';
-import { tokenize } from './lexer.js';
+import { foldCharacters, tokenize } from './lexer.js';
 import type { TextRange } from './source.js';
 import { readsUpTo, type SourceText, withEdits } from './statement-reader.js';
 

@@ -1,12 +1,10 @@
 /** What the grammar itself tells: its rules as plain data, the words of a statement, what may come next where one is being typed. */
 
 import type { ISerializedGast, IToken } from 'chevrotain';
-import { foldCharacters } from './character-folding.js';
 import { theGrammar } from './grammar.js';
-import { splitStatements, tokenize } from './lexer.js';
+import { foldCharacters, splitStatements, tokenize } from './lexer.js';
 import { startsTimeline } from './statement-reader.js';
-import type { StatementRule } from './statements/statement-table.js';
-import { byWord, timelineRule } from './statements/statement-table.js';
+import { byWord, type StatementRule, timelineRule } from './statements/statement-table.js';
 
 export type Production =
   /** Typed as it stands: a word of the language, or a sign. */

@@ -10,8 +10,7 @@ import {
   tokenLabel,
 } from 'chevrotain';
 import type { Diagnostic, Span } from './diagnostic.js';
-import type { ParsingDsl, Rule } from './parsing-dsl.js';
-import { sharedRules } from './shared-rules.js';
+import { type ParsingDsl, type Rule, sharedRules } from './shared-rules.js';
 import { type StatementRule, statementTable } from './statements/statement-table.js';
 import { vocabulary } from './tokens.js';
 import type { Statement } from './tree.js';

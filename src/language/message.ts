@@ -1,8 +1,8 @@
 /** The sentences of a diagnostic in one language; only printers ask for them. */
 
+import type { CodeTexts, Language } from './catalogue/catalogue-entry.js';
 import { en } from './catalogue/en/index.js';
 import type { Code, Message } from './catalogue/index.js';
-import type { CodeTexts, Language } from './catalogue/text-types.js';
 import type { Action, Diagnostic, Note } from './diagnostic.js';
 
 export type MessageLanguage = 'en';

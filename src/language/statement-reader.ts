@@ -2,10 +2,9 @@
 
 import { EOF, type IToken, tokenMatcher } from 'chevrotain';
 import type { Wanted } from './catalogue/message-terms.js';
-import { foldCharacters } from './character-folding.js';
 import type { Diagnostic } from './diagnostic.js';
 import { theGrammar } from './grammar.js';
-import { splitStatements, tokenize } from './lexer.js';
+import { foldCharacters, splitStatements, tokenize } from './lexer.js';
 import type { TextRange } from './source.js';
 import { byWord, type StatementRule, timelineRule } from './statements/statement-table.js';
 import { Close, Colon, Name, Open, Text } from './tokens.js';

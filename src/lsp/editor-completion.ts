@@ -1,4 +1,4 @@
-/** Completion: what may stand where the cursor is, asked of the grammar, filled with the names of the cut. */
+/** What can stand at a place of a text, and how an editor is given it. */
 
 import { dirname, join, relative } from 'node:path';
 import type { IToken } from 'chevrotain';
@@ -6,20 +6,110 @@ import {
   type CompletionItem,
   CompletionItemKind,
   type CompletionList,
+  InsertTextFormat,
   TextEdit,
 } from 'vscode-languageserver';
 import { filesOf } from '../episode/file-patterns.js';
 import { readText } from '../episode/read-text.js';
-import { plainNumber } from '../episode/scan-statements.js';
+import { plainNumber } from '../episode/used-files.js';
 import { acceptableCodes } from '../language/catalogue/index.js';
-import { nextTokens, type StatementAtCursor, statementAtCursor } from '../language/grammar-queries.js';
+import {
+  exampleParts,
+  nextTokens,
+  type StatementAtCursor,
+  statementAtCursor,
+} from '../language/grammar-queries.js';
 import { aboutCode } from '../language/message.js';
-import { timelineRule } from '../language/statements/statement-table.js';
+import { byWord, timelineRule } from '../language/statements/statement-table.js';
+import type { Item } from '../language/tree.js';
+import { statementPages } from '../reference/statement-pages.js';
 import { inFrames } from '../shot/time-notation.js';
-import { CHARTS, headings, itemLabel, keyword, namesOffered, statementWords } from './completion-items.js';
+import type { NameKind } from './name-index.js';
 import { NameScope } from './name-scope.js';
 import { solvedTimeline } from './timeline-frames.js';
 import type { Analysis, Workspace } from './workspace.js';
+
+const CHARTS = ['even', 'early', 'late', 'both'];
+
+const KINDS: Readonly<Record<NameKind, CompletionItemKind>> = {
+  level: CompletionItemKind.Class,
+  field: CompletionItemKind.Variable,
+  phrase: CompletionItemKind.Function,
+  mark: CompletionItemKind.Event,
+};
+
+/** Every name of a kind that the cut knows, with what defines it as its detail. */
+export function namesOffered({ compiled, index, text }: Analysis, kind: NameKind): CompletionItem[] {
+  const details = new Map<string, string>();
+  if (kind === 'field') details.set('full', 'the standard field');
+  for (const one of index.names) {
+    if (one.kind !== kind) continue;
+    const detail = one.defines ? line(text.text.slice(one.statement.span.start, one.statement.span.end)) : '';
+    details.set(one.name, details.get(one.name) || detail);
+  }
+  for (const draft of compiled?.shot && kind === 'level' ? compiled.shot.levels : []) {
+    if (!details.has(draft.name)) details.set(draft.name, draft.title);
+  }
+  return [...details].map(([label, detail]) => ({ label, kind: KINDS[kind], ...(detail ? { detail } : {}) }));
+}
+
+/** A statement in one line, cut where it is long. */
+export function line(typed: string): string {
+  const plain = typed.replace(/\s+/g, ' ').trim();
+  return plain.length > 60 ? `${plain.slice(0, 59)}…` : plain;
+}
+
+function keyword(word: string): CompletionItem {
+  return { label: word, kind: CompletionItemKind.Keyword };
+}
+
+/** The words that begin a statement, each with its example as a snippet where the editor can take one. */
+export function statementWords(snippets: boolean): CompletionItem[] {
+  return [...byWord.values()].map(({ word, example }) => ({
+    label: word,
+    kind: CompletionItemKind.Keyword,
+    detail: example,
+    ...(statementPages[word] ? { documentation: statementPages[word].title } : {}),
+    ...(snippets
+      ? { insertText: snippet(example), insertTextFormat: InsertTextFormat.Snippet }
+      : { insertText: word }),
+  }));
+}
+
+function snippet(example: string): string {
+  let stop = 0;
+  return exampleParts(example)
+    .map(({ text, fixed }) => {
+      const plain = text.replace(/[\\$}]/g, '\\$&');
+      return fixed ? plain : `\${${++stop}:${plain}}`;
+    })
+    .join('');
+}
+
+/** Levels that have no timeline yet, each as the beginning of one. */
+export function headings(analysis: Analysis): CompletionItem[] {
+  const { compiled } = analysis;
+  return (compiled?.shot?.levels ?? [])
+    .filter(({ timeline, name }) => timeline === null && name !== 'BG')
+    .map(({ name }) => ({
+      label: name,
+      kind: CompletionItemKind.Class,
+      detail: 'the timeline of this level',
+      insertText: `${name}: `,
+    }));
+}
+
+/** What an item shows, in a word. */
+export function itemLabel(item: Item): string {
+  if (item.kind === 'key') return item.name;
+  if (item.kind === 'reference')
+    return `${item.key}${item.to ? `>${item.to}` : ''}.${item.index}${item.letter}`;
+  if (item.kind === 'between') return 'the in-between';
+  if (item.kind === 'empty') return 'the empty level';
+  return item.kind === 'phrase' ? item.name : 'the group';
+}
+
+// ---- completion: what may stand where the cursor is, asked of the grammar, filled with the names of the cut
 
 export interface CompletionOptions {
   readonly snippets: boolean;

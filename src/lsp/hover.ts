@@ -9,9 +9,16 @@ import type { Position, Statement, Time, Tree } from '../language/tree.js';
 import { holdsWord, ruleOf, statementPages } from '../reference/statement-pages.js';
 import { FRAMES_A_FOOT } from '../shot/settings.js';
 import { figure } from '../words/number-format.js';
-import { fieldText, moveText } from './hover-camera.js';
-import { drawingAt, groupAt, levelText, phraseText } from './hover-drawings.js';
-import { asLength, asPosition } from './hover-wording.js';
+import {
+  asLength,
+  asPosition,
+  drawingAt,
+  fieldText,
+  groupAt,
+  levelText,
+  moveText,
+  phraseText,
+} from './hover-texts.js';
 import { nameAtOffset, spanTouches } from './name-index.js';
 import { NameScope } from './name-scope.js';
 import type { Analysis, Workspace } from './workspace.js';

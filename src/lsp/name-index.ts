@@ -1,7 +1,7 @@
 /** Where the names of levels, fields, phrases and marks stand in a tree, and every time that is written in it. */
 
-import { foldCharacters } from '../language/character-folding.js';
 import type { Span } from '../language/diagnostic.js';
+import { foldCharacters } from '../language/lexer.js';
 import type { Statement, Time, Tree, Word } from '../language/tree.js';
 
 export type NameKind = 'level' | 'field' | 'phrase' | 'mark';

@@ -1,10 +1,10 @@
 /** Which cuts and shared files a name concerns: where it is defined, and everywhere that it is meant. */
 
 import { dirname, join } from 'node:path';
-import { newEpisodeCache } from '../episode/episode-cache.js';
+import { newEpisodeCache } from '../episode/episode.js';
 import { filesOf } from '../episode/file-patterns.js';
-import { usesIn } from '../episode/scan-statements.js';
 import { type StoryOrder, storyOf } from '../episode/story.js';
+import { usesIn } from '../episode/used-files.js';
 import type { Span } from '../language/diagnostic.js';
 import type { Statement, Tree } from '../language/tree.js';
 import { type NameKind, type NameOccurrence, nameIndexOf, spanTouches } from './name-index.js';

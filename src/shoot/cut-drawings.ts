@@ -3,7 +3,7 @@
 import type { Episode } from '../episode/episode.js';
 import { type ScanFile, scanFileOf } from '../episode/scan-files.js';
 import type { Host } from '../host/host.js';
-import type { UnreadableScan } from '../language/catalogue/picture-codes.js';
+import type { UnreadableScan } from '../language/catalogue/episode-codes.js';
 import type { Drawing } from '../picture/frame-painter.js';
 import type { CutPicture, PictureFrame } from '../picture/frame-picture.js';
 import type { SolvedShot } from '../solve/solved-shot.js';

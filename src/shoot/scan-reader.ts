@@ -1,7 +1,7 @@
 /** One scan, from its file to what the painter takes. */
 
 import type { Host } from '../host/host.js';
-import type { UnreadableScan } from '../language/catalogue/picture-codes.js';
+import type { UnreadableScan } from '../language/catalogue/episode-codes.js';
 import type { PaintedDrawing } from '../picture/frame-painter.js';
 import { lightOfInk } from '../picture/lit-drawing.js';
 import { isWholeScan, SCAN_HEADER_BYTES, type ScanHeader, scanHeader } from '../picture/scan-header.js';

@@ -6,7 +6,7 @@ import type { Reporter } from '../build/reporter.js';
 import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
 import { eachCut, NO_SOURCES } from '../episode/batch.js';
 import { type Compiled, compile } from '../episode/compile-cut.js';
-import { newEpisodeCache } from '../episode/episode-cache.js';
+import { newEpisodeCache } from '../episode/episode.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import { editOf, type Handed } from '../export/episode-edit.js';
 import type { Host, TemporaryFile } from '../host/host.js';

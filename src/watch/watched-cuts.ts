@@ -4,7 +4,7 @@ import { createHash } from 'node:crypto';
 import { dirname, resolve } from 'node:path';
 import { type Compiled, compile } from '../episode/compile-cut.js';
 import { textsOf } from '../episode/cut-texts.js';
-import { type EpisodeCache, newEpisodeCache } from '../episode/episode-cache.js';
+import { type EpisodeCache, newEpisodeCache } from '../episode/episode.js';
 import type { Job } from '../episode/find-cuts.js';
 import { storyOf } from '../episode/story.js';
 import type { Host } from '../host/host.js';

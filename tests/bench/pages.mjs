@@ -3,8 +3,8 @@
  * Bundled by run.mjs, as it reads the sources.
  */
 import { deflateSync, inflateSync } from 'node:zlib';
-import { compile } from '../../src/episode/compile-cut.ts';
-import { newEpisodeCache } from '../../src/episode/episode-cache.ts';
+import { compile } from '../../src/episode/compile-cut.js';
+import { newEpisodeCache } from '../../src/episode/episode.js';
 import { findCuts } from '../../src/episode/find-cuts.ts';
 import { shippedFont } from '../../src/host/shipped-files.ts';
 import { openFonts } from '../../src/print/fonts.ts';

@@ -4,7 +4,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { earlierPrintOf, readPrintRecord } from '../../src/build/earlier-print.js';
 import type { PrintPlan } from '../../src/build/print-plan.js';
 import { settledNumber } from '../../src/build/settled-cuts.js';
-import { newEpisodeCache } from '../../src/episode/episode-cache.js';
+import { newEpisodeCache } from '../../src/episode/episode.js';
 import { findCuts } from '../../src/episode/find-cuts.js';
 import { CUT, run } from '../command/run.js';
 import { longCut, type PrintedEpisode, printedEpisode } from './printed-episode.js';

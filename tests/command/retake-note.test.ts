@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { compareSides } from '../../src/command/comparison.js';
-import { type ComparisonSide, sideOf } from '../../src/command/comparison-sides.js';
+import { type ComparisonSide, compareSides, sideOf } from '../../src/command/comparison.js';
 import { ConsoleReporter } from '../../src/command/console-reporter.js';
 import { cutJson, onlyLine, retakeNote, wholeJson } from '../../src/command/retake-note.js';
 import { compare } from '../../src/compare/compare-cuts.js';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { memoryHost } from '../../src/host/memory-host.js';
-import type { JsonReport } from '../../src/language/report/json-report.js';
+import type { JsonReport } from '../../src/language/report/machine-reports.js';
 import { run } from './run.js';
 import { situations } from './situations.js';
 

@@ -1,6 +1,6 @@
 /**
  * Expressions for the pieces of the language as they are typed: every character stands for its full-width twins too, as
- * src/language/character-folding.ts folds them, and numbers end where those of src/language/tokens.ts do. For Oniguruma, which editors use.
+ * src/language/lexer.ts folds them, and numbers end where those of src/language/tokens.ts do. For Oniguruma, which editors use.
  */
 
 const KANA = '\\p{Hiragana}\\p{Katakana}';

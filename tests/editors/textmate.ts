@@ -1,6 +1,6 @@
 /**
  * The TextMate grammar, written out of the table of statements. An editor sees the text as it was typed, so every pattern here
- * takes the full-width twins of its characters too; what the twins are is the language's own list in src/language/character-folding.ts.
+ * takes the full-width twins of its characters too; what the twins are is the language's own list in src/language/lexer.ts.
  *
  * A statement's rule runs to the next line that starts at column 1, whatever stands in it: what is wrong is marked and never
  * colours the next statement. TextMate reads line by line: a level's name and its colon on different lines are not seen

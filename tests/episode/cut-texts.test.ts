@@ -2,7 +2,7 @@
 
 import { beforeEach, describe, expect, test } from 'vitest';
 import { type CutTexts, textsOf } from '../../src/episode/cut-texts.js';
-import { newEpisodeCache } from '../../src/episode/episode-cache.js';
+import { newEpisodeCache } from '../../src/episode/episode.js';
 import { findCuts } from '../../src/episode/find-cuts.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 

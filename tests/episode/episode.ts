@@ -1,7 +1,7 @@
 /** Episodes of a few small cuts, for tests of what cuts have to do with each other. */
 
 import { type Compiled, compile } from '../../src/episode/compile-cut.js';
-import { newEpisodeCache } from '../../src/episode/episode-cache.js';
+import { newEpisodeCache } from '../../src/episode/episode.js';
 import { findCuts } from '../../src/episode/find-cuts.js';
 import { type StoryOrder, storyOf } from '../../src/episode/story.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';

@@ -2,12 +2,13 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { foldCharacters } from '../../src/language/character-folding.js';
+import { foldCharacters } from '../../src/language/lexer.js';
 import { messageOf } from '../../src/language/message.js';
-import { parse } from '../../src/language/parse.js';
+import { type CachedStatement, movedSpans, parse, ReadingCache } from '../../src/language/parse.js';
 import { human } from '../../src/language/report/human-report.js';
 import { withEdits } from '../../src/language/statement-reader.js';
 import { statementTable } from '../../src/language/statements/statement-table.js';
+import { readAll } from './read-text.js';
 
 const piece = fc.constantFrom(
   ...statementTable.flatMap(({ word, example }) => [`${word} `, example, `\n${example}\n`]),
@@ -144,4 +145,65 @@ describe('any text', () => {
       { numRuns: 300 },
     );
   });
+});
+
+const read = (text: string, start = 0): CachedStatement => {
+  const { tree, tokens } = readAll(text);
+  return { ...movedSpans({ statement: tree.statements[0]!, tokens, problems: [] }, start), start };
+};
+
+test('a statement is found by what was typed, with every place moved to where it stands now', () => {
+  const cache = new ReadingCache();
+  cache.begin();
+  cache.keep('A: 1--2', read('A: 1--2'));
+  const found = cache.find('A: 1--2', 10)!;
+  expect(found.start).toBe(10);
+  expect(found.statement.span).toEqual({ file: 'this.cut', start: 10, end: 17 });
+  expect(found.tokens.map(({ span }) => span.start)).toEqual([10, 11, 13, 14, 15, 16]);
+});
+
+test('one that stands where it stood is the same', () => {
+  const cache = new ReadingCache();
+  cache.begin();
+  const known = read('cut 1', 4);
+  cache.keep('cut 1', known);
+  expect(cache.find('cut 1', 4)).toBe(known);
+});
+
+test('only what the text before held is known', () => {
+  const cache = new ReadingCache();
+  cache.begin();
+  cache.keep('cut 1', read('cut 1'));
+  cache.begin();
+  expect(cache.find('time 5', 0)).toBeNull();
+  cache.begin();
+  expect(cache.find('cut 1', 0)).toBeNull();
+});
+
+test('what is found again is kept for the next text', () => {
+  const cache = new ReadingCache();
+  cache.begin();
+  cache.keep('cut 1', read('cut 1'));
+  for (const at of [3, 6, 9]) {
+    cache.begin();
+    expect(cache.find('cut 1', at)?.statement.span.start).toBe(at);
+  }
+});
+
+test('places are moved in a copy, those alone for which it holds', () => {
+  const tree = {
+    name: 'A',
+    all: [
+      { file: 'a.cut', start: 1, end: 2 },
+      { file: 'b.cut', start: 1, end: 2, more: null },
+    ],
+  };
+  expect(movedSpans(tree, 5, ({ file }) => file === 'b.cut')).toEqual({
+    name: 'A',
+    all: [
+      { file: 'a.cut', start: 1, end: 2 },
+      { file: 'b.cut', start: 6, end: 7, more: null },
+    ],
+  });
+  expect(tree.all[1]!.start).toBe(1);
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { CutPrinter } from '../../src/build/cut-printer.js';
 import { compile } from '../../src/episode/compile-cut.js';
-import { newEpisodeCache } from '../../src/episode/episode-cache.js';
+import { newEpisodeCache } from '../../src/episode/episode.js';
 import { findCuts } from '../../src/episode/find-cuts.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { PdfUpdater } from '../../src/watch/pdf-updater.js';

@@ -1,4 +1,4 @@
-import type { Entries } from './catalogue-entry.js';
+import type { Entries, None } from './catalogue-entry.js';
 import type { Neighbour } from './message-terms.js';
 
 export interface EpisodeMessages {
@@ -109,6 +109,208 @@ export const episode: Entries<EpisodeMessages> = {
       kind: 'situation',
       failing: 'level C reuse 8/C with a new key in cut 9, and level C reuse 8/C with another one in cut 10',
       mended: 'level C reuse 9/C in cut 10',
+    },
+  },
+};
+
+// ---- what is said of a cut list
+
+export interface CutListMessages {
+  readonly 'list-cut-errors': /** `warnings`: only those that count as errors. */ {
+    readonly cut: string;
+    readonly errors: number;
+    readonly warnings: number;
+    readonly timed: boolean;
+    readonly file: string;
+  };
+  readonly 'list-over-budget': /** In frames; `untimed`: cuts whose time is not known. */ {
+    readonly running: number;
+    readonly over: number;
+    readonly budget: number;
+    readonly fps: number;
+    readonly untimed: number;
+  };
+}
+
+export const cutList: Entries<CutListMessages> = {
+  'list-cut-errors': {
+    severity: 'error',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright list, where c004.cut holds `A: 1--` and ends before its keys do',
+      mended: 'A: 1--2..',
+    },
+  },
+  'list-over-budget': {
+    severity: 'error',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright list --check, with `budget: 120+0` and cuts of 121+12 in all',
+      mended: 'the same cuts with `budget: 122+0`',
+    },
+  },
+};
+
+export interface HandoverMessages {
+  readonly 'edit-speeds': {
+    readonly cut: string;
+    readonly fps: number;
+    readonly first: string;
+    readonly firstFps: number;
+  };
+  readonly 'edit-dissolve': /** `out`, `into`: frames of the dissolve at either cut; null where it has none. */
+    | {
+        readonly variant: 'uneven';
+        readonly before: string;
+        readonly out: number | null;
+        readonly after: string;
+        readonly into: number | null;
+      }
+    | { readonly variant: 'crowded'; readonly cut: string; readonly over: number };
+  readonly 'edit-list-limit':
+    | { readonly variant: 'speed'; readonly cut: string; readonly fps: number }
+    | { readonly variant: 'events'; readonly cut: string; readonly cuts: number; readonly most: number }
+    | { readonly variant: 'dissolve'; readonly frames: number; readonly most: number }
+    | { readonly variant: 'timecode'; readonly cut: string };
+  readonly 'edit-list-long': { readonly cut: string; readonly frames: number; readonly most: number };
+  readonly 'pixels-shape': /** mm and pixels; `by`: so many pixels too tall, or too flat where it is below 0. */ {
+    readonly cut: string;
+    readonly field: { readonly widthMm: number; readonly heightMm: number };
+    readonly output: { readonly width: number; readonly height: number };
+    readonly by: number;
+  };
+}
+
+/** Faults of handing an episode over to the cutting room. */
+export const handover: Entries<HandoverMessages> = {
+  'edit-speeds': {
+    severity: 'error',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright export cuts/ --edit otio, where one of the cuts says fps 12',
+      mended: 'the same without the line fps 12',
+    },
+  },
+  'edit-dissolve': {
+    severity: 'error',
+    example: {
+      kind: 'situation',
+      failing:
+        'cutwright export cuts/ --edit edl, where cut 1 says overlap out 12 and cut 2 says overlap in 8',
+      mended: 'both say 12',
+    },
+  },
+  'edit-list-long': {
+    severity: 'warning',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright export cuts/ --edit edl, where two cuts dissolve over 300 frames',
+      mended: 'cutwright export cuts/ --edit otio',
+    },
+  },
+  'pixels-shape': {
+    severity: 'warning',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright export c012.cut --pixels, where episode.yaml says output: 1440x1080',
+      mended: 'the same with output: 1920x1080',
+    },
+  },
+  'edit-list-limit': {
+    severity: 'error',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright export cuts/ --edit edl, where the cuts run at 12 frames a second',
+      mended: 'cutwright export cuts/ --edit otio',
+    },
+  },
+};
+
+export interface PictureMessages {
+  readonly 'scan-name': /** `written`: with its braces. */ {
+    readonly written: string;
+    readonly parts: readonly string[];
+  };
+  readonly 'scan-outside': { readonly path: string; readonly inEpisode: boolean };
+  readonly 'scan-unreadable': /** `others`: so many more drawings of the level that cannot be read either. */ {
+    readonly file: string;
+    readonly reason: UnreadableScan;
+    readonly level: string;
+    readonly others: number;
+  };
+  readonly 'canvas-missing': None;
+  readonly 'film-program-missing': /** The folder that has the pictures in its place. */ {
+    readonly film: string;
+    readonly folder: string;
+  };
+  readonly 'film-failed': /** `reason`: as the program or the machine gives it. */ {
+    readonly film: string;
+    readonly reason: string;
+  };
+}
+
+/** Why a scan cannot be read. */
+export type UnreadableScan =
+  | { readonly why: 'machine' /** As the machine gives it. */; readonly reason: string }
+  | { readonly why: 'format' }
+  | { readonly why: 'broken' }
+  /** Sides in pixels; `most`, and in all so many million at the most. */
+  | {
+      readonly why: 'size';
+      readonly width: number;
+      readonly height: number;
+      readonly most: number;
+      readonly mostMillions: number;
+    };
+
+/** Faults of drawings and of films. */
+export const picture: Entries<PictureMessages> = {
+  'scan-name': {
+    severity: 'error',
+    example: {
+      kind: 'text',
+      failing: 'cut 1\ntime 1+0\nA: 1..\nlevel A picture "nao{nummer}.png"\n',
+      mended: 'cut 1\ntime 1+0\nA: 1..\nlevel A picture "nao{number}.png"\n',
+    },
+  },
+  'scan-outside': {
+    severity: 'error',
+    example: {
+      kind: 'text',
+      failing: 'cut 1\ntime 1+0\nA: 1..\nlevel A picture "../elsewhere/a1.png"\n',
+      mended: 'cut 1\ntime 1+0\nA: 1..\nlevel A picture "a1.png"\n',
+    },
+  },
+  'scan-unreadable': {
+    severity: 'warning',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright shoot c012.cut, where A1.png is cut off in the middle',
+      mended: 'the same with the drawing scanned again',
+    },
+  },
+  'canvas-missing': {
+    severity: 'error',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright shoot c012.cut, where @napi-rs/canvas was left out when cutwright was installed',
+      mended: 'npm install @napi-rs/canvas, then the same',
+    },
+  },
+  'film-program-missing': {
+    severity: 'warning',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright shoot c012.cut --output c012.mp4, where ffmpeg is not installed',
+      mended: 'the same with ffmpeg installed',
+    },
+  },
+  'film-failed': {
+    severity: 'error',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright shoot c012.cut --output c012.mp4, where the disk is full',
+      mended: 'the same with room on the disk',
     },
   },
 };

@@ -3,11 +3,17 @@
 import { type CameraMessages, camera } from './camera-codes.js';
 import type { Entry } from './catalogue-entry.js';
 import { type TypingMessages, typing } from './command-codes.js';
-import { type CutListMessages, cutList } from './cut-list-codes.js';
-import { type EpisodeMessages, episode } from './episode-codes.js';
+import {
+  type CutListMessages,
+  cutList,
+  type EpisodeMessages,
+  episode,
+  type HandoverMessages,
+  handover,
+  type PictureMessages,
+  picture,
+} from './episode-codes.js';
 import { type FileMessages, files } from './files-codes.js';
-import { type HandoverMessages, handover } from './handover-codes.js';
-import { type PictureMessages, picture } from './picture-codes.js';
 import { type StatementMessages, statements } from './statements-codes.js';
 import { type WordMessages, words } from './syntax-codes.js';
 import { type TimelineMessages, timelines } from './timelines-codes.js';

@@ -1,8 +1,7 @@
 /** A text cut into what a formatter lays out: statements with the comments and blank lines inside them, and what lies between. */
 
 import type { IToken } from 'chevrotain';
-import { foldCharacters } from '../character-folding.js';
-import { splitStatements, tokenize } from '../lexer.js';
+import { foldCharacters, splitStatements, tokenize } from '../lexer.js';
 import type { TextRange } from '../source.js';
 import { readStatement } from '../statement-reader.js';
 import type { Statement } from '../tree.js';

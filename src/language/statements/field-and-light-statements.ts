@@ -2,8 +2,7 @@
 
 import type { IToken } from 'chevrotain';
 import { tokenMatcher } from 'chevrotain';
-import type { ParsingDsl } from '../parsing-dsl.js';
-import { millimetres, type SharedRules } from '../shared-rules.js';
+import { millimetres, type ParsingDsl, type SharedRules } from '../shared-rules.js';
 import {
   ChartPart,
   ChartStep,

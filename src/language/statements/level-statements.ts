@@ -4,8 +4,7 @@ import type { IToken } from 'chevrotain';
 import { diagnose, type Span } from '../diagnostic.js';
 import { Between, Greater, Key, Slash, Underscore, word } from '../tokens.js';
 import type { CelName, CutLevel, Point, Quote, Size } from '../tree.js';
-import { betweenName, keyName } from './drawing-names.js';
-import { type StatementRule, statement } from './statement-rule.js';
+import { betweenName, keyName, type StatementRule, statement } from './statement-rule.js';
 
 const SIZE = word('size');
 const AT = word('at');

@@ -2,8 +2,7 @@
 
 import type { IToken } from 'chevrotain';
 import { diagnose } from '../diagnostic.js';
-import type { ParsingDsl, Rule } from '../parsing-dsl.js';
-import { millimetres, type SharedRules } from '../shared-rules.js';
+import { millimetres, type ParsingDsl, type Rule, type SharedRules } from '../shared-rules.js';
 import { At, Comma, Decimal, Degrees, Greater, Integer, Length, Percent, Star, word } from '../tokens.js';
 import type { Numeral, Point, Position, Word } from '../tree.js';
 import type { LegEnd, MoveOptions, SpacingNode, Stop } from '../tree-camera.js';

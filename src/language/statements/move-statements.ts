@@ -4,8 +4,7 @@
  */
 
 import { diagnose } from '../diagnostic.js';
-import type { ParsingDsl } from '../parsing-dsl.js';
-import { millimetres, type SharedRules } from '../shared-rules.js';
+import { millimetres, type ParsingDsl, type SharedRules } from '../shared-rules.js';
 import {
   At,
   Close,

@@ -1,8 +1,7 @@
 /** What a cut is, how long it lasts and the names of its moments; words on the sheet: dialogue, sound, notes, memos, who and which; warnings that are accepted. */
 
 import type { IToken } from 'chevrotain';
-import { type ParsingDsl, touches } from '../parsing-dsl.js';
-import type { SharedRules } from '../shared-rules.js';
+import { type ParsingDsl, type SharedRules, touches } from '../shared-rules.js';
 import { At, Dash, Name, PartSeconds, Timecode, WholeSeconds, word } from '../tokens.js';
 import type { Quote, RecordingTime, Said, StatementOf, Word } from '../tree.js';
 import { type StatementRule, statement } from './statement-rule.js';

@@ -2,8 +2,7 @@
 
 import type { IToken } from 'chevrotain';
 import type { Span } from '../diagnostic.js';
-import type { ParsingDsl, Rule } from '../parsing-dsl.js';
-import type { SharedRules } from '../shared-rules.js';
+import type { ParsingDsl, Rule, SharedRules } from '../shared-rules.js';
 import {
   At,
   Between,
@@ -26,8 +25,7 @@ import {
   word,
 } from '../tokens.js';
 import type { Chart, Item, Length, Numeral, Repeat, StatementOf } from '../tree.js';
-import { betweenName, keyName } from './drawing-names.js';
-import { type StatementRule, statement } from './statement-rule.js';
+import { betweenName, keyName, type StatementRule, statement } from './statement-rule.js';
 
 const EMPTY = word('x');
 const ON = word('on');

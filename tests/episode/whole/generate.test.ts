@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { compile } from '../../../src/episode/compile-cut.js';
-import { newEpisodeCache } from '../../../src/episode/episode-cache.js';
+import { newEpisodeCache } from '../../../src/episode/episode.js';
 import { findCuts } from '../../../src/episode/find-cuts.js';
 import { said } from '../../compile.js';
 import { generateEpisode } from './generate.js';

@@ -1,8 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { diagnose } from '../../../src/language/diagnostic.js';
 import { parse } from '../../../src/language/parse.js';
-import { github } from '../../../src/language/report/github-report.js';
-import { jsonReport } from '../../../src/language/report/json-report.js';
+import { github, jsonReport } from '../../../src/language/report/machine-reports.js';
 import {
   inOrder,
   limited,

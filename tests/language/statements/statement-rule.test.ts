@@ -1,9 +1,13 @@
 /** What the compiler asks of the rule of a statement. The lines under `@ts-expect-error` must not compile: `tsc` is what tests them. */
 
 import { expect, test } from 'vitest';
-import type { ParsingDsl } from '../../../src/language/parsing-dsl.js';
-import type { SharedRules } from '../../../src/language/shared-rules.js';
-import { type StatementRule, statement } from '../../../src/language/statements/statement-rule.js';
+import type { ParsingDsl, SharedRules } from '../../../src/language/shared-rules.js';
+import {
+  betweenName,
+  keyName,
+  type StatementRule,
+  statement,
+} from '../../../src/language/statements/statement-rule.js';
 import { statementTable, timelineRule } from '../../../src/language/statements/statement-table.js';
 import type { Quote, StatementOf } from '../../../src/language/tree.js';
 
@@ -54,4 +58,25 @@ test('what takes a length takes no position, and the other way round', () => {
 
 test('timelines are the one statement without a first word', () => {
   expect(statementTable.filter(({ word }) => word === '')).toEqual([timelineRule]);
+});
+
+test.each([
+  ['3', '3'],
+  ['003', '3'],
+  ['0', '0'],
+  ['03a', '3a'],
+  ['4か\u3099', '4が'],
+])('the key %s is %s', (typed, name) => {
+  expect(keyName(typed)).toBe(name);
+});
+
+test.each([
+  ['1.2', null, { key: '1', to: null, index: 2, letter: '' }],
+  ['01.02', null, { key: '1', to: null, index: 2, letter: '' }],
+  ['1.1a', null, { key: '1', to: null, index: 1, letter: 'a' }],
+  ['3a.10', null, { key: '3a', to: null, index: 10, letter: '' }],
+  // What stands behind the `>` of `1>3.2`.
+  ['3.2', '1', { key: '1', to: '3', index: 2, letter: '' }],
+])('the in-between %s behind %s', (image, from, name) => {
+  expect(betweenName(image, from)).toEqual(name);
 });

@@ -1,9 +1,8 @@
 import { moveTitles } from '../../../words/en/forms-en.js';
 import { figure, plural, significant } from '../../../words/number-format.js';
 import type { CameraMessages } from '../camera-codes.js';
-import type { Texts } from '../text-types.js';
-import { frameList, meant, paperMm, percent } from './phrases.js';
-import { bounds, fieldQuantities, quantities } from './terms-texts.js';
+import type { Texts } from '../catalogue-entry.js';
+import { bounds, fieldQuantities, frameList, meant, paperMm, percent, quantities } from './terms-texts.js';
 
 export const camera: Texts<CameraMessages> = {
   'unknown-field': {

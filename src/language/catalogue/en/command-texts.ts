@@ -1,6 +1,6 @@
+import type { Texts } from '../catalogue-entry.js';
 import type { TypingMessages } from '../command-codes.js';
-import type { Texts } from '../text-types.js';
-import { meant } from './phrases.js';
+import { meant } from './terms-texts.js';
 
 /** Row and column are said, since a table is looked at in a program that shows them. */
 const inCell =

@@ -1,7 +1,7 @@
 import { figure } from '../../../words/number-format.js';
+import type { Texts } from '../catalogue-entry.js';
 import type { FileMessages } from '../files-codes.js';
-import type { Texts } from '../text-types.js';
-import { capital, codePoint, meant, notLent, taken } from './phrases.js';
+import { capital, codePoint, meant, notLent, taken } from './terms-texts.js';
 
 /** The YAML reader's commonest errors in plain words; the others as it says them. */
 function plainYaml(code: string, message: string): string {

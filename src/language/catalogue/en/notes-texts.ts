@@ -1,7 +1,7 @@
 import { figure, plural } from '../../../words/number-format.js';
-import type { Notes } from '../message-notes.js';
-import type { ShortTexts } from '../text-types.js';
-import { neighbourName, oneOf } from './phrases.js';
+import type { ShortTexts } from '../catalogue-entry.js';
+import type { Fixes, Notes } from '../message-notes.js';
+import { neighbourName, oneOf } from './terms-texts.js';
 
 export const notes: ShortTexts<Notes> = {
   'stands-here': () => 'it stands here',
@@ -51,4 +51,51 @@ export const notes: ShortTexts<Notes> = {
   'neighbour-here': () => 'the neighbour is here',
   'own-key': ({ key }) =>
     `give both places the same count, or let one lead to a key of its own, such as ${key}`,
+};
+
+export const fixes: ShortTexts<Fixes> = {
+  write: ({ written }) => `write \`${written}\``,
+  'indent-line': () => 'indent the line, so that it goes on with the one above',
+  'add-colon': () => 'put a colon after the level',
+  'close-text': () => 'close the text',
+  'close-group': () => 'close the group',
+  'close-chart': () => 'close the chart',
+  'add-equals': () => 'put `=` between',
+  'blank-instead': () => 'leave a blank instead',
+  'leave-out': () => 'leave it out',
+  'write-as-length': () => 'write it as a length',
+  'blanks-around-x': () => 'put blanks around the `x`',
+  'to-left-edge': () => 'move it to the left edge',
+  'quote-text': () => 'put the text in quotes',
+  'leave-colon-out': () => 'leave the colon out',
+  'write-two-dots': () => 'write two dots',
+  'leave-blanks-out': () => 'leave the blanks out',
+  'write-star': () => 'write a star',
+  'add-no-frames': () => 'add no frames',
+  'write-nought': () => 'write the nought',
+  'blank-between': () => 'leave a blank between',
+  'write-small': () => 'write a small letter',
+  'double-backslash': () => 'type the backslash twice',
+  'leave-quick-out': () => 'leave `quick` out',
+  'write-plain': ({ written }) => `write ${written}`,
+  'write-each': ({ written }) => `write \`${written.join('` and `')}\``,
+  'write-frame-1': () => 'write frame 1',
+  'take-out-here': () => 'take it out here',
+  'leave-number': () => 'leave the number unused',
+  'take-out': () => 'take it out',
+  'start-on': ({ time }) => `start on \`${time}\``,
+  'put-on-stack': ({ level }) => `put \`${level}\` on top of the stack`,
+  'repeat-until': () => 'repeat it until there',
+  'hold-until': () => 'hold it until there',
+  'take-this-out': () => 'take this one out',
+  'show-backwards': () => 'show the old ones backwards',
+  'expose-for': ({ frames }) => `expose it for ${plural(frames, 'frame')}`,
+  'name-drawings': ({ count, name }) =>
+    count === 1 ? `name it \`${name}\`` : `name them \`${name}\` and so on`,
+  'pin-names': ({ names }) => `add ${names.join(' ')} to the pinned numbers`,
+  'unpin-names': ({ names }) =>
+    `leave the number${names.length === 1 ? '' : 's'} of ${names.join(' ')} unused`,
+  'add-line': ({ line }) => `add \`${line}\``,
+  'turn-clockwise': () => 'turn it clockwise',
+  'paint-on': ({ size }) => `paint it on ${size}`,
 };

@@ -1,6 +1,6 @@
+import type { Texts } from '../catalogue-entry.js';
 import type { StatementMessages } from '../statements-codes.js';
-import type { Texts } from '../text-types.js';
-import { around, meant } from './phrases.js';
+import { around, meant } from './terms-texts.js';
 
 export const statements: Texts<StatementMessages> = {
   'cut-missing': {

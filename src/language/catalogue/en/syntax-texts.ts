@@ -1,7 +1,6 @@
+import type { Texts } from '../catalogue-entry.js';
 import type { WordMessages } from '../syntax-codes.js';
-import type { Texts } from '../text-types.js';
-import { anyOf, codePoint, meant, statementName } from './phrases.js';
-import { misplaced } from './terms-texts.js';
+import { anyOf, codePoint, meant, misplaced, statementName } from './terms-texts.js';
 
 /** What belongs together in a number. */
 const PARTS = {

@@ -1,8 +1,7 @@
 import { plural, share } from '../../../words/number-format.js';
-import type { Texts } from '../text-types.js';
+import type { Texts } from '../catalogue-entry.js';
 import type { TimelineMessages } from '../timelines-codes.js';
-import { meant, sheetRows } from './phrases.js';
-import { noKeyAfter, noKeyBefore } from './terms-texts.js';
+import { meant, noKeyAfter, noKeyBefore, sheetRows } from './terms-texts.js';
 
 export const timelines: Texts<TimelineMessages> = {
   'timeline-short': {

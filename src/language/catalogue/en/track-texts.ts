@@ -1,6 +1,6 @@
 import { figure, plural } from '../../../words/number-format.js';
+import type { Texts } from '../catalogue-entry.js';
 import type { SoundFormatName, WaveTrouble } from '../message-terms.js';
-import type { Texts } from '../text-types.js';
 import type { TrackMessages } from '../track-codes.js';
 
 const FORMATS: Readonly<Record<SoundFormatName, string>> = {

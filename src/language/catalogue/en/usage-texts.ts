@@ -1,8 +1,8 @@
 import { plural } from '../../../words/number-format.js';
+import type { Texts } from '../catalogue-entry.js';
 import type { PrintedPart } from '../message-terms.js';
-import type { Texts } from '../text-types.js';
 import type { UsageMessages } from '../usage-codes.js';
-import { meant, oneOf, rowsFault } from './phrases.js';
+import { meant, oneOf, rowsFault } from './terms-texts.js';
 
 /** Why a part has no page. */
 const NO_PAGE: Readonly<Record<PrintedPart, string>> = {

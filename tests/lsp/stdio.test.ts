@@ -1,7 +1,7 @@
 import { EventEmitter } from 'node:events';
 import { describe, expect, test } from 'vitest';
 import { memoryHost } from '../../src/host/memory-host.js';
-import { HeaderedMessageReader } from '../../src/lsp/message-reader.js';
+import { HeaderedMessageReader } from '../../src/lsp/stdio.js';
 
 const framed = (body: string): string => `Content-Length: ${Buffer.byteLength(body)}\r\n\r\n${body}`;
 

@@ -15,7 +15,7 @@ import {
   sheetRows,
   statementName,
   taken,
-} from '../../../../src/language/catalogue/en/phrases.js';
+} from '../../../../src/language/catalogue/en/terms-texts.js';
 
 test('a guess ends a sentence, or what stands there without one', () => {
   expect(meant('walk')).toBe('; did you mean `walk`?');
