@@ -58,6 +58,7 @@ function manifest(episode: NewEpisode): string {
     plain('pegs', 'acme', 'drawn on the true-size prints: acme or none'),
     plain('output', `${defaults.output.width}x${defaults.output.height}`, 'pixels of the finished picture'),
     plain('scan', `${defaults.scanDpi}dpi`, 'at which artwork is scanned'),
+    plain('drawings', 'scans/{cut}/{level}{number}.png', 'where scans lie, to see cuts move'),
     plain('overlap', defaults.overlap, 'of two cuts at a dissolve: half, or full'),
     plain('budget', '1320+0', 'running time allowed: seconds + frames'),
     plain('artists', '{ "A. Name": [1, 2], "B. Name": [3] }', 'who draws which cuts'),
