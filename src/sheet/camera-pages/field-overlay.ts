@@ -26,7 +26,7 @@ import {
 } from './artwork-plane.js';
 import { labelsIn } from './chart-labels.js';
 import { fieldsOf, hasCamera, type PanelField } from './chart-panels.js';
-import { OVERLAP_MM } from './scale-strip.js';
+import { OVERLAP_MM } from './strip-marks.js';
 
 /** More would be a poster: the chart tells the rest. */
 export const MOST_OVERLAY_PAGES = 24;

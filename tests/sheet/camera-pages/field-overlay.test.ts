@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { MOST_OVERLAY_PAGES, overlayPages } from '../../../src/sheet/camera-pages/field-overlay.js';
-import { OVERLAP_MM } from '../../../src/sheet/camera-pages/scale-strip.js';
+import { OVERLAP_MM } from '../../../src/sheet/camera-pages/strip-marks.js';
 import type { Page } from '../../../src/sheet/display-list.js';
 import type { Settings } from '../../../src/shot/settings.js';
 import { offThePaper, textClashes } from '../clashes.js';

@@ -1,34 +1,40 @@
-/** Numbers of keys on the scale strip. */
-
 import { expect, test } from 'vitest';
-import { stripPages } from '../../../src/sheet/camera-pages/scale-strip.js';
+import { LONGEST_STRIP_MM, stripPages } from '../../../src/sheet/camera-pages/scale-strip.js';
 import { lookOf, solvedCut, textsOf } from '../laid.js';
 
-/** The numbers in rings, from left to right: the ones in a line above the rows. */
-function numbers(wayMm: number): string[] {
-  const cut = solvedCut(`cut 3
-time 2+0
+const pages = (wayMm: number) =>
+  stripPages(
+    solvedCut(`cut 3
+time 4+0
 level A free
-A: on 4 (1-2-3-)..
-slide A ア(0,0)@1 > イ(${wayMm},0)@2+0
-`);
-  return stripPages(cut, lookOf()).flatMap(({ marks }) => {
-    const rings = marks.flatMap((mark) => (mark.kind === 'circle' && mark.r > 1.2 ? [mark] : []));
-    return textsOf(marks)
-      .filter((text) => rings.some(({ x, y }) => Math.hypot(x - text.x, y - text.y) < 1.2))
-      .sort((a, b) => a.x - b.x)
-      .map(({ text }) => text);
-  });
-}
+A: 1..
+slide A ア(0,0)@1 > イ(${wayMm},0)@4+0
+`),
+    lookOf({ labels: 'en' }),
+  );
 
-test('every key has its number where there is room', () => {
-  expect(numbers(140)).toEqual(['1', '2', '3', '1', '2', '3']);
+/** The numbers of the pieces as their titles have them: `2 of 4`. */
+const pieces = (wayMm: number): string[] =>
+  pages(wayMm).flatMap(({ marks }) =>
+    textsOf(marks).flatMap(({ text }) => text.match(/(?<=piece )\d+ of \d+/g) ?? []),
+  );
+
+test('a way that the paper holds is one strip, which says of no others', () => {
+  expect(pages(60)).toHaveLength(1);
+  expect(pieces(60)).toEqual([]);
 });
 
-test('else the first pass alone is numbered, so that no order is read wrongly', () => {
-  expect(numbers(12)).toEqual(['1', '2', '3']);
+test('a longer one goes on in further pieces, each with its number', () => {
+  const found = pieces(600);
+  const count = Number(/\d+$/.exec(found[0]!)![0]);
+  // 600 mm and the blank paper at its ends, in pieces no longer than the long side of A4, which share 10 mm each.
+  expect(count).toBeGreaterThanOrEqual(3);
+  expect(found.map((text) => Number.parseInt(text, 10))).toEqual(
+    Array.from({ length: count }, (_, index) => index + 1),
+  );
 });
 
-test('and none at all where that has no room', () => {
-  expect(numbers(0.6)).toEqual([]);
+test('one that nobody can lay beside a layout is not printed whole', () => {
+  expect(pieces(2 * LONGEST_STRIP_MM)).toHaveLength(pieces(LONGEST_STRIP_MM).length);
+  expect(pieces(LONGEST_STRIP_MM / 2).length).toBeLessThan(pieces(LONGEST_STRIP_MM).length);
 });
