@@ -13,6 +13,8 @@ export interface Label {
   readonly ringed?: boolean;
   /** Places for its middle, best first; further ones are looked for where it must be set. */
   readonly places: readonly Pt[];
+  /** More of them, for when those are taken or can be led to only through other labels. */
+  readonly otherwise?: readonly Pt[];
   /** Set it even where it has to stand away from its place, with a thin line to it. */
   readonly must?: boolean;
   /** What it names: a thin line leads there from a label further away than `beyondMm`. */
@@ -28,6 +30,11 @@ export interface Labels {
 }
 
 const MARGIN = 0.4;
+/** A label with a line through it is worse than so many lines behind a label. */
+const STRUCK = 3;
+
+const leads = ({ to, beyondMm }: NonNullable<Label['leader']>, [x, y]: Pt): boolean =>
+  Math.hypot(x - to[0], y - to[1]) > beyondMm;
 
 export function labelsIn(bounds: Box, metrics: Metrics): Labels {
   const marks: Mark[] = [];
@@ -53,6 +60,9 @@ export function labelsIn(bounds: Box, metrics: Metrics): Labels {
         box.y + box.height <= other.y ||
         other.y + other.height <= box.y,
     );
+  /** Labels that a leader to a label at `at` would run through. */
+  const struckBy = ({ leader }: Label, at: Pt): number =>
+    leader && leads(leader, at) ? taken.filter((box) => clip([...leader.to, ...at], box) !== null).length : 0;
   const crossings = (box: Box) => segments.filter((segment) => clip(segment, box) !== null).length;
 
   return {
@@ -64,15 +74,18 @@ export function labelsIn(bounds: Box, metrics: Metrics): Labels {
       const r = ringed ? Math.max(sizeMm * 0.72, em / 2 + 0.5) : 0;
       const width = ringed ? 2 * r + MARGIN : em + 2 * MARGIN;
       const height = ringed ? 2 * r + MARGIN : sizeMm * 1.05 + MARGIN;
-      let best: { at: Pt; crossed: number } | null = null;
+      let best: { at: Pt; crossed: number; struck: number } | null = null;
       const consider = (at: Pt): boolean => {
         const box = boxAt(at, width, height);
         if (!inside(box) || !free(box)) return false;
-        const crossed = crossings(box);
-        if (!best || crossed < best.crossed) best = { at, crossed };
+        const struck = struckBy(label, at);
+        const crossed = crossings(box) + STRUCK * struck;
+        if (!best || crossed < best.crossed) best = { at, crossed, struck };
         return crossed === 0;
       };
       label.places.some(consider);
+      const clear = best as { struck: number } | null;
+      if (label.otherwise && (!clear || clear.struck > 0)) label.otherwise.some(consider);
       let far = false;
       if (!best && label.must) {
         far = true;
@@ -89,9 +102,10 @@ export function labelsIn(bounds: Box, metrics: Metrics): Labels {
       const box = boxAt(at, width, height);
       taken.push(box);
       const { leader } = label;
-      if (leader && Math.hypot(at[0] - leader.to[0], at[1] - leader.to[1]) > leader.beyondMm)
+      if (leader && leads(leader, at)) {
         marks.push(line(...leader.to, ...at, pale(0.2)));
-      else if (far && !leader) marks.push(line(...label.places[0]!, ...at, pale(0.2)));
+        segments.push([...leader.to, ...at]);
+      } else if (far && !leader) marks.push(line(...label.places[0]!, ...at, pale(0.2)));
       if (ringed) {
         marks.push({ kind: 'circle', x: at[0], y: at[1], r, stroke: { ink, widthMm: 0.3 }, fill: 'paper' });
       } else if (crossed > 0 || far) {

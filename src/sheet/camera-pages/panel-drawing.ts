@@ -263,13 +263,16 @@ function nameKeys(way: PanelWay, points: readonly Pt[], labels: Labels, texts: C
   way.points.forEach(({ keys }, i) => {
     if (keys.length === 0) return;
     // Outside of the rows and counts.
-    const places = sidePlaces(points[i]!, directionAt(points, i), [6.4, 9.4, 12.4, 15.4]);
+    const [dx, dy] = directionAt(points, i);
+    const places = sidePlaces(points[i]!, [dx, dy], [6.4, 9.4, 12.4, 15.4]);
+    const otherwise = [4, -4, 8, -8].flatMap((by) => places.map(([x, y]): Pt => [x + dx * by, y + dy * by]));
     for (const key of keys)
       labels.put({
         text: key,
         sizeMm: texts.smallMm,
         ringed: true,
         places,
+        otherwise,
         must: true,
         leader: { to: points[i]!, beyondMm: 7 },
       });

@@ -60,6 +60,38 @@ test('a leader goes to what is named, but only from further away than it says', 
   expect(linesOf(labels.marks)).toMatchObject([{ x1: 50, y1: 30, x2: 50, y2: 38 }]);
 });
 
+test('a leader runs through no other label where there is a place that keeps it clear', () => {
+  const labels = labelsIn(page, plainMetrics);
+  labels.put(label('abcd', [50, 24]));
+  const leader = { to: [50, 30] as Pt, beyondMm: 7 };
+  labels.put({
+    sizeMm: 2,
+    ringed: true,
+    leader,
+    text: '1',
+    places: [
+      [50, 18],
+      [50, 42],
+    ],
+  });
+  expect(linesOf(labels.marks)).toMatchObject([{ x2: 50, y2: 42 }]);
+  // And later labels keep off it.
+  labels.put(label('efgh', [50, 36], [60, 36]));
+  expect(textsOf(labels.marks).at(-1)!.x).toBe(60);
+});
+
+test('further places are looked at only where a leader would run through a label', () => {
+  const at = (taken: boolean): number => {
+    const labels = labelsIn(page, plainMetrics);
+    labels.avoid([0, 20, 100, 20]);
+    if (taken) labels.put(label('abcd', [50, 24]));
+    const leader = { to: [50, 30] as Pt, beyondMm: 7 };
+    labels.put({ sizeMm: 2, ringed: true, leader, text: '1', places: [[50, 20]], otherwise: [[58, 22.5]] });
+    return textsOf(labels.marks).at(-1)!.x;
+  };
+  expect([at(false), at(true)]).toEqual([50, 58]);
+});
+
 test('a ring holds its text', () => {
   for (const text of ['1', '10', '100a']) {
     const labels = labelsIn(page, plainMetrics);
