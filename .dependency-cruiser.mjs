@@ -15,7 +15,7 @@ const STAGES = {
   draft: ['words', 'language', 'shot', 'solve'],
   reference: ['words', 'language', 'shot', 'solve', 'layout', 'sheet'],
   host: [],
-  preview: ['words', 'language', 'sheet/display-list', 'print/svg'],
+  preview: ['words', 'language', 'shot/time-notation', 'sheet/display-list', 'print/svg', 'picture'],
   lsp: ['words', 'language', 'shot', 'solve', 'episode', 'host', 'reference'],
   episode: [
     'words',
@@ -42,7 +42,20 @@ const STAGES = {
     'host',
   ],
   shoot: ['words', 'language', 'shot', 'solve', 'export', 'picture', 'sound', 'episode', 'host', 'build'],
-  watch: ['words', 'language', 'shot', 'solve', 'print', 'episode', 'host', 'preview', 'build'],
+  watch: [
+    'words',
+    'language',
+    'shot',
+    'solve',
+    'export',
+    'picture',
+    'shoot/film-sound',
+    'print',
+    'episode',
+    'host',
+    'preview',
+    'build',
+  ],
 };
 
 /** Packages that one folder, or one file, has to itself: everything else goes through it. */
@@ -153,8 +166,8 @@ export default {
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
-    // Runs in a browser, and imports nothing.
-    exclude: { path: '^src/preview/page/' },
+    // Runs in a browser, with the player's bundle beside it.
+    exclude: { path: '^src/preview/page/live[.]js$' },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
     enhancedResolveOptions: {

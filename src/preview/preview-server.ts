@@ -3,8 +3,9 @@
 import { randomBytes, timingSafeEqual } from 'node:crypto';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import type { EpisodePlay } from './play-data.js';
 import { PreviewStore } from './preview-store.js';
-import type { ShownCut } from './shown-cut.js';
+import type { ServedFile, ShownCut } from './shown-cut.js';
 
 export interface Preview {
   /** Where a browser finds it; ends in `/`. */
@@ -13,6 +14,8 @@ export interface Preview {
   put(cut: ShownCut): void;
   /** Which cuts there are, by their ids, in story order. */
   list(ids: readonly string[]): void;
+  /** Who knows the episode that a cut (by its id) lies in; null: there is no such cut. */
+  episodes(of: (id: string) => EpisodePlay | null): void;
   close(): Promise<void>;
 }
 
@@ -44,6 +47,7 @@ class PreviewServer {
   private readonly listeners = new Set<ServerResponse>();
   private readonly beat = setInterval(() => this.toAll(':\n\n'), KEEP_ALIVE);
   private port = 0;
+  private episodeOf: (id: string) => EpisodePlay | null = () => null;
   private readonly server = createServer(
     {
       maxHeaderSize: 16 * 1024,
@@ -83,6 +87,9 @@ class PreviewServer {
             this.store.list(ids);
             this.event('cuts', this.store.summaries());
           },
+          episodes: (of) => {
+            this.episodeOf = of;
+          },
           close: () => this.close(),
         });
       });
@@ -116,6 +123,16 @@ class PreviewServer {
         return give(response, JSON_TYPE, key === '' ? this.store.cut(id) : null);
       case 'page':
         return give(response, 'image/svg+xml', this.store.page(id, key));
+      case 'play':
+        return give(response, JSON_TYPE, key === '' ? this.store.play(id) : null);
+      case 'episode': {
+        const episode = key === '' ? this.episodeOf(id) : null;
+        return give(response, JSON_TYPE, episode && JSON.stringify(episode));
+      }
+      case 'scan':
+        return handOver(response, this.store.scan(id, key));
+      case 'sound':
+        return handOver(response, key === '' ? this.store.sound(id) : null);
       case 'font':
         if (key !== '' || (id !== 'regular' && id !== 'bold')) return plainly(response, 404);
         return send(response, 'font/ttf', this.shipped.font(id), {
@@ -185,6 +202,11 @@ async function bodyOf(request: IncomingMessage): Promise<string | null> {
 function give(response: ServerResponse, type: string, text: string | null): void {
   if (text === null) plainly(response, 404);
   else send(response, type, Buffer.from(text));
+}
+
+function handOver(response: ServerResponse, file: ServedFile | null): void {
+  if (file === null) plainly(response, 404);
+  else send(response, file.type, file.bytes);
 }
 
 function send(
@@ -295,7 +317,12 @@ interface Asset {
   readonly bytes: Uint8Array;
 }
 
-const WAYS = { '': 'live.html', 'live.css': 'live.css', 'live.js': 'live.js' } as const;
+const WAYS = {
+  '': 'live.html',
+  'live.css': 'live.css',
+  'live.js': 'live.js',
+  'player.js': 'player.js',
+} as const;
 
 type PageFile = (typeof WAYS)[keyof typeof WAYS];
 

@@ -1,7 +1,8 @@
 /** What the page asks for, from memory: no way ever becomes the path of a file. */
 
 import { printSvg } from '../print/svg.js';
-import type { FrameStretch, ShownCut } from './shown-cut.js';
+import type { CutPlayAnswer } from './play-data.js';
+import type { FrameStretch, ServedFile, ShownCut } from './shown-cut.js';
 
 /** The line of a cut in the list. */
 export interface CutSummary {
@@ -77,6 +78,26 @@ export class PreviewStore {
       .find(({ hash }) => hash === key);
     if (!found) return null;
     return printSvg(found.page, { fontFamily: 'sheet', rows: true, styled: false });
+  }
+
+  /** What the player shows of a cut; null: there is nothing to be shown. */
+  play(id: string): string | null {
+    const known = this.cuts.get(id);
+    const play = known?.cut.play();
+    if (!known || !play) return null;
+    const answer: CutPlayAnswer = { id, version: known.version, ...play };
+    return JSON.stringify(answer);
+  }
+
+  /** `key`: the place of a level in the stack, and the number of a drawing or nothing: `2.14`, `0.`. */
+  scan(id: string, key: string): ServedFile | null {
+    const [, level, number] = /^(\d{1,4})\.(\d{0,6})$/.exec(key) ?? [];
+    if (level === undefined) return null;
+    return this.cuts.get(id)?.cut.scan(Number(level), number ? Number(number) : null) ?? null;
+  }
+
+  sound(id: string): ServedFile | null {
+    return this.cuts.get(id)?.cut.sound() ?? null;
   }
 
   /** The rows of a line; null where no cut has to do with the file. */

@@ -4,6 +4,7 @@ import type { Diagnostic, Severity } from '../language/diagnostic.js';
 import { actionOf, messageOf, noteOf } from '../language/message.js';
 import { lines, lineText, placeAt, withoutMark, withoutTabs } from '../language/source.js';
 import type { Page } from '../sheet/display-list.js';
+import type { CutPlay } from './play-data.js';
 
 export interface ShownPage {
   readonly page: Page;
@@ -24,6 +25,12 @@ interface PageProblem {
   readonly line: number | null;
   readonly column: number | null;
   readonly excerpt: readonly { readonly line: number; readonly text: string }[];
+}
+
+/** A file that a cut names, as it is handed to the browser. */
+export interface ServedFile {
+  readonly type: string;
+  readonly bytes: Uint8Array;
 }
 
 /** Frames from..to, both included. */
@@ -51,6 +58,12 @@ export interface ShownCut {
   pages(): readonly ShownPage[];
   /** The frames of what stands on a line (from 1) of a file; null: the cut has nothing to do with that file. */
   framesAt(file: string, line: number): readonly FrameStretch[] | null;
+  /** What the player shows, of the last text that could be printed; null: there was none yet. */
+  play(): CutPlay | null;
+  /** The scan of a drawing that is shown; null: there is none, or it is no picture. */
+  scan(level: number, number: number | null): ServedFile | null;
+  /** What is heard from row 1 to the last one; null: nothing. */
+  sound(): ServedFile | null;
 }
 
 // ---- diagnostics as the page shows them

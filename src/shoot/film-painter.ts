@@ -1,5 +1,6 @@
 /** Paints the frames of a film one after the other. */
 
+import type { FilmOrder, FilmPicture } from '../picture/film-order.js';
 import { paintFoot, paintGuides } from '../picture/frame-notes.js';
 import { blend, paintFrame } from '../picture/frame-painter.js';
 import type { CutPicture } from '../picture/frame-picture.js';
@@ -7,7 +8,6 @@ import { FRAMES_A_FOOT } from '../shot/settings.js';
 import { rowName } from '../shot/time-notation.js';
 import type { Canvas, CanvasKit } from './canvas-kit.js';
 import type { CutDrawings } from './cut-drawings.js';
-import type { FilmOrder, FilmPicture } from './film-order.js';
 
 export interface FilmCut {
   readonly cut: CutPicture;

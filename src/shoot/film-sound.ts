@@ -2,10 +2,10 @@
 
 import { findTrack, sourceOf } from '../episode/track-file.js';
 import type { Host, Reading, TemporaryFile } from '../host/host.js';
+import type { FilmPart } from '../picture/film-order.js';
 import type { Shot } from '../shot/shot.js';
 import { readWaveHeader, type WaveHeader } from '../sound/wave-header.js';
 import { eachBlock } from '../sound/wave-samples.js';
-import type { FilmPart } from './film-order.js';
 
 /** A recording and what of it a part of the film hears. */
 export interface HeardPart {
@@ -43,7 +43,7 @@ const BLOCK = 1 << 16;
  */
 export function writeFilmSound(
   host: Host,
-  file: TemporaryFile,
+  file: Pick<TemporaryFile, 'add'>,
   parts: readonly HeardPart[],
   film: { readonly fps: number; readonly from: number; readonly frames: number },
 ): Reading<null> | null {

@@ -7,11 +7,14 @@ import { cutNumberOf } from '../episode/episode.js';
 import type { Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { lines, lineText, withoutMark } from '../language/source.js';
+import type { EpisodePlay } from '../preview/play-data.js';
 import type { Preview } from '../preview/preview-server.js';
 import { type FrameStretch, problemsOf, type ShownCut, type ShownPage } from '../preview/shown-cut.js';
 import type { Shot } from '../shot/shot.js';
 import { framesAt } from '../solve/text-to-frames.js';
 import type { CompiledCut, Viewer } from './cut-watcher.js';
+import { type PlaySource, playOf, scanOf, soundOf } from './played-cut.js';
+import { type EpisodeCut, episodePlayOf } from './played-episode.js';
 
 /** Cuts whose pages, and what they are made of, are kept in memory; those of the others are made anew when they are asked for. */
 const MOST_KEPT = 24;
@@ -22,6 +25,7 @@ interface Good {
   readonly shot: Shot | null;
   readonly sources: ReadonlyMap<string, string>;
   readonly stamp: string;
+  readonly inEpisode: Omit<EpisodeCut, 'id'>;
 }
 
 interface Kept {
@@ -34,20 +38,26 @@ export class LiveViewFeed implements Viewer {
   private readonly good = new Map<string, Good>();
   /** By path, the newest last. */
   private readonly kept = new Map<string, Kept>();
+  private order: readonly string[] = [];
+  /** Cuts of which there was nothing to show yet, with the folder of their episode. */
+  private readonly unfit = new Map<string, string | null>();
 
   /** `printable` makes a cut out of texts that could be printed once. */
   constructor(
     private readonly host: Host,
-    private readonly preview: Pick<Preview, 'put' | 'list'>,
+    private readonly preview: Pick<Preview, 'put' | 'list' | 'episodes'>,
     private readonly printer: () => CutPrinter,
     private readonly strict: boolean,
     private readonly printable: (job: Job, sources: ReadonlyMap<string, string>) => PreparedCut | null,
-  ) {}
+  ) {
+    preview.episodes((id) => this.episodeOf(id));
+  }
 
   cuts(paths: readonly string[]): void {
     const all = new Set(paths);
     for (const path of this.good.keys()) if (!all.has(path)) this.good.delete(path);
     for (const path of this.kept.keys()) if (!all.has(path)) this.kept.delete(path);
+    this.order = paths;
     this.preview.list(paths.map((path) => this.idOf(path)));
   }
 
@@ -56,10 +66,18 @@ export class LiveViewFeed implements Viewer {
     const path = job.path!;
     const { shot, sources, tree, diagnostics } = compiled;
     if (prepared) {
-      this.good.set(path, { job, shot, sources, stamp: prepared.look.stamp });
+      const { solved } = prepared.printable;
+      const inEpisode = {
+        handed: { shot: solved.shot, counts: solved.counts },
+        flashes: solved.camera.flashes,
+        heard: (solved.track?.sound ?? null) !== null,
+      };
+      this.good.set(path, { job, shot, sources, stamp: prepared.look.stamp, inEpisode });
       this.keep(path, { prepared, pages: laidOut ? pagesOf(laidOut) : null });
     }
     const good = this.good.get(path) ?? null;
+    if (good) this.unfit.delete(path);
+    else this.unfit.set(path, job.episode.folder);
     const told = shot || !good ? { shot, sources } : good;
     this.preview.put({
       id: this.idOf(path),
@@ -75,22 +93,52 @@ export class LiveViewFeed implements Viewer {
   }
 
   /** What is answered later. Apart, so that these functions hold on to nothing else of a cut. */
-  private answers(path: string, told: Pick<Good, 'shot' | 'sources'>): Pick<ShownCut, 'pages' | 'framesAt'> {
+  private answers(
+    path: string,
+    told: Pick<Good, 'shot' | 'sources'>,
+  ): Pick<ShownCut, 'pages' | 'framesAt' | 'play' | 'scan' | 'sound'> {
+    const asked = <T>(answer: (source: PlaySource) => T): T | null => {
+      const kept = this.keptOf(path);
+      return kept && answer(sourceOf(kept.prepared));
+    };
     return {
       pages: () => this.pages(path),
+      play: () => asked((source) => playOf(this.host, source)),
+      scan: (level, number) => asked((source) => scanOf(this.host, source, level, number)),
+      sound: () => asked((source) => soundOf(this.host, source)),
       framesAt: (file, line) => this.framesAt(file, line, told),
     };
   }
 
   private pages(path: string): readonly ShownPage[] {
-    const good = this.good.get(path);
-    if (!good) return [];
-    const known = this.kept.get(path)?.prepared ?? this.printable(good.job, good.sources);
-    if (!known) return [];
-    const kept = this.kept.get(path) ?? { prepared: known, pages: null };
-    kept.pages ??= pagesOf(this.printer().layOut(known));
-    this.keep(path, kept);
+    const kept = this.keptOf(path);
+    if (!kept) return [];
+    kept.pages ??= pagesOf(this.printer().layOut(kept.prepared));
     return kept.pages;
+  }
+
+  private keptOf(path: string): Kept | null {
+    const good = this.good.get(path);
+    if (!good) return null;
+    const prepared = this.kept.get(path)?.prepared ?? this.printable(good.job, good.sources);
+    if (!prepared) return null;
+    const kept = this.kept.get(path) ?? { prepared, pages: null };
+    this.keep(path, kept);
+    return kept;
+  }
+
+  /** The episode of a cut, as far as its cuts can be shown, in story order. */
+  private episodeOf(id: string): EpisodePlay | null {
+    const path = this.order.find((one) => this.idOf(one) === id);
+    const own = path === undefined ? undefined : this.good.get(path);
+    if (!own) return null;
+    const root = own.job.episode.folder;
+    const cuts = this.order.flatMap((one) => {
+      const good = this.good.get(one);
+      return good?.job.episode.folder === root ? [{ id: this.idOf(one), ...good.inEpisode }] : [];
+    });
+    const leftOut = this.order.filter((one) => this.unfit.has(one) && this.unfit.get(one) === root).length;
+    return episodePlayOf(cuts, leftOut);
   }
 
   private keep(path: string, kept: Kept): void {
@@ -128,4 +176,8 @@ export class LiveViewFeed implements Viewer {
 function pagesOf({ printed, pages }: LaidOutCut): readonly ShownPage[] {
   const all = printed.parts.flatMap((part) => part.pages);
   return all.map((page, i) => ({ page, hash: pages[i]!.hash! }));
+}
+
+function sourceOf({ printable: { job, compiled, solved } }: PreparedCut): PlaySource {
+  return { solved, episode: job.episode, place: job.path!, file: job.name, trackPath: compiled.trackPath };
 }

@@ -46,6 +46,7 @@ export interface Node {
   readonly classList: { contains(name: string): boolean };
   scrollTop: number;
   setAttribute(name: string, value: string): void;
+  getAttribute(name: string): string | null;
   hasAttribute(name: string): boolean;
   getBoundingClientRect(): { readonly top: number; readonly bottom: number; readonly width: number };
 }

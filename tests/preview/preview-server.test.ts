@@ -30,6 +30,9 @@ const shown = (id: string, more: Partial<ShownCut> = {}): ShownCut => ({
   stamp: 'abc',
   pages: () => [{ hash: 'h1', page: page([text('<script>alert(1)</script>')]) }],
   framesAt: (file, line) => (file === `${id}.cut` ? [{ from: line, to: line + 1 }] : null),
+  play: () => null,
+  scan: () => null,
+  sound: () => null,
   ...more,
 });
 

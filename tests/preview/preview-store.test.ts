@@ -14,6 +14,9 @@ const shown = (id: string, more: Partial<ShownCut> = {}): ShownCut => ({
   stamp: 'abc',
   pages: () => [],
   framesAt: () => null,
+  play: () => null,
+  scan: () => null,
+  sound: () => null,
   ...more,
 });
 

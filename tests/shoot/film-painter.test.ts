@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { editOf } from '../../src/export/episode-edit.js';
 import { memoryHost } from '../../src/host/memory-host.js';
+import { editOrder, sheetOrder } from '../../src/picture/film-order.js';
 import { pictureOf } from '../../src/picture/frame-list.js';
 import type { Drawing } from '../../src/picture/frame-painter.js';
 import { type CanvasKit, type Drawn, openCanvas } from '../../src/shoot/canvas-kit.js';
 import type { CutDrawings } from '../../src/shoot/cut-drawings.js';
-import { editOrder, sheetOrder } from '../../src/shoot/film-order.js';
 import { type FilmCut, FilmPainter } from '../../src/shoot/film-painter.js';
 import { compileText } from '../compile.js';
 

@@ -3,6 +3,7 @@ import { CutPrinter } from '../../src/build/cut-printer.js';
 import { findCuts } from '../../src/episode/find-cuts.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { hasErrors } from '../../src/language/diagnostic.js';
+import type { EpisodePlay } from '../../src/preview/play-data.js';
 import type { ShownCut } from '../../src/preview/shown-cut.js';
 import { LiveViewFeed } from '../../src/watch/live-view-feed.js';
 import { WatchedCuts } from '../../src/watch/watched-cuts.js';
@@ -15,9 +16,13 @@ async function fed(files: Readonly<Record<string, string>> = { 'a.cut': CUT }) {
   const printer = CutPrinter.open(host);
   const shown = new Map<string, ShownCut>();
   const lists: (readonly string[])[] = [];
+  let episodeOf: (id: string) => EpisodePlay | null = () => null;
   const preview = {
     put: (cut: ShownCut) => void shown.set(cut.file, cut),
     list: (ids: readonly string[]) => void lists.push(ids),
+    episodes: (of: (id: string) => EpisodePlay | null) => {
+      episodeOf = of;
+    },
   };
   const cuts = new WatchedCuts(host, false);
   let madeAgain = 0;
@@ -46,7 +51,7 @@ async function fed(files: Readonly<Record<string, string>> = { 'a.cut': CUT }) {
     });
     return shown.get(name);
   };
-  return { feed, look, lists, madeAgain: () => madeAgain };
+  return { feed, look, lists, madeAgain: () => madeAgain, episode: (id: string) => episodeOf(id) };
 }
 
 describe('a cut', () => {
@@ -129,4 +134,36 @@ test('of many cuts the pages are made anew when they are asked for, out of the l
   expect(madeAgain()).toBe(1);
   expect(shown[2]!.framesAt('3.cut', 3)).toEqual([{ from: 1, to: 18 }]);
   expect(madeAgain()).toBe(1);
+});
+
+describe('the player gets', () => {
+  test('what is seen of a cut, and of one that is broken what was seen last', async () => {
+    const { look } = await fed();
+    const rows = (one: ShownCut) => one.play()?.picture.runs.reduce((sum, [, count]) => sum + count, 0);
+    expect(rows(look('a.cut')!)).toBe(24);
+    expect(rows(look('a.cut', CUT.replace('..', ''))!)).toBe(24);
+    expect(rows(look('a.cut', CUT.replace('1+0', '2+0'))!)).toBe(48);
+  });
+
+  test('nothing of a cut that was broken from the beginning', async () => {
+    const { look } = await fed({ 'a.cut': CUT.replace('..', '') });
+    const one = look('a.cut')!;
+    expect([one.play(), one.scan(0, 1), one.sound()]).toEqual([null, null, null]);
+  });
+
+  test('the episode of a cut in story order, without the cuts that cannot be shown', async () => {
+    const { feed, look, episode } = await fed({
+      'a.cut': CUT,
+      'b.cut': CUT.replace('7', '8'),
+      'c.cut': CUT.replace('7', '9').replace('..', ''),
+    });
+    feed.cuts(['/work/b.cut', '/work/c.cut', '/work/a.cut']);
+    for (const name of ['a.cut', 'b.cut', 'c.cut']) look(name);
+    expect(episode('c1')?.cuts.map(({ id, record }) => [id, record])).toEqual([
+      ['c1', 0],
+      ['c3', 24],
+    ]);
+    expect(episode('c3')?.word).toBe('1 cut left out: there are errors in the text.');
+    expect([episode('c2'), episode('c9')]).toEqual([null, null]);
+  });
 });

@@ -1,5 +1,7 @@
 /** The page of the live view. It follows the watch, and exchanges only what has changed. */
 
+import { Player } from './player.js';
+
 const $ = (id) => document.getElementById(id);
 const TRUE_SIZE = 96 / 25.4;
 const SCALES = [1.5, 2, 2.6, 3.2, TRUE_SIZE, 4.6, 5.6, 7, 9, 12];
@@ -102,9 +104,11 @@ async function load() {
   shown = cut;
   drawHead(cut);
   drawProblems(cut);
+  player.setShown(cut.id);
   await drawPages(cut, other ? null : before, () => mine === asked);
   if (other && mine === asked) $('desk').scrollTop = places.get(cut.id) ?? 0;
   drawLit(false);
+  player.setPages();
 }
 
 function drawHead(cut) {
@@ -331,6 +335,7 @@ const KEYS = {
   Escape: () => {
     lit = null;
     drawLit(false);
+    player.letGo();
     help(true);
   },
 };
@@ -342,6 +347,10 @@ function help(close = false) {
 
 document.addEventListener('keydown', (event) => {
   if (event.ctrlKey || event.metaKey || event.altKey) return;
+  if (player.key(event)) {
+    event.preventDefault();
+    return;
+  }
   const act = KEYS[event.key];
   if (!act) return;
   event.preventDefault();
@@ -354,12 +363,14 @@ $('keys').onclick = () => help();
 $('desk').addEventListener('scroll', tellPage, { passive: true });
 new ResizeObserver(fit).observe($('desk'));
 $('desk').focus();
+const player = new Player({ choose });
 
 // ---- the watch
 
 const events = new EventSource('events');
 events.addEventListener('cuts', ({ data }) => {
   cuts = JSON.parse(data);
+  player.setList(cuts);
   drawList();
   const now = cuts.find(({ id }) => id === chosen);
   if (now && now.version !== shown?.version) load();
@@ -370,6 +381,7 @@ events.addEventListener('cut', ({ data }) => {
   const at = cuts.findIndex(({ id }) => id === cut.id);
   if (at < 0) return;
   cuts[at] = cut;
+  player.setList(cuts);
   drawList();
   if (cut.id === chosen) load();
 });

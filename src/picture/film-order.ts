@@ -1,8 +1,5 @@
 /** Which rows of which cuts a film shows, frame by frame: one sheet from its first row to its last, or an episode with its dissolves. Pure. */
 
-import type { EpisodeEdit } from '../export/episode-edit.js';
-import type { Shot } from '../shot/shot.js';
-
 export interface FilmPicture {
   /** The place of the cut among those of the film. */
   readonly cut: number;
@@ -36,8 +33,21 @@ export interface FilmOrder {
   at(frame: number): FilmFrame;
 }
 
+/** A cut as an edit lays it (`EditCut`), in whole frames from 0. */
+export interface LaidCut {
+  readonly source: { readonly from: number; readonly frames: number };
+  readonly record: number;
+  readonly dissolve: { readonly before: number; readonly after: number } | null;
+}
+
+export interface LaidFilm {
+  readonly fps: number;
+  readonly frames: number;
+  readonly cuts: readonly LaidCut[];
+}
+
 /** All rows of one sheet, with the handles. */
-export function sheetOrder({ fps, length }: Pick<Shot, 'fps' | 'length'>): FilmOrder {
+export function sheetOrder({ fps, length }: { readonly fps: number; readonly length: number }): FilmOrder {
   return {
     fps,
     frames: length,
@@ -50,7 +60,7 @@ export function sheetOrder({ fps, length }: Pick<Shot, 'fps' | 'length'>): FilmO
 }
 
 /** From cut point to cut point; of the handles only what a dissolve needs is seen. */
-export function editOrder({ fps, frames, cuts }: EpisodeEdit): FilmOrder {
+export function editOrder({ fps, frames, cuts }: LaidFilm): FilmOrder {
   const parts = cuts.map(
     ({ source, record }): FilmPart => ({ before: record, frames: source.frames, rowsBefore: source.from }),
   );

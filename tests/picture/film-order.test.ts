@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { editOf } from '../../src/export/episode-edit.js';
+import { editOrder, type FilmOrder, sheetOrder } from '../../src/picture/film-order.js';
 import { pictureOf } from '../../src/picture/frame-list.js';
-import { editOrder, type FilmOrder, sheetOrder } from '../../src/shoot/film-order.js';
 import { compileText } from '../compile.js';
 
 const solvedOf = (text: string) => compileText(text).solved!;

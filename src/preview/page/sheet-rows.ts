@@ -1,0 +1,119 @@
+/** The rows of the sheets that are shown: the one that is played is lit, a press goes there, drawing over rows takes a range. */
+
+import type { FrameRange } from '../player/play-clock.js';
+
+export interface RowHooks {
+  went(frame: number): void;
+  took(range: FrameRange): void;
+}
+
+export class SheetRows {
+  private readonly byFrame = new Map<number, Element[]>();
+  private lit: readonly Element[] = [];
+  private litFrame: number | null = null;
+  private range: FrameRange | null = null;
+  private drawnFrom: number | null = null;
+  private drawn: FrameRange | null = null;
+
+  /** `desk`: what scrolls; `pages`: what holds the pages. */
+  constructor(
+    private readonly desk: HTMLElement,
+    private readonly pages: HTMLElement,
+    private readonly hooks: RowHooks,
+  ) {
+    pages.addEventListener('pointerdown', (event) => this.begin(event));
+    pages.addEventListener('pointermove', (event) => this.move(event));
+    addEventListener('pointerup', () => this.end());
+    addEventListener('pointercancel', () => {
+      this.drawnFrom = null;
+      this.drawn = null;
+      this.drawRange();
+    });
+  }
+
+  /** The pages have been exchanged. */
+  renew(): void {
+    this.byFrame.clear();
+    for (const row of this.pages.querySelectorAll<SVGElement>('.row')) {
+      const frame = Number(row.dataset.frame);
+      const all = this.byFrame.get(frame);
+      if (all) all.push(row);
+      else this.byFrame.set(frame, [row]);
+    }
+    const { litFrame } = this;
+    this.litFrame = null;
+    this.light(litFrame, false);
+    this.drawRange();
+  }
+
+  /** Null: none. `follow`: the sheet is scrolled to where it can be seen. */
+  light(frame: number | null, follow: boolean): void {
+    if (frame === this.litFrame) return;
+    for (const row of this.lit) row.classList.remove('playing');
+    this.litFrame = frame;
+    this.lit = (frame === null ? null : this.byFrame.get(frame)) ?? [];
+    for (const row of this.lit) row.classList.add('playing');
+    const [first] = this.lit;
+    if (first && follow) this.follow(first);
+  }
+
+  /** The rows that are played; null: no fewer than all. */
+  mark(range: FrameRange | null): void {
+    if (range?.first === this.range?.first && range?.last === this.range?.last) return;
+    this.range = range;
+    this.drawRange();
+  }
+
+  private follow(row: Element): void {
+    const { left, right, top, bottom } = this.desk.getBoundingClientRect();
+    const seen = row.getBoundingClientRect();
+    const head = 52;
+    const across = seen.left >= left && seen.right <= right;
+    if (seen.top >= top + head && seen.bottom <= bottom - 4 && (across || seen.width > right - left)) return;
+    row.scrollIntoView({ block: 'center', inline: 'nearest' });
+  }
+
+  private drawRange(): void {
+    const range = this.drawn ?? this.range;
+    for (const [frame, rows] of this.byFrame) {
+      const inside = range !== null && frame >= range.first && frame <= range.last;
+      for (const row of rows) row.classList.toggle('ranged', inside);
+    }
+  }
+
+  private begin(event: PointerEvent): void {
+    const frame = frameAt(event.target);
+    if (frame === null || event.button !== 0) return;
+    // A finger that moves scrolls; a press is told by `click`.
+    if (event.pointerType === 'touch') {
+      (event.target as Element).addEventListener('click', () => this.hooks.went(frame), { once: true });
+      return;
+    }
+    event.preventDefault();
+    this.desk.focus({ preventScroll: true });
+    this.drawnFrom = frame;
+  }
+
+  private move(event: PointerEvent): void {
+    if (this.drawnFrom === null) return;
+    const frame = frameAt(event.target);
+    if (frame === null || (frame === this.drawnFrom && this.drawn === null)) return;
+    this.drawn = { first: Math.min(frame, this.drawnFrom), last: Math.max(frame, this.drawnFrom) };
+    this.drawRange();
+  }
+
+  private end(): void {
+    const { drawnFrom, drawn } = this;
+    this.drawnFrom = null;
+    this.drawn = null;
+    if (drawnFrom === null) return;
+    if (drawn && drawn.last > drawn.first) this.hooks.took(drawn);
+    else this.hooks.went(drawnFrom);
+    this.drawRange();
+  }
+}
+
+function frameAt(target: EventTarget | null): number | null {
+  const row = target instanceof SVGElement && target.classList.contains('row') ? target : null;
+  return row ? Number(row.dataset.frame) : null;
+}
