@@ -26,6 +26,16 @@ export interface Progress {
 /** Prints a cut, or finds that there is no need; what stands against it. */
 export type Work = (printable: PrintableCut, printer: CutPrinter) => Promise<Diagnostic | undefined>;
 
+/** A file that is being written. */
+interface OnTheWay {
+  readonly job: Job;
+  readonly written: Promise<Diagnostic | null>;
+  readonly done: () => void;
+}
+
+/** Files that are written at the same time. Their bytes are on the disk; only the descriptors are open. */
+const MOST_ON_THE_WAY = 16;
+
 /** What one call of a sink is given. */
 type Report = Parameters<DiagnosticSink['report']>;
 
@@ -33,6 +43,8 @@ export class BuildRun {
   /** Cuts that stand on paper as they are: hints on them were for the run that printed them. */
   private readonly settled = new Set<Job>();
   private opened: Promise<CutPrinter> | undefined;
+  private readonly names = new Map<Job, string>();
+  private readonly onTheWay: OnTheWay[] = [];
   /** The episode at the revision that is compared with. */
   revision: RevisionCuts | undefined;
   /** What is to be marked as changed on the sheets of a cut. */
@@ -105,6 +117,26 @@ export class BuildRun {
     progress.clear();
   }
 
+  /** Waits for a file in the background, if not too many are on their way. `done`: it is written; else what stands against it is said. */
+  async later(job: Job, written: Promise<Diagnostic | null>, done: () => void): Promise<void> {
+    this.onTheWay.push({ job, written, done });
+    if (this.onTheWay.length >= MOST_ON_THE_WAY) await this.written(1);
+  }
+
+  /** Waits for the first of the files that are on their way, in their order; by itself for all. */
+  async written(count = this.onTheWay.length): Promise<void> {
+    for (const { job, written, done } of this.onTheWay.splice(0, count)) {
+      const fault = await written;
+      if (fault === null) done();
+      else this.unwritten(job, fault);
+    }
+  }
+
+  private unwritten(job: Job, fault: Diagnostic): void {
+    this.reporter.report([fault], NO_SOURCES);
+    this.summary.setFailed(job, this.names.get(job) ?? job.name, 'not written');
+  }
+
   private async one(
     compiled: Compiled,
     job: Job,
@@ -112,7 +144,7 @@ export class BuildRun {
     work: Work,
     unfit: (compiled: Compiled, job: Job) => void,
   ): Promise<void> {
-    const { host, reporter, plan, summary } = this;
+    const { host, plan, summary } = this;
     const { solved, diagnostics, house } = compiled;
     if (house) {
       summary.setResult(job, 'shared');
@@ -125,10 +157,9 @@ export class BuildRun {
       unfit(compiled, job);
       return;
     }
+    this.names.set(job, name);
     summary.setFailed(job, name, 'fault of the program');
     const fault = await work({ host, job, compiled, solved, cache }, await this.printer());
-    if (!fault) return;
-    reporter.report([fault], NO_SOURCES);
-    summary.setFailed(job, name, 'not written');
+    if (fault) this.unwritten(job, fault);
   }
 }

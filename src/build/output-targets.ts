@@ -161,13 +161,27 @@ export function deliver(
   bytes: Uint8Array,
   span: Diagnostic['span'],
 ): Diagnostic | null {
-  const written = target.path === null ? print(host, bytes) : host.write(target.path, bytes);
-  return written.ok
-    ? null
-    : diagnose('output-unwritable', span, {
-        output: target.path === null ? null : target.name,
-        reason: written.reason,
-      });
+  return refusalOf(target.path === null ? print(host, bytes) : host.write(target.path, bytes), target, span);
+}
+
+/** The same while the caller goes on; see `Host.writeLater`. */
+export async function deliverLater(
+  host: Host,
+  target: Target,
+  bytes: Uint8Array,
+  span: Diagnostic['span'],
+): Promise<Diagnostic | null> {
+  const written = target.path === null ? print(host, bytes) : await host.writeLater(target.path, bytes);
+  return refusalOf(written, target, span);
+}
+
+function refusalOf(
+  written: Reading<null>,
+  { path, name }: Target,
+  span: Diagnostic['span'],
+): Diagnostic | null {
+  if (written.ok) return null;
+  return diagnose('output-unwritable', span, { output: path === null ? null : name, reason: written.reason });
 }
 
 /** Writes to standard output, which may stand for a file on a full disk. */

@@ -17,7 +17,7 @@ import {
   earlierPrintOf,
   readPrintRecord,
 } from './earlier-print.js';
-import { deliver, type Target, Targets } from './output-targets.js';
+import { deliver, deliverLater, type Target, Targets } from './output-targets.js';
 import { wantedPage } from './print-plan.js';
 import { writeRecord } from './print-record.js';
 import { settledNumber } from './settled-cuts.js';
@@ -67,26 +67,31 @@ export async function buildSeparatePdfs(run: BuildRun): Promise<void> {
   };
   const comparesTexts = plan.against.kind === 'last build';
   await run.each('printing', found, print, unfit, comparesTexts ? settled : undefined);
+  await run.written();
   if (found.whole.length > 0) reportOrphanedPdfs(run, targets, printedTo);
 }
 
 /** Writes pages of a cut. `known`: those that are left out were printed before as they are. */
 async function write(
-  { host, summary, printer }: BuildRun,
+  run: BuildRun,
   targets: Targets,
   laidOut: LaidOutCut,
   keep: (page: number) => boolean,
   known = false,
 ): Promise<Diagnostic | undefined> {
+  const { host, summary, printer } = run;
   const { job } = laidOut.prepared.printable;
   const target = targets.of(job);
-  const done = await writeCutPdf(host, await printer(), target, laidOut, keep, known);
-  if (typeof done !== 'number') return done;
-  if (done === 0) return summary.setResult(job, 'empty');
-  summary.setResult(job, 'printed');
-  summary.addFile(target, done);
+  const made = await cutPdf(await printer(), laidOut, keep, known);
+  if (made === null) return summary.setResult(job, 'empty');
+  await run.later(job, deliverLater(host, target, made.bytes, spanOf(job)), () => {
+    summary.setResult(job, 'printed');
+    summary.addFile(target, made.pages);
+  });
   return undefined;
 }
+
+const spanOf = ({ name }: Job): Diagnostic['span'] => ({ file: name, start: 0, end: 0 });
 
 /** What the file of a cut tells of the last build. */
 export function lastPrint(host: Host, path: string | null): EarlierLookup {
@@ -109,14 +114,25 @@ export async function writeCutPdf(
   keep: (page: number) => boolean = () => true,
   known = false,
 ): Promise<number | Diagnostic> {
-  const { job } = laidOut.prepared.printable;
+  const made = await cutPdf(printer, laidOut, keep, known);
+  if (made === null) return 0;
+  return deliver(host, target, made.bytes, spanOf(laidOut.prepared.printable.job)) ?? made.pages;
+}
+
+/** The PDF of the pages of a cut that are kept; null: there is none. */
+async function cutPdf(
+  printer: CutPrinter,
+  laidOut: LaidOutCut,
+  keep: (page: number) => boolean,
+  known: boolean,
+): Promise<{ readonly bytes: Uint8Array; readonly pages: number } | null> {
+  const { settings } = laidOut.prepared.printable.job.episode;
   const printed = selectPages(laidOut.printed, keep);
-  const count = pageCount(printed);
-  if (count === 0) return 0;
+  const pages = pageCount(printed);
+  if (pages === 0) return null;
   const cuts = [printer.record(laidOut, keep, known)];
-  const record = writeRecord({ of: 'cut', work: workTitle(job.episode.settings), cuts });
-  const bytes = await printer.cut(laidOut, printed, record);
-  return deliver(host, target, bytes, { file: job.name, start: 0, end: 0 }) ?? count;
+  const record = writeRecord({ of: 'cut', work: workTitle(settings), cuts });
+  return { bytes: await printer.cut(laidOut, printed, record), pages };
 }
 
 /**

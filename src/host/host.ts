@@ -62,6 +62,11 @@ export interface Host {
    * Never throws.
    */
   write(path: string, bytes: Uint8Array): Reading<null>;
+  /**
+   * The same, while the caller goes on: files that are on their way at the same time reach the disk together. Never rejects. Who
+   * waits for none of them ends up with files that have no name yet.
+   */
+  writeLater(path: string, bytes: Uint8Array): Promise<Reading<null>>;
   /** The same for what is too large to be held at once. */
   openTemporary(path: string): Reading<TemporaryFile>;
   /**

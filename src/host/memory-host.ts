@@ -150,6 +150,7 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
       host.files.set(real(path), bytes);
       return { ok: true, value: null };
     },
+    writeLater: async (path, bytes) => host.write(path, bytes),
     openTemporary(path) {
       if (kind(path) === 'folder') return refuse('is a folder');
       if (locked(path)) return refuse('permission denied');

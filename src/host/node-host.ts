@@ -15,7 +15,7 @@ import { atRevision, commitOf } from './git-repository.js';
 import { type FilePart, type Host, LARGEST_FILE, type Reading, reasonOf, TOO_LARGE } from './host.js';
 import { startProgram } from './running-program.js';
 import { shippedFont, shippedPage } from './shipped-files.js';
-import { machineName, openTemporary, removeStaleTemporaries, write } from './temporary-files.js';
+import { machineName, openTemporary, removeStaleTemporaries, write, writeLater } from './temporary-files.js';
 
 /** The real world. `machine`: what tells the temporary files of this machine from those of others that share a folder. */
 export function nodeHost(machine = machineName()): Host {
@@ -34,6 +34,7 @@ export function nodeHost(machine = machineName()): Host {
     readEnd: (path, most) => attempt(() => readEnd(path, most)),
     readPart: (path, at, most) => attempt(() => readPart(path, at, most)),
     write: (path, bytes) => attempt(() => write(path, bytes, machine)),
+    writeLater: (path, bytes) => writeLater(path, bytes, machine).catch((error) => refuse(reasonOf(error))),
     openTemporary: (path) => attempt(() => openTemporary(path, machine)),
     removeStaleTemporaries: (folder) => removeStaleTemporaries(folder, machine),
     lockFolder,

@@ -6,6 +6,7 @@ import {
   constants,
   fchmodSync,
   fchownSync,
+  fsync,
   fsyncSync,
   mkdirSync,
   openSync,
@@ -65,8 +66,24 @@ export function write(path: string, bytes: Uint8Array, machine: string): Reading
   return added;
 }
 
+/** Writes the bytes at once, and waits for the disk in the background. */
+export async function writeLater(path: string, bytes: Uint8Array, machine: string): Promise<Reading<null>> {
+  const opened = openTemporary(path, machine);
+  if (!opened.ok) return opened;
+  const draft = opened.value;
+  const added = draft.add(bytes);
+  if (added.ok) return draft.finishLater();
+  draft.drop();
+  return added;
+}
+
+interface DiskFile extends TemporaryFile {
+  /** `finish` without waiting for the disk. Never rejects. */
+  finishLater(): Promise<Reading<null>>;
+}
+
 /** Throws what the file system throws. A device or a pipe (`/dev/stdout`) is written to as it stands. */
-export function openTemporary(path: string, machine: string): Reading<TemporaryFile> {
+export function openTemporary(path: string, machine: string): Reading<DiskFile> {
   const known = statsOf(path);
   if (known?.isDirectory()) return { ok: false, reason: 'is a folder' };
   if (known && !known.isFile()) return { ok: true, value: intoDevice(openSync(path, 'w')) };
@@ -85,7 +102,7 @@ export function openTemporary(path: string, machine: string): Reading<TemporaryF
     rmSync(temporary, { force: true });
     open.delete(temporary);
   };
-  const draft: TemporaryFile = {
+  const draft: DiskFile = {
     path: temporary,
     add: (bytes) => attempt(() => writeFileSync(file, bytes), drop),
     finish: () =>
@@ -96,6 +113,19 @@ export function openTemporary(path: string, machine: string): Reading<TemporaryF
         renameSync(temporary, target);
         open.delete(temporary);
       }, drop),
+    finishLater: () =>
+      new Promise((done) => {
+        fsync(file, (fault) => {
+          const finish = (): void => {
+            if (fault) throw fault;
+            closed = true;
+            closeSync(file);
+            renameSync(temporary, target);
+            open.delete(temporary);
+          };
+          done(attempt(finish, drop));
+        });
+      }),
     drop,
   };
   return { ok: true, value: draft };
@@ -156,11 +186,12 @@ function runs(pid: number): boolean {
   }
 }
 
-function intoDevice(file: number): TemporaryFile {
+function intoDevice(file: number): DiskFile {
   return {
     path: null,
     add: (bytes) => attempt(() => writeFileSync(file, bytes)),
     finish: () => attempt(() => closeSync(file)),
+    finishLater: async () => attempt(() => closeSync(file)),
     drop: () => closeSync(file),
   };
 }

@@ -53,6 +53,19 @@ describe.each([
     expect(text(host)).toBe('one two');
   });
 
+  test('files that are written at the same time are all whole, and one that cannot be written is no fault of the others', async () => {
+    const host = make();
+    must(host.write(at('b.pdf'), bytes('old')));
+    const names = ['a.pdf', 'b.pdf', 'c.pdf'];
+    const written = await Promise.all([
+      ...names.map((name) => host.writeLater(at(name), bytes(`new ${name}`))),
+      host.writeLater(folder, bytes('nothing')),
+    ]);
+    expect(written.map(({ ok }) => ok)).toEqual([true, true, true, false]);
+    expect(names.map((name) => text(host, name))).toEqual(names.map((name) => `new ${name}`));
+    expect(must(host.list(folder))).toEqual(names);
+  });
+
   test('a draft that is dropped leaves everything as it was', () => {
     const host = make();
     must(host.write(at('a.pdf'), bytes('old')));
