@@ -61,12 +61,16 @@ async function decoded(kit: CanvasKit, bytes: Uint8Array, header: ScanHeader): P
   if (!isWholeScan(bytes, header)) return null;
   try {
     const image = await kit.loadImage(bytes);
-    if (image.width !== header.width || image.height !== header.height) return null;
+    if (!isSized(image, header.width, header.height) && !isSized(image, header.height, header.width))
+      return null;
     return header.alpha || opacityOf(kit, image).most > 0 ? image : null;
   } catch {
     return null;
   }
 }
+
+const isSized = (image: Drawn, width: number, height: number): boolean =>
+  image.width === width && image.height === height;
 
 function prepared(
   kit: CanvasKit,
@@ -75,11 +79,13 @@ function prepared(
   { dpi, pixelsAMm, glow }: ReadingOptions,
 ): ScanReading {
   const density = header.dpi ?? { x: dpi, y: dpi };
-  const widthMm = (header.width / density.x) * 25.4;
-  const heightMm = (header.height / density.y) * 25.4;
+  // A camera notes in the file how it was held, and the library turns the picture by that.
+  const turned = !isSized(image, header.width, header.height);
+  const widthMm = (image.width / (turned ? density.y : density.x)) * 25.4;
+  const heightMm = (image.height / (turned ? density.x : density.y)) * 25.4;
   const wanted = { width: widthMm * pixelsAMm, height: heightMm * pixelsAMm };
   // So much finer than it is shown it would only cost time on every frame.
-  const finer = header.width > wanted.width * 1.5 && header.height > wanted.height * 1.5;
+  const finer = image.width > wanted.width * 1.5 && image.height > wanted.height * 1.5;
   const shown = finer ? resized(kit, image, wanted.width, wanted.height) : image;
   const paper = !header.alpha || opacityOf(kit, image).least > 250;
   const lit = glow ? (paper ? light(kit, shown) : shown) : null;

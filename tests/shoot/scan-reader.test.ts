@@ -58,6 +58,18 @@ describe('a scan', () => {
     expect(drawingOf(await read(bytes, { dpi: 254, pixelsAMm: 8 })).image.width).toBe(400);
   });
 
+  it('stands as the camera was held that took it: Exif 2.3, orientation 6', async () => {
+    const jpeg = encoded('image/jpeg');
+    const exif = Buffer.from([
+      ...[0xff, 0xe1, 0, 34, ...Buffer.from('Exif\0\0MM\0*', 'latin1'), 0, 0, 0, 8],
+      ...[0, 1, 0x01, 0x12, 0, 3, 0, 0, 0, 1, 0, 6, 0, 0, 0, 0, 0, 0],
+    ]);
+    const turned = Buffer.concat([jpeg.subarray(0, 2), exif, jpeg.subarray(2)]);
+    const { image, widthMm, heightMm } = drawingOf(await read(turned));
+    expect([image.width, image.height]).toEqual([50, 100]);
+    expect(heightMm / widthMm).toBeCloseTo(2, 9);
+  });
+
   it('has its light where light shines through it: ink is bright, paper dark', async () => {
     const { lit } = drawingOf(await read(encoded('image/png'), { glow: true }));
     const canvas = createCanvas(100, 50);
