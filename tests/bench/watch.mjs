@@ -4,6 +4,7 @@ import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { writeEpisode } from './generated.mjs';
 import { median, milliseconds, report } from './measure.mjs';
 
 const ROUNDS = 25;
@@ -11,9 +12,15 @@ const ROUNDS = 25;
 /** Milliseconds, one a save. `program`: how the watch is begun. */
 export async function saves(program, text, rounds = ROUNDS) {
   const folder = mkdtempSync(join(tmpdir(), 'cutwright-bench-'));
-  const [cut, pdf] = [join(folder, 'c012.cut'), join(folder, 'c012.pdf')];
-  writeFileSync(cut, text(0));
-  const child = spawn(process.execPath, [...program, 'watch', 'c012.cut'], {
+  writeFileSync(join(folder, 'c012.cut'), text(0));
+  const { took } = await watched(program, { folder, what: 'c012.cut', cut: 'c012.cut', text }, rounds);
+  return took;
+}
+
+/** The same for a folder that is there already, and is removed then; and MB that the watch takes at the end. `cut`: the one that is saved. */
+export async function watched(program, { folder, what, cut: name, text }, rounds = ROUNDS) {
+  const [cut, pdf] = [join(folder, name), join(folder, name.replace(/cut$/, 'pdf'))];
+  const child = spawn(process.execPath, [...program, 'watch', what], {
     cwd: folder,
     stdio: ['ignore', 'ignore', 'pipe'],
   });
@@ -37,7 +44,10 @@ export async function saves(program, text, rounds = ROUNDS) {
       if (readFileSync(pdf).length < 1000) throw new Error('half a PDF');
       await new Promise((resolve) => setTimeout(resolve, 60));
     }
-    return median(took);
+    const kilobytes = Number(
+      spawnSync('ps', ['-o', 'rss=', '-p', `${child.pid}`], { encoding: 'utf8' }).stdout,
+    );
+    return { took: median(took), megabytes: kilobytes / 1024 };
   } finally {
     child.removeAllListeners('exit');
     child.kill('SIGTERM');
@@ -58,11 +68,22 @@ export async function measureWatch() {
     spawnSync(process.execPath, ['-e', '0']);
     bare.push(performance.now() - start);
   }
-  const took = await saves([fileURLToPath(new URL('../../bin/cutwright.js', import.meta.url))], retimed);
+  const program = [fileURLToPath(new URL('../../bin/cutwright.js', import.meta.url))];
+  const took = await saves(program, retimed);
   report(
     'save to PDF in watch, one cut',
     `${milliseconds(took)}, ${(took / median(bare)).toFixed(2)} × bare node`,
     '100 ms',
+  );
+  const folder = mkdtempSync(join(tmpdir(), 'cutwright-bench-'));
+  const { cuts } = writeEpisode(folder, { cuts: 300 });
+  const { file, text } = cuts[150];
+  const one = { folder, what: '.', cut: file, text: (round) => `${text}note 1 "take ${round}"\n` };
+  const whole = await watched(program, one, 12);
+  report(
+    'save to PDF in watch, one of 300 cuts',
+    `${milliseconds(whole.took)}, ${(whole.took / took).toFixed(2)} × one cut alone, ${whole.megabytes.toFixed(0)} MB`,
+    '80 ms, 200 MB',
   );
 }
 

@@ -9,7 +9,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { writeEpisode } from './generated.mjs';
-import { report } from './measure.mjs';
+import { median, report } from './measure.mjs';
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const PROGRAM = here('../../bin/cutwright.js');
@@ -57,6 +57,18 @@ const WHAT = {
   one: 'build --changed, one cut edited',
 };
 
+/** A Node that does nothing, the median of some. */
+function bare() {
+  const took = Array.from({ length: 7 }, () => {
+    const { output } = spawnSync(process.execPath, ['--require', PEAK, '-e', '0'], {
+      encoding: 'utf8',
+      stdio: ['ignore', 'ignore', 'pipe', 'pipe'],
+    });
+    return JSON.parse(output[3]).seconds;
+  });
+  return median(took);
+}
+
 function tell(cuts, figures) {
   for (const [name, { seconds, peakMb, said }] of Object.entries(figures)) {
     const pages = said.match(/(\d+) pages?/)?.[1];
@@ -77,6 +89,11 @@ export function measureEpisodes({ many = true } = {}) {
   try {
     const few = measure(join(work, 'few'), 300);
     tell(300, few);
+    report(
+      '300 cuts, build --changed, nothing changed',
+      `${(few.nothing.seconds / bare()).toFixed(1)} × bare node`,
+      '4 ×',
+    );
     if (!many) return;
     const lots = measure(join(work, 'lots'), 3000);
     tell(3000, lots);
