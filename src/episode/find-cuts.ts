@@ -181,10 +181,11 @@ class Finder {
       if (written && refusals.size === 0) this.diagnostics.push(diagnose('pattern-empty', span, { pattern }));
       return;
     }
+    const root = this.host.real(folder);
     for (const file of files) {
       const path = join(folder, file);
       const kind = this.host.kind(path);
-      if (!inside(this.host, path, folder)) outside(file);
+      if (!lies(this.host.real(path), root)) outside(file);
       else if (kind === 'file') this.take(path, join(dirname(episode.file!), file), episode, false);
       else {
         const offer = nearest(basename(path), neighbours(this.host, path));

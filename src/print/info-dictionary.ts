@@ -9,7 +9,7 @@ export const PRIVATE_KEY = 'CutwrightPrint';
 export type ReadFileEnd = (most: number) => { readonly bytes: Uint8Array; readonly size: number } | null;
 
 /** What is read first: more than most cuts have behind their pages. */
-const FIRST = 1 << 16;
+const FIRST = 1 << 12;
 /** No end of a file that this program wrote is longer. */
 const MOST = 1 << 26;
 
