@@ -12,6 +12,7 @@ import {
 } from '../../src/preview/preview-server.js';
 import type { ShownCut } from '../../src/preview/shown-cut.js';
 import { page, text } from '../print/documents.js';
+import { answer } from './player/answers.js';
 import { ask, raw } from './raw.js';
 import { shipped } from './shipped.js';
 
@@ -42,7 +43,17 @@ beforeAll(async () => {
   port = Number(url.port);
   token = url.pathname.split('/')[1]!;
   preview.list(['c1', 'c2']);
-  preview.put(shown('c1'));
+  const wav = { type: 'audio/wav', bytes: Buffer.from('RIFF') };
+  const { id: _, version: __, ...play } = answer('c1', 24);
+  preview.put(
+    shown('c1', {
+      play: () => play,
+      scan: (level, number) =>
+        level === 2 && number === 14 ? { type: 'image/png', bytes: Buffer.from('PNG') } : null,
+      sound: () => wav,
+    }),
+  );
+  preview.episodes((id) => (id === 'c1' ? { fps: 24, frames: 0, cuts: [], word: 'none' } : null));
   preview.put(shown('c2', { state: 'broken', fault: '1 error', pages: () => [] }));
 });
 afterAll(() => preview.close());
@@ -56,6 +67,7 @@ describe('whoever has the word gets', () => {
       '': 'text/html',
       'live.css': 'text/css',
       'live.js': 'text/javascript',
+      'player.js': 'text/javascript',
       'font/bold': 'font/ttf',
     };
     for (const [way, type] of Object.entries(types)) {
@@ -80,6 +92,27 @@ describe('whoever has the word gets', () => {
       fault: '1 error',
       pages: [],
     });
+  });
+
+  test('what the player shows of a cut, and of its episode', async () => {
+    expect(JSON.parse((await get('play/c1')).body)).toMatchObject({
+      id: 'c1',
+      version: 1,
+      picture: { fps: 24, runs: [[0, 24]] },
+    });
+    expect(JSON.parse((await get('episode/c1')).body)).toEqual({
+      fps: 24,
+      frames: 0,
+      cuts: [],
+      word: 'none',
+    });
+  });
+
+  test('the scan of a drawing, and the track, as what they are', async () => {
+    const scan = await get('scan/c1/2.14');
+    expect([scan.status, scan.headers.get('content-type'), scan.body]).toEqual([200, 'image/png', 'PNG']);
+    const sound = await get('sound/c1');
+    expect([sound.status, sound.headers.get('content-type'), sound.body]).toEqual([200, 'audio/wav', 'RIFF']);
   });
 
   test('the events of the watch, beginning with the cuts', async () => {
@@ -158,6 +191,18 @@ describe('refused is', () => {
     'cut/__proto__',
     'page/c1/h2',
     'page/c3/h1',
+    'play/c2',
+    'play/c1/x',
+    'play/__proto__',
+    'episode/c2',
+    'scan/c1/2.15',
+    'scan/c1/2.14/x',
+    'scan/c1/2',
+    'scan/c1/-1.14',
+    'scan/c1/..%2f..%2fsecret.png',
+    'scan/c2/2.14',
+    'sound/c2',
+    'sound/c1/c.wav',
     'events/x',
     'at/x',
     '%00',
@@ -195,18 +240,25 @@ describe('refused is', () => {
 });
 
 describe('every answer', () => {
-  test.each(['', 'cut/c1', 'page/c1/h1', 'nothing', 'live.js', 'events'])(
-    'forbids what it does not need: %j',
-    async (way) => {
-      const { headers } = await get(way);
-      expect(headers.get('content-security-policy')).toMatch(/^default-src 'none'; /);
-      expect(headers.get('content-security-policy')).not.toMatch(/unsafe|\*|data:|http/);
-      expect(headers.get('x-content-type-options')).toBe('nosniff');
-      expect(headers.get('cross-origin-resource-policy')).toBe('same-origin');
-      expect(headers.get('referrer-policy')).toBe('no-referrer');
-      expect([...headers.keys()].filter((name) => name.startsWith('access-control'))).toEqual([]);
-    },
-  );
+  test.each([
+    '',
+    'cut/c1',
+    'page/c1/h1',
+    'nothing',
+    'live.js',
+    'events',
+    'play/c1',
+    'scan/c1/2.14',
+    'sound/c1',
+  ])('forbids what it does not need: %j', async (way) => {
+    const { headers } = await get(way);
+    expect(headers.get('content-security-policy')).toMatch(/^default-src 'none'; /);
+    expect(headers.get('content-security-policy')).not.toMatch(/unsafe|\*|data:|http/);
+    expect(headers.get('x-content-type-options')).toBe('nosniff');
+    expect(headers.get('cross-origin-resource-policy')).toBe('same-origin');
+    expect(headers.get('referrer-policy')).toBe('no-referrer');
+    expect([...headers.keys()].filter((name) => name.startsWith('access-control'))).toEqual([]);
+  });
 
   test('comes from this machine only', async () => {
     const others = Object.values(networkInterfaces())

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { PreviewStore } from '../../src/preview/preview-store.js';
 import type { FrameStretch, ShownCut } from '../../src/preview/shown-cut.js';
 import { page, text } from '../print/documents.js';
+import { answer } from './player/answers.js';
 
 const shown = (id: string, more: Partial<ShownCut> = {}): ShownCut => ({
   id,
@@ -105,5 +106,49 @@ describe('the rows of a line', () => {
 
   test('of a file that no cut uses are nothing at all', () => {
     expect(frames(null, null).lit('a.cut', 4)).toBeNull();
+  });
+});
+
+describe('the player', () => {
+  const { id: _, version: __, ...play } = answer('c1', 24);
+  const asked: unknown[] = [];
+  const all = store(
+    shown('c1', {
+      play: () => play,
+      scan: (...more) => {
+        asked.push(more);
+        return { type: 'image/png', bytes: Buffer.of(1) };
+      },
+    }),
+    shown('c2'),
+  );
+
+  test('gets a cut with its version, and nothing of one that cannot be shown', () => {
+    expect(JSON.parse(all.play('c1')!)).toMatchObject({ id: 'c1', version: 1, scanDpi: 200 });
+    expect([all.play('c2'), all.play('c9')]).toEqual([null, null]);
+    all.put(shown('c1', { play: () => play }));
+    expect(JSON.parse(all.play('c1')!).version).toBe(3);
+  });
+
+  test('names a drawing by its level and its number, or by its level alone', () => {
+    const before = store(
+      shown('c1', {
+        scan: (...more) => {
+          asked.push(more);
+          return null;
+        },
+      }),
+    );
+    for (const key of ['2.14', '0.']) before.scan('c1', key);
+    for (const key of ['', '2', '.3', '1.2.3', '-1.2', '1.x', '99999.1'])
+      expect(before.scan('c1', key)).toBeNull();
+    expect(asked).toEqual([
+      [2, 14],
+      [0, null],
+    ]);
+  });
+
+  test('hears nothing of a cut that is not there', () => {
+    expect([all.sound('c1'), all.sound('c9')]).toEqual([null, null]);
   });
 });

@@ -382,7 +382,8 @@ export class Player {
     const name = (one: number) => rowName(one, feet ? FRAMES_A_FOOT : fps, feet);
     $('picture').dataset.frame = String(frame);
     $('time').textContent = this.whole ? `${name(frame)}, row ${name(row)}` : `${name(row)} (${row})`;
-    $('picture').setAttribute('aria-label', `${this.nameOf(id)}, row ${name(row)}`);
+    if (!this.control.playing)
+      $('picture').setAttribute('aria-label', `${this.nameOf(id)}, row ${name(row)}`);
     $<HTMLInputElement>('along').value = String(frame);
     $('film').textContent = this.nameOf(id);
     this.light();

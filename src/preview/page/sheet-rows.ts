@@ -8,8 +8,9 @@ export interface RowHooks {
 }
 
 export class SheetRows {
-  private readonly byFrame = new Map<number, Element[]>();
-  private lit: readonly Element[] = [];
+  private readonly byFrame = new Map<number, SVGRectElement[]>();
+  /** What lies over the rows that are lit: a page that was changed itself would be painted anew on every frame. */
+  private readonly bars: HTMLElement[] = [];
   private litFrame: number | null = null;
   private range: FrameRange | null = null;
   private drawnFrom: number | null = null;
@@ -34,7 +35,7 @@ export class SheetRows {
   /** The pages have been exchanged. */
   renew(): void {
     this.byFrame.clear();
-    for (const row of this.pages.querySelectorAll<SVGElement>('.row')) {
+    for (const row of this.pages.querySelectorAll<SVGRectElement>('.row')) {
       const frame = Number(row.dataset.frame);
       const all = this.byFrame.get(frame);
       if (all) all.push(row);
@@ -49,11 +50,14 @@ export class SheetRows {
   /** Null: none. `follow`: the sheet is scrolled to where it can be seen. */
   light(frame: number | null, follow: boolean): void {
     if (frame === this.litFrame) return;
-    for (const row of this.lit) row.classList.remove('playing');
     this.litFrame = frame;
-    this.lit = (frame === null ? null : this.byFrame.get(frame)) ?? [];
-    for (const row of this.lit) row.classList.add('playing');
-    const [first] = this.lit;
+    const rows = (frame === null ? null : this.byFrame.get(frame)) ?? [];
+    rows.forEach((row, i) => {
+      this.bars[i] ??= newBar();
+      place(this.bars[i]!, row);
+    });
+    for (const bar of this.bars.splice(rows.length)) bar.remove();
+    const [first] = rows;
     if (first && follow) this.follow(first);
   }
 
@@ -116,4 +120,23 @@ export class SheetRows {
 function frameAt(target: EventTarget | null): number | null {
   const row = target instanceof SVGElement && target.classList.contains('row') ? target : null;
   return row ? Number(row.dataset.frame) : null;
+}
+
+function newBar(): HTMLElement {
+  const bar = document.createElement('div');
+  bar.className = 'playing-row';
+  return bar;
+}
+
+function place(bar: HTMLElement, row: SVGRectElement): void {
+  const paper = row.closest('.paper');
+  const view = row.ownerSVGElement?.viewBox.baseVal;
+  if (!paper || !view) return;
+  const percent = (name: string, of: number) => `${(Number(row.getAttribute(name)) / of) * 100}%`;
+  bar.style.left = percent('x', view.width);
+  bar.style.width = percent('width', view.width);
+  bar.style.top = percent('y', view.height);
+  bar.style.height = percent('height', view.height);
+  bar.dataset.frame = row.dataset.frame;
+  if (bar.parentElement !== paper) paper.append(bar);
 }

@@ -100,15 +100,15 @@ export class Played {
   seen(): Promise<Seen> {
     return this.page.evaluate(() => {
       const rows = (name: string) => [
-        ...new Set([...document.querySelectorAll(`.row.${name}`)].map((row) => Number(row.dataset.frame))),
+        ...new Set([...document.querySelectorAll(name)].map((row) => Number(row.dataset.frame))),
       ];
       const text = (name: string) => document.querySelector(name)!.textContent;
       return {
         frame: Number(document.querySelector('#picture')!.dataset.frame),
         time: text('#time'),
         playing: text('#play') === 'stop',
-        lit: rows('playing'),
-        ranged: rows('ranged'),
+        lit: rows('.playing-row'),
+        ranged: rows('.row.ranged'),
         word: text('#player-word'),
         title: text('#title'),
       };

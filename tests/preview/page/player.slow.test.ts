@@ -165,7 +165,7 @@ describe.skipIf(CHROMIUM === null)('the player', () => {
     expect(await at.seen()).toMatchObject({ frame: 31, time: '1+7, row 0+11' });
     await at.page.keyboard.press('Space');
     // The pages follow when it stands.
-    await at.sees(() => document.title.includes('Cut 2') && document.querySelector('.row.playing') !== null);
+    await at.sees(() => document.title.includes('Cut 2') && document.querySelector('.playing-row') !== null);
     expect(await at.seen()).toMatchObject({ lit: [11] });
     await at.page.keyboard.press('Space');
     await at.plays();
