@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { brotliDecompressSync } from 'node:zlib';
 import { type FontFile, type LivePageFile, type Reading, reasonOf } from './host.js';
 
 /** Where the shipped font lies beside the bundle, and where it comes from. */
@@ -47,4 +48,25 @@ export function shippedPage(name: LivePageFile): Reading<Uint8Array> {
       return { ok: false, reason: reasonOf(error) };
     }
   }
+}
+
+/** How English words are pronounced, a word a line; of the package that it comes from when the sources run unbundled. */
+export function shippedEnglishWords(): Reading<string> {
+  try {
+    const packed = readFileSync(new URL('english-words.br', import.meta.url));
+    return { ok: true, value: brotliDecompressSync(packed).toString('utf8') };
+  } catch (error) {
+    try {
+      const path = createRequire(import.meta.url).resolve('cmu-pronouncing-dictionary');
+      return { ok: true, value: englishWordsOf(readFileSync(path, 'utf8')) };
+    } catch {
+      return { ok: false, reason: reasonOf(error) };
+    }
+  }
+}
+
+/** `WORD SOUNDS` a line out of the source of the npm package `cmu-pronouncing-dictionary`; of several pronunciations the first. */
+export function englishWordsOf(source: string): string {
+  const lines = source.matchAll(/^ {2}"?([a-z][a-z'.-]*|'[a-z]+)"?: "([A-Z0-2 ]+)",?$/gm);
+  return `\n${[...lines].map(([, word, sounds]) => `${word} ${sounds}`).join('\n')}\n`;
 }
