@@ -6,6 +6,7 @@ import { cpSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } fr
 import { createRequire } from 'node:module';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { brotliCompressSync } from 'node:zlib';
 import { build } from 'esbuild';
 import { bundledLicences } from './scripts/bundled-licences.mjs';
 
@@ -84,7 +85,11 @@ await bundle({
   plugins: [whenAsked],
 });
 
-writeFileSync(join(fresh, 'LEGAL.txt'), bundledLicences(root, metafiles));
+writeFileSync(
+  join(fresh, 'LEGAL.txt'),
+  bundledLicences(root, metafiles, ['node_modules/cmu-pronouncing-dictionary']) +
+    readFileSync(join(root, 'scripts/cmu-dictionary-licence.txt'), 'utf8'),
+);
 mkdirSync(join(fresh, 'page'));
 for (const name of ['live.html', 'live.css', 'live.js'])
   cpSync(join(root, 'src/preview/page', name), join(fresh, 'page', name));
@@ -97,6 +102,7 @@ cpSync(join(source, '400Regular/NotoSansJP_400Regular.ttf'), join(font, 'NotoSan
 cpSync(join(source, '700Bold/NotoSansJP_700Bold.ttf'), join(font, 'NotoSansJP-Bold.ttf'));
 cpSync(join(source, 'LICENSE_FONT'), join(font, 'LICENSE.txt'));
 await writeLatinFonts();
+await writeEnglishWords();
 
 const { script, program } = require('./bin/load.js').load(fresh);
 const silent = { ...program.nodeHost(), out() {}, error() {}, write: () => ({ ok: true, value: null }) };
@@ -131,4 +137,21 @@ async function writeLatinFonts() {
     latinFont(new TrueTypeFont(readFileSync(join(font, `NotoSansJP-${weight}.ttf`))), `NotoSansJP-${weight}`),
   );
   writeFileSync(join(font, 'latin.json'), latinFontsFile({ regular, bold }));
+}
+
+/** How English words are pronounced, packed. */
+async function writeEnglishWords() {
+  const { outputFiles } = await build({
+    absWorkingDir: root,
+    entryPoints: ['src/host/shipped-files.ts'],
+    bundle: true,
+    write: false,
+    platform: 'node',
+    format: 'esm',
+  });
+  const { englishWordsOf } = await import(
+    `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`
+  );
+  const words = englishWordsOf(readFileSync(require.resolve('cmu-pronouncing-dictionary'), 'utf8'));
+  writeFileSync(join(fresh, 'english-words.br'), brotliCompressSync(words));
 }

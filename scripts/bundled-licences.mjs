@@ -3,9 +3,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-/** `metafiles`: what esbuild says of each bundle. Throws where a package has no licence. */
-export function bundledLicences(root, metafiles) {
-  return bundledPackages(metafiles)
+/** `metafiles`: what esbuild says of each bundle; `others`: folders of packages whose data is shipped. Throws where a package has no licence. */
+export function bundledLicences(root, metafiles, others = []) {
+  return [...bundledPackages(metafiles), ...others]
     .map((folder) => licenceOf(root, folder))
     .join(`\n${'-'.repeat(80)}\n\n`);
 }

@@ -19,6 +19,10 @@ const COMMANDS: Readonly<Record<string, Entry>> = {
   format: { summary: 'put cuts into the usual layout', load: () => import('./format.js') },
   shoot: { summary: 'see cuts move: a film, or pictures', load: () => import('./shoot.js') },
   number: { summary: 'pin the numbers of drawings that exist', load: () => import('./number.js') },
+  listen: {
+    summary: 'find in the recording when each word is spoken',
+    load: () => import('./listen.js'),
+  },
   list: { summary: 'list the cuts of an episode: times, drawings, artists', load: () => import('./list.js') },
   compare: { summary: 'say what differs between two versions of a cut', load: () => import('./compare.js') },
   watch: { summary: 'print cuts again whenever they are saved', load: () => import('./watch.js') },

@@ -89,6 +89,8 @@ export interface Host {
   env(name: string): string | undefined;
   /** A file of the shipped font. Never throws. */
   font(name: FontFile): Reading<Uint8Array>;
+  /** How English words are pronounced: `\n`, then `word SOUNDS\n` for each (CMU Pronouncing Dictionary). Never throws. */
+  englishWords(): Reading<string>;
   /** A file of the live view's page. Never throws. */
   livePage(name: LivePageFile): Reading<Uint8Array>;
   /** Whether standard error is a terminal that shows colour. */

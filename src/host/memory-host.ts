@@ -2,7 +2,7 @@ import { posix } from 'node:path';
 import { canvasPackage } from './canvas-package.js';
 import { type Host, LARGEST_FILE, type Reading, type TemporaryFile, TOO_LARGE } from './host.js';
 import type { RunningProgram } from './running-program.js';
-import { shippedFont, shippedPage } from './shipped-files.js';
+import { shippedEnglishWords, shippedFont, shippedPage } from './shipped-files.js';
 
 /** What a test sets before, and looks at after. Paths are absolute, with `/`. */
 export interface MemoryHost extends Host {
@@ -197,6 +197,7 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
     },
     env: (name) => host.variables.get(name),
     font: shippedFont,
+    englishWords: shippedEnglishWords,
     livePage: shippedPage,
     colour: false,
     cwd: '/work',

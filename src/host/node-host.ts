@@ -14,7 +14,7 @@ import { lockFolder } from './folder-lock.js';
 import { atRevision, commitOf } from './git-repository.js';
 import { type FilePart, type Host, LARGEST_FILE, type Reading, reasonOf, TOO_LARGE } from './host.js';
 import { startProgram } from './running-program.js';
-import { shippedFont, shippedPage } from './shipped-files.js';
+import { shippedEnglishWords, shippedFont, shippedPage } from './shipped-files.js';
 import { machineName, openTemporary, removeStaleTemporaries, write, writeLater } from './temporary-files.js';
 
 /** The real world. `machine`: what tells the temporary files of this machine from those of others that share a folder. */
@@ -52,6 +52,7 @@ export function nodeHost(machine = machineName()): Host {
     },
     env: (name) => process.env[name],
     font: shippedFont,
+    englishWords: shippedEnglishWords,
     livePage: shippedPage,
     colour: terminal && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
     cwd: currentFolder(),

@@ -52,8 +52,11 @@ function checkLength(
 const LONG_SECONDS = 0.5;
 /** A gap in what is heard that is no silence yet: a stop before its burst. */
 const GAP_SECONDS = 0.2;
-/** Recordings that reach no more than this, of full scale, are empty. */
-const SILENT = 10 ** (-50 / 20);
+/** Recordings that reach no more than this, of full scale, are empty: -50 dB. */
+const SILENT = 0.00316;
+/** Nothing that is 28 dB below the loud rows is heard, and nothing that is not 8 dB above the quiet ones. */
+const BELOW_LOUD = 0.0398;
+const ABOVE_QUIET = 2.51;
 
 function checkSpeech(shot: Shot, track: Track, { levels }: TrackSound, heard: Frames, report: Report): void {
   const rows = rowLevels(levels).slice(heard.from - 1, heard.to);
@@ -105,10 +108,7 @@ function silenceLimit(rows: readonly number[]): number | null {
   const loudest = sorted.at(-1) ?? 0;
   if (loudest < SILENT) return null;
   const reference = Math.max(loud, loudest / 4);
-  return Math.max(
-    SILENT / 3,
-    Math.min(Math.max(reference * 10 ** (-28 / 20), quiet * 10 ** (8 / 20)), reference / 3),
-  );
+  return Math.max(SILENT / 3, Math.min(Math.max(reference * BELOW_LOUD, quiet * ABOVE_QUIET), reference / 3));
 }
 
 /** Makes gaps shorter than `most` between loud rows loud. */

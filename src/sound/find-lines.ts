@@ -84,17 +84,30 @@ export function findLines(
     if (there.length === asked.length) break;
     asked = there;
   }
-  return lines.map((_, i): FoundLine => {
+  return lines.map((line, i): FoundLine => {
     const { words, unread } = read[i]!;
     const one = asked.includes(i) ? found.get(i) : undefined;
     if (!one || one.likeness < UNLIKELY) return { words: null, unread, likeness: one?.likeness ?? 0 };
-    return { words: placed(words, one.starts), unread, likeness: one.likeness };
+    return { words: placed(words, one.starts, line), unread, likeness: one.likeness };
   });
 }
 
 /** Below it a line is said not to be there; what is a little above is in doubt. Measured: see the bench. */
-export const UNLIKELY = 0.12;
+export const UNLIKELY = 0.06;
 export const DOUBTFUL = 0.2;
+
+/** A clear recording is as near as this to what is expected; what is farther off is less likely, up to a point: voices differ. */
+const USUAL_DISTANCE = 0.5;
+const MOST_STRANGE = 0.15;
+
+/** What is as far as this from what is expected is something else. */
+const FAR = 0.9;
+
+/** Whether another order of sounds is another one: at a third of the places at least. */
+function isOther(sounds: readonly LineSound[], other: readonly LineSound[]): boolean {
+  const same = sounds.filter(({ parts }, i) => parts === other[i]!.parts).length;
+  return same < sounds.length * 0.67;
+}
 
 /** Silence before and behind a line that is looked at by itself, steps. */
 const AROUND = 25;
@@ -119,8 +132,13 @@ function likeness(
   const backwards = line.sounds.toReversed();
   const half = Math.floor(line.sounds.length / 2);
   const turned = [...line.sounds.slice(half), ...line.sounds.slice(0, half)];
-  const others = Math.min(far(backwards), far(turned));
-  return others === 0 ? 0 : Math.max(0, 1 - far(line.sounds) / others);
+  const own = far(line.sounds);
+  const others = [backwards, turned].filter((other) => isOther(line.sounds, other)).map(far);
+  // "No no no" is itself in any order: only how near it is can be said.
+  if (others.length === 0) return Math.max(0, 1 - own / FAR);
+  const least = Math.min(...others);
+  const strange = Math.min(MOST_STRANGE, Math.max(0, own - USUAL_DISTANCE) / 2);
+  return least === 0 ? 0 : Math.max(0, 1 - own / least - strange);
 }
 
 function prepare({ from, to, ties }: LineToFind, words: readonly SpokenWord[], steps: number): AlignmentLine {
@@ -128,7 +146,7 @@ function prepare({ from, to, ties }: LineToFind, words: readonly SpokenWord[], s
   const anchors = new Map<number, number>();
   words.forEach((word, w) => {
     const before = words[w - 1];
-    const tie = ties.find(({ at }) => at === word.start);
+    const tie = tieOf(word, before, ties);
     if (tie) anchors.set(sounds.length, Math.round(tie.seconds / STEP_SECONDS));
     const table = word.language === 'ja' ? JAPANESE_SOUNDS : ENGLISH_SOUNDS;
     const lastBeat = word.beats - 1;
@@ -151,10 +169,19 @@ function prepare({ from, to, ties }: LineToFind, words: readonly SpokenWord[], s
   };
 }
 
-function placed(words: readonly SpokenWord[], starts: readonly number[]): FoundWord[] {
+/** A piece may begin with a dash or dots: its tie is that of its first word. */
+function tieOf(
+  { start }: SpokenWord,
+  before: SpokenWord | undefined,
+  ties: LineToFind['ties'],
+): LineToFind['ties'][number] | undefined {
+  return ties.find(({ at }) => at >= (before?.end ?? 0) && at <= start);
+}
+
+function placed(words: readonly SpokenWord[], starts: readonly number[], { ties }: LineToFind): FoundWord[] {
   const found: FoundWord[] = [];
   let sound = 0;
-  for (const word of words) {
+  for (const [w, word] of words.entries()) {
     const first = sound;
     const beats: number[] = [];
     for (const one of word.sounds) {
@@ -164,7 +191,8 @@ function placed(words: readonly SpokenWord[], starts: readonly number[]): FoundW
     found.push({
       start: word.start,
       end: word.end,
-      seconds: starts[first]! * STEP_SECONDS,
+      // What is known is not found.
+      seconds: tieOf(word, words[w - 1], ties)?.seconds ?? starts[first]! * STEP_SECONDS,
       endSeconds: starts[sound]! * STEP_SECONDS,
       beats,
     });

@@ -185,11 +185,13 @@ function viterbi(
   const width = steps + 1;
   const count = states.length;
   const ended = Array.from({ length: count }, () => new Float64Array(width).fill(NEVER));
-  // Where the state began, to be ended at this step; -1: the state was skipped, -2: the line before this gap was left out.
+  // Where the state began, to be ended at this step.
   const began = Array.from({ length: count }, () => new Int32Array(width).fill(-1));
   const before = new Float64Array(width).fill(NEVER);
   before[0] = 0;
   const gapOf = new Map<number, number>();
+  // Of a gap that begins at a step, whether the line before it was left out.
+  const without = new Map<number, Uint8Array>();
   let entry: Float64Array = before;
   for (let s = 0; s < count; s++) {
     const state = states[s]!;
@@ -226,67 +228,55 @@ function viterbi(
       let openAt = -1;
       const missing = state.kind === 'gap' && state.line >= 0 ? ended[gapOf.get(state.line - 1)!]! : null;
       const missingPrice = missing ? settings.missing * secondsOf(lines[state.line]!) : 0;
+      const left = new Uint8Array(width);
       for (let step = 0; step <= steps; step++) {
-        // Nothing at all: straight on to the next state.
-        const through = entry[step]!;
-        if (through < out[step]!) {
-          out[step] = through;
-          from[step] = step;
+        let through = entry[step]!;
+        if (missing && missing[step]! + missingPrice < through) {
+          through = missing[step]! + missingPrice;
+          left[step] = 1;
         }
-        if (open + sum[step]! < out[step]!) {
-          out[step] = open + sum[step]!;
-          from[step] = openAt;
-        }
-        if (missing && missing[step]! + missingPrice < out[step]!) {
-          out[step] = missing[step]! + missingPrice;
-          from[step] = -2;
-        }
-        const start =
-          (state.kind === 'gap' ? Math.min(entry[step]!, out[step]!) : entry[step]!) + price - sum[step]!;
-        if (start < open) {
-          open = start;
+        if (through + price - sum[step]! < open) {
+          open = through + price - sum[step]!;
           openAt = step;
         }
+        // Either nothing lies between, or silence since the best place for it to begin.
+        const silence = open + sum[step]!;
+        out[step] = Math.min(through, silence);
+        from[step] = through <= silence ? step : openAt;
       }
+      if (state.kind === 'gap') without.set(s, left);
       if (state.kind === 'gap') gapOf.set(state.line, s);
     }
     entry = out;
   }
-  return back(states, ended, began, gapOf, steps);
+  return back(states, { ended, began, without, gapOf, steps });
 }
 
 /** Typed ties say a row; a row is some steps. */
 const ANCHOR_STEPS = 4;
 
-function back(
-  states: readonly State[],
-  ended: readonly Float64Array[],
-  began: readonly Int32Array[],
-  gapOf: ReadonlyMap<number, number>,
-  steps: number,
-): Path {
+interface Trellis {
+  readonly ended: readonly Float64Array[];
+  readonly began: readonly Int32Array[];
+  readonly without: ReadonlyMap<number, Uint8Array>;
+  readonly gapOf: ReadonlyMap<number, number>;
+  readonly steps: number;
+}
+
+/** The cheapest way, followed from its end. */
+function back(states: readonly State[], { ended, began, without, gapOf, steps }: Trellis): Path {
   const count = states.length;
   const begins = new Int32Array(count).fill(-1);
   const ends = new Int32Array(count).fill(-1);
   let step = steps;
   for (let s = count - 1; s >= 0; s--) {
-    const state = states[s]!;
-    let start = began[s]![step]!;
-    if (state.kind === 'gap') {
-      ends[s] = step;
-      if (start >= 0 && start < step) {
-        step = start;
-        start = began[s]![step]!;
-      }
-      begins[s] = step;
-      // The line before it was left out: on with the gap before that.
-      if (start === -2) s = gapOf.get(state.line - 1)! + 1;
-      continue;
-    }
+    const start = began[s]![step]!;
     if (start < 0) break;
     begins[s] = start;
     ends[s] = step;
     step = start;
+    // The line before a gap was left out: on with the gap before that.
+    if (without.get(s)?.[start] === 1) s = gapOf.get(states[s]!.line - 1)! + 1;
   }
   return { cost: ended[count - 1]![steps]!, begins, ends };
 }

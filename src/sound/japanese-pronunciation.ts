@@ -47,9 +47,11 @@ const KANJI = /[\u3400-\u9fff々〆ヶ]/u;
 
 /** The kana of a run, each with its place: of kanji those of the ruby behind them. */
 function readings(
-  typed: string,
+  text: string,
   at: number,
 ): { kana: Kana[]; unread: { start: number; end: number; text: string }[] } {
+  // Between kanji, は and へ are the particles; of one length with what was typed.
+  const typed = text.replace(/(?<=》)[はへ](?=[\u3400-\u9fff｜|])/gu, (one) => (one === 'は' ? 'わ' : 'え'));
   const kana: Kana[] = [];
   const unread: { start: number; end: number; text: string }[] = [];
   const ruby = /(?:[｜|]([^《》｜|]+)|([\u3400-\u9fff々〆ヶ]+))《([^《》]*)》/gu;
@@ -62,7 +64,7 @@ function readings(
       lost = '';
     };
     let offset = start;
-    for (const character of text) {
+    for (const [character] of text.matchAll(/.[\u3099\u309aﾞﾟ]?/gsu)) {
       if (KANJI.test(character) || /[\p{N}\p{Script=Latin}]/u.test(character)) {
         if (lost === '') lostAt = offset;
         lost += character;

@@ -27,7 +27,8 @@ const VOICES = {
 const FPS = 24;
 
 /** The particles は and へ as people say them: the synthesiser reads them letter by letter. No place in the text moves. */
-const asSaid = (text) => text.replace(/(?<=[^ ])は(?=[ 、。])/g, 'わ').replace(/(?<=[^ ])へ(?=[ 、。])/g, 'え');
+const asSaid = (text) =>
+  text.replace(/(?<=[^ ])は(?=[ 、。])/g, 'わ').replace(/(?<=[^ ])へ(?=[ 、。])/g, 'え');
 
 /** Every line with every voice; null where there is no synthesiser. */
 export function spokenLines(folder) {
@@ -35,7 +36,14 @@ export function spokenLines(folder) {
   for (const [language, lines] of Object.entries({ en: ENGLISH, ja: JAPANESE }))
     lines.forEach((text, index) => {
       VOICES[language].forEach((voice, v) => {
-        jobs.push({ id: `${language}-${index}-${v}`, language, index, line: text, text: asSaid(text), ...voice });
+        jobs.push({
+          id: `${language}-${index}-${v}`,
+          language,
+          index,
+          line: text,
+          text: asSaid(text),
+          ...voice,
+        });
       });
     });
   const program = fileURLToPath(new URL('espeak-words.py', import.meta.url));

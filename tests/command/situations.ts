@@ -2,6 +2,7 @@
 
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 import { installFilmProgram } from '../shoot/film-program.js';
+import { synthesise } from '../sound/speech-synthesis.js';
 import { tone, wave } from '../sound/wave-writer.js';
 import { CUT } from './run.js';
 
@@ -103,6 +104,8 @@ function recorded(
   };
 }
 const SPOKEN = wave(tone(2, 0.25, 1.5, 4000), { rate: 4000 });
+const SPOKEN_CUT = (words: string) =>
+  `cut 12\ntime 84\nA: 1..\ntrack "a.wav"\nvoice "なお" 15..52 "${words}"\n`;
 const LINE = 'voice "Nao" 7..36 "Wait for me!"';
 const TRACK = `track "sound/c012.wav"\n${LINE}`;
 
@@ -306,6 +309,32 @@ export const situations: Readonly<Record<string, Situation>> = {
   }),
   'voice-unheard': recorded({}, 'track "sound/c012.wav"\nvoice "Nao" 7..48 "Wait for me!"\n', TRACK),
   'sound-unwritten': recorded({}, 'track "sound/c012.wav"', TRACK),
+  'nothing-to-hear': {
+    ...recorded({}, LINE, TRACK),
+    failing: ['listen', 'c012.cut'],
+    status: 1,
+    mended: ['check', 'c012.cut'],
+  },
+  'line-missing': {
+    ...recorded({}, TRACK, TRACK),
+    failing: ['listen', 'c012.cut'],
+    mended: ['check', 'c012.cut'],
+  },
+  'line-doubtful': {
+    files: {
+      'a.wav': wave(synthesise(3.5, [{ at: 0.5, text: 'あかい いとに さわるな' }]).samples),
+      'c012.cut': SPOKEN_CUT('あかい ねて'),
+    },
+    failing: ['listen', 'c012.cut'],
+    status: 0,
+    mend: set('c012.cut', SPOKEN_CUT('あかい いとに さわるな')),
+    mended: ['listen', 'c012.cut'],
+  },
+  'line-unread': {
+    ...recorded({}, 'track "sound/c012.wav"\nvoice "Nao" 7..36 "海へ"', TRACK),
+    failing: ['listen', 'c012.cut'],
+    mended: ['check', 'c012.cut'],
+  },
   'same-output': {
     files: { 'day/c001.cut': CUT, 'night/c001.cut': CUT },
     failing: ['build', 'day/c001.cut', 'night/c001.cut', '--output', 'out/'],

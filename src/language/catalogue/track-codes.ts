@@ -35,6 +35,10 @@ export interface TrackMessages {
   readonly 'voice-unheard': /** `whole`: nothing is heard on any of its rows. */ Rows & {
     readonly whole: boolean;
   };
+  readonly 'nothing-to-hear': { readonly variant: 'no-track' | 'no-recording' | 'no-voices' };
+  readonly 'line-missing': { readonly speaker: string };
+  readonly 'line-doubtful': Rows & { readonly speaker: string };
+  readonly 'line-unread': /** Kanji without ruby, or figures among kana. */ { readonly found: string };
   readonly 'sound-unwritten': { readonly stretches: readonly Rows[] };
 }
 
@@ -125,6 +129,38 @@ export const track: Entries<TrackMessages> = {
       kind: 'situation',
       failing: 'a recording in which somebody speaks in the third second, where no line is written',
       mended: 'voice "Nao" 2+1..3+0 "Wait for me!"',
+    },
+  },
+  'nothing-to-hear': {
+    severity: 'error',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright listen c012.cut, where the cut has no track statement',
+      mended: 'the same with the line: track "sound/c012.wav"',
+    },
+  },
+  'line-missing': {
+    severity: 'warning',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright listen c012.cut, where a line was cut out of the recording',
+      mended: 'the same without the voice statement, or with the right recording',
+    },
+  },
+  'line-doubtful': {
+    severity: 'hint',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright listen c012.cut, where a line is spoken in other words than it is written',
+      mended: 'the same with the words that are spoken',
+    },
+  },
+  'line-unread': {
+    severity: 'warning',
+    example: {
+      kind: 'situation',
+      failing: 'cutwright listen c012.cut, where a line says "海へ行く"',
+      mended: '"海《うみ》へ行《い》く"',
     },
   },
 };

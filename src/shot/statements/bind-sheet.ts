@@ -2,6 +2,7 @@
 
 import { acceptableCodes, type Code, catalogue } from '../../language/catalogue/index.js';
 import { diagnose, type Report, type Span } from '../../language/diagnostic.js';
+import { withoutRuby } from '../../language/ruby.js';
 import { nearest } from '../../language/suggest.js';
 import type { StatementOf } from '../../language/tree.js';
 import type { Binder, Binders, Binding, Once } from '../binding.js';
@@ -130,7 +131,8 @@ type Heard = StatementOf<'voice'> | StatementOf<'sound' | 'music'>;
 /** Words with the rows that they are tied to; a row that is wrong is reported and left out. */
 function tied(statement: Heard, range: FrameRange, { clock, rows, report }: Binding): SpokenPart[] {
   let before = range.from - 1;
-  return statement.words.map(({ text, span, at }) => {
+  return statement.words.map(({ text: typed, span, at }) => {
+    const text = withoutRuby(typed);
     if (!at) return { text, span, frame: null };
     const frame = clock.position(at);
     if (frame === null) return { text, span, frame: null };

@@ -112,6 +112,37 @@ export const track: Texts<TrackMessages> = {
       return `Something is heard on rows ${rows}, and nothing is written there.`;
     },
   },
+  'nothing-to-hear': {
+    title: 'there is nothing to listen to',
+    explanation:
+      'The command listen reads the recording that the cut’s track statement names, and finds the lines of its voice statements in it. The statement is missing, its file could not be read, or no line is written; --lines needs none.',
+    message: {
+      'no-track': () => 'The cut names no recording; write it as `track "sound/c012.wav"`.',
+      'no-recording': () => 'The recording cannot be read, so nothing can be heard.',
+      'no-voices': () => 'The cut has no voice statement; `--lines` finds where somebody speaks.',
+    },
+  },
+  'line-missing': {
+    title: 'a line is not in the recording',
+    explanation:
+      'Nowhere in the recording is there anything that sounds like this line in its turn, so nothing is written of it. It was cut, it is spoken in other words, or the lines are written in another order than they are spoken in.',
+    message: ({ speaker }) =>
+      `This line${speaker === '' ? '' : ` of ${speaker}`} is not to be heard in the recording.`,
+  },
+  'line-doubtful': {
+    title: 'a line may be somewhere else',
+    explanation:
+      'The line was found, but what is heard there is not much more like it than like other words. Listen to it; tie a word to its row by hand and it will be kept.',
+    message: ({ from, to, speaker }) =>
+      `It is not sure that this line${speaker === '' ? '' : ` of ${speaker}`} is spoken on rows ${from} to ${to}.`,
+  },
+  'line-unread': {
+    title: 'words whose sounds are not known',
+    explanation:
+      'Kana are read as they are written, kanji by their ruby in 《 》 behind them, as in 行《い》く. Without it, nobody can tell how they are spoken here. Figures in Japanese are written in kana or with ruby, too. Ruby is not printed.',
+    message: ({ found }) =>
+      `It is not known how \`${found}\` is read; write its ruby behind it: \`${found}《かな》\`.`,
+  },
 };
 
 function trouble(given: WaveTrouble): string {
