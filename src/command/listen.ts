@@ -119,7 +119,7 @@ async function listen(host: Host, files: readonly string[], options: Options): P
       return;
     }
     if (after === text && job.path !== null) return;
-    const fault = writeBack(host, job, after, marked(bytes));
+    const fault = writeBack(host, job, after, marked(bytes), bytes);
     if (!fault) return;
     count.changed -= 1;
     count.failed += 1;
