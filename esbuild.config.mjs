@@ -105,7 +105,14 @@ await writeLatinFonts();
 await writeEnglishWords();
 
 const { script, program } = require('./bin/load.js').load(fresh);
-const silent = { ...program.nodeHost(), out() {}, error() {}, write: () => ({ ok: true, value: null }) };
+const written = { ok: true, value: null };
+const silent = {
+  ...program.nodeHost(),
+  out() {},
+  error() {},
+  write: () => written,
+  writeLater: async () => written,
+};
 for (const [command, cache] of [
   ['check', 'read.cache'],
   ['build', 'print.cache'],
