@@ -146,9 +146,15 @@ describe('a tarball of the package, installed in an empty folder without a netwo
   }, 300_000);
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-  test('brings no other package', () => {
+  test('brings no other package but the optional one that paints', () => {
     const packages = readdirSync(join(folder, 'node_modules')).filter((one) => !one.startsWith('.'));
-    expect(packages).toEqual(['cutwright']);
+    // Without a network it is there if npm has it from before.
+    expect(packages.filter((one) => one !== '@napi-rs')).toEqual(['cutwright']);
+    const { dependencies = {}, optionalDependencies } = JSON.parse(
+      readFileSync(join(folder, 'node_modules/cutwright/package.json'), 'utf8'),
+    );
+    expect(dependencies).toEqual({});
+    expect(Object.keys(optionalDependencies)).toEqual(['@napi-rs/canvas']);
   });
 
   test('checks, prints and serves an editor', async () => {
