@@ -199,6 +199,7 @@ function of(host: Host, snapshot: Snapshot): Host {
       };
     },
     write: () => ({ ok: false, reason: 'a revision cannot be changed' }),
+    writeLater: async () => ({ ok: false, reason: 'a revision cannot be changed' }),
     openTemporary: () => ({ ok: false, reason: 'a revision cannot be changed' }),
     removeStaleTemporaries: () => {},
     commit: () => snapshot.commit,
