@@ -128,7 +128,15 @@ export interface PrintedText extends Written {
 const STAYS_IN_TEXT: ReadonlySet<Statement['kind']> = new Set(['use', 'mark', 'phrase', 'accept', 'track']);
 
 /** Quoted texts and names that are printed, with their places; not those of drawings, which `printedNames` gives. */
-export function printedTexts(tree: Tree): PrintedText[] {
+export function printedTexts(tree: Tree): readonly PrintedText[] {
+  const known = textsOfTrees.get(tree) ?? findTexts(tree);
+  textsOfTrees.set(tree, known);
+  return known;
+}
+
+const textsOfTrees = new WeakMap<Tree, readonly PrintedText[]>();
+
+function findTexts(tree: Tree): PrintedText[] {
   const found: PrintedText[] = [];
   for (const statement of tree.statements) {
     if (STAYS_IN_TEXT.has(statement.kind)) continue;
@@ -167,7 +175,8 @@ const BEYOND_ASCII = /[\u0080-\uffff]/;
 /** Calls `see` with each node under this one and itself, and the field in which it lies; names of files are left out. */
 function visit(node: object, see: (node: object, within: string) => void, within = ''): void {
   see(node, within);
-  for (const [field, value] of Object.entries(node)) {
+  for (const field in node) {
+    const value = (node as Record<string, unknown>)[field];
     if (field === 'span' || field === 'picture') continue;
     if (Array.isArray(value)) {
       for (const one of value) if (typeof one === 'object' && one !== null) visit(one, see, field);
@@ -176,7 +185,16 @@ function visit(node: object, see: (node: object, within: string) => void, within
 }
 
 /** Errors for the characters of a tree that cannot be printed, each with its own place. */
-export function treeGlyphs(tree: Tree, source: string): Diagnostic[] {
+export function treeGlyphs(tree: Tree, source: string): readonly Diagnostic[] {
+  // A file that many cuts use is looked at once.
+  const known = glyphsOfTrees.get(tree) ?? findMissing(tree, source);
+  glyphsOfTrees.set(tree, known);
+  return known;
+}
+
+const glyphsOfTrees = new WeakMap<Tree, readonly Diagnostic[]>();
+
+function findMissing(tree: Tree, source: string): Diagnostic[] {
   // Most texts are without anything to look for.
   const names = BEYOND_ASCII.test(source) ? printedNames(tree) : [];
   return [...printedTexts(tree), ...names].flatMap((text) => missing(text, source));

@@ -75,6 +75,7 @@ function byCut(artists: Episode['artists']): ReadonlyMap<string, readonly string
 
 /** A cut's number for comparing: full-width forms and leading zeros do not matter. */
 export function cutKey(number: string): string {
+  if (/^[1-9A-Z][0-9A-Z]*$/.test(number)) return number;
   return number
     .normalize('NFKC')
     .trim()

@@ -47,6 +47,11 @@ function pieces(text: string): string[] {
 export function brokenLines(text: string, width: number, measure: TextMeasure): string[] {
   const lines: string[] = [];
   for (const paragraph of text.split('\n')) {
+    const whole = paragraph.trimEnd();
+    if (measure(whole) <= width) {
+      lines.push(whole);
+      continue;
+    }
     let current = '';
     for (const piece of pieces(paragraph)) {
       if (measure((current + piece).trimEnd()) <= width) {

@@ -28,19 +28,15 @@ export interface TextSetting {
 export function textAt(x: number, y: number, text: string, setting: TextSetting): Mark {
   const { sizeMm, weight = 'regular', ink = 'black', anchor = 'middle', turn, squeeze } = setting;
   const down = TO_BASELINE * sizeMm;
-  const angle = ((turn ?? 0) * Math.PI) / 180;
-  return {
-    kind: 'text',
-    x: x - down * Math.sin(angle),
-    y: y + down * Math.cos(angle),
-    text,
-    sizeMm,
-    weight,
-    ink,
-    anchor,
-    ...(turn ? { turn } : {}),
-    ...(squeeze !== undefined && squeeze < 1 ? { squeeze } : {}),
-  };
+  const squeezed = squeeze !== undefined && squeeze < 1;
+  if (!turn) {
+    const plain = { kind: 'text', x, y: y + down, text, sizeMm, weight, ink, anchor } as const;
+    return squeezed ? { ...plain, squeeze } : plain;
+  }
+  const angle = (turn * Math.PI) / 180;
+  const [ax, ay] = [x - down * Math.sin(angle), y + down * Math.cos(angle)];
+  const turned = { kind: 'text', x: ax, y: ay, text, sizeMm, weight, ink, anchor, turn } as const;
+  return squeezed ? { ...turned, squeeze } : turned;
 }
 
 export function line(x1: number, y1: number, x2: number, y2: number, stroke: Stroke): Mark {

@@ -1,5 +1,6 @@
 /** What all pages of a cut have alike, whatever is on them: paper, head, foot. */
 
+import type { Settings } from '../shot/settings.js';
 import type { Shot } from '../shot/shot.js';
 import { wordsOf } from '../words/words.js';
 import { NO_GUTTERS } from './block-columns.js';
@@ -30,49 +31,67 @@ export function pageFrame(
   pages: number,
   landscape = false,
 ): PageFrame {
-  const words = wordsOf(look.settings).sheet;
+  const { settings } = look;
+  const words = wordsOf(settings).sheet;
   const metrics = cachedMetrics(look.metrics);
-  const west = look.settings.convention === 'west';
-  const upright = geometryOf(look.settings, shot.fps, {
-    levels: 1,
-    main: true,
-    bracketMm: 0,
-    levelMm: 0,
-    labelsMm: 0,
-    voices: 1,
-    sounds: 1,
-    cameraLanes: 1,
-    gutters: NO_GUTTERS,
-  });
+  const west = settings.convention === 'west';
+  const upright = uprightOf(settings, shot.fps);
   const place = landscape ? onItsSide(upright) : upright;
-  // What the head has no room for is told in the memo of the sheet.
-  const leftOver = new Set<string>();
-  const { title, episode } = look.settings;
-  const headed = {
-    shot,
-    title,
-    episode,
-    words,
-    metrics,
-    west,
-    page: words.pageOf(page, pages),
-    leftOver,
-  };
   const foot = { ...place.foot, y: place.heightMm - place.header.y - place.foot.height };
   const top = place.header.y + place.header.height + 1.4;
   return {
     widthMm: place.widthMm,
     heightMm: place.heightMm,
     body: { ...place.header, y: top, height: foot.y - top },
-    marks: [
-      ...headerCells(place, words, west).flatMap((cell) => [
-        frame(cell.box, pale(0.18)),
-        caption(cell.box, cell.caption, place, metrics),
-      ]),
-      ...headerMarks(place, headed),
-      ...footOf(place, foot, shot, look, `${words.cutNumber(shot.cut)}  ${words.footPage(page)}`),
-    ],
+    // Only pages that are printed need them; others are asked for their room.
+    get marks() {
+      const { title, episode } = settings;
+      // What the head has no room for is told in the memo of the sheet.
+      const leftOver = new Set<string>();
+      const content = {
+        shot,
+        title,
+        episode,
+        words,
+        metrics,
+        west,
+        page: words.pageOf(page, pages),
+        leftOver,
+      };
+      return [
+        ...headerCells(place, words, west).flatMap((cell) => [
+          frame(cell.box, pale(0.18)),
+          caption(cell.box, cell.caption, place, metrics),
+        ]),
+        ...headerMarks(place, content),
+        ...footOf(place, foot, shot, look, `${words.cutNumber(shot.cut)}  ${words.footPage(page)}`),
+      ];
+    },
   };
+}
+
+const known = new WeakMap<Settings, Map<number, SheetGeometry>>();
+
+/** A sheet with nothing on it, by its frames a second; cuts of an episode share their settings. */
+function uprightOf(settings: Settings, fps: number): SheetGeometry {
+  const made = known.get(settings) ?? new Map<number, SheetGeometry>();
+  known.set(settings, made);
+  let own = made.get(fps);
+  if (!own) {
+    own = geometryOf(settings, fps, {
+      levels: 1,
+      main: true,
+      bracketMm: 0,
+      levelMm: 0,
+      labelsMm: 0,
+      voices: 1,
+      sounds: 1,
+      cameraLanes: 1,
+      gutters: NO_GUTTERS,
+    });
+    made.set(fps, own);
+  }
+  return own;
 }
 
 function onItsSide(place: SheetGeometry): SheetGeometry {

@@ -1,7 +1,7 @@
 /** Tables as marks on paper. Where their columns and rows stand, `../layout/table.ts` has found. */
 
 import type { PlacedColumn, TableColumn, TableSet } from '../layout/table.js';
-import type { Mark, Metrics, Stroke } from './display-list.js';
+import type { Mark, Metrics, Stroke, Weight } from './display-list.js';
 import { type Box, line, textAt } from './mark-builders.js';
 import { fitLine } from './text-fitting.js';
 
@@ -36,41 +36,47 @@ export interface TableStyle<C extends PaperColumn> {
 /** Heads, then row by row its texts and its rule, then the upright rules. */
 export function tableMarks<C extends PaperColumn>(set: TableSet<C>, style: TableStyle<C>): Mark[] {
   const { x, y, width, height, headHeight, columns, rows } = set;
-  const across = (at: number, stroke: Stroke): Mark => line(x, at, x + width, at, stroke);
-  const down = (at: number, stroke: Stroke | null): Mark[] =>
-    stroke ? [line(at, y, at, y + height, stroke)] : [];
-  return [
-    across(y, style.headRule),
-    ...columns.flatMap((one) =>
-      style.head(one.column, { x: one.x, y, width: one.width, height: headHeight }),
-    ),
-    across(y + headHeight, style.headRule),
-    ...rows.flatMap(({ row, y: top, height: high, cells }, i) => [
-      ...columns.flatMap((one, c) => cellMarks(one, cells[c]!, row, top, style)),
-      across(top + high, style.ruleUnder(row, i, i === rows.length - 1)),
-    ]),
-    ...columns.flatMap((one, i) => down(one.x, style.upright(one, i))),
-    ...down(x + width, style.edge),
-  ];
+  const marks: Mark[] = [];
+  const across = (at: number, stroke: Stroke): void => void marks.push(line(x, at, x + width, at, stroke));
+  const down = (at: number, stroke: Stroke | null): void => {
+    if (stroke) marks.push(line(at, y, at, y + height, stroke));
+  };
+  across(y, style.headRule);
+  for (const one of columns)
+    marks.push(...style.head(one.column, { x: one.x, y, width: one.width, height: headHeight }));
+  across(y + headHeight, style.headRule);
+  for (const [i, { row, y: top, height: high, cells }] of rows.entries()) {
+    for (const [c, one] of columns.entries()) addCell(marks, one, cells[c]!, row, top, style);
+    across(top + high, style.ruleUnder(row, i, i === rows.length - 1));
+  }
+  for (const [i, one] of columns.entries()) down(one.x, style.upright(one, i));
+  down(x + width, style.edge);
+  return marks;
 }
 
-function cellMarks<C extends PaperColumn>(
+function addCell<C extends PaperColumn>(
+  marks: Mark[],
   { column, x, width }: PlacedColumn<C>,
   lines: readonly string[],
   row: number,
   top: number,
   style: TableStyle<C>,
-): Mark[] {
-  const { metrics, rowMm, leadingMm, least } = style;
+): void {
+  const { metrics, rowMm, leadingMm, least, sizeMm } = style;
   const [left, right] = style.inset;
-  const weight = style.bold(column, row) ? 'bold' : 'regular';
-  const at = column.align === 'end' ? x + width - right : x + left;
-  return lines.flatMap((text, n) => {
-    if (text === '') return [];
+  const weight: Weight = style.bold(column, row) ? 'bold' : 'regular';
+  const anchor = column.align;
+  const at = anchor === 'end' ? x + width - right : x + left;
+  for (const [n, text] of lines.entries()) {
+    if (text === '') continue;
     const set =
       least === null
-        ? { sizeMm: style.sizeMm }
-        : fitLine(metrics, text, width - left - right, { most: style.sizeMm, least, weight });
-    return [textAt(at, top + rowMm / 2 + n * leadingMm, text, { ...set, weight, anchor: column.align })];
-  });
+        ? { sizeMm, weight, anchor }
+        : {
+            ...fitLine(metrics, text, width - left - right, { most: sizeMm, least, weight }),
+            weight,
+            anchor,
+          };
+    marks.push(textAt(at, top + rowMm / 2 + n * leadingMm, text, set));
+  }
 }

@@ -85,8 +85,20 @@ export const SAME_MM = 0.05;
 export const SAME_SHARE = 1e-3;
 export const SAME_DEGREES = 0.05;
 
+/** How many tracks `stageOf` takes for a level, and for the camera. */
+const LEVEL_TRACKS = 14;
+const CAMERA_TRACKS = 8;
+
 export function stageOf(context: CameraContext, rest: Field, report: Report): Stage {
-  const track = (value: number) => new Float64Array(context.length + 1).fill(value);
+  const frames = context.length + 1;
+  // All tracks lie in one piece of memory: a cut has some hundred of them.
+  const all = new Float64Array(frames * (LEVEL_TRACKS * context.levels.length + CAMERA_TRACKS));
+  let taken = 0;
+  const track = (value: number): Float64Array => {
+    const own = all.subarray(taken, taken + frames);
+    taken += frames;
+    return value === 0 ? own : own.fill(value);
+  };
   const levels = new Map<string, LevelTracks>();
   for (const level of context.levels) {
     levels.set(level.name, {

@@ -98,14 +98,22 @@ function overhang(
   loop: Loop | null,
 ): { side: ArtworkSide; byMm: number } {
   const { widthMm, heightMm } = size;
-  const sides: [ArtworkSide, number][] = [];
+  let side: ArtworkSide = 'left';
+  let byMm = Number.NEGATIVE_INFINITY;
+  const over = (other: ArtworkSide, mm: number): void => {
+    if (mm > byMm) {
+      side = other;
+      byMm = mm;
+    }
+  };
   if (loop?.axis !== 'x') {
-    sides.push(['left', -widthMm / 2 - s.left], ['right', s.right - widthMm / 2]);
+    over('left', -widthMm / 2 - s.left);
+    over('right', s.right - widthMm / 2);
   }
   if (loop?.axis !== 'y') {
-    sides.push(['bottom', -heightMm / 2 - s.bottom], ['top', s.top - heightMm / 2]);
+    over('bottom', -heightMm / 2 - s.bottom);
+    over('top', s.top - heightMm / 2);
   }
-  const [side, byMm] = sides.reduce((a, b) => (b[1] > a[1] ? b : a));
   return { side, byMm };
 }
 

@@ -135,17 +135,15 @@ function fieldsOf(camera: Camera): Set<Field> {
  * `rest` counts too: it is where a move that begins with frame 1 leaves from.
  */
 function usedAt({ camera }: Stage, length: number, rest: Field): (field: Field) => boolean {
-  return (field) =>
-    same(field, rest.xMm, rest.yMm, rest.widthMm, rest.turnDeg) ||
-    Array.from({ length }, (_, i) => i + 1).some((f) =>
-      same(
-        field,
-        camera.baseX[f]! + camera.goneX[f]!,
-        camera.baseY[f]! + camera.goneY[f]!,
-        camera.width[f]!,
-        camera.turn[f]!,
-      ),
-    );
+  return (field) => {
+    if (same(field, rest.xMm, rest.yMm, rest.widthMm, rest.turnDeg)) return true;
+    for (let f = 1; f <= length; f++) {
+      const x = camera.baseX[f]! + camera.goneX[f]!;
+      const y = camera.baseY[f]! + camera.goneY[f]!;
+      if (same(field, x, y, camera.width[f]!, camera.turn[f]!)) return true;
+    }
+    return false;
+  };
 }
 
 const same = (field: Field, x: number, y: number, width: number, turn: number): boolean =>
