@@ -14,6 +14,15 @@ export interface ScanHeader {
 /** So many bytes hold the header of nearly every file, pictures inside it and colour profiles included. */
 export const SCAN_HEADER_BYTES = 1024 * 1024;
 
+/** The longest side, in pixels, and the largest area, in millions: a pan of two metres at 200 dpi; more would not fit into memory beside others. */
+export const LONGEST_SCAN_SIDE = 16_384;
+export const LARGEST_SCAN_MILLIONS = 128;
+
+/** Whether its pixels may be read at all. */
+export function scanFits({ width, height }: Pick<ScanHeader, 'width' | 'height'>): boolean {
+  return Math.max(width, height) <= LONGEST_SCAN_SIDE && width * height <= LARGEST_SCAN_MILLIONS * 1e6;
+}
+
 const INCH_MM = 25.4;
 
 /** Null where it is none of the three, or too little of it is there. Never throws. */

@@ -4,7 +4,15 @@ import type { Host } from '../host/host.js';
 import type { UnreadableScan } from '../language/catalogue/episode-codes.js';
 import type { PaintedDrawing } from '../picture/frame-painter.js';
 import { lightOfInk } from '../picture/lit-drawing.js';
-import { isWholeScan, SCAN_HEADER_BYTES, type ScanHeader, scanHeader } from '../picture/scan-header.js';
+import {
+  isWholeScan,
+  LARGEST_SCAN_MILLIONS,
+  LONGEST_SCAN_SIDE,
+  SCAN_HEADER_BYTES,
+  type ScanHeader,
+  scanFits,
+  scanHeader,
+} from '../picture/scan-header.js';
 import type { Canvas, CanvasKit, Drawn } from './canvas-kit.js';
 
 export type ScanReading =
@@ -26,9 +34,6 @@ export interface ReadingOptions {
   readonly glow: boolean;
 }
 
-/** The longest side and the largest area of a scan, in pixels: a pan of two metres at 200 dpi; more would not fit into memory beside others. */
-export const LONGEST_SIDE = 16_384;
-const MOST_MILLIONS = 128;
 const LARGEST_FILE_BYTES = 512 * 1024 * 1024;
 
 /** The header is read, and judged, before any pixels are. Never rejects. */
@@ -48,8 +53,8 @@ export async function readScan(
   const { size } = start.value;
   if (!header) return unreadable({ why: 'format' });
   const { width, height } = header;
-  if (Math.max(width, height) > LONGEST_SIDE || width * height > MOST_MILLIONS * 1e6)
-    return unreadable({ why: 'size', width, height, most: LONGEST_SIDE, mostMillions: MOST_MILLIONS });
+  const limits = { most: LONGEST_SCAN_SIDE, mostMillions: LARGEST_SCAN_MILLIONS };
+  if (!scanFits(header)) return unreadable({ why: 'size', width, height, ...limits });
   const whole = size > SCAN_HEADER_BYTES ? host.readPart(path, 0, Math.min(size, LARGEST_FILE_BYTES)) : start;
   if (!whole.ok) return unreadable({ why: 'machine', reason: whole.reason });
   const image = await decoded(kit, whole.value.bytes, header);

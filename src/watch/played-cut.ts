@@ -6,7 +6,7 @@ import { type ScanFile, scanFileOf } from '../episode/scan-files.js';
 import type { Host } from '../host/host.js';
 import { pictureOf } from '../picture/frame-list.js';
 import { packPicture } from '../picture/frame-runs.js';
-import { SCAN_HEADER_BYTES, scanHeader } from '../picture/scan-header.js';
+import { SCAN_HEADER_BYTES, scanFits, scanHeader } from '../picture/scan-header.js';
 import type { CutPlay, PlayedDrawing } from '../preview/play-data.js';
 import type { ServedFile } from '../preview/shown-cut.js';
 import { heardPart, writeFilmSound } from '../shoot/film-sound.js';
@@ -92,7 +92,7 @@ export function scanOf(
   const start = file && host.readPart(file.path, 0, SCAN_HEADER_BYTES);
   if (!file || !start?.ok || start.value.size > LARGEST_BYTES) return null;
   const header = scanHeader(start.value.bytes);
-  if (!header) return null;
+  if (!header || !scanFits(header)) return null;
   const whole = start.value.size > SCAN_HEADER_BYTES ? host.readPart(file.path, 0, start.value.size) : start;
   return whole.ok ? { type: `image/${header.form}`, bytes: whole.value.bytes } : null;
 }

@@ -65,6 +65,12 @@ describe('the drawings of a cut', () => {
     expect(play().drawings.map(({ number }) => number)).toContain(2);
   });
 
+  test('that are too large for the memory of a browser are not handed over', async () => {
+    const large = PngFile.sync.write(new PngFile({ width: 16_385, height: 1 }));
+    const { scan } = await played({ ...FILES, 'scans/007/A02.png': large });
+    expect(scan(1, 2)).toBeNull();
+  });
+
   test('outside of the episode are neither named nor handed over', async () => {
     const { scan, play } = await played({
       ...FILES,

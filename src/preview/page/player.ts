@@ -270,20 +270,20 @@ export class Player {
     const mine = ++this.asked;
     const { shown } = this;
     if (shown === null) return;
-    const old = this.control.film;
-    const place = old && stay ? rowOf(old, this.control.frame) : null;
-    if (old && !stay) this.remember(old);
+    const before = this.control.film;
+    if (before && !stay) this.remember(before);
     const film = await this.fetchFilm(shown);
     if (mine !== this.asked) return;
+    // It may have run on meanwhile.
+    const old = this.control.film;
+    const place = old && stay ? rowOf(old, this.control.frame) : null;
     if (!film) {
       this.control.open(null);
       this.canvas.clear();
       return;
     }
-    if (place && film.ids.includes(place.id)) {
-      this.control.exchange(film, frameOfRow(film, place) ?? 1);
-      if (this.control.playing) this.sound.start(film, this.control.playing);
-    } else this.control.open(film, frameOfRow(film, { id: shown, row: this.places.get(shown) ?? 1 }) ?? 1);
+    if (place && film.ids.includes(place.id)) this.control.exchange(film, frameOfRow(film, place) ?? 1);
+    else this.control.open(film, frameOfRow(film, { id: shown, row: this.places.get(shown) ?? 1 }) ?? 1);
   }
 
   private async fetchFilm(shown: string): Promise<Film | null> {

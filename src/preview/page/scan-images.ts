@@ -2,7 +2,7 @@
 
 import type { Drawing } from '../../picture/frame-painter.js';
 import { lightOfInk } from '../../picture/lit-drawing.js';
-import { SCAN_HEADER_BYTES, scanHeader } from '../../picture/scan-header.js';
+import { isWholeScan, SCAN_HEADER_BYTES, scanHeader } from '../../picture/scan-header.js';
 import type { PlayedDrawing } from '../play-data.js';
 import type { LoadedCut } from './played-cuts.js';
 
@@ -110,7 +110,8 @@ async function readScan(
   const answer = await fetch(address).catch(() => null);
   const bytes = answer?.ok ? await answer.arrayBuffer() : null;
   const header = bytes && scanHeader(new Uint8Array(bytes, 0, Math.min(SCAN_HEADER_BYTES, bytes.byteLength)));
-  if (!bytes || !header) return null;
+  // Some browsers show as much as there is of a file that is cut off.
+  if (!bytes || !header || !isWholeScan(new Uint8Array(bytes), header)) return null;
   const dpi = header.dpi ?? { x: scanDpi, y: scanDpi };
   const widthMm = (header.width / dpi.x) * INCH_MM;
   const heightMm = (header.height / dpi.y) * INCH_MM;

@@ -116,6 +116,33 @@ describe.skipIf(CHROMIUM === null)('the player', () => {
     expect((await at.seen()).frame).toBe(24);
   });
 
+  test.each(['play', 'episode'])('is not set back by an answer (%s) that takes its time', async (way) => {
+    at = await Played.open(browser, { '1.cut': TWO });
+    await at.openPlayer();
+    if (way === 'episode') {
+      await at.page.keyboard.press('e');
+      await at.sees(() => document.querySelector('#time')!.textContent.includes('row'));
+    }
+    await at.page.keyboard.press('Space');
+    await at.plays();
+    await at.page.setRequestInterception(true);
+    const asked = new Promise<() => void>((resolve) => {
+      at.page.on('request', (request) => {
+        if (request.url().includes(`/${way}/`)) resolve(() => void request.continue());
+        else void request.continue();
+      });
+    });
+    at.save('1.cut', TWO.replace('2+0', '5+0'));
+    const answer = await asked;
+    await at.tick(500, 500);
+    expect((await at.seen()).frame).toBe(25);
+    answer();
+    await at.sees(() => document.querySelector('#along')!.getAttribute('max') === '120');
+    expect((await at.seen()).frame).toBe(25);
+    await at.tick(500);
+    expect((await at.seen()).frame).toBe(37);
+  });
+
   test('stops with a word when its cut is deleted', async () => {
     at = await Played.open(browser, { '1.cut': TWO, '2.cut': cut(2, 'time 1+0\nA: 1..') });
     await at.openPlayer();
