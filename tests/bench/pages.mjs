@@ -2,7 +2,7 @@
  * Writing 700 sheet pages as one PDF, against sending the same finished content streams through zlib and nothing else.
  * Bundled by run.mjs, as it reads the sources.
  */
-import { deflateSync, inflateSync } from 'node:zlib';
+import { deflateSync } from 'node:zlib';
 import { compile } from '../../src/episode/compile-cut.js';
 import { newEpisodeCache } from '../../src/episode/episode.js';
 import { findCuts } from '../../src/episode/find-cuts.ts';
@@ -13,6 +13,7 @@ import { sheetPages } from '../../src/sheet/exposure-sheet.ts';
 import { generateEpisode } from '../episode/whole/generate.ts';
 import { worldOf } from '../episode/whole/world.ts';
 import { median, milliseconds, report, timed } from './measure.mjs';
+import { contents } from './streams.mjs';
 
 const PAGES = 700;
 const ROUNDS = 7;
@@ -27,22 +28,6 @@ async function sheets(metrics) {
     if (pages.length >= PAGES) return pages.slice(0, PAGES);
   }
   throw new Error(`the episode has only ${pages.length} pages`);
-}
-
-/** The content streams of pages and forms in a file, uncompressed: those that are text, which fonts are not. */
-function contents(pdf) {
-  const found = [];
-  for (let at = pdf.indexOf('stream\n'); at >= 0; at = pdf.indexOf('stream\n', at + 1)) {
-    if (pdf.toString('latin1', at - 3, at) === 'end') continue;
-    const head = pdf.toString('latin1', Math.max(0, at - 400), at);
-    const length = Number(head.slice(head.lastIndexOf(' obj')).match(/\/Length (\d+)/)[1]);
-    const start = at + 'stream\n'.length;
-    const stream = inflateSync(pdf.subarray(start, start + length));
-    if (/^[\d.]+ 0 0 -|^[\d. ]+ (rg|RG|g|G|re|w)\n/.test(stream.toString('latin1', 0, 80)))
-      found.push(stream);
-    at = start + length;
-  }
-  return found;
 }
 
 export async function printing() {

@@ -16,6 +16,7 @@ import { writeEpisode } from './generated.mjs';
 import { measureEditor } from './lsp.mjs';
 import { report } from './measure.mjs';
 import { startup } from './startup.mjs';
+import { measureTextToPdf } from './text-to-pdf.mjs';
 import { measureWatch } from './watch.mjs';
 import { measureEpisodes } from './whole.mjs';
 
@@ -87,6 +88,7 @@ try {
   await measureDraft({ main, nodeHost });
   await measureEditor();
   await measureWatch();
+  measureTextToPdf();
   measureEpisodes({ many: !process.argv.includes('--quick') });
 } finally {
   rmSync(work, { recursive: true, force: true });
