@@ -3,7 +3,7 @@ const STAGES = {
   words: ['compare/change'],
   language: ['words'],
   sound: ['words', 'language'],
-  shot: ['words', 'language'],
+  shot: ['words', 'language', 'sound'],
   solve: ['words', 'language', 'shot', 'sound'],
   count: ['words', 'language', 'shot', 'solve'],
   layout: [],
@@ -16,7 +16,7 @@ const STAGES = {
   reference: ['words', 'language', 'shot', 'solve', 'layout', 'sheet'],
   host: [],
   preview: ['words', 'language', 'shot/time-notation', 'sheet/display-list', 'print/svg', 'picture'],
-  lsp: ['words', 'language', 'shot', 'solve', 'episode', 'host', 'reference'],
+  lsp: ['words', 'language', 'shot', 'solve', 'draft', 'episode', 'host', 'reference'],
   episode: [
     'words',
     'language',

@@ -281,7 +281,7 @@ test('between them they use the whole language of timelines and every statement 
   expect(new Set(statements.map((one) => one.kind))).toEqual(
     new Set(
       [
-        'timeline cels cut time on mark stack level voice sound music note memo scene take artist use accept',
+        'timeline cels cut time on mark stack level voice mouth sound music note memo scene take artist use accept',
         'field fix pan truck pull follow slide levelTruck turn shake roll',
         'fade glow expose effect overlap',
       ].flatMap((line) => line.split(' ')),

@@ -3,6 +3,7 @@ import { typing } from '../src/language/catalogue/command-codes.js';
 import { cutList, episode, handover, picture } from '../src/language/catalogue/episode-codes.js';
 import { files } from '../src/language/catalogue/files-codes.js';
 import { type Code, catalogue } from '../src/language/catalogue/index.js';
+import { mouth } from '../src/language/catalogue/mouth-codes.js';
 import { statements } from '../src/language/catalogue/statements-codes.js';
 import { words } from '../src/language/catalogue/syntax-codes.js';
 import { timelines } from '../src/language/catalogue/timelines-codes.js';
@@ -24,6 +25,7 @@ const SUBJECTS: readonly (readonly [title: string, codes: readonly string[]])[] 
   ],
   ['To the cutting room', Object.keys(handover)],
   ['The recording', Object.keys(track)],
+  ['Mouths, and the length of a line', Object.keys(mouth)],
   ['Drawings and films', Object.keys(picture)],
 ];
 

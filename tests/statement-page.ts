@@ -20,6 +20,7 @@ export const PICTURES: Readonly<Record<string, readonly Crop[]>> = {
   sound: [{ rows: [67, 72] }],
   music: [{ rows: [1, 18] }],
   track: [{ rows: [1, 72] }],
+  mouth: [{ rows: [1, 54] }],
   note: [{ rows: [54, 66] }],
   memo: ['memo'],
   scene: ['head'],

@@ -17,7 +17,7 @@
 
 (defconst cut-statements
   '("cut" "time" "fps" "on" "mark" "stack" "level" "cels" "numbering" "use" "voice" "sound"
-    "music" "track" "note" "memo" "scene" "take" "artist" "accept" "field" "fix" "pan" "truck" "pull" "follow"
+    "music" "track" "mouth" "note" "memo" "scene" "take" "artist" "accept" "field" "fix" "pan" "truck" "pull" "follow"
     "slide" "turn" "shake" "roll" "fade" "expose" "glow" "effect" "overlap" "phrase")
   "The words that start a statement.")
 

@@ -7,7 +7,13 @@ import { bind } from '../shot/bind-cut.js';
 import type { Settings } from '../shot/settings.js';
 import { solve } from '../solve/solve-shot.js';
 import type { SolvedLevel } from '../solve/solved-shot.js';
-import { betweenParts, notationOf, type RunNotation, type TableLevel } from './exposure-runs.js';
+import {
+  betweenParts,
+  type ExposureRun,
+  notationOf,
+  type RunNotation,
+  type TableLevel,
+} from './exposure-runs.js';
 import { type DraftItem, framesText, itemsText, sharePhrases, shortestItems } from './item-search.js';
 
 export interface TableCut {
@@ -56,6 +62,11 @@ function levelItems({ runs }: TableLevel, way: WritingStyle, { on }: Settings): 
   if (way !== 'names') return shortestItems(runs, notationOf(runs), on, way === 'cycles');
   const how = runs.map(({ kind }): RunNotation => (kind === 'key' || kind === 'empty' ? kind : 'reference'));
   return shortestItems(runs, { how, wraps: [], whole: false }, on);
+}
+
+/** The items of a timeline that shows these runs, in the fewest characters. `on`: the exposure of an item that says nothing. */
+export function timelineItems(runs: readonly ExposureRun[], on: number, fps: number): string {
+  return itemsText(shortestItems(runs, notationOf(runs), on), fps);
 }
 
 interface NumberedText extends CutText {

@@ -16,6 +16,7 @@ import { solve } from '../solve/solve-shot.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import type { CutCache } from './cut-cache.js';
 import { printedTexts, shotLimits, textLimits, treeGlyphs, treeLimits } from './cut-limits.js';
+import { dictionaryOf } from './english-words.js';
 import { artistsOf, type Episode, type EpisodeCache, newEpisodeCache } from './episode.js';
 import { STANDARD_INPUT } from './find-cuts.js';
 import { withTestedFixes } from './offered-fixes.js';
@@ -103,7 +104,8 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
   diagnostics.push(...large);
   if (!house && large.length === 0) {
     const unread = used.diagnostics.some(({ severity }) => severity === 'error');
-    const bound = bind(parsed.tree, used.trees, episode.settings, { unread });
+    const dictionary = dictionaryOf(host);
+    const bound = bind(parsed.tree, used.trees, episode.settings, { unread, dictionary });
     diagnostics.push(...bound.diagnostics);
     shot = bound.shot && withArtists(bound.shot, episode);
     const beyond = shot ? shotLimits(shot) : [];

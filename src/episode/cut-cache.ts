@@ -24,7 +24,7 @@ export class CutCache {
 
   /**
    * Solves a level only where its timeline, or anything else that it hangs on, has changed. Levels with numbers of their own on
-   * paper, or of another cut, hang on more and are always solved.
+   * paper, or of another cut, and mouths hang on more and are always solved.
    */
   recall(shot: Shot, main: Tree, used: readonly Tree[], sources: ReadonlyMap<string, string>): Recall {
     const text = sources.get(main.file) ?? '';
@@ -64,8 +64,12 @@ export class CutCache {
   }
 }
 
-function idOf({ name, timeline, pinned, reuse, span }: Level, main: Tree, text: string): string | null {
-  if (!timeline || pinned || reuse || timeline.span.file !== main.file || span.file !== main.file)
+function idOf(
+  { name, timeline, mouth, pinned, reuse, span }: Level,
+  main: Tree,
+  text: string,
+): string | null {
+  if (!timeline || mouth || pinned || reuse || timeline.span.file !== main.file || span.file !== main.file)
     return null;
   // Named first in its timeline, it moves with it; anywhere else it is part of what the solution tells.
   const first = span.start === timeline.span.start ? '' : span.start;

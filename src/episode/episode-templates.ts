@@ -124,7 +124,10 @@ export function cutText(cut: NewCut): string {
   const time = cut.time || of('time')[0]?.replace(/^time\s+/, '') || LENGTH;
   const levels = cut.levels ?? levelsOf(statements) ?? ['A'];
   const titles = new Map(
-    statements.flatMap((one) => (one.kind === 'timeline' ? [[one.level.text, one.title]] : [])),
+    statements.flatMap((one) => {
+      if (one.kind === 'mouth') return [[one.level.text, one.speaker]];
+      return one.kind === 'timeline' ? [[one.level.text, one.title]] : [];
+    }),
   );
   const artist = cut.artist === '' ? of('artist') : [`artist ${quote(cut.artist)}`];
   const levelLines = statements.flatMap((one) =>
@@ -157,8 +160,10 @@ export function cutText(cut: NewCut): string {
   return format(`${cut.number}.cut`, `${text}\n`).text;
 }
 
-/** Levels with a timeline in the order of writing; undefined where there is none. */
+/** Levels with a timeline, typed or made for a mouth, in the order of writing; undefined where there is none. */
 function levelsOf(statements: readonly Statement[]): string[] | undefined {
-  const levels = statements.flatMap((one) => (one.kind === 'timeline' ? [one.level.text] : []));
+  const levels = statements.flatMap((one) =>
+    one.kind === 'timeline' || one.kind === 'mouth' ? [one.level.text] : [],
+  );
   return levels.length > 0 ? [...new Set(levels)] : undefined;
 }

@@ -27,7 +27,7 @@ export function celsEdits(
   }
   const known = new Set(statements.map((each) => (each.kind === 'cels' ? each.level.text : null)));
   for (const [index, statement] of statements.entries()) {
-    if (statement.kind !== 'timeline' || known.has(statement.level.text)) continue;
+    if (!isDrawn(statement) || known.has(statement.level.text)) continue;
     const names = added.get(statement.level.text) ?? [];
     if (names.length === 0) continue;
     known.add(statement.level.text);
@@ -39,11 +39,16 @@ export function celsEdits(
   return edits;
 }
 
-/** The last of the timelines that stand line under line with this one, and of the `cels` lines under them. */
+/** What says which drawings a level shows. */
+function isDrawn(statement: Statement): statement is StatementOf<'timeline'> | StatementOf<'mouth'> {
+  return statement.kind === 'timeline' || statement.kind === 'mouth';
+}
+
+/** The last of the timelines and mouths that stand line under line with this one, and of the `cels` lines under them. */
 function lastTogether(text: string, statements: readonly Statement[], index: number): Statement {
   let last = statements[index]!;
   for (const next of statements.slice(index + 1)) {
-    const follows = next.kind === 'cels' || (next.kind === 'timeline' && last.kind === 'timeline');
+    const follows = next.kind === 'cels' || (isDrawn(next) && isDrawn(last));
     const start = lineEnd(text, last.span.end);
     if (!follows || next.span.start !== start + ending(text, start).length) break;
     last = next;

@@ -80,6 +80,7 @@ export interface ParsingDsl {
   OR1<T>(alternatives: Alternatives<T>): T;
   OR2<T>(alternatives: Alternatives<T>): T;
   MANY(part: Part<void>): void;
+  MANY1(part: Part<void>): void;
   AT_LEAST_ONE(part: AtLeastOne): void;
 
   /** The place of a token. */

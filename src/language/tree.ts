@@ -132,6 +132,12 @@ export type RecordingTime = Node &
       }
   );
 
+/** A drawing of a mouth: a key's name, and the vowel before it or null. */
+export interface MouthDrawing extends Node {
+  readonly key: Word;
+  readonly vowel: Word | null;
+}
+
 // ---- statements
 
 export interface Size extends Node {
@@ -203,6 +209,17 @@ export type Statement =
             readonly at: Position | null;
             /** Where in the recording it begins, or null: at its beginning. */
             readonly from: RecordingTime | null;
+          }
+        | {
+            readonly kind: 'mouth';
+            readonly level: Word;
+            readonly speaker: Quote;
+            /** As written, in any number: closed, half, open; or closed, then each with its vowel. */
+            readonly drawings: readonly MouthDrawing[];
+            readonly on: Numeral | null;
+            readonly lead: Numeral | null;
+            /** The words are not read. */
+            readonly flaps: Span | null;
           }
         | { readonly kind: 'note'; readonly position: Position; readonly text: Quote }
         | { readonly kind: 'memo'; readonly text: Quote }

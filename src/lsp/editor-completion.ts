@@ -189,9 +189,11 @@ function list(
   };
 }
 
+const VOWELS = ['a', 'i', 'u', 'e', 'o'];
+
 /** Rules of the grammar in which a name is that of a field. */
 const OF_FIELDS = new Set(['panStop', 'truckStop', 'fixStatement']);
-const OF_LEVELS = new Set(['list', 'names', 'celsStatement', 'levelStatement']);
+const OF_LEVELS = new Set(['list', 'names', 'celsStatement', 'levelStatement', 'mouthStatement']);
 
 function offered(
   workspace: Workspace,
@@ -207,6 +209,7 @@ function offered(
   if (own === 'mark') return namesOffered(analysis, 'mark');
   if (parent === 'cutLevel') return lent(workspace, analysis, tokens);
   if (parent === 'numberingStatement') return ['sequence', 'frame'].map(keyword);
+  if (parent === 'mouthDrawing') return VOWELS.map(keyword);
   if (OF_FIELDS.has(parent)) return namesOffered(analysis, 'field');
   return OF_LEVELS.has(parent) ? namesOffered(analysis, 'level') : [];
 }
@@ -293,7 +296,7 @@ function toTheEnd(analysis: Analysis, { start }: StatementAtCursor, cursor: numb
   ];
 }
 
-/** In quotes: files behind `use` and `track`, speakers behind `voice`. */
+/** In quotes: files behind `use` and `track`, speakers behind `voice` and `mouth`. */
 function quoted(
   workspace: Workspace,
   analysis: Analysis,
@@ -301,10 +304,10 @@ function quoted(
   cursor: number,
 ): CompletionList {
   const from = open! + 1;
-  if (tokens.length !== 1) return NOTHING;
+  if (tokens.length !== (entry?.word === 'mouth' ? 2 : 1)) return NOTHING;
   if (entry?.word === 'use') return list(analysis, from, cursor, filesOffered(workspace, analysis));
   if (entry?.word === 'track') return list(analysis, from, cursor, recordingsOffered(workspace, analysis));
-  if (entry?.word !== 'voice') return NOTHING;
+  if (entry?.word !== 'voice' && entry?.word !== 'mouth') return NOTHING;
   const speakers = (analysis.compiled?.tree?.statements ?? []).flatMap((one) =>
     one.kind === 'voice' ? [one.speaker.text] : [],
   );

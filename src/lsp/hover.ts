@@ -9,6 +9,7 @@ import type { Position, Statement, Time, Tree } from '../language/tree.js';
 import { holdsWord, ruleOf, statementPages } from '../reference/statement-pages.js';
 import { FRAMES_A_FOOT } from '../shot/settings.js';
 import { figure } from '../words/number-format.js';
+import { lineText, mouthText } from './hover-speech.js';
 import {
   asLength,
   asPosition,
@@ -81,17 +82,22 @@ function hoverTextAt(workspace: Workspace, analysis: Analysis, offset: number): 
     const text = [drawing, group, timed].filter((one) => one !== null).join('\n\n');
     if (text) return { span: time?.span ?? itemSpan(statement.items, offset) ?? statement.span, text };
   } else if (time && timed) return { span: time.span, text: timed };
-  const move = moveText(analysis, statement.span.start, statement.span.file);
+  const made =
+    statement.kind === 'mouth'
+      ? mouthText(analysis, statement.level.text)
+      : statement.kind === 'voice'
+        ? lineText(analysis, statement)
+        : moveText(analysis, statement.span.start, statement.span.file);
   if (statement.kind === 'track' && spanTouches(statement.path.span, offset)) {
     const text = trackText(analysis);
     if (text) return { span: statement.path.span, text };
   }
   if (spanTouches(statement.word, offset) && statement.kind !== 'timeline') {
     const word = analysis.text.text.slice(statement.word.start, statement.word.end);
-    const text = [move, statementText(word)].filter((one) => one !== null).join('\n\n');
+    const text = [made, statementText(word)].filter((one) => one !== null).join('\n\n');
     if (text) return { span: statement.word, text };
   }
-  const text = [wordInside(analysis, statement, offset), move].filter((one) => one !== null).join('\n\n');
+  const text = [wordInside(analysis, statement, offset), made].filter((one) => one !== null).join('\n\n');
   return text ? { span: statement.span, text } : null;
 }
 

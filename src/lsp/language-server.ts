@@ -20,6 +20,7 @@ import { completionsAt } from './editor-completion.js';
 import { formatEdits } from './format-edits.js';
 import { hoverAt } from './hover.js';
 import { actionsAt, diagnosticsOf } from './lsp-diagnostics.js';
+import { mouthActions } from './mouth-actions.js';
 import { foldsOf, highlightsAt, symbolsOf } from './outline.js';
 import { definitionAt, referencesAt, renameAt, renameableAt } from './references.js';
 import { LEGEND, semanticTokensIn } from './semantic-tokens.js';
@@ -184,9 +185,12 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   );
   connection.onCodeAction(({ textDocument: { uri }, range, context: { only } }) =>
     ask(uri, [], (analysis) =>
-      only && !only.some((kind) => kind === '' || kind === 'quickfix')
-        ? []
-        : actionsAt(workspace, analysis, within(analysis, range)),
+      [
+        ...actionsAt(workspace, analysis, within(analysis, range)),
+        ...mouthActions(analysis, within(analysis, range)),
+      ].filter(
+        ({ kind }) => !only || only.some((one) => one === '' || kind === one || kind?.startsWith(`${one}.`)),
+      ),
     ),
   );
   connection.onCompletion((at) =>
@@ -256,7 +260,7 @@ function capabilities(positionEncoding: string): InitializeResult['capabilities'
       save: { includeText: false },
     },
     diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false },
-    codeActionProvider: { codeActionKinds: ['quickfix'] },
+    codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite'] },
     completionProvider: { triggerCharacters: ['{', '@', '/', '>', ',', '"', ' '] },
     hoverProvider: true,
     definitionProvider: true,

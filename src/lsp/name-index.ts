@@ -74,6 +74,7 @@ function declared(
 ): void {
   switch (one.kind) {
     case 'timeline':
+    case 'mouth':
     case 'level':
       add('level', true, [one.level]);
       break;

@@ -216,7 +216,12 @@ export class NameScope {
     const levels = new Map<string, string>();
     for (const { kind, name, statement } of known?.index.names ?? []) {
       if (kind !== 'level') continue;
-      const title = statement.kind === 'timeline' ? statement.title?.text : undefined;
+      const title =
+        statement.kind === 'timeline'
+          ? statement.title?.text
+          : statement.kind === 'mouth'
+            ? statement.speaker.text
+            : undefined;
       levels.set(name, title ?? levels.get(name) ?? '');
     }
     return [...levels].map(([name, title]) => ({ name, title }));

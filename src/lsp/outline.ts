@@ -51,6 +51,8 @@ function entryOf(one: Statement, { text, compiled }: Analysis): OutlineEntry {
     }
     case 'timeline':
       return { name: one.level.text, kind: SymbolKind.Class, detail: one.title?.text ?? '' };
+    case 'mouth':
+      return { name: one.level.text, kind: SymbolKind.Class, detail: `mouth of ${one.speaker.text}` };
     case 'phrase':
       return { name: one.name.text, kind: SymbolKind.Function, detail: 'phrase' };
     case 'field':

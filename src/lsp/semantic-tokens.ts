@@ -127,6 +127,7 @@ function drawn(statement: Statement): { at: TextRange; type: SemanticType }[] {
     return statement.names.flatMap((one) =>
       one.form === 'unused' ? [] : [{ at: one.span, type: one.form === 'key' ? KEY : BETWEEN }],
     );
+  if (statement.kind === 'mouth') return statement.drawings.map(({ key }) => ({ at: key.span, type: KEY }));
   const found: { at: TextRange; type: SemanticType }[] = [];
   const visit = (items: readonly Item[]): void => {
     for (const item of items) {

@@ -4,6 +4,7 @@ import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js'
 import { makeGuess } from '../language/suggest.js';
 import type { Statement, StatementOf, Tree } from '../language/tree.js';
 import type { CameraStatement } from '../language/tree-camera.js';
+import type { Dictionary } from '../sound/pronunciation.js';
 import {
   type Binder,
   type Binders,
@@ -17,11 +18,14 @@ import { fieldBinders, finishCamera } from './camera/bind-fields.js';
 import { lightBinders } from './camera/bind-light.js';
 import { moveBinders } from './camera/bind-moves.js';
 import type { CameraNode } from './camera/camera-model.js';
+import { mouthSounds } from './mouth/mouth-sounds.js';
 import type { Settings } from './settings.js';
 import type { Level, Shot, Spoken } from './shot.js';
 import { levelBinders, timelineBinders } from './statements/bind-levels.js';
+import { mouthBinders } from './statements/bind-mouth.js';
 import { sheetBinders, wordBinders } from './statements/bind-sheet.js';
 import { trackBinders } from './statements/bind-track.js';
+import { checkLines } from './statements/check-lines.js';
 import { makeClock } from './time-resolver.js';
 import { makePhrases } from './timeline-items.js';
 
@@ -34,13 +38,13 @@ export interface Bound {
 /**
  * `used`: the trees of all files that the text uses, by whatever way, already found and read. They give phrases and levels; where the
  * cut defines the same name itself, its own stands. `unread`: some used file could not be had, which has been reported, so
- * that unknown phrases are not reported again.
+ * that unknown phrases are not reported again. `dictionary`: how English words are pronounced; without it, by their spelling.
  */
 export function bind(
   main: Tree,
   used: readonly Tree[],
   settings: Settings,
-  { unread = false }: { unread?: boolean } = {},
+  { unread = false, dictionary }: { unread?: boolean; dictionary?: Dictionary } = {},
 ): Bound {
   const diagnostics: Diagnostic[] = [];
   const said = new Set<string>();
@@ -94,11 +98,28 @@ export function bind(
   for (const statement of own) binderOf(statement).settle?.(statement, draft, clock, report);
 
   const phrases = makePhrases({ phrases: draft.phrases, broken, unread, clock, guess, report });
-  const binding: Binding = { settings, draft, clock, phrases, rows: rows(), broken, guess, report };
-  // Marks and phrases come last: by then it is known which ones are used.
-  const late = (statement: Statement) => statement.kind === 'mark' || statement.kind === 'phrase';
+  const pronounce = mouthSounds(dictionary);
+  const binding: Binding = {
+    settings,
+    draft,
+    clock,
+    phrases,
+    rows: rows(),
+    broken,
+    unread: new Set(main.broken.map(({ word }) => word)),
+    guess,
+    pronounce,
+    report,
+  };
+  // Marks and phrases come last: by then it is known which ones are used; and mouths, when all lines are bound.
+  const late = ({ kind }: Statement) => kind === 'mark' || kind === 'phrase' || kind === 'mouth';
   for (const statement of own) if (!late(statement)) binderOf(statement).bind?.(statement, binding);
   const asked = new Set(clock.asked);
+  checkLines(
+    own.flatMap((one) => (one.kind === 'voice' ? [one] : [])),
+    binding,
+    dictionary,
+  );
   for (const statement of own) if (late(statement)) binderOf(statement).bind?.(statement, binding);
   unusedMarks(draft, asked, report);
   unusedPhrases(own, phrases.played, report);
@@ -194,7 +215,15 @@ function stacked(draft: Draft): Level[] {
     const span = draft.cut?.span ?? draft.time!.span;
     levels.set(
       'BG',
-      draft.levels.get('BG') ?? { name: 'BG', span, title: '', timeline: null, pinned: null, stated: null },
+      draft.levels.get('BG') ?? {
+        name: 'BG',
+        span,
+        title: '',
+        timeline: null,
+        mouth: null,
+        pinned: null,
+        stated: null,
+      },
     );
   }
   for (const level of draft.levels.values()) levels.set(level.name, level);
@@ -213,6 +242,7 @@ function finishLevel(level: LevelDraft, stated: StatementOf<'level'> | null): Le
     title: level.title,
     span: level.span,
     timeline: level.timeline,
+    mouth: level.mouth,
     pinned: level.pinned,
     reuse: stated?.reuse ?? null,
     sizeMm:
@@ -241,6 +271,7 @@ const binders: Binders = {
   ...levelBinders,
   ...timelineBinders,
   ...wordBinders,
+  ...mouthBinders,
   ...trackBinders,
   ...cameraBinders,
 };

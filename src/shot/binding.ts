@@ -5,8 +5,9 @@ import type { Report, Span } from '../language/diagnostic.js';
 import type { Guess } from '../language/suggest.js';
 import type { Statement, StatementOf, Word } from '../language/tree.js';
 import { type CameraDraft, startCamera } from './camera/camera-model.js';
+import type { Pronounce } from './mouth/line-sounds.js';
 import type { Settings } from './settings.js';
-import type { Level, RowNote, Spoken, Timeline, Track } from './shot.js';
+import type { Level, Mouth, RowNote, Spoken, Timeline, Track } from './shot.js';
 import type { Clock } from './time-resolver.js';
 import type { Phrases } from './timeline-items.js';
 
@@ -16,6 +17,7 @@ export interface LevelDraft {
   readonly span: Span;
   title: string;
   timeline: Timeline | null;
+  mouth: Mouth | null;
   pinned: Level['pinned'];
   /** The cut's own `level` statement, or else that of a used file. */
   stated: StatementOf<'level'> | null;
@@ -79,7 +81,15 @@ export function startDraft(settings: Settings): Draft {
 export function levelOf(draft: Draft, word: Word): LevelDraft {
   let level = draft.levels.get(word.text);
   if (!level) {
-    level = { name: word.text, span: word.span, title: '', timeline: null, pinned: null, stated: null };
+    level = {
+      name: word.text,
+      span: word.span,
+      title: '',
+      timeline: null,
+      mouth: null,
+      pinned: null,
+      stated: null,
+    };
     draft.levels.set(word.text, level);
   }
   return level;
@@ -94,7 +104,11 @@ export interface Binding {
   readonly rows: number | null;
   /** Names that unreadable statements began: no other message speaks of them. */
   readonly broken: ReadonlySet<string>;
+  /** First words of statements of the cut that could not be read. */
+  readonly unread: ReadonlySet<string>;
   readonly guess: Guess;
+  /** How words are read, for mouths. */
+  readonly pronounce: Pronounce;
   readonly report: Report;
 }
 

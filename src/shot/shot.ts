@@ -90,6 +90,23 @@ export interface Timeline {
   readonly whole: boolean;
 }
 
+/** What a mouth looks like: closed, half, open; where each vowel has its drawing, closed and the vowels. */
+export type MouthShape = 'closed' | 'half' | 'open' | Vowel;
+export type Vowel = 'a' | 'i' | 'u' | 'e' | 'o';
+
+export interface Mouth {
+  readonly speaker: string;
+  /** The key that draws each shape: three of them, or closed and five vowels. One key may draw several. */
+  readonly drawings: ReadonlyMap<MouthShape, string>;
+  /** Frames that a drawing is exposed for. */
+  readonly on: number;
+  /** Frames by which it leads the sound. */
+  readonly lead: number;
+  /** How its lines were made, by the place of each `voice` statement; those that it does not speak in the picture are not among them. */
+  readonly lines: readonly { readonly span: Span; readonly read: boolean }[];
+  readonly span: Span;
+}
+
 export interface Level {
   readonly name: string;
   /** What it shows, as the timeline's title says, or ''. */
@@ -98,6 +115,8 @@ export interface Level {
   readonly span: Span;
   /** Null: a background or overlay that is simply there. */
   readonly timeline: Timeline | null;
+  /** Whose mouth it is, where its timeline was made from what is spoken; null: the timeline was typed, or there is none. */
+  readonly mouth: Mouth | null;
   readonly pinned: { readonly span: Span; readonly names: readonly Pinned[] } | null;
   readonly reuse: { readonly span: Span; readonly cut: string; readonly level: string } | null;
   /** The artwork's size and where it is written, or null: the episode's artwork paper. */
@@ -115,7 +134,10 @@ export interface Level {
 // ---- words on the sheet
 
 export interface SpokenPart {
+  /** As it is printed. */
   readonly text: string;
+  /** As it is written, readings and all: `行《い》く`. */
+  readonly reading: string;
   /** The row that it is tied to, or null: spread between its neighbours. */
   readonly frame: number | null;
   readonly span: Span;

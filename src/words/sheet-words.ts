@@ -84,6 +84,8 @@ export interface SheetWords {
   drawingCounts(counts: DrawingCounts): string;
   /** `handles` in a line of the terminal. */
   handlesLine(head: string, tail: string, length: string): string;
+  /** What a line of dialogue is made of, and how long it wants to be, in a line of the terminal. */
+  lineLength(unit: 'mora' | 'syllable', count: number, wanted: string): string;
   /** The foot's naming of the cut. */
   cutNumber(cut: string): string;
   /** Which page, by its label, of how many. */

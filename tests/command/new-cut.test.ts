@@ -36,6 +36,15 @@ describe('a new cut', () => {
     ].join('\n'),
   };
 
+  test('like one with a mouth has a closed one', async () => {
+    const host = memoryHost({
+      'episode.yaml': '',
+      'c012.cut': 'cut 12\ntime 2+0\nA: 1..\nmouth B "Nao" 1 2 3\nvoice "Nao" 1..24 "Wait for me!"\n',
+    });
+    expect(await run(host, 'new', 'cut', '13', '--like', '12')).toBe(0);
+    expect(text(host, 'c013.cut')).toContain('A:       1..\nB "Nao": 1..\n');
+  });
+
   test('like another has its set-up and none of what happens in it', async () => {
     const host = memoryHost(EPISODE);
     expect(await run(host, 'new', 'cut', '13', '--like', '012', '--title', 'Next')).toBe(0);

@@ -30,6 +30,17 @@ describe('number', () => {
     expect(text(host, 'a.cut')).toContain('cels A 1 2 _ 3 1>3.1 1>3.2 3.1 4\n');
   });
 
+  test('pins the drawings of a mouth, which keep their numbers when the line changes', async () => {
+    const typed = 'cut 1\ntime 2+0\nmouth A "Nao" 1 2 3\nvoice "Nao" 7..36 "ああああ"\n';
+    const host = memoryHost({ 'a.cut': typed });
+    await run(host, 'number', 'a.cut');
+    const pinned = text(host, 'a.cut');
+    expect(pinned).toBe(typed.replace('1 2 3\n', '1 2 3\ncels A 1 3\n'));
+    host.files.set('/work/a.cut', Buffer.from(pinned.replace('ああああ', 'いあいあ')));
+    expect((await run(host, 'number', 'a.cut')).error).toContain('a.cut: A3 is 2\n');
+    expect(text(host, 'a.cut')).toContain('cels A 1 3 2\n');
+  });
+
   test('keeps byte-order mark, line ends, comments and folded lines as they are', async () => {
     const typed = '\ufeffcut 1 # one\r\ntime　１＋０\r\n\r\n\r\nA: 1--   # two \r\n  2..\t# three\r\n# four';
     const host = memoryHost({ 'a.cut': typed });

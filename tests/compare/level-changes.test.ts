@@ -39,6 +39,14 @@ test('reuse of another cut is told, and its drawings are not counted', () => {
   expect(note(text(''), text('level C reuse 8/C\n'))).toEqual(['C: reuse of cut 8, level C (was none)']);
 });
 
+test('a mouth is compared by what it shows: with another lead, and with the same as a timeline', () => {
+  const mouth = (drawn: string) => `cut 1\ntime 2+0\n${drawn}\nvoice "Nao" 13..36 "ああああ"\n`;
+  expect(note(mouth('mouth A "Nao" 1 2 3'), mouth('A "Nao, mouth": 1:11 3:23 1..'))).toEqual([]);
+  expect(note(mouth('mouth A "Nao" 1 2 3'), mouth('mouth A "Nao" 1 2 3 lead 3'))).toEqual([
+    'A: key 1 held 2 frames shorter, 9 frames (was 11), from 0+1; what follows comes 2 frames earlier',
+  ]);
+});
+
 const cut = (...lines: string[]) => solved(`cut 1\ntime 1+0\n${lines.join('\n')}\n`);
 
 test('what levels are called now stands by what they were called', () => {

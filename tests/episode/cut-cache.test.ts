@@ -30,6 +30,15 @@ describe('a level is not solved again', () => {
     expect(level(second, 'B').exposures).not.toBe(level(first, 'B').exposures);
   });
 
+  test('but a mouth is, where what its speaker says is typed', () => {
+    const type = typing();
+    const mouth = 'cut 1\ntime 2+0\nA: 1..\nmouth B "Nao" 1 2 3\nvoice "Nao" 7..36 "ああああ"\n';
+    const first = type(mouth);
+    const second = type(mouth.replace('ああああ', 'いいいい'));
+    expect(level(second, 'A').exposures).toBe(level(first, 'A').exposures);
+    expect(level(second, 'B').exposures).not.toEqual(level(first, 'B').exposures);
+  });
+
   test('where its timeline has moved: its places and problems move along', () => {
     const type = typing();
     const first = type(TEXT);

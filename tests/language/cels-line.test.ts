@@ -24,6 +24,12 @@ test('a level without one gets it under the timelines that stand together', () =
   );
 });
 
+test('a mouth has its line as a timeline has', () => {
+  expect(after('A: 1\nmouth B "Nao" 1 2 3\n\nvoice "Nao" 1..12 "Wait!"\n', { A: ['1'], B: ['1', '3'] })).toBe(
+    'A: 1\nmouth B "Nao" 1 2 3\ncels A 1\ncels B 1 3\n\nvoice "Nao" 1..12 "Wait!"\n',
+  );
+});
+
 test('under the lines of others that stand there', () => {
   expect(after('A: 1\nB: 1\ncels B 1\nmemo "x"', { A: ['1'] })).toBe(
     'A: 1\nB: 1\ncels B 1\ncels A 1\nmemo "x"',

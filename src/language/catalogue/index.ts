@@ -14,6 +14,7 @@ import {
   picture,
 } from './episode-codes.js';
 import { type FileMessages, files } from './files-codes.js';
+import { type MouthMessages, mouth } from './mouth-codes.js';
 import { type StatementMessages, statements } from './statements-codes.js';
 import { type WordMessages, words } from './syntax-codes.js';
 import { type TimelineMessages, timelines } from './timelines-codes.js';
@@ -35,7 +36,8 @@ export interface Messages
     TypingMessages,
     CutListMessages,
     PictureMessages,
-    TrackMessages {}
+    TrackMessages,
+    MouthMessages {}
 
 export type Code = keyof Messages;
 
@@ -59,4 +61,5 @@ export const catalogue: { readonly [C in Code]: Entry } = {
   ...cutList,
   ...picture,
   ...track,
+  ...mouth,
 };

@@ -87,6 +87,7 @@ export interface Fixes {
   readonly 'take-out-here': None;
   readonly 'leave-number': None;
   readonly 'take-out': None;
+  readonly 'end-on': { readonly time: string };
   readonly 'start-on': { readonly time: string };
   readonly 'put-on-stack': { readonly level: string };
   readonly 'repeat-until': None;

@@ -41,7 +41,7 @@ export interface WordMessages {
     | { readonly variant: 'misplaced'; readonly found: string; readonly why: Misplaced }
     | { readonly variant: 'not-shown'; readonly found: string }
     | { readonly variant: 'too-much'; readonly found: string; readonly statement: string };
-  readonly 'part-twice': { readonly part: string; readonly of: 'level' | 'move' };
+  readonly 'part-twice': { readonly part: string; readonly of: 'level' | 'move' | 'mouth' };
   readonly 'quick-level': None;
   readonly 'reading-stopped': { readonly most: number };
 }

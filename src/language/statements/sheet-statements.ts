@@ -4,6 +4,7 @@ import type { IToken } from 'chevrotain';
 import { type ParsingDsl, type SharedRules, touches } from '../shared-rules.js';
 import { At, Dash, Name, PartSeconds, Timecode, WholeSeconds, word } from '../tokens.js';
 import type { Quote, RecordingTime, Said, StatementOf, Word } from '../tree.js';
+import { mouthStatement } from './mouth-statement.js';
 import { type StatementRule, statement } from './statement-rule.js';
 
 const OFF = word('off');
@@ -95,6 +96,7 @@ export const sheetStatements: readonly StatementRule[] = [
         }) ?? null,
     });
   }),
+  mouthStatement,
   statement('note', 'note 2+12 "glance at the door"', (dsl, { position, text }) => () => ({
     kind: 'note',
     position: dsl.SUBRULE(position),

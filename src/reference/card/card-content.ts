@@ -79,7 +79,10 @@ export function sections(commands: readonly CardRow[]): CardSection[] {
         ...['cels', 'numbering', 'phrase', 'use'].map(statement),
       ],
     },
-    { title: 'Words', rows: ['voice', 'sound', 'music', 'track', 'note', 'memo', 'accept'].map(statement) },
+    {
+      title: 'Words',
+      rows: ['voice', 'sound', 'music', 'track', 'mouth', 'note', 'memo', 'accept'].map(statement),
+    },
     {
       title: 'Camera',
       rows: [

@@ -18,7 +18,10 @@ export const sheetPages: Readonly<Record<string, StatementPage>> = {
       ['off', 'the speaker is out of picture'],
       ['mono', 'an inner voice'],
       ROWS,
-      ['"Wait for me!"', 'the words'],
+      [
+        '"Wait for me!"',
+        'the words; a reading in 《》 behind kanji, `"行《い》く"`, is for mouths and is not printed',
+      ],
       TIED,
     ],
     examples: [
@@ -36,12 +39,14 @@ export const sheetPages: Readonly<Record<string, StatementPage>> = {
       'words-outside',
       'words-not-rising',
       'dialogue-past-end',
+      'line-too-fast',
+      'mouth-unread',
       'range-backwards',
       'range-starts-late',
       'unknown-mark',
       'missing-glyph',
     ],
-    see: ['sound', 'music', 'note', 'mark'],
+    see: ['mouth', 'sound', 'music', 'note', 'mark'],
     subject: 'words.md#dialogue-and-sound',
   },
   sound: {
@@ -124,6 +129,57 @@ export const sheetPages: Readonly<Record<string, StatementPage>> = {
     ],
     see: ['voice', 'sound', 'music'],
     subject: 'words.md#the-recording',
+  },
+  mouth: {
+    title: 'a level that is a speaker’s mouth',
+    text: 'Stands in place of the level’s timeline, and makes it from the voice statements of the speaker: closed where nobody speaks, for u, w, m, b, p and pauses, half open for i, e and most consonants, open for a and o. It leads the sound by a frame and never comes late. Words tied to rows are kept there; between ties sounds are spread by how long they usually last. The editor offers to make it an ordinary timeline.',
+    parts: [
+      [
+        '"Nao"',
+        'the speaker, as the voice statements have it; lines that are off or mono do not move the mouth',
+      ],
+      ['1 2 3', 'the drawings: closed, half open, open'],
+      ['1 a 2 i 3 u 4 e 5 o 6', 'closed, then one for each vowel; one drawing may stand for several'],
+      ['on 3', 'how long a drawing is exposed at least; the `on` of the cut if nothing is said'],
+      ['lead 2', 'frames by which the mouth leads the sound; 1 if nothing is said'],
+      [
+        'flaps',
+        'the words are not read: the drawings are mixed evenly while a line lasts, none twice in a row, the same every time',
+      ],
+    ],
+    examples: [
+      {
+        text: 'A: 1..\nmouth C "Nao" 1 2 3 on 3\nvoice "Nao" 7..2+4 "Wait for me, I know the way!"\n',
+        says: 'Three mouths on threes, as television has them.',
+      },
+      {
+        text: 'A: 1..\nmouth C "Nao" 1 a 2 i 3 u 4 e 5 o 6 lead 2\nvoice "Nao" 1+6..2+20 "Wait" @1+14 "for" @1+20 "me!"\n',
+        says: 'A mouth for each vowel, two frames ahead of a recording that was read.',
+      },
+      {
+        text: 'A: 1..\nmouth C "ナオ" 1 2 3 on 3\nvoice "ナオ" 7..2+4 "先《さき》に行《い》ってて！"\n',
+        says: 'Kanji are read by the kana behind them in 《》, which are not printed.',
+      },
+      {
+        text: 'A: 1..\nmouth C "Nao" 1 2 3 on 3 flaps\nvoice "Nao" 7..2+4 "Wait for me, I know the way!"\n',
+        says: 'The words are not read.',
+      },
+    ],
+    codes: [
+      'mouth-and-timeline',
+      'mouth-drawings',
+      'mouth-vowel',
+      'mouth-silent',
+      'mouth-unread',
+      'lead-range',
+      'on-range',
+      'level-outside',
+      'statement-twice',
+      'part-twice',
+      'missing-quotes',
+    ],
+    see: ['voice', 'track', 'timeline', 'cels'],
+    subject: 'words.md#mouths',
   },
   note: {
     title: 'a remark beside a row',

@@ -9,6 +9,7 @@ import {
   type TextColumn,
   tableLines,
 } from '../../layout/text-table.js';
+import { lineLength } from '../../shot/line-length.js';
 import { FRAMES_A_FOOT } from '../../shot/settings.js';
 import type { Shot } from '../../shot/shot.js';
 import { feetAndFrames, rowName, secondsAndFrames, secondsText } from '../../shot/time-notation.js';
@@ -205,7 +206,12 @@ function facts({ solved, words, camera, lent, unit, feet }: TerminalHead): strin
     ...shot.spoken.map((line) => {
       const kind = { voice: '', sound: words.sound, music: words.music }[line.kind];
       const rows = `${name(line.frames.from)}–${name(line.frames.to)}`;
-      return [rows, kind, speakerOf(line, words), words.quoted(wholeText(line))].filter(Boolean).join(' ');
+      const long = lineLength(line, shot.fps);
+      const wanted =
+        long && words.lineLength(long.unit, long.count, secondsAndFrames(long.wantedFrames, shot.fps));
+      return [rows, kind, speakerOf(line, words), words.quoted(wholeText(line)), wanted]
+        .filter(Boolean)
+        .join(' ');
     }),
     ...shot.notes.map(({ frame, text }) => `${name(frame)} ${words.notes} ${text.replace(/\s+/gu, ' ')}`),
   ];

@@ -34,7 +34,7 @@ export function unknownLevel(word: Word, { draft, broken, guess: guessName, repo
 }
 
 /** A level that is written outside the given stack. */
-function insideStack(word: Word, { draft, guess: guessName, report }: Binding): void {
+export function insideStack(word: Word, { draft, guess: guessName, report }: Binding): void {
   const stack = draft.stack;
   if (!stack || stack.levels.some((each) => each.text === word.text)) return;
   const guess = guessName(

@@ -131,21 +131,21 @@ type Heard = StatementOf<'voice'> | StatementOf<'sound' | 'music'>;
 /** Words with the rows that they are tied to; a row that is wrong is reported and left out. */
 function tied(statement: Heard, range: FrameRange, { clock, rows, report }: Binding): SpokenPart[] {
   let before = range.from - 1;
-  return statement.words.map(({ text: typed, span, at }) => {
-    const text = withoutRuby(typed);
-    if (!at) return { text, span, frame: null };
+  return statement.words.map(({ text: reading, span, at }) => {
+    const untied = { text: withoutRuby(reading), reading, span, frame: null };
+    if (!at) return untied;
     const frame = clock.position(at);
-    if (frame === null) return { text, span, frame: null };
+    if (frame === null) return untied;
     if (frame < range.from || frame > range.to) {
       report(diagnose('words-outside', at.span, { frame, from: range.from, to: range.to }));
-      return { text, span, frame: null };
+      return untied;
     }
     if (frame <= before) {
       report(diagnose('words-not-rising', at.span, { frame, before }));
-      return { text, span, frame: null };
+      return untied;
     }
     before = frame;
-    return { text, span, frame: rows !== null && frame > rows ? null : frame };
+    return { ...untied, frame: rows !== null && frame > rows ? null : frame };
   });
 }
 

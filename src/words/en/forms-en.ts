@@ -96,6 +96,8 @@ export const sheetIn = ({ cut: cutWord, cutShort, scene }: EnglishTerms): SheetW
       .join(', '),
   handlesLine: (head, tail, length) =>
     `handles ${[head && `${head} before the ${cutWord}`, tail && `${tail} after the ${cutWord}`].filter(Boolean).join(', ')}; sheet ${length} in all`,
+  lineLength: (unit, count, wanted) =>
+    `(${count} ${unit === 'mora' ? 'morae' : 'syllables'}, wants about ${wanted})`,
   cutNumber: (cut) => `${cutWord} ${cut}`,
   pageOf: (page, pages) => `${page} / ${pages}`,
   footPage: (page) => `page ${page}`,

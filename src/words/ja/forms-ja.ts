@@ -69,6 +69,7 @@ export const sheet: SheetWords = {
       .join('、'),
   handlesLine: (head, tail, length) =>
     `のりしろ ${[head && `頭 ${head}`, tail && `尻 ${tail}`].filter(Boolean).join('、')}、シート全体 ${length}`,
+  lineLength: (unit, count, wanted) => `(${count}${unit === 'mora' ? 'モーラ' : '音節'}、目安 ${wanted})`,
   cutNumber: (cut) => `カット ${cut}`,
   pageOf: (page, pages) => page.replace(/\S+$/u, (number) => `${pages}枚の${number}`),
   footPage: (page) => page,

@@ -33,6 +33,8 @@ describe('statements', () => {
     ['level C reuse 8 / C', 'level C reuse 8/C'],
     ['mark hit  2+6', 'mark hit 2+6'],
     ['voice"Nao"off 1+6 .. 2+20"Wait"@ 1+14"for"', 'voice "Nao" off 1+6..2+20 "Wait" @1+14 "for"'],
+    ['mouth C"Nao"1   2 3 on  3  lead 2   flaps', 'mouth C "Nao" 1 2 3 on 3 lead 2 flaps'],
+    ['mouth ア「ナオ」１ a　２ i 3 u 4 e 5 o 6', 'mouth ア 「ナオ」 1 a 2 i 3 u 4 e 5 o 6'],
     ['sound 1 ..   "wind"', 'sound 1.. "wind"'],
     ['sound hit+2 .. hit-3 "wind"', 'sound hit+2..hit-3 "wind"'],
     ['field C 8F at 2N   3E ccw 30deg', 'field C 8F at 2N 3E ccw 30deg'],

@@ -33,7 +33,9 @@ test.each(
     : typed.startsWith('pan')
       ? 'field A full\nfield B full at 20,0\n'
       : FIELDS;
-  const { diagnostics } = compileText(`cut 1\n${AROUND}${fields}${typed}\n`);
+  // A mouth stands in place of a timeline.
+  const around = typed.startsWith('mouth C') ? AROUND.replace('C: 1..\n', '') : AROUND;
+  const { diagnostics } = compileText(`cut 1\n${around}${fields}${typed}\n`);
   expect(said(diagnostics.filter(({ severity }) => severity === 'error'))).toEqual([]);
 });
 

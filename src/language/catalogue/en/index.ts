@@ -5,6 +5,7 @@ import { camera } from './camera-texts.js';
 import { typing } from './command-texts.js';
 import { cutList, episode, handover, picture } from './episode-texts.js';
 import { files } from './files-texts.js';
+import { mouth } from './mouth-texts.js';
 import { fixes, notes } from './notes-texts.js';
 import { statements } from './statements-texts.js';
 import { words } from './syntax-texts.js';
@@ -26,6 +27,7 @@ export const en: Language = {
     ...cutList,
     ...picture,
     ...track,
+    ...mouth,
   },
   notes,
   fixes,

@@ -83,6 +83,7 @@ export const fixes: ShortTexts<Fixes> = {
   'take-out-here': () => 'take it out here',
   'leave-number': () => 'leave the number unused',
   'take-out': () => 'take it out',
+  'end-on': ({ time }) => `end on \`${time}\``,
   'start-on': ({ time }) => `start on \`${time}\``,
   'put-on-stack': ({ level }) => `put \`${level}\` on top of the stack`,
   'repeat-until': () => 'repeat it until there',

@@ -152,9 +152,9 @@ export const words: Texts<WordMessages> = {
     },
   },
   'part-twice': {
-    title: 'the same thing said twice of a level or a move',
+    title: 'the same thing said twice of a level, a mouth or a move',
     explanation:
-      'Each of `size`, `at`, `free`, `carry`, `flash`, `reuse` and `picture` is said once of a level, and each option such as `on 2` once of a move.',
+      'Each of `size`, `at`, `free`, `carry`, `flash`, `reuse` and `picture` is said once of a level, `on`, `lead` and `flaps` once of a mouth, and each option such as `on 2` once of a move.',
     message: ({ part, of }) => `\`${part}\` is said twice of one ${of}.`,
   },
   'quick-level': {

@@ -1,0 +1,72 @@
+/** Words → what a mouth shows of their sounds, and for how long at an ordinary pace. */
+
+import {
+  type Dictionary,
+  type ExpectedSound,
+  pronounce,
+  type SpokenWord,
+} from '../../sound/pronunciation.js';
+import type { Vowel } from '../shot.js';
+import type { MouthSound, Pronounce } from './line-sounds.js';
+
+/** Pauses at commas and at the ends of sentences, inside a line; common practice. */
+const PAUSES = { none: 0, short: 0.15, long: 0.35 } as const;
+
+/** English vowels by the Japanese one whose mouth is most like theirs; diphthongs by two. Common practice. */
+const ENGLISH: Readonly<Record<string, readonly Vowel[]>> = {
+  AA: ['a'],
+  AE: ['a'],
+  AH: ['a'],
+  AO: ['o'],
+  AW: ['a', 'u'],
+  AY: ['a', 'i'],
+  EH: ['e'],
+  ER: ['e'],
+  EY: ['e', 'i'],
+  IH: ['i'],
+  IY: ['i'],
+  OW: ['o'],
+  OY: ['o', 'i'],
+  UH: ['u'],
+  UW: ['u'],
+};
+
+const LIPS = /^[mbp]$/i;
+
+/** `dictionary`: English words that it has not are read by their spelling. */
+export function mouthSounds(dictionary?: Dictionary): Pronounce {
+  return (text) => {
+    const { words, unread } = pronounce(text, dictionary);
+    if (unread.length > 0) return null;
+    // Words without a full stop behind them may go on in the next part.
+    const goesOn = !/\p{P}\s*$/u.test(text);
+    return words.flatMap((word, i) =>
+      ofWord(goesOn && i === words.length - 1 ? { ...word, pause: 'none' } : word),
+    );
+  };
+}
+
+function ofWord({ sounds, pause }: SpokenWord): MouthSound[] {
+  const shown = sounds.flatMap((sound, i) => ofSound(sound, sounds[i + 1]));
+  const seconds = PAUSES[pause];
+  return seconds > 0 ? [...shown, { shown: 'pause', seconds }] : shown;
+}
+
+function ofSound(
+  { sound, kind, seconds, stressed }: ExpectedSound,
+  next: ExpectedSound | undefined,
+): MouthSound[] {
+  if (kind === 'vowel') {
+    // An unstressed vowel in the middle of the mouth.
+    const vowels: readonly Vowel[] =
+      sound === 'AH' && !stressed ? ['e'] : (ENGLISH[sound] ?? [sound as Vowel]);
+    return vowels.map((shown) => ({ shown, seconds: seconds / vowels.length }));
+  }
+  // Lips that are rounded for w are as good as those of u.
+  if (sound === 'W' || sound === 'w') return [{ shown: 'u', seconds }];
+  // っ is the closure of what follows.
+  const lips = LIPS.test(sound) || (sound === 'q' && next !== undefined && LIPS.test(next.sound));
+  // ん, and an n that no vowel follows.
+  const nasal = sound === 'N' && next?.kind !== 'vowel';
+  return [{ shown: lips || nasal ? 'closure' : 'consonant', seconds }];
+}
