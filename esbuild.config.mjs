@@ -85,6 +85,12 @@ await bundle({
   plugins: [whenAsked],
 });
 
+// bin/load.js reads the bundle a byte a character, which is quick; the bundler leaves letters of other scripts in expressions as they are.
+for (const name of ['cutwright.cjs', 'index.cjs', SERVER]) {
+  const path = join(fresh, name);
+  const escaped = (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
+  writeFileSync(path, readFileSync(path, 'utf8').replace(/[\u0080-\uffff]/g, escaped));
+}
 writeFileSync(
   join(fresh, 'LEGAL.txt'),
   bundledLicences(root, metafiles, ['node_modules/cmu-pronouncing-dictionary']) +

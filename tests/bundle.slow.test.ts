@@ -48,6 +48,14 @@ describe('the bundle', () => {
     expect(load(dist, command).script.cachedDataRejected).toBe(false);
   });
 
+  test('is ASCII, since it is read a byte a character', () => {
+    for (const name of ['cutwright.cjs', 'index.cjs', 'lsp.cjs'])
+      expect(
+        readFileSync(join(dist, name)).findIndex((byte) => byte > 0x7f),
+        name,
+      ).toBe(-1);
+  });
+
   test('has the font and its licence beside it', () => {
     for (const name of ['NotoSansJP-Regular.ttf', 'NotoSansJP-Bold.ttf', 'latin.json', 'LICENSE.txt']) {
       expect(existsSync(join(dist, 'font', name))).toBe(true);

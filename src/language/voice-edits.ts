@@ -113,6 +113,6 @@ function quoted(text: string, typed: string, at: number): string {
   const inner = text
     .replaceAll('\\', '\\\\')
     .replaceAll('\n', '\\n')
-    .replace(corner ? /」/g : /"/g, (quote) => `\\${quote}`);
+    .replace(corner ? /\u300d/g : /"/g, (quote) => `\\${quote}`);
   return corner ? `「${inner}」` : `"${inner}"`;
 }

@@ -6,7 +6,8 @@
 import type { ExpectedSound, SpokenWord } from './pronunciation.js';
 import { JAPANESE_SOUNDS } from './speech-sounds.js';
 
-export const isJapanese = (text: string): boolean => /[\u3040-\u30ff\u3400-\u9fff々〆《ｦ-ﾟ]/u.test(text);
+export const isJapanese = (text: string): boolean =>
+  /[\u3040-\u30ff\u3400-\u9fff\u3005\u3006\u300a\uff66-\uff9f]/u.test(text);
 
 /** What is read of one run without blanks; `at`: its place in the text. */
 export function japanesePhrases(
@@ -43,7 +44,7 @@ interface Kana {
   readonly start: number;
 }
 
-const KANJI = /[\u3400-\u9fff々〆ヶ]/u;
+const KANJI = /[\u3400-\u9fff\u3005\u3006\u30f6]/u;
 
 /** The kana of a run, each with its place: of kanji those of the ruby behind them. */
 function readings(
@@ -51,10 +52,13 @@ function readings(
   at: number,
 ): { kana: Kana[]; unread: { start: number; end: number; text: string }[] } {
   // Between kanji, は and へ are the particles; of one length with what was typed.
-  const typed = text.replace(/(?<=》)[はへ](?=[\u3400-\u9fff｜|])/gu, (one) => (one === 'は' ? 'わ' : 'え'));
+  const typed = text.replace(/(?<=\u300b)[\u306f\u3078](?=[\u3400-\u9fff\uff5c|])/gu, (one) =>
+    one === 'は' ? 'わ' : 'え',
+  );
   const kana: Kana[] = [];
   const unread: { start: number; end: number; text: string }[] = [];
-  const ruby = /(?:[｜|]([^《》｜|]+)|([\u3400-\u9fff々〆ヶ]+))《([^《》]*)》/gu;
+  const ruby =
+    /(?:[\uff5c|]([^\u300a\u300b\uff5c|]+)|([\u3400-\u9fff\u3005\u3006\u30f6]+))\u300a([^\u300a\u300b]*)\u300b/gu;
   let from = 0;
   const plain = (text: string, start: number): void => {
     let lost = '';
@@ -64,7 +68,7 @@ function readings(
       lost = '';
     };
     let offset = start;
-    for (const [character] of text.matchAll(/.[\u3099\u309aﾞﾟ]?/gsu)) {
+    for (const [character] of text.matchAll(/.[\u3099\u309a\uff9e\uff9f]?/gsu)) {
       if (KANJI.test(character) || /[\p{N}\p{Script=Latin}]/u.test(character)) {
         if (lost === '') lostAt = offset;
         lost += character;

@@ -45,8 +45,8 @@ export interface Pronounced {
 /** Looks a word up, in small letters: its sounds as the dictionary writes them (`HH AH0 L OW1`), or null. */
 export type Dictionary = (word: string) => string | null;
 
-const SHORT = /[,;:、，；：…―—–]/u;
-const LONG = /[.!?。．！？]/u;
+const SHORT = /[,;:\u3001\uff0c\uff1b\uff1a\u2026\u2015\u2014\u2013]/u;
+const LONG = /[.!?\u3002\uff0e\uff01\uff1f]/u;
 
 export function pronounce(text: string, dictionary: Dictionary = () => null): Pronounced {
   const words: SpokenWord[] = [];
@@ -77,7 +77,7 @@ export function pronounce(text: string, dictionary: Dictionary = () => null): Pr
 function pieces(text: string): { start: number; end: number; text: string }[] {
   const found: { start: number; end: number; text: string }[] = [];
   for (const match of text.matchAll(
-    /(?:[\p{L}\p{M}\p{N}ー々〆《》｜|]|[’'.,](?=[\p{L}\p{N}])(?<=[\p{L}\p{N}][’'.,])|&|%)+(?:(?<=\b(?:Mr|Mrs|Ms|Dr|St|vs|etc))\.)?/gu,
+    /(?:[\p{L}\p{M}\p{N}\u30fc\u3005\u3006\u300a\u300b\uff5c|]|[\u2019'.,](?=[\p{L}\p{N}])(?<=[\p{L}\p{N}][\u2019'.,])|&|%)+(?:(?<=\b(?:Mr|Mrs|Ms|Dr|St|vs|etc))\.)?/gu,
   ))
     found.push({ start: match.index, end: match.index + match[0].length, text: match[0] });
   return found;

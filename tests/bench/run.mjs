@@ -1,6 +1,6 @@
 /**
  * `npm run bench`: measures what people wait for. Needs the bundle (the script builds it first). `npm run bench -- --quick`
- * leaves out the episode of 3,000 cuts.
+ * leaves out the episode of 3,000 cuts; `npm run bench -- sound` measures `listen` alone.
  */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -15,6 +15,7 @@ import { measureFormat } from './format.mjs';
 import { writeEpisode } from './generated.mjs';
 import { measureEditor } from './lsp.mjs';
 import { report } from './measure.mjs';
+import { measureSound } from './sound.mjs';
 import { startup } from './startup.mjs';
 import { measureTextToPdf } from './text-to-pdf.mjs';
 import { measureWatch } from './watch.mjs';
@@ -81,6 +82,10 @@ async function pages() {
 
 const work = mkdtempSync(join(tmpdir(), 'cutwright-bench-'));
 try {
+  if (process.argv.includes('sound')) {
+    await measureSound(report);
+    process.exit(0);
+  }
   await startup();
   await memory(work);
   await pages();
@@ -89,6 +94,7 @@ try {
   await measureEditor();
   await measureWatch();
   measureTextToPdf();
+  await measureSound(report);
   measureEpisodes({ many: !process.argv.includes('--quick') });
 } finally {
   rmSync(work, { recursive: true, force: true });
