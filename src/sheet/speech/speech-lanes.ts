@@ -73,19 +73,23 @@ export interface WordStretch {
   readonly from: number;
   readonly to: number;
   readonly text: string;
-  /** Whether the text ties its first word to the row `from`; every other word is only spread evenly. */
+  /** Whether its first word is known to begin on the row `from`; every other word is only spread evenly. */
   readonly tied: boolean;
 }
 
-/** Words tied to a row begin a stretch there; the others go on with the stretch before them. */
+/**
+ * Words tied to a row begin a stretch there; the others go on with the stretch before them. A line with ties was read, so its first word
+ * begins on its first row.
+ */
 export function wordStretches({ frames, parts }: Spoken): WordStretch[] {
+  const read = parts.some(({ frame }) => frame !== null);
   const begun: { from: number; text: string; tied: boolean }[] = [];
   for (const part of parts) {
     const text = part.text.replace(/\s+/gu, ' ').trim();
     const last = begun.at(-1);
     if (part.frame !== null && part.frame !== last?.from) begun.push({ from: part.frame, text, tied: true });
     else if (last) last.text = `${last.text} ${text}`.trim();
-    else begun.push({ from: frames.from, text, tied: part.frame !== null });
+    else begun.push({ from: frames.from, text, tied: read });
   }
   return begun
     .map((one, i): WordStretch => ({ ...one, to: (begun[i + 1]?.from ?? frames.to + 1) - 1 }))

@@ -44,7 +44,7 @@ describe('words', () => {
 
   test('that are tied to a row begin a stretch there, the others go on with the one before', () => {
     expect(stretches('voice "Nao" 1..24 "Wait" @9 "for" "me!"')).toEqual([
-      [1, 8, 'Wait', false],
+      [1, 8, 'Wait', true],
       [9, 24, 'for me!', true],
     ]);
   });
