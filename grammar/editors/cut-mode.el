@@ -22,8 +22,8 @@
   "The words that start a statement.")
 
 (defconst cut-options
-  '("about" "at" "carry" "ccw" "curve" "cw" "ease" "every" "fair" "flash" "free" "from" "full" "in"
-    "level" "log" "loop" "mono" "off" "on" "out" "picture" "quick" "reuse" "sideways" "size" "steps"
+  '("about" "at" "carry" "ccw" "curve" "cw" "ease" "every" "fair" "flaps" "flash" "free" "from" "full" "in"
+    "lead" "level" "log" "loop" "mono" "off" "on" "out" "picture" "quick" "reuse" "sideways" "size" "steps"
     "ticks" "white" "left" "right" "up" "down")
   "The words that may stand in a statement.")
 
