@@ -50,7 +50,7 @@ export function writeBack(
     if (!now.ok || Buffer.compare(now.value, before) !== 0)
       return diagnose('output-unwritable', span, {
         output: job.name,
-        reason: now.ok ? 'it was saved meanwhile' : now.reason,
+        reason: now.ok ? null : now.reason,
       });
   }
   const bytes = Buffer.from((mark ? '\ufeff' : '') + text, 'utf8');

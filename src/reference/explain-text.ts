@@ -90,7 +90,7 @@ export function wrap(text: string, width = WIDTH): string {
   const lines = [''];
   for (const word of text.match(/(?:`[^`]*`|\S)+/g) ?? []) {
     const line = lines.at(-1)!;
-    if (line !== '' && line.length + 1 + word.length > width) lines.push(word);
+    if (line !== '' && stringWidth(line) + 1 + stringWidth(word) > width) lines.push(word);
     else lines[lines.length - 1] = line === '' ? word : `${line} ${word}`;
   }
   return lines.join('\n');

@@ -83,9 +83,9 @@ export interface FileMessages {
     | { readonly variant: 'move-frames' | 'held-frames'; readonly most: number };
   readonly 'same-output': { readonly other: string; readonly output: string };
   readonly 'output-is-input': { readonly variant: 'read' | 'named'; readonly output: string };
-  readonly 'output-unwritable': /** `output`: null for standard output; `reason`: as the machine gives it. */ {
+  readonly 'output-unwritable': /** `output`: null for standard output; `reason`: as the machine gives it, null where it was saved meanwhile. */ {
     readonly output: string | null;
-    readonly reason: string;
+    readonly reason: string | null;
   };
 }
 

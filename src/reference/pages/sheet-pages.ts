@@ -20,7 +20,7 @@ export const sheetPages: Readonly<Record<string, StatementPage>> = {
       ROWS,
       [
         '"Wait for me!"',
-        'the words; a reading in 《》 behind kanji, `"行《い》く"`, is for mouths and is not printed',
+        'the words; a reading in 《》 behind kanji, as in `"行《い》く"`, moves mouths and is not printed',
       ],
       TIED,
     ],

@@ -263,6 +263,6 @@ export const files: Texts<FileMessages> = {
     explanation:
       'The folder may not be written to, something else stands in the way, or the disk is full. Missing folders are made. Outputs are written beside their final name and then renamed, so the last good file is still whole.',
     message: ({ output, reason }) =>
-      `${output === null ? 'Standard output' : `\`${output}\``} cannot be written: ${reason}.`,
+      `${output === null ? 'Standard output' : `\`${output}\``} cannot be written: ${reason ?? 'it was saved meanwhile'}.`,
   },
 };

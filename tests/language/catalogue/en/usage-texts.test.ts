@@ -101,6 +101,18 @@ const OPTION_VALUES: readonly (readonly [string | readonly string[], string])[] 
   ['watch a.cut --preview 70000', '`--preview` takes a port from 1 to 65535, or nothing.'],
   ['blank --pages 0', '`--pages` takes a number from 1 to 500.'],
   ['list ep --only list', '`--only` takes cuts or rhythm.'],
+  [
+    'shoot a.cut -o a.gif',
+    '`--output` takes a film whose name ends in .mp4, .mov, .mkv or .webm, a folder, or the names of pictures, such as frames/%04d.png.',
+  ],
+  [
+    'shoot a.cut -o %04d.jpg',
+    'Names of pictures have one number in them and end in .png, such as frames/%04d.png.',
+  ],
+  [
+    'shoot a.cut --size 4x4',
+    '`--size` takes width and height in pixels, each from 16 to 8192, such as 960x540.',
+  ],
 ];
 
 const WRONG_ARGUMENTS: readonly (readonly [string | readonly string[], string])[] = [
@@ -158,6 +170,7 @@ const WRONG_ARGUMENTS: readonly (readonly [string | readonly string[], string])[
   ],
   ['build - --marked-against HEAD', 'Standard input has no revisions; `--marked-against` needs files.'],
   ['new cut --from-csv exposures.csv -o 1.cut', 'The table has 2 cuts; name a folder.'],
+  ['shoot a.cut -o -', 'A film is no text for standard output; give `--output` a file or a folder.'],
   ['new cut', 'A new cut needs its number, as in `cutwright new cut 13`.'],
   ['new cut 13 --from-csv table.csv --like 12', '`--like` and `--from-csv` do not go together.'],
   [
