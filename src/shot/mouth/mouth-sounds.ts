@@ -31,6 +31,9 @@ const ENGLISH: Readonly<Record<string, readonly Vowel[]>> = {
   UW: ['u'],
 };
 
+/** The share of a diphthong that its second vowel takes: a speaker who draws it out draws out the first. Common practice. */
+const GLIDE = 1 / 3;
+
 const LIPS = /^[mbp]$/i;
 
 /** `dictionary`: English words that it has not are read by their spelling. */
@@ -38,12 +41,16 @@ export function mouthSounds(dictionary?: Dictionary): Pronounce {
   return (text) => {
     const { words, unread } = pronounce(text, dictionary);
     if (unread.length > 0) return null;
-    // Words without a full stop behind them may go on in the next part.
-    const goesOn = !/\p{P}\s*$/u.test(text);
     return words.flatMap((word, i) =>
-      ofWord(goesOn && i === words.length - 1 ? { ...word, pause: 'none' } : word),
+      ofWord(i === words.length - 1 ? { ...word, pause: pauseAtEnd(text) } : word),
     );
   };
+}
+
+/** A part of a line ends where the next word is tied, which need not be the end of a sentence. */
+function pauseAtEnd(text: string): SpokenWord['pause'] {
+  if (/[.!?…。．！？][\p{Pe}\p{Pf}"']*\s*$/u.test(text)) return 'long';
+  return /\p{P}\s*$/u.test(text) ? 'short' : 'none';
 }
 
 function ofWord({ sounds, pause }: SpokenWord): MouthSound[] {
@@ -60,7 +67,12 @@ function ofSound(
     // An unstressed vowel in the middle of the mouth.
     const vowels: readonly Vowel[] =
       sound === 'AH' && !stressed ? ['e'] : (ENGLISH[sound] ?? [sound as Vowel]);
-    return vowels.map((shown) => ({ shown, seconds: seconds / vowels.length }));
+    const [first, glide] = vowels;
+    if (glide === undefined) return [{ shown: first!, seconds }];
+    return [
+      { shown: first!, seconds: seconds * (1 - GLIDE) },
+      { shown: glide, seconds: seconds * GLIDE },
+    ];
   }
   // Lips that are rounded for w are as good as those of u.
   if (sound === 'W' || sound === 'w') return [{ shown: 'u', seconds }];

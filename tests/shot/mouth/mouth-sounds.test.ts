@@ -57,3 +57,19 @@ describe('what a mouth shows of words', () => {
     expect(seconds / 7).toBeLessThan(0.2);
   });
 });
+
+test.each([
+  ['no', 0],
+  ['no,', 0.15],
+  ['no!', 0.35],
+  ['なの、', 0.15],
+  ['「なの。」', 0.35],
+])('behind the words of a part that ends with %s is a pause of %d s', (text, seconds) => {
+  const sounds = mouthSounds((word) => CMU.get(word) ?? null)(text)!;
+  expect(sounds.at(-1)!.shown === 'pause' ? sounds.at(-1)!.seconds : 0).toBe(seconds);
+});
+
+test('of a vowel of two the second takes a third', () => {
+  const [, first, second] = mouthSounds((word) => CMU.get(word) ?? null)('my')!;
+  expect(first!.seconds / second!.seconds).toBeCloseTo(2, 9);
+});
