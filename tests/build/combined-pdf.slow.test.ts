@@ -106,11 +106,12 @@ describe('the file', () => {
   });
 
   test('a fault of the program in one cut costs only that cut', async () => {
-    let asked = 0;
-    // Asked once for the stamp of each cut.
-    host.commit = () => {
-      asked += 1;
-      if (asked === 2) throw new Error('a fault that was made');
+    set('episode.yaml', `${FILES['saltmarsh/episode.yaml']}cuts: ["*.cut", "dusk/*.cut"]\n`);
+    set('dusk/10.cut', short('10'));
+    host.files.delete('/work/saltmarsh/10.cut');
+    // Asked for the stamp of the cuts of each folder.
+    host.commit = (folder) => {
+      if (folder.endsWith('dusk')) throw new Error('a fault that was made');
       return undefined;
     };
     const { status, error } = await build();

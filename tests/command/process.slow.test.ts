@@ -45,6 +45,9 @@ function shell(line: string): { status: number | null; error: string } {
   return { status, error: stderr.toString() };
 }
 
+/** What the record in a PDF says of its pages. */
+const pageHashes = (pdf: Buffer) => pdf.toString('latin1').match(/(?<= )(?:charts%20)?\d+=[\w-]+/g);
+
 describe('a process', () => {
   test('prints a cut beside its text, and leaves nothing else behind', () => {
     expect(run(['build', 'a.cut'])).toMatchObject({ status: 0, error: 'wrote a.pdf: 2 pages\n' });
@@ -55,7 +58,11 @@ describe('a process', () => {
   test('reads standard input and writes standard output', () => {
     const { status, out } = run(['build', '-'], { input: CUT });
     expect(status).toBe(0);
-    expect(out.equals(readFileSync(join(folder, 'a.pdf')))).toBe(true);
+    const file = readFileSync(join(folder, 'a.pdf'));
+    expect(run(['build', 'a.cut', '--output', '-']).out.equals(file)).toBe(true);
+    // The record in the file tells of its text besides, which standard input is no file of.
+    expect(pageHashes(out)).toEqual(pageHashes(file));
+    expect(pageHashes(out)).toHaveLength(2);
     expect(JSON.parse(run(['export', '-'], { input: CUT }).out.toString()).cut).toBe('1');
   });
 
