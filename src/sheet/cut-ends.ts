@@ -99,7 +99,7 @@ export function endMarks(side: PageSide, run: BlockFrames): Mark[] {
   return marks;
 }
 
-/** Rows of the handles in a tone, and the cut points ruled. */
+/** Rows of the handles in a tone, and the cut points ruled. A column with a waveform, which is of the same tone, stays white. */
 export function handleMarks(side: PageSide, run: BlockFrames): Mark[] {
   const { length, handles } = side.plan.solved.shot;
   const { block } = run;
@@ -110,7 +110,16 @@ export function handleMarks(side: PageSide, run: BlockFrames): Mark[] {
     if (first > last) return;
     const y = topOf(side, run, first);
     const height = topOf(side, run, last + 1) - y;
-    marks.push({ kind: 'tint', x: block.x, y, width: block.width, height });
+    const wave = side.plan.solved.track?.sound ? block.columns.dialogue : undefined;
+    const right = block.x + block.width;
+    const parts = wave
+      ? [
+          [block.x, wave.x],
+          [wave.x + wave.width, right],
+        ]
+      : [[block.x, right]];
+    for (const [x, end] of parts as [number, number][])
+      marks.push({ kind: 'tint', x, y, width: end - x, height });
   };
   const rule = (frame: number, edge: number): void => {
     if (frame < run.first || frame > run.last) return;

@@ -26,6 +26,19 @@ describe.each(['japan', 'west'] as const)('the waveform on a form of %s', (conve
     expect(new Set(tints.map(({ x, width }) => (x + width / 2).toFixed(6))).size).toBe(1);
   });
 
+  test('is seen on the rows of handles: their tone leaves its column out', () => {
+    const overlap = 'overlap in 1+0\ntrack "a.wav"';
+    const { tints, top } = pageOf(overlap, tone(2, 0, 2, 4000), { convention, labels: 'en' });
+    // Twelve rows; the waveform of an even tone is one bar that is longer.
+    const tones = tints.filter(({ height }) => Math.abs(height - (top(13) - top(1))) < 1e-6);
+    const waves = tints.filter((one) => !tones.includes(one) && one.y < top(12));
+    expect(tones.length).toBe(2);
+    expect(waves.length).toBeGreaterThan(0);
+    for (const one of waves)
+      for (const tone of tones)
+        expect(one.x >= tone.x + tone.width || one.x + one.width <= tone.x).toBe(true);
+  });
+
   test('is wider where it is louder, and nothing is drawn of silence', () => {
     const samples = tone(2, 0, 2, 4000).map((one, i) => (i < 2000 ? 0 : i < 4000 ? one * 0.1 : one));
     const { tints, top } = pageOf('track "a.wav"', samples, { convention, labels: 'en' });
