@@ -185,17 +185,21 @@ export class ReadingCache {
 export function movedSpans<T>(value: T, by: number, within: (span: Span) => boolean = () => true): T {
   if (typeof value !== 'object' || value === null) return value;
   if (Array.isArray(value)) return value.map((each) => movedSpans(each, by, within)) as T;
+  const { file, start, end } = value as unknown as Span;
+  const isSpan = typeof file === 'string' && typeof start === 'number' && typeof end === 'number';
+  const moved = isSpan && within(value as unknown as Span) ? by : 0;
+  // Most objects of a tree are spans and nothing else: made alike, they are made fast.
+  if (isSpan && isOnlySpan(value)) return { file, start: start + moved, end: end + moved } as T;
   const copy: Record<string, unknown> = {};
   for (const key in value) copy[key] = movedSpans(value[key], by, within);
-  const { file, start, end } = copy as unknown as Span;
-  if (
-    typeof file === 'string' &&
-    typeof start === 'number' &&
-    typeof end === 'number' &&
-    within(copy as unknown as Span)
-  ) {
-    copy.start = start + by;
-    copy.end = end + by;
+  if (isSpan) {
+    copy.start = start + moved;
+    copy.end = end + moved;
   }
   return copy as T;
+}
+
+function isOnlySpan(value: object): boolean {
+  for (const key in value) if (key !== 'file' && key !== 'start' && key !== 'end') return false;
+  return true;
 }

@@ -36,14 +36,8 @@ const NOT_SPOKEN = /[♪♫♬♩]|\bSE\b|ＳＥ/u;
 export function lineLength(line: Spoken, fps: number, dictionary?: Dictionary): LineLength | null {
   const text = line.parts.map(({ reading }) => reading.trim()).join(' ');
   if (line.kind !== 'voice' || NOT_SPOKEN.test(text)) return null;
-  const { words, unread } = pronounce(text, dictionary);
-  const beats = { ja: 0, en: 0 };
-  let pauses = 0;
-  for (const [i, { language, beats: count, pause }] of words.entries()) {
-    beats[language] += count;
-    if (i < words.length - 1) pauses += PAUSES[pause];
-  }
-  if (unread.length > 0 || beats.ja + beats.en < FEWEST) return null;
+  const { beats, pauses, read } = beatsOf(text, dictionary);
+  if (!read || beats.ja + beats.en < FEWEST) return null;
   const seconds = beats.ja / ORDINARY.ja + beats.en / ORDINARY.en + pauses;
   const least = beats.ja / FASTEST.mora + beats.en / FASTEST.syllable;
   const unit = beats.ja > 0 ? 'mora' : 'syllable';
@@ -53,4 +47,34 @@ export function lineLength(line: Spoken, fps: number, dictionary?: Dictionary): 
     wantedFrames: Math.round(seconds * fps),
     leastFrames: Math.ceil(least * fps - 1e-9),
   };
+}
+
+interface Beats {
+  readonly beats: { readonly ja: number; readonly en: number };
+  /** Seconds. */
+  readonly pauses: number;
+  /** Whether all of it can be read. */
+  readonly read: boolean;
+}
+
+/** Texts that were counted by their spelling: an editor asks for the same ones at every keystroke. */
+const counted = new Map<string, Beats>();
+const MOST_COUNTED = 4096;
+
+function beatsOf(text: string, dictionary: Dictionary | undefined): Beats {
+  const known = dictionary ? undefined : counted.get(text);
+  if (known) return known;
+  const { words, unread } = pronounce(text, dictionary);
+  const beats = { ja: 0, en: 0 };
+  let pauses = 0;
+  for (const [i, { language, beats: count, pause }] of words.entries()) {
+    beats[language] += count;
+    if (i < words.length - 1) pauses += PAUSES[pause];
+  }
+  const found = { beats, pauses, read: unread.length === 0 };
+  if (!dictionary) {
+    if (counted.size >= MOST_COUNTED) counted.clear();
+    counted.set(text, found);
+  }
+  return found;
 }

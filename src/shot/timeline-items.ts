@@ -253,23 +253,31 @@ export function makePhrases({
     if (item.length && item.open) {
       report(diagnose('length-and-open', item.open, {}));
     }
-    const shown = {
-      span: item.span,
-      frames,
-      own: own && item.open === null,
-      lengthSpan: item.length?.span ?? null,
-      open: item.open !== null,
-    };
+    // Written out in each, not spread: a long cut has tens of thousands of them.
+    const { span } = item;
+    const said = own && item.open === null;
+    const lengthSpan = item.length?.span ?? null;
+    const open = item.open !== null;
     switch (item.kind) {
-      case 'key':
-        return { ...shown, kind: 'key', name: item.name, chart: item.chart && bindChart(item.chart, report) };
+      case 'key': {
+        const chart = item.chart && bindChart(item.chart, report);
+        return { kind: 'key', span, frames, own: said, lengthSpan, open, name: item.name, chart };
+      }
       case 'between':
-        return { ...shown, kind: 'between', breakdown: item.breakdown };
+        return { kind: 'between', span, frames, own: said, lengthSpan, open, breakdown: item.breakdown };
       case 'empty':
-        return { ...shown, kind: 'empty' };
+        return { kind: 'empty', span, frames, own: said, lengthSpan, open };
       case 'reference': {
         const { key, to, index, letter } = item;
-        return { ...shown, kind: 'reference', name: { key, to, index, letter } };
+        return {
+          kind: 'reference',
+          span,
+          frames,
+          own: said,
+          lengthSpan,
+          open,
+          name: { key, to, index, letter },
+        };
       }
     }
   }
