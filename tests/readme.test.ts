@@ -46,7 +46,7 @@ test('the other commands that it offers are right, too', async () => {
   const offered = [...readme.matchAll(/^\| `npx cutwright ([^`]*)` \|/gm)].map(([, line]) =>
     line!.split(' '),
   );
-  expect(offered).toHaveLength(16);
+  expect(offered).toHaveLength(17);
   for (const args of offered) {
     const host = memoryHost({ 'c012.cut': mended, ...examples });
     // Two versions differ, which is what `compare` leaves with.
