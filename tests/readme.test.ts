@@ -34,11 +34,13 @@ test('the tour does what it says', async () => {
   expect(walked).toBe(6);
 });
 
-/** The demo episode, by path. */
+/** The episodes that the tour names, by path. */
 const examples = Object.fromEntries(
-  readdirSync('examples/saltmarsh', { recursive: true, encoding: 'utf8' })
-    .filter((name) => /\.(cut|yaml)$/.test(name))
-    .map((name) => [`examples/saltmarsh/${name}`, readFileSync(`examples/saltmarsh/${name}`)]),
+  ['saltmarsh', 'voices'].flatMap((folder) =>
+    readdirSync(`examples/${folder}`, { recursive: true, encoding: 'utf8' })
+      .filter((name) => /\.(cut|yaml|wav)$/.test(name))
+      .map((name) => [`examples/${folder}/${name}`, readFileSync(`examples/${folder}/${name}`)]),
+  ),
 );
 
 test('the other commands that it offers are right, too', async () => {
