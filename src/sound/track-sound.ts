@@ -99,12 +99,17 @@ function envelope(source: ByteSource, header: WaveHeader, { first, beginning, ro
       }
       const stop = Math.min(block.length, next - at);
       inPoint += stop - i;
+      // In names of its own: what other functions share is boxed at every write.
+      let loudest = peak;
+      let squares = 0;
       for (; i < stop; i++) {
         const value = block[i]!;
-        sum += value * value;
+        squares += value * value;
         const size = value < 0 ? -value : value;
-        if (size > peak) peak = size;
+        if (size > loudest) loudest = size;
       }
+      peak = loudest;
+      sum += squares;
     }
   });
   finish();
