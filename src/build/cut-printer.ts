@@ -1,6 +1,5 @@
 /** All that is needed for printing and for nothing else; loaded only when there is something to print. */
 
-import { createHash } from 'node:crypto';
 import { dirname } from 'node:path';
 import type { Compiled } from '../episode/compile-cut.js';
 import type { EpisodeCache } from '../episode/episode.js';
@@ -19,7 +18,7 @@ import { type CutPages, cutDocument, documentTitle, workTitle } from './cut-docu
 import type { PartSelection } from './print-plan.js';
 import type { PrintedCut, PrintedPage } from './print-record.js';
 import { cutPages } from './printed-parts.js';
-import { PROGRAM, textsOfPrint } from './settled-cuts.js';
+import { PROGRAM, shortHash, textsOfPrint } from './settled-cuts.js';
 
 /** A cut that is fit to print, and the world that it was compiled in. */
 export interface PrintableCut {
@@ -142,7 +141,7 @@ export class CutPrinter {
   private input({ compiled, solved }: PrintableCut, { metrics: _, stamp: __, ...look }: PageLook): string {
     const { artists } = solved.shot;
     const all = [PROGRAM, compiled.digest, artists, look, this.selection];
-    return createHash('sha256').update(JSON.stringify(all)).digest('base64url').slice(0, 16);
+    return shortHash(all);
   }
 }
 

@@ -127,7 +127,7 @@ export function oneTarget(
   return target(host, join(output ?? dirname(whole.file!), `${stem}${more}${ending}`));
 }
 
-const spanOf = ({ name }: Job): Diagnostic['span'] => ({ file: name, start: 0, end: 0 });
+export const spanOf = ({ name }: Job): Diagnostic['span'] => ({ file: name, start: 0, end: 0 });
 
 function target(host: Host, name: string): Target {
   return { path: resolve(host.cwd, name), name: normalize(name) };

@@ -17,7 +17,7 @@ import {
   earlierPrintOf,
   readPrintRecord,
 } from './earlier-print.js';
-import { deliver, deliverLater, type Target, Targets } from './output-targets.js';
+import { deliver, deliverLater, spanOf, type Target, Targets } from './output-targets.js';
 import { wantedPage } from './print-plan.js';
 import { writeRecord } from './print-record.js';
 import { settledNumber } from './settled-cuts.js';
@@ -90,8 +90,6 @@ async function write(
   });
   return undefined;
 }
-
-const spanOf = ({ name }: Job): Diagnostic['span'] => ({ file: name, start: 0, end: 0 });
 
 /** What the file of a cut tells of the last build. */
 export function lastPrint(host: Host, path: string | null): EarlierLookup {

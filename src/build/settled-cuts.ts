@@ -17,11 +17,15 @@ declare const CUTWRIGHT_SOURCES: string | undefined;
 /** Which program this is: two of one name print the same. */
 export const PROGRAM = typeof CUTWRIGHT_SOURCES === 'string' ? `${version} ${CUTWRIGHT_SOURCES}` : version;
 
+/** Of values that JSON can write: equal ones have one, and hardly any others. */
+export const shortHash = (all: readonly unknown[]): string =>
+  createHash('sha256').update(JSON.stringify(all)).digest('base64url').slice(0, 16);
+
 /** What a record says of the texts, where `hash` is theirs: another program or other parts make another print of them. */
 export function recordOfTexts(hash: string, selection: PartSelection): string {
   const { only = null, trueSize = false, parts = null } = selection;
   const all = [PROGRAM, hash, only, trueSize, parts];
-  return createHash('sha256').update(JSON.stringify(all)).digest('base64url').slice(0, 16);
+  return shortHash(all);
 }
 
 /**

@@ -3,6 +3,7 @@
 import type { Frames, RowNote, Spoken } from '../shot/shot.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { match } from './align.js';
+import { within } from './camera-changes.js';
 import type { Change, SpeechText, WordChange } from './change.js';
 
 const PLACE = { kind: 'speech' } as const;
@@ -95,9 +96,6 @@ function pieces(text: string): string[] {
         : [word],
     );
 }
-
-const within = ({ from, to }: Frames, length: number): Frames | null =>
-  from > length ? null : { from, to: Math.min(to, length) };
 
 export function noteChanges({ shot: old }: SolvedShot, { shot: now }: SolvedShot): Change[] {
   const pairs = match<RowNote>(old.notes, now.notes, (a, b) => {

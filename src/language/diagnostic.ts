@@ -62,6 +62,27 @@ export function diagnose<C extends Code>(
 /** Where a stage puts what it finds. */
 export type Report = (diagnostic: Diagnostic) => void;
 
+/** Puts what is found into `into`; of one code at one place only the first: a phrase that several levels play is written once. */
+export function reportOnce(into: Diagnostic[]): Report {
+  const said = new Set<string>();
+  return (diagnostic) => {
+    const { code, span } = diagnostic;
+    const id = `${code} ${span.file} ${span.start} ${span.end}`;
+    if (said.has(id)) return;
+    said.add(id);
+    into.push(diagnostic);
+  };
+}
+
+/** Offers `guess` in place of what stands at `span`, where there is a guess; `text`: how it is written there. */
+export function guessFix(
+  guess: string | null | undefined,
+  span: Span,
+  text: string = guess ?? '',
+): { readonly fix?: Fix } {
+  return guess ? { fix: { action: 'write', written: guess, edits: [{ span, text }] } } : {};
+}
+
 /** Two diagnostics of one key are one. */
 export function diagnosticKey({ code, span, parameters }: Diagnostic): string {
   return JSON.stringify([code, span.file, span.start, span.end, parameters]);

@@ -1,6 +1,6 @@
 /** Tree → `Shot`: names are bound, units resolved, whatever the order of the statements. */
 
-import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
+import { type Diagnostic, diagnose, reportOnce, type Span } from '../language/diagnostic.js';
 import { makeGuess } from '../language/suggest.js';
 import type { Statement, StatementOf, Tree } from '../language/tree.js';
 import type { CameraStatement } from '../language/tree-camera.js';
@@ -47,14 +47,7 @@ export function bind(
   { unread = false, dictionary }: { unread?: boolean; dictionary?: Dictionary } = {},
 ): Bound {
   const diagnostics: Diagnostic[] = [];
-  const said = new Set<string>();
-  const report = (diagnostic: Diagnostic) => {
-    const { code, span } = diagnostic;
-    const id = `${code} ${span.file} ${span.start} ${span.end}`;
-    if (said.has(id)) return;
-    said.add(id);
-    diagnostics.push(diagnostic);
-  };
+  const report = reportOnce(diagnostics);
 
   const files = [...new Map(used.map((tree) => [tree.file, tree])).values()].filter(
     (tree) => tree.file !== main.file,

@@ -6,7 +6,7 @@
  * 2010). The limits, 9 morae and 7 syllables a second, lie well above both: common practice.
  */
 
-import { type Dictionary, pronounce } from '../sound/pronunciation.js';
+import { type Dictionary, pronounce, USUAL_PAUSES } from '../sound/pronunciation.js';
 import type { Spoken } from './shot.js';
 
 export interface LineLength {
@@ -22,8 +22,6 @@ export interface LineLength {
 /** A second. */
 const ORDINARY = { ja: 6, en: 5 } as const;
 export const FASTEST = { mora: 9, syllable: 7 } as const;
-/** Seconds. */
-const PAUSES = { none: 0, short: 0.15, long: 0.35 } as const;
 /** Fewer morae or syllables are an interjection, of which nothing follows. */
 const FEWEST = 3;
 /** Song; a sound that a voice makes. */
@@ -69,7 +67,7 @@ function beatsOf(text: string, dictionary: Dictionary | undefined): Beats {
   let pauses = 0;
   for (const [i, { language, beats: count, pause }] of words.entries()) {
     beats[language] += count;
-    if (i < words.length - 1) pauses += PAUSES[pause];
+    if (i < words.length - 1) pauses += USUAL_PAUSES[pause];
   }
   const found = { beats, pauses, read: unread.length === 0 };
   if (!dictionary) {

@@ -1,6 +1,6 @@
 /** Times of the text → frames. */
 
-import { diagnose, type Report, type Span } from '../language/diagnostic.js';
+import { diagnose, guessFix, type Report, type Span } from '../language/diagnostic.js';
 import type { Guess } from '../language/suggest.js';
 import type { Length, Position, Range, StatementOf, TypedTime } from '../language/tree.js';
 import { FRAMES_A_FOOT } from './settings.js';
@@ -102,15 +102,7 @@ export function makeClock({ fps, marks, broken, rows, guess: guessName, report }
         'unknown-mark',
         span,
         { name, guess: guess ?? null },
-        guess
-          ? {
-              fix: {
-                action: 'write',
-                written: guess,
-                edits: [{ span: { ...span, end: span.start + name.length }, text: guess }],
-              },
-            }
-          : {},
+        guessFix(guess, { ...span, end: span.start + name.length }),
       ),
     );
   }

@@ -1,6 +1,6 @@
 /** Items of timelines and phrases: lengths resolved, `on` given to each item, phrases put in as groups. */
 
-import { diagnose, type Report, type Span } from '../language/diagnostic.js';
+import { diagnose, guessFix, type Report, type Span } from '../language/diagnostic.js';
 import { type Guess, nearest } from '../language/suggest.js';
 import type { StatementOf, Chart as TreeChart, Item as TreeItem } from '../language/tree.js';
 import type { Group, Leaf, ShotChart, ShotItem, ShotRepeat } from './shot.js';
@@ -189,15 +189,7 @@ export function makePhrases({
         'unknown-phrase',
         span,
         { name, guess: guess ?? null },
-        guess
-          ? {
-              fix: {
-                action: 'write',
-                written: guess,
-                edits: [{ span: { ...span, end: span.start + name.length }, text: guess }],
-              },
-            }
-          : {},
+        guessFix(guess, { ...span, end: span.start + name.length }),
       ),
     );
   }
@@ -319,9 +311,7 @@ export function bindChart(chart: TreeChart, report: Report): (ShotChart & { read
         'unknown-chart',
         chart.span,
         { name: chart.name, guess: guess ?? null },
-        guess
-          ? { fix: { action: 'write', written: guess, edits: [{ span: chart.span, text: `{${guess}}` }] } }
-          : {},
+        guessFix(guess, chart.span, `{${guess}}`),
       ),
     );
     return null;

@@ -1,6 +1,6 @@
 /** `Shot` → `SolvedShot`. Pure. */
 
-import type { Diagnostic, Report } from '../language/diagnostic.js';
+import { type Diagnostic, type Report, reportOnce } from '../language/diagnostic.js';
 import type { Level, Shot, ShotItem } from '../shot/shot.js';
 import type { TrackSound } from '../sound/track-sound.js';
 import type { CameraLevel } from './camera/camera-tracks.js';
@@ -41,15 +41,7 @@ export type Recall = (level: Level, solve: (report: Report) => SolvedLevel, repo
 
 export function solve(shot: Shot, { reused, sound = null, recall = afresh }: SolveContext = {}): SolvedShot {
   const diagnostics: Diagnostic[] = [];
-  const said = new Set<string>();
-  const report = (diagnostic: Diagnostic) => {
-    const { code, span } = diagnostic;
-    // A phrase that several levels play is written once: what is wrong with it is said once.
-    const id = `${code} ${span.file} ${span.start} ${span.end}`;
-    if (said.has(id)) return;
-    said.add(id);
-    diagnostics.push(diagnostic);
-  };
+  const report = reportOnce(diagnostics);
   const levels = shot.levels.map((level) =>
     recall(
       level,

@@ -36,6 +36,13 @@ export interface SpokenWord {
   readonly pause: 'none' | 'short' | 'long';
 }
 
+/** How long pauses last at an ordinary pace, inside a line, seconds; common practice. */
+export const USUAL_PAUSES: Readonly<Record<SpokenWord['pause'], number>> = {
+  none: 0,
+  short: 0.15,
+  long: 0.35,
+};
+
 export interface Pronounced {
   readonly words: readonly SpokenWord[];
   /** Places of what cannot be read: kanji without ruby, and digits in Japanese. */

@@ -1,6 +1,6 @@
 /** A cut as the live view's player gets it: what is seen, where its drawings lie, what is heard. */
 
-import { createHash } from 'node:crypto';
+import { shortHash } from '../build/settled-cuts.js';
 import type { Episode } from '../episode/episode.js';
 import { type ScanFile, scanFileOf } from '../episode/scan-files.js';
 import type { Host } from '../host/host.js';
@@ -72,7 +72,7 @@ function stampOf(host: Host, path: string, more: readonly unknown[]): string | n
   const start = host.readPart(path, 0, 0);
   if (!start.ok) return host.kind(path) === 'none' ? null : 'unreadable';
   const all = [host.real(path), start.value.size, start.value.modified, ...more];
-  return createHash('sha256').update(JSON.stringify(all)).digest('base64url').slice(0, 16);
+  return shortHash(all);
 }
 
 /** Larger files are no scans of one drawing. */

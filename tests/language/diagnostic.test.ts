@@ -1,5 +1,12 @@
 import { expect, test } from 'vitest';
-import { diagnose, diagnosticKey, hasErrors } from '../../src/language/diagnostic.js';
+import {
+  type Diagnostic,
+  diagnose,
+  diagnosticKey,
+  guessFix,
+  hasErrors,
+  reportOnce,
+} from '../../src/language/diagnostic.js';
 
 const span = { file: 'this.cut', start: 3, end: 5 };
 const error = diagnose('time-zero', span, {});
@@ -29,4 +36,20 @@ test('two of one code are one where place and parameters agree', () => {
   expect(key('level-empty', { ...span, end: 6 }, { level: 'A' })).not.toBe(diagnosticKey(warning));
   expect(key('level-empty', { ...span, file: 'b.cut' }, { level: 'A' })).not.toBe(diagnosticKey(warning));
   expect(key('level-empty', span, { level: 'B' })).not.toBe(diagnosticKey(warning));
+});
+
+test('of one code at one place only the first is kept', () => {
+  const kept: Diagnostic[] = [];
+  const report = reportOnce(kept);
+  const elsewhere = diagnose('time-zero', { ...span, start: 4 }, {});
+  for (const one of [error, warning, diagnose('level-empty', span, { level: 'B' }), elsewhere, error])
+    report(one);
+  expect(kept).toEqual([error, warning, elsewhere]);
+});
+
+test('a guess is offered as it is written there, and nothing where there is none', () => {
+  const action = { action: 'write', written: 'late' };
+  expect(guessFix('late', span)).toEqual({ fix: { ...action, edits: [{ span, text: 'late' }] } });
+  expect(guessFix('late', span, '{late}')).toEqual({ fix: { ...action, edits: [{ span, text: '{late}' }] } });
+  expect(guessFix(undefined, span)).toEqual({});
 });

@@ -1,6 +1,6 @@
 /** Fields: sizes and places in percent, millimetres or chart notation → millimetres and degrees. */
 
-import { diagnose, type Span } from '../../language/diagnostic.js';
+import { diagnose, guessFix, type Span } from '../../language/diagnostic.js';
 import type { Word } from '../../language/tree.js';
 import type { Binder, Binding } from '../binding.js';
 import type { Settings } from '../settings.js';
@@ -60,14 +60,7 @@ export function fieldOf(word: Word, binding: Binding): Field | null {
   if (!statement && name !== FULL) {
     if (broken.has(name)) return null;
     const guess = guessName(name, [FULL, ...named.keys(), ...shared.keys()]);
-    report(
-      diagnose(
-        'unknown-field',
-        word.span,
-        { name, guess: guess ?? null },
-        guess ? { fix: { action: 'write', written: guess, edits: [{ span: word.span, text: guess }] } } : {},
-      ),
-    );
+    report(diagnose('unknown-field', word.span, { name, guess: guess ?? null }, guessFix(guess, word.span)));
     return null;
   }
   const field = statement ? makeField(statement, settings) : standardField(settings, word.span);

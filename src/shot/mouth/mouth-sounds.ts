@@ -5,12 +5,10 @@ import {
   type ExpectedSound,
   pronounce,
   type SpokenWord,
+  USUAL_PAUSES,
 } from '../../sound/pronunciation.js';
 import type { Vowel } from '../shot.js';
 import type { MouthSound, Pronounce } from './line-sounds.js';
-
-/** Pauses at commas and at the ends of sentences, inside a line; common practice. */
-const PAUSES = { none: 0, short: 0.15, long: 0.35 } as const;
 
 /** English vowels by the Japanese one whose mouth is most like theirs; diphthongs by two. Common practice. */
 const ENGLISH: Readonly<Record<string, readonly Vowel[]>> = {
@@ -55,7 +53,7 @@ function pauseAtEnd(text: string): SpokenWord['pause'] {
 
 function ofWord({ sounds, pause }: SpokenWord): MouthSound[] {
   const shown = sounds.flatMap((sound, i) => ofSound(sound, sounds[i + 1]));
-  const seconds = PAUSES[pause];
+  const seconds = USUAL_PAUSES[pause];
   return seconds > 0 ? [...shown, { shown: 'pause', seconds }] : shown;
 }
 

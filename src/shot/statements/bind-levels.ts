@@ -1,6 +1,6 @@
 /** The stack, what levels are, and the numbers that their drawings have on paper. */
 
-import { diagnose } from '../../language/diagnostic.js';
+import { diagnose, guessFix } from '../../language/diagnostic.js';
 import type { CelName, StatementOf, Word } from '../../language/tree.js';
 import { type Binders, type Binding, levelOf } from '../binding.js';
 import { SCAN_PARTS, unknownPart } from '../scan-names.js';
@@ -28,7 +28,7 @@ export function unknownLevel(word: Word, { draft, broken, guess: guessName, repo
       'unknown-level',
       word.span,
       { name: word.text, guess: guess ?? null },
-      guess ? { fix: { action: 'write', written: guess, edits: [{ span: word.span, text: guess }] } } : {},
+      guessFix(guess, word.span),
     ),
   );
 }

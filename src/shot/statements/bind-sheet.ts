@@ -1,7 +1,7 @@
 /** What a cut is: number, time, speed, numbering, names of moments, and what stands in the header. */
 
 import { acceptableCodes, type Code, catalogue } from '../../language/catalogue/index.js';
-import { diagnose, type Report, type Span } from '../../language/diagnostic.js';
+import { diagnose, guessFix, type Report, type Span } from '../../language/diagnostic.js';
 import { withoutRuby } from '../../language/ruby.js';
 import { nearest } from '../../language/suggest.js';
 import type { StatementOf } from '../../language/tree.js';
@@ -57,14 +57,7 @@ export const sheetBinders: Pick<
         return;
       }
       const guess = nearest(text, ['sequence', 'frame']);
-      report(
-        diagnose(
-          'unknown-numbering',
-          span,
-          { name: text },
-          guess ? { fix: { action: 'write', written: guess, edits: [{ span, text: guess }] } } : {},
-        ),
-      );
+      report(diagnose('unknown-numbering', span, { name: text }, guessFix(guess, span)));
     },
   },
   mark: {
@@ -116,8 +109,7 @@ export const sheetBinders: Pick<
     declare({ code: { text, span } }, _, report) {
       if (!Object.hasOwn(catalogue, text)) {
         const guess = nearest(text, acceptableCodes()) ?? null;
-        const fix = guess && ({ action: 'write', written: guess, edits: [{ span, text: guess }] } as const);
-        report(diagnose('accept-unknown', span, { name: text, guess }, fix ? { fix } : {}));
+        report(diagnose('accept-unknown', span, { name: text, guess }, guessFix(guess, span)));
       } else if (catalogue[text as Code].severity === 'error')
         report(diagnose('accept-error', span, { accepted: text }));
     },
