@@ -25,8 +25,9 @@ A cut has changed where its paper would come out otherwise. Comments, spelling, 
 the foot do not count. Each PDF holds a record of what was printed: one that is missing, damaged or of
 another program is printed anew. Files of cuts that are gone are named, and never deleted.
 
-A build file (--plan) stands in the folder of --output, or in this one, and is used from here. It knows what each print hangs
-on, and is made anew when a text changes. It calls cutwright, or what the variable CUTWRIGHT says.
+A build file (--plan) stands in the folder of --output, or in this one, and is used from here. It knows
+what each print hangs on, and is made anew when a text changes. It calls cutwright, or what the variable
+CUTWRIGHT says.
 `;
 
 export function define(command: Command, context: CommandContext): Command {

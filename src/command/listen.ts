@@ -35,9 +35,10 @@ export function define(command: Command, context: CommandContext): Command {
     .addHelpText(
       'after',
       `
-Reads the recording that the \`track\` statement of a cut names, finds the lines of its \`voice\` statements in it, and on which row each
-word (in Japanese each phrase between blanks) begins. It prints the statements as they would be; --write puts them into the text, and
-nothing else of it changes. Ties that are typed already stay, and help to find the others. What it is not sure of it says.
+Reads the recording that the \`track\` statement of a cut names, finds the lines of its \`voice\` statements
+in it, and on which row each word (in Japanese each phrase between blanks) begins. It prints the statements
+as they would be; --write puts them into the text, and nothing else of it changes. Ties that are typed
+already stay, and help to find the others. What it is not sure of it says.
 English is read by a dictionary, Japanese by its kana; kanji need ruby: "海《うみ》へ行《い》く".
 ${examples(
   ['cutwright listen c012.cut', 'print what would be written'],

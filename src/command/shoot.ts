@@ -50,7 +50,8 @@ export function define(command: Command, context: CommandContext): Command {
         ['cutwright shoot c012.cut --output frames/ --size 960x540', 'small pictures, one a frame'],
         ['cutwright shoot c012.cut --from 1+1 --to 2+24', 'the second second of it'],
         ['cutwright shoot episode.yaml --output ferry.mp4', 'the whole episode, with its dissolves'],
-      )}\nA film needs ffmpeg, a program of its own; without it there are the pictures. What is not drawn yet is a sheet with its number.\n`,
+      )}\nA film needs ffmpeg, a program of its own; without it there are the pictures. What is not
+drawn yet is a sheet with its number.\n`,
     )
     .action(async (files: string[], options: Options) => {
       context.status = await shoot(context.host, files, options);

@@ -72,7 +72,7 @@ const expected: Readonly<Record<Expected, string>> = {
   'whole-seconds': 'seconds such as 12s',
   'part-seconds': 'seconds such as 12.48s',
   timecode: 'a timecode such as 0:03:12:08',
-  'recording-time': 'a time in the recording: seconds such as 12.48s or a timecode such as 0:03:12:08',
+  'recording-time': 'a time in the recording such as 12.48s or 0:03:12:08',
   seconds: 'seconds and frames such as 5+12',
   feet: "feet and frames such as 8'04",
   decimal: 'a number such as 1.5',
