@@ -10,6 +10,10 @@ const onJapanForms: Words = { sheet, moves, charts, cameraPages, cutList, change
 
 export const japanese: { readonly [C in FormConvention]: Words } = {
   japan: onJapanForms,
-  // Only a Japanese form names the total first.
-  west: { ...onJapanForms, sheet: { ...sheet, pageOf: (page, pages) => `${page} / ${pages}` } },
+  // Only a Japanese form names the total first; a western one counts feet.
+  west: {
+    ...onJapanForms,
+    sheet: { ...sheet, pageOf: (page, pages) => `${page} / ${pages}` },
+    cameraPages: { ...cameraPages, columns: { ...cameraPages.columns, time: 'フィート' } },
+  },
 };

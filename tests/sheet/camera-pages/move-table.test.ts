@@ -43,6 +43,17 @@ describe('rows', () => {
     ]);
   });
 
+  test.each([
+    ['japan', 'ja', '秒+コマ', '0+2 (2)'],
+    ['west', 'ja', 'フィート', "0'02 (2)"],
+    ['japan', 'en', 'time', '0+2 (2)'],
+    ['west', 'en', 'time', "0'02 (2)"],
+  ] as const)('on a form of %s in %s stand under what they count', (convention, labels, head, second) => {
+    const rows = tableOf(`${FIELDS}pan A@1 > B@5 steps 1 2 2 1`, '1+0', { convention, labels });
+    expect(rows.some(([first]) => first === head)).toBe(true);
+    expect(figures(rows)[1]![0]).toBe(second);
+  });
+
   test('tell width, percent and steps of a truck whose steps are the same share each', () => {
     // 254 mm × (1/2)^(i/2): 254, 179.605, 127; each row 29.29 % less than the one before.
     expect(figures(tableOf(`${FIELDS}truck A@1 > C@3 log`, '0+3'))).toEqual([
