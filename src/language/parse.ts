@@ -19,7 +19,7 @@ export interface Token {
 export interface Parsed {
   readonly tree: Tree;
   readonly diagnostics: readonly Diagnostic[];
-  /** All tokens in order, those of unreadable statements too. */
+  /** All tokens in order, those of unreadable statements too; made at the first question, since only editors ask. */
   readonly tokens: readonly Token[];
   readonly comments: readonly Span[];
 }
@@ -42,7 +42,8 @@ export function parse(file: string, text: string, readings?: ReadingCache): Pars
   const diagnostics: Diagnostic[] = controls(folded.controls, source.text, span);
   const statements: Statement[] = [];
   const broken: Tree['broken'][number][] = [];
-  const tokens: Token[] = [];
+  const read: TextRange[] = [];
+  let count = 0;
 
   readings?.begin();
   if (stray) diagnostics.push(strayLines(stray, mender));
@@ -51,7 +52,7 @@ export function parse(file: string, text: string, readings?: ReadingCache): Pars
       diagnostics.push(diagnose('reading-stopped', span(piece), { most: MOST_BROKEN }));
       break;
     }
-    if (tokens.length > MOST_TOKENS) {
+    if (count > MOST_TOKENS) {
       diagnostics.push(diagnose('cut-too-large', span(piece), { variant: 'pieces', most: MOST_TOKENS }));
       break;
     }
@@ -62,17 +63,17 @@ export function parse(file: string, text: string, readings?: ReadingCache): Pars
       broken.push({ word: '', name: null, span: span(piece) });
       continue;
     }
+    read.push(piece);
     const typed = source.text.slice(piece.start, piece.end);
     const known = readings?.find(typed, piece.start);
     if (known) {
-      for (const token of known.tokens) tokens.push(token);
+      count += known.tokens;
       statements.push(known.statement);
       diagnostics.push(...known.problems);
       continue;
     }
-    const first = tokens.length;
     const own = tokenize(folded.text, piece.start, piece.end);
-    for (const token of own) tokens.push({ kind: token.tokenType.name, span: tokenSpan(file, token) });
+    count += own.length;
     const reading = readStatement(own, source);
     if ('failure' in reading) {
       const unread: UnreadStatement = {
@@ -87,11 +88,25 @@ export function parse(file: string, text: string, readings?: ReadingCache): Pars
     } else {
       statements.push(reading.statement);
       diagnostics.push(...reading.problems);
-      readings?.keep(typed, { start: piece.start, ...reading, tokens: tokens.slice(first) });
+      readings?.keep(typed, { start: piece.start, ...reading, tokens: own.length });
     }
   }
   diagnostics.sort((a, b) => a.span.start - b.span.start);
-  return { tree: { file, statements, broken }, diagnostics, tokens, comments: folded.comments.map(span) };
+  let tokens: Token[] | null = null;
+  return {
+    tree: { file, statements, broken },
+    diagnostics,
+    get tokens() {
+      tokens ??= read.flatMap(({ start, end }) =>
+        tokenize(folded.text, start, end).map((token) => ({
+          kind: token.tokenType.name,
+          span: tokenSpan(file, token),
+        })),
+      );
+      return tokens;
+    },
+    comments: folded.comments.map(span),
+  };
 }
 
 function tokenSpan(file: string, token: IToken): Span {
@@ -152,7 +167,8 @@ export interface CachedStatement {
   /** Where it stood. */
   readonly start: number;
   readonly statement: Statement;
-  readonly tokens: readonly Token[];
+  /** How many it has. */
+  readonly tokens: number;
   readonly problems: readonly Diagnostic[];
 }
 

@@ -149,7 +149,8 @@ describe('any text', () => {
 
 const read = (text: string, start = 0): CachedStatement => {
   const { tree, tokens } = readAll(text);
-  return { ...movedSpans({ statement: tree.statements[0]!, tokens, problems: [] }, start), start };
+  const known = { statement: tree.statements[0]!, tokens: tokens.length, problems: [] };
+  return { ...movedSpans(known, start), start };
 };
 
 test('a statement is found by what was typed, with every place moved to where it stands now', () => {
@@ -159,7 +160,7 @@ test('a statement is found by what was typed, with every place moved to where it
   const found = cache.find('A: 1--2', 10)!;
   expect(found.start).toBe(10);
   expect(found.statement.span).toEqual({ file: 'this.cut', start: 10, end: 17 });
-  expect(found.tokens.map(({ span }) => span.start)).toEqual([10, 11, 13, 14, 15, 16]);
+  expect(found.tokens).toBe(6);
 });
 
 test('one that stands where it stood is the same', () => {
