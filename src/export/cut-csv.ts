@@ -51,9 +51,9 @@ const tables = {
     pixelHeader: ['pixelX', 'pixelY'],
     *rows({ shot, camera }: SolvedShot, { pixels = false }: ExportOptions) {
       for (const [name, frames] of camera.placement) {
-        for (const placed of frames) {
-          const { frame, x, y, scale, rotation, screenX, screenY } = placed;
-          const row: Cell[] = [shot.cut, name, frame, x, y, scale, rotation, screenX, screenY];
+        for (const [index, placed] of frames.entries()) {
+          const { x, y, scale, rotation, screenX, screenY } = placed;
+          const row: Cell[] = [shot.cut, name, index + 1, x, y, scale, rotation, screenX, screenY];
           if (pixels) row.push(...Object.values(pixelsOf(placed, shot.settings)));
           yield row;
         }

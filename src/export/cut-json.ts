@@ -152,8 +152,8 @@ export function toJson(
       rotation,
     })),
     placement: byLevel(camera.placement, (frames) =>
-      frames.map((one) => ({
-        ...placed(one),
+      frames.map((one, index) => ({
+        ...placed(one, index + 1),
         ...(options.pixels ? pixelsOf(one, shot.settings) : {}),
       })),
     ),
@@ -204,7 +204,10 @@ function byLevel<T, U>(levels: ReadonlyMap<string, T>, make: (value: T) => U): R
   return Object.fromEntries([...levels].map(([name, value]) => [name, make(value)]));
 }
 
-function placed({ frame, x, y, scale, rotation, screenX, screenY }: PlacementFrame): ExportedPlacement {
+function placed(
+  { x, y, scale, rotation, screenX, screenY }: PlacementFrame,
+  frame: number,
+): ExportedPlacement {
   return { frame, x, y, scale, rotation, screenX, screenY };
 }
 

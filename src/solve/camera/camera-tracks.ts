@@ -187,7 +187,8 @@ export function cameraFrames(c: CameraTracks, length: number, settings: Settings
 /**
  * A point q of the artwork lies at P = home + (x, y) + scale · R · q; on screen at (W/w) · Rcam⁻¹ · (P − c).
  * The way that a level shares with the camera is taken out before the difference is made, so that a follow and the pull the
- * other way are the same on screen to the last digit.
+ * other way are the same on screen to the last digit. Most levels stand still before a camera that does: what is as on the frame
+ * before is not computed again.
  */
 export function placementFrames(
   t: LevelTracks,
@@ -195,48 +196,62 @@ export function placementFrames(
   camera: readonly CameraFrame[],
   standard: number,
 ): PlacementFrame[] {
+  const { level: _, ...own } = t;
+  const changing = [...Object.values(own), ...Object.values(c)].filter(changes);
+  let last: PlacementFrame | null = null;
   return camera.map((seen) => {
     const f = seen.frame;
-    const scale = t.scale[f]!;
-    const turn = turnOf(t.turn[f]!);
-    const scaled = clockwise(turn, t.scaleOffsetX[f]!, t.scaleOffsetY[f]!);
-    const offsetX = t.turnOffsetX[f]! + scaled.x + t.swayX[f]!;
-    const offsetY = t.turnOffsetY[f]! + scaled.y + t.swayY[f]!;
-    const cameraTurn = turnOf(seen.rotation);
-    const zoom = standard / seen.width;
-    if (t.level.carry) {
-      const { xMm, yMm } = t.level.homeMm;
-      const own = clockwise(
-        cameraTurn,
-        xMm + t.slideX[f]! + t.pullX[f]! + offsetX,
-        yMm + t.slideY[f]! + t.pullY[f]! + offsetY,
-      );
-      const x = seen.x + own.x / zoom - xMm;
-      const y = seen.y + own.y / zoom - yMm;
-      const screen = counterClockwise(cameraTurn, x - seen.x, y - seen.y);
-      return {
-        frame: f,
-        x,
-        y,
-        scale: scale / zoom,
-        rotation: t.turn[f]! + seen.rotation,
-        screenX: zoom * screen.x + 0,
-        screenY: zoom * screen.y + 0,
-      };
-    }
-    const alongX = t.pullX[f]! + t.sharedX[f]!;
-    const alongY = t.pullY[f]! + t.sharedY[f]!;
-    const apartX = t.slideX[f]! - c.baseX[f]! - c.shakeX[f]! + (alongX - c.goneX[f]!) + offsetX;
-    const apartY = t.slideY[f]! - c.baseY[f]! - c.shakeY[f]! + (alongY - c.goneY[f]!) + offsetY;
-    const screen = counterClockwise(cameraTurn, apartX, apartY);
+    if (!last || changing.some((track) => track[f] !== track[f - 1]))
+      last = placementAt(t, c, seen, standard);
+    return last;
+  });
+}
+
+/** Whether a track differs on any two frames; the moment before the first frame does not count. */
+function changes(track: Float64Array): boolean {
+  for (let f = 2; f < track.length; f++) if (track[f] !== track[1]) return true;
+  return false;
+}
+
+function placementAt(t: LevelTracks, c: CameraTracks, seen: CameraFrame, standard: number): PlacementFrame {
+  const f = seen.frame;
+  const scale = t.scale[f]!;
+  const turn = turnOf(t.turn[f]!);
+  const scaled = clockwise(turn, t.scaleOffsetX[f]!, t.scaleOffsetY[f]!);
+  const offsetX = t.turnOffsetX[f]! + scaled.x + t.swayX[f]!;
+  const offsetY = t.turnOffsetY[f]! + scaled.y + t.swayY[f]!;
+  const cameraTurn = turnOf(seen.rotation);
+  const zoom = standard / seen.width;
+  if (t.level.carry) {
+    const { xMm, yMm } = t.level.homeMm;
+    const own = clockwise(
+      cameraTurn,
+      xMm + t.slideX[f]! + t.pullX[f]! + offsetX,
+      yMm + t.slideY[f]! + t.pullY[f]! + offsetY,
+    );
+    const x = seen.x + own.x / zoom - xMm;
+    const y = seen.y + own.y / zoom - yMm;
+    const screen = counterClockwise(cameraTurn, x - seen.x, y - seen.y);
     return {
-      frame: f,
-      x: t.slideX[f]! + alongX + offsetX + 0,
-      y: t.slideY[f]! + alongY + offsetY + 0,
-      scale,
-      rotation: t.turn[f]!,
+      x,
+      y,
+      scale: scale / zoom,
+      rotation: t.turn[f]! + seen.rotation,
       screenX: zoom * screen.x + 0,
       screenY: zoom * screen.y + 0,
     };
-  });
+  }
+  const alongX = t.pullX[f]! + t.sharedX[f]!;
+  const alongY = t.pullY[f]! + t.sharedY[f]!;
+  const apartX = t.slideX[f]! - c.baseX[f]! - c.shakeX[f]! + (alongX - c.goneX[f]!) + offsetX;
+  const apartY = t.slideY[f]! - c.baseY[f]! - c.shakeY[f]! + (alongY - c.goneY[f]!) + offsetY;
+  const screen = counterClockwise(cameraTurn, apartX, apartY);
+  return {
+    x: t.slideX[f]! + alongX + offsetX + 0,
+    y: t.slideY[f]! + alongY + offsetY + 0,
+    scale,
+    rotation: t.turn[f]!,
+    screenX: zoom * screen.x + 0,
+    screenY: zoom * screen.y + 0,
+  };
 }

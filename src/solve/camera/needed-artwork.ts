@@ -59,9 +59,14 @@ export function artworkOf(
   const box = { left: Infinity, right: -Infinity, bottom: Infinity, top: -Infinity };
   let longest = 0;
   let edge: Artwork['edge'] = null;
+  let before: { readonly seen: CameraFrame; readonly at: PlacementFrame } | null = null;
   for (const seen of camera) {
     if (!level.shown(seen.frame)) continue;
-    const s = seenOf(seen, placement[seen.frame - 1]!, level.homeMm, ratio);
+    const at = placement[seen.frame - 1]!;
+    // What shows the same as the frame before shows nothing new.
+    if (before && before.at === at && sameCamera(before.seen, seen)) continue;
+    before = { seen, at };
+    const s = seenOf(seen, at, level.homeMm, ratio);
     box.left = Math.min(box.left, s.left);
     box.right = Math.max(box.right, s.right);
     box.bottom = Math.min(box.bottom, s.bottom);
@@ -89,6 +94,10 @@ export function artworkOf(
     edge,
     loop,
   };
+}
+
+function sameCamera(a: CameraFrame, b: CameraFrame): boolean {
+  return a.x === b.x && a.y === b.y && a.width === b.width && a.rotation === b.rotation;
 }
 
 /** The side on which the field reaches furthest over the paper; a loop has no ends along its axis. */

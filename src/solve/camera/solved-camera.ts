@@ -16,11 +16,10 @@ export interface CameraFrame {
 }
 
 /**
- * Where a level is: a point q of its artwork lies at home + (x, y) + scale · R(rotation) · q.
+ * Where a level is on a frame: a point q of its artwork lies at home + (x, y) + scale · R(rotation) · q.
  * `screenX`, `screenY`: (x, y) seen from the camera, mm on the standard field.
  */
 export interface PlacementFrame {
-  readonly frame: number;
   readonly x: number;
   readonly y: number;
   readonly scale: number;
@@ -100,7 +99,7 @@ export interface SolvedLight {
 export interface SolvedCamera {
   /** One a frame. */
   readonly frames: readonly CameraFrame[];
-  /** By level, in the order of the stack; one a frame. */
+  /** By level, in the order of the stack; one a frame, the same object on frames on which nothing differs from the one before. */
   readonly placement: ReadonlyMap<string, readonly PlacementFrame[]>;
   readonly artwork: ReadonlyMap<string, Artwork>;
   readonly moves: readonly SolvedMove[];

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Move } from '../../../src/shot/camera/camera-model.js';
 import {
   clampFrame,
   before as moveBefore,
@@ -100,7 +101,6 @@ describe('a level', () => {
     const { placement } = solved({ length: 1, rest, moves: [] }).solved;
     // Home is 10 left and 20 below the centre; a camera turned clockwise sees below on its right, left on its bottom; twice as large.
     expect(placement.get('BG')![0]).toEqual({
-      frame: 1,
       x: 0,
       y: 0,
       scale: 1,
@@ -108,6 +108,17 @@ describe('a level', () => {
       screenX: 40,
       screenY: -20,
     });
+  });
+
+  it('is computed anew only on a frame on which it or the camera has moved', () => {
+    const distinct = (moves: Move[]) => {
+      const { placement } = solved({ length: 6, levels: [level('A'), level('B')], moves }).solved;
+      return ['A', 'B'].map((name) => new Set(placement.get(name)).size);
+    };
+    expect(distinct([])).toEqual([1, 1]);
+    // On frames 2 and 3; then it stays where it has come to.
+    expect(distinct([pull(['B'], 'right', 8, 2, 3)])).toEqual([1, 3]);
+    expect(distinct([shake(3, 3, 2, 3)])).toEqual([4, 4]);
   });
 
   it('fixed to the camera move in the picture, whatever the camera does', () => {

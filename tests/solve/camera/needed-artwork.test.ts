@@ -14,8 +14,7 @@ const camera = (frame: number, more: Partial<CameraFrame> = {}): CameraFrame => 
   rotation: 0,
   ...more,
 });
-const placed = (frame: number, more: Partial<PlacementFrame> = {}): PlacementFrame => ({
-  frame,
+const placed = (more: Partial<PlacementFrame> = {}): PlacementFrame => ({
   x: 0,
   y: 0,
   scale: 1,
@@ -30,20 +29,20 @@ describe('what of the artwork a frame shows', () => {
   const here = { x: 10, y: -5 };
 
   it('is the field, from the centre of the artwork', () => {
-    expect(seenOf(camera(1, here), placed(1), HOME, 0.5)).toEqual({
+    expect(seenOf(camera(1, here), placed(), HOME, 0.5)).toEqual({
       left: -40,
       right: 60,
       bottom: -30,
       top: 20,
     });
-    expect(seenOf(camera(1, here), placed(1, { x: 4 }), { xMm: 6, yMm: 0 }, 0.5)).toMatchObject({
+    expect(seenOf(camera(1, here), placed({ x: 4 }), { xMm: 6, yMm: 0 }, 0.5)).toMatchObject({
       left: -50,
       right: 50,
     });
   });
 
   it('is less of one that is scaled up', () => {
-    expect(seenOf(camera(1, here), placed(1, { scale: 2 }), HOME, 0.5)).toEqual({
+    expect(seenOf(camera(1, here), placed({ scale: 2 }), HOME, 0.5)).toEqual({
       left: -20,
       right: 30,
       bottom: -15,
@@ -52,13 +51,13 @@ describe('what of the artwork a frame shows', () => {
   });
 
   it('of a turned field is the upright rectangle around it', () => {
-    expect(seenOf(camera(1, { ...here, rotation: 90 }), placed(1), HOME, 0.5)).toEqual({
+    expect(seenOf(camera(1, { ...here, rotation: 90 }), placed(), HOME, 0.5)).toEqual({
       left: -15,
       right: 35,
       bottom: -55,
       top: 45,
     });
-    const { right, top } = seenOf(camera(1, { rotation: 45 }), placed(1), HOME, 0.5);
+    const { right, top } = seenOf(camera(1, { rotation: 45 }), placed(), HOME, 0.5);
     expect(right).toBeCloseTo(75 * Math.SQRT1_2, 12);
     expect(top).toBeCloseTo(75 * Math.SQRT1_2, 12);
   });
@@ -66,7 +65,7 @@ describe('what of the artwork a frame shows', () => {
   it('is counted along the axes of a level that is turned itself', () => {
     // Field and level turned alike: the field is upright on the paper, its centre turned back.
     const turned = { rotation: 90 };
-    expect(seenOf(camera(1, { ...here, ...turned }), placed(1, turned), HOME, 0.5)).toEqual({
+    expect(seenOf(camera(1, { ...here, ...turned }), placed(turned), HOME, 0.5)).toEqual({
       left: -45,
       right: 55,
       bottom: -15,
@@ -78,7 +77,7 @@ describe('what of the artwork a frame shows', () => {
 describe('the artwork', () => {
   const settings = { ...defaults, field: { widthMm: 100, heightMm: 50 } };
   const frames = [camera(1), camera(2, { x: 20 }), camera(3, { x: 60 }), camera(4, { x: 30 })];
-  const at = frames.map(({ frame }) => placed(frame));
+  const at = frames.map(() => placed());
   const of = (more: Parameters<typeof level>[1], loop: Loop | null = null) =>
     artworkOf(level('BG', more), frames, at, loop, settings);
   const sizeMm = { widthMm: 150, heightMm: 60 };

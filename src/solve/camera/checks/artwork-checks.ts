@@ -292,11 +292,11 @@ export function checkScan(
     if (seen.width < least.widthMm - 1e-9) least = { widthMm: seen.width, frame: seen.frame, level: null };
   }
   for (const level of context.levels) {
-    for (const at of placement.get(level.name) ?? []) {
-      const widthMm = camera[at.frame - 1]!.width / at.scale;
-      if (widthMm < least.widthMm - 1e-9 && level.shown(at.frame)) {
-        least = { widthMm, frame: at.frame, level: level.name };
-      }
+    const placed = placement.get(level.name);
+    if (!placed) continue;
+    for (const { frame, width } of camera) {
+      const widthMm = width / placed[frame - 1]!.scale;
+      if (widthMm < least.widthMm - 1e-9 && level.shown(frame)) least = { widthMm, frame, level: level.name };
     }
   }
   const { widthMm } = settings.field;
