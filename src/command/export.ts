@@ -15,7 +15,7 @@ import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
 import { eachCut, findAll, NO_SOURCES } from '../episode/batch.js';
 import type { Compiled } from '../episode/compile-cut.js';
 import type { Found, Job } from '../episode/find-cuts.js';
-import { csvHeader, csvRows, TABLES, type TableName, toCsv } from '../export/cut-csv.js';
+import { CsvTable, TABLES, type TableName, toCsv } from '../export/cut-csv.js';
 import { type ExportOptions, jsonText, shapeFault, toJson } from '../export/cut-json.js';
 import { edlText } from '../export/edit-decision-list.js';
 import { type EpisodeEdit, editOf, type Handed } from '../export/episode-edit.js';
@@ -56,6 +56,10 @@ export function define(command: Command, context: CommandContext): Command {
         [
           'cutwright export episode.yaml -t drawings -o drawings.csv',
           'all drawings of an episode in one table',
+        ],
+        [
+          'cutwright export c012.cut -t sheet -o c012.csv',
+          'the sheet for a spreadsheet or a script, one row a frame',
         ],
         ['cutwright export cuts/ --output json/', 'a JSON file for each cut'],
         ['cutwright export episode.yaml --edit otio -o ep03.otio', 'the edit: one clip a cut, dissolves'],
@@ -99,7 +103,7 @@ async function exportCuts(host: Host, files: readonly string[], options: Options
     failed += 1;
     const { solved, diagnostics } = compiled;
     if (solved === null || hasErrors(diagnostics, strict)) return;
-    if (pixels) checkShape(reporter, solved.shot, compiled, shapes);
+    if (pixels || table === 'sheet') checkShape(reporter, solved.shot, compiled, shapes);
     if (exporter.cut(solved, compiled, job)) failed -= 1;
   });
   exporter.finish();
@@ -130,7 +134,8 @@ interface Exporter {
 
 /** A table of many cuts in one file: one header row, the cut in the first column. */
 class OneTable implements Exporter {
-  private readonly rows: string[] = [];
+  private readonly csv: CsvTable;
+  private cuts = 0;
   private readonly target: Target;
 
   constructor(
@@ -139,8 +144,9 @@ class OneTable implements Exporter {
     found: Found,
     private readonly table: TableName,
     output: string,
-    private readonly options: ExportOptions,
+    options: ExportOptions,
   ) {
+    this.csv = new CsvTable(table, options);
     this.target = output === '-' ? STANDARD_OUTPUT : { path: resolve(host.cwd, output), name: output };
     if (this.target.path === null) return;
     const inputs = inputsOf(host, found);
@@ -150,18 +156,18 @@ class OneTable implements Exporter {
   }
 
   cut(solved: SolvedShot): boolean {
-    this.rows.push(csvRows(solved, this.table, this.options));
+    this.csv.add(solved);
+    this.cuts += 1;
     return true;
   }
 
   finish(): void {
-    const { host, reporter, rows, target } = this;
-    if (rows.length === 0) return;
-    const bytes = Buffer.from(csvHeader(this.table, this.options) + rows.join(''), 'utf8');
+    const { host, reporter, cuts, csv, target } = this;
+    if (cuts === 0) return;
+    const bytes = Buffer.from(csv.text, 'utf8');
     const fault = deliver(host, target, bytes, { file: COMMAND_LINE, start: 0, end: 0 });
     if (fault) throw new UsageError(fault.code, target.name, fault.parameters);
-    if (target.path !== null)
-      reporter.say(`wrote ${target.name}: ${this.table} of ${plural(rows.length, 'cut')}`);
+    if (target.path !== null) reporter.say(`wrote ${target.name}: ${this.table} of ${plural(cuts, 'cut')}`);
   }
 }
 

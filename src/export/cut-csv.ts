@@ -2,13 +2,13 @@
 
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { type ExportOptions, pixelsOf } from './cut-json.js';
+import { sheetColumns, sheetRows } from './sheet-table.js';
 
 type Cell = string | number | boolean | null;
 
 interface Table {
-  readonly header: readonly string[];
-  /** What `--pixels` adds. */
-  readonly pixelHeader?: readonly string[];
+  /** Those of one cut; where cuts differ, they differ behind what all of them have. */
+  readonly columns: (solved: SolvedShot, options: ExportOptions) => readonly string[];
   readonly rows: (solved: SolvedShot, options: ExportOptions) => Iterable<readonly Cell[]>;
 }
 
@@ -16,7 +16,7 @@ interface Table {
 const tables = {
   /** One row a level and frame. */
   exposures: {
-    header: ['cut', 'level', 'frame', 'kind', 'drawing', 'cel', 'starts'],
+    columns: () => ['cut', 'level', 'frame', 'kind', 'drawing', 'cel', 'starts'],
     *rows({ shot, levels }: SolvedShot) {
       for (const { name, exposures } of levels) {
         for (const { frame, kind, drawing, cel, starts } of exposures) {
@@ -27,7 +27,7 @@ const tables = {
   },
   /** One row a drawing. */
   drawings: {
-    header: ['cut', 'level', 'cel', 'drawing', 'kind', 'firstFrame', 'exposedFrames'],
+    columns: () => ['cut', 'level', 'cel', 'drawing', 'kind', 'firstFrame', 'exposedFrames'],
     *rows({ shot, levels }: SolvedShot) {
       for (const { name, drawings } of levels) {
         for (const { cel, drawing, kind, firstFrame, exposedFrames } of drawings) {
@@ -38,7 +38,7 @@ const tables = {
   },
   /** One row a frame. */
   camera: {
-    header: ['cut', 'frame', 'x', 'y', 'width', 'percent', 'field', 'rotation'],
+    columns: () => ['cut', 'frame', 'x', 'y', 'width', 'percent', 'field', 'rotation'],
     *rows({ shot, camera }: SolvedShot) {
       for (const { frame, x, y, width, percent, field, rotation } of camera.frames) {
         yield [shot.cut, frame, x, y, width, percent, field, rotation];
@@ -47,8 +47,10 @@ const tables = {
   },
   /** One row a level of the stack and frame. */
   placement: {
-    header: ['cut', 'level', 'frame', 'x', 'y', 'scale', 'rotation', 'screenX', 'screenY'],
-    pixelHeader: ['pixelX', 'pixelY'],
+    columns: (_, { pixels = false }) => [
+      ...['cut', 'level', 'frame', 'x', 'y', 'scale', 'rotation', 'screenX', 'screenY'],
+      ...(pixels ? ['pixelX', 'pixelY'] : []),
+    ],
     *rows({ shot, camera }: SolvedShot, { pixels = false }: ExportOptions) {
       for (const [name, frames] of camera.placement) {
         for (const [index, placed] of frames.entries()) {
@@ -60,29 +62,71 @@ const tables = {
       }
     },
   },
+  /** One row a frame, one column a level: the sheet for who has no such program. */
+  sheet: { columns: sheetColumns, rows: sheetRows },
 } satisfies Record<string, Table>;
 
 export type TableName = keyof typeof tables;
 export const TABLES = Object.keys(tables) as readonly TableName[];
 
-export function csvHeader(table: TableName, { pixels = false }: ExportOptions = {}): string {
-  const { header, pixelHeader = [] }: Table = tables[table];
-  return csvLine(pixels ? [...header, ...pixelHeader] : header);
+/** A table of one cut, or of many with one header row: a column that a cut does not have is empty on its rows. */
+export class CsvTable {
+  private readonly columns: string[] = [];
+  private readonly cuts: { readonly lines: readonly string[]; readonly columns: number }[] = [];
+  private readonly table: Table;
+
+  constructor(
+    name: TableName,
+    private readonly options: ExportOptions = {},
+  ) {
+    this.table = tables[name];
+  }
+
+  add(solved: SolvedShot): this {
+    const { columns, options, table } = this;
+    const own = table.columns(solved, options);
+    for (const name of own) if (!columns.includes(name)) columns.push(name);
+    const places = own.map((name) => columns.indexOf(name));
+    const width = columns.length;
+    const inTurn = places.every((place, i) => place === i) && own.length === width;
+    this.cuts.push({
+      columns: width,
+      lines: Array.from(table.rows(solved, options), (row) => {
+        if (inTurn) return csvLine(row);
+        const cells: Cell[] = new Array(width).fill(null);
+        row.forEach((cell, i) => {
+          cells[places[i]!] = cell;
+        });
+        return csvLine(cells);
+      }),
+    });
+    return this;
+  }
+
+  /** Header row first; '' where no cut was added. */
+  get text(): string {
+    if (this.cuts.length === 0) return '';
+    const width = this.columns.length;
+    const parts = this.cuts.flatMap(({ lines, columns }) => {
+      const missing = ','.repeat(width - columns);
+      return missing === ''
+        ? lines
+        : lines.map((line) => `${line.slice(0, -LINE_END.length)}${missing}${LINE_END}`);
+    });
+    return csvLine(this.columns) + parts.join('');
+  }
 }
 
-export function csvRows(solved: SolvedShot, table: TableName, options: ExportOptions = {}): string {
-  const { rows }: Table = tables[table];
-  return Array.from(rows(solved, options), csvLine).join('');
-}
-
-/** A whole table, header row first. */
+/** A whole table of one cut, header row first. */
 export function toCsv(solved: SolvedShot, table: TableName, options: ExportOptions = {}): string {
-  return csvHeader(table, options) + csvRows(solved, table, options);
+  return new CsvTable(table, options).add(solved).text;
 }
+
+const LINE_END = '\r\n';
 
 /** One line, its end included. */
 export function csvLine(cells: readonly Cell[]): string {
-  return `${cells.map(field).join(',')}\r\n`;
+  return cells.map(field).join(',') + LINE_END;
 }
 
 function field(cell: Cell): string {

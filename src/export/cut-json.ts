@@ -262,7 +262,10 @@ export interface Pixels {
 }
 
 /** `screenX`, `screenY` in pixels of the finished picture: from its centre, x to the right, y up, fractions kept. */
-export function pixelsOf({ screenX, screenY }: PlacementFrame, { output, field }: Settings): Pixels {
+export function pixelsOf(
+  { screenX, screenY }: Pick<PlacementFrame, 'screenX' | 'screenY'>,
+  { output, field }: Settings,
+): Pixels {
   return {
     pixelX: (screenX * output.width) / field.widthMm,
     pixelY: (screenY * output.height) / field.heightMm,

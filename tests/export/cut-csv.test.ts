@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { csvHeader, csvRows, TABLES, toCsv } from '../../src/export/cut-csv.js';
+import { CsvTable, TABLES, toCsv } from '../../src/export/cut-csv.js';
 import { toJson } from '../../src/export/cut-json.js';
 import { compileText } from '../compile.js';
 import { records } from './records.js';
@@ -69,11 +69,40 @@ describe('tables', () => {
     expect(camera.at(-1)).toMatchObject({ x: 10, y: -5, width: 127, percent: 50 });
   });
 
-  test('each is its header and its rows, so that many cuts go into one', () => {
+  test('of many cuts are those of each below one header row', () => {
+    const other = compileText('cut 13\ntime 0+4\nA: 1..\n').solved!;
     for (const name of TABLES) {
-      expect(csvHeader(name) + csvRows(cut, name)).toBe(toCsv(cut, name));
-      expect(records(csvHeader(name))[0]![0]).toBe('cut');
+      if (name === 'sheet') continue;
+      const [header, ...rows] = records(toCsv(cut, name));
+      const [, ...more] = records(toCsv(other, name));
+      expect(header![0]).toBe('cut');
+      expect(records(new CsvTable(name).add(cut).add(other).text)).toEqual([header, ...rows, ...more]);
     }
+  });
+
+  test('of many cuts with levels of their own have the columns of all', () => {
+    const other = compileText('cut 13\ntime 0+4\nC: 5..\nA: 1..\n').solved!;
+    for (const both of [
+      [cut, other],
+      [other, cut],
+    ]) {
+      const joined = new CsvTable('sheet');
+      for (const one of both) joined.add(one);
+      const rows = table(joined.text);
+      for (const one of both) {
+        const own = table(toCsv(one, 'sheet'));
+        const there = rows.filter((row) => row.cut === one.shot.cut);
+        expect(there).toHaveLength(own.length);
+        own.forEach((row, i) => {
+          expect(there[i]).toMatchObject(row);
+          for (const name of Object.keys(there[i]!)) if (!(name in row)) expect(there[i]![name]).toBe('');
+        });
+      }
+    }
+  });
+
+  test('of no cut are empty', () => {
+    expect(new CsvTable('sheet').text).toBe('');
   });
 });
 

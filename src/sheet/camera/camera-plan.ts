@@ -115,6 +115,19 @@ export function cameraPlan(
   };
 }
 
+/** Names of places and graduations of the frames after `since`, up to `frame`. */
+export function saidOn({ labels, numbers }: CameraItem, since: number, frame: number): string {
+  const names: string[] = [];
+  for (let at = since + 1; at <= frame; at++) if (labels.has(at)) names.push(labels.get(at)!);
+  const graduation = numbers.get(frame);
+  return [
+    names.length > 0 ? `(${names.join(' ')})` : '',
+    graduation ? `${graduation.number}${graduation.beside && ` ${graduation.beside}`}` : '',
+  ]
+    .filter(Boolean)
+    .join(' ');
+}
+
 /** How large or how far turned a level already is on the rows before its move; '' where it is as drawn, or has moved before. */
 function beforeFirst({ first, solved }: CameraItem, { camera }: SolvedShot): string {
   if (!solved || first < 2) return '';

@@ -1,6 +1,7 @@
 /** Who speaks beside whom: lanes of the dialogue column, and the stretches of rows that words are spread over. */
 
 import type { Shot, Spoken } from '../../shot/shot.js';
+import type { SheetWords } from '../../words/sheet-words.js';
 import type { Mark } from '../display-list.js';
 import { polygon } from '../mark-builders.js';
 import type { SheetGeometry } from '../sheet-geometry.js';
@@ -94,6 +95,12 @@ export function wordStretches({ frames, parts }: Spoken): WordStretch[] {
   return begun
     .map((one, i): WordStretch => ({ ...one, to: (begun[i + 1]?.from ?? frames.to + 1) - 1 }))
     .filter((stretch) => stretch.text !== '' && stretch.to >= stretch.from);
+}
+
+/** Who speaks, and how; '' for sound and music. */
+export function speakerOf({ speaker, manner }: Spoken, { off, mono }: SheetWords): string {
+  const how = { on: '', off: ` ${off}`, mono: ` ${mono}` }[manner];
+  return speaker + how === '' ? '' : `${speaker}${how}:`;
 }
 
 /** All the words of a line, for the memo. */

@@ -5,9 +5,9 @@ import type { Shot, Spoken } from '../../shot/shot.js';
 import type { SolvedCycle, SolvedLevel, SolvedShot } from '../../solve/solved-shot.js';
 import { POINTS_A_ROW } from '../../sound/track-sound.js';
 import type { SheetWords } from '../../words/sheet-words.js';
-import type { CameraItem, CameraPlan } from '../camera/camera-plan.js';
+import { type CameraItem, type CameraPlan, saidOn } from '../camera/camera-plan.js';
 import { type KeySign, keySigns } from '../drawing-columns.js';
-import { speechOf, wholeText, wordStretches } from '../speech/speech-lanes.js';
+import { speakerOf, speechOf, wholeText, wordStretches } from '../speech/speech-lanes.js';
 
 /** The frames that have a row, rising; each row tells what is seen on that very frame. */
 export type Rows = readonly number[];
@@ -55,11 +55,6 @@ export function speechColumns(shot: Shot, rows: Rows, words: SheetWords): TextCo
 function headOf(lines: readonly Spoken[], { sound, music }: SheetWords): string {
   const kinds = new Set(lines.map(({ kind }) => kind));
   return [kinds.has('sound') ? sound : '', kinds.has('music') ? music : ''].filter(Boolean).join(', ');
-}
-
-export function speakerOf({ speaker, manner }: Spoken, { off, mono }: SheetWords): string {
-  const how = { on: '', off: ` ${off}`, mono: ` ${mono}` }[manner];
-  return speaker + how === '' ? '' : `${speaker}${how}:`;
 }
 
 function linesOn(lines: readonly Spoken[], rows: Rows, width: number, words: SheetWords): string[] {
@@ -182,19 +177,6 @@ function itemsOn(items: readonly CameraItem[], rows: Rows, width: number): strin
     }
   }
   return cells;
-}
-
-/** Names of places and graduations of the frames after `since`, up to `frame`. */
-function saidOn({ labels, numbers }: CameraItem, since: number, frame: number): string {
-  const names: string[] = [];
-  for (let at = since + 1; at <= frame; at++) if (labels.has(at)) names.push(labels.get(at)!);
-  const graduation = numbers.get(frame);
-  return [
-    names.length > 0 ? `(${names.join(' ')})` : '',
-    graduation ? `${graduation.number}${graduation.beside && ` ${graduation.beside}`}` : '',
-  ]
-    .filter(Boolean)
-    .join(' ');
 }
 
 /** The move's name on the first row, behind what stands there, or on the first rows that are free. */

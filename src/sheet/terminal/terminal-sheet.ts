@@ -19,14 +19,13 @@ import type { SheetWords } from '../../words/sheet-words.js';
 import { wordsOf } from '../../words/words.js';
 import { type CameraPlan, cameraMemo, cameraPlan } from '../camera/camera-plan.js';
 import type { LentLevel, Neighbours } from '../page-look.js';
-import { wholeText } from '../speech/speech-lanes.js';
+import { speakerOf, wholeText } from '../speech/speech-lanes.js';
 import {
   cameraColumns,
   levelColumn,
   notesColumn,
   type Rows,
   sheetColumn,
-  speakerOf,
   speechColumns,
   trackColumn,
 } from './terminal-columns.js';

@@ -1,7 +1,8 @@
 /** Lanes of the dialogue column, and the rows that words are spread over. */
 
 import { describe, expect, test } from 'vitest';
-import { speechOf, wholeText, wordStretches } from '../../../src/sheet/speech/speech-lanes.js';
+import { speakerOf, speechOf, wholeText, wordStretches } from '../../../src/sheet/speech/speech-lanes.js';
+import { wordsOf } from '../../../src/words/words.js';
 import { laid, said, solvedCut, textsOf } from '../laid.js';
 
 test('gives lines at the same time lanes of their own, and tells the memo what finds none', () => {
@@ -36,6 +37,14 @@ describe('lanes', () => {
   test('are one of each at least', () => {
     expect(speechOf(shotOf(''))).toEqual({ voices: 1, sounds: 1, placed: [], without: [] });
   });
+});
+
+test('names who speaks, and how', () => {
+  const words = wordsOf({ labels: 'en', convention: 'japan' }).sheet;
+  const speakers = (text: string) => shotOf(text).spoken.map((one) => speakerOf(one, words));
+  expect(speakers('voice "Nao" 1..6 "Wait"')).toEqual(['Nao:']);
+  expect(speakers('voice "Nao" off 1..6 "Wait"')).toEqual(['Nao OFF:']);
+  expect(speakers('sound 1..6 "bell"')).toEqual(['']);
 });
 
 describe('words', () => {

@@ -10,7 +10,6 @@ import {
   notesColumn,
   rowsWithin,
   sheetColumn,
-  speakerOf,
   speechColumns,
   trackColumn,
 } from '../../../src/sheet/terminal/terminal-columns.js';
@@ -65,13 +64,6 @@ test('a column has its texts as lines, told how wide it is', () => {
 });
 
 describe('dialogue', () => {
-  test('names who speaks, and how', () => {
-    const speakers = (text: string) => shotOf(text).spoken.map((one) => speakerOf(one, words));
-    expect(speakers('voice "Nao" 1..6 "Wait"')).toEqual(['Nao:']);
-    expect(speakers('voice "Nao" off 1..6 "Wait"')).toEqual(['Nao OFF:']);
-    expect(speakers('sound 1..6 "bell"')).toEqual(['']);
-  });
-
   test('goes down its rows, words that are tied to one on it', () => {
     const [column] = speechColumns(shotOf('voice "Nao" 2..6 "Wait" @5 "here"'), rowsTo(8), words);
     expect(lines(column!, 24)).toEqual(['', '┌ Nao: Wait', '│', '│', '│ here', '└', '', '']);
