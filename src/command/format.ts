@@ -29,8 +29,9 @@ export function define(command: Command, context: CommandContext): Command {
     .addHelpText(
       'after',
       `
-Timelines that stand together start in one column, long lines are broken at whole seconds, full-width characters outside quotes
-become plain ones. What is printed stays the same. What cannot be read is left as it is; "cutwright check" says why.
+Timelines that stand together start in one column, lines over 100 columns are broken, full-width characters outside quotes become
+plain ones. Line breaks before a drawing stay. What is printed stays the same. What cannot be read is left as it is; "cutwright
+check" says why.
 ${examples(
   ['cutwright format c012.cut', 'write it in the usual layout'],
   ['cutwright format cuts/', 'every text of a folder, what cuts use and old takes as well'],
@@ -52,7 +53,9 @@ async function formatAll(host: Host, files: readonly string[], options: Options)
     files.flatMap((file) => inFolder(host, file)),
   );
   reporter.report(found.diagnostics, NO_SOURCES);
-  const count = { changed: 0, same: 0, failed: 0 };
+  const count = { changed: 0, same: 0, unread: 0, failed: 0 };
+  // An editor puts in the place of the text whatever comes back.
+  const silent = files.every((file) => file === '-') && !options.check && !options.diff;
   for (const job of found.jobs) {
     const bytes = await bytesOf(world, job);
     const read = job.path === null ? decode(job.name, bytes) : readText(world, job.path, job.name);
@@ -63,7 +66,8 @@ async function formatAll(host: Host, files: readonly string[], options: Options)
     }
     const { fps, on } = job.episode.settings;
     const { text, left } = format(job.name, read.text, { fps, on });
-    if (left > 0) reporter.say(`${job.name}: ${plural(left, 'statement')} ${LEFT[left === 1 ? 0 : 1]}`);
+    if (left > 0 && !silent)
+      reporter.say(`${job.name}: ${plural(left, 'statement')} ${LEFT[left === 1 ? 0 : 1]}`);
     const changed = Buffer.compare(bytes, Buffer.from(text, 'utf8')) !== 0;
     if (options.diff) await printDiff(host, job.name, read.text, text);
     else if (options.check && changed) host.out(`${job.name}\n`);
@@ -72,9 +76,9 @@ async function formatAll(host: Host, files: readonly string[], options: Options)
     if (fault) {
       reporter.report([fault], NO_SOURCES);
       count.failed++;
-    } else count[changed ? 'changed' : 'same']++;
+    } else count[changed ? 'changed' : left > 0 ? 'unread' : 'same']++;
   }
-  if (found.jobs.length > 0) reporter.say(summary(found.jobs, count, options));
+  if (found.jobs.length > 0 && !silent) reporter.say(summary(found.jobs, count, options));
   const status = reporter.finish();
   return options.check && count.changed > 0 ? Math.max(status, 1) : status;
 }
@@ -94,12 +98,13 @@ const LEFT = [
 
 function summary(
   jobs: readonly Job[],
-  { changed, same, failed }: { changed: number; same: number; failed: number },
+  { changed, same, unread, failed }: Readonly<Record<'changed' | 'same' | 'unread' | 'failed', number>>,
   { check, diff }: Options,
 ): string {
   const parts = [
     ...(changed > 0 ? [`${changed} ${check || diff ? 'to be formatted' : 'formatted'}`] : []),
     ...(same > 0 ? [`${same} as ${same === 1 ? 'it' : 'they'} should be`] : []),
+    ...(unread > 0 ? [`${unread} with statements that cannot be read`] : []),
     ...(failed > 0 ? [`${failed} not formatted`] : []),
   ];
   return `${plural(jobs.length, 'file')}: ${parts.join(', ')}`;

@@ -47,7 +47,26 @@ describe('format', () => {
     host.input = Buffer.from(UNTIDY);
     expect((await run(host, 'format', '-')).out).toBe(CUT);
     host.input = Buffer.from(CUT);
-    expect(await run(host, 'format', '-')).toMatchObject({ status: 0, out: CUT });
+    expect(await run(host, 'format', '-')).toEqual({ status: 0, out: CUT, error: '' });
+  });
+
+  test('standard input gives nothing but the text, whatever cannot be read in it', async () => {
+    const host = memoryHost();
+    host.input = Buffer.from(`tmie   1+0\n${UNTIDY}`);
+    expect(await run(host, 'format', '-')).toEqual({ status: 0, out: `tmie   1+0\n${CUT}`, error: '' });
+    host.input = Buffer.from(UNTIDY);
+    expect((await run(host, 'format', '--check', '-')).error).toBe('1 file: 1 to be formatted\n');
+  });
+
+  test('a file with statements that cannot be read is not as it should be', async () => {
+    const host = memoryHost({ 'a.cut': 'cut 1\ntmie   1+0\n', 'b.cut': CUT });
+    expect(await run(host, 'format', '--check', '.')).toEqual({
+      status: 0,
+      out: '',
+      error:
+        'a.cut: 1 statement could not be read and was left as it is\n' +
+        '2 files: 1 as it should be, 1 with statements that cannot be read\n',
+    });
   });
 
   test('what cannot be read is left, in a word; its errors are for check', async () => {

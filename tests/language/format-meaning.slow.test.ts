@@ -51,9 +51,14 @@ const COMMENTS = ['# a', '#', '＃　全角', '#  "x  ', '# A: 1--2'];
 
 /**
  * The text typed another way: blanks of every kind where there is one, or where the layout has none and none is needed; plain
- * characters as a Japanese keyboard gives them; with `notes`, comments and blank lines as well.
+ * characters as a Japanese keyboard gives them; with `notes`, comments and blank lines as well. `lines`: broken into lines, too.
  */
-function retyped(text: string, dice: readonly number[], notes: boolean): string {
+function retyped(
+  text: string,
+  dice: readonly number[],
+  { notes, lines }: { notes: boolean; lines: boolean },
+): string {
+  const blanks = lines ? BLANKS : BLANKS.filter((kind) => !/[\r\n]/.test(kind));
   const { tokens } = parse('', text);
   let rolled = 0;
   const roll = (sides: number): number => {
@@ -61,7 +66,7 @@ function retyped(text: string, dice: readonly number[], notes: boolean): string 
     return number % sides;
   };
   const blank = (): string => {
-    const kind = BLANKS[roll(BLANKS.length)]!;
+    const kind = blanks[roll(blanks.length)]!;
     if (!notes || roll(6) > 0) return kind;
     return [`  ${COMMENTS[roll(COMMENTS.length)]}\n `, '\n\n ', `\n${COMMENTS[roll(COMMENTS.length)]}\n　`][
       roll(3)
@@ -100,10 +105,10 @@ describe('random cuts', () => {
     );
   });
 
-  test('have one layout, however they were typed', () => {
+  test('have one layout, however they were typed between line breaks', () => {
     fc.assert(
       fc.property(cuts, dice, (text, numbers) => {
-        const typed = retyped(text, numbers, false);
+        const typed = retyped(text, numbers, { notes: false, lines: false });
         expect(placeless(parse('', typed).tree.statements)).toBe(placeless(parse('', text).tree.statements));
         expect(formatted(typed)).toBe(formatted(text));
       }),
@@ -114,11 +119,22 @@ describe('random cuts', () => {
   test('keep all of it with comments and blank lines anywhere', () => {
     fc.assert(
       fc.property(cuts, dice, (text, numbers) => {
-        const typed = retyped(text, numbers, true);
+        const typed = retyped(text, numbers, { notes: true, lines: true });
         expect(placeless(parse('', typed).tree.statements)).toBe(placeless(parse('', text).tree.statements));
         expectSame(typed);
       }),
       { numRuns: 10 },
+    );
+  });
+
+  test('broken into lines anywhere, are laid out once and for all', () => {
+    fc.assert(
+      fc.property(cuts, dice, (text, numbers) => {
+        const once = formatted(retyped(text, numbers, { notes: false, lines: true }));
+        expect(formatted(once)).toBe(once);
+        expect(formatted(once.replace(/\n +/g, ' '))).toBe(formatted(text));
+      }),
+      { numRuns: 60 },
     );
   });
 
@@ -127,7 +143,7 @@ describe('random cuts', () => {
     fc.assert(
       fc.property(cuts, dice, (text, numbers) => {
         const slips = ['?', ' (', '"', ' 1+', '}', '\u0001', ' zz'];
-        const lines = retyped(text, numbers, false)
+        const lines = retyped(text, numbers, { notes: false, lines: true })
           .split(/(?<=\n)(?=\S)/)
           .map((line, i) => {
             if (numbers[i % numbers.length]! % 3 > 0) return line;

@@ -13,6 +13,8 @@ export interface WrittenToken {
   readonly text: string;
   readonly start: number;
   readonly end: number;
+  /** Typed in another line than the token before it. */
+  readonly startsLine: boolean;
 }
 
 /** A line of its own: a comment with its `#`, or '' for a blank one. */
@@ -85,7 +87,7 @@ export function piecesOf(file: string, text: string): FormatPiece[] {
       pieces.push({
         kind: 'statement',
         statement: reading.statement,
-        tokens: tokens.map(written),
+        tokens: tokens.map((token, i) => written(text, token, tokens[i - 1])),
         segments: made,
         typed: text.slice(piece.start, stop),
       });
@@ -113,13 +115,18 @@ class Comments {
   }
 }
 
-function written({ tokenType, image, startOffset, endOffset }: IToken): WrittenToken {
+function written(
+  typed: string,
+  { tokenType, image, startOffset, endOffset }: IToken,
+  before: IToken | undefined,
+): WrittenToken {
   const kind = tokenType.name;
   return {
     kind,
     text: kind === 'Text' ? image : image.normalize('NFC'),
     start: startOffset,
     end: endOffset! + 1,
+    startsLine: before !== undefined && /[\r\n]/.test(typed.slice(before.endOffset! + 1, startOffset)),
   };
 }
 

@@ -45,13 +45,10 @@ export function linesOf(
     else if (from < head)
       first = `${from > 0 ? indent : ''}${textOf(tokens, gaps, from, Math.min(to, head))} `;
     const rest = Math.max(from, head);
-    const whole = first + textOf(tokens, gaps, rest, to);
-    const folded =
-      displayWidth(whole) <= LINE_COLUMNS
-        ? [whole]
-        : breakLines(first, atomsOf(piece, gaps, timing, rest, to), indent);
-    for (const [i, text] of folded.entries()) {
-      lines.push({ text: text.trimEnd(), comment: i === folded.length - 1 ? comment : null });
+    const atoms = atomsOf(piece, gaps, timing, rest, to);
+    const broken = breakLines(first, atoms, indent);
+    for (const [i, text] of broken.entries()) {
+      lines.push({ text: text.trimEnd(), comment: i === broken.length - 1 ? comment : null });
     }
     for (const one of between) lines.push({ text: one.text === '' ? '' : indent + one.text, comment: null });
   }
@@ -74,16 +71,21 @@ function atomsOf(
 ): LineAtom[] {
   const seconds = secondsOf(statement, timing);
   const depths = depthsOf(statement);
+  const drawings = drawingsOf(statement);
   const atoms: LineAtom[] = [];
   for (let i = from; i < to; ) {
     let end = i + 1;
     while (end < to && (gaps[end] === 'none' || gaps[end] === 'keep')) end++;
-    const { start } = tokens[i]!;
+    const { start, startsLine } = tokens[i]!;
+    // A place stands before its text: `@2+1 "and more"`.
+    const drawing = gaps[i] === 'blank' && tokens.slice(i, end).some((one) => drawings.has(one.start));
     atoms.push({
       text: textOf(tokens, gaps, i, end),
       blank: gaps[i] !== 'soft',
       depth: depths.get(start) ?? 0,
       second: seconds.has(start),
+      drawing,
+      startsLine,
     });
     i = end;
   }
@@ -125,6 +127,20 @@ function depthsOf(statement: Statement): ReadonlyMap<number, number> {
   return depths;
 }
 
+/** The offsets before which a line that the writer has broken stays so: drawings, and what is said of several texts. */
+function drawingsOf(statement: Statement): ReadonlySet<number> {
+  const starts = new Set<number>();
+  const visit = (items: readonly Item[]): void => {
+    for (const item of items) {
+      starts.add(item.span.start);
+      if (item.kind === 'group') visit(item.items);
+    }
+  };
+  if (statement.kind === 'timeline' || statement.kind === 'phrase') visit(statement.items);
+  if ('words' in statement) for (const { span } of statement.words) starts.add(span.start);
+  return starts;
+}
+
 // ---- Breaks what is too long for one line
 
 /** What stays together in one line, and what comes before it: a blank, or nothing. */
@@ -135,19 +151,43 @@ export interface LineAtom {
   readonly depth: number;
   /** A whole second of the timeline begins here. */
   readonly second: boolean;
+  /** A drawing, or a text of several. */
+  readonly drawing: boolean;
+  /** The writer has begun a line with it. */
+  readonly startsLine: boolean;
 }
 
 /** A line is broken at a whole second only where it is at least this full. */
 const REACH = 0.6;
 
 /**
- * `head` and the atoms behind it; lines after the first start with `indent`. Where a line grows too long it is broken, of the
- * places that fit: at the last whole second within reach; at the last blank; between a key and its in-betweens, at a whole second
- * before others; inside a group. What would not fit into a line of its own stays where it is.
+ * `head` and the atoms behind it; lines after the first start with `indent`. A line that the writer has begun with a drawing stays one.
+ * Where a line grows too long it is broken, of the places that fit: at the last whole second within reach; at the last blank;
+ * between a key and its in-betweens, at a whole second before others; inside a group. What would not fit into a line of its own
+ * stays where it is.
  */
 export function breakLines(head: string, atoms: readonly LineAtom[], indent: string): string[] {
-  const done: string[] = [];
-  let line = head;
+  const begun = atoms.flatMap(({ drawing, startsLine }, i) => (i > 0 && drawing && startsLine ? [i] : []));
+  return pieces(atoms, begun).flatMap((part, i) => stableLines(i === 0 ? head : indent, part, indent));
+}
+
+/** Laid out anew, a break at a drawing is one that is kept: so what lies between two of them is broken by itself. */
+function stableLines(head: string, atoms: readonly LineAtom[], indent: string): string[] {
+  const starts = overflowBreaks(head, atoms, indent);
+  const atDrawings = starts.filter((i) => atoms[i]!.drawing);
+  if (atDrawings.length > 0)
+    return pieces(atoms, atDrawings).flatMap((part, i) => stableLines(i === 0 ? head : indent, part, indent));
+  return pieces(atoms, starts).map((part, i) => (i === 0 ? head : indent) + joined(part));
+}
+
+/** `starts`: the indices at which a new piece begins. */
+function pieces(atoms: readonly LineAtom[], starts: readonly number[]): LineAtom[][] {
+  return [0, ...starts].map((from, i) => atoms.slice(from, starts[i]));
+}
+
+/** The indices of the atoms that begin a further line. */
+function overflowBreaks(head: string, atoms: readonly LineAtom[], indent: string): number[] {
+  const starts: number[] = [];
   let width = displayWidth(head);
   let first = 0;
   let places: { readonly at: number; readonly width: number }[] = [];
@@ -161,14 +201,13 @@ export function breakLines(head: string, atoms: readonly LineAtom[], indent: str
     if (width <= LINE_COLUMNS) continue;
     const at = choose(places, atoms, margin);
     if (at === null) continue;
-    done.push(line + joined(atoms.slice(first, at)));
-    line = indent;
+    starts.push(at);
     width = margin;
     first = at;
     places = [];
     i = at - 1;
   }
-  return [...done, line + joined(atoms.slice(first))];
+  return starts;
 }
 
 function choose(

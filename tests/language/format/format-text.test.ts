@@ -172,6 +172,26 @@ describe('long lines', () => {
     );
   });
 
+  test('that the writer broke before a drawing stay broken there, and nowhere else', () => {
+    const text = 'A "Nao": 1:12\n  1--\n 2 (4-\n 5-)*3\n\t6 x\n : 4 @\n 1+0 7..\nphrase walk =\n 1\n 2\n';
+    expect(formatted(text)).toBe(
+      'A "Nao": 1:12\n         1--2 (4-5-)*3\n         6 x:4 @1+0 7..\nphrase walk = 1\n              2\n',
+    );
+    expect(formatted(formatted(text))).toBe(formatted(text));
+  });
+
+  test('that were broken in a group, or between two texts, stay so', () => {
+    const text = 'A: (1 2\n    3 4)..\nvoice "Nao" 1..9 "Ah"\n  @4 "so"\n "late"\n';
+    expect(formatted(text)).toBe('A: (1 2\n   3 4)..\nvoice "Nao" 1..9 "Ah"\n      @4 "so"\n      "late"\n');
+  });
+
+  test('broken by the writer and still too long are broken again', () => {
+    const text = formatted(`A: 1:12\n ${keys(60)}..\n`);
+    expect(text.split('\n')[0]).toBe('A: 1:12');
+    expect(text.split('\n').every((each) => displayWidth(each) <= 100)).toBe(true);
+    expect(formatted(text)).toBe(text);
+  });
+
   test('wide characters count two', () => {
     const names = Array.from({ length: 30 }, (_, i) => `空気${i}`).join(' ');
     expect(
@@ -258,7 +278,7 @@ describe('what cannot be taken apart safely stays as typed', () => {
   test('an indented line that may be the timeline of another level', () => {
     const slip = 'A:  1--2..\n B:  3 1..\n';
     expect(format('this.cut', `cut  1\n${slip}`)).toEqual({ text: `cut 1\n${slip}`, left: 1 });
-    expect(formatted(`${slip}phrase B = 1 2\n`)).toBe('A: 1--2.. B:3 1..\nphrase B = 1 2\n');
+    expect(formatted(`${slip}phrase B = 1 2\n`)).toBe('A: 1--2..\n   B:3 1..\nphrase B = 1 2\n');
     // Where the phrase may come from a file that is used, nothing is said of it.
     expect(format('this.cut', `use "house.cut"\n${slip}`)).toEqual({
       text: `use "house.cut"\n${slip}`,

@@ -7,6 +7,8 @@ const atom = (text: string, more: Partial<LineAtom> = {}): LineAtom => ({
   blank: true,
   depth: 0,
   second: false,
+  drawing: false,
+  startsLine: false,
   ...more,
 });
 /** Widths of the lines that so many atoms of ten columns make; the head is `A: `, as wide as the indent. */
@@ -45,6 +47,11 @@ describe('a line that grows too long', () => {
   test('is broken where no blank stands, if there is none', () => {
     const lines = broken(tens(20, () => ({ blank: false })));
     expect(lines.map((line) => line.length)).toEqual([93, 93]);
+  });
+
+  test('keeps the breaks before drawings, and is filled anew between them', () => {
+    const lines = broken(tens(24, (i) => ({ drawing: i % 2 === 0, startsLine: i === 3 || i === 4 })));
+    expect(lines.map((line) => line.trim().replace('A: ', '').split(' ').length)).toEqual([4, 9, 9, 2]);
   });
 
   test('loses nothing', () => {
