@@ -14,7 +14,7 @@ export function define(command: Command, context: CommandContext): Command {
         ['cutwright check cuts/', 'every cut of a folder'],
         ['cutwright check episode.yaml --strict', 'a whole episode; warnings count as errors'],
         ['cutwright check --format github cuts/', 'as annotations on the lines of a pull request'],
-        ['cutwright explain timeline-short', 'what the word in brackets behind a problem means'],
+        ['cutwright explain timeline-short', 'what the code of a message means'],
       ),
     )
     .action(async (files: string[], options: ReportOptions) => {

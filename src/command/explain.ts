@@ -18,10 +18,7 @@ interface Options {
 
 export function define(command: Command, context: CommandContext): Command {
   return command
-    .argument(
-      '[word]',
-      'a statement, a word of one, or the code in brackets behind a problem; without it all are listed',
-    )
+    .argument('[word]', 'a statement, a word of one, or the code of a message; without it all are listed')
     .option('--card', 'print the whole language on one page, to hang beside the desk')
     .option('-o, --output <file>', 'the file of the card, or - for standard output', 'card.pdf')
     .addOption(choice('-p, --paper <size>', 'the paper of the card', PAPERS).default('A4'))

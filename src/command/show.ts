@@ -9,7 +9,7 @@ import { type EpisodeCache, newEpisodeCache } from '../episode/episode.js';
 import { episodeOf, findCuts, type Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import type { Code } from '../language/catalogue/index.js';
-import { messageOf } from '../language/message.js';
+import { messageOf, reportTexts } from '../language/message.js';
 import { lines, placeAt } from '../language/source.js';
 import { nearest } from '../language/suggest.js';
 import { hanging } from '../layout/text-table.js';
@@ -176,8 +176,9 @@ function problems({ diagnostics, sources }: Compiled, own: string, width: number
     .flatMap((one) => {
       const { severity, code, span } = one;
       const { line, column } = placeAt(lines(sources.get(span.file) ?? ''), span.start);
-      const file = span.file === own ? '' : `${span.file}:`;
-      return hanging(`! ${file}${line}:${column}: ${severity}[${code}]: ${messageOf(one, 'en')}`, width, 4);
+      const place = `${span.file === own ? '' : `${span.file}:`}${line}:${column}`;
+      const said = `${reportTexts('en').severity[severity]}: ${messageOf(one, 'en')}`;
+      return hanging(`! ${place}: ${said} (${code})`, width, 4);
     });
 }
 

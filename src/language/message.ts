@@ -1,6 +1,6 @@
 /** The sentences of a diagnostic in one language; only printers ask for them. */
 
-import type { CodeTexts, Language } from './catalogue/catalogue-entry.js';
+import type { CodeTexts, Language, ReportTexts } from './catalogue/catalogue-entry.js';
 import { en } from './catalogue/en/index.js';
 import type { Code, Message } from './catalogue/index.js';
 import type { Action, Diagnostic, Note } from './diagnostic.js';
@@ -33,6 +33,11 @@ export function noteOf(note: Note, language: MessageLanguage): string {
 /** What a fix does, as a request: "put the text in quotes". */
 export function actionOf(action: Action, language: MessageLanguage): string {
   return written(LANGUAGES[language].fixes[action.action] as AnyText, action, language);
+}
+
+/** What stands around the sentences: severities, the words before remarks and fixes. */
+export function reportTexts(language: MessageLanguage): ReportTexts {
+  return LANGUAGES[language].report;
 }
 
 /** Title and explanation of a code. */

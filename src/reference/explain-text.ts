@@ -124,7 +124,7 @@ export const PLACEHOLDERS = {
   KEY: 'the name of a key: 2, 3a',
   HEARD: 'a time in the recording: 12.48s seconds, or 0:03:12:08 hours, minutes, seconds and frames',
   BETWEEN: 'the name of an in-between: 1.2, 1.1a',
-  CODE: 'what stands in square brackets in a message: warning[strobing]',
+  CODE: 'the code of a message, which stands behind its place: c012.cut:9:1: strobing',
   HOW: 'how the way is spread, and what else may stand behind: see the table',
 } as const;
 

@@ -187,7 +187,7 @@ describe('where it goes', () => {
     host.locked.add('/work/locked');
     const { status, error } = await build('-o', 'locked/all.pdf');
     expect(status).toBe(2);
-    expect(error.match(/error\[/g)).toHaveLength(1);
+    expect(error.match(/^Error: /gm)).toHaveLength(1);
     expect(error).toContain('not printed: cut 2 (not written), cut 10 (not written)');
   });
 });

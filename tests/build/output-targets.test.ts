@@ -105,7 +105,7 @@ describe('what must not be written over', () => {
     const host = memoryHost({ 'day/c1.cut': CUT, 'night/c1.cut': TWO, 'night/c2.cut': TWO });
     const { status, error } = await run(host, 'build', 'day', 'night', '-o', 'out');
     expect(status).toBe(2);
-    expect(error.match(/error\[same-output\]/g)).toHaveLength(2);
+    expect(error.match(/: same-output$/gm)).toHaveLength(2);
     expect(fileNames(host).filter((name) => name.startsWith('out/'))).toEqual(['out/c2.pdf']);
   });
 
@@ -133,7 +133,7 @@ describe('what must not be written over', () => {
     host.links.set('/work/link.pdf', 'a.cut');
     const { status, error } = await run(host, 'build', 'a.cut', '-o', output);
     expect(status).toBe(2);
-    expect(error).toContain('error[output-is-input]');
+    expect(error).toContain(': output-is-input\n');
     for (const [name, text] of Object.entries(files))
       expect(Buffer.from(host.files.get(`/work/${name}`)!).toString()).toBe(text);
   });

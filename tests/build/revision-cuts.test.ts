@@ -149,8 +149,8 @@ describe('what git cannot give', () => {
   test('an unknown revision, pointed at', async () => {
     const { status, error } = await run(host, 'build', 'e', '--since', 'HEDA');
     expect(status).toBe(2);
-    expect(error).toContain('error[option-value]: `--since HEDA` does not do: git knows no revision `HEDA`.');
-    const [, line, caret] = error.split('\n');
+    expect(error).toContain('Error: `--since HEDA` does not do: git knows no revision `HEDA`.');
+    const [, , line, caret] = error.split('\n');
     expect(line!.slice(caret!.indexOf('^'), caret!.lastIndexOf('^') + 1)).toBe('HEDA');
   });
 

@@ -66,7 +66,7 @@ test('a folder that may not be written to: said for each cut, and nothing is los
   const done = await written(async () => {
     const { status, error } = await build('--changed');
     expect(status).toBe(2);
-    expect(error).toContain('error[output-unwritable]: `out/2.pdf` cannot be written: permission denied.');
+    expect(error).toContain('Error: `out/2.pdf` cannot be written: permission denied.');
     expect(error).toMatch(/2 cuts unchanged\nnot printed: cut 2 \(not written\)\n$/);
   });
   expect(done).toEqual([]);
@@ -80,7 +80,9 @@ describe('a disk that refuses', () => {
     host.room = 100;
     const { status, error } = await run(host, 'build', 'a.cut');
     expect(status).toBe(2);
-    expect(error).toContain('a.cut: error[output-unwritable]: `a.pdf` cannot be written: the disk is full.');
+    expect(error).toContain(
+      'Error: `a.pdf` cannot be written: the disk is full.\na.cut: output-unwritable\n',
+    );
     expect(Buffer.from(host.files.get('/work/a.pdf')!).toString()).toBe('old');
   });
 

@@ -55,7 +55,7 @@ describe('two files', () => {
     ]) {
       const { status, out, error } = await run(host, 'compare', ...words);
       expect({ status, out }).toEqual({ status: 2, out: '' });
-      expect(error).toContain('bad.cut:3:4: error[timeline-short]');
+      expect(error).toContain('bad.cut:3:4: timeline-short');
     }
   });
 

@@ -55,7 +55,7 @@ describe('what is said', () => {
   test('for people has the line with a caret, at once', () => {
     const { host, reporter: one } = reporter();
     report(one, BOTH);
-    expect(host.complaints()).toMatch(/^this\.cut:3:4: error\[timeline-short\]: .*\n {4}A: 1:12\n {7}\^+\n/);
+    expect(host.complaints()).toMatch(/^Error: .*\nthis\.cut:3:4: timeline-short\n {4}A: 1:12\n {7}\^+\n/);
     one.say('1 cut checked');
     expect(host.complaints()).toMatch(/\n1 cut checked\n$/);
   });

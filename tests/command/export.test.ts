@@ -87,7 +87,7 @@ test('a text is not written over', async () => {
     ['-o', 'b.cut', '-t', 'drawings'],
   ]) {
     const { status, error } = await run(host, 'export', 'a.cut', ...more);
-    expect([status, error.includes('error[output-is-input]')]).toEqual([2, true]);
+    expect([status, error.includes(': output-is-input\n')]).toEqual([2, true]);
   }
   expect(Buffer.from(host.files.get('/work/b.cut')!).toString()).toBe(TWO);
 });

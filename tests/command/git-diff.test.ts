@@ -101,7 +101,7 @@ test('--git outside of git, and for what cannot be compared', async () => {
   const seven = ['c1.cut', 'tmp/old', 'abc', '100644', 'tmp/now', 'def', '100644'];
   const { status, out, error } = await runOn(files, 'compare', '--git', ...seven);
   expect({ status, out }).toEqual({ status: 0, out: 'c1.cut: not compared, the old version has errors\n' });
-  expect(error).toContain('old:c1.cut:3:4: error[timeline-short]');
+  expect(error).toContain('old:c1.cut:3:4: timeline-short');
   expect((await runOn(files, 'compare', '--git', 'c1.cut')).out).toBe('c1.cut: the merge is not settled\n');
   expect((await runOn(files, 'compare', '--git', 'c1.cut', 'tmp/now')).status).toBe(2);
 });

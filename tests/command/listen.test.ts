@@ -122,7 +122,7 @@ describe('what is said of it', () => {
     const world = host(HEAD + FIRST + lost + SECOND);
     const { error, status } = await run(world, 'listen', 'a.cut', '--write');
     expect(status).toBe(0);
-    expect(error).toContain('warning[line-missing]: This line of Nao is not to be heard in the recording.');
+    expect(error).toContain('Warning: This line of Nao is not to be heard in the recording.');
     expect(text(world)).toContain(lost);
     expect(text(world)).toContain('"tide" @');
   });
@@ -130,7 +130,7 @@ describe('what is said of it', () => {
   test('kanji without ruby', async () => {
     const typed = `${HEAD}voice "なお" 1+1..2+0 "海へ いこうよ"\n`;
     const { error } = await run(host(typed, { 'a.wav': japanese }), 'listen', 'a.cut');
-    expect(error).toContain('warning[line-unread]: It is not known how `海` is read');
+    expect(error).toContain('Warning: It is not known how `海` is read');
   });
 
   test.each([

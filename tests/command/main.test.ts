@@ -35,7 +35,7 @@ describe('help', () => {
       host.input = Buffer.from(CUT);
       const argv = line.replace(/ [<>] \S+/g, '').split(' ');
       const { status, error } = await run(host, ...argv);
-      expect({ line, status, error: error.match(/error\[.*/g) }).toEqual({ line, status: 0, error: null });
+      expect({ line, status, error: error.match(/^Error: .*/gm) }).toEqual({ line, status: 0, error: null });
     }
   });
 

@@ -88,7 +88,7 @@ describe('a pinned passage that has grown or shrunk', () => {
     const host = memoryHost({ 'a.cut': GROWN });
     const { status, error } = await run(host, 'number', 'a.cut');
     expect(status).toBe(1);
-    expect(error).toContain('error[cels-count]');
+    expect(error).toContain(': cels-count\n');
     expect(error).toContain(
       'a.cut: say which one is new: cutwright number a.cut --new A:1.0a, --new A:1.1a or --new A:1.2a\n',
     );
@@ -171,7 +171,7 @@ describe('a pinned passage that has grown or shrunk', () => {
     const host = memoryHost({ 'a.cut': cut });
     const { status, error } = await run(host, 'number', 'a.cut');
     expect(status).toBe(1);
-    expect(error).toContain('warning[cels-way]');
+    expect(error).toContain(': cels-way\n');
     expect(error).toContain('a.cut: say in its `cels` line which way is on paper, then number it again\n');
     expect(text(host, 'a.cut')).toBe(cut);
     host.files.set('/work/a.cut', Buffer.from(cut.replace('1.1 1.2', '1>2.1 1>2.2')));

@@ -87,9 +87,7 @@ describe('what a disk can do', () => {
     for (const line of ['build a.cut -o -', 'export a.cut', 'explain', '--help', 'blank -o -']) {
       const { status, error } = shell(`$C ${line} > /dev/full`);
       expect({ line, status }).toEqual({ line, status: 2 });
-      expect(error).toContain(
-        'error[output-unwritable]: Standard output cannot be written: the disk is full.',
-      );
+      expect(error).toContain('Error: Standard output cannot be written: the disk is full.');
     }
   });
 
@@ -101,14 +99,14 @@ describe('what a disk can do', () => {
   test('a file without an end', () => {
     const { status, error } = run(['check', '/dev/zero']);
     expect(status).toBe(1);
-    expect(error).toContain('error[file-too-large]');
+    expect(error).toContain(': file-too-large\n');
   });
 
   test('a file of 50 MB', () => {
     write('big.cut', new Uint8Array(50 * 1024 * 1024).fill(0x41));
     expect(run(['build', 'big.cut'])).toMatchObject({
       status: 1,
-      error: expect.stringContaining('error[file-too-large]'),
+      error: expect.stringContaining(': file-too-large\n'),
     });
     rmSync(join(folder, 'big.cut'));
   });
@@ -117,7 +115,7 @@ describe('what a disk can do', () => {
     const { status, error } = shell('mkdir gone && cd gone && rmdir ../gone && $C check a.cut');
     expect({ status, error }).toEqual({
       status: 2,
-      error: expect.stringMatching(/^a.cut: error\[file-missing\]/),
+      error: expect.stringMatching(/^a.cut: file-missing$/m),
     });
     expect(shell('mkdir gone && cd gone && rmdir ../gone && $C check ../a.cut').status).toBe(0);
   });
@@ -157,7 +155,7 @@ const muchs: [string, string | Uint8Array, 1 | 2, string][] = [
 test.each(muchs)('%s', (_, text, status, code) => {
   write('much.cut', text);
   const { status: left, error } = run(['build', 'much.cut']);
-  expect(error).toContain(`error[${code}]`);
+  expect(error).toContain(`: ${code}\n`);
   expect(error.length).toBeLessThan(100_000);
   expect(left).toBe(status);
   expect(existsSync(join(folder, 'much.pdf'))).toBe(false);

@@ -87,7 +87,7 @@ describe('shoot', () => {
     const { status, error } = await run(host, 'shoot', 'c012.cut', '--output', 'f/', ...SMALL);
     expect(status).toBe(0);
     expect(error).toBe(
-      'c012.cut: warning[scan-unreadable]: `scans/A1.png` cannot be shown: it is cut off or damaged. The same goes for 2 more drawings of level A.\n' +
+      'Warning: `scans/A1.png` cannot be shown: it is cut off or damaged. The same goes for 2 more drawings of level A.\nc012.cut: scan-unreadable\n' +
         'wrote f: 1+0, 24 pictures; 1 of 4 drawings not drawn yet\n',
     );
   });
@@ -108,7 +108,7 @@ describe('shoot', () => {
     const { status, error } = await run(host, 'shoot', 'c012.cut', ...SMALL);
     expect(status).toBe(2);
     expect(error).toBe(
-      'command line: error[film-failed]: `c012.mp4` was not written: ffmpeg says: Unknown thing.\n',
+      'Error: `c012.mp4` was not written: ffmpeg says: Unknown thing.\ncommand line: film-failed\n',
     );
     expect(fileNames(host)).toEqual(['c012.cut', 'c012.mp4']);
     expect(Buffer.from(host.files.get('/work/c012.mp4')!).toString()).toBe('the old film');
@@ -119,7 +119,7 @@ describe('shoot', () => {
     host.room = 2000;
     const { status, error } = await run(host, 'shoot', 'c012.cut', '--output', 'f/', ...SMALL);
     expect(status).toBe(2);
-    expect(error).toMatch(/error\[output-unwritable\]: .*`f\/00\d\d\.png`.*the disk is full/);
+    expect(error).toMatch(/^Error: .*`f\/00\d\d\.png`.*the disk is full.*\n.*: output-unwritable$/m);
     expect(error).not.toContain('wrote');
     expect(fileNames(host).length).toBeLessThan(24);
   });
@@ -143,7 +143,7 @@ describe('shoot', () => {
     const host = memoryHost({ '1.cut': cut(1, 'overlap out 8\n'), '2.cut': cut(2, '') });
     const { status, error } = await run(host, 'shoot', '1.cut', '2.cut', '--output', 'f/', ...SMALL);
     expect(status).toBe(1);
-    expect(error).toContain('error[edit-dissolve]');
+    expect(error).toContain(': edit-dissolve\n');
     expect(fileNames(host)).toEqual(['1.cut', '2.cut']);
   });
 
@@ -182,7 +182,7 @@ describe('shoot', () => {
     [['--output', 'a%d/b%d.png'], 'one number in them'],
     [['--output', 'b%s.png'], 'one number in them'],
     [['--output', '-'], 'no text for standard output'],
-    [['--output', 'c012.cut'], 'error[output-is-input]'],
+    [['--output', 'c012.cut'], ': output-is-input\n'],
   ])('refuses %j', async (options, words) => {
     const host = memoryHost({ 'c012.cut': CUT });
     const { status, error } = await run(host, 'shoot', 'c012.cut', ...options);

@@ -47,7 +47,7 @@ test('the log shows the rows that a retime has changed', () => {
 test('a text with errors is shown as well: git goes on', () => {
   write('cuts/c001.cut', cut('walk:8 3:15'));
   const diff = git('diff');
-  expect(diff).toMatch(/^\+! 5:11: error\[timeline-short\]/m);
+  expect(diff).toMatch(/^\+! 5:11: Error: /m);
   write('cuts/c001.cut', 'no cut at all\n');
   expect(git('diff')).toMatch(/^\+no cut at all$/m);
   expect(git('log', '-p', '--stat')).toContain('+phrase walk = 1--2--');

@@ -3,7 +3,7 @@ import { CUT, runOn } from './run.js';
 
 describe('a wrong command line leaves with 2 and points at the word', () => {
   const underlined = (error: string) => {
-    const [, line, carets] = error.split('\n');
+    const [, , line, carets] = error.split('\n');
     return line!.slice(carets!.indexOf('^'), carets!.lastIndexOf('^') + 1);
   };
 
@@ -48,7 +48,7 @@ describe('a wrong command line leaves with 2 and points at the word', () => {
       ...argv,
     );
     expect(out).toBe('');
-    expect(error).toMatch(new RegExp(`^command line:1:\\d+: error\\[${code}\\]: `));
+    expect(error).toMatch(new RegExp(`^Error: .*\ncommand line:1:\\d+: ${code}\n`));
     expect(error.split('\n')[0]).toContain(words);
     expect(underlined(error)).toBe(word);
     expect(status).toBe(2);
@@ -60,8 +60,8 @@ describe('a wrong command line leaves with 2 and points at the word', () => {
     [['export', 'a.cut', 'x.cut'], 'wrong-arguments'],
   ])('%j: at its end', async (argv, code) => {
     const { status, error } = await runOn({ 'a.cut': CUT, 'x.cut': CUT }, ...argv);
-    expect(error).toContain(`error[${code}]`);
-    const [, line, carets] = error.split('\n');
+    expect(error).toContain(`: ${code}\n`);
+    const [, , line, carets] = error.split('\n');
     expect(carets).toHaveLength(line!.length + 1);
     expect(status).toBe(2);
   });

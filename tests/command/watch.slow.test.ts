@@ -66,9 +66,7 @@ test('a second one in the folder leaves with 2 and names the first; one that was
   await first.hears(/Ctrl-C ends it/);
   const second = begin('.');
   expect(await second.ended).toBe(2);
-  expect(second.said()).toMatch(
-    new RegExp(`error\\[watch-impossible\\]: .* another watch already, process ${first.child.pid}: `),
-  );
+  expect(second.said()).toMatch(new RegExp(`^Error: .* another watch already, process ${first.child.pid}: `));
   first.child.kill('SIGKILL');
   await first.ended;
   const third = begin('a.cut');
@@ -84,7 +82,7 @@ test('the live view is served out of what is shipped', async () => {
   writeFileSync(join(folder, 'b.cut'), CUT.replace('cut 1', 'cut 2'));
   const other = begin('b.cut', '-o', 'out/', '--preview', port);
   expect(await other.ended).toBe(2);
-  expect(other.said()).toMatch(/error\[watch-impossible\]: .*port \d+: another program listens there/);
+  expect(other.said()).toMatch(/^Error: .*port \d+: another program listens there.*\n.*: watch-impossible$/m);
 });
 
 test('what makes no sense is refused', async () => {
@@ -96,6 +94,6 @@ test('what makes no sense is refused', async () => {
   ]) {
     const watch = begin(...argv);
     expect(await watch.ended, argv.join(' ')).toBe(2);
-    expect(watch.said()).toMatch(/error\[(wrong-arguments|option-value)\]/);
+    expect(watch.said()).toMatch(/: (wrong-arguments|option-value)$/m);
   }
 });

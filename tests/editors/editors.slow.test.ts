@@ -204,7 +204,7 @@ qall!
       'cutUnclosed',
     ],
     ...['cutStatement', 'cutText'],
-    '3:15 e Level A shows 14 of 24 frames: 10 frames missing, from frame 15 on.',
+    '3:15 E Level A shows 14 of 24 frames: 10 frames missing, from frame 15 on.',
     'A "Nao": 1:12 2..',
   ]);
 });

@@ -179,7 +179,7 @@ describe.skipIf(!installed)('a film', () => {
     chmodSync(at('bin/ffmpeg'), 0o755);
     const { status, said } = shootWith(`${at('bin')}:${process.env.PATH}`, 'shut/c1.cut', '--size', '160x90');
     expect(status).toBe(2);
-    expect(said).toBe(`command line: error[film-failed]: \`shut/c1.mp4\` was not written: ${reason}.\n`);
+    expect(said).toBe(`Error: \`shut/c1.mp4\` was not written: ${reason}.\ncommand line: film-failed\n`);
     expect(readFileSync(at('shut/c1.mp4'), 'utf8')).toBe('of before');
     expect(readdirSync(at('shut')).sort()).toEqual(['c1.cut', 'c1.mp4']);
   });

@@ -61,6 +61,6 @@ describe('the folder', () => {
     put({ 'a.txt': '' });
     watch = new Watch(folder, ['.']);
     expect(await watch.status).toBe(2);
-    expect(watch.said).toContain('error[no-cuts]');
+    expect(watch.said).toContain(': no-cuts\n');
   });
 });

@@ -57,6 +57,24 @@ export interface Language {
   readonly codes: { readonly [C in Code]: CodeTexts<Messages[C]> };
   /** Further remarks: a subordinate sentence without a full stop, or a sentence with one. */
   readonly notes: ShortTexts<Notes>;
-  /** What a fix does, after "try:". */
+  /** What a fix does, as a request: "hold it until there". */
   readonly fixes: ShortTexts<Fixes>;
+  readonly report: ReportTexts;
+}
+
+/** What stands around the sentences of a report. */
+export interface ReportTexts {
+  /** Stands before a sentence. */
+  readonly severity: Readonly<Record<Severity, string>>;
+  /** Stands before a further remark. */
+  readonly note: string;
+  /** Stands before what a fix does. */
+  readonly mend: string;
+  /** `most` were printed of one severity in one file, `count` were not. */
+  readonly leftOut: (of: {
+    readonly file: string;
+    readonly severity: Severity;
+    readonly count: number;
+    readonly most: number;
+  }) => string;
 }

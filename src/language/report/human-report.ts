@@ -1,8 +1,19 @@
-/** Diagnostics for people: place and sentence, the line with the fault underlined, remarks, what to try. */
+/**
+ * Diagnostics for people: the sentence first, then the place with the code, the line with the fault underlined, remarks, what mends it.
+ *
+ *     Error: Seconds and frames are written with no blanks between: 5+0.
+ *     c012.cut:2:6: spaced-number
+ *         time 5 + 0
+ *              ^^^^^
+ *         to mend: leave the blanks out
+ *         time 5+0
+ *
+ * A place at the start of a line, in this form, is what terminals and editors find by themselves.
+ */
 
 import colours from 'picocolors';
 import type { Diagnostic, Fix, Severity, Span } from '../diagnostic.js';
-import { actionOf, messageOf, noteOf } from '../message.js';
+import { actionOf, messageOf, noteOf, reportTexts } from '../message.js';
 import { displayWidth, type Lines, lines, lineText, placeAt, withoutMark, withoutTabs } from '../source.js';
 import { limited, type Sources, saidOfLeftOut, tableOf } from './report-order.js';
 
@@ -43,17 +54,19 @@ function block(
 ): string {
   const tint = painted(severity, paint);
   const source = table(span.file);
+  const words = reportTexts('en');
   const out = [
-    `${place(span, source)}: ${tint(`${severity}[${code}]`)}: ${paint.bold(visible(messageOf({ code, parameters }, 'en')))}`,
+    `${tint(`${words.severity[severity]}:`)} ${paint.bold(visible(messageOf({ code, parameters }, 'en')))}`,
+    `${place(span, source)}: ${paint.dim(code)}`,
   ];
   // Of an empty line there is nothing to show.
   if (source && lineText(source, placeAt(source, span.start).line).trim() !== '')
     out.push(...pointed(source, span).map((line, index) => INDENT + (index === 1 ? tint(line) : line)));
   for (const note of notes) {
     const where = note.span ? `${place(note.span, table(note.span.file))}: ` : '';
-    out.push(`${INDENT}note: ${where}${visible(noteOf(note, 'en'))}`);
+    out.push(`${INDENT}${words.note}: ${where}${visible(noteOf(note, 'en'))}`);
   }
-  if (fix) out.push(...tried(fix, source, paint));
+  if (fix) out.push(...mendOf(fix, source, paint));
   return `${out.join('\n')}\n`;
 }
 
@@ -100,9 +113,9 @@ function window(line: string, start: number, wide: number): { text: string; star
   return { text: head + text + tail, start: start - skipped + head.length };
 }
 
-/** What to try: the edit in words and, where it stays in one short line, that line as it would be. */
-function tried(fix: Fix, source: Lines | undefined, paint: Paint): string[] {
-  const out = [`${INDENT}${paint.green('try')}: ${visible(actionOf(fix, 'en'))}`];
+/** The edit in words and, where it stays in one short line, that line as it would be, below the line as it is. */
+function mendOf(fix: Fix, source: Lines | undefined, paint: Paint): string[] {
+  const out = [`${INDENT}${paint.green(reportTexts('en').mend)}: ${visible(actionOf(fix, 'en'))}`];
   const [first] = fix.edits;
   if (!source || !first) return out;
   const { line } = placeAt(source, first.span.start);
@@ -122,6 +135,6 @@ function tried(fix: Fix, source: Lines | undefined, paint: Paint): string[] {
   }
   if (mended.length > MEASURED) return out;
   const shown = withoutTabs(visible(mended));
-  if (displayWidth(shown) <= WIDEST) out.push(`${INDENT}${' '.repeat(5)}${shown}`);
+  if (displayWidth(shown) <= WIDEST) out.push(`${INDENT}${shown}`);
   return out;
 }

@@ -1,7 +1,7 @@
 /** Printers of diagnostics for programs. */
 
 import type { Diagnostic, Severity, Span } from '../diagnostic.js';
-import { actionOf, messageOf, noteOf } from '../message.js';
+import { actionOf, messageOf, noteOf, reportTexts } from '../message.js';
 import { type Lines, lines, placeAt, withoutMark } from '../source.js';
 import { type LeftOut, limited, type Sources, saidOfLeftOut, tableOf } from './report-order.js';
 
@@ -16,6 +16,7 @@ const property = (text: string): string => data(text).replaceAll(':', '%3A').rep
 export function github(diagnostics: readonly Diagnostic[], sources: Sources): string {
   const table = tableOf(sources, (text) => lines(withoutMark(text)));
   const { shown, leftOut } = limited(diagnostics, sources);
+  const words = reportTexts('en');
   const told = shown.map(({ code, severity, parameters, span, notes, fix }) => {
     const source = table(span.file);
     const properties = [`file=${property(span.file)}`];
@@ -28,9 +29,9 @@ export function github(diagnostics: readonly Diagnostic[], sources: Sources): st
     properties.push(`title=${property(code)}`);
     const sentences = [
       messageOf({ code, parameters }, 'en'),
-      ...notes.map((note) => `note: ${noteOf(note, 'en')}`),
+      ...notes.map((note) => `${words.note}: ${noteOf(note, 'en')}`),
     ];
-    if (fix) sentences.push(`try: ${actionOf(fix, 'en')}`);
+    if (fix) sentences.push(`${words.mend}: ${actionOf(fix, 'en')}`);
     return `::${COMMANDS[severity]} ${properties.join(',')}::${data(sentences.join('\n'))}\n`;
   });
   const rest = leftOut.map(

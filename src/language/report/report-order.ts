@@ -2,6 +2,7 @@
 
 import type { Code } from '../catalogue/index.js';
 import type { Diagnostic, Severity } from '../diagnostic.js';
+import { reportTexts } from '../message.js';
 
 /** The texts that diagnostics point into, by file name. */
 export type Sources = ReadonlyMap<string, string>;
@@ -71,10 +72,8 @@ export function limited(
 }
 
 /** "57 more errors of c012.cut are not shown: mend the first hundred and look again". */
-export function saidOfLeftOut({ file, severity, count }: LeftOut): string {
-  const what = count === 1 ? `1 more ${severity}` : `${count} more ${severity}s`;
-  const are = count === 1 ? 'is' : 'are';
-  return `${what} of ${file} ${are} not shown: mend the first ${MOST_PRINTED} and look again`;
+export function saidOfLeftOut(one: LeftOut): string {
+  return reportTexts('en').leftOut({ ...one, most: MOST_PRINTED });
 }
 
 /** Keeps the line tables of the texts, so that each is made once. */

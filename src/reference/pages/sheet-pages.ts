@@ -251,7 +251,7 @@ export const sheetPages: Readonly<Record<string, StatementPage>> = {
     title: 'a warning that is right for this cut',
     text: 'Silences a warning or a hint in this cut: it is not shown, and `--strict` does not count it. The reason is for whoever reads the text next; it is printed nowhere. Errors cannot be accepted.',
     parts: [
-      ['strobing', 'the code of the message, as it stands in square brackets: `warning[strobing]`'],
+      ['strobing', 'the code of the message, as it stands behind its place: `c012.cut:9:1: strobing`'],
       ['"tried at the rushes, looks right"', 'why it is right'],
     ],
     examples: [

@@ -87,7 +87,7 @@ describe('an episode of 300 cuts', () => {
     const { status, error } = await run(longer, 'list', 'e', '--check');
     expect({ status, error }).toEqual({
       status: 1,
-      error: expect.stringMatching(/^e\/episode.yaml:\d+:\d+: error\[list-over-budget\].*\(1 frame\)/),
+      error: expect.stringMatching(/^Error: .*\(1 frame\).*\ne\/episode.yaml:\d+:\d+: list-over-budget$/m),
     });
   });
 });

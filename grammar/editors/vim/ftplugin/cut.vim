@@ -9,6 +9,6 @@ setlocal expandtab autoindent nosmartindent nocindent
 " gq lays a cut out as `cutwright format` does; :make lists what is wrong with it.
 setlocal formatprg=cutwright\ format\ -
 setlocal makeprg=cutwright\ check\ %:S
-setlocal errorformat=%f:%l:%c:\ %t%*[^:]:\ %m,%-G%.%#
+setlocal errorformat=%EError:\ %m,%WWarning:\ %m,%IHint:\ %m,%Z%f:%l:%c:\ %.%#,%-G%.%#
 
 let b:undo_ftplugin = 'setlocal comments< commentstring< expandtab< autoindent< smartindent< cindent< formatprg< makeprg< errorformat<'

@@ -7,6 +7,7 @@ import { cutList, episode, handover, picture } from './episode-texts.js';
 import { files } from './files-texts.js';
 import { mouth } from './mouth-texts.js';
 import { fixes, notes } from './notes-texts.js';
+import { report } from './report-texts.js';
 import { statements } from './statements-texts.js';
 import { words } from './syntax-texts.js';
 import { timelines } from './timelines-texts.js';
@@ -31,4 +32,5 @@ export const en: Language = {
   },
   notes,
   fixes,
+  report,
 };

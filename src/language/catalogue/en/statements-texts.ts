@@ -187,7 +187,7 @@ export const statements: Texts<StatementMessages> = {
   'accept-unknown': {
     title: 'a warning that is not there',
     explanation:
-      '`accept` names a warning or a hint by its code, which stands in square brackets behind its severity: `warning[strobing]`. `cutwright explain` lists all of them.',
+      '`accept` names a warning or a hint by its code, which stands behind its place: `c012.cut:9:1: strobing`. `cutwright explain` lists all of them.',
     message: ({ name, guess }) => `There is no message \`${name}\`${meant(guess)}`,
   },
   'accept-error': {

@@ -244,12 +244,10 @@ test.each([
   const spies = Object.keys(texts).map((variant) => vi.spyOn(texts, variant));
   const said = async (host: MemoryHost, line: string | readonly string[]) => {
     const { status, error } = await run(host, ...(typeof line === 'string' ? line.split(' ') : line));
-    return [line, `${status} ${/^.*?: (error\[.*)$/m.exec(error)?.[1] ?? error}`];
+    const [, sentence, saidCode] = /^Error: (.*)\n.*: ([a-z-]+)$/m.exec(error) ?? [];
+    return [line, `${status} ${saidCode}: ${sentence ?? error}`];
   };
-  const expected = [...lines, ...inEpisode].map(([line, sentence]) => [
-    line,
-    `2 error[${code}]: ${sentence}`,
-  ]);
+  const expected = [...lines, ...inEpisode].map(([line, sentence]) => [line, `2 ${code}: ${sentence}`]);
   const got = [];
   for (const [line] of lines) got.push(await said(world(), line));
   for (const [line] of inEpisode)
