@@ -282,7 +282,7 @@ test('between them they use the whole language of timelines and every statement 
     new Set(
       [
         'timeline cels cut time on mark stack level voice mouth sound music note memo scene take artist use accept',
-        'field fix pan truck pull follow slide levelTruck turn shake roll',
+        'field fix pan truck pull follow slide levelTruck turn shake sway',
         'fade glow expose effect overlap',
       ].flatMap((line) => line.split(' ')),
     ),

@@ -55,7 +55,7 @@ export const VALUES: { readonly [F in Form]: readonly [ParameterForms[F], Parame
 
 export interface Changed {
   readonly on?: number;
-  readonly ticks?: boolean;
+  readonly graduated?: boolean;
   readonly spacing?: Spacing;
   readonly levels?: readonly string[];
   readonly end?: number;
@@ -68,7 +68,7 @@ export const parameterNames = (kind: MoveKind): readonly string[] => Object.keys
 /** On frames 1 to `end`, of level A where it names levels. */
 export function moveOf(kind: MoveKind, changed: Changed = {}): Move {
   const { target, parameters, legs } = kindOf({ kind });
-  const { on = 1, ticks = false, spacing = { form: 'linear' }, end = 24, second = [] } = changed;
+  const { on = 1, graduated = false, spacing = { form: 'linear' }, end = 24, second = [] } = changed;
   const [from, to] = ENDS[legs];
   const values = Object.entries(parameters).map(([name, { form }]) => [
     name,
@@ -82,7 +82,7 @@ export function moveOf(kind: MoveKind, changed: Changed = {}): Move {
     },
     legs: [{ from, to, start: legs === 'way' || legs === 'swing' ? 0 : 1, end, spacing, span }],
     on,
-    ticks,
+    graduated,
     parameters: Object.fromEntries(values),
     span,
   };

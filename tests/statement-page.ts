@@ -36,7 +36,7 @@ export const PICTURES: Readonly<Record<string, readonly Crop[]>> = {
   slide: [{ rows: [1, 18] }, 'chart'],
   turn: [{ rows: [1, 18] }, 'chart'],
   shake: [{ rows: [1, 40] }],
-  roll: [{ rows: [1, 40] }],
+  sway: [{ rows: [1, 40] }],
   fade: ['memo', { rows: [1, 27] }],
   expose: ['memo', { rows: [25, 54] }],
   glow: ['memo', { rows: [25, 54] }],

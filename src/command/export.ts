@@ -44,7 +44,11 @@ export function define(command: Command, context: CommandContext): Command {
     .addOption(choice('-t, --table <name>', 'a table as CSV instead of JSON', TABLES))
     .option('--pixels', 'placements also in pixels of the finished picture, from its centre, y up')
     .addOption(
-      choice('-e, --edit <form>', 'the edit of an episode, OpenTimelineIO or a CMX 3600 list', EDIT_FORMS),
+      choice(
+        '-e, --edit <form>',
+        'the edit of an episode, OpenTimelineIO or an edit decision list',
+        EDIT_FORMS,
+      ),
     )
     .option('--start <timecode>', 'where the record of the edit begins, as 01:00:00:00');
   return withReport(command)
@@ -63,7 +67,7 @@ export function define(command: Command, context: CommandContext): Command {
         ],
         ['cutwright export cuts/ --output json/', 'a JSON file for each cut'],
         ['cutwright export episode.yaml --edit otio -o ep03.otio', 'the edit: one clip a cut, dissolves'],
-        ['cutwright export episode.yaml --edit edl --start 10:00:00:00', 'the edit as a CMX 3600 list'],
+        ['cutwright export episode.yaml --edit edl --start 10:00:00:00', 'the edit as an edit decision list'],
       ),
     )
     .action(async (files: string[], options: Options) => {

@@ -206,7 +206,7 @@ export class MovePair {
       ['levels', ...levels],
       ...pairs((form) => form === 'levels').map(([name]): Pair => [name, ...carry]),
       ['on', was.on, is.on],
-      ['ticks', was.ticks, is.ticks],
+      ['graduated', was.graduated, is.graduated],
       ...pairs((form) => form === 'flag'),
       ...pairs((form) => !TOLD_APART.has(form)),
     ];

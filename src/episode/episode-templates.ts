@@ -55,7 +55,7 @@ function manifest(episode: NewEpisode): string {
     plain('fields', String(defaults.fields), 'lines of its chart: 12 or 16'),
     plain('artwork', size(usual.artwork), 'sheets that levels are drawn on'),
     plain('lengths', usual.lengths, `printed on charts and strips: ${LENGTH_UNITS.join(' or ')}`),
-    plain('pegs', 'acme', 'drawn on the true-size prints: acme or none'),
+    plain('pegs', 'flat-round-flat', 'drawn on the true-size prints: flat-round-flat or none'),
     plain('output', `${defaults.output.width}x${defaults.output.height}`, 'pixels of the finished picture'),
     plain('scan', `${defaults.scanDpi}dpi`, 'at which artwork is scanned'),
     plain('drawings', 'scans/{cut}/{level}{number}.png', 'where scans lie, to see cuts move'),

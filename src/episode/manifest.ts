@@ -17,7 +17,7 @@ import {
 import type { Host } from '../host/host.js';
 import type { Code, Messages } from '../language/catalogue/index.js';
 import type { Takes } from '../language/catalogue/message-terms.js';
-import { type Diagnostic, diagnose, type Fix, type Span } from '../language/diagnostic.js';
+import { type Diagnostic, diagnose, type Fix, guessFix, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import { SCAN_PARTS, unknownPart } from '../shot/scan-names.js';
 import {
@@ -236,7 +236,10 @@ class Reader {
     scan: (cell) => this.take(cell, dpi, (value) => (this.draft.scanDpi = value)),
     overlap: (cell) => this.choice(cell, ['half', 'full'], (word) => (this.draft.overlap = word)),
     lengths: (cell) => this.choice(cell, LENGTH_UNITS, (word) => (this.own.lengths = word)),
-    pegs: (cell) => this.choice(cell, ['acme', 'none'], (word) => (this.draft.pegs = word)),
+    pegs: (cell) =>
+      this.choice(cell, ['flat-round-flat', 'none'], (word) => (this.draft.pegs = word), {
+        acme: 'flat-round-flat',
+      }),
     budget: (cell) => {
       this.budget = cell;
     },
@@ -317,9 +320,18 @@ class Reader {
     this.printed.push({ text, span: cell.span });
   }
 
-  private choice<T extends string>(cell: Cell, words: readonly T[], set: (word: T) => void): void {
+  private choice<T extends string>(
+    cell: Cell,
+    words: readonly T[],
+    set: (word: T) => void,
+    /** What words were called before: still read, with a hint. */
+    retired: Readonly<Record<string, T>> = {},
+  ): void {
     const text = this.scalar(cell);
-    const word = words.find((one) => one === text);
+    const now = text !== null && Object.hasOwn(retired, text) ? retired[text] : undefined;
+    if (text !== null && now !== undefined)
+      this.fail('word-renamed', cell.span, { word: text, written: now }, guessFix(now, cell.span).fix);
+    const word = words.find((one) => one === (now ?? text));
     if (word !== undefined) {
       set(word);
       return;

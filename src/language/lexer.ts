@@ -1,6 +1,7 @@
 /** A folded text → its statements; one statement → tokens, their offsets counted in the whole text. */
 
 import { type IToken, Lexer } from 'chevrotain';
+import { currentWord } from './retired-words.js';
 import type { TextRange } from './source.js';
 import { Close, Glued, languageWords, lexed, Word } from './tokens.js';
 
@@ -28,7 +29,7 @@ export function tokenize(text: string, start: number, end: number): IToken[] {
     token.startOffset += start;
     token.endOffset = token.startOffset + token.image.length - 1;
     if (token.tokenType === Word) {
-      const known = words.get(token.image.normalize('NFC'));
+      const known = words.get(currentWord(token.image));
       if (known) retype(token, known);
       else if (
         before?.tokenType === Close &&

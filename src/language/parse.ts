@@ -5,6 +5,7 @@ import { type Diagnostic, diagnose, type Span } from './diagnostic.js';
 import { explainFailure, meantWord, type UnreadStatement } from './fault-explanation.js';
 import { FixTester } from './fault-fixes.js';
 import { foldCharacters, splitStatements, tokenize } from './lexer.js';
+import { currentWord } from './retired-words.js';
 import { type TextRange, withoutMark } from './source.js';
 import { isName, readStatement, readsUpTo, startsTimeline } from './statement-reader.js';
 import { byWord } from './statements/statement-table.js';
@@ -119,7 +120,8 @@ export function begun(tokens: readonly IToken[]): { word: string; name: string |
   if (!isName(first)) return { word: '', name: null };
   const typed = first.image.normalize('NFC');
   if (startsTimeline(tokens, 0)) return { word: typed, name: typed };
-  const word = byWord.has(typed) ? typed : (meantWord(typed) ?? typed);
+  const current = currentWord(typed);
+  const word = byWord.has(current) ? current : (meantWord(typed) ?? typed);
   const entry = byWord.get(word);
   if (!entry) return { word, name: typed };
   return { word, name: entry.defines && isName(second) ? second.image.normalize('NFC') : null };

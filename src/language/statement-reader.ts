@@ -5,6 +5,7 @@ import type { Wanted } from './catalogue/message-terms.js';
 import type { Diagnostic } from './diagnostic.js';
 import { theGrammar } from './grammar.js';
 import { foldCharacters, splitStatements, tokenize } from './lexer.js';
+import { currentWord } from './retired-words.js';
 import type { TextRange } from './source.js';
 import { byWord, type StatementRule, timelineRule } from './statements/statement-table.js';
 import { Close, Colon, Name, Open, Text } from './tokens.js';
@@ -65,7 +66,7 @@ export function readStatement(tokens: IToken[], source: SourceText): StatementRe
   });
   const first = tokens[0];
   if (!isName(first)) return fail('first-word', null, 0);
-  const entry = startsTimeline(tokens, 0) ? timelineRule : byWord.get(first.image.normalize('NFC'));
+  const entry = startsTimeline(tokens, 0) ? timelineRule : byWord.get(currentWord(first.image));
   if (!entry) return fail('unknown-word', null, 0);
   const deep = tooDeep(tokens);
   if (deep >= 0) return fail('too-deep', entry, deep);

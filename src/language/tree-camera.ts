@@ -51,7 +51,7 @@ export interface LegEnd<P> {
 /** Options that may stand behind any move. */
 export interface MoveOptions {
   readonly on: Numeral | null;
-  readonly ticks: Span | null;
+  readonly graduated: Span | null;
   readonly log: Span | null;
   readonly carry: readonly Word[];
   readonly about: Point | null;

@@ -34,7 +34,8 @@ export interface Settings {
   readonly output: { readonly width: number; readonly height: number };
   readonly scanDpi: number;
   readonly overlap: 'half' | 'full';
-  readonly pegs: 'acme' | 'none';
+  /** Two flat holes with a round one between them, or no holes. */
+  readonly pegs: 'flat-round-flat' | 'none';
   /** In which lengths are printed and told. */
   readonly lengths: LengthUnit;
 }

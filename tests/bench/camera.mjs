@@ -16,7 +16,7 @@ const move = (kind, levels, legs, parameters = {}) => ({
   target: { camera: levels.length === 0, levels },
   legs,
   on: 1,
-  ticks: false,
+  graduated: false,
   parameters,
   span,
 });
@@ -70,7 +70,7 @@ function busy() {
     move('slide', ['A', 'B'], [leg(a, 1, b, LENGTH)]),
     move('levelTruck', ['A'], [leg(1, 1, 1.4, 72)], { ratios: false, about: { xMm: 10, yMm: 20 } }),
     move('turn', ['B'], [leg(0, 1, 360, LENGTH)], { sense: 'cw', about: { xMm: 0, yMm: 9 } }),
-    move('roll', ['D'], during(1, LENGTH), { size: 5, period: 48, sideways: false }),
+    move('sway', ['D'], during(1, LENGTH), { size: 5, period: 48, sideways: false }),
     move('shake', [], during(25, 48), { size: { fromMm: 4, toMm: 0 }, sideways: false }),
   ];
 }

@@ -25,7 +25,7 @@ describe('help', () => {
     for (const line of lines) {
       const files = {
         // With in-betweens and graduations, so that every part of it can be printed.
-        'c012.cut': `${CUT}field B full at 20,0\npan full@1 > B@1+0 ticks\n`,
+        'c012.cut': `${CUT}field B full at 20,0\npan full@1 > B@1+0 graduated\n`,
         'cuts/c1.cut': CUT,
         'cuts/c2.cut': CUT.replace('1', '2'),
         'episode.yaml': 'cuts: "cuts/*.cut"',

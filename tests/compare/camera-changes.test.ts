@@ -30,7 +30,7 @@ edits(CAMERA, [
     'PAN A→B→A, B→A: curve 0.42 0 0.58 1 (was ease 6/6), faster: largest step 7.87 mm/f (was 6.11)',
   ],
   ['carry A', '', 'PAN A→B→A: carrying no level (was carrying A)'],
-  ['carry A', 'carry A ticks', 'PAN A→B→A: graduated frame by frame (was not graduated)'],
+  ['carry A', 'carry A graduated', 'PAN A→B→A: graduated frame by frame (was not graduated)'],
   ['carry A', 'carry A on 2', 'PAN A→B→A: on 2s (was on 1s)'],
   ['pan A@13 > B@3+13 > A@4+13 ease 6 carry A\n', '', 'PAN A→B→A dropped (was 0+13 to 4+13)'],
   ['エ(-120,0)', 'エ(-140,0)', 'B slide ア→エ: mark エ 20 mm left, at -140,0 (was -120,0)'],
@@ -49,7 +49,7 @@ edits(CAMERA, [
   ['pull BG right 3mm/f 1..2+0', 'pull BG right 144mm 1..2+0'],
   ['shake 3mm', 'shake 5mm>0mm', 'shake: 5 to 0 mm (was 3 mm)'],
   ['1+1..1+12', '2+1..2+12', 'shake 1+0 later: 2+1 to 2+12 (was 1+1 to 1+12)'],
-  ['roll A 5mm', 'roll A 6mm', 'A sway: 6 mm (was 5 mm)'],
+  ['sway A 5mm', 'sway A 6mm', 'A sway: 6 mm (was 5 mm)'],
   ['every 1+12', 'every 1+0', 'A sway: every 1+0 (was every 1+12)'],
 ]);
 
@@ -85,7 +85,7 @@ test('a pan between fields may have become a truck, a shake has not', () => {
 });
 
 test('moves of other levels are other moves, of a renamed level the same', () => {
-  const [ofA, ofB] = ['roll A 5mm 1..2+0 every 12', 'roll B 5mm 1..2+0 every 12'];
+  const [ofA, ofB] = ['sway A 5mm 1..2+0 every 12', 'sway B 5mm 1..2+0 every 12'];
   expect(kinds([ofA], [ofB])).toEqual(['move-added', 'move-dropped']);
   expect(kinds([ofA], [ofB], new Map([['A', 'B']]))).toEqual([]);
 });

@@ -34,7 +34,7 @@ slide B ア(0,0)@1 > エ(-120,0)@2+0
 turn level C 0@1 > 360@2+0 cw about 0,0
 pull BG right 3mm/f 1..2+0
 shake 3mm 1+1..1+12
-roll A 5mm 1..4+0 every 1+12
+sway A 5mm 1..4+0 every 1+12
 fade in 1..12
 expose B 50% 1..24
 glow C 1+1..2+0

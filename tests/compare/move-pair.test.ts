@@ -105,7 +105,9 @@ describe.each(KINDS)('%s', (kind) => {
 
   test('how it is sampled, graduated and timed is told', () => {
     expect(told(kind, { on: 2 }).changes).toMatchObject([{ kind: 'move-manner', manner: 'on' }]);
-    expect(told(kind, { ticks: true }).changes).toMatchObject([{ kind: 'move-manner', manner: 'ticks' }]);
+    expect(told(kind, { graduated: true }).changes).toMatchObject([
+      { kind: 'move-manner', manner: 'graduated' },
+    ]);
     expect(told(kind, { end: 30 }).changes).toMatchObject([{ kind: 'move-time' }]);
   });
 });

@@ -8,6 +8,7 @@
  */
 
 import { laterWordsOf } from '../../src/language/grammar-queries.js';
+import { RETIRED_WORDS } from '../../src/language/retired-words.js';
 import { type StatementRule, statementTable } from '../../src/language/statements/statement-table.js';
 import {
   ALONE,
@@ -185,11 +186,17 @@ const items: Rule[] = [
   ...include('sign'),
 ];
 
+/** A word of the language, and the old names under which it is still read. */
+const spellings = (now: string): string[] => [
+  now,
+  ...[...RETIRED_WORDS].flatMap(([old, written]) => (written === now ? [old] : [])),
+];
+
 /** What stands behind a statement's first word, the words of that statement told from names. */
 function rest(words: readonly string[]): Rule[] {
   return [
     ...include('comment', 'text', 'wrong-times', 'moment'),
-    ...(words.length > 0 ? [rule('keyword.other.option', word(...words))] : []),
+    ...(words.length > 0 ? [rule('keyword.other.option', word(...words.flatMap(spellings)))] : []),
     ...include('number', 'integer', 'label', 'wrong'),
     rule('variable.other', NAME),
     rule('punctuation.separator.colon', any(':')),
@@ -206,7 +213,7 @@ function contents(entry: StatementRule): readonly Rule[] {
 }
 
 function statementRule(entry: StatementRule): Rule {
-  const first = word(entry.word);
+  const first = word(...spellings(entry.word));
   const kind = DEFINED[entry.word];
   return {
     name: `meta.statement.${entry.word}.cut`,

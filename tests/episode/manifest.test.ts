@@ -32,7 +32,7 @@ artwork: 420 x 297 mm
 output: 3840x2160
 scan: 300dpi
 overlap: full
-pegs: acme
+pegs: flat-round-flat
 budget: 1320+0
 artists: { M. Arai: [12, 13], 汐見: 12A }
 cuts: [ "cuts/*.cut", extra/c99.cut ]
@@ -58,7 +58,7 @@ describe('a manifest', () => {
       output: { width: 3840, height: 2160 },
       scanDpi: 300,
       overlap: 'full',
-      pegs: 'acme',
+      pegs: 'flat-round-flat',
       lengths: 'in',
     });
     expect(episode.budgetFrames).toBe(1320 * 25);
@@ -102,6 +102,15 @@ describe('a fault of a manifest stands on its line', () => {
     const edit = read(text).diagnostics[0]!.fix?.edits[0];
     const mended = text.slice(0, edit!.span.start) + edit!.text + text.slice(edit!.span.end);
     expect(read(mended)).toMatchObject({ diagnostics: [], settings: { paper: 'A3' } });
+  });
+
+  test('a value under its old name holds, with a hint and a fix', () => {
+    const text = 'pegs: acme\n';
+    expect(read(text).settings.pegs).toBe('flat-round-flat');
+    expect(told(text)).toEqual(['1: word-renamed: `acme` is called `flat-round-flat` now.']);
+    expect(read(text).diagnostics).toMatchObject([
+      { severity: 'hint', fix: { edits: [{ text: 'flat-round-flat' }] } },
+    ]);
   });
 
   test('an unknown key that is like none: all keys are named', () => {

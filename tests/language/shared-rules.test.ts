@@ -49,7 +49,7 @@ describe('times', () => {
       range: open,
       options: { on: { value: 2 }, sideways: true },
     });
-    expect(bare(readOne('roll', 'roll A 5mm 1.. every 24'))).toMatchObject({
+    expect(bare(readOne('sway', 'sway A 5mm 1.. every 24'))).toMatchObject({
       range: open,
       parts: { every: { frames: 24 } },
     });

@@ -12,7 +12,7 @@ import type { CameraLevel } from '../../src/solve/camera/camera-tracks.js';
 import type { SolvedCamera } from '../../src/solve/camera/solved-camera.js';
 import * as build from '../solve/camera/build.js';
 
-const { at, field, H, leg, level, pan, pull, roll, scale, shake, slide, solved, truck, turn, W } = build;
+const { at, field, H, leg, level, pan, pull, sway, scale, shake, slide, solved, truck, turn, W } = build;
 
 const number = (most: number) => fc.double({ min: -most, max: most, noNaN: true });
 const size = fc.double({ min: 0.3, max: 2.5, noNaN: true });
@@ -62,7 +62,7 @@ function sceneOf(c: Set, more: Partial<CameraLevel> = {}) {
       slide(['A'], [leg(at(0, 0), 1, at(...c.way), 10)]),
       pull(['A'], c.angle, c.distance, 3, 9),
       shake(c.shake, 0, 2, 8),
-      roll(['A'], c.sway, 1, 9, 6),
+      sway(['A'], c.sway, 1, 9, 6),
     ],
   };
 }

@@ -28,7 +28,7 @@ const MOVES: { readonly [K in MoveKind]: readonly [string, string] } = {
   pull: ['pull BG right 3mm/f 1..1+0', 'fix R\n'],
   levelTruck: ['truck level A 60%@1 > 140%@1+0 about 14,9', 'turn level A 0@1 > 33@1+0 cw\nfix R\n'],
   turn: ['turn level A 0@1 > 90@1+0 ccw about 14,9', 'truck level A 100%@1 > 130%@1+0\nfix R\n'],
-  roll: ['roll A 5mm 1..1+0 every 12', `${TURNED}fix R\n`],
+  sway: ['sway A 5mm 1..1+0 every 12', `${TURNED}fix R\n`],
 };
 
 /** Texts by a name for the test's list. */

@@ -35,7 +35,7 @@ field A full
 field B 100% at 240,20
 field C 60% at 40,-12
 A: 1:36 2:24 3..
-pan A@1+1 > B@5+0 ease 12 ticks carry A
+pan A@1+1 > B@5+0 ease 12 graduated carry A
 `;
 
 const TRUCK = `cut 13
@@ -52,7 +52,7 @@ turn level A 0@1 > 30@2+0 cw about 0,0
 const LEFT = `cut 14
 time 12+0
 level BG
-pull BG left 700mm 1..12+0 ease 24 48 ticks
+pull BG left 700mm 1..12+0 ease 24 48 graduated
 `;
 
 const UP = `cut 15
@@ -67,7 +67,7 @@ slide A (0,0)@1 > (0,180)@5+0 ease 24 48
 const ENDLESS = `cut 16
 time 60+0
 level BG
-pull BG left 10000mm 1..60+0 ticks
+pull BG left 10000mm 1..60+0 graduated
 `;
 
 const ZOOM = `cut 17
@@ -75,7 +75,7 @@ time 3+0
 level BG
 field A full
 field B 50% at 20,10
-truck A@1 > B@3+0 ease 12 ticks
+truck A@1 > B@3+0 ease 12 graduated
 `;
 
 type Layout = (solved: SolvedShot, look: Parameters<typeof stripPages>[1]) => Page[];
@@ -117,7 +117,7 @@ function truthOf(solved: SolvedShot, { west = false, carried = '' } = {}): Truth
     stations: graduations.map(({ frame, number, x, y }): Station => ({ frame, count: number, x, y })),
     row: (frame) => rowName(frame, west ? 16 : 24, west),
     keys,
-    counted: move.ticks,
+    counted: move.graduated,
   };
 }
 
@@ -239,7 +239,7 @@ describe('camera chart', () => {
   // middle hole 104.775 mm: recommended layout paper of Japan's producers' association.
   test('peg holes stand at their published distances where they are asked for', async () => {
     const solved = solve(TRUCK);
-    const [page] = await printed(solved, cameraChartPages, { pegs: 'acme' });
+    const [page] = await printed(solved, cameraChartPages, { pegs: 'flat-round-flat' });
     const n = ratio(page!);
     const [standard] = fieldsOn(page!);
     const middle = { x: standard!.x + standard!.width / 2, y: standard!.y + standard!.height / 2 };

@@ -82,7 +82,7 @@ const TAILS: Readonly<Record<string, string>> = {
   curve: 'curve 0.4 0 0.6 1',
   steps: 'steps 1*8',
   fair: 'fair ア@5 60%',
-  ticks: 'ticks',
+  graduated: 'graduated',
   on: 'on 2',
   log: 'log',
   carry: 'carry B',
@@ -99,7 +99,7 @@ const MOVES: Readonly<Record<string, readonly string[]>> = {
   slide: ['slide A (0,0)@1 > (8,0)@9'],
   turn: ['turn level A 0@1 > 30@9'],
   shake: ['shake 3mm 1..8'],
-  roll: ['roll A 3mm 1..8 every 8'],
+  sway: ['sway A 3mm 1..8 every 8'],
 };
 const REFUSED: readonly Code[] = ['option-misplaced', 'fairing-misplaced', 'steps-without-way'];
 

@@ -21,7 +21,7 @@ level A size 300x200mm
 field A full
 field B 100% at 240,20
 field C 60% at 40,-12 cw 5
-pan A@1+1 > B@5+0 ease 12 ticks carry A
+pan A@1+1 > B@5+0 ease 12 graduated carry A
 `,
   'quick truck, slide and shake': `cut 13
 time 5+0
@@ -29,8 +29,8 @@ level BG size 320x220mm
 level A
 field A full
 field B 50% at 40,20 cw 5
-truck quick A@1 > B@24 fair ア@6 60% ticks
-slide A ア(0,0)@36 > エ(-120,10)@5+0 ticks
+truck quick A@1 > B@24 fair ア@6 60% graduated
+slide A ア(0,0)@36 > エ(-120,10)@5+0 graduated
 shake 4mm>0mm 3+1..3+20
 `,
   'pulls of three layers': `cut 14
@@ -40,8 +40,8 @@ level BOOK
 level C
 level A
 stack BG BOOK C A
-pull BG right 1mm/f 1..5+0 ticks
-pull BOOK right 360mm 1..3+0 loop 420mm ticks
+pull BG right 1mm/f 1..5+0 graduated
+pull BOOK right 360mm 1..3+0 loop 420mm graduated
 pull C right 5mm/f 1..5+0
 turn level A 0@1 > 30@2+0 cw about 0,0
 `,
@@ -57,12 +57,12 @@ truck B@1 > C@4+0 log
 time 4+0
 level BG size 900x400mm
 ${[...'ABCDEFGHJKLM'].map((name, i) => `field ${name} ${40 + 5 * i}% at ${i * 20 - 100},${(i % 3) * 12}`).join('\n')}
-truck A@1 > B@1+0 > C@2+0 > M@4+0 ticks
+truck A@1 > B@1+0 > C@2+0 > M@4+0 graduated
 `,
   'ten metres': `cut 17
 time 60+0
 level BG
-pull BG left 10000mm 1..60+0 ticks
+pull BG left 10000mm 1..60+0 graduated
 `,
 };
 
@@ -72,7 +72,13 @@ describe.each(Object.entries(CUTS))('camera pages: %s', (name, text) => {
   test.each(papers.flatMap((paper) => [[paper, 'japan', 'ja'] as const, [paper, 'west', 'en'] as const]))(
     'can be read on %s (%s, %s)',
     (paper, convention, labels) => {
-      const settings = { ...solved.shot.settings, paper, convention, labels, pegs: 'acme' as const };
+      const settings = {
+        ...solved.shot.settings,
+        paper,
+        convention,
+        labels,
+        pegs: 'flat-round-flat' as const,
+      };
       const look = { settings, metrics: testFonts().metrics, stamp: '1a2b3c4d' };
       const pages = [cameraChartPages, moveTablePages, stripPages, overlayPages].flatMap((layout) =>
         layout(solved, look),
@@ -101,14 +107,14 @@ field C 60% at 120,10
 A: 1..
 B: 1..
 C: 1..
-pan A@1 > B@2+0 ease 6 12 ticks carry A
+pan A@1 > B@2+0 ease 6 12 graduated carry A
 truck B@2+0 > C@4+0 > B@5+0
-pull BG right 300mm 1..5+0 loop 260mm ticks
-slide B (0,0)@1 > (30,0)@2+0 ticks
+pull BG right 300mm 1..5+0 loop 260mm graduated
+slide B (0,0)@1 > (30,0)@2+0 graduated
 turn level C 0@1 > 90@2+0 ccw
 truck level C 100%@2+1 > 140%@3+0 log
 shake 3mm 4+1..4+12
-roll A 2mm 1..24 every 24
+sway A 2mm 1..24 every 24
 `).solved!;
 
   test.each([

@@ -24,7 +24,7 @@ field A full
 field B 3.3in at 17.7,0.7 cw 0.3
 pull BG right 0.7in/f 1..2+0 loop 10.1in
 slide C ア(1.1,0.3)@1 > エ(-3.3,0.1)@2+0
-roll D 0.7in 1..2+0 every 0+12
+sway D 0.7in 1..2+0 every 0+12
 shake 0.3in 1..0+12
 truck A@1 > B@3+0
 truck level E 100%@1 > 70.1%@3+0 about 0.7,1.1

@@ -402,7 +402,7 @@ export const camera: Entries<CameraMessages> = {
   },
   'sway-unrest': {
     severity: 'warning',
-    example: cut('A: 1..\nroll A 5mm 1..30 every 1+0', 'A: 1..\nroll A 5mm 1..36 every 1+0'),
+    example: cut('A: 1..\nsway A 5mm 1..30 every 1+0', 'A: 1..\nsway A 5mm 1..36 every 1+0'),
   },
   'field-off-chart': {
     severity: 'warning',

@@ -17,6 +17,10 @@ export interface WordMessages {
     | { readonly variant: 'phrase'; readonly name: string };
   readonly 'statement-start': { readonly found: string };
   readonly 'unknown-word': { readonly found: string; readonly guess: string | null };
+  readonly 'word-renamed': /** `word`: as typed; `written`: what the language has now. */ {
+    readonly word: string;
+    readonly written: string;
+  };
   readonly 'missing-colon': { readonly found: string };
   readonly 'spaced-number': { readonly parts: 'seconds' | 'feet' | 'unit'; readonly joined: string };
   readonly 'glued-number': { readonly variant: 'feet-alone' | 'glued'; readonly found: string };
@@ -86,6 +90,14 @@ export const words: Entries<WordMessages> = {
   'unknown-word': {
     severity: 'error',
     example: { kind: 'text', failing: `cut 1\ntmie 1+0\n${BODY}`, mended: `${HEAD}${BODY}` },
+  },
+  'word-renamed': {
+    severity: 'hint',
+    example: {
+      kind: 'text',
+      failing: `${HEAD}A "raft": 1..\nroll A 7mm 1..1+0 every 1+0\n`,
+      mended: `${HEAD}A "raft": 1..\nsway A 7mm 1..1+0 every 1+0\n`,
+    },
   },
   'missing-colon': {
     severity: 'error',

@@ -2,6 +2,7 @@
 
 import type { IToken } from 'chevrotain';
 import { diagnose } from '../diagnostic.js';
+import { reportRetired } from '../retired-words.js';
 import { millimetres, type ParsingDsl, type Rule, type SharedRules } from '../shared-rules.js';
 import { At, Comma, Decimal, Degrees, Greater, Integer, Length, Percent, Star, word } from '../tokens.js';
 import type { Numeral, Point, Position, Word } from '../tree.js';
@@ -12,7 +13,7 @@ const CURVE = word('curve');
 const STEPS = word('steps');
 const FAIR = word('fair');
 const ON = word('on');
-const TICKS = word('ticks');
+const GRADUATED = word('graduated');
 const LOG = word('log');
 const CARRY = word('carry');
 const ABOUT = word('about');
@@ -49,7 +50,7 @@ export interface MoveRules {
 
 const NONE: MoveOptions = {
   on: null,
-  ticks: null,
+  graduated: null,
   log: null,
   carry: [],
   about: null,
@@ -179,8 +180,12 @@ export function moveRules(dsl: ParsingDsl, shared: SharedRules): MoveRules {
     ]),
   );
 
-  const flag = (kind: typeof TICKS, key: 'ticks' | 'log' | 'sideways') => ({
-    ALT: (): MoveOptions => ({ ...NONE, [key]: dsl.place(dsl.CONSUME(kind)) }),
+  const flag = (kind: typeof GRADUATED, key: 'graduated' | 'log' | 'sideways') => ({
+    ALT: (): MoveOptions => {
+      const token = dsl.CONSUME(kind);
+      reportRetired(dsl, token);
+      return { ...NONE, [key]: dsl.place(token) };
+    },
   });
   const turning = (kind: typeof CW, sense: 'cw' | 'ccw') => ({
     ALT: (): MoveOptions => ({ ...NONE, sense: { span: dsl.place(dsl.CONSUME(kind)), sense } }),
@@ -193,7 +198,7 @@ export function moveRules(dsl: ParsingDsl, shared: SharedRules): MoveRules {
           return { ...NONE, on: dsl.SUBRULE(whole) };
         },
       },
-      flag(TICKS, 'ticks'),
+      flag(GRADUATED, 'graduated'),
       flag(LOG, 'log'),
       flag(SIDEWAYS, 'sideways'),
       turning(CW, 'cw'),

@@ -41,7 +41,7 @@ export type MoveKind =
   | 'levelTruck'
   | 'turn'
   | 'shake'
-  | 'roll';
+  | 'sway';
 
 /** The first words of moves. */
 export type MoveWord = Exclude<MoveKind, 'levelTruck'>;
@@ -227,7 +227,7 @@ const rules: { readonly [W in MoveWord]: StatementRule } = {
     };
   }),
 
-  roll: statement('roll', 'roll A 5mm 1..4+0 every 1+12', (dsl, shared) => {
+  sway: statement('sway', 'sway A 5mm 1..4+0 every 1+12', (dsl, shared) => {
     const { list, measure, tail } = moveRules(dsl, shared);
     return () => {
       const levels = dsl.SUBRULE(list);
@@ -235,7 +235,7 @@ const rules: { readonly [W in MoveWord]: StatementRule } = {
       const range = dsl.SUBRULE2(shared.range);
       dsl.CONSUME(EVERY, { ERR_MSG: 'sway-length' });
       const every = dsl.SUBRULE3(shared.length);
-      return duringRange('roll', levels, range, dsl.SUBRULE(tail), { size, every });
+      return duringRange('sway', levels, range, dsl.SUBRULE(tail), { size, every });
     };
   }),
 };

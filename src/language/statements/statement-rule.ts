@@ -1,5 +1,6 @@
 import type { IToken, TokenType } from 'chevrotain';
 import type { Span } from '../diagnostic.js';
+import { reportRetired } from '../retired-words.js';
 import type { ParsingDsl, Rule, SharedRules } from '../shared-rules.js';
 import { word } from '../tokens.js';
 import type { Statement, StatementOf } from '../tree.js';
@@ -55,6 +56,7 @@ export function statement<P extends Particulars>(
       const rest: () => P = read(dsl, shared);
       return dsl.RULE(rule, (): Statement => {
         const token: IToken = dsl.CONSUME(kind);
+        reportRetired(dsl, token);
         const parts = rest();
         return { ...parts, word: dsl.place(token), span: dsl.since(token) };
       });

@@ -20,7 +20,10 @@ const BEHIND = {
     'fair ア@6 65%',
     'of a quick truck: the fairing mark ア, its frame, and the share of the way done there. The rest is a cushion to a stop',
   ],
-  ticks: ['ticks', 'written frame by frame: numbered graduations on the layout and in the camera column'],
+  graduated: [
+    'graduated',
+    'written frame by frame: numbered graduations on the layout and in the camera column',
+  ],
   on: ['on 2', 'the move is sampled on twos, threes …. Default: every frame'],
   log: ['log', 'the size changes by equal ratios, which looks like constant speed. Default: evenly in mm'],
   carry: ['carry A,B', 'these levels go with the camera, and keep what they have gained'],
@@ -74,7 +77,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
     parts: [
       ['A@1+1 > B@5+0', 'exactly on field A on that frame, exactly on B on this one'],
       LEG,
-      ...moveParts('ease', 'curve', 'steps', 'ticks', 'on', 'carry'),
+      ...moveParts('ease', 'curve', 'steps', 'graduated', 'on', 'carry'),
     ],
     examples: [
       {
@@ -111,7 +114,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       ['level A,B', 'the size of these levels; the camera stays'],
       ['100%@1 > 140%@3+0', 'with `level`: the size on that frame, the size on this one'],
       LEG,
-      ...moveParts('ease', 'curve', 'fair', 'log', 'ticks', 'on'),
+      ...moveParts('ease', 'curve', 'fair', 'log', 'graduated', 'on'),
       ['carry A,B', 'these levels go with the camera, and keep what they have gained; not with `level`'],
       ['about 10,20', 'with `level`: the point that stays, mm on the artwork. Default: the artwork’s centre'],
     ],
@@ -121,7 +124,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
         says: 'A slow T.U. in three seconds.',
       },
       {
-        text: 'A: 1..\nfield B 96%\ntruck quick full@1 > B@24 fair ア@6 65% ticks\n',
+        text: 'A: 1..\nfield B 96%\ntruck quick full@1 > B@24 fair ア@6 65% graduated\n',
         says: 'A quick truck: 65 % of the way by frame 6.',
       },
       {
@@ -159,7 +162,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       DIRECTION,
       FAR,
       DURING,
-      ...moveParts('ease', 'curve', 'steps', 'loop', 'ticks', 'on'),
+      ...moveParts('ease', 'curve', 'steps', 'loop', 'graduated', 'on'),
     ],
     examples: [
       {
@@ -195,7 +198,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       DIRECTION,
       FAR,
       DURING,
-      ...moveParts('ease', 'curve', 'steps', 'ticks', 'on'),
+      ...moveParts('ease', 'curve', 'steps', 'graduated', 'on'),
     ],
     examples: [
       {
@@ -230,7 +233,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
         'at that place on that frame, at this one on this; the names of the marks may be left out',
       ],
       ['> (0,40)@7+0', 'a further leg; what follows a leg is that leg’s'],
-      ...moveParts('ease', 'curve', 'steps', 'ticks', 'on'),
+      ...moveParts('ease', 'curve', 'steps', 'graduated', 'on'),
     ],
     examples: [
       {
@@ -252,7 +255,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       ...PASSING,
       ...PAPER,
     ],
-    see: ['pull', 'roll', 'truck', 'turn'],
+    see: ['pull', 'sway', 'truck', 'turn'],
     subject: 'camera.md#slide',
   },
   turn: {
@@ -262,7 +265,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       ['level A,B', 'the levels'],
       ['0@1 > 360@2+0', 'degrees on that frame, degrees on this one; `-30` is the other way'],
       ['> 0@3+0', 'a further leg; what follows a leg is that leg’s'],
-      ...moveParts('cw', 'ccw', 'about', 'ease', 'curve', 'ticks', 'on'),
+      ...moveParts('cw', 'ccw', 'about', 'ease', 'curve', 'graduated', 'on'),
     ],
     examples: [
       {
@@ -284,7 +287,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       ...PASSING,
       ...PAPER,
     ],
-    see: ['truck', 'slide', 'roll'],
+    see: ['truck', 'slide', 'sway'],
     subject: 'camera.md#truck-level-turn-level',
   },
   shake: {
@@ -302,10 +305,10 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       { text: 'A: 1..\nshake 3mm 3+1..3+12 on 2 sideways\n', says: 'Left and right on twos.' },
     ],
     codes: [...MOVES, 'range-backwards', 'number-senseless', ...PAPER],
-    see: ['roll', 'pan'],
+    see: ['sway', 'pan'],
     subject: 'camera.md#shake',
   },
-  roll: {
+  sway: {
     title: 'the sway of levels',
     text: 'Such as a boat’s: up first, then down, along a sine. A sway that ends away from rest is a warning.',
     parts: [
@@ -316,9 +319,9 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       ...moveParts('sideways', 'on'),
     ],
     examples: [
-      { text: 'A "boat": 1..\nroll A 5mm 1..3+0 every 1+12\n', says: 'Two whole sways.' },
+      { text: 'A "boat": 1..\nsway A 5mm 1..3+0 every 1+12\n', says: 'Two whole sways.' },
       {
-        text: 'A "lamp": 1..\nroll A 3mm 1..4+0 every 2+0 on 2 sideways\n',
+        text: 'A "lamp": 1..\nsway A 3mm 1..4+0 every 2+0 on 2 sideways\n',
         says: 'To the right and left, on twos.',
       },
     ],
@@ -332,6 +335,6 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       ...PAPER,
     ],
     see: ['shake', 'slide', 'turn'],
-    subject: 'camera.md#roll',
+    subject: 'camera.md#sway',
   },
 };

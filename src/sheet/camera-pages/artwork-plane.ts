@@ -112,7 +112,7 @@ export interface Hole {
 
 /** Middles of the holes, mm from the field's centre, y up: at the top in Japan, at the bottom in the west. None unless asked for. */
 export function holes({ pegs, convention }: Settings): Hole[] {
-  if (pegs !== 'acme') return [];
+  if (pegs === 'none') return [];
   const y = convention === 'japan' ? PEGS.fromCentreMm : -PEGS.fromCentreMm;
   return [-PEGS.apartMm, 0, PEGS.apartMm].map((x) => ({ x, y, round: x === 0 }));
 }

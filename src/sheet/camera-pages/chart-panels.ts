@@ -55,7 +55,7 @@ type Corner = (typeof CORNERS)[number];
 export interface PanelWay {
   readonly solved: SolvedMove;
   readonly points: readonly WayPoint[];
-  /** Graduations were typed (`ticks`, `steps`): their counts are printed too. */
+  /** Graduations were typed (`graduated`, `steps`): their counts are printed too. */
   readonly counted: boolean;
   /** It is the way of that corner of the field or of the sheet, since the middle tells too little; else null. */
   readonly ofCorner: Corner | null;

@@ -294,7 +294,7 @@ export function isConstant({ move, graduations }: SolvedMove): boolean {
 /** A swing; a pull or a follow at constant speed, whose graduations were not asked for. */
 function isTold(solved: SolvedMove): boolean {
   const { legs } = kindOf(solved.move);
-  return legs === 'swing' || (legs === 'way' && !solved.move.ticks && isConstant(solved));
+  return legs === 'swing' || (legs === 'way' && !solved.move.graduated && isConstant(solved));
 }
 
 /** Something moves that the memo cannot tell, or the camera stands on a field that is not the standard one. */

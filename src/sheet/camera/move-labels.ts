@@ -111,7 +111,7 @@ export function printedLengths({ lengths: unit }: Pick<Settings, 'lengths'>): Pr
 
 /** Whether numbered graduations stand on every row. */
 export const graduated = (move: Move): boolean =>
-  move.ticks || move.legs.some(({ spacing }) => spacing.form === 'steps');
+  move.graduated || move.legs.some(({ spacing }) => spacing.form === 'steps');
 
 /** Places on the way by name; null: its legs have none. */
 const ENDS: { readonly [L in LegForm]: ((end: LegForms[L], telling: LabelContext) => string) | null } = {

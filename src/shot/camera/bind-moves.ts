@@ -93,7 +93,7 @@ function misplaced(word: string, kind: MoveKind, span: Span, { report }: Binding
 /** Where an option is said; null where it is not. */
 function placeOf(options: MoveOptions, option: Option): Span | null {
   switch (option) {
-    case 'ticks':
+    case 'graduated':
     case 'log':
     case 'sideways':
       return options[option];
@@ -104,13 +104,13 @@ function placeOf(options: MoveOptions, option: Option): Span | null {
   }
 }
 
-const OPTIONS: readonly Option[] = ['ticks', 'log', 'carry', 'about', 'sense', 'loop', 'sideways'];
+const OPTIONS: readonly Option[] = ['graduated', 'log', 'carry', 'about', 'sense', 'loop', 'sideways'];
 
 /** Reports the options that say nothing of such a move; `on` may stand behind any. */
 function checkOptions({ kind, options }: MoveStatement, binding: Binding): void {
-  const { ticks, parameters } = moveKinds[kind];
+  const { graduated, parameters } = moveKinds[kind];
   const fitting = new Set<Option | null>(Object.values(parameters).map(({ option }) => option));
-  if (ticks) fitting.add('ticks');
+  if (graduated) fitting.add('graduated');
   for (const option of OPTIONS) {
     const span = placeOf(options, option);
     if (span && !fitting.has(option))
@@ -137,7 +137,7 @@ function bindMove(node: MoveStatement, binding: Binding): void {
     target: { camera: target === 'camera', levels },
     legs,
     on,
-    ticks: options.ticks !== null,
+    graduated: options.graduated !== null,
     parameters: Object.fromEntries(values),
     span,
   };

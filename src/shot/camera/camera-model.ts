@@ -97,7 +97,7 @@ export interface MoveOf<K extends MoveKind> {
   /** Sampled every so many frames. */
   readonly on: number;
   /** Written frame by frame: numbered graduations on the layout and in the camera column. */
-  readonly ticks: boolean;
+  readonly graduated: boolean;
   readonly parameters: ParametersOf<K>;
   readonly span: Span;
 }

@@ -53,8 +53,8 @@ interface KindOfMove<L extends LegForm, P> {
   readonly passes: 'alike' | 'fastest' | null;
   /** Whether what it goes from and to grows and shrinks: it is called T.U or T.B by that. */
   readonly grows: boolean;
-  /** Whether `ticks` means something for it. */
-  readonly ticks: boolean;
+  /** Whether `graduated` means something for it. */
+  readonly graduated: boolean;
   /** The sign over its rows in the camera column. */
   readonly sign: (values: Values<P>) => MoveSign;
 }
@@ -81,7 +81,7 @@ export const moveKinds = {
     goes: true,
     passes: 'alike',
     grows: false,
-    ticks: true,
+    graduated: true,
     sign: line,
   }),
   truck: kind({
@@ -93,7 +93,7 @@ export const moveKinds = {
     goes: false,
     passes: 'fastest',
     grows: true,
-    ticks: true,
+    graduated: true,
     sign: line,
   }),
   follow: kind({
@@ -105,7 +105,7 @@ export const moveKinds = {
     goes: true,
     passes: 'alike',
     grows: false,
-    ticks: true,
+    graduated: true,
     sign: line,
   }),
   shake: kind({
@@ -117,7 +117,7 @@ export const moveKinds = {
     goes: false,
     passes: null,
     grows: false,
-    ticks: false,
+    graduated: false,
     sign: ({ size: swings }) => ({ form: 'zigzag', ...swings }),
   }),
   slide: kind({
@@ -129,7 +129,7 @@ export const moveKinds = {
     goes: true,
     passes: 'alike',
     grows: false,
-    ticks: true,
+    graduated: true,
     sign: line,
   }),
   pull: kind({
@@ -142,7 +142,7 @@ export const moveKinds = {
     goes: true,
     passes: 'alike',
     grows: false,
-    ticks: true,
+    graduated: true,
     sign: line,
   }),
   levelTruck: kind({
@@ -154,7 +154,7 @@ export const moveKinds = {
     goes: false,
     passes: null,
     grows: true,
-    ticks: true,
+    graduated: true,
     sign: line,
   }),
   turn: kind({
@@ -166,10 +166,10 @@ export const moveKinds = {
     goes: false,
     passes: null,
     grows: false,
-    ticks: true,
+    graduated: true,
     sign: line,
   }),
-  roll: kind({
+  sway: kind({
     ...ofLevels,
     legs: 'swing',
     parameters: { size: size('sway', 'mm'), sideways, period: period('sway-time') },
@@ -178,7 +178,7 @@ export const moveKinds = {
     goes: false,
     passes: null,
     grows: false,
-    ticks: false,
+    graduated: false,
     sign: (values) => ({ form: 'wave', periodFrames: values.period }),
   }),
 } satisfies { readonly [K in MoveKind]: unknown };

@@ -164,7 +164,7 @@ function driveShake(move: MoveOf<'shake'>, stage: Stage): Path {
 }
 
 /** s · sin(2π (f − a + 1)/period) on frame f of a..b; up first (to the right, sideways); 0 outside. */
-export function sway(move: MoveOf<'roll'>, frame: number): number {
+export function swayMm(move: MoveOf<'sway'>, frame: number): number {
   const { from, to } = rowsOf(move);
   if (frame < from || frame > to) return 0;
   const i = sampled(frame - from + 1, to - from + 1, move.on, 'moved');
@@ -173,10 +173,10 @@ export function sway(move: MoveOf<'roll'>, frame: number): number {
 }
 
 /** Along the screen's vertical (horizontal) of each frame; a level fixed to the camera sways in the picture. */
-function driveRoll(move: MoveOf<'roll'>, stage: Stage): Path {
+function driveSway(move: MoveOf<'sway'>, stage: Stage): Path {
   const { camera, context } = stage;
   const offset = (frame: number, inPicture: boolean): Sample => {
-    const size = sway(move, frame);
+    const size = swayMm(move, frame);
     const turn = turnOf(inPicture ? 0 : camera.turn[clampFrame(stage, frame)]!);
     const v = move.parameters.sideways ? clockwise(turn, size, 0) : clockwise(turn, 0, size);
     return { x: v.x, y: v.y, value: null, turn: 0 };
@@ -195,7 +195,7 @@ function driveRoll(move: MoveOf<'roll'>, stage: Stage): Path {
 
 const swingDrives: { readonly [K in KindsWith<'swing'>]: Driver<K> } = {
   shake: driveShake,
-  roll: driveRoll,
+  sway: driveSway,
 };
 
 /** It swings about a place instead of going to one. */

@@ -72,7 +72,7 @@ function moveManner(change: ChangeOf<'move-manner'>, value: MannerValue, t: Sent
   switch (change.manner) {
     case 'kind':
       return value === 'pan' ? 'PAN' : 'truck';
-    case 'ticks':
+    case 'graduated':
       return value ? 'graduated frame by frame' : 'not graduated';
     case 'on':
       return `on ${value}s`;

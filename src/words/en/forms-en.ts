@@ -111,10 +111,10 @@ export const movesIn = ({ cut: cutWord, cutShort }: EnglishTerms): MoveWords => 
     pull: { name: 'pull' },
     follow: { name: 'follow' },
     slide: { name: 'slide' },
-    levelTruck: { name: 'layer ' },
+    levelTruck: { name: 'level ' },
     turn: { name: 'turn' },
     shake: { name: 'shake' },
-    roll: { name: 'sway' },
+    sway: { name: 'sway' },
   },
   told: {
     ratios: () => 'equal ratios',
@@ -171,7 +171,7 @@ export const moveTitles: { readonly [K in MoveKind]: MoveTitle } = {
   levelTruck: { title: 'Truck of a level', one: 'the truck of a level', rival: 'truck' },
   turn: { title: 'Turn of a level', one: 'a turn', rival: 'turn' },
   shake: { title: 'Shake', one: 'a shake', rival: 'shake' },
-  roll: { title: 'Sway', one: 'a sway', rival: 'sway' },
+  sway: { title: 'Sway', one: 'a sway', rival: 'sway' },
 };
 
 export const charts: ChartWords = {

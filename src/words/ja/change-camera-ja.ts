@@ -69,7 +69,7 @@ function moveManner(change: ChangeOf<'move-manner'>, value: MannerValue, t: Sent
   switch (change.manner) {
     case 'kind':
       return value === 'pan' ? 'PAN' : 'T.U/T.B';
-    case 'ticks':
+    case 'graduated':
       return value ? '目盛りあり' : '目盛りなし';
     case 'on':
       return `${value}コマ打ち`;

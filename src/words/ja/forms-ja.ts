@@ -86,7 +86,7 @@ export const moves: MoveWords = {
     levelTruck: { name: 'セル' },
     turn: { name: '回転' },
     shake: { name: '画面動' },
-    roll: { name: 'ローリング' },
+    sway: { name: 'ローリング' },
   },
   told: {
     ratios: () => '等比',

@@ -37,7 +37,7 @@ const pan: Move = (dice, { length, levels }) => {
     background(way, side),
     'field A full',
     `field B full at ${side * way},0`,
-    `pan A@${from} > B@${to} ease ${leave} ${arrive}${dice.once(2) ? ' ticks' : ''} carry ${levels.join(',')}`,
+    `pan A@${from} > B@${to} ease ${leave} ${arrive}${dice.once(2) ? ' graduated' : ''} carry ${levels.join(',')}`,
   ];
 };
 
@@ -57,7 +57,7 @@ const truck: Move = (dice, { length }) => {
 const quick: Move = (dice) => [
   'field A 70% at 20,-6',
   'field B full',
-  `truck quick A@1 > B@24 fair ア@6 ${dice.from(62, 66)}% ticks`,
+  `truck quick A@1 > B@24 fair ア@6 ${dice.from(62, 66)}% graduated`,
 ];
 
 const pull: Move = (dice, { length }) => {
@@ -86,9 +86,9 @@ const shake: Move = (dice, { length }) => {
   return [`shake ${dice.from(2, 5)}mm>0mm ${from}..${from + dice.from(8, 20)}`];
 };
 
-const roll: Move = (dice, { length, levels: [level] }) => [
+const sway: Move = (dice, { length, levels: [level] }) => [
   ...free([level!]),
-  `roll ${level} ${dice.from(2, 4)}mm 1..${48 * Math.floor(length / 48)} every 2+0`,
+  `sway ${level} ${dice.from(2, 4)}mm 1..${48 * Math.floor(length / 48)} every 2+0`,
 ];
 
 const fade: Move = (dice, { length }) => {
@@ -96,7 +96,7 @@ const fade: Move = (dice, { length }) => {
   return dice.once(2) ? [`fade in 1..${frames}`] : [`fade out ${length - frames + 1}..${length}`];
 };
 
-const MOVES: readonly Move[] = [pan, pan, truck, truck, quick, pull, follow, slide, near, shake, roll];
+const MOVES: readonly Move[] = [pan, pan, truck, truck, quick, pull, follow, slide, near, shake, sway];
 
 /** One move; with `light`, now and then a fade beside it, which no dissolve may meet. */
 export function cameraWork(dice: Dice, scene: Scene, light: boolean): readonly string[] {

@@ -35,7 +35,7 @@ describe('a generated episode of 300 cuts', () => {
       'follow',
       'slide',
       'shake',
-      'roll',
+      'sway',
       'fade',
     ])
       expect(

@@ -40,7 +40,7 @@ describe('statements', () => {
     ['field C 8F at 2N   3E ccw 30deg', 'field C 8F at 2N 3E ccw 30deg'],
     ['pan A @ 1>B@ 24 ease 6  12>C@48 carry A , B on 2', 'pan A@1 > B@24 ease 6 12 > C@48 carry A,B on 2'],
     ['truck quick A@1>B@24 fair ア @ 6  85%', 'truck quick A@1 > B@24 fair ア@6 85%'],
-    ['pan A@1 > B@24 steps 1 2 8 * 17 4 ticks', 'pan A@1 > B@24 steps 1 2 8*17 4 ticks'],
+    ['pan A@1 > B@24 steps 1 2 8 * 17 4 graduated', 'pan A@1 > B@24 steps 1 2 8*17 4 graduated'],
     ['pan A@1 > B@24 curve 0.3  - 0.4 1 1', 'pan A@1 > B@24 curve 0.3 -0.4 1 1'],
     ['slide A , B ア ( 0,0 )@1>( - 120 , 0 )@6+0', 'slide A,B ア(0,0)@1 > (-120,0)@6+0'],
     ['truck level A 60%@1>130%@24 about 18 , 24', 'truck level A 60%@1 > 130%@24 about 18,24'],

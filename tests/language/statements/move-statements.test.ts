@@ -67,7 +67,7 @@ test('a shake has one size or two, a sway a size and a period', () => {
     lastSize: { value: 0 },
   });
   expect(bare(readOne('shake', 'shake 4mm 1..9').parts)).toEqual({ size: { value: 4 } });
-  expect(bare(readOne('roll', 'roll A 5mm 1..9 every 1+12').parts)).toMatchObject({
+  expect(bare(readOne('sway', 'sway A 5mm 1..9 every 1+12').parts)).toMatchObject({
     size: { value: 5 },
     every: { seconds: 1, frames: 12 },
   });

@@ -120,13 +120,13 @@ test('of every segment just the points in the box are left', () => {
 test('peg holes are three in a row when they are asked for: over the field in Japan, under it in the west', () => {
   expect(holes(defaults)).toEqual([]);
   // Four inches apart; the middle one is the round one.
-  const japan = holes({ ...defaults, pegs: 'acme', convention: 'japan' });
+  const japan = holes({ ...defaults, pegs: 'flat-round-flat', convention: 'japan' });
   expect(japan).toEqual([
     { x: -101.6, y: 104.775, round: false },
     { x: 0, y: 104.775, round: true },
     { x: 101.6, y: 104.775, round: false },
   ]);
-  const west = holes({ ...defaults, pegs: 'acme', convention: 'west' });
+  const west = holes({ ...defaults, pegs: 'flat-round-flat', convention: 'west' });
   expect(west.map(({ y }) => y)).toEqual([-104.775, -104.775, -104.775]);
 });
 

@@ -117,8 +117,8 @@ describe('levels that move by themselves', () => {
     const kinds = (more: string) =>
       panels(lines + more).map(({ moves }) => moves.map(({ move }) => move.kind));
     expect(kinds('shake 2mm 1..12')).toEqual([['pan', 'shake'], ['slide']]);
-    expect(kinds('roll A 2mm 1..24 every 12')).toEqual([['pan'], ['slide', 'roll']]);
-    expect(kinds('roll B 2mm 1..24 every 12')).toEqual([['pan', 'roll'], ['slide']]);
+    expect(kinds('sway A 2mm 1..24 every 12')).toEqual([['pan'], ['slide', 'sway']]);
+    expect(kinds('sway B 2mm 1..24 every 12')).toEqual([['pan', 'sway'], ['slide']]);
   });
 
   test('are outlined at their start and their end', () => {

@@ -96,7 +96,7 @@ test('constant moves that stand on their first row move from the next one on; sw
   const table = (statement: string) => pages(moveTablePages, `${eased}\n${statement}`);
   expect(table('turn level A 0@1 > 94@2+0 cw')).toContain('+2° on each frame from row 0+2 on');
   expect(table('pull A left 2mm/f 1..2+0')).toContain('2 mm on each frame, the first one too');
-  expect(table('roll A 2mm 1..2+0 every 1+0')).not.toContain('sway');
+  expect(table('sway A 2mm 1..2+0 every 1+0')).not.toContain('sway');
 });
 
 test('rows are numbered at parts of a second or a foot', () => {

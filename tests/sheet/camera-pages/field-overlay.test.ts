@@ -127,7 +127,7 @@ test('there are none without camera work or fields', () => {
 
 test.each(['A4', 'B5', 'A3'] as const)('nothing covers anything on %s', (paper) => {
   const fields = [...'ABCDEF'].map((name, i) => `field ${name} ${50 + 8 * i}% at ${i * 25},${(i % 3) * 12}`);
-  for (const page of overlay(`${fields.join('\n')}\ntruck A@1 > F@2+0`, { paper, pegs: 'acme' })) {
+  for (const page of overlay(`${fields.join('\n')}\ntruck A@1 > F@2+0`, { paper, pegs: 'flat-round-flat' })) {
     expect(textClashes(page.marks)).toEqual([]);
     expect(offThePaper(page)).toEqual([]);
   }

@@ -98,13 +98,13 @@ describe('a panel at 1 : 2', () => {
       drawn(PAN, { pegs, ...(n ? { n } : {}) }).filter(
         (mark) => mark.kind === 'circle' && mark.fill === null && mark.r > 0.9,
       ).length;
-    expect([holes('none'), holes('acme'), holes('acme', 1)]).toEqual([0, 1, 0]);
+    expect([holes('none'), holes('flat-round-flat'), holes('flat-round-flat', 1)]).toEqual([0, 1, 0]);
   });
 });
 
 test.each([
   ['a pan with many fields', `${PAN}\nfield C 60% at 20,10\nfield D 40% at -20,-10\nfield E 90% at 5,5`],
-  ['a truck', 'A: 1..\nfield A full\nfield C 40% at 30,12\ntruck A@1 > C@2+0 ticks'],
+  ['a truck', 'A: 1..\nfield A full\nfield C 40% at 30,12\ntruck A@1 > C@2+0 graduated'],
   ['keys that go along', `level A free\nA: on 2 (1-2-)..\n${PAN} carry A`.replace('A: 1..\n', '')],
   [
     'a rotation about a point',

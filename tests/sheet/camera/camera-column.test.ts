@@ -54,7 +54,7 @@ describe('the name of a move', () => {
 
 test('moves that find no lane are told in the memo', () => {
   const levels = Array.from({ length: 24 }, (_, i) => String.fromCharCode(66 + i));
-  const moves = levels.map((name) => `roll ${name} 3mm 1..2+0 every 12`).join('\n');
+  const moves = levels.map((name) => `sway ${name} 3mm 1..2+0 every 12`).join('\n');
   const text = `cut 1\ntime 2+0\n${levels.map((name) => `${name}: 1..\nlevel ${name} free`).join('\n')}\n${moves}\n`;
   expect(laid(text, { paper: 'B5' }).map(said).join(' ').replace(/\s+/g, ' ')).toContain(
     'No room in the camera column: Y sway',

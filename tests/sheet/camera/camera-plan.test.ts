@@ -34,13 +34,13 @@ describe('lanes', () => {
   });
 
   test('begin with the camera where it and a level begin on one row', () => {
-    const { placed } = plan('roll A 5mm 1..24 every 12\npan P@1 > Q@24\n');
+    const { placed } = plan('sway A 5mm 1..24 every 12\npan P@1 > Q@24\n');
     expect(placed.map(({ item }) => item.names[0]!.includes('PAN'))).toEqual([true, false]);
   });
 
   test('of graduated moves are twice as wide', () => {
     expect(plan('pan P@1 > Q@24\n').lanes).toEqual([1]);
-    expect(plan('pan P@1 > Q@24 ticks\nshake 2mm 12..30\n').lanes).toEqual([2, 1]);
+    expect(plan('pan P@1 > Q@24 graduated\nshake 2mm 12..30\n').lanes).toEqual([2, 1]);
   });
 
   test('are one for a move that leaves on the row on which another arrives at the same place', () => {
@@ -59,7 +59,7 @@ describe('an item', () => {
   });
 
   test('of a graduated pull needs the row before its bar, where graduation 0 is', () => {
-    const [pull] = plan('pull BG left 24mm 13..24 ticks\n').items;
+    const [pull] = plan('pull BG left 24mm 13..24 graduated\n').items;
     expect([pull!.from, pull!.first, pull!.last]).toEqual([12, 13, 24]);
     expect(pull!.numbers.get(12)).toMatchObject({ number: 0 });
     expect(plan('pull BG left 24mm 13..24\n').items[0]!.from).toBe(13);
@@ -178,7 +178,7 @@ C: 1..
     ['', 'FIX', 'FIX'],
     ['fix C', 'FIX C', 'FIX C'],
     ['pan A@1 > B@5+0', 'PAN A→B  0+1–4+24', 'PAN A→B  0+1–4+24'],
-    ['pan A@1 > B@5+0 ticks', 'graduated PAN A→B  0+1–4+24', '目盛りPAN A→B  0+1–4+24'],
+    ['pan A@1 > B@5+0 graduated', 'graduated PAN A→B  0+1–4+24', '目盛りPAN A→B  0+1–4+24'],
     ['pan A@1 > B@5+0 carry A', 'follow PAN A→B with A  0+1–4+24', '付けPAN A→B A付け  0+1–4+24'],
     ['truck B@1 > C@2+0 > D@3+0', 'T.U B→C→D  0+1–2+24', 'T.U B→C→D  0+1–2+24'],
     ['truck C@1 > B@2+0 > C@3+0', 'T.B C→B T.U B→C  0+1–2+24', 'T.B C→B T.U B→C  0+1–2+24'],
@@ -193,10 +193,10 @@ C: 1..
       'BG pull → 3 mm/f (artwork at least 611 × 142.88 mm)  0+1–4+24',
       'BG 引き → 3 mm/コマ （用紙 611 × 142.88 mm 以上）  0+1–4+24',
     ],
-    ['pull BG right 3mm/f 1..5+0 ticks', 'BG pull → 3 mm/f  0+1–4+24', 'BG 引き → 3 mm/コマ  0+1–4+24'],
+    ['pull BG right 3mm/f 1..5+0 graduated', 'BG pull → 3 mm/f  0+1–4+24', 'BG 引き → 3 mm/コマ  0+1–4+24'],
     ['follow A left 3mm/f 1..5+0', 'A follow ← 3 mm/f  0+1–4+24', 'A フォロー ← 3 mm/コマ  0+1–4+24'],
     ['slide A,B ア(0,0)@1 > エ(-120,0)@6+0', 'A,B slide ア→エ  0+1–5+24', 'A,B スライド ア→エ  0+1–5+24'],
-    ['truck level A 100%@1 > 140%@3+0', 'A layer T.U 100%→140%  0+1–2+24', 'A セルT.U 100%→140%  0+1–2+24'],
+    ['truck level A 100%@1 > 140%@3+0', 'A level T.U 100%→140%  0+1–2+24', 'A セルT.U 100%→140%  0+1–2+24'],
     [
       'turn level A 0@1 > 90@2+0 ccw',
       'A turn 0°→90° counter-clockwise  0+1–1+24',
@@ -204,7 +204,7 @@ C: 1..
     ],
     [
       'truck level A 60%@1+1 > 130%@3+0',
-      'A layer T.U 60%→130%  1+1–2+24, 60% until 1+1',
+      'A level T.U 60%→130%  1+1–2+24, 60% until 1+1',
       'A セルT.U 60%→130%  1+1–2+24, 1+1まで60%',
     ],
     [
@@ -212,7 +212,7 @@ C: 1..
       'A turn 45°→90° clockwise  1+1–2+24, 45° until 1+1',
       'A 回転 45°→90° 右回り  1+1–2+24, 1+1まで45°',
     ],
-    ['truck level A 100%@1+1 > 130%@3+0', 'A layer T.U 100%→130%  1+1–2+24', 'A セルT.U 100%→130%  1+1–2+24'],
+    ['truck level A 100%@1+1 > 130%@3+0', 'A level T.U 100%→130%  1+1–2+24', 'A セルT.U 100%→130%  1+1–2+24'],
     [
       'level A size 260x150mm\npull A left 1mm/f 1..12',
       '! A: edge shows from row 0+4, at most 9 mm on row 0+12',
@@ -225,7 +225,7 @@ C: 1..
     ],
     [
       'truck level A 100%@1 > 140%@3+0 about 20,10',
-      'A layer T.U 100%→140% about 20, 10  0+1–2+24',
+      'A level T.U 100%→140% about 20, 10  0+1–2+24',
       'A セルT.U 100%→140% 中心 20, 10  0+1–2+24',
     ],
     [
@@ -234,12 +234,12 @@ C: 1..
       '画面動 4→0 mm 左右（右から）  0+1–0+12',
     ],
     [
-      'roll A 5mm 1..3+0 every 1+12 sideways',
+      'sway A 5mm 1..3+0 every 1+12 sideways',
       'A sway 5 mm left and right (right first) every 1+12  0+1–2+24',
       'A ローリング 5 mm 左右（右から） 周期 1+12  0+1–2+24',
     ],
     [
-      'roll A 5mm 1..3+0 every 1+12',
+      'sway A 5mm 1..3+0 every 1+12',
       'A sway 5 mm up and down (up first) every 1+12  0+1–2+24',
       'A ローリング 5 mm 上下（上から） 周期 1+12  0+1–2+24',
     ],

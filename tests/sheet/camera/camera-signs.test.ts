@@ -77,7 +77,7 @@ const TYPED: { readonly [K in MoveKind]: string } = {
   levelTruck: 'truck level A 100%@13 > 120%@48',
   turn: 'turn level A 0@13 > 90@48 cw',
   shake: 'shake 4mm>1mm 13..48',
-  roll: 'roll A 5mm 13..48 every 12',
+  sway: 'sway A 5mm 13..48 every 12',
 };
 
 const linesOf = (text: string): Mark[] =>

@@ -11,15 +11,15 @@ C: 1-2-3..
 
 export const PAN = `cut 12 "Ferry leaves"
 time 8+0
-${HEAD}pan A@1+1 > B@7+0 ease 12 ticks carry A
+${HEAD}pan A@1+1 > B@7+0 ease 12 graduated carry A
 `;
 
 export const CAMERAS: Readonly<Record<string, string>> = {
-  'a pan with ticks over a page': PAN,
+  'a graduated pan over a page': PAN,
   'a pan that ends on the last row': `cut 1\ntime 1+0\n${HEAD}pan A@1 > B@24\n`,
   'four lanes': `cut 12 "Ferry leaves"
 time 8+0
-${HEAD}pan A@1+1 > B@5+0 ease 12 ticks carry A
+${HEAD}pan A@1+1 > B@5+0 ease 12 graduated carry A
 truck B@5+0 > C@7+0
 pull BOOK1 left 3mm/f 1+1..6+0
 slide B ア(0,0)@1+1 > イ(40,0)@3+0 > エ(-120,0)@6+0
@@ -35,9 +35,9 @@ overlap out 1+0
 truck quick A@2+1 > C@3+0 fair ア@2+6 85%
 truck C@3+0 > A@6+0 log
 follow A left 1mm/f 6+2..7+0
-pull BG left 150mm 1..7+0 ease 12 ticks
+pull BG left 150mm 1..7+0 ease 12 graduated
 pull BOOK1 right 600mm 1..7+0 loop 300mm
-roll A 5mm 1+1..4+0 every 1+12
+sway A 5mm 1+1..4+0 every 1+12
 truck level B 100%@1 > 140%@3+0 about 10,20
 turn level C 0@1 > 360@2+0 cw about 0,0
 expose B 50% 4+1..5+0
@@ -62,6 +62,6 @@ fade out white 23..24
 time 7+0
 stack BG ${Array.from({ length: 14 }, (_, i) => `L${i}`).join(' ')}
 ${Array.from({ length: 14 }, (_, i) => `L${i}: 1..`).join('\n')}
-${Array.from({ length: 14 }, (_, i) => `pull L${i} left ${i + 1}mm/f ${i + 1}..7+0 ticks`).join('\n')}
+${Array.from({ length: 14 }, (_, i) => `pull L${i} left ${i + 1}mm/f ${i + 1}..7+0 graduated`).join('\n')}
 `,
 };

@@ -18,7 +18,7 @@ function beside(page: Page, frame: number): string[] {
 }
 
 describe('graduations', () => {
-  const [page] = pages('3+0', 'pull BG left 24mm 13..24 ticks');
+  const [page] = pages('3+0', 'pull BG left 24mm 13..24 graduated');
 
   test('are numbered on every row, from 0 on the row before the first', () => {
     const numbers = Array.from({ length: 13 }, (_, i) => beside(page!, 12 + i)[0]);

@@ -108,10 +108,10 @@ describe('moves are called', () => {
     expect(memo('pan', ['carry'])).toBe('follow PAN P→Q with A');
     expect(memo('truck', ['ratios', 'quick'])).toBe('Q.T.U P→Q equal ratios');
     expect(memo('pull', ['loop'])).toBe('A pull → 3 mm/f loop 420 mm');
-    expect(memo('levelTruck')).toBe('A layer T.U 100%→140%');
+    expect(memo('levelTruck')).toBe('A level T.U 100%→140%');
     expect(memo('turn', ['sense'])).toBe('A turn 0°→90° counter-clockwise');
     expect(memo('shake', ['size', 'sideways'])).toBe('shake 5→9 mm left and right (right first)');
-    expect(memo('roll', ['period'])).toBe('A sway 5 mm up and down (up first) every 0+9');
+    expect(memo('sway', ['period'])).toBe('A sway 5 mm up and down (up first) every 0+9');
     expect(
       moveKind.memo(moveOf('slide', { on: 2, spacing: { form: 'ease', leave: 4, arrive: 6 } }), english),
     ).toBe('A slide ア→イ ease 4/6 on 2s');
@@ -125,7 +125,7 @@ describe('moves are called', () => {
   });
 
   test('beside their rows by less and less', () => {
-    expect(moveKind.names(moveOf('roll'), english)).toEqual(['A sway 5 mm', 'A sway', 'A']);
+    expect(moveKind.names(moveOf('sway'), english)).toEqual(['A sway 5 mm', 'A sway', 'A']);
     expect(moveKind.names(moveOf('pan', { second: ['carry'] }), english)).toEqual(['follow PAN', 'PAN']);
     expect(moveKind.names(moveOf('shake'), english)).toEqual(['shake 5 mm', 'shake']);
   });
@@ -133,14 +133,14 @@ describe('moves are called', () => {
 
 test('graduations are numbered where they are asked for or written by hand', () => {
   expect(graduated(moveOf('pan'))).toBe(false);
-  expect(graduated(moveOf('pan', { ticks: true }))).toBe(true);
+  expect(graduated(moveOf('pan', { graduated: true }))).toBe(true);
   expect(graduated(moveOf('pull', { spacing: { form: 'steps', mm: [72] } }))).toBe(true);
 });
 
 test('levels that go somewhere are outlined, those that swing are not', () => {
   expect(outlined(moveOf('slide'))).toEqual(['A']);
   expect(outlined(moveOf('pan', { second: ['carry'] }))).toEqual(['A']);
-  expect(outlined(moveOf('roll'))).toEqual([]);
+  expect(outlined(moveOf('sway'))).toEqual([]);
 });
 
 // ---- light on paper

@@ -254,7 +254,7 @@ describe('words and camera', () => {
 
   test('graduations stand on every row', () => {
     const { tables } = text(
-      'cut 1\ntime 12\nA: 1..\nfield B full at 30,0\npan full@1 > B@4 ticks carry A\nlevel BG free',
+      'cut 1\ntime 12\nA: 1..\nfield B full at 30,0\npan full@1 > B@4 graduated carry A\nlevel BG free',
     );
     expect(
       column(tables, 'camera')

@@ -45,7 +45,7 @@ const fair = (at: number, share: number) =>
 describe('moves', () => {
   const A = field('A', FULL, { form: 'mm', xMm: 5, yMm: 0 });
   const first = <
-    K extends MoveOf<'pan'>['kind'] | 'pull' | 'turn' | 'truck' | 'roll' | 'shake' | 'levelTruck' | 'slide',
+    K extends MoveOf<'pan'>['kind'] | 'pull' | 'turn' | 'truck' | 'sway' | 'shake' | 'levelTruck' | 'slide',
   >(
     ...all: CameraStatement[]
   ) => bound([A, ...all]).camera.moves[0] as MoveOf<K>;
@@ -113,13 +113,13 @@ describe('moves', () => {
       legs: [{ from: 1, to: 1.4 }],
       parameters: { ratios: false, about: { xMm: 10, yMm: 20 } },
     });
-    const roll = move({
-      kind: 'roll',
+    const sway = move({
+      kind: 'sway',
       levels: words('A'),
       parts: { size: number(5), every: length(36) },
       range: during(1, 48),
     });
-    expect(first<'roll'>(roll)).toMatchObject({
+    expect(first<'sway'>(sway)).toMatchObject({
       parameters: { size: 5, period: 36, sideways: false },
       legs: [{ start: 0, end: 48 }],
     });

@@ -15,11 +15,11 @@ import {
 import { KINDS, moveOf, parameterNames } from '../../move-samples.js';
 import * as build from '../../solve/camera/build.js';
 
-const { field, leg, pan, truck, pull, follow, scale, roll, shake } = build;
+const { field, leg, pan, truck, pull, follow, scale, sway, shake } = build;
 
 describe('when a move runs', () => {
   test('one with `@` has the row that it stands on; a range has moved on its first row', () => {
-    const [standing, moving] = [pan([leg(field('P'), 13, field('Q'), 48)]), roll(['A'], 5, 13, 48, 12)];
+    const [standing, moving] = [pan([leg(field('P'), 13, field('Q'), 48)]), sway(['A'], 5, 13, 48, 12)];
     expect([rests(standing), rowsOf(standing)]).toEqual([true, { from: 13, to: 48 }]);
     expect([rests(moving), rowsOf(moving)]).toEqual([false, { from: 13, to: 48 }]);
     expect([startOf(standing), endOf(standing)]).toEqual([13, 48]);
@@ -44,7 +44,7 @@ describe('what a move has', () => {
 
   test('a value by its form; none of a kind that has no such parameter', () => {
     expect(givenOf(shake(4, 1, 1, 24), 'swing')).toEqual({ fromMm: 4, toMm: 1 });
-    expect(givenOf(roll(['A'], 5, 1, 24, 12), 'swing')).toBeUndefined();
+    expect(givenOf(sway(['A'], 5, 1, 24, 12), 'swing')).toBeUndefined();
     expect(givenOf(pull(['A'], 'left', 9, 1, 9), 'loop')).toBeNull();
   });
 

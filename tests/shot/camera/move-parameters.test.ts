@@ -38,14 +38,14 @@ describe('parameters are read', () => {
   });
 
   test('and a move whose parameter cannot be had is left out', () => {
-    const whole = read('roll', { parts: { size: number(5), every: length(12) } });
+    const whole = read('sway', { parts: { size: number(5), every: length(12) } });
     expect(whole.parameters).toEqual({ size: 5, period: 12, sideways: false });
-    expect(read('roll', { parts: { size: number(5) } }).parameters).toBeUndefined();
+    expect(read('sway', { parts: { size: number(5) } }).parameters).toBeUndefined();
   });
 
   test('options without a meaning for the kind are reported, and nothing else of it', () => {
     const options = { ...OPTIONS, log: span(), loop: number(9) };
-    const { codes } = read('roll', { parts: { size: number(5), every: length(12) }, options });
+    const { codes } = read('sway', { parts: { size: number(5), every: length(12) }, options });
     expect(codes.filter((code) => code === 'option-misplaced')).toHaveLength(2);
   });
 });

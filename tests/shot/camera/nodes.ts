@@ -46,7 +46,7 @@ export const during = (from: number, to: number | null): Range => ({
 
 export const OPTIONS: MoveOptions = {
   on: null,
-  ticks: null,
+  graduated: null,
   log: null,
   carry: [],
   about: null,

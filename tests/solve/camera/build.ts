@@ -39,7 +39,7 @@ export function leg<P>(from: P, start: number, to: P, end: number, spacing: Spac
 }
 
 /** What may be set besides: of a move, and of its parameters. */
-type More<K extends MoveKind> = Partial<Pick<MoveOf<K>, 'on' | 'ticks'> & ParametersOf<K>>;
+type More<K extends MoveKind> = Partial<Pick<MoveOf<K>, 'on' | 'graduated'> & ParametersOf<K>>;
 
 function made<K extends MoveKind>(
   kind: K,
@@ -48,9 +48,9 @@ function made<K extends MoveKind>(
   parameters: ParametersOf<K>,
   more: More<K>,
 ): Move {
-  const { on = 1, ticks = false, ...other }: { on?: number; ticks?: boolean } = more;
+  const { on = 1, graduated = false, ...other }: { on?: number; graduated?: boolean } = more;
   const target = { camera: kindOf({ kind }).target === 'camera', levels };
-  const move = { kind, target, legs, on, ticks, parameters: { ...parameters, ...other }, span: span() };
+  const move = { kind, target, legs, on, graduated, parameters: { ...parameters, ...other }, span: span() };
   return move as unknown as Move;
 }
 
@@ -127,14 +127,14 @@ export const shake = (
   more: More<'shake'> = {},
 ): Move => made('shake', [], during(from, to), { size: { fromMm, toMm }, sideways: false }, more);
 
-export const roll = (
+export const sway = (
   levels: readonly string[],
   size: number,
   from: number,
   to: number,
   period: number,
-  more: More<'roll'> = {},
-): Move => made('roll', levels, during(from, to), { size, period, sideways: false }, more);
+  more: More<'sway'> = {},
+): Move => made('sway', levels, during(from, to), { size, period, sideways: false }, more);
 
 export function level(name: string, more: Partial<CameraLevel> = {}): CameraLevel {
   return {

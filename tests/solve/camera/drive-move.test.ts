@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Move, MoveOf } from '../../../src/shot/camera/camera-model.js';
 import { stageOf } from '../../../src/solve/camera/camera-tracks.js';
-import { driveMove, drivenBy, sway, swing } from '../../../src/solve/camera/drive-move.js';
+import { driveMove, drivenBy, swayMm, swing } from '../../../src/solve/camera/drive-move.js';
 import * as build from './build.js';
-import { codes, field, leg, level, roll, type Scene, scale, shake, solved, turn } from './build.js';
+import { codes, field, leg, level, type Scene, scale, shake, solved, sway, turn } from './build.js';
 
 const placed = (scene: Scene, name: string) => solved(scene).solved.placement.get(name)!;
 
@@ -92,7 +92,7 @@ describe('swing moves', () => {
   const placed = (scene: Scene, name: string) => solved(scene).solved.placement.get(name)!;
 
   const shaken = (...of: Parameters<typeof shake>) => shake(...of) as MoveOf<'shake'>;
-  const swayed = (...of: Parameters<typeof roll>) => roll(...of) as MoveOf<'roll'>;
+  const swayed = (...of: Parameters<typeof sway>) => sway(...of) as MoveOf<'sway'>;
 
   describe('a shake', () => {
     it('shakes the picture up first, ± s on each frame, and rests after', () => {
@@ -132,7 +132,7 @@ describe('swing moves', () => {
 
   describe('a sway', () => {
     it('is s · sin(2π (f - a + 1)/period), up first', () => {
-      const scene = { length: 14, levels: [level('A')], moves: [roll(['A'], 5, 2, 13, 12)] };
+      const scene = { length: 14, levels: [level('A')], moves: [sway(['A'], 5, 2, 13, 12)] };
       const y = placed(scene, 'A').map((p) => p.y);
       y.forEach((value, i) => {
         const f = i + 1;
@@ -144,33 +144,33 @@ describe('swing moves', () => {
 
     it('is at rest exactly after half a period and after a whole one', () => {
       const move = swayed(['A'], 5, 1, 24, 24);
-      expect([6, 12, 18, 24].map((frame) => sway(move, frame))).toEqual([5, 0, -5, 0]);
+      expect([6, 12, 18, 24].map((frame) => swayMm(move, frame))).toEqual([5, 0, -5, 0]);
     });
 
     it('on twos shows each second step, the last frame its end', () => {
       const move = swayed(['A'], 8, 1, 7, 12, { on: 2 });
       const at = (step: number) => 8 * Math.sin((2 * Math.PI * step) / 12);
       [2, 2, 4, 4, 6, 6, 7].forEach((step, i) => {
-        expect(sway(move, i + 1)).toBeCloseTo(at(step), 12);
+        expect(swayMm(move, i + 1)).toBeCloseTo(at(step), 12);
       });
     });
 
     it('of a turned camera goes along the vertical of the screen', () => {
       const rest = field('T', { turnDeg: 90 });
-      const moves = [roll(['BG'], 5, 1, 4, 4)];
+      const moves = [sway(['BG'], 5, 1, 4, 4)];
       // Up on the screen of a camera turned clockwise is right on the artwork.
       expect(placed({ length: 4, rest, moves }, 'BG')[0]).toMatchObject({ x: 5, y: 0, screenY: 5 });
     });
 
     it('sideways goes to the right first', () => {
-      const moves = [roll(['BG'], 5, 1, 4, 4, { sideways: true })];
+      const moves = [sway(['BG'], 5, 1, 4, 4, { sideways: true })];
       expect(placed({ length: 4, moves }, 'BG').map(({ x }) => x)).toEqual([5, 0, -5, 0]);
     });
   });
 });
 
 describe('drive move', () => {
-  const { at, FULL, field, follow, leg, level, pan, pull, roll, scale, shake, slide, truck, turn } = build;
+  const { at, FULL, field, follow, leg, level, pan, pull, sway, scale, shake, slide, truck, turn } = build;
 
   describe('what a move drives', () => {
     it('is the camera, once, whatever goes along', () => {
@@ -185,7 +185,7 @@ describe('drive move', () => {
       expect(drivenBy(slide(['A'], [leg(at(0, 0), 1, at(1, 0), 9)]))).toEqual(['A slide']);
       expect(drivenBy(scale(['A'], [leg(1, 1, 2, 9)]))).toEqual(['A scale']);
       expect(drivenBy(turn(['A'], [leg(0, 1, 9, 9)]))).toEqual(['A turn']);
-      expect(drivenBy(roll(['A'], 5, 1, 9, 9))).toEqual(['A sway']);
+      expect(drivenBy(sway(['A'], 5, 1, 9, 9))).toEqual(['A sway']);
     });
   });
 

@@ -59,7 +59,7 @@ describe('graduations', () => {
           leg(FULL, 2, field('B', { xMm: 10 }), 4, { form: 'steps', mm: [4, 6] }),
           leg(field('B', { xMm: 10 }), 4, field('C', { xMm: 40 }), 5),
         ],
-        { ticks: true },
+        { graduated: true },
       ),
     ];
     const { graduations, wayMm, largestStepMm, largestStepShare, largestStepPx } = solved({

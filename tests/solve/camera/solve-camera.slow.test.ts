@@ -11,11 +11,11 @@ import {
   level,
   pan,
   pull,
-  roll,
   scale,
   shake,
   slide,
   solved,
+  sway,
   truck,
   turn,
 } from './build.js';
@@ -49,7 +49,7 @@ describe('random cameras', () => {
     fc.tuple(legs(wild), about, fc.boolean()).map(([all, q, log]) => scale(['L'], all, q, { ratios: log })),
     fc.tuple(legs(wild), about).map(([all, q]) => turn(['L'], all, q)),
     ranged.map(([from, to, a, b]) => shake(from, to, a, b)),
-    ranged.map(([size, period, a, b]) => roll(['L'], size, a, b, period)),
+    ranged.map(([size, period, a, b]) => sway(['L'], size, a, b, period)),
   );
 
   it('never crash, never hang, and never make a number that is none', () => {

@@ -121,7 +121,7 @@ test('the spacing of one leg of several says which', () => {
 
 test.each([
   ['kind', 'truck', 'pan', 'PAN (was truck)'],
-  ['ticks', false, true, 'graduated frame by frame (was not graduated)'],
+  ['graduated', false, true, 'graduated frame by frame (was not graduated)'],
   ['on', 1, 2, 'on 2s (was on 1s)'],
   ['levels', '', 'A', 'level A (was no level)'],
   ['size', '3', '5', 'size 5 (was size 3)'],

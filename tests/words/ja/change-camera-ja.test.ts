@@ -111,7 +111,7 @@ test('the spacing of one leg of several says which', () => {
 
 test.each([
   ['kind', 'truck', 'pan', 'PAN（旧 T.U/T.B）'],
-  ['ticks', false, true, '目盛りあり（旧 目盛りなし）'],
+  ['graduated', false, true, '目盛りあり（旧 目盛りなし）'],
   ['on', 1, 2, '2コマ打ち（旧 1コマ打ち）'],
   ['levels', '', 'A', 'セルA（旧 セルなし）'],
   ['size', '3', '5', 'size 5（旧 size 3）'],

@@ -125,7 +125,7 @@ export const handover: Texts<HandoverMessages> = {
   'edit-list-limit': {
     title: 'more than an edit list can hold',
     explanation:
-      'The CMX 3600 edit list is an old format: it counts 24, 25 or 30 frames a second, numbers 999 events, gives dissolves three digits, and its timecode ends at 24 hours. Export the episode in parts, or with --edit otio, which has none of these limits.',
+      'An edit decision list is an old format: it counts 24, 25 or 30 frames a second, numbers 999 events, gives dissolves three digits, and its timecode ends at 24 hours. Export the episode in parts, or with --edit otio, which has none of these limits.',
     message: {
       speed: ({ cut, fps }) =>
         `An edit list counts 24, 25 or 30 frames a second, but cut ${cut} runs at ${fps}.`,

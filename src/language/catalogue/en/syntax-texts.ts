@@ -68,6 +68,12 @@ export const words: Texts<WordMessages> = {
       'A statement starts with a word of the language (`time`, `stack`, `voice` …) or, for a timeline, with the name of a level and a colon.',
     message: ({ found, guess }) => `\`${found}\` is no word of the language${meant(guess)}`,
   },
+  'word-renamed': {
+    title: 'a word that has another name now',
+    explanation:
+      'One thing has one word in cuts, on paper and in messages. The old word is still read and means the same; write the new one when you next open the file.',
+    message: ({ word, written }) => `\`${word}\` is called \`${written}\` now.`,
+  },
   'missing-colon': {
     title: 'a timeline without its colon',
     explanation: 'A timeline is the name of a level, its title if it has one, a colon, and the drawings.',

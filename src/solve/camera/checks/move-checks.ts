@@ -19,7 +19,7 @@ import {
 } from '../../../shot/camera/move-kinds.js';
 import type { Form, Parameter } from '../../../shot/camera/move-parameters.js';
 import { type CameraContext, SAME_MM } from '../camera-tracks.js';
-import { drivenBy, sway } from '../drive-move.js';
+import { drivenBy, swayMm } from '../drive-move.js';
 
 /** Nothing on paper is longer than a hundred metres; beyond that a number is a slip of the hand. */
 const LONGEST_MM = 100_000;
@@ -195,7 +195,7 @@ function quickness(move: Move, { fps }: CameraContext, report: Report): void {
 
 export function checkLevels(moves: readonly Move[], context: CameraContext, report: Report): void {
   for (const move of moves) carried(move, context, report);
-  for (const move of movesOf(moves, 'roll')) unrest(move, report);
+  for (const move of movesOf(moves, 'sway')) unrest(move, report);
   pullsAlong(movesOf(moves, 'pull'), report);
 }
 
@@ -240,9 +240,9 @@ function alongEachOther(move: MoveOf<'pull'>, before: MoveOf<'pull'>): string | 
   return move.target.levels.find((name) => before.target.levels.includes(name)) ?? null;
 }
 
-function unrest(move: MoveOf<'roll'>, report: Report): void {
+function unrest(move: MoveOf<'sway'>, report: Report): void {
   const { from, to } = rowsOf(move);
-  const off = sway(move, to);
+  const off = swayMm(move, to);
   if (Math.abs(off) <= SAME_MM) return;
   const frames = to - from + 1;
   const { period } = move.parameters;

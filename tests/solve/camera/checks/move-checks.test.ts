@@ -12,13 +12,13 @@ import {
   level,
   pan,
   pull,
-  roll,
   type Scene,
   said,
   scale,
   shake,
   slide,
   solved,
+  sway,
   truck,
   turn,
 } from '../build.js';
@@ -43,7 +43,7 @@ describe('numbers that make no sense', () => {
     ['a level scaled about nowhere', scale(['L'], [leg(1, 1, 2, 9)], { xMm: NAN, yMm: 0 })],
     ['a turn without end', turn(['L'], [leg(0, 1, Number.POSITIVE_INFINITY, 9)])],
     ['a shake of no size', shake(NAN, 0, 1, 9)],
-    ['a sway in no time', roll(['L'], 5, 1, 9, 0)],
+    ['a sway in no time', sway(['L'], 5, 1, 9, 0)],
     ['a sampling of no frames', pull(['L'], 'left', 9, 1, 9, { on: 0 })],
   ];
   it.each(cases)('%s is reported and left out', (_, move) => {
@@ -76,7 +76,7 @@ describe('bounds', () => {
     ['a way, in mm', 100_000, 100_001, (value: number) => pull(['L'], 'left', value, 1, 9)],
     ['a way backwards', -100_000, -100_001, (value: number) => pull(['L'], 'left', value, 1, 9)],
     ['degrees', 360_000, 360_001, (value: number) => turn(['L'], [leg(0, 1, value, 9)])],
-    ['a period, in frames', 1, 0.9, (value: number) => roll(['L'], 5, 1, 9, value)],
+    ['a period, in frames', 1, 0.9, (value: number) => sway(['L'], 5, 1, 9, value)],
     ['a loop, in mm', 0.01, 0.009, (value: number) => pull(['L'], 'left', 9, 1, 9, { loop: value })],
   ])('%s: %d is inside, %d outside', (_, inside, outside, move) => {
     expect(senseless({ levels, moves: [move(inside)] })).toBe(false);
@@ -121,7 +121,7 @@ describe('timing check', () => {
             slide(['BG'], [leg(at(0, 0), 1, at(9, 0), 24)]),
             turn(['L'], [leg(0, 1, 9, 24)]),
             scale(['L'], [leg(1, 1, 2, 24)]),
-            roll(['L'], 3, 1, 24, 12),
+            sway(['L'], 3, 1, 24, 12),
             pull(['L'], 'up', 3, 1, 24),
             pull(['L'], 'left', 3, 1, 24),
           ),
@@ -131,7 +131,7 @@ describe('timing check', () => {
         'moves-overlap',
       );
       expect(codes(of(shake(1, 1, 1, 24), shake(1, 1, 24, 30)))).toContain('moves-overlap');
-      expect(codes(of(roll(['L'], 1, 1, 24, 12), roll(['L'], 1, 24, 35, 12)))).toContain('moves-overlap');
+      expect(codes(of(sway(['L'], 1, 1, 24, 12), sway(['L'], 1, 24, 35, 12)))).toContain('moves-overlap');
       expect(
         said(of(turn(['L'], [leg(0, 1, 9, 24)]), turn(['L'], [leg(9, 20, 0, 30)])), 'moves-overlap')[0],
       ).toBe('Two turns of L run at once, from frame 21 to frame 24.');
@@ -175,8 +175,8 @@ describe('level check', () => {
     });
 
     it('sway back to rest', () => {
-      expect(said(of(roll(['L'], 5, 1, 30, 24)), 'sway-unrest')[0]).toContain('36 frames');
-      expect(codes(of(roll(['L'], 5, 1, 36, 24)))).not.toContain('sway-unrest');
+      expect(said(of(sway(['L'], 5, 1, 30, 24)), 'sway-unrest')[0]).toContain('36 frames');
+      expect(codes(of(sway(['L'], 5, 1, 36, 24)))).not.toContain('sway-unrest');
     });
   });
 });
