@@ -1,7 +1,7 @@
 /** The rows of a cut list: cut after cut is compiled, counted and dropped. */
 
 import { type CutRow, cutRow, type PageCounts, uncountedRow } from '../count/cut-row.js';
-import { eachCut, NO_SOURCES } from '../episode/batch.js';
+import { type DiagnosticSink, eachCut, NO_SOURCES } from '../episode/batch.js';
 import { artistsOf } from '../episode/episode.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
@@ -12,7 +12,7 @@ import type { LabelLanguage } from '../words/labels.js';
 import { pageCount } from './cut-document.js';
 import type { CutPrinter, PrintableCut } from './cut-printer.js';
 import { cutPages } from './printed-parts.js';
-import { isWrongUse, type Reporter } from './reporter.js';
+import { isWrongUse } from './reporter.js';
 
 export interface Counting {
   /** Of moves and light; null: that of the episode's sheets. */
@@ -35,7 +35,7 @@ export interface Counted {
  */
 export async function countCuts(
   host: Host,
-  reporter: Reporter,
+  reporter: DiagnosticSink,
   found: Found,
   counting: Counting,
 ): Promise<Counted> {

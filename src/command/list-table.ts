@@ -8,7 +8,7 @@ import { layTextTable, OPEN, type TextColumn, tableLines, widthOf } from '../lay
 import { feetAndFrames, secondsAndFrames } from '../shot/time-notation.js';
 import { figure, plural } from '../words/number-format.js';
 
-interface Column<T> {
+export interface Column<T> {
   readonly head: string;
   readonly right?: boolean;
   /** May be shortened, down to so many columns of the terminal. */
@@ -94,10 +94,10 @@ export function terminalList(list: CutList, width: number | null): string {
     { head: 'drawings', right: true, of: ({ drawings }) => String(drawings) },
   ];
   return [
-    ...table(shown, rows, width),
+    ...textTable(shown, rows, width),
     '',
     ...summary(list),
-    ...(artists.length > 0 ? ['', ...table(people, artists, width)] : []),
+    ...(artists.length > 0 ? ['', ...textTable(people, artists, width)] : []),
     '',
   ].join('\n');
 }
@@ -144,7 +144,7 @@ function problemWords({ errors, warnings }: CutRow['problems']): string {
 }
 
 /** Controls would break the table, or worse. */
-function oneLine(text: string): string {
+export function oneLine(text: string): string {
   return text
     .replace(/\s+/g, ' ')
     .replace(/[\p{Cc}\p{Cf}]/gu, '')
@@ -152,7 +152,11 @@ function oneLine(text: string): string {
 }
 
 /** Rows of texts, heads over them and totals under them; what is too wide is shortened, then columns are left out. */
-function table<T>(columns: readonly Column<T>[], rows: readonly T[], width: number | null): string[] {
+export function textTable<T>(
+  columns: readonly Column<T>[],
+  rows: readonly T[],
+  width: number | null,
+): string[] {
   const totals = columns.map(({ total }) => total ?? '');
   const totalled = totals.some((one) => one !== '');
   const placed = columns.map((column, i): TextColumn => {

@@ -39,6 +39,7 @@ interface Options extends ReportOptions, LookOptions {
   readonly json?: boolean;
   readonly only?: Part;
   readonly check?: boolean;
+  readonly since?: string;
 }
 
 export function define(command: Command, context: CommandContext): Command {
@@ -56,6 +57,7 @@ export function define(command: Command, context: CommandContext): Command {
     .addOption(
       choice('--only <part>', 'print one part: the list of cuts, or the episode as a picture', PARTS),
     )
+    .option('--since <revision>', 'what has become of the cuts since then: times, drawings, budget')
     .option('--check', 'an error when the cuts run longer than the budget; prints no table');
   return withReport(withLooks(command))
     .addHelpText(
@@ -65,6 +67,10 @@ export function define(command: Command, context: CommandContext): Command {
         ['cutwright list --output list.pdf', 'the list and the picture of the whole episode, to print'],
         ['cutwright list --output a3.pdf --only rhythm -p A3', 'the picture alone, on A3'],
         ['cutwright list --csv > cuts.csv', 'for a spreadsheet'],
+        [
+          'cutwright list --since v2',
+          'what the retimes since the tag v2 do to the running time and the budget',
+        ],
         ['cutwright list episode.yaml --check', 'for scripts: fails when it runs over its budget'],
       ),
     )
@@ -78,13 +84,14 @@ type Form = 'table' | 'csv' | 'json' | 'pdf' | 'nothing';
 async function list(host: Host, files: readonly string[], options: Options): Promise<number> {
   const form = formOf(options);
   const reporter = new ConsoleReporter(host, options.format, options.strict === true);
+  const { since } = options;
   const found = await findAll(host, reporter, await filesOr(host, files, 'list'), looks(options));
   if (found.jobs.length === 0) return reporter.finish();
   const episode = theEpisode(found);
   checkRows(options, episode.settings);
   const target = targetOf(host, found, options);
   // Neither the picture nor the check has a use for pages.
-  const pages = form !== 'nothing' && options.only !== 'rhythm';
+  const pages = form !== 'nothing' && options.only !== 'rhythm' && since === undefined;
   const printer =
     pages || form === 'pdf' ? (await import('../build/cut-printer.js')).CutPrinter.open(host) : null;
   const { rows, digests } = await countCuts(host, reporter, found, {
@@ -99,7 +106,9 @@ async function list(host: Host, files: readonly string[], options: Options): Pro
   }
   const counted = cutList(rows, listOf(found, episode));
   if (options.check) checkBudget(reporter, counted, episode);
-  if (form === 'pdf' && printer) {
+  if (since !== undefined) {
+    await putSince(host, reporter, { since, files, form, target }, counted);
+  } else if (form === 'pdf' && printer) {
     const commit = host.commit(episode.folder ?? host.cwd);
     const hash = digest(digests, episode.settings, []);
     const look = {
@@ -126,8 +135,33 @@ async function list(host: Host, files: readonly string[], options: Options): Pro
   return reporter.finish();
 }
 
+interface SinceAsked {
+  readonly since: string;
+  readonly files: readonly string[];
+  readonly form: Form;
+  readonly target: Target;
+}
+
+async function putSince(
+  host: Host,
+  reporter: ConsoleReporter,
+  { since, files, form, target }: SinceAsked,
+  counted: CutList,
+): Promise<void> {
+  const { countSince, terminalSince } = await import('./list-since.js');
+  const found = await countSince(host, reporter, since, files, counted, (then) =>
+    listOf(then, theEpisode(then)),
+  );
+  if (form === 'csv' || form === 'json') {
+    const { listSinceCsv, listSinceJson } = await import('../export/list-since-export.js');
+    const text = form === 'csv' ? listSinceCsv(found) : listSinceJson(since, found);
+    put(host, target, Buffer.from(text, 'utf8'));
+    if (target.path !== null) reporter.say(`wrote ${target.name}: ${plural(found.cuts.length, 'cut')}`);
+  } else host.out(terminalSince(since, found, host.columns));
+}
+
 /** What comes out; an ending of the file says it, too. */
-function formOf({ output, csv, json, only, check }: Options): Form {
+function formOf({ output, csv, json, only, check, since }: Options): Form {
   if (csv && json)
     throw new UsageError('wrong-arguments', '--json', {
       variant: 'not-together',
@@ -149,6 +183,12 @@ function formOf({ output, csv, json, only, check }: Options): Form {
       other: output!,
     });
   const form = said ?? meant ?? (output === '-' ? 'pdf' : check ? 'nothing' : 'table');
+  if (since !== undefined && form === 'pdf')
+    throw new UsageError('wrong-arguments', output!, {
+      variant: 'not-together',
+      one: '--since',
+      other: `--output ${output}`,
+    });
   if (only !== undefined && form !== 'pdf')
     throw new UsageError('wrong-arguments', only, { variant: 'only-without-pdf' });
   return form;

@@ -27,6 +27,7 @@ type OptionValue =
       readonly revision: string;
       readonly reason: string;
     }
+  | { readonly variant: 'revision-without-cuts'; readonly revision: string }
   | { readonly variant: 'compared-revision'; readonly revision: string; readonly reason: string }
   // ---- what is shown
   | { readonly variant: 'sheet-place'; readonly option: string }

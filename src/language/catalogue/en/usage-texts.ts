@@ -59,6 +59,7 @@ export const usage: Texts<UsageMessages> = {
       'pages-empty': ({ pages, cuts }) => `\`--pages ${pages}\` chooses no page of ${plural(cuts, 'cut')}.`,
       'list-ending': () => '`--output` takes a file whose name ends in .pdf, .csv or .json.',
       revision: ({ option, revision, reason }) => `\`${option} ${revision}\` does not do: ${reason}.`,
+      'revision-without-cuts': ({ revision }) => `There were no cuts yet at \`${revision}\`.`,
       'compared-revision': ({ revision, reason }) => `\`${revision}\` cannot be read: ${reason}.`,
       'sheet-place': ({ option }) =>
         `\`${option}\` takes a place on the sheet, such as 37, 1+12 or 2'08; the first frame is 1.`,

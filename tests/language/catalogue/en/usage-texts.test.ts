@@ -24,6 +24,7 @@ function world() {
     'other/3.cut': cut(3),
   });
   host.revisions.set('HEAD', memoryHost({ 'a.cut': cut(1) }));
+  host.revisions.set('BEFORE', memoryHost({ 'notes.txt': '' }));
   return host;
 }
 
@@ -95,6 +96,7 @@ const OPTION_VALUES: readonly (readonly [string | readonly string[], string])[] 
   ],
   ['new cut 13 --like a', 'There is no episode here, and no file `a`, that a cut could be like.'],
   ['new cut 13 -o 13.txt', 'The name of a cut ends in .cut.'],
+  ['list a.cut --since BEFORE', 'There were no cuts yet at `BEFORE`.'],
   ['compare a.cut --since HEDA', '`HEDA` cannot be read: git knows no revision `HEDA`.'],
   ['completion bas', '`completion` is for bash, zsh or fish; did you mean `bash`?'],
   ['completion powershell', '`completion` is for bash, zsh or fish.'],
