@@ -4,7 +4,9 @@ import { Command, CommanderError } from 'commander';
 import { version } from '../../package.json';
 import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
 import { type Host, reasonOf } from '../host/host.js';
+import { loadMessages } from '../language/message.js';
 import { nearest } from '../language/suggest.js';
+import { USER_LANGUAGES, userLanguage } from '../language/user-language.js';
 import type { CommandContext } from './command-options.js';
 
 interface Entry {
@@ -41,9 +43,11 @@ const COMMANDS: Readonly<Record<string, Entry>> = {
 };
 
 /** Runs the command that `argv` (without node and script) says. The exit status: 0 fine, 1 errors in the text, 2 wrong use. Never throws. */
-export async function main(argv: readonly string[], host: Host): Promise<number> {
+export async function main(argv: readonly string[], world: Host): Promise<number> {
+  const host = inLanguage(world, argv);
+  await loadMessages(userLanguage(host));
   try {
-    return await run(argv, host);
+    return await run(languageBehind(argv), host);
   } catch (fault) {
     if (fault instanceof UsageError) return complain(fault, argv, host);
     const code = (fault as NodeJS.ErrnoException).code;
@@ -61,6 +65,24 @@ export async function main(argv: readonly string[], host: Host): Promise<number>
       host,
     );
   }
+}
+
+const LANGUAGE = '--language';
+
+/** The same world, whose user speaks the language that the command line says, wherever on the line that is. */
+function inLanguage(host: Host, argv: readonly string[]): Host {
+  const at = argv.findIndex((word) => word === LANGUAGE || word.startsWith(`${LANGUAGE}=`));
+  if (at < 0) return host;
+  const asked = argv[at] === LANGUAGE ? argv[at + 1] : argv[at]!.slice(LANGUAGE.length + 1);
+  return { ...host, env: (name) => (name === 'CUTWRIGHT_LANGUAGE' ? asked : host.env(name)) };
+}
+
+/** It may stand before the command as well, and is moved behind it. */
+function languageBehind(argv: readonly string[]): readonly string[] {
+  const [first, ...rest] = argv;
+  if (first?.startsWith(`${LANGUAGE}=`)) return [...rest.slice(0, 1), first, ...rest.slice(1)];
+  if (first !== LANGUAGE || rest.length < 2) return argv;
+  return [...rest.slice(1, 2), LANGUAGE, rest[0]!, ...rest.slice(2)];
 }
 
 async function run(argv: readonly string[], host: Host): Promise<number> {
@@ -86,8 +108,14 @@ async function run(argv: readonly string[], host: Host): Promise<number> {
 }
 
 async function made(name: string, entry: Entry, call: CommandContext): Promise<Command> {
-  const { define } = await entry.load();
-  return define(newCommand(name, entry.summary, call.host), call);
+  const [{ define }, { choice }] = await Promise.all([entry.load(), import('./command-options.js')]);
+  return define(newCommand(name, entry.summary, call.host), call).addOption(
+    choice(
+      '--language <language>',
+      'language of messages and help; --labels is that of the paper',
+      USER_LANGUAGES,
+    ),
+  );
 }
 
 function all(call: CommandContext): Promise<readonly Command[]> {

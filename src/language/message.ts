@@ -4,16 +4,28 @@ import type { CodeTexts, Language, ReportTexts } from './catalogue/catalogue-ent
 import { en } from './catalogue/en/index.js';
 import type { Code, Message } from './catalogue/index.js';
 import type { Action, Diagnostic, Note } from './diagnostic.js';
+import type { UserLanguage } from './user-language.js';
 
-export type MessageLanguage = 'en';
+/** English is always at hand; other languages are files of their own, read by `loadMessages` where somebody wants them. */
+const loaded: { [L in UserLanguage]?: Language } = { en };
 
-const LANGUAGES: Readonly<Record<MessageLanguage, Language>> = { en };
+/** Has to be called once before a text in this language is asked for. */
+export async function loadMessages(language: UserLanguage): Promise<void> {
+  if (language === 'ja') loaded.ja ??= (await import('./catalogue/ja/index.js')).ja;
+}
+
+/** All texts of a language that was loaded. */
+export function textsOf(language: UserLanguage): Language {
+  const texts = loaded[language];
+  if (!texts) throw new Error(`the texts in "${language}" were not loaded`);
+  return texts;
+}
 
 /** The types of the tables see to it that a text gets the parameters that it is made of. */
 type AnyText = Written | Readonly<Record<string, Written>>;
 type Written = (parameters: unknown, sentence: (message: Message) => string) => string;
 
-function written(text: AnyText, parameters: unknown, language: MessageLanguage): string {
+function written(text: AnyText, parameters: unknown, language: UserLanguage): string {
   const made = typeof text === 'function' ? text : text[(parameters as { variant: string }).variant]!;
   return made(parameters, (message) => messageOf(message, language));
 }
@@ -21,18 +33,18 @@ function written(text: AnyText, parameters: unknown, language: MessageLanguage):
 /** One sentence in trade words that says what is wrong. */
 export function messageOf(
   { code, parameters }: Pick<Diagnostic, 'code' | 'parameters'>,
-  language: MessageLanguage,
+  language: UserLanguage,
 ): string {
-  return written(LANGUAGES[language].codes[code].message as AnyText, parameters, language);
+  return written(textsOf(language).codes[code].message as AnyText, parameters, language);
 }
 
-export function noteOf(note: Note, language: MessageLanguage): string {
-  return written(LANGUAGES[language].notes[note.note] as AnyText, note, language);
+export function noteOf(note: Note, language: UserLanguage): string {
+  return written(textsOf(language).notes[note.note] as AnyText, note, language);
 }
 
 /** What a fix does, as a request: "put the text in quotes". */
-export function actionOf(action: Action, language: MessageLanguage): string {
-  return written(LANGUAGES[language].fixes[action.action] as AnyText, action, language);
+export function actionOf(action: Action, language: UserLanguage): string {
+  return written(textsOf(language).fixes[action.action] as AnyText, action, language);
 }
 
 /** What stands around the sentences: severities, the words before remarks and fixes. */
@@ -43,7 +55,7 @@ export function reportTexts(language: MessageLanguage): ReportTexts {
 /** Title and explanation of a code. */
 export function aboutCode(
   code: Code,
-  language: MessageLanguage,
+  language: UserLanguage,
 ): Pick<CodeTexts<never>, 'title' | 'explanation'> {
-  return LANGUAGES[language].codes[code];
+  return textsOf(language).codes[code];
 }

@@ -1,0 +1,204 @@
+import type { Texts } from '../catalogue-entry.js';
+import type { StatementMessages } from '../statements-codes.js';
+import { around, meant } from './terms-texts-ja.js';
+
+const HEARD = { voice: 'セリフ', sound: 'SE', music: '音楽' } as const;
+const NAMED = { mark: 'マーク', field: 'フレーム', phrase: 'フレーズ' } as const;
+
+export const statements: Texts<StatementMessages> = {
+  'cut-missing': {
+    title: 'カット番号がない',
+    explanation:
+      'どのファイルにも、コンテどおりのカット番号を `cut` で書きます。番号がないと、後の工程の誰にも、どのカットの紙か分かりません。',
+    message: () => 'カット番号がありません。最初に `cut` と番号を書いてください。',
+  },
+  'time-missing': {
+    title: '尺がない',
+    explanation:
+      'どのカットにも `time` で尺を書きます。秒+コマ、コマ数、フィートのどれでもかまいません。シートはその行数になります。',
+    message: () => 'カットの尺がありません。`time 5+0` のように書いてください。',
+  },
+  'time-zero': {
+    title: '0コマのカット',
+    explanation: 'カットは1コマ以上です。`time 5+0` のように尺を書いてください。',
+    message: () => 'カットの尺は1コマ以上です。',
+  },
+  'time-too-long': {
+    title: '10分を超えるカット',
+    explanation:
+      '1カット10分はシート百枚になるので、分と秒、またはコマ数と秒の書き間違いとみなします。本当に長いものは、いくつかのカットに分けてください。',
+    message: ({ longest }) =>
+      `1カットは10分（\`${longest}\`）までです。コマ数ですか、それとも秒+コマですか？`,
+  },
+  'statement-twice': {
+    title: '1回だけの行が2つある',
+    explanation:
+      'カット番号、尺、セル重ねはカットに1つ、タイムライン、`level`、`cels` の行は1つのセルに1つです。どちらが正しいか分からないので、先の方を読み、残りを調べました。',
+    message: ({ statement, name }) =>
+      statement === ''
+        ? `セル \`${name}\` のタイムラインが2つあります。`
+        : `\`${name === null ? statement : `${statement} ${name}`}\` の行が2つあります。`,
+  },
+  'name-twice': {
+    title: '同じ名前のマークかフレーズが2つ',
+    explanation:
+      'マークは1つの位置、フレーズは1つのタイミングです。後の方に別の名前を付け、使う所もその名前にしてください。',
+    message: ({ of, name }) => `${NAMED[of]} \`${name}\` が2つあります。`,
+  },
+  'position-zero': {
+    title: '1コマ目より前の行',
+    explanation:
+      'シートの最初の行が1コマ目です。0コマ目も、それより前もありません。マークから引いた位置も、シートの中に収めてください。',
+    message: {
+      zero: () => '0コマ目はありません。シートの最初の行が1コマ目です。',
+      before: ({ frames }) => `1コマ目より${frames}コマ前になっています。`,
+    },
+  },
+  'length-mark': {
+    title: '長さの所に書いたマーク',
+    explanation:
+      'マークはシートの上の位置です。長さは何コマ続くかです。マークまで続けるなら、次の絵の前に `@` とマークを書きます。',
+    message: ({ mark }) =>
+      `マークは位置で、長さではありません。\`${mark}\` まで続けるなら \`..\` と書き、次の絵の前に \`@${mark}\` と書きます。`,
+  },
+  'unknown-mark': {
+    title: '存在しないマーク',
+    explanation: '行に名前を付けるには、`mark hit 2+6` のように `mark` と位置を書きます。',
+    message: ({ name, guess }) =>
+      `マーク \`${name}\` はありません${meant(guess, '。`mark` で位置を書いてください。')}`,
+  },
+  'mark-circle': {
+    title: '互いに頼り合うマーク',
+    explanation:
+      'マークの位置は別のマークで書けるので、一緒に動かせます。ただし、どれか1つは行を直接書いてください。',
+    message: ({ marks }) => `マークの位置が一周しています：${around(marks)}。`,
+  },
+  'mark-unused': {
+    title: '使われていないマーク',
+    explanation:
+      'このマークを使うものがありません。害はありませんが、消し忘れか、名前の書き間違いかもしれません。',
+    message: ({ mark }) => `マーク \`${mark}\` はどこにも使われていません。`,
+  },
+  'range-backwards': {
+    title: '終わりが始まりより前の範囲',
+    explanation: '`a..b` はどちらもシートの先頭から数えた行です。`b` は長さではありません。',
+    message: ({ from, to }) => `範囲の終わりが${to}コマ目で、始まりの${from}コマ目より前です。`,
+  },
+  'range-starts-late': {
+    title: '秒の最後のコマから始まる範囲',
+    explanation:
+      '`1+0` は1秒目の最後のコマです。次の秒の頭から始めるなら `1+1` です。最後のコマでよければ、`24` のように番号で書いてください。',
+    message: ({ seconds }) =>
+      `\`${seconds}+0\` は秒の最後のコマです。次の秒の頭の \`${seconds}+1\` のことですか？`,
+  },
+  'fps-range': {
+    title: 'ありえないコマ数／秒',
+    explanation: '`fps` には毎秒のコマ数を `fps 24`、`fps 25` のように整数で書きます。',
+    message: ({ most }) => `\`fps\` は毎秒のコマ数で、1 から ${most} までの整数です。`,
+  },
+  'on-range': {
+    title: '`on` に書けないコマ数',
+    explanation:
+      '`on 2` は2コマ打ちです。1以上の整数を書きます。長く見せるものは止メなので、`3:1+0` のように絵の後に書きます。',
+    message: ({ most }) => `\`on\` は 1 から ${most} までの整数です。`,
+  },
+  'unknown-numbering': {
+    title: '存在しない番号の付け方',
+    explanation:
+      '動画番号は、出る順に 1、2、3 … と付けるか（`numbering sequence`）、初めて出るコマの番号にします（`numbering frame`）。',
+    message: ({ name }) => `番号の付け方は \`sequence\` か \`frame\` です。\`${name}\` はありません。`,
+  },
+  'unknown-level': {
+    title: '存在しないセル',
+    explanation: 'セルは、タイムライン、セル重ね（`stack`）、`level` の行のどれかに出てくれば使えます。',
+    message: ({ name, guess }) => `このカットにセル \`${name}\` はありません${meant(guess)}`,
+  },
+  'level-outside': {
+    title: 'セル重ねにないセル',
+    explanation:
+      'セル重ね（`stack`）を書いたら、そのカットのセルはそれで全部です。ないセルは重ねる場所が決まりません。下から上の順に、入る所に名前を書いてください。',
+    message: ({ name, guess }) => `セル \`${name}\` がセル重ねにありません${meant(guess)}`,
+  },
+  'stack-twice': {
+    title: 'セル重ねに2回出るセル',
+    explanation: '1つのセルの場所は1つです。間違っている方を消してください。',
+    message: ({ level }) => `セル \`${level}\` がセル重ねに2回出てきます。`,
+  },
+  'size-zero': {
+    title: '大きさのない用紙',
+    explanation: 'セルの大きさは用紙の幅と高さです。cm や in と書かなければ mm です。',
+    message: ({ level }) => `セル \`${level}\` の用紙に大きさがありません。`,
+  },
+  'reuse-self': {
+    title: '自分自身の兼用',
+    explanation:
+      '`reuse` は、ほかのカットか、このカットのほかのセルの絵を兼用します。自分の絵はそのまま使えます。',
+    message: ({ level }) => `セル \`${level}\` は自分の絵を兼用できません。`,
+  },
+  'cels-twice': {
+    title: '1枚の絵に番号が2つ',
+    explanation:
+      '`cels` の行では並び順が番号です。3番目の名前が3番です。1枚の絵の番号は1つです。使わない番号の所には `_` を書くと、ほかの番号は変わりません。',
+    message: ({ drawing }) => `絵 ${drawing} がこの行に2回あります。1枚の絵の番号は1つです。`,
+  },
+  'words-outside': {
+    title: '範囲の外の行に付けたセリフ',
+    explanation: '`@` で行に付ける言葉は、そのセリフの最初の行から最後の行までの間に置きます。',
+    message: ({ frame, from, to }) =>
+      `この言葉は${frame}コマ目に付いていますが、セリフの範囲は${from}～${to}コマ目です。`,
+  },
+  'words-not-rising': {
+    title: '順番が逆の言葉',
+    explanation: '言葉は書いた順に話されるので、行も前の言葉より後になります。',
+    message: ({ frame, before }) => `この言葉は${frame}コマ目ですが、前の言葉は${before}コマ目です。`,
+  },
+  'dialogue-past-end': {
+    title: '尻を越えるセリフ・SE',
+    explanation:
+      'カットが終わっても言葉が続いています。シートには最後の行まで印刷します。短くするか、カットを延ばすか、残りを次のカットに回してください。',
+    message: ({ heard, from, to, rows }) =>
+      `この${HEARD[heard]}は${from > rows ? `${from}コマ目から始まり` : `${to}コマ目まで続き`}、シートの最後（${rows}コマ）を越えます。`,
+  },
+  'note-past-end': {
+    title: '尻を越える指示',
+    explanation: 'シートにその行がないので、指示は印刷されません。場所を変えるか、`memo` にしてください。',
+    message: ({ frame, rows }) => `この指示は${frame}コマ目で、シートの最後（${rows}コマ）を越えます。`,
+  },
+  'unknown-phrase': {
+    title: '存在しないフレーズ',
+    explanation:
+      'タイムラインの絵の間にある言葉はフレーズです。このファイルか、読み込むファイルに `phrase` で書きます。',
+    message: ({ name, guess }) => `フレーズ \`${name}\` はありません${meant(guess)}`,
+  },
+  'phrase-circle': {
+    title: '自分自身を使うフレーズ',
+    explanation:
+      'フレーズは別のフレーズを使えますが、回り回って自分自身を使うと終わりません。つながりはメッセージに出ています。',
+    message: ({ phrases }) => `フレーズが自分自身を使っています：${around(phrases)}。`,
+  },
+  'phrase-unused': {
+    title: '使われていないフレーズ',
+    explanation:
+      'このカットのどのタイムラインでも使われていません。害はありませんが、消し忘れかもしれません。',
+    message: ({ phrase }) => `フレーズ \`${phrase}\` は使われていません。`,
+  },
+  'accept-unknown': {
+    title: '存在しない注意',
+    explanation:
+      '`accept` には、注意かヒントのコードを書きます。コードはメッセージの2行目、場所の後に出ています。`cutwright explain` で全部を一覧できます。',
+    message: ({ name, guess }) => `\`${name}\` というメッセージはありません${meant(guess)}`,
+  },
+  'accept-error': {
+    title: '誤りは承知できない',
+    explanation:
+      '誤りのあるカットは印刷できないので、承知して進めることはできません。注意とヒントは、分かっていてそうする場合があるので承知できます。',
+    message: ({ accepted }) =>
+      `\`${accepted}\` は誤りなので、直す必要があります。承知できるのは注意とヒントだけです。`,
+  },
+  'accept-unused': {
+    title: '何も抑えていない `accept`',
+    explanation:
+      'このカットには、もうその注意は出ません。行を消してください。残すと、誰も承知していない次の同じ注意まで隠します。',
+    message: ({ accepted }) => `このカットに \`${accepted}\` は出ないので、承知するものがありません。`,
+  },
+};
