@@ -35,14 +35,23 @@ const whenAsked = {
   },
 };
 
-/** What only an editor needs is a file of its own, so that nobody else has to read it. */
-const SERVER = 'lsp.cjs';
-const serverApart = {
-  name: 'server-apart',
+/** What only some runs need is a file of its own, so that no other run has to read it: the editor's server, and what is said in Japanese. */
+const APART = {
+  'lsp.cjs': 'src/lsp/stdio.ts',
+  'messages-ja.cjs': 'src/language/catalogue/ja/index.ts',
+};
+const apart = {
+  name: 'apart',
   setup({ onResolve, onLoad }) {
-    onResolve({ filter: /\/lsp\/stdio\.js$/ }, ({ path }) => ({ path, namespace: 'apart' }));
-    onLoad({ filter: /.*/, namespace: 'apart' }, () => ({
-      contents: `const { dirname, join } = require('node:path'); module.exports = require(join(dirname(__filename), '${SERVER}'));`,
+    for (const [file, entry] of Object.entries(APART)) {
+      const module = entry.replace(/^src\/(.*)\.ts$/, '/$1.js');
+      const ends = new RegExp(`${module.replaceAll('.', '\\.')}$`);
+      onResolve({ filter: /\.js$/ }, ({ path, resolveDir, kind }) =>
+        kind !== 'entry-point' && ends.test(join(resolveDir, path)) ? { path: file, namespace: 'apart' } : undefined,
+      );
+    }
+    onLoad({ filter: /.*/, namespace: 'apart' }, ({ path }) => ({
+      contents: `const { dirname, join } = require('node:path'); module.exports = require(join(dirname(__filename), '${path}'));`,
     }));
   },
 };
@@ -72,21 +81,13 @@ await bundle({
     resolveDir: root,
   },
   outfile: join(fresh, 'cutwright.cjs'),
-  plugins: [serverApart, whenAsked],
+  plugins: [apart, whenAsked],
 });
-await bundle({
-  entryPoints: ['src/index.ts'],
-  outfile: join(fresh, 'index.cjs'),
-  plugins: [whenAsked],
-});
-await bundle({
-  entryPoints: ['src/lsp/stdio.ts'],
-  outfile: join(fresh, SERVER),
-  plugins: [whenAsked],
-});
+for (const [file, entry] of Object.entries({ 'index.cjs': 'src/index.ts', ...APART }))
+  await bundle({ entryPoints: [entry], outfile: join(fresh, file), plugins: [apart, whenAsked] });
 
 // bin/load.js reads the bundle a byte a character, which is quick; the bundler leaves letters of other scripts in expressions as they are.
-for (const name of ['cutwright.cjs', 'index.cjs', SERVER]) {
+for (const name of ['cutwright.cjs', 'index.cjs', ...Object.keys(APART)]) {
   const path = join(fresh, name);
   const escaped = (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
   writeFileSync(path, readFileSync(path, 'utf8').replace(/[\u0080-\uffff]/g, escaped));
