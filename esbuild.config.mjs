@@ -47,7 +47,9 @@ const apart = {
       const module = entry.replace(/^src\/(.*)\.ts$/, '/$1.js');
       const ends = new RegExp(`${module.replaceAll('.', '\\.')}$`);
       onResolve({ filter: /\.js$/ }, ({ path, resolveDir, kind }) =>
-        kind !== 'entry-point' && ends.test(join(resolveDir, path)) ? { path: file, namespace: 'apart' } : undefined,
+        kind !== 'entry-point' && ends.test(join(resolveDir, path))
+          ? { path: file, namespace: 'apart' }
+          : undefined,
       );
     }
     onLoad({ filter: /.*/, namespace: 'apart' }, ({ path }) => ({

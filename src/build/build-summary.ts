@@ -8,6 +8,7 @@ import type { Host } from '../host/host.js';
 import type { Messages } from '../language/catalogue/index.js';
 import { diagnose, hasErrors } from '../language/diagnostic.js';
 import { messageOf } from '../language/message.js';
+import { userLanguage } from '../language/user-language.js';
 import { plural } from '../words/number-format.js';
 import { sharedFolder, type Target } from './output-targets.js';
 import type { PrintPlan } from './print-plan.js';
@@ -75,7 +76,7 @@ export class BuildSummary {
       if (written.length === 0 && failed.length === 0 && same === 0) {
         throw new UsageError('option-value', pages ?? only ?? '', none);
       }
-      reporter.say(messageOf({ code: 'option-value', parameters: none }, 'en'));
+      reporter.say(messageOf({ code: 'option-value', parameters: none }, userLanguage(host)));
     }
     if (found.jobs.length > 0 && found.jobs.every((job) => this.results.get(job)?.kind === 'shared')) {
       const span = { file: found.jobs[0]!.name, start: 0, end: 0 };

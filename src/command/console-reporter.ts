@@ -5,6 +5,7 @@ import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnosticKey } from '../language/diagnostic.js';
 import { human } from '../language/report/human-report.js';
 import { github, json } from '../language/report/machine-reports.js';
+import { type UserLanguage, userLanguage } from '../language/user-language.js';
 import { plural } from '../words/number-format.js';
 
 export const FORMATS = ['human', 'json', 'github'] as const;
@@ -16,12 +17,15 @@ export class ConsoleReporter implements Reporter {
   private readonly sources = new Map<string, string>();
   private readonly count = { error: 0, warning: 0, hint: 0 };
   private status = 0;
+  private readonly language: UserLanguage;
 
   constructor(
     private readonly host: Host,
     private readonly format: Format,
     private readonly strict: boolean,
-  ) {}
+  ) {
+    this.language = userLanguage(host);
+  }
 
   /** Takes what a stage found; what a run has said already is not said again. */
   report(diagnostics: readonly Diagnostic[], sources: ReadonlyMap<string, string>): void {
@@ -43,8 +47,8 @@ export class ConsoleReporter implements Reporter {
         const text = sources.get(span);
         if (text !== undefined) this.sources.set(span, text);
       }
-    } else if (this.format === 'github') this.host.error(github(fresh, sources));
-    else this.host.error(human(fresh, sources, { colour: this.colour }));
+    } else if (this.format === 'github') this.host.error(github(fresh, sources, this.language));
+    else this.host.error(human(fresh, sources, { colour: this.colour, language: this.language }));
   }
 
   /** A line for people; a program that reads JSON gets none. */

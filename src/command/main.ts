@@ -8,6 +8,7 @@ import { loadMessages } from '../language/message.js';
 import { nearest } from '../language/suggest.js';
 import { USER_LANGUAGES, userLanguage } from '../language/user-language.js';
 import type { CommandContext } from './command-options.js';
+import { inLanguage, languageBehind } from './language-option.js';
 
 interface Entry {
   readonly summary: string;
@@ -67,24 +68,6 @@ export async function main(argv: readonly string[], world: Host): Promise<number
   }
 }
 
-const LANGUAGE = '--language';
-
-/** The same world, whose user speaks the language that the command line says, wherever on the line that is. */
-function inLanguage(host: Host, argv: readonly string[]): Host {
-  const at = argv.findIndex((word) => word === LANGUAGE || word.startsWith(`${LANGUAGE}=`));
-  if (at < 0) return host;
-  const asked = argv[at] === LANGUAGE ? argv[at + 1] : argv[at]!.slice(LANGUAGE.length + 1);
-  return { ...host, env: (name) => (name === 'CUTWRIGHT_LANGUAGE' ? asked : host.env(name)) };
-}
-
-/** It may stand before the command as well, and is moved behind it. */
-function languageBehind(argv: readonly string[]): readonly string[] {
-  const [first, ...rest] = argv;
-  if (first?.startsWith(`${LANGUAGE}=`)) return [...rest.slice(0, 1), first, ...rest.slice(1)];
-  if (first !== LANGUAGE || rest.length < 2) return argv;
-  return [...rest.slice(1, 2), LANGUAGE, rest[0]!, ...rest.slice(2)];
-}
-
 async function run(argv: readonly string[], host: Host): Promise<number> {
   const [first, ...rest] = argv;
   if (first === undefined) {
@@ -95,7 +78,7 @@ async function run(argv: readonly string[], host: Host): Promise<number> {
     host.out(`cutwright ${version}\n`);
     return 0;
   }
-  if (first === '--help' || first === '-h' || (first === 'help' && rest.length === 0)) {
+  if (first === '--help' || first === '-h' || (first === 'help' && (rest[0] ?? '-').startsWith('-'))) {
     host.out(help());
     return 0;
   }

@@ -12,6 +12,7 @@ import type { Code } from '../language/catalogue/index.js';
 import { messageOf, reportTexts } from '../language/message.js';
 import { lines, placeAt } from '../language/source.js';
 import { nearest } from '../language/suggest.js';
+import { type UserLanguage, userLanguage } from '../language/user-language.js';
 import { hanging } from '../layout/text-table.js';
 import {
   NARROWEST_TERMINAL,
@@ -73,6 +74,7 @@ export function define(command: Command, context: CommandContext): Command {
 async function show(host: Host, files: readonly string[], options: Options): Promise<number> {
   const width = whole('--width', options.width, NARROWEST_TERMINAL, WIDEST) ?? host.columns ?? USUAL_WIDTH;
   const choices: Choices = {
+    language: userLanguage(host),
     width: Math.max(NARROWEST_TERMINAL, Math.min(WIDEST, width)),
     labels: options.labels,
     every: whole('--every', options.every, 1, 100_000),
@@ -129,6 +131,7 @@ async function show(host: Host, files: readonly string[], options: Options): Pro
 const UNREAD: ReadonlySet<Code> = new Set<Code>(['file-unreadable', 'file-missing']);
 
 interface Choices {
+  readonly language: UserLanguage;
   readonly width: number;
   readonly labels: LabelLanguage | undefined;
   readonly every: number | undefined;
@@ -153,7 +156,7 @@ function sheetOf(compiled: Compiled, { name }: Job, choices: Choices): string[] 
   const { solved, house, sources } = compiled;
   const text = (sources.get(name) ?? '').replace(/\r\n?/g, '\n').replace(/\n$/, '').split('\n');
   if (house) return text;
-  if (!solved) return [...problems(compiled, name, choices.width), ...text];
+  if (!solved) return [...problems(compiled, name, choices), ...text];
   const { fps, settings } = solved.shot;
   const { neighbours, lent } = compiled.surroundings;
   const look: TerminalLook = {
@@ -166,18 +169,18 @@ function sheetOf(compiled: Compiled, { name }: Job, choices: Choices): string[] 
     neighbours,
     lent,
   };
-  return [...terminalSheet(solved, look), ...problems(compiled, name, choices.width)];
+  return [...terminalSheet(solved, look), ...problems(compiled, name, choices)];
 }
 
 /** Errors and warnings, a line each. The name of the cut's own file is left out: git gives another one each time. */
-function problems({ diagnostics, sources }: Compiled, own: string, width: number): string[] {
+function problems({ diagnostics, sources }: Compiled, own: string, { width, language }: Choices): string[] {
   return diagnostics
     .filter(({ severity }) => severity !== 'hint')
     .flatMap((one) => {
       const { severity, code, span } = one;
       const { line, column } = placeAt(lines(sources.get(span.file) ?? ''), span.start);
       const place = `${span.file === own ? '' : `${span.file}:`}${line}:${column}`;
-      const said = `${reportTexts('en').severity[severity]}: ${messageOf(one, 'en')}`;
+      const said = `${reportTexts(language).severity[severity]}: ${messageOf(one, language)}`;
       return hanging(`! ${place}: ${said} (${code})`, width, 4);
     });
 }

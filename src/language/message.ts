@@ -48,8 +48,8 @@ export function actionOf(action: Action, language: UserLanguage): string {
 }
 
 /** What stands around the sentences: severities, the words before remarks and fixes. */
-export function reportTexts(language: MessageLanguage): ReportTexts {
-  return LANGUAGES[language].report;
+export function reportTexts(language: UserLanguage): ReportTexts {
+  return textsOf(language).report;
 }
 
 /** Title and explanation of a code. */

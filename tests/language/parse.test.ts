@@ -89,7 +89,7 @@ describe('any text', () => {
           for (const edit of fix?.edits ?? []) expect(edit.span.end).toBeLessThanOrEqual(text.length);
         }
         for (const { span } of tree.statements) expect(text.length).toBeGreaterThanOrEqual(span.end);
-        human(diagnostics, new Map([['this.cut', text]]), { colour: true });
+        human(diagnostics, new Map([['this.cut', text]]), { colour: true, language: 'en' });
       }),
       { numRuns: 600 },
     );

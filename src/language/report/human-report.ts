@@ -15,6 +15,7 @@ import colours from 'picocolors';
 import type { Diagnostic, Fix, Severity, Span } from '../diagnostic.js';
 import { actionOf, messageOf, noteOf, reportTexts } from '../message.js';
 import { displayWidth, type Lines, lines, lineText, placeAt, withoutMark, withoutTabs } from '../source.js';
+import type { UserLanguage } from '../user-language.js';
 import { limited, type Sources, saidOfLeftOut, tableOf } from './report-order.js';
 
 /** Columns of a source line that are shown; longer lines are cut around the fault. */
@@ -29,13 +30,13 @@ type Paint = ReturnType<typeof colours.createColors>;
 export function human(
   diagnostics: readonly Diagnostic[],
   sources: Sources,
-  { colour }: { readonly colour: boolean },
+  { colour, language }: { readonly colour: boolean; readonly language: UserLanguage },
 ): string {
   const paint = colours.createColors(colour);
   const table = tableOf(sources, (text) => lines(withoutMark(text)));
   const { shown, leftOut } = limited(diagnostics, sources);
-  const blocks = shown.map((diagnostic) => block(diagnostic, table, paint));
-  return [...blocks, ...leftOut.map((one) => `${paint.bold(saidOfLeftOut(one))}\n`)].join('');
+  const blocks = shown.map((diagnostic) => block(diagnostic, table, paint, language));
+  return [...blocks, ...leftOut.map((one) => `${paint.bold(saidOfLeftOut(one, language))}\n`)].join('');
 }
 
 const painted = (severity: Severity, paint: Paint): ((text: string) => string) =>
@@ -51,12 +52,13 @@ function block(
   { code, severity, span, parameters, notes, fix }: Diagnostic,
   table: (file: string) => Lines | undefined,
   paint: Paint,
+  language: UserLanguage,
 ): string {
   const tint = painted(severity, paint);
   const source = table(span.file);
-  const words = reportTexts('en');
+  const words = reportTexts(language);
   const out = [
-    `${tint(`${words.severity[severity]}:`)} ${paint.bold(visible(messageOf({ code, parameters }, 'en')))}`,
+    `${tint(`${words.severity[severity]}:`)} ${paint.bold(visible(messageOf({ code, parameters }, language)))}`,
     `${place(span, source)}: ${paint.dim(code)}`,
   ];
   // Of an empty line there is nothing to show.
@@ -64,9 +66,9 @@ function block(
     out.push(...pointed(source, span).map((line, index) => INDENT + (index === 1 ? tint(line) : line)));
   for (const note of notes) {
     const where = note.span ? `${place(note.span, table(note.span.file))}: ` : '';
-    out.push(`${INDENT}${words.note}: ${where}${visible(noteOf(note, 'en'))}`);
+    out.push(`${INDENT}${words.note}: ${where}${visible(noteOf(note, language))}`);
   }
-  if (fix) out.push(...mendOf(fix, source, paint));
+  if (fix) out.push(...mendOf(fix, source, paint, language));
   return `${out.join('\n')}\n`;
 }
 
@@ -114,8 +116,8 @@ function window(line: string, start: number, wide: number): { text: string; star
 }
 
 /** The edit in words and, where it stays in one short line, that line as it would be, below the line as it is. */
-function mendOf(fix: Fix, source: Lines | undefined, paint: Paint): string[] {
-  const out = [`${INDENT}${paint.green(reportTexts('en').mend)}: ${visible(actionOf(fix, 'en'))}`];
+function mendOf(fix: Fix, source: Lines | undefined, paint: Paint, language: UserLanguage): string[] {
+  const out = [`${INDENT}${paint.green(reportTexts(language).mend)}: ${visible(actionOf(fix, language))}`];
   const [first] = fix.edits;
   if (!source || !first) return out;
   const { line } = placeAt(source, first.span.start);

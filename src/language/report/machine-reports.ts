@@ -3,6 +3,7 @@
 import type { Diagnostic, Severity, Span } from '../diagnostic.js';
 import { actionOf, messageOf, noteOf, reportTexts } from '../message.js';
 import { type Lines, lines, placeAt, withoutMark } from '../source.js';
+import type { UserLanguage } from '../user-language.js';
 import { type LeftOut, limited, type Sources, saidOfLeftOut, tableOf } from './report-order.js';
 
 const COMMANDS: Readonly<Record<Severity, string>> = { error: 'error', warning: 'warning', hint: 'notice' };
@@ -13,10 +14,10 @@ const data = (text: string): string =>
 const property = (text: string): string => data(text).replaceAll(':', '%3A').replaceAll(',', '%2C');
 
 /** One line a diagnostic. */
-export function github(diagnostics: readonly Diagnostic[], sources: Sources): string {
+export function github(diagnostics: readonly Diagnostic[], sources: Sources, language: UserLanguage): string {
   const table = tableOf(sources, (text) => lines(withoutMark(text)));
   const { shown, leftOut } = limited(diagnostics, sources);
-  const words = reportTexts('en');
+  const words = reportTexts(language);
   const told = shown.map(({ code, severity, parameters, span, notes, fix }) => {
     const source = table(span.file);
     const properties = [`file=${property(span.file)}`];
@@ -28,14 +29,15 @@ export function github(diagnostics: readonly Diagnostic[], sources: Sources): st
     }
     properties.push(`title=${property(code)}`);
     const sentences = [
-      messageOf({ code, parameters }, 'en'),
-      ...notes.map((note) => `${words.note}: ${noteOf(note, 'en')}`),
+      messageOf({ code, parameters }, language),
+      ...notes.map((note) => `${words.note}: ${noteOf(note, language)}`),
     ];
-    if (fix) sentences.push(`${words.mend}: ${actionOf(fix, 'en')}`);
+    if (fix) sentences.push(`${words.mend}: ${actionOf(fix, language)}`);
     return `::${COMMANDS[severity]} ${properties.join(',')}::${data(sentences.join('\n'))}\n`;
   });
   const rest = leftOut.map(
-    (one) => `::${COMMANDS[one.severity]} file=${property(one.file)}::${data(saidOfLeftOut(one))}\n`,
+    (one) =>
+      `::${COMMANDS[one.severity]} file=${property(one.file)}::${data(saidOfLeftOut(one, language))}\n`,
   );
   return [...told, ...rest].join('');
 }
@@ -59,7 +61,8 @@ export function github(diagnostics: readonly Diagnostic[], sources: Sources): st
  * An offset counts UTF-16 units from 0 after the byte-order mark; lines and columns count from 1, columns in UTF-16 units; `end`
  * is the first place after. Both points are null where the text of the file is not known (a missing file). An edit replaces
  * what stands at its place by its text. Sorted by file and place; at most a hundred of a severity a file, the others are
- * counted in `leftOut`.
+ * counted in `leftOut`. Messages and titles are English, whatever the user's language: a program goes by the codes, and gets the same
+ * bytes everywhere.
  */
 export interface JsonReport {
   readonly version: 1;

@@ -3,6 +3,7 @@
 import type { Code } from '../catalogue/index.js';
 import type { Diagnostic, Severity } from '../diagnostic.js';
 import { reportTexts } from '../message.js';
+import type { UserLanguage } from '../user-language.js';
 
 /** The texts that diagnostics point into, by file name. */
 export type Sources = ReadonlyMap<string, string>;
@@ -72,8 +73,8 @@ export function limited(
 }
 
 /** "57 more errors of c012.cut are not shown: mend the first hundred and look again". */
-export function saidOfLeftOut(one: LeftOut): string {
-  return reportTexts('en').leftOut({ ...one, most: MOST_PRINTED });
+export function saidOfLeftOut(one: LeftOut, language: UserLanguage): string {
+  return reportTexts(language).leftOut({ ...one, most: MOST_PRINTED });
 }
 
 /** Keeps the line tables of the texts, so that each is made once. */

@@ -23,7 +23,7 @@ describe('for people', () => {
     expect(plain('cut 12 "Rooftop\n').split('\n').length).toBeGreaterThan(2);
     const span = { file: FILE, start: 0, end: 0 };
     const empty = diagnose('cut-missing', span, 'Which cut is it?');
-    expect(human([empty], new Map([[FILE, '\ntime 1+0\n']]), { colour: false })).toMatch(
+    expect(human([empty], new Map([[FILE, '\ntime 1+0\n']]), { colour: false, language: 'en' })).toMatch(
       /^Error: .*\nc012\.cut:1:1: cut-missing\n$/,
     );
   });
@@ -34,9 +34,10 @@ describe('for people', () => {
       const text = `${long} fault ${long}`;
       const span = { file: FILE, start: long.length + 1, end: long.length + 6 };
       const fault = diagnose('missing-glyph', span, { character: 'f' });
-      const [, , line = '', carets = ''] = human([fault], new Map([[FILE, text]]), { colour: false }).split(
-        '\n',
-      );
+      const [, , line = '', carets = ''] = human([fault], new Map([[FILE, text]]), {
+        colour: false,
+        language: 'en',
+      }).split('\n');
       expect(line).toContain(' fault ');
       expect(carets.trim()).toBe('^^^^^');
     }
@@ -91,8 +92,8 @@ describe('for people', () => {
 
   test('colour only when asked for', () => {
     const { all, sources } = read('tmie 5');
-    expect(human(all, sources, { colour: false })).not.toContain('\u001b');
-    expect(human(all, sources, { colour: true })).toContain('\u001b[');
+    expect(human(all, sources, { colour: false, language: 'en' })).not.toContain('\u001b');
+    expect(human(all, sources, { colour: true, language: 'en' })).toContain('\u001b[');
   });
 
   test('a file without text is named alone', () => {
@@ -103,7 +104,7 @@ describe('for people', () => {
       parameters: { found: 'gone', guess: null },
       notes: [{ note: 'stands-here', span: { file: FILE, start: 4, end: 5 } }],
     };
-    expect(human([missing], new Map([[FILE, 'cut 1\n']]), { colour: false })).toBe(
+    expect(human([missing], new Map([[FILE, 'cut 1\n']]), { colour: false, language: 'en' })).toBe(
       'Warning: `gone` is no word of the language.\ngone.cut: unknown-word\n    note: c012.cut:1:5: it stands here\n',
     );
   });

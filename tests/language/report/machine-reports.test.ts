@@ -6,7 +6,7 @@ import { FILE, read } from './read-report.js';
 test('for GitHub', () => {
   const { all } = read('A, B: 1');
   const sources = new Map([[FILE, 'A, B: 1']]);
-  const [line] = github(all, sources).split('\n');
+  const [line] = github(all, sources, 'en').split('\n');
   expect(line).toMatch(
     /^::error file=c012\.cut,line=1,endLine=1,col=1,endColumn=2,title=unknown-word::`A` is no word/,
   );
@@ -17,7 +17,7 @@ test('for GitHub', () => {
     parameters: { found: '100 %\nmore', guess: null },
     notes: [],
   };
-  expect(github([odd], sources)).toBe(
+  expect(github([odd], sources, 'en')).toBe(
     '::notice file=a%2Cb%3Ac.cut,title=unknown-word::`100 %25%0Amore` is no word of the language.\n',
   );
 });
@@ -26,7 +26,9 @@ test('over several lines it has no columns', () => {
   const text = 'cut 1\ntime 1\n';
   const { all } = read('?');
   const wide: Diagnostic = { ...all[0]!, span: { file: FILE, start: 2, end: 9 } };
-  expect(github([wide], new Map([[FILE, text]]))).toMatch(/^::error file=c012\.cut,line=1,endLine=2,title=/);
+  expect(github([wide], new Map([[FILE, text]]), 'en')).toMatch(
+    /^::error file=c012\.cut,line=1,endLine=2,title=/,
+  );
 });
 
 test('for programs', () => {

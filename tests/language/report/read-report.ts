@@ -13,5 +13,5 @@ export const read = (text: string): { all: readonly Diagnostic[]; sources: Map<s
 
 export const plain = (text: string): string => {
   const { all, sources } = read(text);
-  return human(all, sources, { colour: false });
+  return human(all, sources, { colour: false, language: 'en' });
 };

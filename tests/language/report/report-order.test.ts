@@ -41,7 +41,7 @@ describe('order', () => {
     expect(lines.at(-1)).toBe('57 more errors of c012.cut are not shown: mend the first 100 and look again');
     const { all, sources } = read(text);
     expect(jsonReport(all, sources).leftOut).toEqual([{ file: FILE, severity: 'error', count: 57 }]);
-    expect(github(all, sources).trimEnd().split('\n')).toHaveLength(MOST_PRINTED + 1);
+    expect(github(all, sources, 'en').trimEnd().split('\n')).toHaveLength(MOST_PRINTED + 1);
   });
 });
 
@@ -69,7 +69,7 @@ describe('a flood', () => {
     [1, '1 more warning of a.cut is not shown: mend the first 100 and look again'],
     [2, '2 more warnings of a.cut are not shown: mend the first 100 and look again'],
   ])('%d left out', (count, words) => {
-    expect(saidOfLeftOut({ file: 'a.cut', severity: 'warning', count })).toBe(words);
+    expect(saidOfLeftOut({ file: 'a.cut', severity: 'warning', count }, 'en')).toBe(words);
   });
 });
 

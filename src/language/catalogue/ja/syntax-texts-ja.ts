@@ -157,6 +157,12 @@ export const words: Texts<WordMessages> = {
       '`size`、`at`、`free`、`carry`、`flash`、`reuse`、`picture` は1つのセルに1回、`on`、`lead`、`flaps` は1つの口に1回、`on 2` などの指定は1つの動きに1回だけ書きます。',
     message: ({ part, of }) => `1つの${PART_OF[of]}に \`${part}\` が2回書かれています。`,
   },
+  'word-renamed': {
+    title: '名前の変わった言葉',
+    explanation:
+      '1つのものは、テキストでも紙でもメッセージでも1つの言葉で呼びます。前の言葉も同じ意味で読みますが、次にファイルを開いた時に新しい言葉に直してください。',
+    message: ({ word, written }) => `\`${word}\` は、今は \`${written}\` と書きます。`,
+  },
   'quick-level': {
     title: 'セルのクイックT.U',
     explanation:

@@ -123,7 +123,7 @@ export const moveNames: Readonly<Record<MoveKind, string>> = {
   levelTruck: 'セルの T.U/T.B',
   turn: '回転',
   shake: '画面動',
-  roll: 'ローリング',
+  sway: 'ローリング',
 };
 
 export const quantities: Readonly<Record<Quantity, string>> = {
