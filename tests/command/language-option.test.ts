@@ -17,14 +17,14 @@ describe('--language', () => {
     expect(userLanguage(inLanguage(memoryHost(), argv))).toBe(language);
   });
 
-  test('before the command it is moved behind it', () => {
+  test('before the command it is moved behind all else', () => {
     expect(languageBehind(['--language', 'ja', 'check', 'a.cut'])).toEqual([
       'check',
+      'a.cut',
       '--language',
       'ja',
-      'a.cut',
     ]);
-    expect(languageBehind(['--language=ja', 'check', 'a.cut'])).toEqual(['check', '--language=ja', 'a.cut']);
+    expect(languageBehind(['--language=ja', 'check', 'a.cut'])).toEqual(['check', 'a.cut', '--language=ja']);
     expect(languageBehind(['--language', 'ja'])).toEqual([]);
     expect(languageBehind(['check', 'a.cut'])).toEqual(['check', 'a.cut']);
   });
