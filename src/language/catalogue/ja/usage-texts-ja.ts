@@ -62,8 +62,7 @@ export const usage: Texts<UsageMessages> = {
         `\`${option} ${revision}\` は使えません：${reasonInJapanese(reason)}。`,
       'compared-revision': ({ revision, reason }) =>
         `\`${revision}\` が読めません：${reasonInJapanese(reason)}。`,
-      'revision-without-cuts': ({ revision }) =>
-        `\`${revision}\` の時には、まだカットがありません。`,
+      'revision-without-cuts': ({ revision }) => `\`${revision}\` の時には、まだカットがありません。`,
       'sheet-place': ({ option }) =>
         `\`${option}\` はシートの場所です。37、1+12、2'08 のように書きます。最初が1コマ目です。`,
       'to-before-from': ({ from, to }) => `\`--to ${to}\` が \`--from ${from}\` より前です。`,
