@@ -193,7 +193,7 @@ function withArtists(shot: Shot, episode: Episode): Shot {
 }
 
 /** Only statements that other cuts may use, and none that makes a cut. */
-function isHouse(tree: Tree): boolean {
+export function isHouse(tree: Tree): boolean {
   const shared = new Set(['use', 'phrase', 'level', 'field']);
   const broken = tree.broken.some(({ word }) => !shared.has(word));
   return tree.statements.length > 0 && !broken && tree.statements.every(({ kind }) => shared.has(kind));

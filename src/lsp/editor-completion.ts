@@ -9,59 +9,30 @@ import {
   InsertTextFormat,
   TextEdit,
 } from 'vscode-languageserver';
+import { isHouse } from '../episode/compile-cut.js';
 import { filesOf } from '../episode/file-patterns.js';
 import { readText } from '../episode/read-text.js';
 import { plainNumber } from '../episode/used-files.js';
 import { acceptableCodes } from '../language/catalogue/index.js';
 import {
   exampleParts,
+  type NextToken,
   nextTokens,
   type StatementAtCursor,
   statementAtCursor,
 } from '../language/grammar-queries.js';
 import { aboutCode } from '../language/message.js';
+import { parse } from '../language/parse.js';
+import { readStatement } from '../language/statement-reader.js';
 import { byWord, timelineRule } from '../language/statements/statement-table.js';
-import type { Item } from '../language/tree.js';
+import type { MoveKind } from '../language/tree-camera.js';
 import { statementPages } from '../reference/statement-pages.js';
-import { inFrames } from '../shot/time-notation.js';
-import type { NameKind } from './name-index.js';
+import { kindOf, moveKinds } from '../shot/camera/move-kinds.js';
+import { keyword, namesOffered } from './name-completion.js';
+import { type NameKind, spanTouches } from './name-index.js';
 import { NameScope } from './name-scope.js';
-import { solvedTimeline } from './timeline-frames.js';
+import { drawingsOffered } from './timeline-completion.js';
 import type { Analysis, Workspace } from './workspace.js';
-
-const CHARTS = ['even', 'early', 'late', 'both'];
-
-const KINDS: Readonly<Record<NameKind, CompletionItemKind>> = {
-  level: CompletionItemKind.Class,
-  field: CompletionItemKind.Variable,
-  phrase: CompletionItemKind.Function,
-  mark: CompletionItemKind.Event,
-};
-
-/** Every name of a kind that the cut knows, with what defines it as its detail. */
-export function namesOffered({ compiled, index, text }: Analysis, kind: NameKind): CompletionItem[] {
-  const details = new Map<string, string>();
-  if (kind === 'field') details.set('full', 'the standard field');
-  for (const one of index.names) {
-    if (one.kind !== kind) continue;
-    const detail = one.defines ? line(text.text.slice(one.statement.span.start, one.statement.span.end)) : '';
-    details.set(one.name, details.get(one.name) || detail);
-  }
-  for (const draft of compiled?.shot && kind === 'level' ? compiled.shot.levels : []) {
-    if (!details.has(draft.name)) details.set(draft.name, draft.title);
-  }
-  return [...details].map(([label, detail]) => ({ label, kind: KINDS[kind], ...(detail ? { detail } : {}) }));
-}
-
-/** A statement in one line, cut where it is long. */
-export function line(typed: string): string {
-  const plain = typed.replace(/\s+/g, ' ').trim();
-  return plain.length > 60 ? `${plain.slice(0, 59)}…` : plain;
-}
-
-function keyword(word: string): CompletionItem {
-  return { label: word, kind: CompletionItemKind.Keyword };
-}
 
 /** The words that begin a statement, each with its example as a snippet where the editor can take one. */
 export function statementWords(snippets: boolean): CompletionItem[] {
@@ -99,21 +70,11 @@ export function headings(analysis: Analysis): CompletionItem[] {
     }));
 }
 
-/** What an item shows, in a word. */
-export function itemLabel(item: Item): string {
-  if (item.kind === 'key') return item.name;
-  if (item.kind === 'reference')
-    return `${item.key}${item.to ? `>${item.to}` : ''}.${item.index}${item.letter}`;
-  if (item.kind === 'between') return 'the in-between';
-  if (item.kind === 'empty') return 'the empty level';
-  return item.kind === 'phrase' ? item.name : 'the group';
-}
-
 // ---- completion: what may stand where the cursor is, asked of the grammar, filled with the names of the cut
 
 export interface CompletionOptions {
   readonly snippets: boolean;
-  /** Asked by the editor because a blank was typed, not by the writer: in a timeline that is no question. */
+  /** Asked by the editor because a blank was typed, not by the writer: a question only where something has to follow. */
   readonly blank: boolean;
 }
 
@@ -139,13 +100,51 @@ export function completionsAt(
   const code = codeBegun(begun, typed);
   if (code !== null) return list(analysis, code, cursor, acceptable(analysis, typed.slice(code, from)));
   const drawn = entry === timelineRule || entry.word === 'phrase';
-  const items =
-    drawn && blank
-      ? toTheEnd(analysis, begun, cursor)
-      : drawn
-        ? drawings(analysis, begun, cursor)
-        : nextTokens(entry, tokens).flatMap((next) => offered(workspace, analysis, next, tokens));
-  return list(analysis, from, cursor, items);
+  // The next key that is pressed may be Enter, which would take what is offered.
+  if (blank && (drawn || isWhole(begun, typed))) return NOTHING;
+  if (drawn) return list(analysis, from, cursor, drawingsOffered(workspace, analysis, begun, cursor));
+  const asked = { workspace, analysis, tokens, cursor };
+  const options = optionsFor(tokens);
+  const items = nextTokens(entry, tokens)
+    .filter(({ kind }) => !options || !LEG_OPTIONS.has(kind.slice(1, -1)) || options.has(kind.slice(1, -1)))
+    .flatMap((next) => offered(next, asked));
+  return list(analysis, from, cursor, inOrderOfUse(items));
+}
+
+/** Whether the statement could end where the cursor stands. */
+function isWhole({ tokens }: StatementAtCursor, typed: string): boolean {
+  return 'statement' in readStatement([...tokens], { file: '', text: typed });
+}
+
+/** What may stand behind a leg of a move, the words that are used most first: how it goes, what goes along, how it is shot. */
+const OPTIONS_BY_USE = 'ease curve steps fair carry about cw ccw loop sideways on graduated log'.split(' ');
+
+const LEG_OPTIONS = new Set(OPTIONS_BY_USE);
+
+/** Those that say something of the move that the tokens begin; null for other statements. */
+function optionsFor([first, second]: readonly IToken[]): ReadonlySet<string> | null {
+  const word = first?.image === 'truck' && second?.image === 'level' ? 'levelTruck' : first?.image;
+  if (word === undefined || !Object.hasOwn(moveKinds, word)) return null;
+  const { parameters, goes, graduated } = kindOf({ kind: word as MoveKind });
+  const said = Object.values(parameters).flatMap(({ option }) =>
+    option === 'sense' ? ['cw', 'ccw'] : option === null ? [] : [option],
+  );
+  return new Set([
+    'ease',
+    'curve',
+    'fair',
+    'on',
+    ...(goes ? ['steps'] : []),
+    ...(graduated ? ['graduated'] : []),
+    ...said,
+  ]);
+}
+
+function inOrderOfUse(items: readonly CompletionItem[]): CompletionItem[] {
+  return items.map((item) => {
+    const place = item.kind === CompletionItemKind.Keyword ? OPTIONS_BY_USE.indexOf(item.label) : -1;
+    return place < 0 ? item : { ...item, sortText: `~${String(place).padStart(2, '0')}` };
+  });
 }
 
 /** Where the code of an `accept` begins that the cursor stands in; null where it stands in none. */
@@ -195,23 +194,29 @@ const VOWELS = ['a', 'i', 'u', 'e', 'o'];
 const OF_FIELDS = new Set(['panStop', 'truckStop', 'fixStatement']);
 const OF_LEVELS = new Set(['list', 'names', 'celsStatement', 'levelStatement', 'mouthStatement']);
 
+interface Asked {
+  readonly workspace: Workspace;
+  readonly analysis: Analysis;
+  readonly tokens: readonly IToken[];
+  readonly cursor: number;
+}
+
 function offered(
-  workspace: Workspace,
-  analysis: Analysis,
-  { kind, rules }: { kind: string; rules: readonly string[] },
-  tokens: readonly IToken[],
+  { kind, rules }: NextToken,
+  { workspace, analysis, tokens, cursor }: Asked,
 ): CompletionItem[] {
   if (kind.startsWith("'")) return [keyword(kind.slice(1, -1))];
   const own = rules.at(-1)!;
   const parent = rules.at(-2) ?? '';
   if (own === 'label') return parent === 'cutLevel' && kind === 'Key' ? cuts(workspace, analysis) : [];
   if (kind !== 'Name') return [];
-  if (own === 'mark') return namesOffered(analysis, 'mark');
+  const names = (of: NameKind) => namesOffered(workspace, analysis, of, cursor);
+  if (own === 'mark') return names('mark');
   if (parent === 'cutLevel') return lent(workspace, analysis, tokens);
   if (parent === 'numberingStatement') return ['sequence', 'frame'].map(keyword);
   if (parent === 'mouthDrawing') return VOWELS.map(keyword);
-  if (OF_FIELDS.has(parent)) return namesOffered(analysis, 'field');
-  return OF_LEVELS.has(parent) ? namesOffered(analysis, 'level') : [];
+  if (OF_FIELDS.has(parent)) return names('field');
+  return OF_LEVELS.has(parent) ? names('level') : [];
 }
 
 /** `8/` for each other cut of the episode. */
@@ -238,65 +243,7 @@ function lent(workspace: Workspace, analysis: Analysis, tokens: readonly IToken[
         .map(({ name, title }) => ({ label: name, kind: CompletionItemKind.Class, detail: title }));
 }
 
-/** In a timeline or a phrase: phrases and words, marks behind `@`, charts inside `{`, and `..` where frames are missing. */
-function drawings(analysis: Analysis, begun: StatementAtCursor, cursor: number): CompletionItem[] {
-  const { tokens, entry } = begun;
-  const kinds = tokens.map(({ tokenType }) => tokenType.name);
-  const items = kinds.indexOf(entry === timelineRule ? 'Colon' : 'Equals');
-  if (items < 0) return [];
-  if (kinds.lastIndexOf('OpenBrace') > kinds.lastIndexOf('CloseBrace'))
-    return kinds.at(-1) === 'OpenBrace'
-      ? CHARTS.map((label) => ({
-          label,
-          kind: CompletionItemKind.EnumMember,
-          detail: 'spacing of the in-betweens',
-        }))
-      : [];
-  const last = kinds.at(-1)!;
-  if (last === 'At') return namesOffered(analysis, 'mark');
-  if ((last === 'Colon' && kinds.length - 1 > items) || last === 'Star')
-    return toTheEnd(analysis, begun, cursor);
-  return [
-    ...toTheEnd(analysis, begun, cursor),
-    ...namesOffered(analysis, 'phrase'),
-    keyword('on'),
-    keyword('x'),
-  ];
-}
-
-/** `..` behind the last item of a timeline that is too short. */
-function toTheEnd(analysis: Analysis, { start }: StatementAtCursor, cursor: number): CompletionItem[] {
-  const { compiled, text } = analysis;
-  const statement = compiled?.tree?.statements.find(
-    ({ kind, span }) => kind === 'timeline' && span.start === start,
-  );
-  const timeline = statement?.kind === 'timeline' ? solvedTimeline(analysis, statement) : null;
-  if (statement?.kind !== 'timeline' || !timeline) return [];
-  const { end } = statement.span;
-  const last = statement.items.at(-1)!;
-  const missing = timeline.shot.length - timeline.filled;
-  const short = compiled!.diagnostics.find(
-    ({ code, span }) => code === 'timeline-short' && span.start >= start && span.end <= end,
-  );
-  const edit = short?.fix?.edits[0];
-  // In place of how often a group is repeated, or behind the last item.
-  if (edit?.text !== '..' || edit.span.end !== end || cursor < end) return [];
-  const again = last.kind === 'group' || last.kind === 'phrase';
-  const stretch = { start: edit.span.start, end: cursor };
-  return [
-    {
-      label: '..',
-      kind: CompletionItemKind.Operator,
-      detail: `${again ? 'repeat' : 'hold'} ${itemLabel(last)} to the end: ${inFrames(missing)}`,
-      sortText: ' ',
-      filterText: text.text.slice(stretch.start, stretch.end) || '..',
-      preselect: true,
-      textEdit: TextEdit.replace(text.range(stretch), '..'),
-    },
-  ];
-}
-
-/** In quotes: files behind `use` and `track`, speakers behind `voice` and `mouth`. */
+/** In quotes: files behind `use` and `track`, speakers behind `voice` and `mouth`, behind `artist` those of the manifest. */
 function quoted(
   workspace: Workspace,
   analysis: Analysis,
@@ -305,37 +252,61 @@ function quoted(
 ): CompletionList {
   const from = open! + 1;
   if (tokens.length !== (entry?.word === 'mouth' ? 2 : 1)) return NOTHING;
-  if (entry?.word === 'use') return list(analysis, from, cursor, filesOffered(workspace, analysis));
-  if (entry?.word === 'track') return list(analysis, from, cursor, recordingsOffered(workspace, analysis));
-  if (entry?.word !== 'voice' && entry?.word !== 'mouth') return NOTHING;
-  const speakers = (analysis.compiled?.tree?.statements ?? []).flatMap((one) =>
-    one.kind === 'voice' ? [one.speaker.text] : [],
-  );
-  return list(
-    analysis,
-    from,
-    cursor,
-    [...new Set(speakers)].map((label) => ({ label, kind: CompletionItemKind.Text })),
+  const texts = (labels: readonly string[]): CompletionList =>
+    list(
+      analysis,
+      from,
+      cursor,
+      labels.map((label) => ({ label, kind: CompletionItemKind.Text })),
+    );
+  switch (entry?.word) {
+    case 'use':
+      return list(analysis, from, cursor, filesOffered(workspace, analysis, cursor));
+    case 'track':
+      return list(analysis, from, cursor, recordingsOffered(workspace, analysis));
+    case 'artist':
+      return texts(analysis.episode.artists.map(({ name }) => name.text));
+    case 'voice':
+    case 'mouth':
+      return texts(speakersBeside(analysis, open!));
+    default:
+      return NOTHING;
+  }
+}
+
+/** Who speaks in the cut, without what is being typed at an offset. */
+function speakersBeside({ compiled }: Analysis, offset: number): string[] {
+  return (compiled?.tree?.statements ?? []).flatMap((one) =>
+    one.kind === 'voice' && one.speaker.span.start !== offset ? [one.speaker.text] : [],
   );
 }
 
 /** Files that a cut may `use`: shared ones of its folder and of its episode, as it would write them. */
-export function filesOffered(workspace: Workspace, { open, episode }: Analysis): CompletionItem[] {
+export function filesOffered(
+  workspace: Workspace,
+  { open, episode, compiled }: Analysis,
+  cursor: number,
+): CompletionItem[] {
   if (open.path === null) return [];
   const folder = dirname(open.path);
   const { world } = workspace;
+  const used = new Set(
+    (compiled?.tree?.statements ?? []).flatMap((one) =>
+      one.kind === 'use' && !spanTouches(one.span, cursor) ? [join(folder, one.path.text)] : [],
+    ),
+  );
   const own = filesOf(world, folder, '*.cut', true).map((name) => join(folder, name));
   const all =
     episode.folder === null
       ? []
       : filesOf(world, episode.folder, '**/*.cut', true).map((name) => join(episode.folder!, name));
   return [...new Set([...own, ...all])]
-    .filter((path) => path !== open.path && isShared(path))
+    .filter((path) => path !== open.path && !used.has(path) && isShared(path))
     .map((path) => ({ label: relative(folder, path), kind: CompletionItemKind.File }));
 
   function isShared(path: string): boolean {
     const { ok, text } = readText(world, path, path);
-    return ok && plainNumber(text) === null;
+    return ok && plainNumber(text) === null && isHouse(parse(path, text).tree);
   }
 }
 

@@ -261,7 +261,7 @@ function capabilities(positionEncoding: string): InitializeResult['capabilities'
     },
     diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false },
     codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite'] },
-    completionProvider: { triggerCharacters: ['{', '@', '/', '>', ',', '"', ' '] },
+    completionProvider: { triggerCharacters: ['{', '@', '/', '>', ',', '*', '"', ' '] },
     hoverProvider: true,
     definitionProvider: true,
     referencesProvider: true,

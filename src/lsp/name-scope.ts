@@ -250,7 +250,8 @@ function definedIn(tree: Tree, kind: NameKind, name: string): boolean {
 
 const shared = new WeakMap<Tree, readonly NameOccurrence[]>();
 
-function sharedNames(tree: Tree, text: string): readonly NameOccurrence[] {
+/** The names of a file that those who use it may say. */
+export function sharedNames(tree: Tree, text: string): readonly NameOccurrence[] {
   const known =
     shared.get(tree) ?? nameIndexOf(tree, text).names.filter(({ statement }) => SHARED.has(statement.kind));
   shared.set(tree, known);

@@ -63,7 +63,7 @@ export interface SolvedTimeline {
 
 /** Null where the timeline is not the one that its level has, or could not be bound whole. */
 export function solvedTimeline(
-  { compiled }: Analysis,
+  { compiled }: Pick<Analysis, 'compiled'>,
   statement: StatementOf<'timeline'>,
 ): SolvedTimeline | null {
   const shot = compiled?.shot;

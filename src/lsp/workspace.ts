@@ -189,6 +189,12 @@ export class Workspace {
     };
   }
 
+  /** What would come of an open text if it said something else. Nothing of it is kept. */
+  tried({ open, name, episode }: Analysis, typed: string): Pick<Analysis, 'compiled'> {
+    const bytes = Buffer.from(typed, 'utf8');
+    return { compiled: compile(this.host, open.path, episode, { name, bytes, trial: true }) };
+  }
+
   /** The episode that a folder belongs to, with what it was made of. */
   private async episode(folder: string): Promise<CacheEntry<Episode>> {
     for (;;) {

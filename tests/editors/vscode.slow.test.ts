@@ -8,9 +8,7 @@ import { dirname, join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { callOf } from '../../grammar/editors/vscode/program.js';
-import { parse } from '../../src/language/parse.js';
 import { program } from '../bundle.js';
-import { snippets } from './snippets.js';
 import { type Stub, vscodeStub } from './vscode-stub.js';
 
 const SOURCE = 'grammar/editors/vscode';
@@ -57,8 +55,8 @@ describe('the package', () => {
 
   test('holds every file that package.json points to, as it stands in the repository', () => {
     const about = JSON.parse(text('extension/package.json'));
-    const { languages, grammars, snippets: lists } = about.contributes;
-    const paths = [about.main, languages[0].configuration, grammars[0].path, lists[0].path] as string[];
+    const { languages, grammars } = about.contributes;
+    const paths = [about.main, languages[0].configuration, grammars[0].path] as string[];
     expect(paths.map((path) => join('extension', path)).filter((path) => !files[path])).toEqual([]);
     expect(text('extension/cutwright.tmLanguage.json')).toBe(
       read('grammar/editors/cutwright.tmLanguage.json'),
@@ -86,18 +84,6 @@ describe('the package', () => {
 
 describe('what the editor is told of the language', () => {
   const language = JSON.parse(read(`${SOURCE}/language-configuration.json`));
-
-  test('snippets.json is what the statements give (UPDATE=1 writes it)', () => {
-    const written = `${JSON.stringify(snippets(), null, 2)}\n`;
-    if (process.env.UPDATE === '1') writeFileSync(`${SOURCE}/snippets.json`, written);
-    expect(read(`${SOURCE}/snippets.json`)).toBe(written);
-  });
-
-  test.each(Object.entries(snippets()))('the snippet %s, accepted as it is, can be read', (_, one) => {
-    const typed = one.body.replace(/\$\{\d+:((?:\\.|[^}])*)\}/g, '$1').replace(/\\([\\$}])/g, '$1');
-    expect(typed).toBe(one.description);
-    expect(parse('', typed).diagnostics).toEqual([]);
-  });
 
   test('a double click takes a name of any script', () => {
     const word = new RegExp(language.wordPattern.pattern, `${language.wordPattern.flags}g`);

@@ -79,7 +79,6 @@ const files = {
   'extension/README.md': read(join(here, 'README.md')),
   'extension/LICENSE.txt': read(join(root, 'LICENSE')),
   'extension/language-configuration.json': read(join(here, 'language-configuration.json')),
-  'extension/snippets.json': read(join(here, 'snippets.json')),
   'extension/cutwright.tmLanguage.json': read(join(here, '../cutwright.tmLanguage.json')),
   'extension/extension.js': outputFiles[0].contents,
   'extension/third-party.txt': Buffer.from(bundledLicences(root, [metafile])),
