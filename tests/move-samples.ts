@@ -15,6 +15,7 @@ const field = (name: string, widthMm: number) => ({
   turnDeg: 0,
   notation: 'percent' as const,
   span,
+  sizeSpan: null,
 });
 const FIELDS = [field('P', 254), field('Q', 200)] as const;
 

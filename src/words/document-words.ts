@@ -55,6 +55,8 @@ export interface CameraPageWords {
   titled(name: string, title: string): string;
   /** `to`: the last of the rows with the largest step, `from` the first. */
   way(way: string, largestStep: string, from: string, to: string): string;
+  /** Graduations by hand that are mm of the field's width: by how much it changes in all, and as in `way`. */
+  widthWay(all: string, largestStep: string, from: string, to: string): string;
   /** Where typed graduations are counted from. */
   countNought(place: string): string;
   /** A move at constant speed that has moved on its first row, and one that stands there and moves from `row` on. */

@@ -33,3 +33,19 @@ export function share(value: number): string {
   }
   return figure(value);
 }
+
+/** More different numbers in a row than a sentence can hold. */
+const MOST_REPEATED = 16;
+
+/** Numbers as graduations are typed: `1 2 4*3 2`. Of a long row the beginning. */
+export function repeated(values: readonly number[]): string {
+  const runs: { text: string; times: number }[] = [];
+  for (const value of values) {
+    const text = figure(value, { decimals: 3 });
+    const last = runs.at(-1);
+    if (last?.text === text) last.times++;
+    else runs.push({ text, times: 1 });
+  }
+  const said = runs.slice(0, MOST_REPEATED).map(({ text, times }) => (times > 1 ? `${text}*${times}` : text));
+  return [...said, ...(runs.length > MOST_REPEATED ? ['…'] : [])].join(' ');
+}

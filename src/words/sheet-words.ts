@@ -142,6 +142,8 @@ export interface MoveWords {
   on(frames: number): string;
   ease(leave: number, arrive: number): string;
   curve(values: string): string;
+  /** The graduations of a truck are steps of the field's width. */
+  readonly widthSteps: string;
   fromPage(page: number): string;
   /** Moves that have no room in the column. */
   noLane(moves: string): string;

@@ -28,6 +28,20 @@ describe('steps of a move', () => {
 });
 
 describe('trucks', () => {
+  it('with graduations by hand have the widths that adding up gives, and keep their point still', () => {
+    // Sums on paper: 300, then 2, 4, 9, 4, 1 mm less on each frame.
+    const mm = [2, 4, 9, 4, 1];
+    const [a, b] = [field('A', { widthMm: 300 }), field('B', { widthMm: 280, xMm: 15, yMm: -5 })];
+    const there = truck([leg(a, 1, b, 6, { form: 'steps', mm })]);
+    const { frames } = solved({ length: 6, moves: [there] }).solved;
+    expect(frames.map(({ width }) => width)).toEqual([300, 298, 294, 285, 281, 280]);
+    // The centre has gone the share of its way that the width has: (2 + 4) / 20 of (15, -5) on frame 3.
+    expect([frames[2]!.x, frames[2]!.y]).toEqual([expect.closeTo(4.5, 12), expect.closeTo(-1.5, 12)]);
+    const back = truck([leg(b, 1, a, 6, { form: 'steps', mm })]);
+    const out = solved({ length: 6, moves: [back] }).solved.frames.map(({ width }) => width);
+    expect(out).toEqual([280, 282, 286, 295, 299, 300].map((wanted) => expect.closeTo(wanted, 10)));
+  });
+
   it('linear from 12F to 6F in 24 grow the picture 2.128 % on the first step and 4.167 % on the last', () => {
     // B. Salt, as above; computed.
     const move = truck([leg(inches('A', 12), 1, inches('B', 6), 25)]);

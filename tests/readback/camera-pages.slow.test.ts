@@ -64,6 +64,14 @@ level BG
 slide A (0,0)@1 > (0,180)@5+0 ease 24 48
 `;
 
+const HAND = `cut 18
+time 1+0
+level BG
+field A full
+field B 200mm at 12,-6
+truck A@1 > B@13 steps 1 3 5 6*6 5 3 1
+`;
+
 const ENDLESS = `cut 16
 time 60+0
 level BG
@@ -117,7 +125,7 @@ function truthOf(solved: SolvedShot, { west = false, carried = '' } = {}): Truth
     stations: graduations.map(({ frame, number, x, y }): Station => ({ frame, count: number, x, y })),
     row: (frame) => rowName(frame, west ? 16 : 24, west),
     keys,
-    counted: move.graduated,
+    counted: move.graduated || move.legs.some(({ spacing }) => spacing.form === 'steps'),
   };
 }
 
@@ -210,13 +218,16 @@ describe('camera chart', () => {
   });
 
   test('a truck is graduated along a corner, not at the centre', async () => {
-    const solved = solve(ZOOM);
+    for (const text of [ZOOM, HAND]) await check(solve(text));
+  });
+
+  async function check(solved: SolvedShot): Promise<void> {
     const [page] = await printed(solved, cameraChartPages);
     const truth = truthOf(solved);
     const stations = cornerWay(solved).map((place, i) => ({ ...truth.stations[i]!, ...place }));
     expect(chartProblems(page!, { ...truth, stations })).toEqual([]);
     expect(chartProblems(page!, truth)).not.toEqual([]);
-  });
+  }
 
   test('a field that a pull brings nothing to is used where the camera stands on it', async () => {
     for (const fix of ['', 'fix full\n']) {
@@ -343,10 +354,11 @@ describe('scale strip', () => {
   });
 
   test('a truck has the strip of a corner', async () => {
-    const solved = solve(ZOOM);
-    const papers = await printed(solved, stripPages);
-    const rulers = papers.flatMap((page) => rulersOn(page, false));
-    expect(stripProblems(rulers, truthOf(solved), distances(cornerWay(solved)))).toEqual([]);
+    for (const solved of [ZOOM, HAND].map(solve)) {
+      const papers = await printed(solved, stripPages);
+      const rulers = papers.flatMap((page) => rulersOn(page, false));
+      expect(stripProblems(rulers, truthOf(solved), distances(cornerWay(solved)))).toEqual([]);
+    }
   });
 
   test.each(Object.entries(LIES))('%s is found', async (_, lie) => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { figure, plural, share, significant } from '../../src/words/number-format.js';
+import { figure, plural, repeated, share, significant } from '../../src/words/number-format.js';
 
 test('plural: one thing, several, none', () => {
   expect([1, 2, 0].map((count) => plural(count, 'cut'))).toEqual(['1 cut', '2 cuts', '0 cuts']);
@@ -52,6 +52,11 @@ test('significant: as it was typed, whatever its size', () => {
     '0.00012',
     '1234570',
   ]);
+});
+
+test('repeated: as graduations are typed, of a long row the beginning', () => {
+  expect(repeated([0.5, 1, 6, 6, 6, 6.00001, 1])).toBe('0.5 1 6*4 1');
+  expect(repeated(Array.from({ length: 20 }, (_, i) => i))).toMatch(/^0 1 2 .* 15 …$/);
 });
 
 test('share: a simple fraction, else two decimals', () => {

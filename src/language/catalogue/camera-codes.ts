@@ -106,7 +106,13 @@ export interface CameraMessages {
     readonly start: number;
     readonly end: number;
   };
-  readonly 'steps-sum': { readonly sumMm: number; readonly wayMm: number; readonly withinMm: number };
+  readonly 'steps-by-ratios': None;
+  readonly 'steps-sum': /** `of`: what the graduations are mm of. */ {
+    readonly of: 'way' | 'width';
+    readonly sumMm: number;
+    readonly wayMm: number;
+    readonly withinMm: number;
+  };
   readonly 'fairing-share': { readonly mark: string; readonly share: number };
   readonly 'fairing-outside': /** The frames on which it may stand: none where the last is before the first. */ {
     readonly mark: string;
@@ -333,13 +339,23 @@ export const camera: Entries<CameraMessages> = {
   },
   'steps-without-way': {
     severity: 'error',
-    example: cut('field A 60%\ntruck full@1 > A@3 steps 10 10', 'field A 60%\ntruck full@1 > A@3 ease 1'),
+    example: cut(
+      'level A free\nA: 1..\ntruck level A 100%@1 > 80%@3 steps 10 10',
+      'level A free\nA: 1..\ntruck level A 100%@1 > 80%@3 ease 1',
+    ),
   },
   'steps-count': {
     severity: 'error',
     example: cut(
       'field A full at 10,0\npan full@1 > A@5 steps 1 4 5',
       'field A full at 10,0\npan full@1 > A@5 steps 1 4 4 1',
+    ),
+  },
+  'steps-by-ratios': {
+    severity: 'error',
+    example: cut(
+      'field A 244mm\ntruck full@1 > A@4 steps 2 5 3 log',
+      'field A 244mm\ntruck full@1 > A@4 steps 2 5 3',
     ),
   },
   'steps-sum': {

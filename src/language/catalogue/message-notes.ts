@@ -79,6 +79,8 @@ export interface Fixes {
   readonly 'write-small': None;
   readonly 'double-backslash': None;
   readonly 'leave-quick-out': None;
+  /** Make a field so wide. */
+  readonly 'size-field': { readonly field: string; readonly size: string };
   readonly 'write-plain': /** The same of something that is no piece of a text. */ {
     readonly written: string;
   };

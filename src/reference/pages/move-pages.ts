@@ -14,7 +14,7 @@ const BEHIND = {
   curve: ['curve 0.42 0 0.58 1', 'spread along a cubic Bézier, as CSS Easing has it'],
   steps: [
     'steps 1 2 4*3 2 1',
-    'graduations by hand in mm, one for each step; `4*3` is 4 mm three times. They add up to the way within 0.05 mm',
+    'graduations by hand in mm, one for each step; `4*3` is 4 mm three times. They add up to the way within 0.05 mm; those of a truck to the difference of the two widths',
   ],
   fair: [
     'fair ア@6 65%',
@@ -114,7 +114,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       ['level A,B', 'the size of these levels; the camera stays'],
       ['100%@1 > 140%@3+0', 'with `level`: the size on that frame, the size on this one'],
       LEG,
-      ...moveParts('ease', 'curve', 'fair', 'log', 'graduated', 'on'),
+      ...moveParts('ease', 'curve', 'steps', 'fair', 'log', 'graduated', 'on'),
       ['carry A,B', 'these levels go with the camera, and keep what they have gained; not with `level`'],
       ['about 10,20', 'with `level`: the point that stays, mm on the artwork. Default: the artwork’s centre'],
     ],
@@ -126,6 +126,10 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       {
         text: 'A: 1..\nfield B 96%\ntruck quick full@1 > B@24 fair ア@6 65% graduated\n',
         says: 'A quick truck: 65 % of the way by frame 6.',
+      },
+      {
+        text: 'A: 1..\nfield B 244mm\ntruck full@1 > B@9 steps 0.5 1 1.5 2*2 1.5 1 0.5\n',
+        says: 'Graduations by hand: 10 mm narrower in eight steps. The camera column has their numbers and each step of the width.',
       },
       {
         text: 'level A free\nA: 1..\ntruck level A 100%@1 > 70%@3+0 about 10,20\n',
@@ -141,6 +145,9 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       'quick-long',
       'size-vanishes',
       'steps-without-way',
+      'steps-by-ratios',
+      'steps-count',
+      'steps-sum',
       'fairing-share',
       'fairing-outside',
       'fairing-slow',

@@ -1,7 +1,7 @@
 /** What the camera chart says in words and figures: rows, sizes, and the lines over each panel. */
 
 import type { Field } from '../../shot/camera/camera-model.js';
-import { kindOf, rowsOf } from '../../shot/camera/move-kinds.js';
+import { fieldLegs, kindOf, rowsOf } from '../../shot/camera/move-kinds.js';
 import type { Settings } from '../../shot/settings.js';
 import { rowName } from '../../shot/time-notation.js';
 import type { Artwork, Graduation, SolvedMove } from '../../solve/camera/solved-camera.js';
@@ -107,8 +107,15 @@ function moveLines(one: SolvedMove, { ways }: ChartPanel, texts: ChartTexts): st
   const rows = `${texts.row(from)}–${texts.row(to)} (${from}–${to})`;
   const lines = [`${moveKind.memo(move, texts.telling)}  ${rows}`];
   if (kindOf(move).goes && wayMm > 0) {
-    const { step, from: first, to: last } = largestSteps(graduations, lengths);
+    const { step, from: first, to: last } = largestSteps(graduations, ({ stepMm }) => stepMm, lengths);
     lines.push(words.way(lengths.text(wayMm), step, texts.row(first), texts.row(last)));
+  }
+  if (kindOf(move).handSteps === 'width' && move.legs.every(({ spacing }) => spacing.form === 'steps')) {
+    const widthStep = ({ value }: Graduation, i: number) =>
+      (value ?? 0) - (graduations[i - 1]?.value ?? value ?? 0);
+    const all = fieldLegs(move).reduce((sum, leg) => sum + Math.abs(leg.to.widthMm - leg.from.widthMm), 0);
+    const { step, from: first, to: last } = largestSteps(graduations, widthStep, lengths);
+    lines.push(words.widthWay(lengths.text(all), step, texts.row(first), texts.row(last)));
   }
   const corner = ways.find(({ solved }) => solved === one)?.ofCorner;
   if (corner) lines.push(words.cornerWay(words.corners[corner]));
@@ -119,9 +126,10 @@ function moveLines(one: SolvedMove, { ways }: ChartPanel, texts: ChartTexts): st
 /** The first rows, one after the other, on which the step is the largest as it is printed. */
 function largestSteps(
   graduations: readonly Graduation[],
+  stepOf: (graduation: Graduation, i: number) => number,
   lengths: PrintedLengths,
 ): { readonly step: string; readonly from: number; readonly to: number } {
-  const steps = graduations.map(({ stepMm }) => Math.abs(stepMm));
+  const steps = graduations.map((one, i) => Math.abs(stepOf(one, i)));
   const step = lengths.text(Math.max(...steps));
   const first = steps.findIndex((one) => lengths.text(one) === step);
   let last = first;

@@ -202,9 +202,10 @@ function moveItem(solved: SolvedMove, shot: SolvedShot, asked: Asked): CameraIte
     graduated: numbered,
     numbers: new Map(
       numbered
-        ? graduations.map((graduation) => {
+        ? graduations.map((graduation, i) => {
             const { frame, number } = graduation;
-            return [frame, { number, beside: moveKind.beside?.(graduation, telling, move) ?? '' }] as const;
+            const beside = moveKind.beside?.(graduation, graduations[i - 1] ?? null, telling, move) ?? '';
+            return [frame, { number, beside }] as const;
           })
         : [],
     ),

@@ -1,6 +1,6 @@
 /** What moves and light are called in the camera column, the memo, the cut list, the camera chart and on the strip, made of the table of moves. */
 
-import type { Leg, Light, Move } from '../../shot/camera/camera-model.js';
+import type { Field, Leg, Light, Move } from '../../shot/camera/camera-model.js';
 import {
   type GivenParameter,
   givenOf,
@@ -51,8 +51,8 @@ export interface CameraLabels<T> {
   memo(it: T, telling: LabelContext): string;
   /** Names of places by frame, where they are not those of the graduations. */
   labels?(it: T, telling: LabelContext): ReadonlyMap<number, string>;
-  /** What stands beside a graduation. */
-  beside?(graduation: Graduation, telling: LabelContext, it: T): string;
+  /** What stands beside a graduation; `before`: the one before it, null for the first. */
+  beside?(graduation: Graduation, before: Graduation | null, telling: LabelContext, it: T): string;
 }
 
 export const percent = (share: number): string => `${figure(share * 100, { decimals: 1 })}%`;
@@ -220,8 +220,11 @@ function manner(move: Move, telling: LabelContext): string[] {
       return [words.curve([one.x1, one.y1, one.x2, one.y2].map((value) => figure(value)).join(' '))];
     return one.form === 'fair' ? [`${words.fairing} ${one.mark}`] : [];
   });
+  const ofWidth =
+    kindOf(move).handSteps === 'width' && move.legs.some(({ spacing: { form } }) => form === 'steps');
   return [
     ...new Set(spacing),
+    ...(ofWidth ? [words.widthSteps] : []),
     ...told(move, telling, ['manner']),
     ...(move.on > 1 ? [words.on(move.on)] : []),
   ];
@@ -270,10 +273,17 @@ export const moveKind: CameraLabels<Move> = {
       ]),
     );
   },
-  beside({ value, number, stepMm }, telling, move) {
-    const { goes, legs } = kindOf(move);
-    if (!goes) return value === null ? '' : FIGURES[legs](value, telling);
-    return number === 0 ? '' : telling.lengths.step(stepMm);
+  beside({ frame, value, stepMm }, before, telling, move) {
+    const { goes, legs, handSteps } = kindOf(move);
+    if (goes) return before ? telling.lengths.step(stepMm) : '';
+    if (value === null) return '';
+    const leg = move.legs.find(({ end }) => frame <= end) ?? move.legs[0]!;
+    if (handSteps !== 'width' || leg.spacing.form !== 'steps') return FIGURES[legs](value, telling);
+    // As typed: positive along the leg, whether the field gets narrower or wider.
+    const { from, to } = leg as Leg<Field>;
+    if (!before) return '';
+    const gained = value - (before.value ?? value);
+    return telling.lengths.step(to.widthMm < from.widthMm ? 0 - gained : gained);
   },
 };
 

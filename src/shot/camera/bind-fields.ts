@@ -11,7 +11,16 @@ import { fieldLegs, kindOf, startOf } from './move-kinds.js';
 const FULL = 'full';
 
 export function standardField({ field }: Settings, span: Span): Field {
-  return { name: FULL, xMm: 0, yMm: 0, widthMm: field.widthMm, turnDeg: 0, notation: 'full', span };
+  return {
+    name: FULL,
+    xMm: 0,
+    yMm: 0,
+    widthMm: field.widthMm,
+    turnDeg: 0,
+    notation: 'full',
+    span,
+    sizeSpan: null,
+  };
 }
 
 /** One step E or W is half a line of the chart, the width over twice its lines; N and S the same of the height. */
@@ -33,6 +42,7 @@ export function makeField(
     turnDeg: turn,
     notation: size.form,
     span,
+    sizeSpan: size.span,
   };
 }
 

@@ -25,6 +25,8 @@ export interface Field {
   /** How its size was written, so that pages can answer in the same measure. */
   readonly notation: 'full' | 'percent' | 'chart' | 'mm';
   readonly span: Span;
+  /** Where its size is written; null for the standard field, which is written nowhere. */
+  readonly sizeSpan: Span | null;
 }
 
 /** How a leg's way is spread over its steps. */
@@ -40,7 +42,7 @@ export type Spacing =
       readonly x2: number;
       readonly y2: number;
     }
-  /** Hand-spaced graduations, mm, one a step. */
+  /** Hand-spaced graduations, one a step: mm of the way, or of the field's width. */
   | { readonly form: 'steps'; readonly mm: readonly number[] }
   /** Constant speed to the mark, `share` of the way done there (0 < share < 1), then the cushion. */
   | { readonly form: 'fair'; readonly mark: string; readonly frame: number; readonly share: number };

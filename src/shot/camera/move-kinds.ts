@@ -47,8 +47,10 @@ interface KindOfMove<L extends LegForm, P> {
   readonly phase: number;
   /** Two at once of one quantity of one target are an error; else they add up. */
   readonly alone: boolean;
-  /** Whether graduations in mm can be given by hand: it goes a way from place to place. */
+  /** Whether it goes a way from place to place. */
   readonly goes: boolean;
+  /** What graduations by hand are mm of: the way, or the width of the field; null: it has none. */
+  readonly handSteps: 'way' | 'width' | null;
   /** What of the picture it carries past the eye, so that its steps can strobe: every point alike, or the fastest point counts. */
   readonly passes: 'alike' | 'fastest' | null;
   /** Whether what it goes from and to grows and shrinks: it is called T.U or T.B by that. */
@@ -79,6 +81,7 @@ export const moveKinds = {
     quantity: 'field',
     phase: 1,
     goes: true,
+    handSteps: 'way',
     passes: 'alike',
     grows: false,
     graduated: true,
@@ -91,6 +94,7 @@ export const moveKinds = {
     quantity: 'field',
     phase: 1,
     goes: false,
+    handSteps: 'width',
     passes: 'fastest',
     grows: true,
     graduated: true,
@@ -103,6 +107,7 @@ export const moveKinds = {
     quantity: 'field',
     phase: 1,
     goes: true,
+    handSteps: 'way',
     passes: 'alike',
     grows: false,
     graduated: true,
@@ -115,6 +120,7 @@ export const moveKinds = {
     quantity: 'shake',
     phase: 2,
     goes: false,
+    handSteps: null,
     passes: null,
     grows: false,
     graduated: false,
@@ -127,6 +133,7 @@ export const moveKinds = {
     quantity: 'slide',
     phase: 3,
     goes: true,
+    handSteps: 'way',
     passes: 'alike',
     grows: false,
     graduated: true,
@@ -140,6 +147,7 @@ export const moveKinds = {
     phase: 3,
     alone: false,
     goes: true,
+    handSteps: 'way',
     passes: 'alike',
     grows: false,
     graduated: true,
@@ -152,6 +160,7 @@ export const moveKinds = {
     quantity: 'scale',
     phase: 4,
     goes: false,
+    handSteps: null,
     passes: null,
     grows: true,
     graduated: true,
@@ -164,6 +173,7 @@ export const moveKinds = {
     quantity: 'turn',
     phase: 5,
     goes: false,
+    handSteps: null,
     passes: null,
     grows: false,
     graduated: true,
@@ -176,6 +186,7 @@ export const moveKinds = {
     quantity: 'sway',
     phase: 6,
     goes: false,
+    handSteps: null,
     passes: null,
     grows: false,
     graduated: false,

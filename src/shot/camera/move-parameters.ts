@@ -63,13 +63,28 @@ function parameter<F extends Form, const T extends Told>(
 }
 
 /** `option` stands behind the move or not. */
-const flag = <const T extends Told>(
-  option: 'log' | 'sideways',
-  told: T,
-  rest: { readonly toldUnset?: true } = {},
-) => parameter('flag', { ...plain, ...rest, told, option }, ({ options }) => options[option] !== null);
+const flag = <const T extends Told>(option: 'sideways', told: T, rest: { readonly toldUnset?: true } = {}) =>
+  parameter('flag', { ...plain, ...rest, told, option }, ({ options }) => options[option] !== null);
 
-export const ratios = flag('log', 'manner');
+/** Graduations by hand of a camera's truck are widths already: no ratios besides. */
+export const ratios = parameter(
+  'flag',
+  { ...plain, told: 'manner', option: 'log' },
+  ({ kind, options: { log }, legs }, { report }) => {
+    if (!log) return false;
+    const byHand = legs.some(({ spacing }) => spacing.some(({ form }) => form === 'steps'));
+    if (kind === 'truck' && byHand)
+      report(
+        diagnose(
+          'steps-by-ratios',
+          log,
+          {},
+          { fix: { action: 'leave-out', edits: [{ span: log, text: '' }] } },
+        ),
+      );
+    return true;
+  },
+);
 export const sideways = flag('sideways', 'memo', { toldUnset: true });
 
 /** Levels that go along. */

@@ -17,7 +17,7 @@ export interface Sample {
 }
 
 /** One leg of a move in time; `place(p)` is where the thing is with share p of the way done. */
-interface PathLeg {
+export interface PathLeg {
   readonly start: number;
   readonly end: number;
   readonly spacing: Spacing;
@@ -133,6 +133,11 @@ export function legWay(leg: PathLeg): number {
   const from = leg.place(0);
   const to = leg.place(1);
   return Math.hypot(to.x - from.x, to.y - from.y);
+}
+
+/** By how much the width of the field changes on it, mm. */
+export function legWidth(leg: PathLeg): number {
+  return Math.abs((leg.place(1).value ?? 0) - (leg.place(0).value ?? 0));
 }
 
 function stepAlong(leg: PathLeg | undefined, dx: number, dy: number): number {

@@ -176,5 +176,6 @@ function standardField(camera: Camera, { settings }: CameraContext): Field {
     turnDeg: 0,
     notation: 'full',
     span: camera.rest.span,
+    sizeSpan: null,
   };
 }

@@ -9,7 +9,7 @@ import type {
   Spacing,
 } from '../../compare/change.js';
 import { type ChangeSentences, isLater, lasts, type SentenceFormat } from '../change-sentences.js';
-import { figure } from '../number-format.js';
+import { figure, repeated } from '../number-format.js';
 import { at, by, later, longer, quoted, range, timed, was } from './change-levels-en.js';
 import type { EnglishTerms } from './forms-en.js';
 
@@ -62,7 +62,7 @@ function spacing(it: Spacing): string {
     case 'curve':
       return `curve ${[it.x1, it.y1, it.x2, it.y2].map((one) => figure(one)).join(' ')}`;
     case 'steps':
-      return 'graduations by hand';
+      return `graduations by hand ${repeated(it.mm)}`;
     case 'fair':
       return `fairing ${it.mark} on frame ${it.frame} with ${figure(it.share * 100)}%`;
   }

@@ -155,6 +155,7 @@ export const movesIn = ({ cut: cutWord, cutShort }: EnglishTerms): MoveWords => 
   on: (frames) => `on ${frames}s`,
   ease: (leave, arrive) => `ease ${leave}/${arrive}`,
   curve: (values) => `curve ${values}`,
+  widthSteps: 'graduated in width',
   fromPage: (page) => `from p.${page}`,
   noLane: (moves) => `No room in the camera column: ${moves}`,
   overlap: (what, way, cut) =>
@@ -232,6 +233,8 @@ export const cameraPages: CameraPageWords = {
   titled: (name, title) => `${name} “${title}”`,
   way: (way, step, from, to) =>
     `way ${way}, largest step ${step} a frame (${from === to ? `row ${from}` : `rows ${from}–${to}`})`,
+  widthWay: (all, step, from, to) =>
+    `width changes by ${all}, largest step ${step} a frame (${from === to ? `row ${from}` : `rows ${from}–${to}`})`,
   countNought: (place) => `graduations: 0 = ${place}`,
   eachFrame: (step) => `${step} on each frame, the first one too`,
   eachFrameFrom: (step, row) => `${step} on each frame from row ${row} on`,

@@ -9,7 +9,7 @@ import type {
   Spacing,
 } from '../../compare/change.js';
 import { type ChangeSentences, isLater, lasts, type SentenceFormat } from '../change-sentences.js';
-import { figure } from '../number-format.js';
+import { figure, repeated } from '../number-format.js';
 import { at, by, later, longer, quoted, range, timed, was } from './change-levels-ja.js';
 
 function speed({ largestStepMm: { old, now } }: MoveSpeed): string {
@@ -59,7 +59,7 @@ function spacing(it: Spacing): string {
     case 'curve':
       return `カーブ ${[it.x1, it.y1, it.x2, it.y2].map((one) => figure(one)).join(' ')}`;
     case 'steps':
-      return '手書き目盛り';
+      return `手書き目盛り ${repeated(it.mm)}`;
     case 'fair':
       return `フェアリング ${it.mark} ${it.frame}コマ目 ${figure(it.share * 100)}%`;
   }

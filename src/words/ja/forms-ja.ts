@@ -126,6 +126,7 @@ export const moves: MoveWords = {
   until: (value, row) => `${row}まで${value}`,
   on: (frames) => `${frames}コマ打ち`,
   ease: (leave, arrive) => `加減速 ${leave}/${arrive}`,
+  widthSteps: '目盛りは画面の幅',
   curve: (values) => `カーブ ${values}`,
   fromPage: (page) => `${page}枚目から`,
   noLane: (moves) => `カメラ欄に入らないもの：${moves}`,
@@ -190,6 +191,8 @@ export const cameraPages: CameraPageWords = {
   levelNamed: (name) => `セル ${name}`,
   titled: (name, title) => `${name}「${title}」`,
   way: (way, step, from, to) => `距離 ${way}、1コマ最大 ${step}（${from === to ? from : `${from}–${to}`}）`,
+  widthWay: (all, step, from, to) =>
+    `幅の変化 ${all}、1コマ最大 ${step}（${from === to ? from : `${from}–${to}`}）`,
   countNought: (place) => `目盛り 0 ＝ ${place}`,
   eachFrame: (step) => `毎コマ ${step}（最初のコマから）`,
   eachFrameFrom: (step, row) => `毎コマ ${step}（${row}から）`,

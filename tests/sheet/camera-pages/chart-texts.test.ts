@@ -55,6 +55,17 @@ describe('the chart', () => {
     expect(pages(cameraChartPages, 'pan A@1 > B@6+0')).not.toContain('graduated along');
   });
 
+  test('tells of graduations in width how far it changes and the largest step', () => {
+    const truck = 'field C 244mm\ntruck A@1 > C@6 steps 1 2 4 2 1';
+    const said = (labels: 'en' | 'ja', convention: 'japan' | 'west' = 'japan', lengths: 'mm' | 'in' = 'mm') =>
+      pages(cameraChartPages, truck, { labels, convention, lengths });
+    expect(said('en')).toContain('T.U A→C graduated in width');
+    expect(said('en')).toContain('width changes by 10 mm, largest step 4 mm a frame (row 0+4)');
+    expect(said('ja')).toContain('幅の変化 10 mm、1コマ最大 4 mm（0+4）');
+    expect(said('en', 'west', 'in')).toContain('width changes by 0.394 in, largest step 0.157 in a frame');
+    expect(pages(cameraChartPages, 'field C 244mm\ntruck A@1 > C@6')).not.toContain('width changes');
+  });
+
   test('says which is meant where a field and a level have one name', () => {
     const text = (statements: string, labels: 'en' | 'ja' = 'en') =>
       pages(cameraChartPages, `level BG size 400x200mm\n${statements}`, { labels });

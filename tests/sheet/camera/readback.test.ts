@@ -74,6 +74,24 @@ describe.each(LOOKS)('$paper $convention $labels', (look) => {
   });
 });
 
+it.each(LOOKS)(
+  'has the steps of width beside the graduations of a truck ($convention $labels)',
+  async (look) => {
+    const mm = [0.5, 1.25, 2.5, 2.5, 1.75];
+    const text = `cut 1\ntime 1+0\nA: 1..\nfield B 245.5mm\ntruck full@1 > B@6 steps ${mm.join(' ')}\n`;
+    const [page] = await columns(text, { ...look, lengths: 'mm' });
+    // Each step that differs from the one above it; a step of the row before is not said again.
+    const steps = page!.texts.filter(({ text: one }) => /^\d+\.\d\d?$/.test(one));
+    expect(steps.map(({ frame, text: one }) => [frame, Number(one)])).toEqual([
+      [2, 0.5],
+      [3, 1.25],
+      [4, 2.5],
+      [6, 1.75],
+    ]);
+    expect(page!.texts.some(({ text: one }) => one.includes('%'))).toBe(false);
+  },
+);
+
 it('has the bars of every move on its first and last row', async () => {
   const [first, second] = await columns(CAMERAS['four lanes']!, { paper: 'A3' });
   const bars = [...first!.bars, ...second!.bars].map(({ frame, at }) => `${at} ${frame}`).sort();

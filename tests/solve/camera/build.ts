@@ -29,7 +29,17 @@ export const W = defaults.field.widthMm;
 export const H = defaults.field.heightMm;
 
 export function field(name: string, more: Partial<Field> = {}): Field {
-  return { name, xMm: 0, yMm: 0, widthMm: W, turnDeg: 0, notation: 'percent', span: span(), ...more };
+  return {
+    name,
+    xMm: 0,
+    yMm: 0,
+    widthMm: W,
+    turnDeg: 0,
+    notation: 'percent',
+    span: span(),
+    sizeSpan: null,
+    ...more,
+  };
 }
 
 export const FULL = field('full', { notation: 'full' });

@@ -168,9 +168,9 @@ export const camera: Texts<CameraMessages> = {
   'steps-without-way': {
     title: 'graduations on a move that goes no way',
     explanation:
-      'Graduations in millimetres say how far something goes on each frame. A truck or a turn goes nowhere; give it ramps or a curve.',
+      'Graduations in millimetres say how far something goes on each frame, or by how much the field of a truck gets narrower or wider. A level that grows or turns does neither; give it `ease` or `curve`.',
     message: () =>
-      'Graduations in mm are for moves that go from place to place: pans, pulls, follows and slides.',
+      'Graduations in mm are for what goes from place to place (pans, pulls, follows, slides) and for trucks of the camera, not for the scale or turn of a level.',
   },
   'steps-count': {
     title: 'more or fewer graduations than steps',
@@ -179,12 +179,18 @@ export const camera: Texts<CameraMessages> = {
     message: ({ graduations, steps, start, end }) =>
       `There ${graduations === 1 ? 'is' : 'are'} ${plural(graduations, 'graduation')} for ${plural(steps, 'step')}, from frame ${start} to frame ${end}.`,
   },
+  'steps-by-ratios': {
+    title: 'graduations by hand and equal ratios',
+    explanation:
+      '`steps` of a truck says the change of width on each frame, and `log` makes the widths follow by equal ratios. Only one of them can hold. Write two trucks where one part is drawn by hand and the other is not.',
+    message: () => '`steps` says the width on each frame already, so `log` has nothing left to spread.',
+  },
   'steps-sum': {
     title: 'graduations that do not add up',
     explanation:
-      'Graduations spaced by hand add up to the whole way, within a twentieth of a millimetre. Correct a graduation, or the place that the move goes to.',
-    message: ({ sumMm, wayMm, withinMm }) =>
-      `The graduations add up to ${figure(sumMm)} mm, but the way is ${figure(wayMm)} mm; they must agree within ${withinMm} mm.`,
+      'Graduations spaced by hand add up to the whole way, within a twentieth of a millimetre. Those of a truck add up to the difference between the widths of its two fields. Correct a graduation, or the field or place that the move goes to.',
+    message: ({ of, sumMm, wayMm, withinMm }) =>
+      `The graduations add up to ${figure(sumMm)} mm, but the ${of === 'way' ? 'way is' : 'width changes by'} ${figure(wayMm)} mm; they must agree within ${withinMm} mm.`,
   },
   'fairing-share': {
     title: 'a fairing mark with nothing or all done',

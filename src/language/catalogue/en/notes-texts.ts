@@ -77,6 +77,7 @@ export const fixes: ShortTexts<Fixes> = {
   'write-small': () => 'write a small letter',
   'double-backslash': () => 'type the backslash twice',
   'leave-quick-out': () => 'leave `quick` out',
+  'size-field': ({ field, size }) => `make field ${field} ${size} wide`,
   'write-plain': ({ written }) => `write ${written}`,
   'write-each': ({ written }) => `write \`${written.join('` and `')}\``,
   'write-frame-1': () => 'write frame 1',

@@ -172,8 +172,9 @@ export const camera: Texts<CameraMessages> = {
   'steps-without-way': {
     title: '距離のない動きの目盛り',
     explanation:
-      'ミリの目盛りは、1コマごとにどれだけ進むかです。T.U/T.B や回転には進む距離がありません。加減速かカーブを使ってください。',
-    message: () => 'ミリの目盛りは、場所から場所へ動くもの（PAN、引き、フォロー、スライド）に使います。',
+      'ミリの目盛りは、1コマごとにどれだけ進むか、カメラの T.U/T.B なら画面の幅がどれだけ変わるかです。セルの倍率や回転にはどちらもありません。加減速かカーブを使ってください。',
+    message: () =>
+      'ミリの目盛りは、場所から場所へ動くもの（PAN、引き、フォロー、スライド）とカメラの T.U/T.B に使います。セルの倍率や回転には使えません。',
   },
   'steps-count': {
     title: '目盛りとステップの数が違う',
@@ -182,12 +183,18 @@ export const camera: Texts<CameraMessages> = {
     message: ({ graduations, steps, start, end }) =>
       `${start}コマ目から${end}コマ目までは${steps}ステップですが、目盛りは${graduations}個です。`,
   },
+  'steps-by-ratios': {
+    title: '手書きの目盛りと等比',
+    explanation:
+      'T.U/T.B の `steps` は1コマごとの幅の変化、`log` は幅を等比で変えることです。両方は使えません。手書きの部分とそうでない部分があるときは、2つの `truck` に分けてください。',
+    message: () => '`steps` が各コマの幅を決めているので、`log` は使えません。',
+  },
   'steps-sum': {
     title: '合計の合わない目盛り',
     explanation:
-      '手書きの目盛りの合計は、距離の全長と 0.05 mm 以内で一致させます。目盛りか、行き先を直してください。',
-    message: ({ sumMm, wayMm, withinMm }) =>
-      `目盛りの合計は ${figure(sumMm)} mm、距離は ${figure(wayMm)} mm です。差を ${withinMm} mm 以内にしてください。`,
+      '手書きの目盛りの合計は、距離の全長と 0.05 mm 以内で一致させます。T.U/T.B では2つのフレームの幅の差です。目盛りか、行き先を直してください。',
+    message: ({ of, sumMm, wayMm, withinMm }) =>
+      `目盛りの合計は ${figure(sumMm)} mm、${of === 'way' ? '距離' : '幅の差'}は ${figure(wayMm)} mm です。差を ${withinMm} mm 以内にしてください。`,
   },
   'fairing-share': {
     title: '0%か100%のフェアリング',

@@ -94,5 +94,6 @@ export const fixes: ShortTexts<Fixes> = {
   'unpin-names': ({ names }) => `${names.join(' ')} の番号を欠番にする`,
   'add-line': ({ line }) => `\`${line}\` を足す`,
   'turn-clockwise': () => '右回りにする',
+  'size-field': ({ field, size }) => `フレーム ${field} の幅を ${size} にする`,
   'paint-on': ({ size }) => `用紙を ${size} にする`,
 };

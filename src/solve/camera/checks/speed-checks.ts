@@ -1,11 +1,12 @@
 /** Whether what stands behind a leg (ramps, curve, graduations, fairing mark) fits the leg. */
 
-import { diagnose, type Report } from '../../../language/diagnostic.js';
-import type { Leg, Move } from '../../../shot/camera/camera-model.js';
+import { diagnose, type Fix, type Report } from '../../../language/diagnostic.js';
+import type { Field, Leg, Move } from '../../../shot/camera/camera-model.js';
 import { kindOf } from '../../../shot/camera/move-kinds.js';
+import { figure } from '../../../words/number-format.js';
 import { type LevelTracks, SAME_MM, type Stage } from '../camera-tracks.js';
 import { asGoodAsStill, curveFits, cushionOf, easeFits } from '../easing.js';
-import { legWay, type Path } from '../move-path.js';
+import { legWay, legWidth, type Path, type PathLeg } from '../move-path.js';
 import { clockwise, counterClockwise, turnOf, type Vector } from '../plane-turns.js';
 import type { SolvedMove } from '../solved-camera.js';
 
@@ -17,7 +18,7 @@ export function checkSpacing(move: Move, path: Path, report: Report): void {
     const pathLeg = path.legs[index];
     if (spacing.form === 'ease') ease(leg, spacing, steps, report);
     if (spacing.form === 'curve') curve(leg, spacing, report);
-    if (spacing.form === 'steps') byHand(move, leg, spacing.mm, steps, pathLeg ? legWay(pathLeg) : 0, report);
+    if (spacing.form === 'steps' && pathLeg) byHand(move, leg, spacing.mm, pathLeg, report);
     if (spacing.form === 'fair') fairing(leg, spacing, steps, report);
   });
 }
@@ -42,26 +43,39 @@ function ease(
   report(diagnose('ramps-long', leg.span, { leave, arrive, steps }));
 }
 
-function byHand(
-  move: Move,
-  leg: Leg<unknown>,
-  mm: readonly number[],
-  steps: number,
-  wayMm: number,
-  report: Report,
-): void {
-  if (!kindOf(move).goes) {
+function byHand(move: Move, leg: Leg<unknown>, mm: readonly number[], path: PathLeg, report: Report): void {
+  const { handSteps } = kindOf(move);
+  if (!handSteps) {
     report(diagnose('steps-without-way', leg.span, {}));
     return;
   }
+  const steps = leg.end - leg.start;
   if (mm.length !== steps) {
     report(
       diagnose('steps-count', leg.span, { graduations: mm.length, steps, start: leg.start, end: leg.end }),
     );
   }
   const total = mm.reduce((sum, step) => sum + step, 0);
+  const wayMm = handSteps === 'width' ? legWidth(path) : legWay(path);
   if (Math.abs(total - wayMm) <= SAME_MM + 1e-9) return;
-  report(diagnose('steps-sum', leg.span, { sumMm: total, wayMm, withinMm: SAME_MM }));
+  const fix = handSteps === 'width' ? sizedField(leg, total) : undefined;
+  report(
+    diagnose(
+      'steps-sum',
+      leg.span,
+      { of: handSteps, sumMm: total, wayMm, withinMm: SAME_MM },
+      fix ? { fix } : {},
+    ),
+  );
+}
+
+/** The field that a truck goes to, as wide as the graduations make it, where its size stands in the same file. */
+function sizedField({ from, to, span }: Leg<unknown>, totalMm: number): Fix | undefined {
+  const [first, last] = [from, to] as readonly Field[] as readonly [Field, Field];
+  const width = first.widthMm + (last.widthMm < first.widthMm ? -totalMm : totalMm);
+  if (last.sizeSpan?.file !== span.file || !(width > 0)) return undefined;
+  const size = `${figure(width, { decimals: 6 })}mm`;
+  return { action: 'size-field', field: last.name, size, edits: [{ span: last.sizeSpan, text: size }] };
 }
 
 function fairing(

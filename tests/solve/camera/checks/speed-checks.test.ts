@@ -2,7 +2,21 @@ import { describe, expect, it } from 'vitest';
 import { messageOf, noteOf } from '../../../../src/language/message.js';
 import type { Field, Move, Spacing } from '../../../../src/shot/camera/camera-model.js';
 import { asSeen } from '../../../../src/solve/camera/checks/speed-checks.js';
-import { codes, FULL, field, leg, level, pan, pull, type Scene, said, solved, truck, W } from '../build.js';
+import {
+  codes,
+  FULL,
+  field,
+  leg,
+  level,
+  pan,
+  pull,
+  type Scene,
+  said,
+  scale,
+  solved,
+  truck,
+  W,
+} from '../build.js';
 
 const A = field('A', { xMm: 10 });
 const SMALL = field('S', { widthMm: 127 });
@@ -35,9 +49,18 @@ describe('spacing', () => {
     expect(steps(2, 3, 5.05)).toEqual([]);
     expect(steps(2, 3, 5.06)).toEqual(['steps-sum']);
     expect(steps(5, 5)).toEqual(['steps-count']);
-    expect(codes(of(truck([leg(FULL, 1, SMALL, 3, { form: 'steps', mm: [1, 1] })])))).toContain(
-      'steps-without-way',
-    );
+    const byHand = { form: 'steps', mm: [1, 1] } as const;
+    expect(codes(of(scale(['A'], [leg(1, 1, 1.02, 3, byHand)])))).toContain('steps-without-way');
+  });
+
+  it('has graduations of a truck that add up to the difference of the widths', () => {
+    const [wide, narrow] = [field('A', { widthMm: 250 }), field('B', { widthMm: 240, xMm: 30 })];
+    const steps = (from: Field, to: Field, ...mm: number[]) =>
+      said(of(truck([leg(from, 1, to, 4, { form: 'steps', mm })])), 'steps-sum');
+    expect(steps(wide, narrow, 2, 5, 3.05)).toEqual([]);
+    expect(steps(narrow, wide, 2, 5, 3)).toEqual([]);
+    expect(steps(wide, narrow, 2, 5, 4)[0]).toContain('add up to 11 mm, but the width changes by 10 mm');
+    expect(steps(narrow, wide, -2, -5, -3)).toHaveLength(1);
   });
 
   it('has a fairing mark inside its move, before which enough is done', () => {
