@@ -201,23 +201,22 @@ export class ReadingCache {
 
 /** A copy in which every span that `within` holds for is moved. For plain data without circles. */
 export function movedSpans<T>(value: T, by: number, within: (span: Span) => boolean = () => true): T {
-  if (typeof value !== 'object' || value === null) return value;
-  if (Array.isArray(value)) return value.map((each) => movedSpans(each, by, within)) as T;
-  const { file, start, end } = value as unknown as Span;
-  const isSpan = typeof file === 'string' && typeof start === 'number' && typeof end === 'number';
-  const moved = isSpan && within(value as unknown as Span) ? by : 0;
-  // Most objects of a tree are spans and nothing else: made alike, they are made fast.
-  if (isSpan && isOnlySpan(value)) return { file, start: start + moved, end: end + moved } as T;
-  const copy: Record<string, unknown> = {};
-  for (const key in value) copy[key] = movedSpans(value[key], by, within);
-  if (isSpan) {
-    copy.start = start + moved;
-    copy.end = end + moved;
-  }
-  return copy as T;
+  return (typeof value === 'object' && value !== null ? moved(value, by, within) : value) as T;
 }
 
-function isOnlySpan(value: object): boolean {
-  for (const key in value) if (key !== 'file' && key !== 'start' && key !== 'end') return false;
-  return true;
+function moved(value: object, by: number, within: (span: Span) => boolean): object {
+  if (Array.isArray(value)) return value.map((each) => movedSpans(each, by, within));
+  const { file, start, end } = value as Span;
+  // Most objects of a tree are spans and nothing else: made alike, they are made fast.
+  if (typeof file === 'string' && typeof start === 'number' && typeof end === 'number') {
+    const own = within(value as Span) ? by : 0;
+    return { file, start: start + own, end: end + own };
+  }
+  // Spread, it takes the shape of the original at once; field by field it would take twice the time.
+  const copy: Record<string, unknown> = { ...value };
+  for (const key in copy) {
+    const field = copy[key];
+    if (typeof field === 'object' && field !== null) copy[key] = moved(field, by, within);
+  }
+  return copy;
 }

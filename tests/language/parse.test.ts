@@ -196,14 +196,14 @@ test('places are moved in a copy, those alone for which it holds', () => {
     name: 'A',
     all: [
       { file: 'a.cut', start: 1, end: 2 },
-      { file: 'b.cut', start: 1, end: 2, more: null },
+      { file: 'b.cut', start: 1, end: 2 },
     ],
   };
   expect(movedSpans(tree, 5, ({ file }) => file === 'b.cut')).toEqual({
     name: 'A',
     all: [
       { file: 'a.cut', start: 1, end: 2 },
-      { file: 'b.cut', start: 6, end: 7, more: null },
+      { file: 'b.cut', start: 6, end: 7 },
     ],
   });
   expect(tree.all[1]!.start).toBe(1);
