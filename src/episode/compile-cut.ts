@@ -15,7 +15,7 @@ import type { Shot } from '../shot/shot.js';
 import { solve } from '../solve/solve-shot.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import type { CutCache } from './cut-cache.js';
-import { printedTexts, shotLimits, textLimits, treeGlyphs, treeLimits } from './cut-limits.js';
+import { shotLimits, textLimits, treeGlyphs, treeLimits } from './cut-limits.js';
 import { dictionaryOf } from './english-words.js';
 import { artistsOf, type Episode, type EpisodeCache, newEpisodeCache } from './episode.js';
 import { STANDARD_INPUT } from './find-cuts.js';
@@ -136,10 +136,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     }
   }
   let surroundings: Surroundings | null = null;
-  diagnostics.push(
-    ...textLimits(trees.flatMap(printedTexts)),
-    ...scansOutside(host, place, trees, episode.folder),
-  );
+  diagnostics.push(...textLimits(trees, sources), ...scansOutside(host, place, trees, episode.folder));
   const found = inOrder(
     [...episode.diagnostics, ...withoutAccepted(diagnostics, parsed.tree, solved !== null)],
     sources,

@@ -2,7 +2,7 @@
 
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import type { Item, Statement, Tree } from '../language/tree.js';
-import { uncovered } from '../print/glyph-coverage.js';
+import { covers, uncovered } from '../print/glyph-coverage.js';
 import { endOf, startOf } from '../shot/camera/move-kinds.js';
 import type { Shot } from '../shot/shot.js';
 import type { Written } from './episode.js';
@@ -11,6 +11,8 @@ import type { Written } from './episode.js';
 const LONGEST_TEXT = 4000;
 /** Characters of all texts of a cut: some fifty pages of memo. */
 const MOST_CHARACTERS = 100_000;
+/** A character that is normalized may become that many (Unicode Standard Annex 15: U+FDFA in NFKC). */
+const MOST_GROWTH = 18;
 /** Columns for more levels than this fill a pile of paper for every page. */
 const MOST_LEVELS = 200;
 /** Statements of one kind. */
@@ -26,11 +28,12 @@ const MOST_MOVE_FRAMES = 300_000;
 /** Moves times rows of the sheet: a move holds what it has done to the end. */
 const MOST_HELD_FRAMES = 120_000_000;
 
-/** Of what is printed: `texts` are those of the cut and of what it uses. */
-export function textLimits(texts: readonly Written[]): Diagnostic[] {
+/** Of what is printed: `trees` are those of the cut and of what it uses. */
+export function textLimits(trees: readonly Tree[], sources: ReadonlyMap<string, string>): Diagnostic[] {
+  if (areShort(trees, sources)) return [];
   const found: Diagnostic[] = [];
   let sum = 0;
-  for (const { text, span } of texts) {
+  for (const { text, span } of trees.flatMap(printedTexts)) {
     const before = sum;
     sum += text.length;
     if (text.length > LONGEST_TEXT)
@@ -41,6 +44,20 @@ export function textLimits(texts: readonly Written[]): Diagnostic[] {
       found.push(diagnose('text-too-long', span, { variant: 'all', most: MOST_CHARACTERS }));
   }
   return found;
+}
+
+/** Whether no text can be beyond the limits, by what was typed for it, so that none need be looked for. */
+function areShort(trees: readonly Tree[], sources: ReadonlyMap<string, string>): boolean {
+  let sum = 0;
+  for (const { file, statements } of trees) {
+    const growth = PLAIN.test(sources.get(file) ?? '') ? 1 : MOST_GROWTH;
+    for (const { span } of statements) {
+      const most = (span.end - span.start) * growth;
+      sum += most;
+      if (most > LONGEST_TEXT || sum > MOST_CHARACTERS) return false;
+    }
+  }
+  return true;
 }
 
 /** What a text says too often to be bound. `trees`: of the cut and of what it uses. */
@@ -119,7 +136,7 @@ function tooLarge(frames: number, held: number, span: Span): Diagnostic | null {
 // ---- every text of a tree that will stand on paper
 
 /** A text that will stand on paper. */
-export interface PrintedText extends Written {
+interface PrintedText extends Written {
   /** Whether it may have line breaks: memos, notes and what is said or heard are laid out in lines, names and titles are not. */
   readonly lines: boolean;
 }
@@ -128,7 +145,7 @@ export interface PrintedText extends Written {
 const STAYS_IN_TEXT: ReadonlySet<Statement['kind']> = new Set(['use', 'mark', 'phrase', 'accept', 'track']);
 
 /** Quoted texts and names that are printed, with their places; not those of drawings, which `printedNames` gives. */
-export function printedTexts(tree: Tree): readonly PrintedText[] {
+function printedTexts(tree: Tree): readonly PrintedText[] {
   const known = textsOfTrees.get(tree) ?? findTexts(tree);
   textsOfTrees.set(tree, known);
   return known;
@@ -195,10 +212,26 @@ export function treeGlyphs(tree: Tree, source: string): readonly Diagnostic[] {
 const glyphsOfTrees = new WeakMap<Tree, readonly Diagnostic[]>();
 
 function findMissing(tree: Tree, source: string): Diagnostic[] {
-  // Most texts are without anything to look for.
+  if (isPrintable(source)) return [];
   const names = BEYOND_ASCII.test(source) ? printedNames(tree) : [];
   return [...printedTexts(tree), ...names].flatMap((text) => missing(text, source));
 }
+
+/**
+ * Whether nothing in a text can be missing, wherever it stands, so that its pieces need no look: most texts. A letter with marks and
+ * what is written with `\\` may become other characters than those that are typed.
+ */
+function isPrintable(source: string): boolean {
+  if (source.includes('\\')) return false;
+  if (PLAIN.test(source)) return true;
+  if (/\p{M}/u.test(source)) return false;
+  const typed = [...new Set(source.match(/[^\n\r -~]/gu))].join('');
+  return [...typed, ...typed.normalize('NFC'), ...typed.normalize('NFKC')].every((character) =>
+    covers(character.codePointAt(0)!),
+  );
+}
+
+const PLAIN = /^[\n\r -~]*$/;
 
 /** The same for titles and names of the manifest. */
 export function writtenGlyphs(texts: readonly Written[], source: string): Diagnostic[] {
