@@ -185,26 +185,32 @@ export function cameraFrames(c: CameraTracks, length: number, settings: Settings
 }
 
 /**
- * A point q of the artwork lies at P = home + (x, y) + scale · R · q; on screen at (W/w) · Rcam⁻¹ · (P − c).
- * The way that a level shares with the camera is taken out before the difference is made, so that a follow and the pull the
- * other way are the same on screen to the last digit. Most levels stand still before a camera that does: what is as on the frame
- * before is not computed again.
+ * Where each level is. Most stand still before a camera that does: what is as on the frame before is not computed again.
+ * `camera`: one a frame.
  */
 export function placementFrames(
-  t: LevelTracks,
-  c: CameraTracks,
+  stage: Stage,
   camera: readonly CameraFrame[],
-  standard: number,
-): PlacementFrame[] {
-  const { level: _, ...own } = t;
-  const changing = [...Object.values(own), ...Object.values(c)].filter(changes);
-  let last: PlacementFrame | null = null;
-  return camera.map((seen) => {
-    const f = seen.frame;
-    if (!last || changing.some((track) => track[f] !== track[f - 1]))
-      last = placementAt(t, c, seen, standard);
-    return last;
-  });
+): Map<string, readonly PlacementFrame[]> {
+  const standard = stage.context.settings.field.widthMm;
+  // Without moves nothing was written.
+  const changing = (tracks: readonly Float64Array[]) =>
+    stage.paths.size === 0 ? [] : tracks.filter(changes);
+  const ofCamera = changing(Object.values(stage.camera));
+  const placed = new Map<string, readonly PlacementFrame[]>();
+  for (const [name, all] of stage.levels) {
+    const { level: _, ...tracks } = all;
+    const differing = [...ofCamera, ...changing(Object.values(tracks))];
+    let last: PlacementFrame | null = null;
+    const frames = camera.map((seen) => {
+      const f = seen.frame;
+      if (!last || differing.some((track) => track[f] !== track[f - 1]))
+        last = placementAt(all, stage.camera, seen, standard);
+      return last;
+    });
+    placed.set(name, frames);
+  }
+  return placed;
 }
 
 /** Whether a track differs on any two frames; the moment before the first frame does not count. */
@@ -213,6 +219,11 @@ function changes(track: Float64Array): boolean {
   return false;
 }
 
+/**
+ * A point q of the artwork lies at P = home + (x, y) + scale · R · q; on screen at (W/w) · Rcam⁻¹ · (P − c).
+ * The way that a level shares with the camera is taken out before the difference is made, so that a follow and the pull the
+ * other way are the same on screen to the last digit.
+ */
 function placementAt(t: LevelTracks, c: CameraTracks, seen: CameraFrame, standard: number): PlacementFrame {
   const f = seen.frame;
   const scale = t.scale[f]!;

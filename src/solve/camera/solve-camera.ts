@@ -26,7 +26,7 @@ import { sameTurn } from './field-moves.js';
 import { solveMove } from './move-path.js';
 import { artworkOf } from './needed-artwork.js';
 import { checkLight, solveLight } from './solve-light.js';
-import type { Artwork, PlacementFrame, SolvedCamera, SolvedMove } from './solved-camera.js';
+import type { Artwork, SolvedCamera, SolvedMove } from './solved-camera.js';
 
 /**
  * Pure. The result is complete whatever was reported: moves whose numbers make no sense are left out, other faults are solved
@@ -63,14 +63,13 @@ export function solveCamera(
   });
   checkStrobing(solvedMoves, stage, report);
 
-  const placement = new Map<string, readonly PlacementFrame[]>();
+  const placement = placementFrames(stage, frames);
   const artwork = new Map<string, Artwork>();
   const pulls = movesOf(moves, 'pull');
   for (const [name, tracks] of stage.levels) {
-    const placed = placementFrames(tracks, stage.camera, frames, settings.field.widthMm);
+    const placed = placement.get(name)!;
     const made = artworkOf(tracks.level, frames, placed, loopOf(tracks, pulls, stage, report), settings);
     checkArtwork(tracks.level, made, report);
-    placement.set(name, placed);
     artwork.set(name, made);
   }
 
@@ -135,22 +134,28 @@ function fieldsOf(camera: Camera): Set<Field> {
  * `rest` counts too: it is where a move that begins with frame 1 leaves from.
  */
 function usedAt({ camera }: Stage, length: number, rest: Field): (field: Field) => boolean {
-  return (field) => {
-    if (same(field, rest.xMm, rest.yMm, rest.widthMm, rest.turnDeg)) return true;
-    for (let f = 1; f <= length; f++) {
-      const x = camera.baseX[f]! + camera.goneX[f]!;
-      const y = camera.baseY[f]! + camera.goneY[f]!;
-      if (same(field, x, y, camera.width[f]!, camera.turn[f]!)) return true;
-    }
-    return false;
-  };
+  let last: View = rest;
+  const views = [last];
+  for (let f = 1; f <= length; f++) {
+    const xMm = camera.baseX[f]! + camera.goneX[f]!;
+    const yMm = camera.baseY[f]! + camera.goneY[f]!;
+    const widthMm = camera.width[f]!;
+    const turnDeg = camera.turn[f]!;
+    if (last.xMm === xMm && last.yMm === yMm && last.widthMm === widthMm && last.turnDeg === turnDeg)
+      continue;
+    last = { xMm, yMm, widthMm, turnDeg };
+    views.push(last);
+  }
+  return (field) => views.some((view) => same(field, view));
 }
 
-const same = (field: Field, x: number, y: number, width: number, turn: number): boolean =>
-  Math.abs(field.xMm - x) <= SAME_MM &&
-  Math.abs(field.yMm - y) <= SAME_MM &&
-  Math.abs(field.widthMm - width) <= SAME_MM &&
-  sameTurn(field.turnDeg, turn);
+type View = Pick<Field, 'xMm' | 'yMm' | 'widthMm' | 'turnDeg'>;
+
+const same = (a: View, b: View): boolean =>
+  Math.abs(a.xMm - b.xMm) <= SAME_MM &&
+  Math.abs(a.yMm - b.yMm) <= SAME_MM &&
+  Math.abs(a.widthMm - b.widthMm) <= SAME_MM &&
+  sameTurn(a.turnDeg, b.turnDeg);
 
 /** The field that a camera move goes to, or has gone to, on a frame. */
 function fieldAt(moves: readonly Move[], frame: number): Field | null {
