@@ -19,14 +19,14 @@ export const episode: Texts<EpisodeMessages> = {
   'overlap-fps': {
     title: 'O.L する2カットの毎秒コマ数が違う',
     explanation:
-      'O.L は2つのカットを1コマずつ混ぜるので、毎秒のコマ数を同じにします。片方にだけ fps の行があります。',
+      'O.L は2つのカットを1コマずつ混ぜるので、毎秒のコマ数を同じにします。片方にだけ `fps` の行があります。',
     message: ({ neighbour, there, here }) =>
       `${neighbourName(neighbour)}は毎秒${there}コマ、このカットは毎秒${here}コマです。1コマずつ O.L できません。`,
   },
   'overlap-unanswered': {
     title: '隣のカットに O.L がない',
     explanation:
-      'このカットは隣と O.L しますが、隣のテキストのその側に overlap がないので、隣のシートにのりしろがありません。隣とは、episode.yaml でこのカットの前か後にあるカットです。まだ書いていないカットなら、問題ありません。',
+      'このカットは隣と O.L しますが、隣のテキストのその側に `overlap` がないので、隣のシートにのりしろがありません。隣とは、episode.yaml でこのカットの前か後にあるカットです。まだ書いていないカットなら、問題ありません。',
     message: ({ neighbour, way, length }) =>
       `${neighbourName(neighbour)}に、この O.L を受ける \`overlap ${way} ${length}\` がありません。`,
   },
@@ -47,14 +47,14 @@ export const episode: Texts<EpisodeMessages> = {
   'overlap-unchecked': {
     title: '隣のカットの O.L を確かめられない',
     explanation:
-      '隣のカットに誤りがあって overlap が読めないので、長さを比べられません。先にそのカットを直してください。',
+      '隣のカットに誤りがあって `overlap` が読めないので、長さを比べられません。先にそのカットを直してください。',
     message: ({ neighbour, why }) =>
       `${neighbourName(neighbour)}${why === 'unreadable' ? 'が読めない' : 'に誤りがある'}ので、O.L の長さが同じか確かめられません。`,
   },
   'reuse-circle': {
     title: '一周する兼用',
     explanation:
-      '兼用が次々につながって元に戻るので、誰も絵を描きません。つながりはメッセージに出ています。絵を描くカットには reuse を書きません。',
+      '兼用が次々につながって元に戻るので、誰も絵を描きません。つながりはメッセージに出ています。絵を描くカットには `reuse` を書きません。',
     message: ({ links }) => `${notLent({ why: 'circle', links })}。`,
   },
   'reuse-nothing': {
@@ -79,7 +79,7 @@ export const cutList: Texts<CutListMessages> = {
   'list-cut-errors': {
     title: '誤りのあるカットが表にある',
     explanation:
-      '表を欠かさないため、そのカットも読めた分だけ印を付けて載せます。数字は変わることがあり、印刷はしません。何が誤りかはここには出ません。cutwright check が行と一緒に出します。',
+      '表を欠かさないため、そのカットも読めた分だけ印を付けて載せます。数字は変わることがあり、印刷はしません。何が誤りかはここには出ません。`cutwright check` が行と一緒に出します。',
     message: ({ cut, errors, warnings, timed, file }) => {
       const count = [
         ...(errors > 0 ? [`誤りが${errors}件`] : []),
@@ -91,7 +91,7 @@ export const cutList: Texts<CutListMessages> = {
   'list-over-budget': {
     title: '総尺が定尺を超える',
     explanation:
-      '全カットの総尺（O.L は1回だけ数えます）が、episode.yaml の定尺を超えています。list は合計に出します。--check を付けると、スクリプト用に誤りになります。カットを短くするか、定尺を変えてください。',
+      '全カットの総尺（O.L は1回だけ数えます）が、episode.yaml の定尺を超えています。`list` は合計に出します。`--check` を付けると、スクリプト用に誤りになります。カットを短くするか、定尺を変えてください。',
     message: ({ running, over, budget, fps, untimed }) => {
       const length = (frames: number): string => `${Math.floor(frames / fps)}+${frames % fps}`;
       return `総尺は${untimed > 0 ? '少なくとも ' : ' '}${length(running)} で、定尺 ${length(budget)} を ${length(over)}（${over}コマ）超えています。`;
@@ -103,14 +103,14 @@ export const handover: Texts<HandoverMessages> = {
   'edit-speeds': {
     title: '毎秒コマ数の違うカットが1つの編集にある',
     explanation:
-      '編集ではどのカットも同じ長さのコマで数えるので、毎秒24コマと12コマのカットを1つにできません。たいていは、消し忘れた fps の行です。または、毎秒コマ数ごとに書き出してください。',
+      '編集ではどのカットも同じ長さのコマで数えるので、毎秒24コマと12コマのカットを1つにできません。たいていは、消し忘れた `fps` の行です。または、毎秒コマ数ごとに書き出してください。',
     message: ({ cut, fps, first, firstFps }) =>
       `カット${cut}は毎秒${fps}コマ、カット${first}は毎秒${firstFps}コマです。1つの編集では同じにします。`,
   },
   'edit-dissolve': {
     title: '編集にならない O.L',
     explanation:
-      'O.L は続く2つのカットのもので、両方に同じ長さを書きます。前に overlap out 24、後に overlap in 24 です。前の O.L と次の O.L の間には、そのカットだけが見える所も必要です。',
+      'O.L は続く2つのカットのもので、両方に同じ長さを書きます。前に `overlap out 24`、後に `overlap in 24` です。前の O.L と次の O.L の間には、そのカットだけが見える所も必要です。',
     message: {
       uneven: ({ before, out, after, into }) => {
         const has = (length: number | null, word: string): string =>
@@ -124,7 +124,7 @@ export const handover: Texts<HandoverMessages> = {
   'edit-list-limit': {
     title: '編集リストに入らない',
     explanation:
-      'この編集リストは古い形式です。毎秒 24、25、30コマ、イベントは999個まで、O.L の長さは3桁、タイムコードは24時間までです。話数を分けて書き出すか、制限のない --edit otio を使ってください。',
+      'この編集リストは古い形式です。毎秒 24、25、30コマ、イベントは999個まで、O.L の長さは3桁、タイムコードは24時間までです。話数を分けて書き出すか、制限のない `--edit otio` を使ってください。',
     message: {
       speed: ({ cut, fps }) => `編集リストは毎秒 24、25、30コマですが、カット${cut}は毎秒${fps}コマです。`,
       events: ({ cut, cuts, most }) =>
@@ -136,7 +136,7 @@ export const handover: Texts<HandoverMessages> = {
   'edit-list-long': {
     title: '多くの編集機が読めない長さの O.L',
     explanation:
-      '編集リストの O.L は3桁ですが、読む側の多くは255コマまでです。編集室に確かめるか、--edit otio で書き出してください。',
+      '編集リストの O.L は3桁ですが、読む側の多くは255コマまでです。編集室に確かめるか、`--edit otio` で書き出してください。',
     message: ({ cut, frames, most }) =>
       `カット${cut}への O.L は${frames}コマです。編集リストを読む側の多くは${most}コマまでです。`,
   },
@@ -158,7 +158,7 @@ const because = (reason: UnreadableScan): string => {
     case 'broken':
       return '途中で切れているか、壊れています';
     case 'size':
-      return `${reason.width} × ${reason.height} ピクセルです。1辺 ${reason.most}、全体で ${reason.mostMillions}00万ピクセルまでです`;
+      return `${reason.width} × ${reason.height} ピクセルです。1辺 ${reason.most}、全体で${reason.mostMillions / 100}億ピクセルまでです`;
   }
 };
 
@@ -166,7 +166,7 @@ export const picture: Texts<PictureMessages> = {
   'scan-name': {
     title: '意味のない波括弧がスキャンの名前にある',
     explanation:
-      'スキャンの名前では、{cut} がカット番号、{level} がセルの名前、{number} が動画番号になります。{number:4} は 0012 のように4桁です。ほかのものは波括弧に書けません。',
+      'スキャンの名前では、`{cut}` がカット番号、`{level}` がセルの名前、`{number}` が動画番号になります。`{number:4}` は 0012 のように4桁です。ほかのものは波括弧に書けません。',
     message: ({ written, parts }) =>
       `スキャンの名前の \`${written}\` に意味はありません。使えるのは ${parts.map((part) => `\`{${part}}\``).join('、')} です。`,
   },
@@ -189,13 +189,13 @@ export const picture: Texts<PictureMessages> = {
   'canvas-missing': {
     title: '絵を描くパッケージがない',
     explanation:
-      '撮影と画像の書き出しには @napi-rs/canvas（MIT ライセンス）を使います。ふつうは npm が cutwright と一緒に入れますが、任意のパッケージを除く設定か、この機種用のものがないと入りません。ほかの機能はすべて使えます。',
+      '撮影と画像の書き出しには `@napi-rs/canvas`（MIT ライセンス）を使います。ふつうは npm が cutwright と一緒に入れますが、任意のパッケージを除く設定か、この機種用のものがないと入りません。ほかの機能はすべて使えます。',
     message: () => '絵を描くには `@napi-rs/canvas` が必要ですが、入っていません。',
   },
   'film-program-missing': {
     title: '動画ファイルを作るプログラムがない',
     explanation:
-      '動画ファイルは、別のプログラムの ffmpeg で作ります。ないときは1コマ1枚の画像を書き出します。どの動画ソフトでもつなげられます。Debian と Ubuntu では apt-get install ffmpeg で入ります。',
+      '動画ファイルは、別のプログラムの ffmpeg で作ります。ないときは1コマ1枚の画像を書き出します。どの動画ソフトでもつなげられます。Debian と Ubuntu では `apt-get install ffmpeg` で入ります。',
     message: ({ film, folder }) =>
       `\`${film}\` には ffmpeg が必要ですが、入っていません。1コマ1枚の画像を \`${folder}\` に書きました。`,
   },

@@ -89,7 +89,7 @@ export const files: Texts<FileMessages> = {
   'no-cuts': {
     title: 'することがない',
     explanation:
-      'フォルダーか episode.yaml を調べましたが、カットがありません。カットは名前が .cut で終わるファイルです。episode.yaml では cuts に書きます。',
+      'フォルダーか episode.yaml を調べましたが、カットがありません。カットは名前が .cut で終わるファイルです。episode.yaml では `cuts` に書きます。',
     message: {
       folder: () => 'このフォルダーに、名前が .cut で終わるファイルがありません。',
       'manifest-list': () => 'episode.yaml にカットがありません。',
@@ -101,7 +101,7 @@ export const files: Texts<FileMessages> = {
   'pattern-empty': {
     title: 'どのカットにも当たらないパターン',
     explanation:
-      'cuts に書いたパターンの1つが、話数のどのファイルにも当たりません。フォルダーの名前を変えたのかもしれません。パターンの * は名前の中の何文字でも、? は1文字、** は何段のフォルダーでも当たります。',
+      '`cuts` に書いたパターンの1つが、話数のどのファイルにも当たりません。フォルダーの名前を変えたのかもしれません。パターンの `*` は名前の中の何文字でも、`?` は1文字、`**` は何段のフォルダーでも当たります。',
     message: ({ pattern }) => `\`${pattern}\` に当たるファイルがありません。`,
   },
   'cut-twice': {
@@ -114,7 +114,7 @@ export const files: Texts<FileMessages> = {
   'episode-syntax': {
     title: 'episode.yaml が読めない',
     explanation:
-      'episode.yaml は YAML で、1行に1つ「キー: 値」を書きます。示した所から YAML として読めません。コロンのある文字や、* や @ などの記号で始まる文字は引用符で囲みます。',
+      'episode.yaml は YAML で、1行に1つ「キー: 値」を書きます。示した所から YAML として読めません。コロンのある文字や、`*` や `@` などの記号で始まる文字は引用符で囲みます。',
     message: {
       yaml: ({ code, message }) => plainYaml(code, message),
       'too-deep': () => '入れ子が深すぎて読めません。',
@@ -149,7 +149,7 @@ export const files: Texts<FileMessages> = {
   'episode-outside': {
     title: 'episode.yaml がフォルダーの外を指している',
     explanation:
-      '話数とは、そのフォルダーと下のことです。cuts のパターンは、../ でも、絶対パスでも、リンクでも外に出られません。話数をまるごとコピーでき、よそのファイルを読むこともありません。',
+      '話数とは、そのフォルダーと下のことです。`cuts` のパターンは、`../` でも、絶対パスでも、リンクでも外に出られません。話数をまるごとコピーでき、よそのファイルを読むこともありません。',
     message: ({ path }) => `\`${path}\` は話数のフォルダーの外です。`,
   },
   'artist-without-cut': {

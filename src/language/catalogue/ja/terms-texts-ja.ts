@@ -183,9 +183,11 @@ export const sheetRows = (time: number, rows: number): string =>
 export const neighbourName = ({ cut, file }: Neighbour): string =>
   cut === '' ? `\`${file}\`` : `カット${cut}`;
 
-/** `A、B、C のどれか`; of two `A か B`. */
-export const oneOf = (words: readonly string[]): string =>
-  words.length === 2 ? words.join(' か ') : words.length === 1 ? words[0]! : `${words.join('、')} のどれか`;
+/** Words that may be typed: `A4`、`A3`、`B4`; of two `A` か `B`. */
+export const oneOf = (words: readonly string[]): string => {
+  const typed = words.map((word) => `\`${word}\``);
+  return typed.join(typed.length === 2 ? ' か ' : '、');
+};
 
 /** At most six drawings of a level. */
 export const drawingList = (drawings: readonly string[]): string =>
@@ -280,7 +282,19 @@ const REASONS: Readonly<Record<string, string>> = {
   'the disk does not answer': 'ディスクが応答しません',
   'the name holds a character that no file name may hold': 'ファイル名に使えない文字があります',
   'is larger than 8 MB': '8 MB を超えています',
+  'is no file': 'ファイルではありません',
+  'others claim it at the same time': 'ほかも同時に使おうとしています',
+  'a revision cannot be changed': '前の版は変えられません',
+  'git is not installed': 'git が入っていません',
+  'git gave an answer that cannot be read': 'git の答えが読めません',
+  'the folder is in no git work tree': 'git の作業フォルダーではありません',
 };
 
-/** A reason as a sentence without its full stop; one that is not known stays as the system gave it. */
-export const reasonInJapanese = (reason: string): string => REASONS[reason] ?? reason;
+/** A reason as a sentence without its full stop; one that is not known stands as the system gave it. */
+export function reasonInJapanese(reason: string): string {
+  const revision = /^git knows no revision (`.*`)$/.exec(reason)?.[1];
+  if (revision !== undefined) return `git に ${revision} という版はありません`;
+  const git = /^git (?:says|failed): (.*)$/s.exec(reason)?.[1];
+  if (git !== undefined) return `git が失敗しました（\`${git}\`）`;
+  return REASONS[reason] ?? `\`${reason}\``;
+}

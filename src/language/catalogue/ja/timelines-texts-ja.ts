@@ -192,8 +192,8 @@ export const timelines: Texts<TimelineMessages> = {
     explanation:
       'この絵は別の割りで描かれています。番号を確定した時の枚数か、兼用元のカットに合わせたものです。新しい番号で描き直すか（`number --gone` と `--new`）、ツメを今の位置に合わせてください。その時の中割り1枚に1つずつの分数を書けば、その時の割りになります。後から足した中割りは、隣同士の真ん中になります。',
     message: ({ level, from, to, moved }) => {
-      const places = moved.map(({ cel, name, was }) => `${level}${cel}（${name}）は ${share(was)}`);
-      return `紙の上では、原画${from}→${to} の${places.join('、')} にありますが、このツメでは ${moved.map(({ is }) => share(is)).join('、')} です。`;
+      const places = moved.map(({ cel, name, was }) => `${level}${cel}（${name}）が ${share(was)}`);
+      return `紙では原画${from}→${to} の間の ${places.join('、')} ですが、このツメでは ${moved.map(({ is }) => share(is)).join('、')} です。`;
     },
   },
   'chart-twice': {

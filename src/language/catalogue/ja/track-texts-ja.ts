@@ -54,7 +54,7 @@ export const track: Texts<TrackMessages> = {
   },
   'track-past-end': {
     title: 'カットの後に始まる録音',
-    explanation: '@ の後の行から録音が聞こえますが、シートの最後の行を越えています。',
+    explanation: '`@` の後の行から録音が聞こえますが、シートの最後の行を越えています。',
     message: ({ frame, rows }) => `録音は${frame}行目から始まりますが、シートは${rows}行です。`,
   },
   'timecode-range': {
@@ -67,14 +67,14 @@ export const track: Texts<TrackMessages> = {
   'track-start': {
     title: '始める所より短い録音',
     explanation:
-      'from の後は、録音の頭から数えた時間です。録音の方が短くなっています。録音にタイムコードが付いているなら、頭のタイムコードを引いてください。',
+      '`from` の後は、録音の頭から数えた時間です。録音の方が短くなっています。録音にタイムコードが付いているなら、頭のタイムコードを引いてください。',
     message: ({ seconds, startSeconds }) =>
       `録音は${inSeconds(seconds)}なので、${inSeconds(startSeconds)}からは何も聞こえません。`,
   },
   'track-length': {
     title: '録音とカットの長さが違う',
     explanation:
-      '録音がシートの最後の行より前に終わるか、後まで続きます。尺を直したか、別のカットの録音かもしれません。from を書いたときは、録音が長くてもかまいません。',
+      '録音がシートの最後の行より前に終わるか、後まで続きます。尺を直したか、別のカットの録音かもしれません。`from` を書いたときは、録音が長くてもかまいません。',
     message: {
       short: ({ rows, last }) =>
         last > 0
@@ -92,7 +92,7 @@ export const track: Texts<TrackMessages> = {
   'voice-unheard': {
     title: '録音が無音の所のセリフ',
     explanation:
-      '`voice` の行ではセリフがありますが、録音は半秒以上無音です。行がずれている（cutwright listen で探せます）か、間をおいて話しています。間があるなら、2つのセリフに分けてください。',
+      '`voice` の行ではセリフがありますが、録音は半秒以上無音です。行がずれている（`cutwright listen` で探せます）か、間をおいて話しています。間があるなら、2つのセリフに分けてください。',
     message: ({ from, to, whole }) =>
       whole
         ? 'このセリフの行では、何も聞こえません。'
@@ -101,7 +101,7 @@ export const track: Texts<TrackMessages> = {
   'sound-unwritten': {
     title: '何も書かれていない所の音',
     explanation:
-      '録音には半秒以上の音がありますが、セリフも SE も音楽も書かれていません。セリフが抜けているのかもしれません。cutwright listen --lines で範囲の候補が出ます。',
+      '録音には半秒以上の音がありますが、セリフも SE も音楽も書かれていません。セリフが抜けているのかもしれません。`cutwright listen --lines` で範囲の候補が出ます。',
     message: ({ stretches }) => {
       const all = stretches.slice(0, 3).map(({ from, to }) => `${from}～${to}`);
       const more = stretches.length - all.length;
@@ -111,7 +111,7 @@ export const track: Texts<TrackMessages> = {
   'nothing-to-hear': {
     title: '聞くものがない',
     explanation:
-      'listen は、カットの `track` の行の録音を読み、`voice` の行のセリフを探します。その行がないか、ファイルが読めないか、セリフが書かれていません。--lines ならセリフがなくても使えます。',
+      '`listen` は、カットの `track` の行の録音を読み、`voice` の行のセリフを探します。その行がないか、ファイルが読めないか、セリフが書かれていません。`--lines` ならセリフがなくても使えます。',
     message: {
       'no-track': () => 'このカットに録音がありません。`track "sound/c012.wav"` のように書いてください。',
       'no-recording': () => '録音が読めないので、何も聞けません。',

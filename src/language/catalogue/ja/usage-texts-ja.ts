@@ -16,13 +16,14 @@ const NO_PAGE: Readonly<Record<PrintedPart, string>> = {
 /** What a command needs that stands alone, by the argument's name. */
 const NEEDED: Readonly<Record<string, string>> = {
   files: 'ファイル',
+  shell: 'シェルの名前',
   what: '`episode`（話数）か `cut`（カット）',
 };
 
 export const usage: Texts<UsageMessages> = {
   'unknown-command': {
     title: '存在しないコマンド',
-    explanation: '最初の言葉がコマンドではありません。cutwright --help で一覧が出ます。',
+    explanation: '最初の言葉がコマンドではありません。`cutwright --help` で一覧が出ます。',
     message: {
       guess: ({ name, guess }) => `コマンド \`${name}\` はありません${meant(guess)}`,
       file: ({ name }) => `\`${name}\` はコマンドではありません。\`cutwright build ${name}\` のことですか？`,
@@ -32,7 +33,7 @@ export const usage: Texts<UsageMessages> = {
   },
   'unknown-option': {
     title: 'コマンドにないオプション',
-    explanation: 'オプションはコマンドごとに違います。--help で例と一緒に出ます。',
+    explanation: 'オプションはコマンドごとに違います。`--help` で例と一緒に出ます。',
     message: {
       'of-command': ({ command, option, guess }) =>
         `\`${command}\` に \`${option}\` というオプションはありません${meant(guess)}`,
@@ -69,9 +70,9 @@ export const usage: Texts<UsageMessages> = {
       'from-behind-end': ({ from, sheets, frames }) =>
         `\`--from ${from}\` は最後を越えています。${sheets > 1 ? '一番長いシートは' : 'シートは'}${frames}コマです。`,
       'film-ending': ({ endings }) =>
-        `\`--output\` は、名前が ${endings.join('、')} で終わる動画ファイルか、フォルダー、または frames/%04d.png のような画像の名前です。`,
+        `\`--output\` は、名前が ${oneOf(endings)} で終わる動画ファイルか、フォルダー、または \`frames/%04d.png\` のような画像の名前です。`,
       'picture-names': () =>
-        '画像の名前には番号が1つ必要で、.png で終わります。frames/%04d.png のように書きます。',
+        '画像の名前には番号が1つ必要で、`.png` で終わります。`frames/%04d.png` のように書きます。',
       'picture-size': ({ least, most }) =>
         `\`--size\` は幅と高さのピクセル数です。どちらも ${least} から ${most} までで、960x540 のように書きます。`,
       'home-missing': () => '`--home` のフォルダーがありません。',
@@ -94,7 +95,7 @@ export const usage: Texts<UsageMessages> = {
         `\`--time\` は尺です。5+0、120、8'04 のように書きます。${sentence(fault)}`,
       'new-cut': ({ fault }, sentence) => `新しいカットになりません。${sentence(fault)}`,
       'like-unknown': ({ cut, guess }) =>
-        `この話数にカット${cut}はありません${guess === null ? '。' : `。${guess} のことですか？`}`,
+        `この話数にカット${cut}はありません${guess === null ? '。' : `。\`${guess}\` のことですか？`}`,
       'like-nothing': ({ file }) => `ここには話数も、手本にするファイル \`${file}\` もありません。`,
       shell: ({ shells, guess }) => `\`completion\` は ${oneOf(shells)} のためのものです${meant(guess)}`,
       shard: () => '`--shard` は、いくつかに分けたうちの1つです。1/8 から 8/8 のように書きます。',
@@ -118,7 +119,7 @@ export const usage: Texts<UsageMessages> = {
       'one-json': ({ cuts }) =>
         `${cuts}カットは1つの JSON に入りません。\`--output\` にフォルダーを指定してください。`,
       'output-nameless': ({ ending }) =>
-        `これらのカットは1つの話数の全部ではないので、ファイル名が決まりません。\`--output\` に cuts${ending} のような名前を指定してください。`,
+        `これらのカットは1つの話数の全部ではないので、ファイル名が決まりません。\`--output\` に \`cuts${ending}\` のような名前を指定してください。`,
       'film-standard-output': () =>
         '動画ファイルは標準出力に出せません。`--output` にファイルかフォルダーを指定してください。',
       'input-nameless': () => '標準入力には名前がありません。`--output` にファイルを指定してください。',
@@ -150,7 +151,7 @@ export const usage: Texts<UsageMessages> = {
       'version-shared': () =>
         'このファイルには、カットが共有するものしかありません。比べるカットがありません。',
       'git-words': () =>
-        '`--git` には、git が diff コマンドに渡す7つの言葉が必要です。git が呼び出すもので、手では使いません。',
+        '`--git` には、git が `diff` のコマンドに渡す7つの言葉が必要です。git が呼び出すもので、手では使いません。',
       'list-episodes': ({ manifests }) =>
         `カット表は1つの話数のものですが、${manifests.length}つの話数のカットがあります：${manifests.map((file) => (file === null ? '話数なし' : `\`${file}\``)).join('、')}。`,
       'edit-episodes': ({ episodes }) =>
