@@ -37,6 +37,6 @@ describe.each(Object.entries(situations))('%s', (code, { files, prepare, failing
     const host = memoryHost(files);
     prepare?.(host);
     const { error } = await run(host, ...failing);
-    expect(error).toMatch(new RegExp(`(error|warning|hint)\\[${code}\\]: [^a-z].*[.?]\\n`));
+    expect(error).toMatch(new RegExp(`(Error|Warning|Hint): [^a-z].*[.?]\\n.*: ${code}\\n`));
   });
 });
