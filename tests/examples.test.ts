@@ -122,7 +122,7 @@ describe('the examples', () => {
     expect(pull.placement.get('BG')![71]!.x).toBeCloseTo(432, 9);
   });
 
-  test('c024 and c025 dissolve over the same second: half of it is handle on either side', () => {
+  test('c024 and c025 overlap over the same second: half of it is handle on either side', () => {
     const [out, into] = [solved('c024').shot, solved('c025').shot];
     expect([out.time, out.length, out.handles]).toEqual([96, 108, { head: 0, tail: 12 }]);
     expect([into.time, into.length, into.handles]).toEqual([120, 132, { head: 12, tail: 0 }]);

@@ -66,7 +66,7 @@ export function define(command: Command, context: CommandContext): Command {
           'the sheet for a spreadsheet or a script, one row a frame',
         ],
         ['cutwright export cuts/ --output json/', 'a JSON file for each cut'],
-        ['cutwright export episode.yaml --edit otio -o ep03.otio', 'the edit: one clip a cut, dissolves'],
+        ['cutwright export episode.yaml --edit otio -o ep03.otio', 'the edit: one clip a cut, overlaps'],
         ['cutwright export episode.yaml --edit edl --start 10:00:00:00', 'the edit as an edit decision list'],
       ),
     )

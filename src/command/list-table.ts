@@ -111,7 +111,7 @@ function summary(list: CutList): string[] {
     `${plural(totals.cuts, 'cut')}, running time ${length(totals.running)}${againstBudget(over, budget, fps)}`,
   ];
   if (totals.time !== totals.running)
-    lines.push(`the times of the cuts come to ${length(totals.time)}; dissolves run once`);
+    lines.push(`the times of the cuts come to ${length(totals.time)}; overlaps run once`);
   lines.push(
     `${plural(counts.drawings, 'drawing')}: ${plural(counts.keys, 'key')}, ${plural(counts.breakdowns, 'breakdown')}, ${plural(counts.inbetweens, 'in-between')}; ${counts.reused} reused; ${counts.backgrounds > 0 ? `${plural(counts.backgrounds, 'background')} besides; ` : ''}${figure(totals.drawingsASecond, { decimals: 1, zeros: 'always' })} new ones a second`,
     `${plural(pages.all, 'page')}, ${pages.sheet} of them sheets`,

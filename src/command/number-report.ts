@@ -57,7 +57,7 @@ export function told(
   const idle = solved.levels
     .filter(({ name }) => chosen(name))
     .flatMap((level) => unused(level).map(({ cel, drawing }) => `${level.name}${cel} (${drawing})`));
-  if (idle.length > 0) lines.push(`${idle.join(', ')} ${idle.length === 1 ? 'is' : 'are'} no longer shown`);
+  if (idle.length > 0) lines.push(`${idle.join(', ')} ${idle.length === 1 ? 'is' : 'are'} not used any more`);
   return lines;
 }
 

@@ -41,7 +41,7 @@ ${examples(
   ['cutwright number c012.cut', 'pin the numbers of its levels'],
   ['cutwright number c012.cut --level A', 'only those of level A'],
   ['cutwright number c012.cut --new A:1.1a', 'after a retime: the one after 1.1 is new'],
-  ['cutwright number c012.cut --gone A:2.1', '2.1 is out; its number stays unused'],
+  ['cutwright number c012.cut --gone A:2.1', '2.1 is taken out; its number is not used any more'],
   ['cutwright number --check cuts/', 'has every drawing its number?'],
 )}`,
     )
@@ -84,7 +84,7 @@ async function number(host: Host, files: readonly string[], options: Options): P
     const chosen = (level: string) => wanted === undefined || wanted.includes(level);
     if (unsettled(compiled, chosen)) {
       count.failed += 1;
-      reporter.say(`${job.name}: say in its \`cels\` line which way is on paper, then number it again`);
+      reporter.say(`${job.name}: say in its \`cels\` line which passage is on paper, then number it again`);
       return;
     }
     const refused = twoCounts(solved, chosen);
@@ -205,7 +205,7 @@ function twoCounts({ levels }: SolvedShot, chosen: (level: string) => boolean): 
 function unsettled({ tree, diagnostics }: Compiled, chosen: (level: string) => boolean): boolean {
   return diagnostics.some(
     ({ code, span }) =>
-      code === 'cels-way' &&
+      code === 'cels-passage' &&
       tree!.statements.some(
         (each) =>
           each.kind === 'cels' &&

@@ -30,7 +30,7 @@ export function define(command: Command, context: CommandContext): Command {
   command
     .argument(
       '<files...>',
-      'a cut, or several or an episode.yaml for one film with its dissolves; - is standard input',
+      'a cut, or several or an episode.yaml for one film with its overlaps; - is standard input',
     )
     .option(
       '-o, --output <file>',
@@ -49,7 +49,7 @@ export function define(command: Command, context: CommandContext): Command {
         ['cutwright shoot c012.cut', 'c012.mp4, with the sound of its track'],
         ['cutwright shoot c012.cut --output frames/ --size 960x540', 'small pictures, one a frame'],
         ['cutwright shoot c012.cut --from 1+1 --to 2+24', 'the second second of it'],
-        ['cutwright shoot episode.yaml --output ferry.mp4', 'the whole episode, with its dissolves'],
+        ['cutwright shoot episode.yaml --output ferry.mp4', 'the whole episode, with its overlaps'],
       )}\nA film needs ffmpeg, a program of its own; without it there are the pictures. What is not
 drawn yet is a sheet with its number.\n`,
     )

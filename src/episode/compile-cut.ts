@@ -7,6 +7,7 @@ import { type Code, catalogue } from '../language/catalogue/index.js';
 import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
 import { parse } from '../language/parse.js';
 import { inOrder } from '../language/report/report-order.js';
+import { currentCode } from '../language/retired-words.js';
 import { withoutMark } from '../language/source.js';
 import type { StatementOf, Tree } from '../language/tree.js';
 import { bind } from '../shot/bind-cut.js';
@@ -235,13 +236,13 @@ export function digest(texts: readonly string[], settings: Settings, artists: re
 function withoutAccepted(diagnostics: readonly Diagnostic[], tree: Tree, whole: boolean): Diagnostic[] {
   const accepts = tree.statements.filter((statement) => statement.kind === 'accept');
   if (accepts.length === 0) return [...diagnostics];
-  const accepted = new Set(accepts.map(({ code }) => code.text));
+  const accepted = new Set(accepts.map(({ code }) => currentCode(code.text)));
   const silent = ({ code, severity }: Diagnostic): boolean => severity !== 'error' && accepted.has(code);
   const left = diagnostics.filter((one) => !silent(one));
   const silenced = new Set<string>(diagnostics.filter(silent).map(({ code }) => code));
   if (whole && !hasErrors(diagnostics)) {
     const idle = accepts.filter(
-      ({ code }) => Object.hasOwn(catalogue, code.text) && !silenced.has(code.text),
+      ({ code }) => Object.hasOwn(catalogue, code.text) && !silenced.has(currentCode(code.text)),
     );
     const others = idle.filter(({ code }) => code.text !== UNUSED);
     // Who accepts idle lines has an idle line of his own where there is no other.

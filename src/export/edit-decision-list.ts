@@ -61,7 +61,7 @@ function limits({ cuts, fps, frames }: EpisodeEdit, start: number): Diagnostic[]
   }
   for (const { solved, dissolve } of cuts) {
     if (dissolve && dissolve.length > MOST)
-      fault(solved.shot, { variant: 'dissolve', frames: dissolve.length, most: MOST });
+      fault(solved.shot, { variant: 'overlap', frames: dissolve.length, most: MOST });
   }
   if (start + frames >= 24 * 3600 * fps) {
     const last = cuts.find(({ record, source }) => start + record + source.frames >= 24 * 3600 * fps)!;

@@ -126,7 +126,7 @@ function unevenDissolves(shots: readonly Shot[]): Diagnostic[] {
     const other = into ? before.spans.cut : after.spans.cut;
     return [
       diagnose(
-        'edit-dissolve',
+        'edit-overlap',
         at.span,
         {
           variant: 'uneven',
@@ -147,5 +147,5 @@ function crowding({ solved, source, dissolve }: EditCut, next: EditCut | undefin
   if (over <= 0) return [];
   const { shot } = solved;
   const span = overlapOf(shot, 'out')?.span ?? shot.spans.time;
-  return [diagnose('edit-dissolve', span, { variant: 'crowded', cut: shot.cut, over })];
+  return [diagnose('edit-overlap', span, { variant: 'crowded', cut: shot.cut, over })];
 }

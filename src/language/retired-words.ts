@@ -1,6 +1,7 @@
 /** Words of the language that have another name now. They are still read, and a hint says what they are called. */
 
 import type { IToken } from 'chevrotain';
+import type { Code } from './catalogue/index.js';
 import { diagnose, guessFix } from './diagnostic.js';
 import type { ParsingDsl } from './shared-rules.js';
 
@@ -9,6 +10,15 @@ export const RETIRED_WORDS: ReadonlyMap<string, string> = new Map([
   ['roll', 'sway'],
   ['ticks', 'graduated'],
 ]);
+
+/** The same of codes that `accept` may name. */
+export const RETIRED_CODES: ReadonlyMap<string, Code> = new Map([
+  ['cels-way', 'cels-passage'],
+  ['cushion-short', 'fairing-short'],
+]);
+
+/** The code as messages have it now; any other text as it is. */
+export const currentCode = (typed: string): string => RETIRED_CODES.get(typed) ?? typed;
 
 /** The word as the language has it now; any other word as it is. In NFC. */
 export function currentWord(typed: string): string {

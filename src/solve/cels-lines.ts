@@ -184,7 +184,7 @@ function otherWay(
   const back = line.names.slice(0, cel).some((entry) => entry.form === 'key' && entry.name === sole);
   report(
     diagnose(
-      'cels-way',
+      'cels-passage',
       span,
       { key: name.key, to: sole, drawing: betweenText(name), next },
       { fix: leadingTo(bare, back ? sole : next) },

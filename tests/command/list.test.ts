@@ -78,7 +78,7 @@ describe('the demo episode', () => {
     });
     const running = times.reduce((sum, one) => sum + one, 0);
     expect(rows.map(({ frames }) => Number(frames)).sort()).toEqual(times.sort());
-    // Its dissolves run under `overlap: half`: times add up.
+    // Its overlaps run under `overlap: half`: times add up.
     expect(list.totals).toMatchObject({ time: running, running, over: running - 120 * 24 });
     expect(list.budget).toBe(120 * 24);
   });
@@ -156,7 +156,7 @@ describe('against the budget', () => {
     expect(listed(out)).toMatchObject({ budget: null, totals: { cuts: 1, over: null } });
   });
 
-  test('under full times, dissolves run once', async () => {
+  test('under full times, overlaps run once', async () => {
     const files = {
       'episode.yaml': 'overlap: full\nbudget: 144\n',
       'c1.cut': 'cut 1\ntime 4+0\nA: 1..\noverlap out 24\n',

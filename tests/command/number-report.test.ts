@@ -64,7 +64,7 @@ describe('what is pinned', () => {
   });
 
   test('but no longer shown is named', () => {
-    expect(said('A: 1 2..\ncels A 1 3 2\n')).toEqual(['A2 (3) is no longer shown']);
+    expect(said('A: 1 2..\ncels A 1 3 2\n')).toEqual(['A2 (3) is not used any more']);
   });
 });
 
@@ -166,13 +166,15 @@ describe('a pinned passage that has grown or shrunk', () => {
     expect(text(host, 'a.cut')).toBe(GROWN);
   });
 
-  test('a key taken out: nothing is pinned until it is said which way is on paper', async () => {
+  test('a key taken out: nothing is pinned until it is said which passage is on paper', async () => {
     const cut = 'cut 1\ntime 1+0\nA: 1--3..\nB: 1..\ncels A 1 1.1 1.2 2 3\n';
     const host = memoryHost({ 'a.cut': cut });
     const { status, error } = await run(host, 'number', 'a.cut');
     expect(status).toBe(1);
-    expect(error).toContain(': cels-way\n');
-    expect(error).toContain('a.cut: say in its `cels` line which way is on paper, then number it again\n');
+    expect(error).toContain(': cels-passage\n');
+    expect(error).toContain(
+      'a.cut: say in its `cels` line which passage is on paper, then number it again\n',
+    );
     expect(text(host, 'a.cut')).toBe(cut);
     host.files.set('/work/a.cut', Buffer.from(cut.replace('1.1 1.2', '1>2.1 1>2.2')));
     await run(host, 'number', 'a.cut');

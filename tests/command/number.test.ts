@@ -25,7 +25,7 @@ describe('number', () => {
     const host = memoryHost({ 'a.cut': 'cut 1\ntime 1+0\nA: 1--3-4..\ncels A 1 2 _ 3\n' });
     const { error } = await run(host, 'number', 'a.cut');
     expect(error).toContain(
-      'a.cut: A5 is 1>3.1, A6 is 1>3.2, A7 is 3.1, A8 is 4\na.cut: A2 (2) is no longer shown\n',
+      'a.cut: A5 is 1>3.1, A6 is 1>3.2, A7 is 3.1, A8 is 4\na.cut: A2 (2) is not used any more\n',
     );
     expect(text(host, 'a.cut')).toContain('cels A 1 2 _ 3 1>3.1 1>3.2 3.1 4\n');
   });

@@ -101,7 +101,7 @@ describe.each([
       const broken = run(...keep);
       expect(broken.status, broken.said).not.toBe(0);
       expect(printed('out put', inodes)).toEqual(
-        // Two of them are neighbours of the broken one, which has a dissolve.
+        // Two of them are neighbours of the broken one, which has an overlap.
         [
           '$(touch x) `5` "six".pdf',
           'c 1: the $HOME.pdf',

@@ -138,12 +138,12 @@ describe('shoot', () => {
     expect(film.frames).toHaveLength(48);
   });
 
-  test('says what is wrong with dissolves that make no film', async () => {
+  test('says what is wrong with overlaps that make no film', async () => {
     const cut = (number: number, more: string) => `cut ${number}\ntime 1+0\nA: 1..\n${more}`;
     const host = memoryHost({ '1.cut': cut(1, 'overlap out 8\n'), '2.cut': cut(2, '') });
     const { status, error } = await run(host, 'shoot', '1.cut', '2.cut', '--output', 'f/', ...SMALL);
     expect(status).toBe(1);
-    expect(error).toContain(': edit-dissolve\n');
+    expect(error).toContain(': edit-overlap\n');
     expect(fileNames(host)).toEqual(['1.cut', '2.cut']);
   });
 

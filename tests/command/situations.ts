@@ -72,7 +72,7 @@ function edit(form: string, wrong: readonly [string, string], right: readonly [s
   };
 }
 
-/** Cuts 12 and 13, which dissolve; cut 13 is wrong, and right. */
+/** Cuts 12 and 13, which overlap; cut 13 is wrong, and right. */
 function join(twelve: string, wrong: string, right: string, status: 0 | 1, failing = '12.cut'): Situation {
   const text = (number: number, lines: string) => `cut ${number}\ntime 2+0\n${lines}\nA: 1..\n`;
   return {
@@ -241,7 +241,7 @@ export const situations: Readonly<Record<string, Situation>> = {
   'cut-too-large': bytes(Buffer.from(`${CUT}memo "${'x'.repeat(150_000)}"\n`)),
   'reading-stopped': bytes(Buffer.from(CUT + 'zzz\n'.repeat(2000))),
   'edit-speeds': edit('otio', ['time 24', 'time 24\nfps 12'], ['time 24', 'time 24']),
-  'edit-dissolve': edit(
+  'edit-overlap': edit(
     'edl',
     ['time 24\noverlap out 12', 'time 24\noverlap in 8'],
     ['time 24\noverlap out 12', 'time 24\noverlap in 12'],

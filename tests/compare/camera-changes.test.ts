@@ -104,7 +104,7 @@ describe('light changes', () => {
     ['fade in 1..12\n', '', 'F.I dropped (was 0+1 to 0+12)'],
     ['fade in 1..12', 'fade in white 1..12', 'W.I: white (was black)'],
     ['B 50%', 'B 40%', 'B double exposure: 40% (was 50%)'],
-    ['glow C', 'glow B,C', 'B,C light through (was level C)'],
+    ['glow C', 'glow B,C', 'B,C glow (was level C)'],
     ['heat haze', 'mist', 'effect “mist” on A,B (was “heat haze”)'],
     ['fade in 1..12', 'fade in 1..12\noverlap out 24', 'O.L with the next cut added: 4+13 to 5+12'],
   ]);

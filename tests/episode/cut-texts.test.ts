@@ -60,7 +60,7 @@ describe('another text', () => {
       cut(13, 'level D reuse 12/D\nD: 2..'),
       ['8', '12', '13'],
     ],
-    ['of a neighbour with a dissolve', 'e/cuts/9.cut', cut(9, 'overlap out 1+0\nA: 2..'), ['8', '9', '10']],
+    ['of a neighbour with an overlap', 'e/cuts/9.cut', cut(9, 'overlap out 1+0\nA: 2..'), ['8', '9', '10']],
     [
       'that reuses a level for the first time',
       'e/cuts/14.cut',

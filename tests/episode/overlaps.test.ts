@@ -16,7 +16,7 @@ const about = async (one: string, two: string, arg = '.', three = '') => {
   return Object.fromEntries(Object.entries(cuts).map(([name, each]) => [name, told(each, 'overlap')]));
 };
 
-describe('a dissolve', () => {
+describe('an overlap', () => {
   test('that both cuts name with one length is right, however it is written', async () => {
     expect(await about('overlap out 24', 'overlap in 1+0')).toEqual({
       '1.cut': [],
@@ -32,8 +32,8 @@ describe('a dissolve', () => {
 
   test('of two lengths is an error of both cuts', async () => {
     expect(await about('overlap out 24', 'overlap in 12')).toEqual({
-      '1.cut': ['overlap-differs 24: This dissolve lasts for 24 frames, but cut 2 has 12 for it.'],
-      '2.cut': ['overlap-differs 12: This dissolve lasts for 12 frames, but cut 1 has 24 for it.'],
+      '1.cut': ['overlap-differs 24: This overlap lasts for 24 frames, but cut 2 has 12 for it.'],
+      '2.cut': ['overlap-differs 12: This overlap lasts for 12 frames, but cut 1 has 24 for it.'],
       '3.cut': [],
     });
   });
@@ -63,20 +63,16 @@ describe('a dissolve', () => {
   test('that only one cut names is a warning of both', async () => {
     expect(await about('', 'overlap out 1+0')).toEqual({
       '1.cut': [],
-      '2.cut': [
-        'overlap-unanswered overlap out 1+0: Cut 3 has no `overlap in 1+0` to go with this dissolve.',
-      ],
+      '2.cut': ['overlap-unanswered overlap out 1+0: Cut 3 has no `overlap in 1+0` to go with this overlap.'],
       '3.cut': [
-        'overlap-missing cut 3: Cut 2 ends in a dissolve of 24 frames with this cut, which has no `overlap in`.',
+        'overlap-missing cut 3: Cut 2 ends in an overlap of 24 frames with this cut, which has no `overlap in`.',
       ],
     });
     expect(await about('', 'overlap in 1+0')).toEqual({
       '1.cut': [
-        'overlap-missing cut 1: Cut 2 begins in a dissolve of 24 frames with this cut, which has no `overlap out`.',
+        'overlap-missing cut 1: Cut 2 begins in an overlap of 24 frames with this cut, which has no `overlap out`.',
       ],
-      '2.cut': [
-        'overlap-unanswered overlap in 1+0: Cut 1 has no `overlap out 1+0` to go with this dissolve.',
-      ],
+      '2.cut': ['overlap-unanswered overlap in 1+0: Cut 1 has no `overlap out 1+0` to go with this overlap.'],
       '3.cut': [],
     });
   });
@@ -105,11 +101,11 @@ describe('a dissolve', () => {
   test('before the first cut and behind the last has nobody', async () => {
     expect(await about('overlap in 24', '', '.', 'overlap out 24')).toEqual({
       '1.cut': [
-        'overlap-alone overlap in 24: This is the first cut of the episode: there is no cut to dissolve from.',
+        'overlap-alone overlap in 24: This is the first cut of the episode: there is no cut to overlap with.',
       ],
       '2.cut': [],
       '3.cut': [
-        'overlap-alone overlap out 24: This is the last cut of the episode: there is no cut to dissolve to.',
+        'overlap-alone overlap out 24: This is the last cut of the episode: there is no cut to overlap with.',
       ],
     });
   });
@@ -117,10 +113,10 @@ describe('a dissolve', () => {
   test('of cuts at two speeds cannot be', async () => {
     expect(await about('overlap out 24', 'fps 12\noverlap in 24')).toMatchObject({
       '1.cut': [
-        'overlap-fps 24: Cut 2 runs at 12 frames a second and this cut at 24: they cannot dissolve frame by frame.',
+        'overlap-fps 24: Cut 2 runs at 12 frames a second and this cut at 24: they cannot overlap frame by frame.',
       ],
       '2.cut': [
-        'overlap-fps 24: Cut 1 runs at 24 frames a second and this cut at 12: they cannot dissolve frame by frame.',
+        'overlap-fps 24: Cut 1 runs at 24 frames a second and this cut at 12: they cannot overlap frame by frame.',
       ],
     });
   });
@@ -177,7 +173,7 @@ describe('errors of the neighbour', () => {
 });
 
 describe('outside an episode', () => {
-  test('dissolves are not looked at, and no other file is read', async () => {
+  test('overlaps are not looked at, and no other file is read', async () => {
     const host = memoryHost(row('overlap out 24', 'overlap in 12'));
     expect(codes((await compiledIn(host, '1.cut'))['1.cut'])).toEqual([]);
   });

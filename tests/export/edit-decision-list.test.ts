@@ -25,7 +25,7 @@ describe('an edit list', () => {
     ]);
   });
 
-  test('has a dissolve as two lines of one number', () => {
+  test('has an overlap as two lines of one number', () => {
     expect(lines(['time 2+0\noverlap out 12', 'time 2+0\noverlap in 12']).slice(3)).toEqual([
       '001  C1       V     C        00:00:00:00 00:00:01:18 00:00:00:00 00:00:01:18',
       '* FROM CLIP NAME: 1',
@@ -67,17 +67,17 @@ describe('what it cannot hold is an error', () => {
     expect(faults(cuts)[0]).toMatch(/^edit-list-limit: .* 999 events .* these are 1000 cuts: cut 1000 is/);
   });
 
-  test('a dissolve of more than three digits', () => {
+  test('an overlap of more than three digits', () => {
     const cuts = (length: number) => [
       `time 100+0\noverlap out ${length}`,
       `time 100+0\noverlap in ${length}`,
     ];
     expect(list(cuts(999)).text).not.toBeNull();
-    expect(faults(cuts(1000))[0]).toContain('dissolves of 999 frames at most');
+    expect(faults(cuts(1000))[0]).toContain('overlaps of 999 frames at most');
   });
 
-  test('a dissolve of more than 255 frames is written, with a warning', () => {
-    // From memory: the longest dissolve that manuals of edit controllers name, one byte.
+  test('an overlap of more than 255 frames is written, with a warning', () => {
+    // From memory: the longest overlap that manuals of edit controllers name, one byte.
     const cuts = (length: number) => [
       `time 100+0\noverlap out ${length}`,
       `time 100+0\noverlap in ${length}`,

@@ -50,7 +50,7 @@ describe('no edit', () => {
     ['time 24', 'time 24\noverlap in 6', 'no `overlap out`', '`overlap in 6`'],
   ])('is made where neighbours disagree: %j and %j', (one, two, before, after) => {
     expect(faults([one, two])).toEqual([
-      `edit-dissolve: Cut 1 has ${before}, but cut 2, which follows, has ${after}.`,
+      `edit-overlap: Cut 1 has ${before}, but cut 2, which follows, has ${after}.`,
     ]);
   });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { acceptableCodes } from '../../src/language/catalogue/index.js';
 import { parse } from '../../src/language/parse.js';
-import { currentWord, RETIRED_WORDS } from '../../src/language/retired-words.js';
+import { currentCode, currentWord, RETIRED_CODES, RETIRED_WORDS } from '../../src/language/retired-words.js';
 import { withEdits } from '../../src/language/statement-reader.js';
 import { languageWords } from '../../src/language/tokens.js';
 
@@ -46,5 +47,14 @@ it('each is called by a word of the language, and is none itself', () => {
   for (const [old, now] of RETIRED_WORDS) {
     expect([old, words.has(old)]).toEqual([old, false]);
     expect([now, words.has(now)]).toEqual([now, true]);
+  }
+});
+
+it('a code is one of the messages now that can be accepted, and was not kept under its old name', () => {
+  const codes = new Set<string>(acceptableCodes());
+  for (const [old, now] of RETIRED_CODES) {
+    expect([old, codes.has(old)]).toEqual([old, false]);
+    expect([now, codes.has(now)]).toEqual([now, true]);
+    expect([currentCode(old), currentCode(now)]).toEqual([now, now]);
   }
 });

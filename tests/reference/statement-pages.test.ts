@@ -101,7 +101,7 @@ const MOVES: Readonly<Record<string, readonly string[]>> = {
   shake: ['shake 3mm 1..8'],
   sway: ['sway A 3mm 1..8 every 8'],
 };
-const REFUSED: readonly Code[] = ['option-misplaced', 'fairing-misplaced', 'steps-without-way'];
+const REFUSED: readonly Code[] = ['option-misplaced', 'fairing-misplaced', 'steps-without-distance'];
 
 describe.each(Object.keys(MOVES))('behind %s', (name) => {
   test.each(Object.entries(TAILS))('%s has a meaning if its page has one', (word, tail) => {

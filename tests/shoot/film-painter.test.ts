@@ -44,7 +44,7 @@ async function brightness(painter: FilmPainter, frame: number): Promise<number> 
 }
 
 describe('a film', () => {
-  it('mixes both pictures of a dissolve, frame by frame', async () => {
+  it('mixes both pictures of an overlap, frame by frame', async () => {
     const cuts = [
       cutOf('cut 1\ntime 1+0\nstack BG\noverlap out 5\n', 0),
       cutOf('cut 2\ntime 1+0\nstack BG\noverlap in 5\n', 200),

@@ -150,7 +150,7 @@ describe.skipIf(!installed)('a film', () => {
     expect(Math.abs(loud / rate - 1)).toBeLessThan(1 / 24);
   });
 
-  test('of an episode is as long as its running time, and mixes its dissolve', () => {
+  test('of an episode is as long as its running time, and mixes its overlap', () => {
     mkdirSync(at('ep/scans'), { recursive: true });
     writeFileSync(at('ep/episode.yaml'), 'scan: 20dpi\ndrawings: scans/{cut}.png\n');
     writeFileSync(at('ep/1.cut'), 'cut 1\ntime 1+0\nstack BG\noverlap out 9\n');

@@ -137,7 +137,7 @@ describe('what is pinned', () => {
 
   test('when a key is taken out, it is asked whether the new way is the old one', () => {
     const { cels, codes, diagnostics } = shown(48, '1-3..', 'cels A 1 1.1 2 2.1 3');
-    expect([cels, codes]).toEqual(['1*2 2*2 5*44', ['warning cels-way']]);
+    expect([cels, codes]).toEqual(['1*2 2*2 5*44', ['warning cels-passage']]);
     expect(diagnostics[0]!.fix!.edits.map(({ text }) => text)).toEqual(['1>2.1']);
     const said = 'cels A 1 1>2.1 2 2.1 3';
     const { level, ...now } = shown(48, '1-3..', said);
@@ -148,7 +148,7 @@ describe('what is pinned', () => {
 
   test('a way back that may be another one is asked for, too', () => {
     const { codes, diagnostics, cels } = shown(24, '1-2-1 3..', 'cels A 1 1.1 2 2.1 3');
-    expect([codes, cels]).toEqual([['warning cels-way'], '1*2 2*2 3*2 4*2 1*2 5*14']);
+    expect([codes, cels]).toEqual([['warning cels-passage'], '1*2 2*2 3*2 4*2 1*2 5*14']);
     expect(diagnostics[0]!.fix!.edits.map(({ text }) => text)).toEqual(['2>1.1']);
     expect(shown(24, '1-2-1 3..', 'cels A 1 1.1 2 2>1.1 3').codes).toEqual([]);
   });

@@ -239,7 +239,7 @@ describe('an episode', () => {
     expect(printed(told, from)).toEqual(['8', '9']);
   });
 
-  test('prints a cut anew when the cut that it dissolves into gets another number', async () => {
+  test('prints a cut anew when the cut that it overlaps into gets another number', async () => {
     put({
       ...episode,
       'cuts/1.cut': cut(1, 'overlap out 12\nA: 1..'),

@@ -10,7 +10,7 @@ const cut = (id: string, text: string) => {
 const A = cut('c1', 'cut 1\ntime 1+0\nA: 1..\noverlap out 8\n');
 const B = cut('c2', 'cut 2\ntime 1+0\nA: 1..\noverlap in 8\n');
 
-test('the cuts lie end to end in their order, with their dissolves', () => {
+test('the cuts lie end to end in their order, with their overlaps', () => {
   const play = episodePlayOf([A, B], 0);
   expect(play.word).toBe('');
   expect(play.cuts.map(({ id, record, dissolve }) => [id, record, dissolve])).toEqual([

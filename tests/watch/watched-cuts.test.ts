@@ -64,7 +64,7 @@ describe('other cuts', () => {
     return around();
   };
 
-  test('that a cut dissolves into are part of its sheet', async () => {
+  test('that a cut overlaps into are part of its sheet', async () => {
     const files = {
       ...FILES,
       '1.cut': cut(1, 'overlap out 12\nA: 1..'),

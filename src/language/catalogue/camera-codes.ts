@@ -88,7 +88,7 @@ export interface CameraMessages {
         readonly ended: { readonly x: number; readonly y: number };
       };
   readonly 'quick-long': { readonly frames: number; readonly fps: number };
-  readonly 'ramps-long': /** The frames of the two ramps, and those of the leg. */ {
+  readonly 'ease-long': /** The frames of both ends of the ease, and those of the leg. */ {
     readonly leave: number;
     readonly arrive: number;
     readonly steps: number;
@@ -99,7 +99,7 @@ export interface CameraMessages {
     readonly x2: number;
     readonly y2: number;
   };
-  readonly 'steps-without-way': None;
+  readonly 'steps-without-distance': None;
   readonly 'steps-count': {
     readonly graduations: number;
     readonly steps: number;
@@ -127,7 +127,7 @@ export interface CameraMessages {
     readonly latest: number | null;
     readonly least: number;
   };
-  readonly 'cushion-short': /** `still`: the frame on which it looks as good as still; `frames`: of the cushion. */ {
+  readonly 'fairing-short': /** `still`: the frame on which it looks as good as still; `frames`: of the fairing. */ {
     readonly mark: string;
     readonly still: number;
     readonly frames: number;
@@ -211,7 +211,7 @@ export interface CameraMessages {
   readonly 'loop-askew': { readonly level: string };
   readonly 'loop-two': { readonly level: string; readonly here: LoopWay; readonly there: LoopWay };
   readonly 'fade-short': None;
-  readonly 'light-overlaps': /** `levels`: of exposures; null for fades and dissolves. */ {
+  readonly 'light-overlaps': /** `levels`: of exposures; null for fades and overlaps. */ {
     readonly levels: readonly string[] | null;
     readonly from: number;
     readonly to: number;
@@ -323,7 +323,7 @@ export const camera: Entries<CameraMessages> = {
       mended: 'cut 1\ntime 4+0\nfield A 60%\ntruck quick full@1 > A@24 fair ア@10 60%\n',
     },
   },
-  'ramps-long': {
+  'ease-long': {
     severity: 'error',
     example: cut(
       'field A full at 10,0\npan full@1 > A@24 ease 12 12',
@@ -337,7 +337,7 @@ export const camera: Entries<CameraMessages> = {
       'field A full at 10,0\npan full@1 > A@24 curve 0.9 0 0.6 1',
     ),
   },
-  'steps-without-way': {
+  'steps-without-distance': {
     severity: 'error',
     example: cut(
       'level A free\nA: 1..\ntruck level A 100%@1 > 80%@3 steps 10 10',
@@ -386,7 +386,7 @@ export const camera: Entries<CameraMessages> = {
       'field A 60%\ntruck quick full@1 > A@24 fair ア@10 60%',
     ),
   },
-  'cushion-short': {
+  'fairing-short': {
     severity: 'warning',
     example: cut(
       'field A 60%\ntruck quick full@1 > A@24 fair ア@6 85%',

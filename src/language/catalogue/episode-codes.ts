@@ -13,7 +13,7 @@ export interface EpisodeMessages {
     readonly way: 'in' | 'out';
     readonly length: string;
   };
-  readonly 'overlap-missing': /** The cut that dissolves with this one, and the side of this cut. */ {
+  readonly 'overlap-missing': /** The cut that overlaps with this one, and the side of this cut. */ {
     readonly cut: string;
     readonly way: 'in' | 'out';
     readonly frames: number;
@@ -158,7 +158,7 @@ export interface HandoverMessages {
     readonly first: string;
     readonly firstFps: number;
   };
-  readonly 'edit-dissolve': /** `out`, `into`: frames of the dissolve at either cut; null where it has none. */
+  readonly 'edit-overlap': /** `out`, `into`: frames of the overlap at either cut; null where it has none. */
     | {
         readonly variant: 'uneven';
         readonly before: string;
@@ -170,7 +170,7 @@ export interface HandoverMessages {
   readonly 'edit-list-limit':
     | { readonly variant: 'speed'; readonly cut: string; readonly fps: number }
     | { readonly variant: 'events'; readonly cut: string; readonly cuts: number; readonly most: number }
-    | { readonly variant: 'dissolve'; readonly frames: number; readonly most: number }
+    | { readonly variant: 'overlap'; readonly frames: number; readonly most: number }
     | { readonly variant: 'timecode'; readonly cut: string };
   readonly 'edit-list-long': { readonly cut: string; readonly frames: number; readonly most: number };
   readonly 'pixels-shape': /** mm and pixels; `by`: so many pixels too tall, or too flat where it is below 0. */ {
@@ -191,7 +191,7 @@ export const handover: Entries<HandoverMessages> = {
       mended: 'the same without the line fps 12',
     },
   },
-  'edit-dissolve': {
+  'edit-overlap': {
     severity: 'error',
     example: {
       kind: 'situation',
@@ -204,7 +204,7 @@ export const handover: Entries<HandoverMessages> = {
     severity: 'warning',
     example: {
       kind: 'situation',
-      failing: 'cutwright export cuts/ --edit edl, where two cuts dissolve over 300 frames',
+      failing: 'cutwright export cuts/ --edit edl, where two cuts overlap over 300 frames',
       mended: 'cutwright export cuts/ --edit otio',
     },
   },

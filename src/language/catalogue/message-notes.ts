@@ -44,7 +44,7 @@ export interface Notes {
     readonly y: number;
   };
   readonly 'enough-dpi': { readonly dpi: number };
-  readonly 'cushion-speed': { readonly power: number };
+  readonly 'fairing-speed': { readonly power: number };
   readonly 'safe-speeds': /** mm of the field. */ { readonly widthMm: number };
   readonly 'speed-limit': /** mm a frame. */ { readonly speed: number };
   readonly 'cut-here': { readonly cut: string };

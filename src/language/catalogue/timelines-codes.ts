@@ -101,7 +101,7 @@ export interface TimelineMessages {
     readonly pinned: readonly string[];
   };
   readonly 'cels-ambiguous': { readonly key: string; readonly keys: readonly string[] };
-  readonly 'cels-way': /** `to`: the key that it leads to now; `next`: the one that stands behind it in the line. */ {
+  readonly 'cels-passage': /** `to`: the key that it leads to now; `next`: the one that stands behind it in the line. */ {
     readonly key: string;
     readonly to: string;
     readonly drawing: string;
@@ -290,7 +290,7 @@ export const timelines: Entries<TimelineMessages> = {
     severity: 'error',
     example: lines('A: 1--2 x:2 1-3..\ncels A 1 2 1.1 1.2', 'A: 1--2 x:2 1-3..\ncels A 1 2 1>2.1 1>2.2'),
   },
-  'cels-way': {
+  'cels-passage': {
     severity: 'warning',
     example: lines('A: (1-2-)*2 3..\ncels A 1 1.1 2 2.1 3', 'A: (1-2-)*2 3..\ncels A 1 1.1 2 2>1.1 3'),
   },

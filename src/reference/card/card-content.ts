@@ -87,7 +87,7 @@ export function sections(commands: readonly CardRow[]): CardSection[] {
       title: 'Camera',
       rows: [
         ...['field', 'fix', 'pan', 'truck'].map(statement),
-        ['truck quick A@1 > B@24 fair ア@6 65%', 'constant speed to the mark, then a cushion'],
+        ['truck quick A@1 > B@24 fair ア@6 65%', 'constant speed to the mark, then the fairing'],
         ['truck level A 100%@1 > 140%@3+0', 'the size of levels'],
         ...moveStatements
           .map(({ word }) => word)

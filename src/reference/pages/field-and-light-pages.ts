@@ -62,7 +62,7 @@ export const lightPages: Readonly<Record<string, StatementPage>> = {
     subject: 'light.md#expose',
   },
   glow: {
-    title: 'light through the artwork',
+    title: 'light from behind the artwork',
     text: 'A second exposure with light from below. Each glow counts as a flash of light: more than three in a second are a warning, and a caution only; WCAG 2.3.1, ITU-R BT.1702 and the broadcaster’s own test decide.',
     parts: [
       ['C, A,C', 'the levels'],
@@ -108,18 +108,18 @@ export const lightPages: Readonly<Record<string, StatementPage>> = {
     subject: 'light.md#effect',
   },
   overlap: {
-    title: 'cross-dissolve with a neighbour',
-    text: 'Over the first rows of the sheet, or the last. The time of a cut runs to the middle of its dissolve, so the sheet is longer by half of it: the handle. Frame 1 is the first row of the sheet, handles and all. With `overlap: full` in the episode there are no handles. The cut on the other side says the same length.',
+    title: 'overlap (overlap) with a neighbour',
+    text: 'Over the first rows of the sheet, or the last. The time of a cut runs to the middle of its overlap, so the sheet is longer by half of it: the handle. Frame 1 is the first row of the sheet, handles and all. With `overlap: full` in the episode there are no handles. The cut on the other side says the same length.',
     parts: [
       ['in', 'with the cut before, over the first rows'],
       ['out', 'with the cut after, over the last rows'],
-      ['24, 1+0', 'how long the dissolve is'],
+      ['24, 1+0', 'how long the overlap is'],
     ],
     examples: [
       {
         text: 'A: 1..\noverlap out 1+0\n',
         time: '4+0',
-        says: 'Four seconds make a sheet of 4+12: the last 24 rows dissolve, 12 of them a handle.',
+        says: 'Four seconds make a sheet of 4+12: the last 24 rows overlap, 12 of them a handle.',
       },
       { text: 'A: 1..\noverlap in 24\noverlap out 24\n', time: '4+0', says: 'On both sides.' },
     ],

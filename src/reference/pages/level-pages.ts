@@ -94,7 +94,7 @@ export const levelPages: Readonly<Record<string, StatementPage>> = {
         says: 'A third in-between, put in later after 1.1, is number 5: the sheet shows 1 2 5 3 4.',
       },
     ],
-    codes: ['cels-count', 'cels-twice', 'cels-ambiguous', 'cels-way', 'unknown-level', 'statement-twice'],
+    codes: ['cels-count', 'cels-twice', 'cels-ambiguous', 'cels-passage', 'unknown-level', 'statement-twice'],
     see: ['numbering', 'timeline', 'level'],
     subject: 'cels.md#once-the-drawings-exist',
   },

@@ -14,11 +14,11 @@ const BEHIND = {
   curve: ['curve 0.42 0 0.58 1', 'spread along a cubic Bézier, as CSS Easing has it'],
   steps: [
     'steps 1 2 4*3 2 1',
-    'graduations by hand in mm, one for each step; `4*3` is 4 mm three times. They add up to the way within 0.05 mm; those of a truck to the difference of the two widths',
+    'graduations by hand in mm, one for each step; `4*3` is 4 mm three times. They add up to the distance within 0.05 mm; those of a truck to the difference of the two widths',
   ],
   fair: [
     'fair ア@6 65%',
-    'of a quick truck: the fairing mark ア, its frame, and the share of the way done there. The rest is a cushion to a stop',
+    'of a quick truck: the fairing mark ア, its frame, and the share of the way done there. From there the fairing slows it to a stop',
   ],
   graduated: [
     'graduated',
@@ -51,11 +51,11 @@ const LEGS: readonly Code[] = [
   'move-backwards',
   'move-jumps',
   'spacing-twice',
-  'ramps-long',
+  'ease-long',
   'curve-range',
   'speed-jumps',
 ];
-const WAY: readonly Code[] = ['spacing-twice', 'ramps-long', 'curve-range', 'steps-count', 'steps-sum'];
+const WAY: readonly Code[] = ['spacing-twice', 'ease-long', 'curve-range', 'steps-count', 'steps-sum'];
 const PASSING: readonly Code[] = ['strobing', 'judder'];
 const PAPER: readonly Code[] = ['artwork-edge', 'artwork-long'];
 
@@ -66,7 +66,7 @@ const DIRECTION: Part = [
 ];
 const FAR: Part = [
   '1.5mm/f, 100mm',
-  'so much a frame, or the whole way; mm on the artwork. Rate × frames = distance',
+  'so much a frame, or the whole distance; mm on the artwork. Rate × frames = distance',
 ];
 const DURING: Part = ['1..5+0', 'the frames that have moved, the first one too'];
 
@@ -144,14 +144,14 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       'quick-without-fairing',
       'quick-long',
       'size-vanishes',
-      'steps-without-way',
+      'steps-without-distance',
       'steps-by-ratios',
       'steps-count',
       'steps-sum',
       'fairing-share',
       'fairing-outside',
       'fairing-slow',
-      'cushion-short',
+      'fairing-short',
       'unknown-field',
       'scan-enlarged',
       'carried-level',
@@ -178,7 +178,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       },
       {
         text: 'A: 1..\nlevel BG size 700x250mm at -90,0\npull BG right 100mm 1+1..5+0 ease 12\n',
-        says: 'By its whole way; it starts and stops softly.',
+        says: 'By its whole distance; it starts and stops softly.',
       },
     ],
     codes: [
@@ -214,7 +214,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       },
       {
         text: 'A: (1--2--)..\nlevel BG size 700x250mm at 60,0\nfollow A right 120mm 1..4+0 ease 12\n',
-        says: 'By its whole way.',
+        says: 'By its whole distance.',
       },
     ],
     codes: [
@@ -288,7 +288,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       ...MOVES,
       ...LEGS,
       'turn-sense',
-      'steps-without-way',
+      'steps-without-distance',
       'unknown-level',
       'level-repeated',
       ...PASSING,

@@ -289,7 +289,7 @@ export const timePages: Readonly<Record<string, StatementPage>> = {
   },
   time: {
     title: 'how long the cut is',
-    text: 'Once in every cut. The time is that of the finished cut. Where a dissolve gives the cut handles, the sheet is longer by them, and its rows are counted from the first row of the sheet. The sheet prints it in its head.',
+    text: 'Once in every cut. The time is that of the finished cut. Where an overlap gives the cut handles, the sheet is longer by them, and its rows are counted from the first row of the sheet. The sheet prints it in its head.',
     parts: [
       ['5+12', '5 seconds and 12 frames'],
       ['132', 'frames'],

@@ -2,6 +2,7 @@
 
 import { acceptableCodes, type Code, catalogue } from '../../language/catalogue/index.js';
 import { diagnose, guessFix, type Report, type Span } from '../../language/diagnostic.js';
+import { RETIRED_CODES } from '../../language/retired-words.js';
 import { withoutRuby } from '../../language/ruby.js';
 import { nearest } from '../../language/suggest.js';
 import type { StatementOf } from '../../language/tree.js';
@@ -107,7 +108,10 @@ export const sheetBinders: Pick<
   accept: {
     once: ({ code }) => ({ code: 'statement-twice', parameters: { statement: 'accept', name: code.text } }),
     declare({ code: { text, span } }, _, report) {
-      if (!Object.hasOwn(catalogue, text)) {
+      const written = RETIRED_CODES.get(text);
+      if (written !== undefined)
+        report(diagnose('word-renamed', span, { word: text, written }, guessFix(written, span)));
+      else if (!Object.hasOwn(catalogue, text)) {
         const guess = nearest(text, acceptableCodes()) ?? null;
         report(diagnose('accept-unknown', span, { name: text, guess }, guessFix(guess, span)));
       } else if (catalogue[text as Code].severity === 'error')

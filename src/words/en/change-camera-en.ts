@@ -114,7 +114,7 @@ function lightName(
     case 'expose':
       return `${who} double exposure`;
     case 'glow':
-      return `${who} light through`;
+      return `${who} glow`;
     case 'effect':
       return `effect ${quoted(text, t)}${who ? ` on ${who}` : ''}`;
   }

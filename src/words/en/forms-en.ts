@@ -146,7 +146,7 @@ export const movesIn = ({ cut: cutWord, cutShort }: EnglishTerms): MoveWords => 
   clockwise: 'clockwise',
   counterClockwise: 'counter-clockwise',
   exposure: 'double exposure',
-  glow: 'light through',
+  glow: 'glow',
   effect: 'effect',
   fairing: 'fairing',
   frame: 'f',
@@ -176,7 +176,7 @@ export const moveTitles: { readonly [K in MoveKind]: MoveTitle } = {
 };
 
 export const charts: ChartWords = {
-  headings: { number: 'No.', drawing: 'drawing', way: 'way', frames: 'frames' },
+  headings: { number: 'No.', drawing: 'drawing', way: 'fraction', frames: 'frames' },
   goesOn: '(continued)',
   page: (n) => `charts ${n}`,
   count: (n) => plural(n, 'in-between'),
@@ -215,7 +215,7 @@ export const cameraPages: CameraPageWords = {
   before: (row) => `before ${row}`,
   beforeRow: (row) => `before row ${row}`,
   row: (row) => `row ${row}`,
-  sheet: 'sheet',
+  sheet: 'paper',
   least: 'smallest that will do',
   loop: 'loop',
   centre: 'centre',
@@ -223,7 +223,7 @@ export const cameraPages: CameraPageWords = {
   turned: 'turned',
   unused: 'not used',
   outlines: {
-    sheet: (levels) => `sheet of ${levels}`,
+    sheet: (levels) => `paper of ${levels}`,
     needed: (levels) => `smallest that will do for ${levels}`,
     start: (levels) => `level ${levels} at the start`,
     end: (levels) => `level ${levels} at the end`,
@@ -232,7 +232,7 @@ export const cameraPages: CameraPageWords = {
   levelNamed: (name) => `level ${name}`,
   titled: (name, title) => `${name} “${title}”`,
   way: (way, step, from, to) =>
-    `way ${way}, largest step ${step} a frame (${from === to ? `row ${from}` : `rows ${from}–${to}`})`,
+    `distance ${way}, largest step ${step} a frame (${from === to ? `row ${from}` : `rows ${from}–${to}`})`,
   widthWay: (all, step, from, to) =>
     `width changes by ${all}, largest step ${step} a frame (${from === to ? `row ${from}` : `rows ${from}–${to}`})`,
   countNought: (place) => `graduations: 0 = ${place}`,
@@ -325,12 +325,12 @@ export const cutListIn = ({ cut, scene, sceneShort }: EnglishTerms): CutListWord
   unsoundNote: (cuts, untimed) =>
     `${plural(cuts, cut)} with errors (!): counted as far as could be read, not printed${untimed > 0 ? `; the time of ${untimed} is not known and not in the total` : ''}.`,
   problemsNote: (errors, warnings) => `${plural(errors, 'error')}, ${plural(warnings, 'warning')}`,
-  overlapNote: (time) => `The times of the ${cut}s come to ${time}; dissolves run once.`,
+  overlapNote: (time) => `The times of the ${cut}s come to ${time}; overlaps run once.`,
   legend: {
     camera: 'camera or level moves',
     dialogue: 'dialogue',
     density: 'new drawings a second:',
-    overlap: 'dissolve',
+    overlap: 'overlap',
     scene: `new ${scene}`,
     unsound: `${cut} with errors`,
     budget: 'budget ends',

@@ -176,7 +176,7 @@ export const cameraPages: CameraPageWords = {
   row: (row) => row,
   sheet: '用紙',
   least: '必要寸法',
-  loop: 'リピート',
+  loop: 'ループ',
   centre: '中心',
   width: '幅',
   turned: '回転',

@@ -65,7 +65,7 @@ describe('light', () => {
     expect(levels('1..9')).toEqual([]);
   });
 
-  test('dissolves at one end', () => {
+  test('overlaps at one end', () => {
     expect(bare(readOne('overlap', 'overlap in 1+0'))).toMatchObject({
       way: 'in',
       length: { form: 'seconds', seconds: 1 },

@@ -71,8 +71,8 @@ describe('the chart', () => {
       pages(cameraChartPages, `level BG size 400x200mm\n${statements}`, { labels });
     const pan = 'pan A@1 > B@6+0 carry A\nfield C 80%';
     expect(text(pan)).toContain('field A  100 %');
-    expect(text(pan)).toContain('level A: sheet');
-    expect(text(pan)).toContain('level BG: sheet');
+    expect(text(pan)).toContain('level A: paper');
+    expect(text(pan)).toContain('level BG: paper');
     expect(text(pan)).toContain('field C  80 %');
     expect(text(pan, 'ja')).toContain('フレーム A  100 %');
     expect(text('slide A (0,0)@1 > (9,0)@6+0')).toContain('level A   scale');

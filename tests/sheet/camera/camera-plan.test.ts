@@ -245,7 +245,7 @@ C: 1..
     ],
     ['fade out white 5+1..6+0', 'W.O  5+1–5+24', 'W.O  5+1–5+24'],
     ['expose B 0%>100% 1..24', 'B double exposure 0%→100%  0+1–0+24', 'B WXP 0%→100%  0+1–0+24'],
-    ['glow C 1..12', 'C light through  0+1–0+12', 'C T光  0+1–0+12'],
+    ['glow C 1..12', 'C glow  0+1–0+12', 'C T光  0+1–0+12'],
     ['effect "heat haze" A,B 1..24', 'A,B heat haze  0+1–0+24', 'A,B heat haze  0+1–0+24'],
   ])('%s', (statement, en, ja) => {
     it('is told in the sheet’s language', () => {

@@ -163,7 +163,7 @@ test.each([
   ['fade in 1..12', 'F.I', { form: 'wedge', opens: true }],
   ['fade out 1..12', 'F.O', { form: 'wedge', opens: false }],
   ['fade in white 1..12', 'W.I', { form: 'wedge', opens: true }],
-  ['glow A 1..12', 'A light through', { form: 'box' }],
+  ['glow A 1..12', 'A glow', { form: 'box' }],
   ['effect "mist" A,B 1..12', 'A,B mist', { form: 'box' }],
   ['effect "mist" 1..12', 'mist', { form: 'box' }],
 ] as const)('%s', (text, memo, sign) => {

@@ -140,7 +140,7 @@ describe('what stands under the last cut', () => {
       { overlap: 'full' },
     );
     expect(last(list)).toContain('running time 6+0');
-    expect(last(list)).toContain("The times of the cuts come to 7+0 (10'08); dissolves run once.");
+    expect(last(list)).toContain("The times of the cuts come to 7+0 (10'08); overlaps run once.");
   });
 
   test('two hundred artists go on over pages', () => {

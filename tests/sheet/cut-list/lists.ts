@@ -24,7 +24,7 @@ const MOVES = [
   ['FIX'],
   ['follow PAN', 'T.U', 'O.L'],
   ['graduated PAN'],
-  ['FIX', 'double exposure', 'light through'],
+  ['FIX', 'double exposure', 'glow'],
   ['shake'],
 ];
 

@@ -152,7 +152,7 @@ describe('true to the running time', () => {
     expect(upright(x(600)).length).toBeGreaterThan(0);
   });
 
-  test('a dissolve is crossed over its frames, without an edge', () => {
+  test('an overlap is crossed over its frames, without an edge', () => {
     expect(upright(x(120))).toEqual([]);
     const crossed = lines.filter(
       ({ x1, x2 }) => Math.abs(x1 - x(114)) < 0.01 && Math.abs(x2 - x(126)) < 0.01,
@@ -239,7 +239,7 @@ test('steps of density are named up to the highest', () => {
     '≤ 8',
     '≤ 12',
     '> 12',
-    'dissolve',
+    'overlap',
     'new scene',
   ]);
 });

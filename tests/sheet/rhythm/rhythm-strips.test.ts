@@ -84,7 +84,7 @@ describe('new drawings a second', () => {
     expect(densityStep(aSecond)).toBe(step);
   });
 
-  test('every drawing counts once, also one that is first seen under a dissolve', () => {
+  test('every drawing counts once, also one that is first seen under an overlap', () => {
     const cut = row('2', {
       time: 72,
       rows: 96,
@@ -169,7 +169,7 @@ describe('the cuts', () => {
     ]);
   });
 
-  test('that dissolve are crossed instead', () => {
+  test('that overlap are crossed instead', () => {
     const list = listOf([
       row(
         '1',

@@ -23,9 +23,9 @@ describe('light', () => {
   });
 });
 
-describe('dissolves', () => {
+describe('overlaps', () => {
   it('make the sheets of 4+00 and 3+00 with 1+00 between them 4+12 and 3+12', () => {
-    // Handles of half the dissolve: common practice; the sum of both times stays 168 frames.
+    // Handles of half the overlap: common practice; the sum of both times stays 168 frames.
     const out = bound([overlap('out', 24)], { text: 'cut 1\ntime 4+0\nA: 1..\n' }).shot;
     const into = bound([overlap('in', 24)], { text: 'cut 2\ntime 3+0\nA: 1..\n' }).shot;
     expect([out.length, out.handles]).toEqual([4 * 24 + 12, { head: 0, tail: 12 }]);

@@ -99,7 +99,7 @@ describe('a mouth is a level like any other', () => {
     expect(solved!.counts).toMatchObject({ drawings: 0, reused: 3 });
   });
 
-  test('it follows marks, a retime and the handles of a dissolve', () => {
+  test('it follows marks, a retime and the handles of an overlap', () => {
     const rows = rowsOf('mark said 7\nmouth A "Nao" 1 2 3\nvoice "Nao" said..said+23 "ああああ"');
     expect(rows).toBe(rowsOf('mouth A "Nao" 1 2 3\nvoice "Nao" 7..30 "ああああ"'));
     const later = rowsOf('mark said 13\nmouth A "Nao" 1 2 3\nvoice "Nao" said..said+23 "ああああ"');

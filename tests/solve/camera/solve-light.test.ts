@@ -34,7 +34,7 @@ describe('light', () => {
     expect(shares(fade('out', 44, 48))).toEqual([1, 0.75, 0.5, 0.25, 0]);
   });
 
-  it('dissolves the same way', () => {
+  it('overlaps the same way', () => {
     const out: Light = { kind: 'overlap', way: 'out', length: 3, frames: { from: 46, to: 48 }, span: span() };
     expect(shares(out)).toEqual([1, 0.5, 0]);
   });

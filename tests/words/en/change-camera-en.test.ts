@@ -135,7 +135,7 @@ test.each([
   [light({ light: 'overlap', way: 'in' }), 'O.L with the cut before'],
   [light({ light: 'overlap', way: 'out' }), 'O.L with the next cut'],
   [light({ light: 'expose', levels: ['A', 'B'] }), 'A,B double exposure'],
-  [light({ light: 'glow', levels: ['C'] }), 'C light through'],
+  [light({ light: 'glow', levels: ['C'] }), 'C glow'],
   [light({ light: 'effect', text: 'mist' }), 'effect “mist”'],
   [light({ light: 'effect', text: 'mist', levels: ['A'] }), 'effect “mist” on A'],
 ])('light is called by its kind: %o', (seen, name) => {
@@ -160,7 +160,7 @@ test.each([
     'B double exposure: 40% to 60% (was 50%)',
   ],
   // What the name says already is not said again.
-  [light({ light: 'glow', levels: ['B'] }), 'levels', 'C', 'B', 'B light through (was level C)'],
+  [light({ light: 'glow', levels: ['B'] }), 'levels', 'C', 'B', 'B glow (was level C)'],
   [light({ light: 'effect', text: 'mist' }), 'text', 'haze', 'mist', 'effect “mist” (was “haze”)'],
 ] as const)('the manner of light: %o %s', (seen, manner, old, now, sentence) => {
   expect(told({ kind: 'light-manner', manner, old, now, ...seen })).toBe(sentence);

@@ -120,7 +120,9 @@ test('a way leads up or down', () => {
 });
 
 test('the rows of the largest step are one or several', () => {
-  expect(cameraPages.way('9 mm', '1 mm', '0+2', '0+2')).toBe('way 9 mm, largest step 1 mm a frame (row 0+2)');
+  expect(cameraPages.way('9 mm', '1 mm', '0+2', '0+2')).toBe(
+    'distance 9 mm, largest step 1 mm a frame (row 0+2)',
+  );
   expect(cameraPages.way('9 mm', '1 mm', '0+2', '0+8')).toContain('(rows 0+2–0+8)');
 });
 

@@ -43,20 +43,20 @@ export const camera: Texts<CameraMessages> = {
   'spacing-twice': {
     title: 'a leg that is spread twice',
     explanation:
-      'Ramps, a curve, graduations by hand or a fairing mark say how the way of a leg is spread; a leg has one of them.',
-    message: () => 'The way of this leg is spread twice; one of both has to go.',
+      'An ease, a curve, graduations by hand or a fairing mark say how the distance of a leg is spread; a leg has one of them.',
+    message: () => 'The distance of this leg is spread twice; take one of the two out.',
   },
   'fairing-misplaced': {
     title: 'a fairing mark without a quick truck',
     explanation:
-      'The fairing mark says where the cushion of a quick truck begins. Other moves gather and lose speed with `ease`.',
+      'The fairing mark says where the fairing of a quick truck begins. Other moves gather and lose speed with `ease`.',
     message: () =>
       'A fairing mark belongs to a quick truck: `truck quick … fair …`; other moves slow down with `ease`.',
   },
   'quick-without-fairing': {
     title: 'a quick truck without its fairing mark',
     explanation:
-      'A quick truck does most of its way at one speed and then cushions to a stop. Nobody can shoot it without knowing on which frame the cushion begins, and how much of the way is done by then.',
+      'A quick truck does most of its move at one speed and then slows to a stop. Nobody can shoot it without knowing on which frame the fairing begins, and how much of the way is done by then.',
     message: () =>
       'A quick truck needs its fairing mark, with the frame and the share of the way done there: `fair ア@6 60%`.',
   },
@@ -72,25 +72,25 @@ export const camera: Texts<CameraMessages> = {
     message: ({ exposure }) => `An exposure is from 0 % to 100 % of the light, but this is ${exposure} %.`,
   },
   'overlap-short': {
-    title: 'a dissolve of one frame',
+    title: 'an overlap of one frame',
     explanation:
-      'A dissolve begins with one cut alone and ends with the other, so it needs two frames at least.',
-    message: () => 'A dissolve lasts for two frames at least: one cut alone, then the other.',
+      'An overlap begins with one cut alone and ends with the other, so it needs two frames at least.',
+    message: () => 'An overlap lasts for two frames at least: one cut alone, then the other.',
   },
   'overlap-long': {
-    title: 'a dissolve longer than its sheet',
+    title: 'an overlap longer than its sheet',
     explanation:
-      'A dissolve runs over the last or the first rows of the sheet, and the sheet has fewer. Make the cut longer, or the dissolve shorter.',
+      'An overlap runs over the last or the first rows of the sheet, and the sheet has fewer. Make the cut longer, or the overlap shorter.',
     message: {
-      cut: () => 'A dissolve is no longer than the longest cut, ten minutes.',
+      cut: () => 'An overlap is no longer than the longest cut, ten minutes.',
       sheet: ({ frames, rows }) =>
-        `This dissolve lasts for ${frames} frames, but the whole sheet has ${rows} rows.`,
+        `This overlap lasts for ${frames} frames, but the whole sheet has ${rows} rows.`,
     },
   },
   'number-senseless': {
     title: 'a number of the camera that cannot be',
     explanation:
-      'A field without width, a level scaled to nothing, a sway that takes no time or a way of kilometres: nothing can be shot from such a number. It is most likely a slip of the hand.',
+      'A field without width, a level scaled to nothing, a sway that takes no time or a distance of kilometres: nothing can be shot from such a number. It is most likely a slip of the hand.',
     message: {
       field: ({ quantity, field, value, bounds: allowed }) => {
         const [before, behind] = fieldQuantities[quantity];
@@ -149,14 +149,14 @@ export const camera: Texts<CameraMessages> = {
     message: ({ frames, fps }) =>
       `This quick truck takes ${plural(frames, 'frame')}; quick ones last around a second, two (${2 * fps} frames) at most (common practice).`,
   },
-  'ramps-long': {
-    title: 'ramps longer than the move',
+  'ease-long': {
+    title: 'an ease longer than the move',
     explanation:
       'The frames over which a move gathers speed and those over which it loses it must fit into its steps together: `A@1 > B@24` has 23 steps, the range 1..24 has 24.',
     message: ({ leave, arrive, steps }) =>
       leave < 0 || arrive < 0
-        ? `A ramp of ${Math.min(leave, arrive)} frames cannot be; 0 is none.`
-        : `The ramps take ${leave} + ${arrive} frames, but this leg has only ${plural(steps, 'step')}; together they may be ${steps} at most.`,
+        ? `An ease of ${Math.min(leave, arrive)} frames cannot be; 0 is none.`
+        : `The ease takes ${leave} + ${arrive} frames, but this leg has only ${plural(steps, 'step')}; both ends together take ${steps} at most.`,
   },
   'curve-range': {
     title: 'a curve that leaves its range',
@@ -165,8 +165,8 @@ export const camera: Texts<CameraMessages> = {
     message: ({ x1, y1, x2, y2 }) =>
       `The curve is ${x1} ${y1} ${x2} ${y2}; its first and third number are shares of the time and lie from 0 to 1 (CSS Easing, cubic-bezier), the others from -10 to 10.`,
   },
-  'steps-without-way': {
-    title: 'graduations on a move that goes no way',
+  'steps-without-distance': {
+    title: 'graduations on a move that covers no distance',
     explanation:
       'Graduations in millimetres say how far something goes on each frame, or by how much the field of a truck gets narrower or wider. A level that grows or turns does neither; give it `ease` or `curve`.',
     message: () =>
@@ -188,9 +188,9 @@ export const camera: Texts<CameraMessages> = {
   'steps-sum': {
     title: 'graduations that do not add up',
     explanation:
-      'Graduations spaced by hand add up to the whole way, within a twentieth of a millimetre. Those of a truck add up to the difference between the widths of its two fields. Correct a graduation, or the field or place that the move goes to.',
+      'Graduations spaced by hand add up to the whole distance, within a twentieth of a millimetre. Those of a truck add up to the difference between the widths of its two fields. Correct a graduation, or the field or place that the move goes to.',
     message: ({ of, sumMm, wayMm, withinMm }) =>
-      `The graduations add up to ${figure(sumMm)} mm, but the ${of === 'way' ? 'way is' : 'width changes by'} ${figure(wayMm)} mm; they must agree within ${withinMm} mm.`,
+      `The graduations add up to ${figure(sumMm)} mm, but the ${of === 'way' ? 'distance is' : 'width changes by'} ${figure(wayMm)} mm; they must agree within ${withinMm} mm.`,
   },
   'fairing-share': {
     title: 'a fairing mark with nothing or all done',
@@ -202,7 +202,7 @@ export const camera: Texts<CameraMessages> = {
   'fairing-outside': {
     title: 'a fairing mark outside its move',
     explanation:
-      'The cushion begins at the fairing mark, so the mark lies between the frames that the move leaves from and arrives on.',
+      'The fairing begins at its mark, so the mark lies between the frames that the move leaves from and arrives on.',
     message: ({ mark, frame, first, last }) => {
       const must =
         last < first
@@ -212,18 +212,18 @@ export const camera: Texts<CameraMessages> = {
     },
   },
   'fairing-slow': {
-    title: 'a cushion that would speed up',
+    title: 'a fairing that would speed up',
     explanation:
-      'The cushion keeps the speed that the move has at the fairing mark and loses it evenly. If less is done at the mark than a move of one speed would have done by then, it would have to go faster afterwards. Put the mark earlier, or have more done there.',
+      'The fairing keeps the speed that the move has at its mark and loses it evenly. If less is done at the mark than a move of one speed would have done by then, it would have to go faster afterwards. Put the mark earlier, or have more done there.',
     message: ({ mark, share, frame, latest, least }) =>
       `With ${percent(share)} done on frame ${frame} the move would have to go faster after the fairing mark ${mark} than before it; ${latest === null ? 'have ' : `put the mark on frame ${latest} or earlier, or have `}${least} % or more done there.`,
   },
-  'cushion-short': {
-    title: 'a cushion that stops early',
+  'fairing-short': {
+    title: 'a fairing that stops early',
     explanation:
-      'The speed at the fairing mark is so high for what is left that 99.5 % of the cushion is done before half of its frames. The rest looks like a stop. Have less done at the mark, or put the mark later, or end the move sooner.',
+      'The speed at the fairing mark is so high for what is left that 99.5 % of the fairing is done before half of its frames. The rest looks like a stop. Have less done at the mark, or put the mark later, or end the move sooner.',
     message: ({ mark, still, frames }) =>
-      `The cushion after ${mark} has done 99.5 % of its way on frame ${still}, before half of its ${plural(frames, 'frame')}; the rest looks like a stop.`,
+      `The fairing after ${mark} is 99.5 % done on frame ${still}, before half of its ${plural(frames, 'frame')}; the rest looks like a stop.`,
   },
   'pan-sizes': {
     title: 'a pan between fields of two sizes',
@@ -241,7 +241,7 @@ export const camera: Texts<CameraMessages> = {
   'speed-jumps': {
     title: 'a jump of the speed at a field passed through',
     explanation:
-      'Two legs of one move meet with different speeds or directions, and the eye sees the knee. Ramps on both legs make it a stop, or other frames make the speeds agree. The measure, a quarter of the faster speed, is our own.',
+      'Two legs of one move meet with different speeds or directions, and the eye sees the knee. An ease on both legs makes it a stop, or other frames make the speeds agree. The measure, a quarter of the faster speed, is our own.',
     message: ({ frame, field, before, after }) =>
       `The speed jumps on frame ${frame}, where the move passes ${field ?? 'a mark'}: ${figure(before)} mm a frame before, ${figure(after)} after.`,
   },
@@ -351,11 +351,11 @@ export const camera: Texts<CameraMessages> = {
   'light-overlaps': {
     title: 'two fades or exposures at once',
     explanation:
-      'Fades and dissolves say how much of the whole picture is seen, so only one of them can run at a time; the same holds for exposures of one level.',
+      'Fades and overlaps say how much of the whole picture is seen, so only one of them can run at a time; the same holds for exposures of one level.',
     message: ({ levels, from, to }) => {
       const what =
         levels === null
-          ? 'Two fades or dissolves of the whole picture'
+          ? 'Two fades or overlaps of the whole picture'
           : `Two exposures of ${levels.join(', ')}`;
       return `${what} run at once, from frame ${from} to frame ${to}.`;
     },

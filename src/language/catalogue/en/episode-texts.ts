@@ -11,42 +11,42 @@ import { capital, drawingList, neighbourName, notLent } from './terms-texts.js';
 
 export const episode: Texts<EpisodeMessages> = {
   'overlap-differs': {
-    title: 'two cuts name different lengths for their dissolve',
+    title: 'two cuts name different lengths for their overlap',
     explanation:
-      'A dissolve is shot from two sheets, and both must say how long it lasts. Here they do not agree, so no picture can be made of the two. Ask which length is meant, and write it in both cuts. The same frames may be written in several ways: at 24 frames a second 24 is 1+0.',
+      'An overlap is shot from two sheets, and both must say how long it lasts. Here they do not agree, so no picture can be made of the two. Ask which length is meant, and write it in both cuts. The same frames may be written in several ways: at 24 frames a second 24 is 1+0.',
     message: ({ neighbour, there, here }) =>
-      `This dissolve lasts for ${here} frames, but ${neighbourName(neighbour)} has ${there} for it.`,
+      `This overlap lasts for ${here} frames, but ${neighbourName(neighbour)} has ${there} for it.`,
   },
   'overlap-fps': {
-    title: 'two cuts that dissolve run at different speeds',
+    title: 'two cuts that overlap run at different speeds',
     explanation:
-      'In a dissolve the two cuts are mixed frame by frame, so both must have the same number of frames a second. One of the two has an fps line that the other has not.',
+      'In an overlap the two cuts are mixed frame by frame, so both must have the same number of frames a second. One of the two has an fps line that the other has not.',
     message: ({ neighbour, there, here }) =>
-      `${capital(neighbourName(neighbour))} runs at ${there} frames a second and this cut at ${here}: they cannot dissolve frame by frame.`,
+      `${capital(neighbourName(neighbour))} runs at ${there} frames a second and this cut at ${here}: they cannot overlap frame by frame.`,
   },
   'overlap-unanswered': {
-    title: 'the next cut knows nothing of this dissolve',
+    title: 'the next cut knows nothing of this overlap',
     explanation:
-      'This cut dissolves with its neighbour, whose text has no overlap on that side, so the other sheet lacks its rows. The neighbour is the cut before or after this one in the manifest; where the cut that is meant is not written yet, nothing is wrong.',
+      'This cut overlaps with its neighbour, whose text has no overlap on that side, so the other sheet lacks its rows. The neighbour is the cut before or after this one in the manifest; where the cut that is meant is not written yet, nothing is wrong.',
     message: ({ neighbour, way, length }) =>
-      `${capital(neighbourName(neighbour))} has no \`overlap ${way} ${length}\` to go with this dissolve.`,
+      `${capital(neighbourName(neighbour))} has no \`overlap ${way} ${length}\` to go with this overlap.`,
   },
   'overlap-missing': {
-    title: 'the neighbouring cut dissolves with this one, which does not say so',
+    title: 'the neighbouring cut overlaps with this one, which does not say so',
     explanation:
-      'The cut before or after this one ends or begins in a dissolve with it. Both sheets need the rows of the dissolve, so this cut needs the same line from its side. Its timelines then count the rows of the handle, too.',
+      'The cut before or after this one ends or begins in an overlap with it. Both sheets need the rows of the overlap, so this cut needs the same line from its side. Its timelines then count the rows of the handle, too.',
     message: ({ cut, way, frames }) =>
-      `Cut ${cut} ${way === 'in' ? 'ends' : 'begins'} in a dissolve of ${frames} frames with this cut, which has no \`overlap ${way}\`.`,
+      `Cut ${cut} ${way === 'in' ? 'ends' : 'begins'} in an overlap of ${frames} frames with this cut, which has no \`overlap ${way}\`.`,
   },
   'overlap-alone': {
-    title: 'there is no cut to dissolve with',
+    title: 'there is no cut to overlap with',
     explanation:
-      'The first cut of an episode begins in a dissolve, or the last one ends in one: there is no other cut on that side. From or to black it is a fade.',
+      'The first cut of an episode begins in an overlap, or the last one ends in one: there is no other cut on that side. From or to black it is a fade.',
     message: ({ way }) =>
-      `This is the ${way === 'in' ? 'first' : 'last'} cut of the episode: there is no cut to dissolve ${way === 'in' ? 'from' : 'to'}.`,
+      `This is the ${way === 'in' ? 'first' : 'last'} cut of the episode: there is no cut to overlap with.`,
   },
   'overlap-unchecked': {
-    title: 'whether the neighbour agrees on the dissolve cannot be told',
+    title: 'whether the neighbour agrees on the overlap cannot be told',
     explanation:
       'The neighbouring cut has errors that keep its overlap from being read, so the two lengths could not be compared. Mend that cut first.',
     message: ({ neighbour, why }) =>
@@ -92,7 +92,7 @@ export const cutList: Texts<CutListMessages> = {
   'list-over-budget': {
     title: 'the cuts run longer than the budget',
     explanation:
-      'The running time of all cuts of the episode, dissolves counted once, is over the budget that the manifest allows. list says so in its totals; with --check it is an error, for scripts. Shorten cuts, or change the budget.',
+      'The running time of all cuts of the episode, overlaps counted once, is over the budget that the manifest allows. list says so in its totals; with --check it is an error, for scripts. Shorten cuts, or change the budget.',
     message: ({ running, over, budget, fps, untimed }) => {
       const length = (frames: number): string => `${Math.floor(frames / fps)}+${frames % fps}`;
       return `The cuts run ${untimed > 0 ? 'at least ' : ''}${length(running)}, which is ${length(over)} (${plural(over, 'frame')}) over the budget of ${length(budget)}.`;
@@ -108,10 +108,10 @@ export const handover: Texts<HandoverMessages> = {
     message: ({ cut, fps, first, firstFps }) =>
       `Cut ${cut} runs at ${fps} frames a second, cut ${first} at ${firstFps}: one edit has one speed.`,
   },
-  'edit-dissolve': {
-    title: 'dissolves that make no edit',
+  'edit-overlap': {
+    title: 'overlaps that make no edit',
     explanation:
-      'A dissolve belongs to two cuts that follow each other, and both must name the same length: overlap out 24 in the first, overlap in 24 in the second. And a cut must be there alone, or at least for a moment, between the dissolve before it and the one after it.',
+      'An overlap belongs to two cuts that follow each other, and both must name the same length: overlap out 24 in the first, overlap in 24 in the second. And a cut must be there alone, or at least for a moment, between the overlap before it and the one after it.',
     message: {
       uneven: ({ before, out, after, into }) => {
         const has = (length: number | null, word: string): string =>
@@ -119,29 +119,29 @@ export const handover: Texts<HandoverMessages> = {
         return `Cut ${before} has ${has(out, 'out')}, but cut ${after}, which follows, has ${has(into, 'in')}.`;
       },
       crowded: ({ cut, over }) =>
-        `The dissolves at both ends of cut ${cut} run into each other by ${plural(over, 'frame')}: three cuts would be seen at once.`,
+        `The overlaps at both ends of cut ${cut} run into each other by ${plural(over, 'frame')}: three cuts would be seen at once.`,
     },
   },
   'edit-list-limit': {
     title: 'more than an edit list can hold',
     explanation:
-      'An edit decision list is an old format: it counts 24, 25 or 30 frames a second, numbers 999 events, gives dissolves three digits, and its timecode ends at 24 hours. Export the episode in parts, or with --edit otio, which has none of these limits.',
+      'An edit decision list is an old format: it counts 24, 25 or 30 frames a second, numbers 999 events, gives overlaps three digits, and its timecode ends at 24 hours. Export the episode in parts, or with --edit otio, which has none of these limits.',
     message: {
       speed: ({ cut, fps }) =>
         `An edit list counts 24, 25 or 30 frames a second, but cut ${cut} runs at ${fps}.`,
       events: ({ cut, cuts, most }) =>
         `An edit list has ${most} events at most, one a cut, but these are ${cuts} cuts: cut ${cut} is the first that finds no place.`,
-      dissolve: ({ frames, most }) =>
-        `An edit list has dissolves of ${most} frames at most, but this one lasts for ${plural(frames, 'frame')}.`,
+      overlap: ({ frames, most }) =>
+        `An edit list has overlaps of ${most} frames at most, but this one lasts for ${plural(frames, 'frame')}.`,
       timecode: ({ cut }) => `Timecode ends at 24 hours, and cut ${cut} would run past that.`,
     },
   },
   'edit-list-long': {
-    title: 'a dissolve that many readers of edit lists do not know',
+    title: 'an overlap that many readers of edit lists do not know',
     explanation:
-      'The list gives a dissolve three digits, but many machines and programs that read such lists take 255 frames at most. Ask the cutting room, or export with --edit otio.',
+      'The list gives an overlap three digits, but many machines and programs that read such lists take 255 frames at most. Ask the cutting room, or export with --edit otio.',
     message: ({ cut, frames, most }) =>
-      `The dissolve into cut ${cut} lasts for ${plural(frames, 'frame')}; many readers of edit lists know dissolves of ${most} frames at most.`,
+      `The overlap into cut ${cut} lasts for ${plural(frames, 'frame')}; many readers of edit lists know overlaps of ${most} frames at most.`,
   },
   'pixels-shape': {
     title: 'pixels of a picture that is not shaped as the field',

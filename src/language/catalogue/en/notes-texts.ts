@@ -35,15 +35,15 @@ export const notes: ShortTexts<Notes> = {
   'move-ends-there': () => 'The move before ends there.',
   'camera-rests-there': () => 'The camera rests there.',
   'slide-before': () => 'The slide before.',
-  'even-speed': () => 'Ramps (`ease`) on both legs, or other frames, would make it even.',
+  'even-speed': () => 'An ease on both legs, or other frames, would make it even.',
   'flashes-counted': () =>
-    'This is a count of what the text says (fades, exposures, light through, levels marked as flashing) and no measurement of the picture; the test of the broadcaster decides.',
+    'This is a count of what the text says (fades, exposures, glows, levels marked as flashing) and no measurement of the picture; the test of the broadcaster decides.',
   'named-here': ({ level }) => `${level} is first named here.`,
   artwork: ({ level, width, height, x, y }) =>
     `Its artwork is ${figure(width)} x ${figure(height)} mm with its centre at ${figure(x)}, ${figure(y)}; \`level ${level} free\` says that its edges may show.`,
   'enough-dpi': ({ dpi }) => `${dpi} dpi would be enough.`,
-  'cushion-speed': ({ power }) =>
-    `The cushion keeps the speed that the move has at the mark (k = ${figure(power)}; 2 is even slowing down). Less done at the mark, or a later mark, makes it longer.`,
+  'fairing-speed': ({ power }) =>
+    `The fairing keeps the speed that the move has at its mark (k = ${figure(power)}; 2 is even slowing down). Less done at the mark, or a later mark, makes it longer.`,
   'safe-speeds': ({ widthMm }) =>
     `Up to ${figure(widthMm / 120)} mm a frame it is safe, and from ${figure(widthMm / 48)} mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).`,
   'speed-limit': ({ speed }) => `${figure(speed)} mm a frame is the limit on this field.`,
@@ -82,7 +82,7 @@ export const fixes: ShortTexts<Fixes> = {
   'write-each': ({ written }) => `write \`${written.join('` and `')}\``,
   'write-frame-1': () => 'write frame 1',
   'take-out-here': () => 'take it out here',
-  'leave-number': () => 'leave the number unused',
+  'leave-number': () => 'mark the number as not used',
   'take-out': () => 'take it out',
   'end-on': ({ time }) => `end on \`${time}\``,
   'start-on': ({ time }) => `start on \`${time}\``,
@@ -96,7 +96,7 @@ export const fixes: ShortTexts<Fixes> = {
     count === 1 ? `name it \`${name}\`` : `name them \`${name}\` and so on`,
   'pin-names': ({ names }) => `add ${names.join(' ')} to the pinned numbers`,
   'unpin-names': ({ names }) =>
-    `leave the number${names.length === 1 ? '' : 's'} of ${names.join(' ')} unused`,
+    `mark the number${names.length === 1 ? '' : 's'} of ${names.join(' ')} as not used`,
   'add-line': ({ line }) => `add \`${line}\``,
   'turn-clockwise': () => 'turn it clockwise',
   'paint-on': ({ size }) => `paint it on ${size}`,

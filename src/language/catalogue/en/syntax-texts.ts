@@ -166,7 +166,7 @@ export const words: Texts<WordMessages> = {
   'quick-level': {
     title: 'a quick truck of a level',
     explanation:
-      'A quick truck is one of the camera: its fairing is worked out on the field. A level is made larger or smaller with `truck level` and ramps or a curve.',
+      'A quick truck is one of the camera: its fairing is worked out on the field. A level is made larger or smaller with `truck level` and an ease or a curve.',
     message: () => 'A quick truck is one of the camera, not of a level.',
   },
   'reading-stopped': {

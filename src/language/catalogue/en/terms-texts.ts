@@ -122,7 +122,7 @@ export const quantities: Readonly<Record<Quantity, string>> = {
   scale: 'The scale (1 is 100 %)',
   turn: 'The turn in degrees',
   direction: 'The direction in degrees',
-  way: 'The way in mm',
+  way: 'The distance in mm',
   swing: 'The swing in mm',
   'last-swing': 'The last swing in mm',
   loop: 'The length of the loop in mm',
@@ -164,7 +164,7 @@ export const anyOf = (wanted: readonly Wanted[]): string =>
 /** What leads back to itself. */
 export const around = (names: readonly string[]): string => names.map((name) => `\`${name}\``).join(' → ');
 
-/** `120`, or `96 + 12 handle`: the frames of a cut and the rows that dissolves add. */
+/** `120`, or `96 + 12 handle`: the frames of a cut and the rows that overlaps add. */
 export const sheetRows = (time: number, rows: number): string =>
   rows === time ? String(rows) : `${time} + ${rows - time} handle`;
 

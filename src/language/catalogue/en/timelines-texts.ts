@@ -153,7 +153,7 @@ export const timelines: Texts<TimelineMessages> = {
   'reference-ambiguous': {
     title: 'a drawing that could be of several passages',
     explanation:
-      'Where key 1 leads to several keys, `1.2` does not say which way. Write `1>3.2`: the second on the way from 1 to 3.',
+      'Where key 1 leads to several keys, `1.2` does not say which passage. Write `1>3.2`: the second on the way from 1 to 3.',
     message: ({ level, drawing, key, keys }) => {
       const listed = keys.length > 5 ? `${keys.slice(0, 5).join(', ')} …` : keys.join(', ');
       return `Key ${key} of level ${level} leads to several keys (${listed}), so ${drawing} could be any of theirs.`;
@@ -225,16 +225,16 @@ export const timelines: Texts<TimelineMessages> = {
   'cels-ambiguous': {
     title: 'a pinned name that fits several passages',
     explanation:
-      'Where key 1 leads to several keys, `1.1` is on the way to the key that stands behind it in the line. Here none of them does, so it does not say on which way the drawing lies. Write `1>2.1`: the first on the way from 1 to 2.',
+      'Where key 1 leads to several keys, `1.1` is on the way to the key that stands behind it in the line. Here none of them does, so it does not say in which passage the drawing lies. Write `1>2.1`: the first on the way from 1 to 2.',
     message: ({ key, keys }) =>
       `Key ${key} leads to several keys (${keys.join(', ')}); name its in-betweens with the key that they lead to.`,
   },
-  'cels-way': {
-    title: 'a pinned name that may belong to another way',
+  'cels-passage': {
+    title: 'a pinned name that may belong to another passage',
     explanation:
       'A `cels` line names drawings in the order in which they were first shown, so in-betweens stand before the key that they lead to. Here they stand before another key than the one that their key leads to now. In a cycle that is as it should be. After a retime, when a key was taken out, they may be drawings of the old way, and those of the new one are not on paper yet. Say which: `2>1.1` is the first on the way from 2 back to 1.',
     message: ({ key, to, drawing, next }) =>
-      `Key ${key} leads to key ${to}, but in this line ${drawing} stands before key ${next}: is it the way to ${to} that is on paper?`,
+      `Key ${key} leads to key ${to}, but in this line ${drawing} stands before key ${next}: is it the passage to ${to} that is on paper?`,
   },
   'reuse-number': {
     title: 'a pinned number against that of the other cut',

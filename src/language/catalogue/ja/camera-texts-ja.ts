@@ -153,7 +153,7 @@ export const camera: Texts<CameraMessages> = {
     message: ({ frames, fps }) =>
       `このクイックは${frames}コマです。ふつうは1秒前後、長くても2秒（${2 * fps}コマ）です（一般的な目安）。`,
   },
-  'ramps-long': {
+  'ease-long': {
     title: '動きより長い加減速',
     explanation:
       '加速と減速のコマ数の合計は、動きのステップ数に収まる必要があります。`A@1 > B@24` は23ステップ、範囲 1..24 は24ステップです。',
@@ -169,7 +169,7 @@ export const camera: Texts<CameraMessages> = {
     message: ({ x1, y1, x2, y2 }) =>
       `カーブが ${x1} ${y1} ${x2} ${y2} です。1番目と3番目は時間の割合で 0 から 1（CSS Easing の cubic-bezier）、ほかは -10 から 10 までです。`,
   },
-  'steps-without-way': {
+  'steps-without-distance': {
     title: '距離のない動きの目盛り',
     explanation:
       'ミリの目盛りは、1コマごとにどれだけ進むか、カメラの T.U/T.B なら画面の幅がどれだけ変わるかです。セルの倍率や回転にはどちらもありません。加減速かカーブを使ってください。',
@@ -220,7 +220,7 @@ export const camera: Texts<CameraMessages> = {
     message: ({ mark, share, frame, latest, least }) =>
       `${frame}コマ目で ${percent(share)} では、フェアリング ${mark} の後の方が速くなります。${latest === null ? '' : `印を${latest}コマ目以前にするか、`}進みを ${least}% 以上にしてください。`,
   },
-  'cushion-short': {
+  'fairing-short': {
     title: '早く止まりすぎるクッション',
     explanation:
       '残りに対して印での速さが大きく、クッションの半分のコマまでに 99.5% が終わります。残りは止まって見えます。印までの進みを減らすか、印を後にするか、動きを早く終わらせてください。',

@@ -107,7 +107,7 @@ export const handover: Texts<HandoverMessages> = {
     message: ({ cut, fps, first, firstFps }) =>
       `カット${cut}は毎秒${fps}コマ、カット${first}は毎秒${firstFps}コマです。1つの編集では同じにします。`,
   },
-  'edit-dissolve': {
+  'edit-overlap': {
     title: '編集にならない O.L',
     explanation:
       'O.L は続く2つのカットのもので、両方に同じ長さを書きます。前に `overlap out 24`、後に `overlap in 24` です。前の O.L と次の O.L の間には、そのカットだけが見える所も必要です。',
@@ -129,7 +129,7 @@ export const handover: Texts<HandoverMessages> = {
       speed: ({ cut, fps }) => `編集リストは毎秒 24、25、30コマですが、カット${cut}は毎秒${fps}コマです。`,
       events: ({ cut, cuts, most }) =>
         `編集リストは1カット1イベントで${most}個までですが、${cuts}カットあります。カット${cut}から入りません。`,
-      dissolve: ({ frames, most }) => `編集リストの O.L は${most}コマまでですが、ここでは${frames}コマです。`,
+      overlap: ({ frames, most }) => `編集リストの O.L は${most}コマまでですが、ここでは${frames}コマです。`,
       timecode: ({ cut }) => `タイムコードは24時間までですが、カット${cut}で超えます。`,
     },
   },

@@ -41,7 +41,7 @@ export const notes: ShortTexts<Notes> = {
   artwork: ({ level, width, height, x, y }) =>
     `用紙は ${figure(width)} x ${figure(height)} mm、中心は ${figure(x)}, ${figure(y)} です。端が見えてよいなら \`level ${level} free\` と書きます。`,
   'enough-dpi': ({ dpi }) => `${dpi} dpi あれば足ります。`,
-  'cushion-speed': ({ power }) =>
+  'fairing-speed': ({ power }) =>
     `クッションは印での速さから始まります（k = ${figure(power)}、2 で一定の減速）。印までの進みを減らすか印を後にすると、クッションが長くなります。`,
   'safe-speeds': ({ widthMm }) =>
     `${figure(widthMm / 120)} mm/コマまでは安全で、${figure(widthMm / 48)} mm/コマからは速いPANです（12インチのフレームで 0.1 インチと 0.25 インチ）。`,

@@ -40,13 +40,13 @@ function ease(
 ): void {
   if (easeFits(ramps, steps)) return;
   const { leave, arrive } = ramps;
-  report(diagnose('ramps-long', leg.span, { leave, arrive, steps }));
+  report(diagnose('ease-long', leg.span, { leave, arrive, steps }));
 }
 
 function byHand(move: Move, leg: Leg<unknown>, mm: readonly number[], path: PathLeg, report: Report): void {
   const { handSteps } = kindOf(move);
   if (!handSteps) {
-    report(diagnose('steps-without-way', leg.span, {}));
+    report(diagnose('steps-without-distance', leg.span, {}));
     return;
   }
   const steps = leg.end - leg.start;
@@ -113,10 +113,10 @@ function fairing(
   if (still - cushion.before >= cushion.left / 2) return;
   report(
     diagnose(
-      'cushion-short',
+      'fairing-short',
       leg.span,
       { mark, still: Math.ceil(leg.start + still), frames: cushion.left },
-      { notes: [{ note: 'cushion-speed', power: cushion.power }] },
+      { notes: [{ note: 'fairing-speed', power: cushion.power }] },
     ),
   );
 }

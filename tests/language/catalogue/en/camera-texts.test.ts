@@ -60,15 +60,15 @@ test('a jump is told in the measure of what jumps', () => {
   );
 });
 
-test('a ramp below nothing is another fault than ramps too long', () => {
-  expect(said('ramps-long', { leave: -2, arrive: 3, steps: 9 })).toBe(
-    'A ramp of -2 frames cannot be; 0 is none.',
+test('an ease below nothing is another fault than one too long', () => {
+  expect(said('ease-long', { leave: -2, arrive: 3, steps: 9 })).toBe(
+    'An ease of -2 frames cannot be; 0 is none.',
   );
-  expect(said('ramps-long', { leave: 2, arrive: -3, steps: 9 })).toBe(
-    'A ramp of -3 frames cannot be; 0 is none.',
+  expect(said('ease-long', { leave: 2, arrive: -3, steps: 9 })).toBe(
+    'An ease of -3 frames cannot be; 0 is none.',
   );
-  expect(said('ramps-long', { leave: 6, arrive: 6, steps: 1 })).toBe(
-    'The ramps take 6 + 6 frames, but this leg has only 1 step; together they may be 1 at most.',
+  expect(said('ease-long', { leave: 6, arrive: 6, steps: 1 })).toBe(
+    'The ease takes 6 + 6 frames, but this leg has only 1 step; both ends together take 1 at most.',
   );
 });
 
@@ -155,7 +155,7 @@ test('loops lie along the length or the height', () => {
 
 test('light overlaps for the whole picture, or for levels', () => {
   expect(said('light-overlaps', { levels: null, from: 1, to: 9 })).toMatch(
-    /^Two fades or dissolves of the whole picture run/,
+    /^Two fades or overlaps of the whole picture run/,
   );
   expect(said('light-overlaps', { levels: ['A', 'B'], from: 1, to: 9 })).toMatch(
     /^Two exposures of A, B run/,

@@ -7,18 +7,18 @@ import { messageOf } from '../../../../src/language/message.js';
 const said = <C extends Code>(code: C, parameters: Messages[C]): string =>
   messageOf({ code, parameters }, 'en');
 
-test('a dissolve is missing at the beginning, or at the end', () => {
+test('an overlap is missing at the beginning, or at the end', () => {
   expect(said('overlap-missing', { cut: '7', way: 'in', frames: 24 })).toBe(
-    'Cut 7 ends in a dissolve of 24 frames with this cut, which has no `overlap in`.',
+    'Cut 7 ends in an overlap of 24 frames with this cut, which has no `overlap in`.',
   );
   expect(said('overlap-missing', { cut: '9', way: 'out', frames: 24 })).toMatch(
-    /^Cut 9 begins in a dissolve .* no `overlap out`\.$/,
+    /^Cut 9 begins in an overlap .* no `overlap out`\.$/,
   );
   expect(said('overlap-alone', { way: 'in' })).toBe(
-    'This is the first cut of the episode: there is no cut to dissolve from.',
+    'This is the first cut of the episode: there is no cut to overlap with.',
   );
   expect(said('overlap-alone', { way: 'out' })).toBe(
-    'This is the last cut of the episode: there is no cut to dissolve to.',
+    'This is the last cut of the episode: there is no cut to overlap with.',
   );
 });
 
@@ -81,11 +81,11 @@ describe('handover texts', () => {
   const said = <C extends Code>(code: C, parameters: Messages[C]): string =>
     messageOf({ code, parameters }, 'en');
 
-  test('a dissolve that only one of two cuts names', () => {
-    expect(said('edit-dissolve', { variant: 'uneven', before: '7', out: 24, after: '8', into: null })).toBe(
+  test('an overlap that only one of two cuts names', () => {
+    expect(said('edit-overlap', { variant: 'uneven', before: '7', out: 24, after: '8', into: null })).toBe(
       'Cut 7 has `overlap out 24`, but cut 8, which follows, has no `overlap in`.',
     );
-    expect(said('edit-dissolve', { variant: 'uneven', before: '7', out: null, after: '8', into: 12 })).toBe(
+    expect(said('edit-overlap', { variant: 'uneven', before: '7', out: null, after: '8', into: 12 })).toBe(
       'Cut 7 has no `overlap out`, but cut 8, which follows, has `overlap in 12`.',
     );
   });

@@ -28,9 +28,11 @@ test('one drawing is named, several from the first on', () => {
 });
 
 test('one number is left unused, or several are', () => {
-  expect(actionOf({ action: 'unpin-names', names: ['1.2'] }, 'en')).toBe('leave the number of 1.2 unused');
+  expect(actionOf({ action: 'unpin-names', names: ['1.2'] }, 'en')).toBe(
+    'mark the number of 1.2 as not used',
+  );
   expect(actionOf({ action: 'unpin-names', names: ['1.2', '1.3'] }, 'en')).toBe(
-    'leave the numbers of 1.2 1.3 unused',
+    'mark the numbers of 1.2 1.3 as not used',
   );
 });
 

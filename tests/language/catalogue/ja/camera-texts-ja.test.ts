@@ -25,10 +25,10 @@ test('moves that overlap are of the camera or of a level', () => {
 });
 
 test('ramps below nothing are told apart from ramps that are too long', () => {
-  expect(said('ramps-long', { leave: -2, arrive: 3, steps: 9 })).toBe(
+  expect(said('ease-long', { leave: -2, arrive: 3, steps: 9 })).toBe(
     '-2コマの加減速はありません。なしなら 0 です。',
   );
-  expect(said('ramps-long', { leave: 6, arrive: 6, steps: 9 })).toBe(
+  expect(said('ease-long', { leave: 6, arrive: 6, steps: 9 })).toBe(
     '加減速が 6+6コマですが、この区間は9ステップです。合計を9までにしてください。',
   );
 });

@@ -14,7 +14,7 @@ test('a neighbour is called by its number, or by its file', () => {
 test('a dissolve names the side that lacks it', () => {
   expect(said('overlap-alone', { way: 'in' })).toMatch(/最初のカット.*前のカット/);
   expect(said('overlap-alone', { way: 'out' })).toMatch(/最後のカット.*次のカット/);
-  expect(said('edit-dissolve', { variant: 'uneven', before: '1', out: 24, after: '2', into: null })).toBe(
+  expect(said('edit-overlap', { variant: 'uneven', before: '1', out: 24, after: '2', into: null })).toBe(
     'カット1は`overlap out 24`、次のカット2は`overlap in` なしで、合いません。',
   );
 });

@@ -28,9 +28,9 @@ const quick = (frame: number, share: number, end = 24) =>
 
 describe('spacing', () => {
   it('has ramps that fit into the steps', () => {
-    expect(codes(of(spaced({ form: 'ease', leave: 12, arrive: 11 })))).not.toContain('ramps-long');
-    expect(said(of(spaced({ form: 'ease', leave: 12, arrive: 12 })), 'ramps-long')[0]).toContain('23 steps');
-    expect(codes(of(spaced({ form: 'ease', leave: -1, arrive: 12 })))).toContain('ramps-long');
+    expect(codes(of(spaced({ form: 'ease', leave: 12, arrive: 11 })))).not.toContain('ease-long');
+    expect(said(of(spaced({ form: 'ease', leave: 12, arrive: 12 })), 'ease-long')[0]).toContain('23 steps');
+    expect(codes(of(spaced({ form: 'ease', leave: -1, arrive: 12 })))).toContain('ease-long');
   });
 
   it('has curves whose time runs from 0 to 1', () => {
@@ -50,7 +50,7 @@ describe('spacing', () => {
     expect(steps(2, 3, 5.06)).toEqual(['steps-sum']);
     expect(steps(5, 5)).toEqual(['steps-count']);
     const byHand = { form: 'steps', mm: [1, 1] } as const;
-    expect(codes(of(scale(['A'], [leg(1, 1, 1.02, 3, byHand)])))).toContain('steps-without-way');
+    expect(codes(of(scale(['A'], [leg(1, 1, 1.02, 3, byHand)])))).toContain('steps-without-distance');
   });
 
   it('has graduations of a truck that add up to the difference of the widths', () => {
@@ -80,10 +80,10 @@ describe('spacing', () => {
 
   it('has a cushion that is no stop', () => {
     // k = .17 · 18/.15 = 20.4; 1 - .005^(1/20.4) = .2287 of 18 frames after frame 6: 10.1.
-    expect(said(of(quick(6, 0.85)), 'cushion-short')[0]).toContain(
+    expect(said(of(quick(6, 0.85)), 'fairing-short')[0]).toContain(
       'on frame 11, before half of its 18 frames',
     );
-    expect(codes(of(quick(6, 0.55)))).not.toContain('cushion-short');
+    expect(codes(of(quick(6, 0.55)))).not.toContain('fairing-short');
   });
 });
 
