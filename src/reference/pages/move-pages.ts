@@ -107,7 +107,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
   },
   truck: {
     title: 'the camera in or out, or the size of a level',
-    text: 'Between fields of different sizes: T.U. or T.B., as the sizes say. The width runs evenly in time; where the centre moves too, it runs with the width, so that one point of the picture stays still.\n\n`truck quick` runs at constant speed to the fairing mark and then cushions to a stop. `truck level A` changes the size of a level instead: shares of its size stand before the `@` then.',
+    text: 'Between fields of different sizes: T.U. or T.B., as the sizes say. The width runs evenly in time; where the centre moves too, it runs with the width, so that one point of the picture stays still.\n\n`truck quick` runs at constant speed to the fairing mark and then slows to a stop. `truck level A` changes the size of a level instead: shares of its size stand before the `@` then.',
     parts: [
       ['A@1 > B@3+0', 'exactly on field A on that frame, exactly on B on this one'],
       ['quick', 'a quick truck; it needs its `fair`'],

@@ -363,7 +363,7 @@ export const camera: Texts<CameraMessages> = {
   flashes: {
     title: 'light that flashes more than three times in a second',
     explanation:
-      'More than three flashes in any second can bring on seizures in people with photosensitive epilepsy (WCAG 2.3.1, ITU-R BT.1702). A flash is a pair of opposing changes, so dips to black count as well as white. Counted are fades, exposures, light through and the appearing of levels marked as flashing. It is a count and no measurement of brightness, area or colour: the test of the broadcaster decides.',
+      'More than three flashes in any second can bring on seizures in people with photosensitive epilepsy (WCAG 2.3.1, ITU-R BT.1702). A flash is a pair of opposing changes, so dips to black count as well as white. Counted are fades, exposures, a glow and the appearing of levels marked as flashing. It is a count and no measurement of brightness, area or colour: the test of the broadcaster decides.',
     message: ({ count, from, to }) =>
       `Light flashes ${count} times within a second, on frames ${from} to ${to}: more than three flashes in any second can bring on seizures (WCAG 2.3.1, ITU-R BT.1702).`,
   },
