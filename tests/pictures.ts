@@ -47,7 +47,12 @@ export function picture(solved: SolvedShot, crop: Crop): string {
   const part = typeof crop === 'string' ? BOXES[crop].part : 'sheet';
   const page = parts.flatMap(({ pages }) => pages).find((one) => one.part === part);
   if (!page) throw new Error(`it prints no ${part}`);
-  const box = typeof crop === 'string' ? BOXES[crop].box : rowsBox(page, crop.rows);
+  return cropped(page, typeof crop === 'string' ? BOXES[crop].box : rowsBox(page, crop.rows));
+}
+
+/** Part of a page, mm. */
+export function cropped(page: Page, box: Box): string {
+  const { metrics } = testFonts();
   const inside = (marks: readonly Mark[]): Mark[] => marks.filter((mark) => touches(mark, box));
   const form = page.form && { ...page.form, marks: inside(page.form.marks) };
   return printSvg({ ...page, form, marks: inside(page.marks) }, { metrics, crop: box });

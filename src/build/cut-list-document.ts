@@ -1,13 +1,13 @@
 /** The cut list as one printed document: the list, then the picture of the whole episode. */
 
 import type { CutList } from '../count/count-episode.js';
-import { uncovered } from '../print/glyph-coverage.js';
 import { cutListPages } from '../sheet/cut-list/cut-list-pages.js';
 import type { Bookmark, Document, Page } from '../sheet/display-list.js';
 import type { PageLook } from '../sheet/page-look.js';
 import { rhythmPage } from '../sheet/rhythm/rhythm-page.js';
 import { wordsOf } from '../words/words.js';
 import { workTitle } from './cut-document.js';
+import { printableLine } from './printable-line.js';
 
 /** `only`: one part of it. */
 export function listDocument(counted: CutList, look: PageLook, only?: 'cuts' | 'rhythm'): Document {
@@ -29,29 +29,19 @@ export function listDocument(counted: CutList, look: PageLook, only?: 'cuts' | '
   return { title, author: '', language: settings.labels, pages, bookmarks, trueSize: false };
 }
 
-/**
- * The list with nothing in its texts that the font lacks: a cut with such a character has an error, and is in the list all the
- * same. `〓` is the printer's own mark for missing type.
- */
+/** The list with nothing in its texts that the font lacks: a cut with such a character has an error, and is in the list all the same. */
 function printable(list: CutList): CutList {
-  const clean = (text: string): string => {
-    const line = text.replace(/\s+/g, ' ').trim();
-    const missing = new Set(uncovered(line).map(({ character }) => character));
-    return missing.size === 0
-      ? line
-      : [...line.normalize('NFC')].map((one) => (missing.has(one) ? '〓' : one)).join('');
-  };
   return {
     ...list,
-    title: clean(list.title),
-    episode: clean(list.episode),
+    title: printableLine(list.title),
+    episode: printableLine(list.episode),
     rows: list.rows.map((row) => ({
       ...row,
-      cut: clean(row.cut),
-      title: clean(row.title),
-      scene: clean(row.scene),
-      artists: row.artists.map(clean),
+      cut: printableLine(row.cut),
+      title: printableLine(row.title),
+      scene: printableLine(row.scene),
+      artists: row.artists.map(printableLine),
     })),
-    artists: list.artists.map((artist) => ({ ...artist, name: clean(artist.name) })),
+    artists: list.artists.map((artist) => ({ ...artist, name: printableLine(artist.name) })),
   };
 }

@@ -1,15 +1,28 @@
 import type { Command } from 'commander';
+import type { Reporter } from '../build/reporter.js';
 import { UsageError } from '../build/usage-error.js';
 import type { Host } from '../host/host.js';
-import { defaults } from '../shot/settings.js';
+import { defaults, PAPERS, type Paper } from '../shot/settings.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';
 import { plural } from '../words/number-format.js';
 import { type CommandContext, choice, examples } from './command-options.js';
-import { compareSides, reportFinding, sideOf, sinceOf, type Tell } from './comparison.js';
+import {
+  type Comparison,
+  type ComparisonSide,
+  compareSides,
+  reportFinding,
+  sideOf,
+  sinceOf,
+  type Tell,
+} from './comparison.js';
 import { ConsoleReporter, FORMATS, type Format } from './console-reporter.js';
 import { cutJson, onlyLine, retakeNote, wholeJson } from './retake-note.js';
 
 interface Options {
+  readonly output?: string;
+  readonly by?: string;
+  readonly reason?: string;
+  readonly paper?: Paper;
   readonly since?: string;
   readonly json?: boolean;
   readonly labels?: LabelLanguage;
@@ -24,6 +37,10 @@ export function define(command: Command, context: CommandContext): Command {
       'OLD and NEW: cuts, folders, an episode.yaml, or REVISION:PATH as git has it; - is standard input',
     )
     .option('--since <revision>', 'compare what is named, or the whole episode, with what it was then')
+    .option('-o, --output <file>', 'print the retake note as a PDF: rows before and after, room to answer')
+    .option('--by <name>', 'who asks for the changes, printed on the note')
+    .option('--reason <text>', 'why, printed beside each change')
+    .addOption(choice('-p, --paper <size>', 'paper of the printed note', PAPERS))
     .option('--json', 'everything in numbers, as JSON')
     .addOption(choice('-l, --labels <language>', 'language of the sentences', LABELS))
     .option('--git', 'be called by git as its diff for cuts')
@@ -38,6 +55,10 @@ export function define(command: Command, context: CommandContext): Command {
         ['cutwright compare take-1/ cuts/', 'folders, cut by cut, by their numbers'],
         ['cutwright compare --since v1', 'the episode against a tag'],
         ['cutwright compare --since HEAD cuts/c012.cut -l ja', 'one cut, in Japanese'],
+        [
+          'cutwright compare --since v1 --output retakes.pdf --by "H. Tarn"',
+          'a note for each cut on paper, with a summary',
+        ],
       )}
 Leaves with 0 where nothing differs, 1 where something does, 2 where the two cannot be compared.
 `,
@@ -51,22 +72,18 @@ Leaves with 0 where nothing differs, 1 where something does, 2 where the two can
 }
 
 async function compareAll(host: Host, words: readonly string[], options: Options): Promise<number> {
+  onlyPrinted(options);
   // The one warning that is said here is of a cut that is not compared: that must not pass for "the same".
   const reporter = new ConsoleReporter(host, options.format, true);
   const { old, now } = await sidesOf(host, words, options.since);
   reportFinding(old, reporter);
   reportFinding(now, reporter);
   const language = options.labels ?? defaults.labels;
-  const tell: Tell<string> = options.json
-    ? cutJson
-    : (was, is, changes) => retakeNote(was, is, changes, language);
-  const comparison = await compareSides(old, now, reporter, tell);
+  const print = options.output === undefined ? null : await printing(host, old, now, options);
+  const comparison = print
+    ? await print.compare(reporter)
+    : await told(host, old, now, reporter, { json: options.json === true, language });
   const { differing, onlyOld, onlyNow, compared, restricted } = comparison;
-  if (options.json) host.out(wholeJson(comparison, old, now));
-  else {
-    for (const note of differing) host.out(note);
-    host.out(onlyLine(old, onlyOld, language) + onlyLine(now, onlyNow, language));
-  }
   if (restricted !== null) {
     const { label: version, key: cut } = restricted;
     throw new UsageError('wrong-arguments', version, { variant: 'version-without-cut', version, cut });
@@ -78,6 +95,46 @@ async function compareAll(host: Host, words: readonly string[], options: Options
     );
   if (reporter.finish() !== 0) return 2;
   return differ > 0 ? 1 : 0;
+}
+
+/** What stands on paper is asked for with it. */
+function onlyPrinted({ output, by, reason, paper }: Options): void {
+  if (output !== undefined) return;
+  const word =
+    by !== undefined ? '--by' : reason !== undefined ? '--reason' : paper !== undefined ? '--paper' : null;
+  if (word !== null) throw new UsageError('wrong-arguments', word, { variant: 'needs-output', option: word });
+}
+
+/** On standard output. */
+async function told(
+  host: Host,
+  old: ComparisonSide,
+  now: ComparisonSide,
+  reporter: Reporter,
+  { json, language }: { json: boolean; language: LabelLanguage },
+): Promise<Comparison<string>> {
+  const tell: Tell<string> = json ? cutJson : (was, is, changes) => retakeNote(was, is, changes, language);
+  const comparison = await compareSides(old, now, reporter, tell);
+  const { differing, onlyOld, onlyNow } = comparison;
+  if (json) host.out(wholeJson(comparison, old, now));
+  else {
+    for (const note of differing) host.out(note);
+    host.out(onlyLine(old, onlyOld, language) + onlyLine(now, onlyNow, language));
+  }
+  return comparison;
+}
+
+async function printing(host: Host, old: ComparisonSide, now: ComparisonSide, options: Options) {
+  const { output = '', json, labels, paper, by = '', reason = '' } = options;
+  if (json)
+    throw new UsageError('wrong-arguments', output, {
+      variant: 'not-together',
+      one: '--json',
+      other: '--output',
+    });
+  const { PrintedNotes } = await import('./printed-notes.js');
+  const look = { ...(labels ? { labels } : {}), ...(paper ? { paper } : {}) };
+  return PrintedNotes.open(host, old, now, { output, by, reason, look });
 }
 
 async function sidesOf(host: Host, words: readonly string[], since: string | undefined) {

@@ -106,6 +106,7 @@ export type PagePart =
   | 'overlay'
   | 'list'
   | 'rhythm'
+  | 'note'
   | 'blank'
   | 'card';
 

@@ -9,6 +9,7 @@ import type { Exposure, SolvedCycle, SolvedLevel } from '../solve/solved-shot.js
 import { type BlockColumn, besideGutter } from './block-columns.js';
 import type { Mark } from './display-list.js';
 import { black, line, polygon, textAt } from './mark-builders.js';
+import type { SheetGeometry } from './sheet-geometry.js';
 import { type BlockFrames, type PageSide, type SheetPlan, topOf } from './sheet-plan.js';
 import { type FittedText, fitLine, NARROWEST_SQUEEZE, ringed } from './text-fitting.js';
 import { setDownwards } from './vertical-text.js';
@@ -35,7 +36,14 @@ function levelMarks(side: PageSide, run: BlockFrames, level: SolvedLevel, column
   return marks;
 }
 
-function signMarks(side: PageSide, sign: KeySign, x: number, y: number, width: number): Mark[] {
+/** What a sign needs to know of the page that it stands on. */
+export interface SignPaper {
+  readonly geometry: Pick<SheetGeometry, 'rowMm' | 'leastTextMm'>;
+  readonly plan: Pick<SheetPlan, 'metrics'>;
+}
+
+/** A sign with its middle at (x, y), in a column of `width`. */
+export function signMarks(side: SignPaper, sign: KeySign, x: number, y: number, width: number): Mark[] {
   const { rowMm } = side.geometry;
   switch (sign.form) {
     case 'key':
@@ -87,7 +95,7 @@ const openRing = (x: number, y: number, r: number): Mark => ({
 });
 
 /** A ring stays inside its row and column, so that no two ever touch. */
-function inRing(side: PageSide, text: string, x: number, y: number, width: number): Mark[] {
+function inRing(side: SignPaper, text: string, x: number, y: number, width: number): Mark[] {
   const { geometry, plan } = side;
   return ringed(plan.metrics, text, {
     r: Math.min(geometry.rowMm * 0.455, 2.1),
@@ -122,7 +130,7 @@ export const HOLD = black(0.24);
 export const HOLD_GAP = 0.18;
 
 /** How large a number stands in its row. */
-export function numberSize(side: PageSide, text: string, width: number): FittedText {
+export function numberSize(side: SignPaper, text: string, width: number): FittedText {
   const { rowMm, leastTextMm } = side.geometry;
   const most = Math.max(leastTextMm, Math.min(rowMm * 0.74, 3.2));
   return fitLine(side.plan.metrics, text, width, { most, least: leastTextMm });
@@ -154,7 +162,7 @@ export function holdMarks(
 }
 
 /** What is still held, on the first row after a break: in square brackets. */
-export function inBrackets(side: PageSide, text: string, x: number, y: number, width: number): Mark {
+export function inBrackets(side: SignPaper, text: string, x: number, y: number, width: number): Mark {
   const bracketed = `[${text}]`;
   const { sizeMm, squeeze } = numberSize(side, bracketed, width - BESIDE_NUMBERS);
   return textAt(x, y, bracketed, { sizeMm, squeeze });

@@ -21,6 +21,40 @@ export interface DocumentWords {
   onlyIn(version: string | null, cuts: string, count: number): string;
 }
 
+/** Words of a retake note on paper. */
+export interface RetakeWords {
+  /** Names of the pages, large in their heads. */
+  readonly note: string;
+  readonly summary: string;
+  /** Page labels. */
+  notePage(n: number): string;
+  /** `version`: as it was named. */
+  against(version: string): string;
+  changes(count: number): string;
+  cuts(count: number): string;
+  /** Head of the column that says how many changes a cut has. */
+  readonly changeCount: string;
+  readonly heads: {
+    readonly number: string;
+    readonly change: string;
+    /** Rows of the sheet before and after the change. */
+    readonly before: string;
+    readonly after: string;
+    readonly reason: string;
+    readonly askedBy: string;
+    readonly answer: string;
+    readonly cut: string;
+    readonly title: string;
+    readonly time: string;
+    readonly where: string;
+    readonly done: string;
+  };
+  /** Places of changes, for the summary. */
+  readonly places: { readonly [P in 'speech' | 'camera' | 'notes' | 'head']: string };
+  readonly newCut: string;
+  readonly droppedCut: string;
+}
+
 /** Words of the camera's pages: chart, table, strip, overlay. */
 export interface CameraPageWords {
   camera(n: number): string;

@@ -4,7 +4,7 @@
  */
 
 import type { ChangeSentences } from './change-sentences.js';
-import type { CameraPageWords, CutListWords, DocumentWords } from './document-words.js';
+import type { CameraPageWords, CutListWords, DocumentWords, RetakeWords } from './document-words.js';
 import { english } from './en/english.js';
 import { japanese } from './ja/japanese.js';
 import type { LabelLanguage } from './labels.js';
@@ -18,6 +18,7 @@ export interface Words {
   readonly cutList: CutListWords;
   readonly changes: ChangeSentences;
   readonly documents: DocumentWords;
+  readonly retakes: RetakeWords;
 }
 
 /** A convention of forms: what a word of the trade is may depend on it. */

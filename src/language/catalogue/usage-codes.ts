@@ -27,6 +27,7 @@ type OptionValue =
       readonly revision: string;
       readonly reason: string;
     }
+  | { readonly variant: 'pdf-ending' }
   | { readonly variant: 'revision-without-cuts'; readonly revision: string }
   | { readonly variant: 'compared-revision'; readonly revision: string; readonly reason: string }
   // ---- what is shown
@@ -73,6 +74,7 @@ type WrongArguments =
   | { readonly variant: 'too-many' | 'no-episode'; readonly command: string }
   /** As the library says it that reads the command line. */
   | { readonly variant: 'library'; readonly message: string }
+  | { readonly variant: 'needs-output'; readonly option: string }
   | { readonly variant: 'not-together'; readonly one: string; readonly other: string }
   // ---- outputs
   | { readonly variant: 'one-output'; readonly cuts: number; readonly standardOutput: boolean }

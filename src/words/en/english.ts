@@ -10,6 +10,7 @@ import {
   type EnglishTerms,
   JAPAN_TERMS,
   movesIn,
+  retakesIn,
   sheetIn,
   WEST_TERMS,
 } from './forms-en.js';
@@ -29,6 +30,7 @@ const englishIn = (terms: EnglishTerms): Words => ({
   cutList: cutListIn(terms),
   changes: changesIn(terms),
   documents: documentsIn(terms),
+  retakes: retakesIn(terms),
 });
 
 export const english: { readonly [C in FormConvention]: Words } = {

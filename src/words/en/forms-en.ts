@@ -1,7 +1,7 @@
 /** What stands on forms, in English. */
 
 import type { MoveKind } from '../../language/tree-camera.js';
-import type { CameraPageWords, CutListWords, DocumentWords } from '../document-words.js';
+import type { CameraPageWords, CutListWords, DocumentWords, RetakeWords } from '../document-words.js';
 import { plural } from '../number-format.js';
 import type { ChartWords, MoveTitle, MoveWords, SheetWords } from '../sheet-words.js';
 
@@ -203,6 +203,33 @@ export const documentsIn = ({ cut }: EnglishTerms): DocumentWords => ({
   noteCut: (name) => `${cut} ${name}`,
   onlyIn: (version, cuts, count) =>
     `only ${version === null ? 'now' : `in ${version}`}: ${count === 1 ? cut : `${cut}s`} ${cuts}`,
+});
+
+export const retakesIn = ({ cut }: EnglishTerms): RetakeWords => ({
+  note: 'Retake note',
+  summary: 'Retakes',
+  notePage: (n) => `retake ${n}`,
+  against: (version) => `against ${version}`,
+  changes: (count) => plural(count, 'change'),
+  cuts: (count) => plural(count, cut),
+  changeCount: 'changes',
+  heads: {
+    number: 'no.',
+    change: 'change',
+    before: 'before',
+    after: 'after',
+    reason: 'reason',
+    askedBy: 'asked by',
+    answer: 'answer',
+    cut,
+    title: 'title',
+    time: 'time',
+    where: 'where',
+    done: 'done, date',
+  },
+  places: { speech: 'dialogue, sound', camera: 'camera', notes: 'notes', head: `whole ${cut}` },
+  newCut: `new ${cut}`,
+  droppedCut: `${cut} dropped`,
 });
 
 export const cameraPages: CameraPageWords = {

@@ -1,6 +1,6 @@
 /** What stands on forms, in Japanese. */
 
-import type { CameraPageWords, CutListWords, DocumentWords } from '../document-words.js';
+import type { CameraPageWords, CutListWords, DocumentWords, RetakeWords } from '../document-words.js';
 import type { ChartWords, MoveWords, SheetWords } from '../sheet-words.js';
 
 export const sheet: SheetWords = {
@@ -162,6 +162,33 @@ export const documents: DocumentWords = {
   cut: (name) => `カット ${name}`,
   noteCut: (name) => `カット ${name}`,
   onlyIn: (version, cuts) => `${version ?? '現在'} のみ：カット ${cuts}`,
+};
+
+export const retakes: RetakeWords = {
+  note: 'リテイク票',
+  summary: 'リテイク一覧',
+  notePage: (n) => `リテイク ${n}`,
+  against: (version) => `${version} と比較`,
+  changes: (count) => `変更 ${count} 件`,
+  cuts: (count) => `${count} カット`,
+  changeCount: '件数',
+  heads: {
+    number: '番号',
+    change: '変更',
+    before: '旧',
+    after: '新',
+    reason: '理由',
+    askedBy: '指示者',
+    answer: '回答',
+    cut: 'カット',
+    title: '題名',
+    time: '尺',
+    where: '箇所',
+    done: '済・日付',
+  },
+  places: { speech: 'セリフ・音', camera: 'カメラ', notes: '備考', head: 'カット全体' },
+  newCut: '新規カット',
+  droppedCut: '欠番',
 };
 
 export const cameraPages: CameraPageWords = {

@@ -93,6 +93,7 @@ export const OPTION_VALUES: readonly (readonly [string | readonly string[], stri
   ],
   ['new cut 13 --like a', 'There is no episode here, and no file `a`, that a cut could be like.'],
   ['new cut 13 -o 13.txt', 'The name of a cut ends in .cut.'],
+  ['compare a.cut b.cut --output a.txt', '`--output` takes a file whose name ends in .pdf.'],
   ['list a.cut --since BEFORE', 'There were no cuts yet at `BEFORE`.'],
   ['compare a.cut --since HEDA', '`HEDA` cannot be read: git knows no revision `HEDA`.'],
   ['completion bas', '`completion` is for bash, zsh or fish; did you mean `bash`?'],
@@ -186,6 +187,7 @@ export const WRONG_ARGUMENTS: readonly (readonly [string | readonly string[], st
   ],
   ['compare HEDA:a.cut a.cut', '`HEDA:a.cut` cannot be read: git knows no revision `HEDA`.'],
   ['compare - --since HEAD', 'Standard input has no past; name a file with `--since`.'],
+  ['compare a.cut b.cut --by me', '`--by` is printed on the note: it goes with `--output`.'],
   ['compare pinned.cut ep', '`ep` holds no cut 3.'],
   [
     'compare house.cut a.cut',

@@ -59,6 +59,7 @@ export const usage: Texts<UsageMessages> = {
       'pages-empty': ({ pages, cuts }) => `\`--pages ${pages}\` chooses no page of ${plural(cuts, 'cut')}.`,
       'list-ending': () => '`--output` takes a file whose name ends in .pdf, .csv or .json.',
       revision: ({ option, revision, reason }) => `\`${option} ${revision}\` does not do: ${reason}.`,
+      'pdf-ending': () => '`--output` takes a file whose name ends in .pdf.',
       'revision-without-cuts': ({ revision }) => `There were no cuts yet at \`${revision}\`.`,
       'compared-revision': ({ revision, reason }) => `\`${revision}\` cannot be read: ${reason}.`,
       'sheet-place': ({ option }) =>
@@ -112,6 +113,7 @@ export const usage: Texts<UsageMessages> = {
       'no-episode': ({ command }) =>
         `\`${command}\` needs files: this folder lies in no episode (there is no episode.yaml here or above); see \`${command} --help\`.`,
       library: ({ message }) => message,
+      'needs-output': ({ option }) => `\`${option}\` is printed on the note: it goes with \`--output\`.`,
       'not-together': ({ one, other }) => `\`${one}\` and \`${other}\` do not go together.`,
       'one-output': ({ cuts, standardOutput }) =>
         `${cuts} cuts do not go into ${standardOutput ? 'standard output' : 'one file'}; name a folder.`,

@@ -58,6 +58,7 @@ export const usage: Texts<UsageMessages> = {
       'part-empty': ({ part, cuts }) => `${NO_PAGE[part]}（${cuts}カット）。`,
       'pages-empty': ({ pages, cuts }) =>
         `\`--pages ${pages}\` に当たるページがありません（${cuts}カット）。`,
+      'pdf-ending': () => '`--output` には .pdf で終わるファイル名を指定します。',
       'list-ending': () => '`--output` は、名前が .pdf、.csv、.json で終わるファイルです。',
       revision: ({ option, revision, reason }) =>
         `\`${option} ${revision}\` は使えません：${reasonInJapanese(reason)}。`,
@@ -113,6 +114,7 @@ export const usage: Texts<UsageMessages> = {
       'no-episode': ({ command }) =>
         `\`${command}\` にはファイルが必要です。このフォルダーは話数の中にありません（ここにも上にも episode.yaml がありません）。\`${command} --help\` を見てください。`,
       library: ({ message }) => `コマンドの書き方が違います：\`${message}\`。`,
+      'needs-output': ({ option }) => `\`${option}\` は印刷用です。\`--output\` と一緒に使います。`,
       'not-together': ({ one, other }) => `\`${one}\` と \`${other}\` は一緒に使えません。`,
       'one-output': ({ cuts, standardOutput }) =>
         `${cuts}カットは${standardOutput ? '標準出力' : '1つのファイル'}に入りません。フォルダーを指定してください。`,
