@@ -158,7 +158,8 @@ function framesOf(time: Time, tree: Tree, fps: number): number | null {
 // ---- what the reference says of a word of the language
 
 /** A message by its code. */
-function codeText(code: string): string | null {
+/** What a message means, as Markdown; null where there is none of that code. */
+export function codeText(code: string): string | null {
   if (!Object.hasOwn(catalogue, code)) return null;
   const { title, explanation } = aboutCode(code as Code, 'en');
   return `**${code}** (${catalogue[code as Code].severity}): ${title}\n\n${explanation}`;

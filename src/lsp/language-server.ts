@@ -2,30 +2,42 @@
 
 import {
   type Connection,
+  type Diagnostic,
   DidChangeWatchedFilesNotification,
   type DocumentDiagnosticReport,
   FileChangeType,
   type InitializeParams,
   type InitializeResult,
+  MessageType,
   type Position,
   type Range,
   ResponseError,
+  ShowMessageNotification,
   TextDocumentSyncKind,
+  type WorkspaceSymbol,
 } from 'vscode-languageserver';
 import { version } from '../../package.json';
 import { MANIFEST } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import type { TextRange } from '../language/source.js';
+import { lensesIn } from './code-lenses.js';
+import { linksIn } from './document-links.js';
 import { completionsAt } from './editor-completion.js';
+import { EpisodeCheck } from './episode-check.js';
 import { formatEdits } from './format-edits.js';
-import { hoverAt } from './hover.js';
-import { actionsAt, diagnosticsOf } from './lsp-diagnostics.js';
+import { codeText, hoverAt } from './hover.js';
+import { lengthActions } from './length-actions.js';
+import { actionsAt, diagnosticsOf, EXPLAIN, explainActions } from './lsp-diagnostics.js';
 import { mouthActions } from './mouth-actions.js';
+import { moveSignatureAt } from './move-signature.js';
 import { foldsOf, highlightsAt, symbolsOf } from './outline.js';
+import { phraseActions } from './phrase-actions.js';
 import { definitionAt, referencesAt, renameAt, renameableAt } from './references.js';
+import { selectionRangeAt } from './selection-ranges.js';
 import { LEGEND, semanticTokensIn } from './semantic-tokens.js';
 import { hintsIn } from './timeline-frames.js';
 import { type Analysis, type OpenDocument, pathOf, Workspace } from './workspace.js';
+import { workspaceSymbols } from './workspace-symbols.js';
 
 /** Milliseconds after the last keystroke before the text is looked at; longer where that takes long. */
 const PAUSE = 20;
@@ -40,6 +52,8 @@ interface Client {
   readonly watches: boolean;
   readonly snippets: boolean;
   readonly refreshHints: boolean;
+  /** Commands that it carries out itself, as it says in its own options: `{ "commands": ["cutwright.print"] }`. */
+  readonly commands: ReadonlySet<string>;
 }
 
 interface AtDocument {
@@ -54,6 +68,8 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   let shut = false;
   let cancelTimer = (): void => {};
   let pause = PAUSE;
+  const sendOf = (uri: string, diagnostics: Diagnostic[]) => connection.sendDiagnostics({ uri, diagnostics });
+  const episodeCheck = new EpisodeCheck(workspace, host, sendOf);
   /** Open texts whose diagnostics are to be sent. */
   const waiting = new Set<string>();
   /** Something else has changed than the text that is being typed. */
@@ -69,7 +85,10 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
         ? 'utf-8'
         : 'utf-16';
     if (root !== null) workspace.root(root);
-    return { serverInfo: { name: 'cutwright', version }, capabilities: capabilities(workspace.encoding) };
+    return {
+      serverInfo: { name: 'cutwright', version },
+      capabilities: capabilities(workspace.encoding, client.commands),
+    };
   });
 
   connection.onInitialized(() => {
@@ -86,6 +105,7 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   connection.onDidOpenTextDocument(({ textDocument: { uri, version: number, text } }) => {
     // A client that speaks of manifests may speak of other YAML as well.
     if (/\.ya?ml$/.test(uri) && !uri.endsWith(`/${MANIFEST}`)) return;
+    void episodeCheck.opened(uri, client?.pulls === true);
     later(workspace.put(uri, number, workspace.newText(text)), uri);
   });
 
@@ -102,6 +122,7 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
     waiting.delete(uri);
     if (!client?.pulls) void connection.sendDiagnostics({ uri, diagnostics: [] });
     later(others);
+    episodeCheck.wait();
   });
 
   connection.onDidSaveTextDocument(() => {
@@ -125,6 +146,7 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
       waiting.add(uri);
       if (uri !== own) elsewhere = true;
     }
+    episodeCheck.wait();
     if (waiting.size === 0) return;
     cancelTimer();
     cancelTimer = host.after(pause, () => void send());
@@ -139,6 +161,10 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
     if (client?.pulls) {
       // The client asks for the text that it changes by itself; of others it must be told.
       if (client.refreshes && refresh) connection.languages.diagnostics.refresh();
+      for (const uri of uris) {
+        const analysis = await workspace.analysis(uri);
+        if (analysis) episodeCheck.found(analysis);
+      }
       return;
     }
     for (const uri of uris) {
@@ -147,6 +173,7 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
         const analysis = await workspace.analysis(uri);
         if (!analysis) continue;
         const diagnostics = diagnosticsOf(workspace, analysis);
+        episodeCheck.found(analysis);
         pause = Math.max(PAUSE, Math.min((host.elapsedMs() - begun) / 4, LONGEST_PAUSE));
         await connection.sendDiagnostics({ uri, version: analysis.open.version, diagnostics });
       } catch (fault) {
@@ -187,7 +214,10 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
     ask(uri, [], (analysis) =>
       [
         ...actionsAt(workspace, analysis, within(analysis, range)),
+        ...lengthActions(workspace, analysis, within(analysis, range)),
         ...mouthActions(analysis, within(analysis, range)),
+        ...phraseActions(workspace, analysis, within(analysis, range)),
+        ...explainActions(workspace, analysis, within(analysis, range)),
       ].filter(
         ({ kind }) => !only || only.some((one) => one === '' || kind === one || kind?.startsWith(`${one}.`)),
       ),
@@ -223,6 +253,36 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   connection.onDocumentRangeFormatting(({ textDocument: { uri }, range }) =>
     ask(uri, null, (analysis) => formatEdits(analysis, within(analysis, range))),
   );
+  connection.onDocumentLinks(({ textDocument: { uri } }) => ask(uri, [], (one) => linksIn(workspace, one)));
+  connection.onSelectionRanges(({ textDocument: { uri }, positions }) =>
+    ask(uri, null, (one) => positions.map((at) => selectionRangeAt(one, one.text.offset(at)))),
+  );
+  connection.onSignatureHelp((at) => askAt(at, null, moveSignatureAt));
+  connection.onCodeLens(({ textDocument: { uri } }) =>
+    ask(uri, [], (one) => lensesIn(one, client?.commands ?? new Set())),
+  );
+  connection.onWorkspaceSymbol(async ({ query }) => {
+    // All texts that are open lie in one episode, as a rule; those of another are found by the name of theirs.
+    const folders = new Set<string | null>();
+    const found: WorkspaceSymbol[] = [];
+    for (const uri of workspace.open.keys()) {
+      const analysis = await workspace.analysis(uri);
+      if (!analysis || folders.has(analysis.episode.folder)) continue;
+      folders.add(analysis.episode.folder);
+      found.push(...workspaceSymbols(workspace, analysis, query));
+    }
+    return found;
+  });
+  connection.onExecuteCommand(({ command, arguments: [code] = [] }) => {
+    const text = command === EXPLAIN ? codeText(String(code)) : null;
+    // For an editor that shows no Markdown: it is read as it stands.
+    if (text !== null && !client?.commands.has(EXPLAIN))
+      void connection.sendNotification(ShowMessageNotification.type, {
+        type: MessageType.Info,
+        message: text,
+      });
+    return text;
+  });
   connection.languages.inlayHint.on(({ textDocument: { uri }, range }) =>
     ask(uri, null, (analysis) => hintsIn(analysis, within(analysis, range))),
   );
@@ -236,13 +296,19 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
     shut = true;
     cancelTimer();
     waiting.clear();
+    episodeCheck.end();
   });
   connection.listen();
   return { isShut: () => shut };
 }
 
-function clientOf({ capabilities: { textDocument, workspace } = {} }: InitializeParams): Client {
+function clientOf({
+  capabilities: { textDocument, workspace } = {},
+  initializationOptions,
+}: InitializeParams): Client {
+  const { commands } = (initializationOptions ?? {}) as { commands?: unknown };
   return {
+    commands: new Set(Array.isArray(commands) ? commands.map(String) : []),
     pulls: textDocument?.diagnostic !== undefined,
     refreshes: workspace?.diagnostics?.refreshSupport === true,
     refreshHints: workspace?.inlayHint?.refreshSupport === true,
@@ -251,7 +317,10 @@ function clientOf({ capabilities: { textDocument, workspace } = {} }: Initialize
   };
 }
 
-function capabilities(positionEncoding: string): InitializeResult['capabilities'] {
+function capabilities(
+  positionEncoding: string,
+  known: ReadonlySet<string>,
+): InitializeResult['capabilities'] {
   return {
     positionEncoding,
     textDocumentSync: {
@@ -260,7 +329,14 @@ function capabilities(positionEncoding: string): InitializeResult['capabilities'
       save: { includeText: false },
     },
     diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false },
-    codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite'] },
+    codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.extract', 'refactor.rewrite'] },
+    codeLensProvider: {},
+    documentLinkProvider: {},
+    // An editor that shows it itself has a command of that name already.
+    ...(known.has(EXPLAIN) ? {} : { executeCommandProvider: { commands: [EXPLAIN] } }),
+    selectionRangeProvider: true,
+    signatureHelpProvider: { triggerCharacters: [' ', '>'] },
+    workspaceSymbolProvider: true,
     completionProvider: { triggerCharacters: ['{', '@', '/', '>', ',', '*', '"', ' '] },
     hoverProvider: true,
     definitionProvider: true,

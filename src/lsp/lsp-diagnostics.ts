@@ -75,6 +75,13 @@ export function diagnosticsOf(workspace: Workspace, analysis: Analysis): Shown[]
   return placedDiagnostics(analysis).map((one) => shown(workspace, analysis, one));
 }
 
+/** Without what stands in other files. */
+export function ownDiagnosticsOf(workspace: Workspace, analysis: Analysis): Shown[] {
+  return placedDiagnostics(analysis)
+    .filter(({ diagnostic }) => diagnostic.span.file === analysis.name)
+    .map((one) => shown(workspace, analysis, one));
+}
+
 function shown(
   workspace: Workspace,
   analysis: Analysis,
@@ -110,15 +117,59 @@ export function actionsAt(
     const { fix } = one.diagnostic;
     if (!fix || one.at.start > end || one.at.end < start) return [];
     const edit = workspaceEdit(workspace, analysis, fix.edits);
-    if (!edit) return [];
-    const title = actionOf(fix, 'en');
+    return edit ? [{ ...mend(workspace, analysis, one, actionOf(fix, 'en'), edit), isPreferred: true }] : [];
+  });
+}
+
+/** Another mend of a problem of the text itself; [] where an edit lies in a text that cannot be had. */
+export function codeActionOf(
+  workspace: Workspace,
+  analysis: Analysis,
+  diagnostic: Diagnostic,
+  title: string,
+  edits: readonly SourceEdit[],
+): CodeAction[] {
+  const edit = workspaceEdit(workspace, analysis, edits);
+  const placed = { diagnostic, at: diagnostic.span, message: messageOf(diagnostic, 'en') };
+  return edit ? [mend(workspace, analysis, placed, title, edit)] : [];
+}
+
+function mend(
+  workspace: Workspace,
+  analysis: Analysis,
+  placed: PlacedDiagnostic,
+  title: string,
+  edit: WorkspaceEdit,
+): CodeAction {
+  return {
+    title: title.charAt(0).toUpperCase() + title.slice(1),
+    kind: CodeActionKind.QuickFix,
+    diagnostics: [shown(workspace, analysis, placed)],
+    edit,
+  };
+}
+
+/** The command that shows what a message means; its argument is the code. */
+export const EXPLAIN = 'cutwright.explain';
+
+/** For each problem of a stretch of the text, once a code: what it means. */
+export function explainActions(
+  workspace: Workspace,
+  analysis: Analysis,
+  { start, end }: { start: number; end: number },
+): CodeAction[] {
+  const said = new Set<string>();
+  return placedDiagnostics(analysis).flatMap((one): CodeAction[] => {
+    const { code } = one.diagnostic;
+    if (one.at.start > end || one.at.end < start || said.has(code)) return [];
+    said.add(code);
+    const title = `Explain ${code}`;
     return [
       {
-        title: title.charAt(0).toUpperCase() + title.slice(1),
+        title,
         kind: CodeActionKind.QuickFix,
         diagnostics: [shown(workspace, analysis, one)],
-        isPreferred: true,
-        edit,
+        command: { title, command: EXPLAIN, arguments: [code] },
       },
     ];
   });

@@ -57,6 +57,19 @@ export class NameScope {
     this.story = storyOf(world, episode, newEpisodeCache());
   }
 
+  /** Absolute paths of the texts that may say the same names: those of the episode, and those that are open. */
+  texts(): readonly string[] {
+    return this.files;
+  }
+
+  /** What each text says by itself, in the order of their paths. */
+  *ownNames(): Generator<FileNames> {
+    for (const path of this.files) {
+      const known = this.names(path);
+      if (known) yield known;
+    }
+  }
+
   private get root(): string | null {
     return this.analysis.episode.folder;
   }

@@ -63,6 +63,10 @@ export class Workspace {
   private readonly cutCaches = new Map<string, CutCache>();
   private readonly episodes = new Map<string, CacheEntry<Episode>>();
   private readonly names = new Map<string, CacheEntry<FileNames | null>>();
+  /** By path: the texts of the episode that are not open and were checked, with what each hangs on. */
+  private readonly checked = new Map<string, Asked>();
+  /** Absolute paths of texts that are not open and have to be checked (again). */
+  readonly unchecked = new Set<string>();
   /** Counts what changes, so that what was begun before a change is not kept. */
   private changes = 0;
 
@@ -90,6 +94,8 @@ export class Workspace {
     this.open.set(uri, open);
     this.analyses.delete(uri);
     if (path === null) return [open];
+    this.checked.delete(path);
+    this.unchecked.delete(path);
     const real = this.disk.real(path);
     this.texts.set(real, text.raw);
     return [open, ...this.stale(real, isNew)];
@@ -103,6 +109,7 @@ export class Workspace {
     const path = pathOf(uri);
     if (path === null) return [];
     this.texts.delete(this.disk.real(path));
+    this.unchecked.add(path);
     return this.appeared(path);
   }
 
@@ -126,6 +133,8 @@ export class Workspace {
     this.analyses.clear();
     this.episodes.clear();
     this.names.clear();
+    for (const path of this.checked.keys()) this.unchecked.add(path);
+    this.checked.clear();
   }
 
   private stale(path: string, folders: boolean): OpenDocument[] {
@@ -134,6 +143,11 @@ export class Workspace {
       asked.files.has(path) || (folders && asked.folders.has(dirname(path)));
     for (const kept of [this.episodes, this.names]) {
       for (const [key, one] of kept) if (matters(one)) kept.delete(key);
+    }
+    for (const [other, asked] of this.checked) {
+      if (!matters({ value: null, asked })) continue;
+      this.checked.delete(other);
+      this.unchecked.add(other);
     }
     const found: OpenDocument[] = [];
     for (const [uri, one] of this.analyses) {
@@ -162,14 +176,31 @@ export class Workspace {
     }
   }
 
-  private analyse(open: OpenDocument, episode: Episode, host: Host): Analysis {
+  /** What comes of a text that is not open; null where there is none. It counts as checked until something it hangs on changes. */
+  async closedAnalysis(path: string): Promise<Analysis | null> {
+    this.unchecked.delete(path);
+    const kept = await this.episode(dirname(path));
+    const asked: Asked = { files: new Set(kept.asked.files), folders: new Set(kept.asked.folders) };
+    const host = noting(this.host, asked);
+    const { ok, text } = readText(host, path, this.nameOf(path));
+    this.checked.set(path, asked);
+    if (!ok && text === '') return null;
+    const open = { uri: this.uriOf(path), path, version: 0, text: this.newText(text) };
+    return this.analyse(open, kept.value, host, null);
+  }
+
+  private analyse(
+    open: OpenDocument,
+    episode: Episode,
+    host: Host,
+    cutCache: CutCache | null = this.cutCacheOf(open.uri),
+  ): Analysis {
     const { path, text } = open;
     const manifest = path !== null && basename(path) === MANIFEST;
     const name = manifest && episode.file ? episode.file : this.nameOf(path ?? open.uri);
     const bytes = path === null ? { bytes: Buffer.from(text.raw, 'utf8') } : {};
-    const cutCache = this.cutCaches.get(open.uri) ?? new CutCache();
-    this.cutCaches.set(open.uri, cutCache);
-    const compiled = manifest ? null : compile(host, path, episode, { name, ...bytes, cutCache });
+    const known = cutCache ? { cutCache } : {};
+    const compiled = manifest ? null : compile(host, path, episode, { name, ...bytes, ...known });
     let parsed: Parsed | null = null;
     let index: NameIndex | null = null;
     return {
@@ -187,6 +218,12 @@ export class Workspace {
         return index;
       },
     };
+  }
+
+  private cutCacheOf(uri: string): CutCache {
+    const known = this.cutCaches.get(uri) ?? new CutCache();
+    this.cutCaches.set(uri, known);
+    return known;
   }
 
   /** What would come of an open text if it said something else. Nothing of it is kept. */
@@ -271,6 +308,10 @@ export class Workspace {
     }
     return pathToFileURL(path).href;
   }
+}
+
+export function isManifest({ open: { path } }: Pick<Analysis, 'open'>): boolean {
+  return path !== null && basename(path) === MANIFEST;
 }
 
 export function pathOf(uri: string): string | null {

@@ -164,6 +164,19 @@ export class Editor {
     throw new Error(`no diagnostics of version ${wanted} of ${name} arrived; ${this.errors}`);
   }
 
+  /** The next diagnostics of a text that is not open. */
+  async elsewhere(name: string): Promise<Diagnostic[]> {
+    for (let tries = 0; tries < 2000; tries++) {
+      const sent = this.sent.get(this.uri(name));
+      if (sent) {
+        this.sent.delete(this.uri(name));
+        return sent.diagnostics;
+      }
+      await new Promise((resolve) => setTimeout(resolve, 5));
+    }
+    throw new Error(`no diagnostics of ${name} arrived; ${this.errors}`);
+  }
+
   count(name: string): number {
     return this.sent.get(this.uri(name))?.count ?? 0;
   }

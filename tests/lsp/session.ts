@@ -8,6 +8,7 @@ import { dirname, join } from 'node:path';
 import type {
   CompletionItem,
   Diagnostic,
+  Location,
   Range,
   TextEdit,
   WorkspaceEdit,
@@ -199,6 +200,46 @@ class Player {
         );
       case 'rename':
         return this.rename(args);
+      case 'find':
+        return (await editor.ask('workspace/symbol', { query: JSON.parse(args[0]!) })).map(
+          ({ name, containerName, location }: { name: string; containerName: string; location: Location }) =>
+            `${name} — ${containerName}: ${this.locations([location])[0]}`,
+        );
+      case 'links':
+        return (await editor.ask('textDocument/documentLink', this.document)).map(
+          ({ range, target }: { range: Range; target: string }) =>
+            `${this.range(range)} ${editor.nameOf(target)}`,
+        );
+      case 'lenses':
+        return (await editor.ask('textDocument/codeLens', this.document)).map(
+          ({ range, command }: { range: Range; command: { title: string } }) =>
+            `${this.range(range)} ${command.title}`,
+        );
+      case 'signature': {
+        const help = await editor.ask('textDocument/signatureHelp', this.at(args[0]!));
+        if (!help) return ['nothing'];
+        const { label, parameters } = help.signatures[0];
+        const { label: part, documentation } = parameters[help.activeParameter];
+        return [label, `${label.slice(...part)}: ${documentation.value}`];
+      }
+      case 'grow': {
+        const [one] = await editor.ask('textDocument/selectionRange', {
+          ...this.document,
+          positions: [this.at(args[0]!).position],
+        });
+        const ranges: string[] = [];
+        for (let at = one; at; at = at.parent) ranges.push(this.range(at.range));
+        return [ranges.join(' < ')];
+      }
+      case 'elsewhere':
+        return this.diagnostics(await editor.elsewhere(args[0]!));
+      case 'run':
+        return String(
+          await editor.ask('workspace/executeCommand', {
+            command: args[0],
+            arguments: args.slice(1).map((one) => JSON.parse(one)),
+          }),
+        ).split('\n');
       case 'symbols':
         return (await editor.ask('textDocument/documentSymbol', this.document)).map(
           ({ name, detail, range }: { name: string; detail?: string; range: Range }) =>
