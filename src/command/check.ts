@@ -1,5 +1,10 @@
+import { join } from 'node:path';
 import type { Command } from 'commander';
+import type { Reporter } from '../build/reporter.js';
 import { eachCut, findAll } from '../episode/batch.js';
+import { cutNumberOf, type Episode } from '../episode/episode.js';
+import { PROGRESS_FILE } from '../episode/find-cuts.js';
+import type { Host } from '../host/host.js';
 import { plural } from '../words/number-format.js';
 import { type CommandContext, examples, type ReportOptions, withReport } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
@@ -22,11 +27,39 @@ export function define(command: Command, context: CommandContext): Command {
       const reporter = new ConsoleReporter(host, options.format, options.strict === true);
       const found = await findAll(host, reporter, files);
       let houses = 0;
-      const cuts = await eachCut(host, reporter, found, ({ house }) => {
+      const numbers = new Map<Episode, (string | undefined)[]>(found.whole.map((episode) => [episode, []]));
+      const cuts = await eachCut(host, reporter, found, ({ house, tree }, { episode }) => {
         if (house) houses += 1;
+        else numbers.get(episode)?.push(cutNumberOf(tree));
       });
+      for (const [episode, own] of numbers) await checkStages(host, reporter, episode, own);
       const what = cuts > 0 || houses === 0 ? plural(cuts, 'cut') : plural(houses, 'shared file');
       reporter.say(`${what} checked: ${reporter.tally()}`);
       context.status = reporter.finish();
     });
+}
+
+/** Holds what is written of the stages of a whole episode against its cuts; `numbers`: of all of them, where they can be read. */
+async function checkStages(
+  host: Host,
+  reporter: Reporter,
+  episode: Episode,
+  numbers: readonly (string | undefined)[],
+): Promise<void> {
+  const written = host.kind(join(episode.folder!, PROGRESS_FILE)) !== 'none';
+  if (!written && episode.dueCuts.length === 0) return;
+  const [{ readProgress }, { checkProgress }] = await Promise.all([
+    import('../episode/progress-csv.js'),
+    import('../episode/check-progress.js'),
+  ]);
+  const file = readProgress(host, episode)!;
+  const read = numbers.flatMap((one) => one ?? []);
+  const known = read.length === numbers.length && read.length > 0 ? read : null;
+  reporter.report(
+    [...file.diagnostics, ...checkProgress(episode, file.rows, known)],
+    new Map([
+      [file.name, file.text],
+      [episode.file!, episode.text],
+    ]),
+  );
 }

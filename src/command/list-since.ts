@@ -11,7 +11,8 @@ import type { Host } from '../host/host.js';
 import { feetAndFrames, secondsAndFrames } from '../shot/time-notation.js';
 import { plural } from '../words/number-format.js';
 import { reportFinding, sinceOf } from './comparison.js';
-import { againstBudget, type Column, oneLine, textTable } from './list-table.js';
+import { againstBudget } from './list-table.js';
+import { type Column, oneLine, textTable } from './terminal-table.js';
 
 /** `nowList`: as it was counted. `of`: what a list of these cuts is called and allowed. */
 export async function countSince(

@@ -2,22 +2,9 @@
 
 import type { CutList } from '../count/count-episode.js';
 import type { CutRow } from '../count/cut-row.js';
-import { widest } from '../layout/line-breaking.js';
-import { fromTheWidest } from '../layout/table.js';
-import { layTextTable, OPEN, type TextColumn, tableLines, widthOf } from '../layout/text-table.js';
 import { feetAndFrames, secondsAndFrames } from '../shot/time-notation.js';
 import { figure, plural } from '../words/number-format.js';
-
-export interface Column<T> {
-  readonly head: string;
-  readonly right?: boolean;
-  /** May be shortened, down to so many columns of the terminal. */
-  readonly least?: number;
-  /** Left out of a table that is too wide otherwise; the lowest first. */
-  readonly spare?: number;
-  readonly of: (row: T) => string;
-  readonly total?: string;
-}
+import { type Column, oneLine, textTable } from './terminal-table.js';
 
 /** `width`: columns of the terminal, or null: as wide as the words are. Ends with a line end. */
 export function terminalList(list: CutList, width: number | null): string {
@@ -141,49 +128,4 @@ export function againstBudget(over: number | null, budget: number | null, fps: n
 function problemWords({ errors, warnings }: CutRow['problems']): string {
   const parts = [errors > 0 ? plural(errors, 'error') : '', warnings > 0 ? plural(warnings, 'warning') : ''];
   return parts.filter((part) => part !== '').join(', ');
-}
-
-/** Controls would break the table, or worse. */
-export function oneLine(text: string): string {
-  return text
-    .replace(/\s+/g, ' ')
-    .replace(/[\p{Cc}\p{Cf}]/gu, '')
-    .trim();
-}
-
-/** Rows of texts, heads over them and totals under them; what is too wide is shortened, then columns are left out. */
-export function textTable<T>(
-  columns: readonly Column<T>[],
-  rows: readonly T[],
-  width: number | null,
-): string[] {
-  const totals = columns.map(({ total }) => total ?? '');
-  const totalled = totals.some((one) => one !== '');
-  const placed = columns.map((column, i): TextColumn => {
-    const texts = [...rows.map(column.of), ...(totalled ? [totals[i]!] : [])];
-    const wanted = widest([column.head, ...texts], widthOf);
-    return {
-      heads: [column.head],
-      align: column.right ? 'end' : 'start',
-      wanted,
-      least: Math.min(wanted, column.least ?? wanted),
-      ...(column.spare === undefined ? {} : { optional: column.spare }),
-      cells: () => texts.map((text) => [text]),
-    };
-  });
-  const { pages, leftOut } = layTextTable({
-    columns: placed,
-    rows: rows.length + (totalled ? 1 : 0),
-    sharing: fromTheWidest,
-    border: OPEN,
-    width: width ?? Number.POSITIVE_INFINITY,
-    tooWide: 'overhang',
-  });
-  const lines = tableLines(pages[0]!.sets[0]!, OPEN, (row) => (row === rows.length ? 'light' : null));
-  return [
-    ...lines.map((line) => line.trimEnd()),
-    ...(leftOut.length > 0
-      ? [`Left out here, for want of width: ${leftOut.map(({ heads }) => heads[0]).join(', ')}.`]
-      : []),
-  ];
 }

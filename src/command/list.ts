@@ -1,10 +1,9 @@
-import { extname, resolve } from 'node:path';
 import type { Command } from 'commander';
 import { countCuts } from '../build/cut-counts.js';
 import type { CutPrinter } from '../build/cut-printer.js';
-import { deliver, inputsOf, overwriting, STANDARD_OUTPUT, type Target } from '../build/output-targets.js';
+import type { Target } from '../build/output-targets.js';
 import type { Reporter } from '../build/reporter.js';
-import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
+import { UsageError } from '../build/usage-error.js';
 import { type CutList, cutList, type ListOf } from '../count/count-episode.js';
 import { findAll, NO_SOURCES } from '../episode/batch.js';
 import { digest } from '../episode/compile-cut.js';
@@ -28,6 +27,7 @@ import {
   withReport,
 } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
+import { type ListForm, listForm, listTarget, putList, theEpisode } from './list-output.js';
 
 /** Parts of the printed list. */
 const PARTS = ['cuts', 'rhythm'] as const;
@@ -79,7 +79,7 @@ export function define(command: Command, context: CommandContext): Command {
     });
 }
 
-type Form = 'table' | 'csv' | 'json' | 'pdf' | 'nothing';
+type Form = ListForm | 'nothing';
 
 async function list(host: Host, files: readonly string[], options: Options): Promise<number> {
   const form = formOf(options);
@@ -89,7 +89,7 @@ async function list(host: Host, files: readonly string[], options: Options): Pro
   if (found.jobs.length === 0) return reporter.finish();
   const episode = theEpisode(found);
   checkRows(options, episode.settings);
-  const target = targetOf(host, found, options);
+  const target = listTarget(host, found, options);
   // Neither the picture nor the check has a use for pages.
   const pages = form !== 'nothing' && options.only !== 'rhythm' && since === undefined;
   const printer =
@@ -117,10 +117,10 @@ async function list(host: Host, files: readonly string[], options: Options): Pro
       stamp: commit ? `${hash} · ${commit}` : hash,
     };
     const { bytes, pages } = await printed(printer, counted, look, options.only);
-    put(host, target, bytes);
+    putList(host, target, bytes);
     reporter.say(`wrote ${target.name}: ${plural(pages, 'page')}`);
   } else if (form === 'csv' || form === 'json') {
-    put(host, target, Buffer.from(form === 'csv' ? cutListCsv(counted) : cutListJson(counted), 'utf8'));
+    putList(host, target, Buffer.from(form === 'csv' ? cutListCsv(counted) : cutListJson(counted), 'utf8'));
     if (target.path !== null) reporter.say(`wrote ${target.name}: ${plural(rows.length, 'cut')}`);
   } else {
     const { againstBudget, terminalList: listTable } = await import('./list-table.js');
@@ -155,34 +155,15 @@ async function putSince(
   if (form === 'csv' || form === 'json') {
     const { listSinceCsv, listSinceJson } = await import('../export/list-since-export.js');
     const text = form === 'csv' ? listSinceCsv(found) : listSinceJson(since, found);
-    put(host, target, Buffer.from(text, 'utf8'));
+    putList(host, target, Buffer.from(text, 'utf8'));
     if (target.path !== null) reporter.say(`wrote ${target.name}: ${plural(found.cuts.length, 'cut')}`);
   } else host.out(terminalSince(since, found, host.columns));
 }
 
-/** What comes out; an ending of the file says it, too. */
-function formOf({ output, csv, json, only, check, since }: Options): Form {
-  if (csv && json)
-    throw new UsageError('wrong-arguments', '--json', {
-      variant: 'not-together',
-      one: '--csv',
-      other: '--json',
-    });
-  const said = csv ? 'csv' : json ? 'json' : null;
-  const ending = output === undefined || output === '-' ? null : extname(output).toLowerCase();
-  const meant =
-    ending === null
-      ? null
-      : { '.pdf': 'pdf' as const, '.csv': 'csv' as const, '.json': 'json' as const }[ending];
-  if (ending !== null && meant === undefined && said === null)
-    throw new UsageError('option-value', output!, { variant: 'list-ending' });
-  if (said !== null && meant != null && meant !== said)
-    throw new UsageError('wrong-arguments', output!, {
-      variant: 'not-together',
-      one: `--${said}`,
-      other: output!,
-    });
-  const form = said ?? meant ?? (output === '-' ? 'pdf' : check ? 'nothing' : 'table');
+/** What comes out; a check alone prints nothing. */
+function formOf(options: Options): Form {
+  const { output, only, check, since } = options;
+  const form = listForm(options) ?? (check ? 'nothing' : 'table');
   if (since !== undefined && form === 'pdf')
     throw new UsageError('wrong-arguments', output!, {
       variant: 'not-together',
@@ -192,33 +173,6 @@ function formOf({ output, csv, json, only, check, since }: Options): Form {
   if (only !== undefined && form !== 'pdf')
     throw new UsageError('wrong-arguments', only, { variant: 'only-without-pdf' });
   return form;
-}
-
-/** The one episode that all cuts belong to. */
-function theEpisode({ jobs }: Found): Episode {
-  const episodes = [...new Map(jobs.map(({ episode }) => [episode.file, episode])).values()];
-  if (episodes.length > 1) {
-    throw new UsageError('wrong-arguments', null, {
-      variant: 'list-episodes',
-      manifests: episodes.map(({ file }) => file),
-    });
-  }
-  return episodes[0]!;
-}
-
-function targetOf(host: Host, found: Found, { output }: Options): Target {
-  if (output === undefined || output === '-') return STANDARD_OUTPUT;
-  const path = resolve(host.cwd, output);
-  const inputs = inputsOf(host, found);
-  const span = { file: COMMAND_LINE, start: 0, end: 0 };
-  const refused = overwriting(host, path, output, span, (real) => inputs.has(real));
-  if (refused) throw new UsageError(refused.code, output, refused.parameters);
-  return { path, name: output };
-}
-
-function put(host: Host, target: Target, bytes: Uint8Array): void {
-  const fault = deliver(host, target, bytes, { file: COMMAND_LINE, start: 0, end: 0 });
-  if (fault) throw new UsageError(fault.code, target.name, fault.parameters);
 }
 
 /** A budget is that of the whole episode, and says nothing of some of its cuts. */

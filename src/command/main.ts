@@ -27,6 +27,10 @@ const COMMANDS: Readonly<Record<string, Entry>> = {
     load: () => import('./listen.js'),
   },
   list: { summary: 'list the cuts of an episode: times, drawings, artists', load: () => import('./list.js') },
+  progress: {
+    summary: 'tell where every cut is in production, and write it down',
+    load: () => import('./progress.js'),
+  },
   compare: { summary: 'say what differs between two versions of a cut', load: () => import('./compare.js') },
   watch: { summary: 'print cuts again whenever they are saved', load: () => import('./watch.js') },
   blank: { summary: 'print empty forms to write on by hand', load: () => import('./blank.js') },

@@ -1,8 +1,8 @@
 /** A table of exposures as CSV (RFC 4180), read into cuts. Pure. */
 
-import { CsvError, parse } from 'csv-parse/sync';
 import type { CellFault } from '../language/catalogue/command-codes.js';
 import type { Messages } from '../language/catalogue/index.js';
+import { CsvFault, type CsvRow, cellStart, csvRows } from '../language/csv-rows.js';
 import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
 import type { DrawingKind } from '../solve/solved-shot.js';
@@ -19,13 +19,6 @@ export interface ExposureTable {
 const COLUMNS = ['cut', 'level', 'frame', 'kind', 'drawing', 'cel', 'starts'] as const;
 /** The most frames of a cut that are taken, ten minutes at 120 a second. */
 const MOST_FRAMES = 72_000;
-
-interface TableRow {
-  readonly cells: readonly string[];
-  /** Where it stands in the text. */
-  readonly start: number;
-  readonly raw: string;
-}
 
 /** Reads either form: a row a level and frame, as it is exported, or a row a frame with a column a level. The first fault ends it. */
 export function readExposureTable(file: string, text: string): ExposureTable {
@@ -51,36 +44,15 @@ class TableFault extends Error {
   }
 }
 
-function recordsOf(file: string, text: string): TableRow[] {
+function recordsOf(file: string, text: string): CsvRow[] {
   try {
-    const options = {
-      raw: true,
-      relax_column_count: true,
-      bom: true,
-      record_delimiter: ['\r\n', '\n', '\r'],
-    };
-    const found = parse(text, options) as unknown as { record: string[]; raw: string }[];
-    let start = 0;
-    return found.map(({ record, raw }) => {
-      // What the reader gives of the line's end is not always all of it.
-      const line = raw.replace(/[\r\n]+$/, '');
-      const own = { cells: record, start: text.indexOf(line, start), raw };
-      start = own.start + line.length;
-      return own;
-    });
+    return csvRows(text);
   } catch (fault) {
-    if (!(fault instanceof CsvError)) throw fault;
-    const lines = Number(fault.lines) || 1;
-    const start = text
-      .split('\n')
-      .slice(0, lines - 1)
-      .reduce((sum, line) => sum + line.length + 1, 0);
-    const span = { file, start: Math.min(start, text.length), end: text.length };
+    if (!(fault instanceof CsvFault)) throw fault;
+    const { start, end, reason } = fault;
     throw new TableFault(
-      span,
-      fault.code === 'CSV_QUOTE_NOT_CLOSED'
-        ? { variant: 'open-quote' }
-        : { variant: 'no-csv', message: fault.message },
+      { file, start, end },
+      reason === null ? { variant: 'open-quote' } : { variant: 'no-csv', message: reason },
     );
   }
 }
@@ -90,8 +62,8 @@ class TableReader {
 
   constructor(
     private readonly file: string,
-    private readonly header: TableRow,
-    private readonly rows: readonly TableRow[],
+    private readonly header: CsvRow,
+    private readonly rows: readonly CsvRow[],
   ) {
     this.names = header.cells.map((cell) => cell.trim());
   }
@@ -190,7 +162,7 @@ class TableReader {
     return { cut, title: '', levels: builders.map((builder) => builder.drawn()) };
   }
 
-  private level(row: TableRow, column: number, name: string): string {
+  private level(row: CsvRow, column: number, name: string): string {
     const known = name.normalize('NFC');
     if (!/^\p{L}[\p{L}\p{M}\p{Nd}_]*$/u.test(known))
       this.fail(row, column, { variant: 'no-level-name', found: name });
@@ -198,7 +170,7 @@ class TableReader {
   }
 
   /** `level`: whose frame it is, null for one of the whole sheet. */
-  private frame(row: TableRow, column: number, text: string, wanted: number, level: string | null): number {
+  private frame(row: CsvRow, column: number, text: string, wanted: number, level: string | null): number {
     if (!/^\d{1,6}$/.test(text) || Number(text) < 1)
       this.fail(row, column, { variant: 'no-frame', found: text });
     const frame = Number(text);
@@ -208,12 +180,12 @@ class TableReader {
     return this.fail(row, column, { variant, frame, wanted, level });
   }
 
-  private drawing(row: TableRow, column: number, name: string): string {
+  private drawing(row: CsvRow, column: number, name: string): string {
     if (isKeyName(name) || betweenParts(name)) return name;
     return this.fail(row, column, { variant: 'no-drawing', found: name });
   }
 
-  private kind(row: TableRow, column: number, text: string, drawing: string | null): ExposureRun['kind'] {
+  private kind(row: CsvRow, column: number, text: string, drawing: string | null): ExposureRun['kind'] {
     if (column < 0) return drawing === null ? 'empty' : isKeyName(drawing) ? 'key' : 'inbetween';
     const kinds = ['key', 'breakdown', 'inbetween', 'empty'] as const;
     const kind = kinds.find((one) => one === text);
@@ -235,12 +207,12 @@ class TableReader {
     return kind;
   }
 
-  private cel(row: TableRow, column: number, text: string): number {
+  private cel(row: CsvRow, column: number, text: string): number {
     if (/^\d{1,6}$/.test(text) && Number(text) > 0) return Number(text);
     return this.fail(row, column, { variant: 'no-cel', found: text });
   }
 
-  private fail(row: TableRow, column: number, fault: CellFault): never {
+  private fail(row: CsvRow, column: number, fault: CellFault): never {
     const start = row.start + cellStart(row.raw, column);
     const cell = row.cells[Math.max(0, column)] ?? '';
     const span = { file: this.file, start, end: start + Math.max(cell.length, 0) };
@@ -250,17 +222,6 @@ class TableReader {
       column: Math.max(0, column) + 1,
     });
   }
-}
-
-/** Where a cell of a row begins. Quotes may hold commas. */
-function cellStart(raw: string, column: number): number {
-  let at = 0;
-  let quoted = false;
-  for (let left = column; left > 0 && at < raw.length; at++) {
-    if (raw[at] === '"') quoted = !quoted;
-    else if (raw[at] === ',' && !quoted) left--;
-  }
-  return at;
 }
 
 /** The runs of one level, frame by frame. */

@@ -1,5 +1,7 @@
 /** An episode as its manifest describes it, or what holds for a cut that has none. */
 
+import type { Production } from '../count/count-stages.js';
+import { USUAL_STAGES } from '../count/stage-states.js';
 import type { NotLent, RowsFault } from '../language/catalogue/message-terms.js';
 import type { Diagnostic, Span } from '../language/diagnostic.js';
 import type { Tree } from '../language/tree.js';
@@ -33,6 +35,10 @@ export interface Episode {
   readonly cuts: readonly Written[] | null;
   /** Where the drawings lie, as a name with braces (shot/scan-names.ts), from the manifest's folder; null: nowhere. */
   readonly drawings: Written | null;
+  /** Stages, due days and rates. */
+  readonly production: Production;
+  /** The cuts that have due days of their own. */
+  readonly dueCuts: readonly Written[];
   /** Texts of the manifest that are printed on every sheet. */
   readonly printed: readonly Written[];
   readonly diagnostics: readonly Diagnostic[];
@@ -49,6 +55,8 @@ export const noEpisode: Episode = {
   artists: [],
   cuts: null,
   drawings: null,
+  production: { stages: USUAL_STAGES, due: [], rates: new Map() },
+  dueCuts: [],
   printed: [],
   diagnostics: [],
 };

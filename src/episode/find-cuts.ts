@@ -12,6 +12,8 @@ import { neighbours } from './read-text.js';
 
 /** The manifest's name. */
 export const MANIFEST = 'episode.yaml';
+/** What stands beside it, where somebody keeps it: what has happened to each cut. */
+export const PROGRESS_FILE = 'progress.csv';
 
 /** A cut to be worked on. */
 export interface Job {

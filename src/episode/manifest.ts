@@ -14,6 +14,9 @@ import {
   parseDocument,
   visit,
 } from 'yaml';
+import type { DueDay } from '../count/count-stages.js';
+import type { Rate } from '../count/stage-rates.js';
+import { USUAL_STAGES } from '../count/stage-states.js';
 import type { Host } from '../host/host.js';
 import type { Code, Messages } from '../language/catalogue/index.js';
 import type { Takes } from '../language/catalogue/message-terms.js';
@@ -30,8 +33,9 @@ import {
 } from '../shot/settings.js';
 import { LABELS } from '../words/labels.js';
 import { writtenGlyphs } from './cut-limits.js';
-import { type Episode, noEpisode, rowsFault, type Written } from './episode.js';
+import { cutKey, type Episode, noEpisode, rowsFault, type Written } from './episode.js';
 import { leadsOut } from './file-patterns.js';
+import { dueDay, dueKey, rate, stageName } from './manifest-stages.js';
 import { dpi, pixels, runningTime, sizeMm, type Value, whole } from './manifest-values.js';
 import { readText } from './read-text.js';
 
@@ -48,7 +52,16 @@ export function openEpisode(host: Host, path: string, name: string): Episode {
 
 type Read = Pick<
   Episode,
-  'settings' | 'budgetFrames' | 'budgetSpan' | 'artists' | 'cuts' | 'drawings' | 'printed' | 'diagnostics'
+  | 'settings'
+  | 'budgetFrames'
+  | 'budgetSpan'
+  | 'artists'
+  | 'cuts'
+  | 'drawings'
+  | 'production'
+  | 'dueCuts'
+  | 'printed'
+  | 'diagnostics'
 >;
 
 /** Reads a manifest's text. Never throws. */
@@ -81,6 +94,13 @@ class Reader {
   private drawings: Written | null = null;
   private budget: Cell | null = null;
   private rows: Cell | null = null;
+  private stages: readonly string[] = USUAL_STAGES;
+  /** What is said of stages, judged when their names are known. */
+  private dueCell: Cell | null = null;
+  private ratesCell: Cell | null = null;
+  private readonly due: DueDay[] = [];
+  private readonly dueCuts: Written[] = [];
+  private readonly rates = new Map<string, Rate>();
   /** What the convention would say otherwise. */
   private readonly own: Partial<Pick<Draft, keyof (typeof CONVENTIONAL)['japan']>> = {};
   private readonly document: Document.Parsed;
@@ -139,6 +159,8 @@ class Reader {
       artists: this.artists,
       cuts: this.cuts,
       drawings: this.drawings,
+      production: { stages: this.stages, due: this.due, rates: this.rates },
+      dueCuts: this.dueCuts,
       printed: this.printed,
       diagnostics: this.diagnostics,
     };
@@ -245,6 +267,13 @@ class Reader {
     },
     artists: (cell) => this.readArtists(cell),
     drawings: (cell) => this.readDrawings(cell),
+    stages: (cell) => this.readStages(cell),
+    due: (cell) => {
+      this.dueCell = cell;
+    },
+    rates: (cell) => {
+      this.ratesCell = cell;
+    },
     cuts: (cell) => {
       this.cuts = this.list(cell, { value: 'cuts' });
     },
@@ -253,6 +282,8 @@ class Reader {
   /** What can be judged only when the whole manifest has been read. */
   private dependent(): void {
     Object.assign(this.draft, CONVENTIONAL[this.draft.convention], this.own);
+    this.readDue();
+    this.readRates();
     const { rows } = this;
     if (!rows) return;
     this.take(
@@ -275,6 +306,77 @@ class Reader {
       if (unknown !== null) this.fail('scan-name', cell.span, { written: unknown, parts: SCAN_PARTS });
       else this.drawings = { text, span: cell.span };
     }
+  }
+
+  private readStages(cell: Cell): void {
+    const names = this.list(cell, { value: 'stages' }) ?? [];
+    const read: string[] = [];
+    for (const { text, span } of names) {
+      const name = stageName(text);
+      if (!name.ok) this.fail('episode-value', span, { variant: 'other', found: text, takes: name.takes });
+      else if (read.includes(name.value)) this.fail('episode-value', span, { variant: 'twice', found: text });
+      else {
+        read.push(name.value);
+        this.printed.push({ text: name.value, span });
+      }
+    }
+    if (read.length > 0) this.stages = read;
+    else if (names.length === 0 && isSeq(cell.node))
+      this.fail('episode-value', cell.span, { variant: 'nothing', key: 'stages' });
+  }
+
+  private readDue(): void {
+    for (const { key, span, value } of this.pairsOf(this.dueCell, { value: 'due' })) {
+      const meant = dueKey(key, this.stages);
+      if (meant === null) {
+        this.noStage(key, span, true);
+        continue;
+      }
+      const { cut } = meant;
+      const stage = meant.stage ?? this.stages.at(-1)!;
+      this.take(value, dueDay, (date) => {
+        this.due.push({ stage, cut: cut === null ? null : cutKey(cut), date });
+      });
+      if (cut !== null) this.dueCuts.push({ text: cut, span });
+    }
+  }
+
+  private readRates(): void {
+    for (const { key, span, value } of this.pairsOf(this.ratesCell, { value: 'rates' })) {
+      if (!this.stages.includes(key)) this.noStage(key, span, false);
+      else this.take(value, rate, (paid) => this.rates.set(key, paid));
+    }
+  }
+
+  /** Names with a value each; a name that stands there twice is said. */
+  private *pairsOf(cell: Cell | null, takes: Takes): Generator<{ key: string; span: Span; value: Cell }> {
+    if (cell === null) return;
+    if (!isMap(cell.node)) {
+      this.fail('episode-value', cell.span, { variant: 'other', found: null, takes });
+      return;
+    }
+    const seen = new Set<string>();
+    for (const pair of cell.node.items as Pair<Node, Node | null>[]) {
+      const span = this.spanOf(pair.key);
+      const key = isScalar(pair.key)
+        ? (pair.key.source ?? String(pair.key.value)).normalize('NFKC').trim()
+        : '';
+      if (seen.has(key)) this.fail('episode-value', span, { variant: 'twice', found: key });
+      else yield { key, span, value: this.cell(pair.value, span) };
+      seen.add(key);
+    }
+  }
+
+  /** `orCut`: a cut would do, too. */
+  private noStage(found: string, span: Span, orCut: boolean): void {
+    const { stages } = this;
+    const offer = nearest(found, stages);
+    this.fail(
+      'episode-value',
+      span,
+      { variant: 'stage', found, stages, orCut, guess: offer ?? null },
+      offer ? { action: 'write-plain', written: offer, edits: [{ span, text: offer }] } : undefined,
+    );
   }
 
   private readArtists(cell: Cell): void {

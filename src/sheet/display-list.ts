@@ -107,6 +107,7 @@ export type PagePart =
   | 'list'
   | 'rhythm'
   | 'note'
+  | 'progress'
   | 'blank'
   | 'card';
 

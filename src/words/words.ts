@@ -8,6 +8,7 @@ import type { CameraPageWords, CutListWords, DocumentWords, RetakeWords } from '
 import { english } from './en/english.js';
 import { japanese } from './ja/japanese.js';
 import type { LabelLanguage } from './labels.js';
+import type { ProgressWords } from './progress-words.js';
 import type { ChartWords, MoveWords, SheetWords } from './sheet-words.js';
 
 export interface Words {
@@ -16,6 +17,7 @@ export interface Words {
   readonly charts: ChartWords;
   readonly cameraPages: CameraPageWords;
   readonly cutList: CutListWords;
+  readonly progress: ProgressWords;
   readonly changes: ChangeSentences;
   readonly documents: DocumentWords;
   readonly retakes: RetakeWords;

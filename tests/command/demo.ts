@@ -7,7 +7,7 @@ const FOLDER = 'examples/saltmarsh';
 
 export function demoFiles(): Record<string, string> {
   const names = readdirSync(FOLDER, { recursive: true, encoding: 'utf8' });
-  const texts = names.filter((name) => /\.(cut|yaml)$/.test(name));
+  const texts = names.filter((name) => /\.(cut|yaml|csv)$/.test(name));
   return Object.fromEntries(texts.map((name) => [name, readFileSync(`${FOLDER}/${name}`, 'utf8')]));
 }
 

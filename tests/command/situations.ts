@@ -117,7 +117,43 @@ const withoutCanvas = (missing: boolean) => (host: MemoryHost) => {
 const SHOT = ['shoot', 'c012.cut', '--output', 'frames/', '--size', '32x18', '--to', '4'];
 const FILMED = ['shoot', 'c012.cut', '--output', 'c012.mp4', '--size', '32x18', '--to', '4'];
 
+/** Rows of `progress.csv` for the cuts 1 and 12, wrong and right. */
+function progress(wrong: string, right: string, status: 0 | 1): Situation {
+  const table = (rows: string): string => `cut,stage,state,date,person\n${rows}\n`;
+  return {
+    files: {
+      'episode.yaml': '',
+      '1.cut': CUT,
+      '12.cut': CUT.replace('cut 1', 'cut 12'),
+      'progress.csv': table(wrong),
+    },
+    failing: ['check', '.'],
+    status,
+    mend: set('progress.csv', table(right)),
+    mended: ['check', '.'],
+  };
+}
+
 export const situations: Readonly<Record<string, Situation>> = {
+  'progress-faulty': progress('12,layout,done,19.3.27,L. Quoy', '12,layout,done,2027-03-19,L. Quoy', 1),
+  'progress-cut': progress('112,layout,done,2027-03-19,', '12,layout,done,2027-03-19,', 0),
+  'progress-twice': progress(
+    '12,layout,done,2027-03-18,\n12,layout,done,2027-03-19,',
+    '12,layout,done,2027-03-18,\n12,layout,retake,2027-03-18,\n12,layout,done,2027-03-19,',
+    0,
+  ),
+  'progress-order': progress(
+    '12,key,done,2027-03-19,',
+    '12,layout,done,2027-03-18,\n12,key,done,2027-03-19,',
+    0,
+  ),
+  'progress-open': {
+    files: { 'episode.yaml': '', '12.cut': CUT.replace('cut 1', 'cut 12'), '.~lock.progress.csv#': '' },
+    failing: ['progress', '12', 'layout', 'done'],
+    status: 1,
+    mend: (host) => void host.files.delete('/work/.~lock.progress.csv#'),
+    mended: ['progress', '12', 'layout', 'done'],
+  },
   'would-overwrite': {
     files: { 'harbour/episode.yaml': 'fps: 24\n' },
     failing: ['new', 'episode', 'harbour'],

@@ -303,3 +303,67 @@ describe('hostile manifests', () => {
     );
   });
 });
+
+describe('the production', () => {
+  const production = (text: string) => {
+    const { diagnostics, production: said, dueCuts } = read(text);
+    expect(diagnostics).toEqual([]);
+    return { ...said, dueCuts: dueCuts.map((one) => one.text) };
+  };
+
+  test('has the usual stages where nothing is said', () => {
+    expect(production('')).toMatchObject({
+      stages: ['layout', 'key', 'check', 'in-between', 'finish', 'shoot'],
+      due: [],
+    });
+  });
+
+  test('is said by stage and by cut, in any order of the keys', () => {
+    const said = production(
+      'rates: { 塗り: 3.50 yen per drawing }\ndue: { key: 2027-3-1, key 012a: 2027-03-02, 7: 2027/04/01 }\nstages: [key, 塗り]\n',
+    );
+    expect(said).toMatchObject({
+      stages: ['key', '塗り'],
+      due: [
+        { stage: 'key', cut: null, date: '2027-03-01' },
+        { stage: 'key', cut: '12A', date: '2027-03-02' },
+        { stage: '塗り', cut: '7', date: '2027-04-01' },
+      ],
+      dueCuts: ['012a', '7'],
+    });
+    expect(said.rates.get('塗り')).toEqual({ amount: 350, decimals: 2, currency: 'yen', unit: 'drawing' });
+  });
+
+  test.each([
+    [
+      'stages: [2nd]',
+      '1: episode-value: `2nd` is not the name of a stage: one word that begins with a letter, such as `layout`.',
+    ],
+    ['stages: [key, key]', '1: episode-value: `key` stands here already.'],
+    ['stages: []', '1: episode-value: `stages` has no value; give it one or leave the line out.'],
+    [
+      'due: soon',
+      '1: episode-value: This is not a list of stages and cuts with their days, such as `{ key: 2027-03-19, key 12: 2027-03-26 }`.',
+    ],
+    ['due: { kye: 2027-03-01 }', '1: episode-value: `kye` is no stage; did you mean `key`?'],
+    [
+      'due: { paint: 2027-03-01 }',
+      '1: episode-value: `paint` is no stage and no cut; the stages are layout, key, check, in-between, finish, shoot.',
+    ],
+    [
+      'due: { key: 1.3.2027 }',
+      '1: episode-value: `1.3.2027` is not a day, the year first, such as `2027-03-19`.',
+    ],
+    ['due: { key: 2027-03-01, key: 2027-03-02 }', '1: episode-value: `key` stands here already.'],
+    [
+      'rates: { paint: 1 yen per cut }',
+      '1: episode-value: `paint` is no stage; the stages are layout, key, check, in-between, finish, shoot.',
+    ],
+    [
+      'rates: { key: 230 }',
+      '1: episode-value: `230` is not what is paid, such as `230 yen per drawing`: an amount, a currency, and per cut, key, in-between, drawing, second or foot.',
+    ],
+  ])('%s', (text, said) => {
+    expect(told(text)).toEqual([said]);
+  });
+});

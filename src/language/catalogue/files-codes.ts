@@ -52,6 +52,15 @@ export interface FileMessages {
     | { readonly variant: 'nothing'; readonly key: string }
     | { readonly variant: 'artists' | 'artist-name' | 'words' }
     | { readonly variant: 'other'; readonly found: string | null; readonly takes: Takes }
+    | { readonly variant: 'twice'; readonly found: string }
+    /** `orCut`: the number of a cut would do, too. */
+    | {
+        readonly variant: 'stage';
+        readonly found: string;
+        readonly stages: readonly string[];
+        readonly orCut: boolean;
+        readonly guess: string | null;
+      }
     | { readonly variant: 'guess'; readonly found: string; readonly guess: string };
   readonly 'episode-outside': { readonly path: string };
   readonly 'artist-without-cut': { readonly cut: string };

@@ -15,6 +15,7 @@ import {
 } from './episode-codes.js';
 import { type FileMessages, files } from './files-codes.js';
 import { type MouthMessages, mouth } from './mouth-codes.js';
+import { type ProgressMessages, progress } from './progress-codes.js';
 import { type StatementMessages, statements } from './statements-codes.js';
 import { type WordMessages, words } from './syntax-codes.js';
 import { type TimelineMessages, timelines } from './timelines-codes.js';
@@ -35,6 +36,7 @@ export interface Messages
     EpisodeMessages,
     TypingMessages,
     CutListMessages,
+    ProgressMessages,
     PictureMessages,
     TrackMessages,
     MouthMessages {}
@@ -59,6 +61,7 @@ export const catalogue: { readonly [C in Code]: Entry } = {
   ...episode,
   ...typing,
   ...cutList,
+  ...progress,
   ...picture,
   ...track,
   ...mouth,

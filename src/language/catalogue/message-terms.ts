@@ -105,10 +105,15 @@ export type NotLent =
   | { readonly why: 'not-lent-either'; readonly cut: string; readonly level: string }
   | { readonly why: 'no-level'; readonly cut: string; readonly level: string; readonly guess: string | null };
 
+/** A column of `progress.csv`. */
+export type ProgressColumn = 'cut' | 'stage' | 'state' | 'date' | 'person' | 'note';
+
 /** What a key of the manifest takes; limits are both included. */
 export type Takes =
   | { readonly value: 'size'; readonly least: number; readonly most: number }
   | { readonly value: 'pixels' | 'dpi' | 'running-time' | 'cuts' | 'cuts-of-artist' }
+  | { readonly value: 'stages' | 'stage' | 'due' | 'day' | 'rates' }
+  | { readonly value: 'rate'; readonly units: readonly string[] }
   | { readonly value: 'whole'; readonly least: number; readonly most: number }
   | { readonly value: 'rows'; readonly fault: RowsFault }
   | { readonly value: 'choice'; readonly words: readonly string[] };

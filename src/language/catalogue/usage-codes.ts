@@ -63,6 +63,15 @@ type OptionValue =
   | { readonly variant: 'new-time' | 'new-cut'; readonly fault: Message }
   | { readonly variant: 'like-unknown'; readonly cut: string; readonly guess: string | null }
   | { readonly variant: 'like-nothing'; readonly file: string }
+  // ---- progress
+  | {
+      readonly variant: 'progress-word';
+      readonly what: 'stage' | 'state';
+      readonly found: string;
+      readonly words: readonly string[];
+      readonly guess: string | null;
+    }
+  | { readonly variant: 'day'; readonly option: string }
   // ---- others
   | { readonly variant: 'shell'; readonly shells: readonly string[]; readonly guess: string | null }
   | { readonly variant: 'port' | 'shard' };
@@ -103,6 +112,9 @@ type WrongArguments =
   | { readonly variant: 'new-cut-option'; readonly option: string }
   | { readonly variant: 'new-cut-number' | 'table-without-number' }
   | { readonly variant: 'table-one-file' | 'table-one-number'; readonly cuts: number }
+  // ---- `progress`
+  | { readonly variant: 'progress-words'; readonly states: readonly string[] }
+  | { readonly variant: 'progress-option'; readonly option: string }
   // ---- others
   | { readonly variant: 'retimed-several' | 'watch-input' | 'watch-output' | 'lsp-terminal' }
   | { readonly variant: 'explain-unknown'; readonly word: string; readonly guess: string | null };

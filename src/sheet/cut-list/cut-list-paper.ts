@@ -63,21 +63,14 @@ export function frameMarks(
   page: number,
   pages: number,
 ): Mark[] {
-  const { scale, least, words, metrics, body, west } = paper;
+  const { words, west } = paper;
   const { totals, fps } = list;
   const both = (frames: number): string => {
     const seconds = secondsAndFrames(frames, fps);
     return west ? `${feetAndFrames(frames)}  (${seconds})` : seconds;
   };
-  const { sheet } = wordsOf(look.settings);
-  const fraction = sheet.pageOf(String(page), pages);
-  const cells: readonly (readonly [
-    share: number,
-    caption: string,
-    text: string,
-    most: number,
-    bold: boolean,
-  ])[] = [
+  const { title, episode } = list;
+  return headedMarks(paper, look, { title, episode, name, page, pages }, [
     [30, words.heads.title, list.title, 4, false],
     [9, words.heads.episode, list.episode, 4.4, false],
     [22, '', name, 5.2, true],
@@ -90,8 +83,32 @@ export function frameMarks(
       4.4,
       false,
     ],
-    [11, words.heads.page, fraction, 4.4, true],
-  ];
+  ]);
+}
+
+/** A box of a head: its share of the width, its caption, what stands in it, how high at most in mm on A4, whether bold. */
+export type HeadCell = readonly [share: number, caption: string, text: string, most: number, bold: boolean];
+
+export interface ListPage {
+  readonly title: string;
+  readonly episode: string;
+  /** What the page is called. */
+  readonly name: string;
+  readonly page: number;
+  readonly pages: number;
+}
+
+/** Head and foot of a page with the boxes given, and one for the page behind them. */
+export function headedMarks(
+  paper: ListPaper,
+  look: PageLook,
+  { title, episode, name, page, pages }: ListPage,
+  given: readonly HeadCell[],
+): Mark[] {
+  const { scale, least, words, metrics, body } = paper;
+  const { sheet } = wordsOf(look.settings);
+  const fraction = sheet.pageOf(String(page), pages);
+  const cells: readonly HeadCell[] = [...given, [11, words.heads.page, fraction, 4.4, true]];
   const shares = cells.reduce((sum, [share]) => sum + share, 0);
   const height = HEAD * scale;
   const captionMm = Math.max(least, 1.65 * scale);
@@ -126,7 +143,7 @@ export function frameMarks(
   return [
     ...marks,
     ...footMarks(foot, 1.9 * scale, least, {
-      title: [list.title, list.episode && `#${list.episode}`].filter((text) => text !== '').join('  '),
+      title: [title, episode && `#${episode}`].filter((text) => text !== '').join('  '),
       middle: `${name}  ${sheet.footPage(fraction)}`,
       stamp: look.stamp,
       metrics,

@@ -14,6 +14,7 @@ import {
   sheetIn,
   WEST_TERMS,
 } from './forms-en.js';
+import { progressIn } from './progress-en.js';
 
 const changesIn = (terms: EnglishTerms): ChangeSentences => ({
   ...levelsIn(terms),
@@ -28,6 +29,7 @@ const englishIn = (terms: EnglishTerms): Words => ({
   charts,
   cameraPages,
   cutList: cutListIn(terms),
+  progress: progressIn(terms),
   changes: changesIn(terms),
   documents: documentsIn(terms),
   retakes: retakesIn(terms),

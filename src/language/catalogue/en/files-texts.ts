@@ -142,6 +142,11 @@ export const files: Texts<FileMessages> = {
       'artist-name': () => 'An artist needs a name.',
       words: () => 'This takes words; put them in quotes.',
       other: ({ found, takes }) => `${found === null ? 'This' : `\`${found}\``} is not ${taken(takes)}.`,
+      twice: ({ found }) => `\`${found}\` stands here already.`,
+      stage: ({ found, stages, orCut, guess }) =>
+        guess === null
+          ? `\`${found}\` is no stage${orCut ? ' and no cut' : ''}; the stages are ${stages.join(', ')}.`
+          : `\`${found}\` is no stage${meant(guess)}`,
       guess: ({ found, guess }) => `There is no \`${found}\` here; did you mean \`${guess}\`?`,
     },
   },

@@ -7,6 +7,7 @@ import { cutList, episode, handover, picture } from './episode-texts.js';
 import { files } from './files-texts.js';
 import { mouth } from './mouth-texts.js';
 import { fixes, notes } from './notes-texts.js';
+import { progress } from './progress-texts.js';
 import { report } from './report-texts.js';
 import { statements } from './statements-texts.js';
 import { words } from './syntax-texts.js';
@@ -26,6 +27,7 @@ export const en: Language = {
     ...episode,
     ...typing,
     ...cutList,
+    ...progress,
     ...picture,
     ...track,
     ...mouth,

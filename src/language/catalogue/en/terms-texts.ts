@@ -226,6 +226,18 @@ export function taken(takes: Takes): string {
       return 'a file or a pattern such as `cuts/*.cut`, or a list of them';
     case 'cuts-of-artist':
       return 'the cuts that the artist draws, such as `[12, 13]`';
+    case 'stages':
+      return 'a list of stages such as `[layout, key, in-between, finish]`';
+    case 'stage':
+      return 'the name of a stage: one word that begins with a letter, such as `layout`';
+    case 'due':
+      return 'a list of stages and cuts with their days, such as `{ key: 2027-03-19, key 12: 2027-03-26 }`';
+    case 'day':
+      return 'a day, the year first, such as `2027-03-19`';
+    case 'rates':
+      return 'a list of stages with what is paid, such as `{ key: 900 yen per key }`';
+    case 'rate':
+      return `what is paid, such as \`230 yen per drawing\`: an amount, a currency, and per ${oneOf(takes.units)}`;
     case 'choice':
       return oneOf(takes.words);
   }

@@ -97,6 +97,11 @@ export const usage: Texts<UsageMessages> = {
         `The episode has no cut ${cut}${guess === null ? '.' : `; did you mean ${guess}?`}`,
       'like-nothing': ({ file }) =>
         `There is no episode here, and no file \`${file}\`, that a cut could be like.`,
+      'progress-word': ({ what, found, words, guess }) =>
+        guess === null
+          ? `\`${found}\` is no ${what}, which would be ${oneOf(words)}.`
+          : `\`${found}\` is no ${what}${meant(guess)}`,
+      day: ({ option }) => `\`${option}\` takes a day with the year first, such as 2027-03-19.`,
       shell: ({ shells, guess }) => `\`completion\` is for ${oneOf(shells)}${meant(guess)}`,
       shard: () => '`--shard` takes a part of a number of parts, from 1/8 to 8/8.',
       port: () => '`--preview` takes a port from 1 to 65535, or nothing.',
@@ -153,6 +158,10 @@ export const usage: Texts<UsageMessages> = {
       'edit-episodes': ({ episodes }) => `These cuts are of ${episodes} episodes; an edit is of one.`,
       'only-without-pdf': () => '`--only` says what to print; give `--output` a name that ends in .pdf.',
       'start-without-edit': () => '`--start` belongs to an edit: it goes with `--edit`.',
+      'progress-words': ({ states }) =>
+        `\`progress\` takes an episode, or a cut, a stage and ${oneOf(states)}, as in \`cutwright progress 12 key done\`.`,
+      'progress-option': ({ option }) =>
+        `\`${option}\` goes with a row that is written, as in \`cutwright progress 12 key done\`.`,
       'new-what': ({ guess }) =>
         `\`new\` makes an episode or a cut${meant(guess, ', so one of these words comes next.')}`,
       'new-cut-option': ({ option }) => `\`${option}\` is for a new cut; an episode has none.`,

@@ -143,6 +143,11 @@ export const files: Texts<FileMessages> = {
       words: () => 'ここは文字です。引用符で囲んでください。',
       other: ({ found, takes }) =>
         `${found === null ? 'この値' : `\`${found}\` `}は書けません。ここに書くもの：${taken(takes)}。`,
+      twice: ({ found }) => `\`${found}\` はもうあります。`,
+      stage: ({ found, stages, orCut, guess }) =>
+        guess === null
+          ? `\`${found}\` は工程${orCut ? 'でもカット' : ''}でもありません。工程は ${stages.map((one) => `\`${one}\``).join('、')} です。`
+          : `\`${found}\` という工程はありません${meant(guess)}`,
       guess: ({ found, guess }) => `ここに \`${found}\` はありません。\`${guess}\` のことですか？`,
     },
   },

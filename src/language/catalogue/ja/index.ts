@@ -7,6 +7,7 @@ import { cutList, episode, handover, picture } from './episode-texts-ja.js';
 import { files } from './files-texts-ja.js';
 import { mouth } from './mouth-texts-ja.js';
 import { fixes, notes } from './notes-texts-ja.js';
+import { progress } from './progress-texts-ja.js';
 import { report } from './report-texts-ja.js';
 import { statements } from './statements-texts-ja.js';
 import { words } from './syntax-texts-ja.js';
@@ -26,6 +27,7 @@ export const ja: Language = {
     ...episode,
     ...typing,
     ...cutList,
+    ...progress,
     ...picture,
     ...track,
     ...mouth,

@@ -242,6 +242,18 @@ export function taken(takes: Takes): string {
       return 'ファイル名かパターン（`cuts/*.cut` など）、またはその一覧';
     case 'cuts-of-artist':
       return '担当するカット（`[12, 13]` など）';
+    case 'stages':
+      return '工程の並び（`[layout, key, in-between, finish]` など）';
+    case 'stage':
+      return '工程の名前（`layout` など。文字で始まる1語）';
+    case 'due':
+      return '工程かカットとその日付（`{ key: 2027-03-19, key 12: 2027-03-26 }` など）';
+    case 'day':
+      return '日付（`2027-03-19` など、年から）';
+    case 'rates':
+      return '工程と単価（`{ key: 900 yen per key }` など）';
+    case 'rate':
+      return `単価（\`230 yen per drawing\` など。金額、通貨、\`per\`、${oneOf(takes.units)}）`;
     case 'choice':
       return oneOf(takes.words);
   }

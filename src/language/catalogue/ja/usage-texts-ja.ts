@@ -98,6 +98,9 @@ export const usage: Texts<UsageMessages> = {
       'like-unknown': ({ cut, guess }) =>
         `この話数にカット${cut}はありません${guess === null ? '。' : `。\`${guess}\` のことですか？`}`,
       'like-nothing': ({ file }) => `ここには話数も、手本にするファイル \`${file}\` もありません。`,
+      'progress-word': ({ what, found, words, guess }) =>
+        `\`${found}\` という${what === 'stage' ? '工程' : '状態'}はありません${guess === null ? `。${oneOf(words)} のどれかです。` : meant(guess)}`,
+      day: ({ option }) => `\`${option}\` は日付です。\`2027-03-19\` のように年から書きます。`,
       shell: ({ shells, guess }) => `\`completion\` は ${oneOf(shells)} のためのものです${meant(guess)}`,
       shard: () => '`--shard` は、いくつかに分けたうちの1つです。1/8 から 8/8 のように書きます。',
       port: () => '`--preview` は 1 から 65535 までのポートです。書かなくてもかまいません。',
@@ -161,6 +164,10 @@ export const usage: Texts<UsageMessages> = {
       'only-without-pdf': () =>
         '`--only` は印刷するものの指定です。`--output` に .pdf で終わる名前を指定してください。',
       'start-without-edit': () => '`--start` は編集のものです。`--edit` と一緒に使います。',
+      'progress-words': ({ states }) =>
+        `\`progress\` には話数か、カット、工程、状態（${oneOf(states)}）を書きます。例：\`cutwright progress 12 key done\`。`,
+      'progress-option': ({ option }) =>
+        `\`${option}\` は行を書くときのものです。例：\`cutwright progress 12 key done\`。`,
       'new-what': ({ guess }) =>
         `\`new\` で作るのは、\`episode\`（話数）か \`cut\`（カット）です${meant(guess, '。次にどちらかを書いてください。')}`,
       'new-cut-option': ({ option }) => `\`${option}\` は新しいカットのものです。話数には使えません。`,
