@@ -61,7 +61,9 @@ export interface StatementRanges {
 /** A statement starts at column 1 and runs until the next line that does; blank lines end nothing (comments are blanks by now). */
 export function splitStatements(folded: string): StatementRanges {
   const starts: number[] = [];
-  for (const match of folded.matchAll(/(?<=^|[\n\r])[^\s]/g)) starts.push(match.index);
+  for (let at = 0; at < folded.length; at = lineEnd(folded, at) + 1) {
+    if (!/\s/.test(folded[at]!)) starts.push(at);
+  }
   const trimmed = (start: number, end: number): TextRange => {
     let last = end;
     while (last > start && /\s/.test(folded[last - 1]!)) last--;
@@ -93,6 +95,8 @@ const KANA = /[\p{Script=Hiragana}\p{Script=Katakana}ーｰ]/u;
 const CONTROL =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
   /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufeff\ufdd0-\ufdef\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+const LINE_END = /[\n\r]/g;
+const NOTABLE = /[#"\u0080-\uffff]/g;
 const BLANK = /\p{Zs}/u;
 const CURLY_QUOTES = '“”＂';
 
@@ -123,9 +127,8 @@ function twin(character: string, before: string): string {
 const isLineEnd = (character: string): boolean => character === '\n' || character === '\r';
 
 function lineEnd(text: string, from: number): number {
-  let at = from;
-  while (at < text.length && !isLineEnd(text[at]!)) at++;
-  return at;
+  LINE_END.lastIndex = from;
+  return LINE_END.exec(text)?.index ?? text.length;
 }
 
 /** The offset of the quote that closes the text opened at `open`, or -1 where its line ends first. */
@@ -173,6 +176,12 @@ export function foldCharacters(typed: string): FoldedText {
     kept = end;
   };
   while (at < text.length) {
+    // Between these nothing has a twin, and nothing begins.
+    NOTABLE.lastIndex = at;
+    const next = NOTABLE.exec(text)?.index ?? text.length;
+    if (next > at) before = text[next - 1]!;
+    at = next;
+    if (at === text.length) break;
     const folded = twin(text[at]!, before);
     before = folded;
     if (folded === '#') {

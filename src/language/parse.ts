@@ -187,7 +187,7 @@ export class ReadingCache {
 
   /** The statement as it reads at `start`, every place in it moved there. */
   find(typed: string, start: number): CachedStatement | null {
-    const known = this.current.get(typed) ?? this.last.get(typed);
+    const known = this.last.get(typed) ?? this.current.get(typed);
     if (!known) return null;
     const read = known.start === start ? known : { ...movedSpans(known, start - known.start), start };
     this.keep(typed, read);

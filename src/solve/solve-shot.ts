@@ -74,18 +74,18 @@ function seenByCamera(
 
 /** New drawings by kind, and the reused ones and the backgrounds by themselves. */
 function count(levels: readonly SolvedLevel[]): Counts {
-  const all = levels.flatMap(({ background, drawings }) => (background ? [] : drawings));
-  const painted = levels.flatMap(({ background, drawings }) => (background ? drawings : []));
-  const fresh = all.filter((drawing) => !drawing.reused);
-  const kinds = (kind: string) => fresh.filter((drawing) => drawing.kind === kind).length;
-  return {
-    keys: kinds('key'),
-    breakdowns: kinds('breakdown'),
-    inbetweens: kinds('inbetween'),
-    drawings: fresh.length,
-    reused: all.length - fresh.length,
-    backgrounds: painted.filter((drawing) => !drawing.reused).length,
-  };
+  const kinds = { key: 0, breakdown: 0, inbetween: 0 };
+  let reused = 0;
+  let backgrounds = 0;
+  for (const { background, drawings } of levels) {
+    for (const drawing of drawings) {
+      if (background) backgrounds += drawing.reused ? 0 : 1;
+      else if (drawing.reused) reused++;
+      else kinds[drawing.kind]++;
+    }
+  }
+  const { key: keys, breakdown: breakdowns, inbetween: inbetweens } = kinds;
+  return { keys, breakdowns, inbetweens, drawings: keys + breakdowns + inbetweens, reused, backgrounds };
 }
 
 // ---- one level: items → rows, drawings with their numbers, passages, cycles
