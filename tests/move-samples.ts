@@ -85,6 +85,7 @@ export function moveOf(kind: MoveKind, changed: Changed = {}): Move {
     on,
     graduated,
     parameters: Object.fromEntries(values),
+    gives: null,
     span,
   };
   return move as unknown as Move;

@@ -276,7 +276,7 @@ export type CameraChange =
   | ({ readonly kind: 'light-time'; readonly frames: Was<Frames> } & LightSeen)
   | ({ readonly kind: 'light-manner'; readonly manner: LightManner } & Was<MannerValue> & LightSeen);
 
-export type Manner = 'kind' | 'levels' | 'graduated' | 'on' | Exclude<ParameterName, 'way'>;
+export type Manner = 'kind' | 'gives' | 'levels' | 'graduated' | 'on' | Exclude<ParameterName, 'way'>;
 export type LightManner = 'white' | 'levels' | 'shares' | 'text' | 'length';
 export type MannerValue = string | number | boolean | null;
 

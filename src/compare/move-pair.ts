@@ -205,6 +205,7 @@ export class MovePair {
     const all: Pair[] = [
       ['levels', ...levels],
       ...pairs((form) => form === 'levels').map(([name]): Pair => [name, ...carry]),
+      ['gives', was.gives, is.gives],
       ['on', was.on, is.on],
       ['graduated', was.graduated, is.graduated],
       ...pairs((form) => form === 'flag'),

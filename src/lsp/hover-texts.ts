@@ -94,7 +94,9 @@ export function moveText({ compiled }: Analysis, start: number, file: string): s
   const lines = [
     `${moveTitles[move.kind].title}: ${between(Math.max(1, from + 1), Math.min(end, shot.length))}, ${lasting(end - from, shot.fps)} in ${end - from} steps`,
   ];
-  if (wayMm > 1e-9) {
+  if (move.gives === 'width') lines.push('gives the width; another move of the camera gives the centre');
+  if (move.gives === 'centre') lines.push('gives the centre and the turn; a truck gives the width');
+  if (wayMm > 1e-9 && move.gives !== 'width') {
     lines.push(`way ${millimetres(wayMm)}${speedText(found)}`);
     const largest = graduations.find(({ stepMm }) => Math.abs(Math.abs(stepMm) - largestStepMm) < 1e-9);
     lines.push(

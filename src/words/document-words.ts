@@ -1,5 +1,7 @@
 /** What stands on the other pages of a document in words: its titles, the camera's pages, the cut list. */
 
+import type { FieldPart } from '../shot/camera/camera-model.js';
+
 /** Titles and bookmarks of the PDF, and headings of a retake note. */
 export interface DocumentWords {
   /** The parts of a cut, in the outline. */
@@ -75,6 +77,8 @@ export interface CameraPageWords {
   readonly width: string;
   readonly turned: string;
   readonly unused: string;
+  /** Of a field that a move takes so much from, while another one gives the rest. */
+  readonly only: { readonly [P in FieldPart]: string };
   /** What an outline on the chart is called. */
   readonly outlines: {
     sheet(levels: string): string;

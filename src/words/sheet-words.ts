@@ -1,6 +1,7 @@
 /** What stands on a sheet and its charts in words. */
 
 import type { MoveKind } from '../language/tree-camera.js';
+import type { FieldPart } from '../shot/camera/camera-model.js';
 import type { ParameterName, ToldName } from '../shot/camera/move-kinds.js';
 import type { LabelLanguage } from './labels.js';
 
@@ -142,6 +143,8 @@ export interface MoveWords {
   on(frames: number): string;
   ease(leave: number, arrive: number): string;
   curve(values: string): string;
+  /** What of the field a move gives while another one gives the rest: beside its rows, and in the memo. */
+  readonly gives: { readonly [P in FieldPart]: { readonly beside: string; readonly memo: string } };
   /** The graduations of a truck are steps of the field's width. */
   readonly widthSteps: string;
   fromPage(page: number): string;

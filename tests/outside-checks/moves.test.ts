@@ -27,6 +27,44 @@ describe('steps of a move', () => {
   });
 });
 
+describe('a pan and a truck at once', () => {
+  const a = field('A', { widthMm: 254 });
+  const b = field('B', { widthMm: 200, xMm: 90, yMm: -30 });
+  const ease = { form: 'ease', leave: 20, arrive: 10 } as const;
+
+  it('have the centre of the one and the width of the other on every frame', () => {
+    const moves = [pan([leg(a, 1, b, 61, ease)]), truck([leg(a, 11, b, 51)], { ratios: true })];
+    const { frames } = solved({ length: 72, moves }).solved;
+    // Constant acceleration over 20 steps, then speed v = 1/(60 - 15), then deceleration over 10: areas under the speed, by hand.
+    const share = (i: number) => {
+      if (i <= 20) return (i * i) / 40 / 45;
+      return i <= 50 ? (10 + (i - 20)) / 45 : 1 - (60 - i) ** 2 / 20 / 45;
+    };
+    for (const { frame, x, y, width } of frames) {
+      const p = frame >= 61 ? 1 : share(frame - 1);
+      const t = Math.min(1, Math.max(0, (frame - 11) / 40));
+      expect(x).toBeCloseTo(90 * p, 9);
+      expect(y).toBeCloseTo(-30 * p, 9);
+      expect(width).toBeCloseTo(254 * Math.exp(t * Math.log(200 / 254)), 9);
+    }
+  });
+
+  it('leave a followed level where it is in the picture, but for its size', () => {
+    const moves = [
+      build.follow(['A'], 'left', 60, 1, 40),
+      truck([leg(a, 5, field('C', { widthMm: 220 }), 35)]),
+    ];
+    const { placement, frames } = solved({ length: 48, levels: [level('BG'), level('A')], moves }).solved;
+    for (const { screenX, screenY } of placement.get('A')!) expect([screenX, screenY]).toEqual([0, 0]);
+    // 1.5 mm a frame on the artwork; on screen as much larger as the field is smaller.
+    for (const { frame, width } of frames)
+      expect(placement.get('BG')![frame - 1]!.screenX).toBeCloseTo(
+        (Math.min(frame, 40) * 1.5 * W) / width,
+        9,
+      );
+  });
+});
+
 describe('trucks', () => {
   it('with graduations by hand have the widths that adding up gives, and keep their point still', () => {
     // Sums on paper: 300, then 2, 4, 9, 4, 1 mm less on each frame.

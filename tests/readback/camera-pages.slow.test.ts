@@ -229,6 +229,54 @@ describe('camera chart', () => {
     expect(chartProblems(page!, truth)).not.toEqual([]);
   }
 
+  test('a pan and a truck at once: the strokes of both ways, and what each field is for', async () => {
+    const solved = solve(`cut 19
+time 3+0
+level BG
+field A full
+field B full at 60,20
+field C 200mm
+pan A@1 > B@3+0 ease 12
+truck A@13 > C@2+0 graduated
+`);
+    const [page] = await printed(solved, cameraChartPages);
+    // By the formulas, not by the solver: the centre with 12 frames of ease at both ends of 71 steps, the width evenly in 35 steps.
+    const v = 1 / (71 - 12);
+    const share = (i: number) =>
+      i < 12 ? (v * i * i) / 24 : i <= 59 ? v * (i - 6) : 1 - (v * (71 - i) ** 2) / 24;
+    const centre = (frame: number): Place => ({ x: 60 * share(frame - 1), y: 20 * share(frame - 1) });
+    const corner = (frame: number): Place => {
+      const half = (254 - ((254 - 200) * (frame - 13)) / 35) / 2;
+      return { x: centre(frame).x - half, y: centre(frame).y - (half * 142.875) / 254 };
+    };
+    const frames = (from: number, to: number) => Array.from({ length: to - from + 1 }, (_, i) => from + i);
+    const places = [...frames(1, 72).map(centre), ...frames(13, 48).map(corner)];
+    const n = ratio(page!);
+    const [standard] = fieldsOn(page!);
+    const middle = { x: standard!.x + standard!.width / 2, y: standard!.y + standard!.height / 2 };
+    const strokes = page!.lines
+      .filter(({ pen, x1, y1, x2, y2 }) => {
+        const long = Math.hypot(x2 - x1, y2 - y1);
+        return near(pen.widthMm, 0.15, 0.01) && (near(long, 2.6, 0.01) || near(long, 1.6, 0.01));
+      })
+      .map(({ x1, y1, x2, y2 }) => ({
+        x: ((x1 + x2) / 2 - middle.x) * n,
+        y: (middle.y - (y1 + y2) / 2) * n,
+      }));
+    expect(strokes.length).toBeGreaterThan(60);
+    const off = (at: Place) => Math.min(...places.map(({ x, y }) => Math.hypot(x - at.x, y - at.y)));
+    expect(Math.max(...strokes.map(off))).toBeLessThan(0.1);
+    const texts = page!.texts.map(({ text }) => text);
+    expect(texts).toContain('B (centre only)');
+    expect(texts).toContain('C (width only)');
+    expect(texts.filter((text) => /^width [AC] /.test(text))).toEqual([
+      'width A 0+13 (13)',
+      'width C 1+24 (48)',
+    ]);
+    expect(texts).toContain('camera on row 2+24');
+    expect(crossesOn(page!)).toEqual([]);
+  });
+
   test('a field that a pull brings nothing to is used where the camera stands on it', async () => {
     for (const fix of ['', 'fix full\n']) {
       const [page] = await printed(

@@ -132,6 +132,26 @@ export interface CameraMessages {
     readonly still: number;
     readonly frames: number;
   };
+  readonly 'carry-width': /** Of a truck that gives the width alone; `partner`: the move that gives the centre. */ {
+    readonly partner: MoveKind;
+  };
+  readonly 'field-missed': /** On `frame` the camera has not the width or the centre of the field, which `partner` gives. */
+    | {
+        readonly variant: 'width';
+        readonly field: string;
+        readonly frame: number;
+        readonly partner: MoveKind;
+        readonly widthMm: number;
+        readonly wantedMm: number;
+      }
+    | {
+        readonly variant: 'centre';
+        readonly field: string;
+        readonly frame: number;
+        readonly partner: MoveKind;
+        readonly at: { readonly x: number; readonly y: number };
+        readonly wanted: { readonly x: number; readonly y: number };
+      };
   readonly 'pan-sizes': {
     readonly from: string;
     readonly fromMm: number;
@@ -391,6 +411,20 @@ export const camera: Entries<CameraMessages> = {
     example: cut(
       'field A 60%\ntruck quick full@1 > A@24 fair ア@6 85%',
       'field A 60%\ntruck quick full@1 > A@24 fair ア@6 55%',
+    ),
+  },
+  'carry-width': {
+    severity: 'error',
+    example: cut(
+      'level A free\nA: 1..\nfield P full at 8,0\nfield T 98%\npan full@1 > P@24\ntruck full@1 > T@24 carry A',
+      'level A free\nA: 1..\nfield P full at 8,0\nfield T 98%\npan full@1 > P@24 carry A\ntruck full@1 > T@24',
+    ),
+  },
+  'field-missed': {
+    severity: 'warning',
+    example: cut(
+      'field P 98% at 2,0\nfield T 99% at 2,0\npan full@1 > P@24\ntruck full@1 > T@24',
+      'field P 98% at 2,0\npan full@1 > P@24 ease 12\ntruck full@1 > P@24',
     ),
   },
   'pan-sizes': {

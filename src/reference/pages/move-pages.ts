@@ -73,7 +73,7 @@ const DURING: Part = ['1..5+0', 'the frames that have moved, the first one too']
 export const movePages: { readonly [W in MoveWord]: StatementPage } = {
   pan: {
     title: 'the camera from field to field',
-    text: 'The sizes are equal; else it is a truck. `A@1+1 > B@5+0` is on A on frame 25, on B on frame 120, at rest before and after. Whatever is not carried passes the other way on screen. The camera column prints its sign over its rows, the camera chart the fields with an arrow between.',
+    text: 'The sizes are equal; else it is a truck. While a truck runs at the same time, the pan gives the centre and the truck the width. `A@1+1 > B@5+0` is on A on frame 25, on B on frame 120, at rest before and after. Whatever is not carried passes the other way on screen. The camera column prints its sign over its rows, the camera chart the fields with an arrow between.',
     parts: [
       ['A@1+1 > B@5+0', 'exactly on field A on that frame, exactly on B on this one'],
       LEG,
@@ -95,6 +95,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       'steps-count',
       'steps-sum',
       'pan-sizes',
+      'field-missed',
       'unknown-field',
       'carried-level',
       'level-repeated',
@@ -107,7 +108,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
   },
   truck: {
     title: 'the camera in or out, or the size of a level',
-    text: 'Between fields of different sizes: T.U. or T.B., as the sizes say. The width runs evenly in time; where the centre moves too, it runs with the width, so that one point of the picture stays still.\n\n`truck quick` runs at constant speed to the fairing mark and then slows to a stop. `truck level A` changes the size of a level instead: shares of its size stand before the `@` then.',
+    text: 'Between fields of different sizes: T.U. or T.B., as the sizes say. The width runs evenly in time; where the centre moves too, it runs with the width, so that one point of the picture stays still. While a pan or a follow runs at the same time, the truck gives only the width, and the other move the centre.\n\n`truck quick` runs at constant speed to the fairing mark and then slows to a stop. `truck level A` changes the size of a level instead: shares of its size stand before the `@` then.',
     parts: [
       ['A@1 > B@3+0', 'exactly on field A on that frame, exactly on B on this one'],
       ['quick', 'a quick truck; it needs its `fair`'],
@@ -135,11 +136,17 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
         text: 'level A free\nA: 1..\ntruck level A 100%@1 > 70%@3+0 about 10,20\n',
         says: 'Level A shrinks about a point of it.',
       },
+      {
+        text: 'A: 1..\nfield B 97% at 3,1\npan full@1 > B@4+0 ease 12\ntruck full@1+1 > B@3+0 log\n',
+        says: 'The pan gives the centre, the truck the width: both end on B.',
+      },
     ],
     codes: [
       ...MOVES,
       ...LEGS,
       'truck-one-size',
+      'carry-width',
+      'field-missed',
       'quick-level',
       'quick-without-fairing',
       'quick-long',

@@ -3,7 +3,7 @@
  * The camera comes first; then every level that moves by itself, levels that lie alike on every frame together.
  */
 
-import type { Move } from '../../shot/camera/camera-model.js';
+import type { Field, FieldPart, Move } from '../../shot/camera/camera-model.js';
 import { fieldLegs, givenOf, goingAlong, kindOf, legsOf, startOf } from '../../shot/camera/move-kinds.js';
 import type { Settings } from '../../shot/settings.js';
 import type { Level } from '../../shot/shot.js';
@@ -21,6 +21,8 @@ export interface PanelField {
   readonly centre: Pt;
   /** The camera stands on it on some frame; one that is never used is crossed out at its corners. */
   readonly used: boolean;
+  /** The camera never stands on it, but a move takes its centre or its width from it, while another one gives the rest. */
+  readonly gives: FieldPart | null;
   /** It is no field of the cut: the standard field, or what the camera sees on `row`. */
   readonly bare: boolean;
   /** On the panel of a level: the frame on which the camera stands there, where that must be told; else null. */
@@ -122,9 +124,10 @@ function cameraPanel(
 ): ChartPanel {
   const { settings } = solved.shot;
   const along = [...new Set(moves.flatMap(({ move }) => goingAlong(move)))];
+  const own = fieldsOf(solved);
   return {
     levels: null,
-    fields: fieldsOf(solved),
+    fields: [...own, ...sharedFields(moves, own, solved)],
     outlines: merged([
       ...solved.shot.levels
         .filter(({ name }) => !apart.includes(name))
@@ -133,7 +136,7 @@ function cameraPanel(
     ]),
     pivots: [],
     between: moves.flatMap(({ move }) =>
-      kindOf(move).grows
+      kindOf(move).grows && !move.gives
         ? fieldLegs(move).map(({ from, to }): [Corners, Corners] => [
             seen(from.xMm, from.yMm, from.widthMm, from.turnDeg, settings),
             seen(to.xMm, to.yMm, to.widthMm, to.turnDeg, settings),
@@ -154,6 +157,7 @@ export function fieldsOf({ camera, shot }: SolvedShot): PanelField[] {
       corners: seen(one.xMm, one.yMm, one.widthMm, one.turnDeg, shot.settings),
       centre: [one.xMm, one.yMm],
       used,
+      gives: used ? null : partTaken(one, camera.moves),
       bare: false,
       row: null,
       standard: isStandard(one, shot.settings),
@@ -167,12 +171,45 @@ export function fieldsOf({ camera, shot }: SolvedShot): PanelField[] {
       corners: standard,
       centre: [0, 0],
       used: camera.standardUsed,
+      gives: null,
       bare: true,
       row: null,
       standard: true,
     },
     ...own,
   ];
+}
+
+/** What a field that the camera never stands on is there for; null where no move names it, or all of it is meant. */
+export function partTaken(field: Field, moves: readonly SolvedMove[]): FieldPart | null {
+  for (const { move } of moves)
+    if (move.gives && fieldLegs(move).some(({ from, to }) => from === field || to === field))
+      return move.gives;
+  return null;
+}
+
+/** What the camera sees where moves that share it begin and end, where that is no field of the cut. */
+function sharedFields(
+  moves: readonly SolvedMove[],
+  own: readonly PanelField[],
+  solved: SolvedShot,
+): PanelField[] {
+  const { camera, shot } = solved;
+  const found: PanelField[] = [];
+  for (const { move, start, end } of moves) {
+    if (!move.gives) continue;
+    for (const frame of [start, end]) {
+      // Before the first row the camera rests on its field.
+      const at = camera.frames[Math.min(shot.length, frame) - 1];
+      if (!at) continue;
+      const corners = seen(at.x, at.y, at.width, at.rotation, shot.settings);
+      const known = [...own.filter(({ used }) => used), ...found];
+      if (known.some((field) => sameCorners(field.corners, corners))) continue;
+      const named = { name: '', corners, centre: [at.x, at.y] as Pt };
+      found.push({ ...named, used: true, gives: null, bare: true, row: at.frame, standard: false });
+    }
+  }
+  return found;
 }
 
 /** The path of the centre; of a corner where the field grows or shrinks, or the centre hardly moves. */
@@ -308,7 +345,7 @@ function passedFields(moves: readonly SolvedMove[], { camera, shot }: SolvedShot
     );
     const bare = own === undefined;
     const name = own?.field.name ?? '';
-    found.push({ name, corners, centre: [at.x, at.y], used: true, bare, row: frame, standard });
+    found.push({ name, corners, centre: [at.x, at.y], used: true, gives: null, bare, row: frame, standard });
   }
   // One that has a name of its own says enough, where it is the only one.
   return found.map((field) =>

@@ -19,7 +19,7 @@ import {
 } from '../camera/move-labels.js';
 import type { PageLook } from '../page-look.js';
 import { largerPrint, smallestTextMm, unitOf } from '../sheet-geometry.js';
-import type { ChartPanel, PanelOutline } from './chart-panels.js';
+import { type ChartPanel, type PanelOutline, partTaken } from './chart-panels.js';
 
 export interface ChartTexts {
   readonly look: PageLook;
@@ -140,12 +140,16 @@ function largestSteps(
 function fieldLines(solved: SolvedShot, texts: ChartTexts): string[] {
   const { words, lengths } = texts;
   const { widthMm, heightMm } = solved.shot.settings.field;
+  const taken = (field: Field): string => {
+    const part = partTaken(field, solved.camera.moves);
+    return part ? words.only[part] : words.unused;
+  };
   return [
     `${words.standard} ${lengths.area(widthMm, heightMm)}`,
     ...solved.camera.fields.map(({ field, used }) => {
       const turn = field.turnDeg === 0 ? '' : `, ${words.turned} ${figure(field.turnDeg)}°`;
       const at = `${lengths.figure(field.xMm)}, ${lengths.figure(field.yMm)}`;
-      return `${sharesNames(solved) ? words.fieldNamed(field.name) : field.name}  ${sizeOf(field, solved, lengths)}, ${words.centre} ${at}${compass(field, solved)}${turn}${used ? '' : ` (${words.unused})`}`;
+      return `${sharesNames(solved) ? words.fieldNamed(field.name) : field.name}  ${sizeOf(field, solved, lengths)}, ${words.centre} ${at}${compass(field, solved)}${turn}${used ? '' : ` (${taken(field)})`}`;
     }),
   ];
 }

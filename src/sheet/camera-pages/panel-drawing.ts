@@ -10,6 +10,7 @@ import {
   type PanelOutline,
   type PanelWay,
   panelBounds,
+  type WayPoint,
 } from './chart-panels.js';
 import type { ChartTexts } from './chart-texts.js';
 
@@ -64,7 +65,7 @@ export function drawPanel(panel: ChartPanel, view: View, texts: ChartTexts): Mar
   for (const field of panel.fields) {
     path(field.corners, field.bare ? STANDARD : black(field.used ? 0.4 : UNUSED_MM));
     if (!field.bare) marks.push(...cornersAndCentre(field, view, labels));
-    if (!field.used) marks.push(...crossedOut(field, view, labels));
+    if (!field.used && !field.gives) marks.push(...crossedOut(field, view, labels));
   }
   const ways = panel.ways.map((way) => {
     const points = way.points.map(({ at }) => place(at));
@@ -232,12 +233,17 @@ function sidePlaces([x, y]: Pt, [dx, dy]: Pt, away: readonly number[]): Pt[] {
   ]);
 }
 
+/** A field whose width alone is meant is no place. */
+export function placeName({ solved }: PanelWay, { name }: WayPoint, { words }: ChartTexts): string {
+  return name !== '' && solved.move.gives === 'width' ? `${words.width} ${name}` : name;
+}
+
 /** Start, end, fields and marks that are passed, with the row of each: `A 1+13 (37)`. */
 function namePlaces(way: PanelWay, points: readonly Pt[], labels: Labels, texts: ChartTexts): void {
   if (lengthOf(points) < A_POINT) return;
   way.points.forEach((point, i) => {
     if (!isNamed(way, i)) return;
-    const text = [point.name, texts.rowWithFrame(point.frame)].filter(Boolean).join(' ');
+    const text = [placeName(way, point, texts), texts.rowWithFrame(point.frame)].filter(Boolean).join(' ');
     const [dx, dy] = directionAt(points, i);
     const half = texts.look.metrics.width(text, texts.smallMm, 'bold') / 2;
     // Clear of the line: as far to the side as the text is wide across it.
@@ -307,7 +313,8 @@ function nameField(field: PanelField, { place }: View, labels: Labels, texts: Ch
   const page = field.corners.map(place) as unknown as Corners;
   const row = field.row === null ? '' : texts.words.cameraOn(texts.row(field.row));
   const standard = !field.bare || !field.standard ? '' : texts.words.standard;
-  const unused = field.used ? '' : [field.name, `(${texts.words.unused})`].filter(Boolean).join(' ');
+  const why = field.gives ? texts.words.only[field.gives] : texts.words.unused;
+  const unused = field.used ? '' : [field.name, `(${why})`].filter(Boolean).join(' ');
   const beside = [[standard, row].filter(Boolean).join(', '), unused].filter(Boolean).join(' ');
   if (beside !== '') nameEdge(beside, page, labels, texts);
   if (field.bare) return;

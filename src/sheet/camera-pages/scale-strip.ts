@@ -20,7 +20,7 @@ import { cachedMetrics } from '../text-fitting.js';
 import { checkRule, RULE_ROOM } from './artwork-plane.js';
 import { type ChartPanel, chartPanels, type PanelWay, type WayPoint } from './chart-panels.js';
 import { type ChartTexts, chartTexts } from './chart-texts.js';
-import { CLOSEST, thinning } from './panel-drawing.js';
+import { CLOSEST, placeName, thinning } from './panel-drawing.js';
 import {
   acrossOf,
   BLANK_MM,
@@ -98,7 +98,9 @@ function stripsOf(way: PanelWay, panel: ChartPanel, texts: ChartTexts): Strip[] 
   const name = moveKind.memo(move, texts.telling);
   const who = panel.levels === null || kindOf(move).target === 'levels' ? '' : `${panel.levels.join(', ')} `;
   return move.legs.flatMap((leg, i): Strip[] => {
-    const points = way.points.filter(({ frame }) => frame >= leg.start && frame <= leg.end);
+    const points = way.points
+      .filter(({ frame }) => frame >= leg.start && frame <= leg.end)
+      .map((point) => ({ ...point, name: placeName(way, point, texts) }));
     const title = move.legs.length > 1 ? `${who}${name}  (${i + 1}/${move.legs.length})` : `${who}${name}`;
     return points.length > 1 ? (stripOf(title, points, way, texts) ?? []) : [];
   });

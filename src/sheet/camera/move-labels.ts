@@ -224,6 +224,7 @@ function manner(move: Move, telling: LabelContext): string[] {
     kindOf(move).handSteps === 'width' && move.legs.some(({ spacing: { form } }) => form === 'steps');
   return [
     ...new Set(spacing),
+    ...(move.gives ? [words.gives[move.gives].memo] : []),
     ...(ofWidth ? [words.widthSteps] : []),
     ...told(move, telling, ['manner']),
     ...(move.on > 1 ? [words.on(move.on)] : []),
@@ -249,7 +250,10 @@ export const moveKind: CameraLabels<Move> = {
     const full = joined(who, nameOf(move, telling.words), told(move, telling, ['name']));
     const plain = telling.words.kinds[move.kind];
     const name = kindOf(move).grows ? nameOf(move, telling.words) : plain.name;
-    return [...new Set([full, joined(who, name), who])].filter((text) => text !== '');
+    const part = move.gives ? [telling.words.gives[move.gives].beside] : [];
+    return [...new Set([joined(full, part), joined(who, name, part), full, joined(who, name), who])].filter(
+      (text) => text !== '',
+    );
   },
   short: nameOf,
   memo(move, telling) {

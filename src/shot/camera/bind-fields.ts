@@ -6,7 +6,7 @@ import type { Binder, Binding } from '../binding.js';
 import type { Settings } from '../settings.js';
 import { single } from '../statements/bind-sheet.js';
 import type { Camera, CameraDraft, CameraNode, Field } from './camera-model.js';
-import { fieldLegs, kindOf, startOf } from './move-kinds.js';
+import { fieldLegs, kindOf, sharing, startOf } from './move-kinds.js';
 
 const FULL = 'full';
 
@@ -136,14 +136,17 @@ export function finishCamera(
   settings: Settings,
   whole: Span,
 ): Camera {
-  const moves = [...draft.moves].sort((a, b) => startOf(a) - startOf(b));
+  const moves = sharing([...draft.moves].sort((a, b) => startOf(a) - startOf(b)));
   const full = draft.made.get(FULL) ?? standardField(settings, whole);
   const named = new Set<Field>();
   for (const move of moves) for (const { from, to } of fieldLegs(move)) named.add(from).add(to);
   const fixed = draft.fix && draft.made.get(draft.fix.field.text);
   if (fixed) named.add(fixed);
   const first = moves.find((move) => kindOf(move).quantity === 'field');
-  const begins = (first && fieldLegs(first)[0]?.from) ?? full;
+  // A follow names no field: the truck that shares the camera with it does.
+  const names =
+    first?.gives && fieldLegs(first).length === 0 ? moves.find(({ gives }) => gives === 'width') : first;
+  const begins = (names && fieldLegs(names)[0]?.from) ?? full;
   // Those of used files only where they are used.
   const own = [...draft.made.values()].filter((field) => draft.named.has(field.name) || named.has(field));
   return {

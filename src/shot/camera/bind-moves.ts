@@ -139,6 +139,7 @@ function bindMove(node: MoveStatement, binding: Binding): void {
     on,
     graduated: options.graduated !== null,
     parameters: Object.fromEntries(values),
+    gives: null,
     span,
   };
   // The table has read what its own types say of the kind.

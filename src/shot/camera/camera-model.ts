@@ -101,8 +101,13 @@ export interface MoveOf<K extends MoveKind> {
   /** Written frame by frame: numbered graduations on the layout and in the camera column. */
   readonly graduated: boolean;
   readonly parameters: ParametersOf<K>;
+  /** What of the camera's field it gives where two moves share the camera (see `sharing`); null: all of it, or it is no such move. */
+  readonly gives: FieldPart | null;
   readonly span: Span;
 }
+
+/** Its centre and turn, or its width. */
+export type FieldPart = 'centre' | 'width';
 
 export type Move = { [K in MoveKind]: MoveOf<K> }[MoveKind];
 

@@ -6,7 +6,7 @@
 
 import type { MoveKind } from '../../language/tree-camera.js';
 import type { Frames } from '../shot.js';
-import type { Field, Leg, LevelPlace, Move, MoveOf } from './camera-model.js';
+import type { Field, FieldPart, Leg, LevelPlace, Move, MoveOf } from './camera-model.js';
 import type { Form, Parameter, ParameterForms } from './move-parameters.js';
 import * as parameters from './move-parameters.js';
 
@@ -211,6 +211,24 @@ export type ParameterName = { [K in MoveKind]: keyof Kinds[K]['parameters'] }[Mo
 type ToldBy<P> = { [N in keyof P]: P[N] extends { readonly told: 'never' } ? never : N }[keyof P];
 /** Those that a sheet tells in words of their own. */
 export type ToldName = { [K in MoveKind]: ToldBy<Kinds[K]['parameters']> }[MoveKind];
+
+/**
+ * A pan or a follow and a truck that run at once share the camera: the truck gives the width, the other one the centre and the turn,
+ * for as long as each of them runs.
+ */
+export function sharing(moves: readonly Move[]): Move[] {
+  const fields = moves.filter((move) => kindOf(move).quantity === 'field');
+  const trucks = fields.filter((move) => kindOf(move).grows);
+  const others = fields.filter((move) => !kindOf(move).grows);
+  const along = (move: Move, partners: readonly Move[]) =>
+    partners.some((other) => startOf(move) < endOf(other) && startOf(other) < endOf(move));
+  const given = (move: Move): FieldPart | null => {
+    if (kindOf(move).quantity !== 'field') return null;
+    if (kindOf(move).grows) return along(move, others) ? 'width' : null;
+    return along(move, trucks) ? 'centre' : null;
+  };
+  return moves.map((move) => ({ ...move, gives: given(move) }));
+}
 
 // ---- what follows from a move and its kind, for all stages
 

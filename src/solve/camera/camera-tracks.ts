@@ -150,7 +150,7 @@ export function named(stage: Stage, names: readonly string[]): LevelTracks[] {
 }
 
 /** A frame of a track; before the sheet it is the moment before frame 1, behind it the last row. */
-export function clampFrame(stage: Stage, frame: number): number {
+export function clampFrame(stage: Pick<Stage, 'context'>, frame: number): number {
   return Math.max(0, Math.min(stage.context.length, frame));
 }
 

@@ -227,9 +227,13 @@ export function driveMove(move: Move, stage: Stage): Path {
   return drive(move, stage);
 }
 
-/** What the move drives, as keys: `camera field`, `A slide`. A level cannot be called `camera field`: names hold no blank. */
+/** What the move drives, as keys: `camera width`, `A slide`. A level cannot be called `camera width`: names hold no blank. */
 export function drivenBy(move: Move): string[] {
   const { target, quantity } = kindOf(move);
+  if (quantity === 'field')
+    return (['centre', 'width'] as const)
+      .filter((part) => (move.gives ?? part) === part)
+      .map((part) => `camera ${part}`);
   return target === 'camera'
     ? [`camera ${quantity}`]
     : move.target.levels.map((name) => `${name} ${quantity}`);

@@ -1,7 +1,7 @@
 /** Moves of the camera from field to field, and what is carried along. */
 
 import { diagnose } from '../../language/diagnostic.js';
-import type { Field, LevelPlace, MoveOf } from '../../shot/camera/camera-model.js';
+import type { Field, FieldPart, LevelPlace, MoveOf } from '../../shot/camera/camera-model.js';
 import { type KindsWith, startOf } from '../../shot/camera/move-kinds.js';
 import { before, clampFrame, named, SAME_DEGREES, SAME_MM, type Stage, write } from './camera-tracks.js';
 import { between, byRatio } from './easing.js';
@@ -28,26 +28,42 @@ export function fieldBetween(from: Field, to: Field, log: boolean, p: number): S
   };
 }
 
+/** What one of two moves that share the camera gives of it; the rest stays, whatever its fields say. */
+function partOf(sample: Sample, gives: FieldPart | null): Sample {
+  switch (gives) {
+    case null:
+      return sample;
+    case 'centre':
+      return { ...sample, value: null };
+    case 'width':
+      return { ...sample, x: 0, y: 0, turn: 0 };
+  }
+}
+
 type FieldMove = { [K in KindsWith<'field'>]: MoveOf<K> }[KindsWith<'field'>];
 
 function driveFields(move: FieldMove, log: boolean, stage: Stage): Path {
+  const { camera, context } = stage;
+  const { gives } = move;
   const path = pathOf(
     move,
-    (a, b, p) => fieldBetween(a, b, log, p),
+    (a, b, p) => partOf(fieldBetween(a, b, log, p), gives),
     ({ name }) => name,
   );
-  const { camera, context } = stage;
   const start = clampFrame(stage, path.start);
   checkJump(move, path.at(path.start), start, stage);
   const from = centre(stage, start);
   write(path, context.length, (frame, sample) => {
+    if (gives !== 'centre') camera.width[frame] = sample.value ?? context.settings.field.widthMm;
+    if (gives === 'width') return;
     camera.baseX[frame] = sample.x;
     camera.baseY[frame] = sample.y;
     camera.goneX[frame] = 0;
     camera.goneY[frame] = 0;
-    camera.width[frame] = sample.value ?? context.settings.field.widthMm;
     camera.turn[frame] = sample.turn;
   });
+  // The other move has the centre.
+  if (gives === 'width') return path;
   for (const tracks of named(stage, move.parameters.carry)) {
     if (tracks.level.carry) continue;
     write(path, context.length, (frame, sample) => {
@@ -79,14 +95,21 @@ export function sameTurn(a: number, b: number): boolean {
 }
 
 function checkJump(move: FieldMove, begins: Sample, frame: number, stage: Stage): void {
-  const { last, running } = before(stage, 'camera field', startOf(move));
+  const { gives } = move;
+  const { last, running } = before(
+    stage,
+    gives === 'width' ? 'camera width' : 'camera centre',
+    startOf(move),
+  );
   if (running) return;
   const at = centre(stage, frame);
   const width = stage.camera.width[frame]!;
   const turn = stage.camera.turn[frame]!;
-  const jump = Math.hypot(begins.x - at.x, begins.y - at.y);
+  const placed =
+    gives === 'width' ||
+    (Math.hypot(begins.x - at.x, begins.y - at.y) <= SAME_MM && sameTurn(turn, begins.turn));
   const sized = Math.abs((begins.value ?? width) - width) <= SAME_MM;
-  if (jump <= SAME_MM && sized && sameTurn(turn, begins.turn)) return;
+  if (placed && sized) return;
   const first = move.legs[0]!;
   stage.report(
     diagnose(

@@ -96,7 +96,9 @@ export function solveMove(
   for (let frame = path.start; frame <= last; frame++) {
     const sample = path.at(frame);
     const leg = path.legs.findLast((l) => frame > l.start) ?? path.legs[0];
-    const stepMm = frame === path.start ? 0 : stepAlong(leg, sample.x - before.x, sample.y - before.y);
+    // What gives the width alone goes no way: the centre is another move's.
+    const stays = frame === path.start || move.gives === 'width';
+    const stepMm = stays ? 0 : stepAlong(leg, sample.x - before.x, sample.y - before.y);
     const width = camera[Math.max(1, frame) - 1]?.width;
     const stepShare = width ? stepMm / width : 0;
     largest = Math.max(largest, Math.abs(stepMm));

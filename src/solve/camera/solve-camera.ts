@@ -6,6 +6,7 @@ import { fieldLegs, kindOf, movesOf, startOf } from '../../shot/camera/move-kind
 import {
   type CameraContext,
   cameraFrames,
+  clampFrame,
   placementFrames,
   SAME_MM,
   type Stage,
@@ -20,10 +21,11 @@ import {
   loopOf,
 } from './checks/artwork-checks.js';
 import { checkFieldNumbers, checkLevels, checkMoveNumbers, checkTiming } from './checks/move-checks.js';
+import { checkShared } from './checks/shared-checks.js';
 import { checkSpacing, checkStrobing } from './checks/speed-checks.js';
 import { driveMove, drivenBy } from './drive-move.js';
 import { sameTurn } from './field-moves.js';
-import { solveMove } from './move-path.js';
+import { type Path, solveMove } from './move-path.js';
 import { artworkOf } from './needed-artwork.js';
 import { checkLight, solveLight } from './solve-light.js';
 import type { Artwork, SolvedCamera, SolvedMove } from './solved-camera.js';
@@ -59,8 +61,9 @@ export function solveCamera(
     const path = stage.paths.get(move)!;
     checkSpacing(move, path, report);
     checkSpeed(move, path, report);
-    return solveMove(move, path, frames, settings.output.width);
+    return solveMove(move, move.gives ? asDriven(path, stage) : path, frames, settings.output.width);
   });
+  checkShared(moves, stage, report);
   checkStrobing(solvedMoves, stage, report);
 
   const placement = placementFrames(stage, frames);
@@ -106,6 +109,21 @@ function drive(moves: readonly Move[], stage: Stage): void {
   }
 }
 
+/** The way that the camera goes while two moves share it. */
+function asDriven(path: Path, stage: Stage): Path {
+  const { camera } = stage;
+  const at = (frame: number) => {
+    const f = clampFrame(stage, Math.max(path.start, Math.min(path.end, frame)));
+    return {
+      x: camera.baseX[f]! + camera.goneX[f]!,
+      y: camera.baseY[f]! + camera.goneY[f]!,
+      value: camera.width[f]!,
+      turn: camera.turn[f]!,
+    };
+  };
+  return { ...path, at };
+}
+
 /** A curve that swings past its end can take a small size through nothing. */
 function keepPositive(stage: Stage, moves: readonly Move[], report: Report): void {
   const least = 0.01;
@@ -118,7 +136,7 @@ function keepPositive(stage: Stage, moves: readonly Move[], report: Report): voi
   const of = (quantity: string) => (frame: number) =>
     (moves.findLast((m) => drivenBy(m).includes(quantity) && frame > startOf(m)) ?? moves[0])!.span;
   if (moves.length === 0) return;
-  hold(stage.camera.width, null, of('camera field'));
+  hold(stage.camera.width, null, of('camera width'));
   for (const [name, tracks] of stage.levels) hold(tracks.scale, name, of(`${name} scale`));
 }
 

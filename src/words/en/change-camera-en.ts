@@ -74,6 +74,8 @@ function moveManner(change: ChangeOf<'move-manner'>, value: MannerValue, t: Sent
       return value === 'pan' ? 'PAN' : 'truck';
     case 'graduated':
       return value ? 'graduated frame by frame' : 'not graduated';
+    case 'gives':
+      return value === null ? 'centre and width' : `gives the ${value}`;
     case 'on':
       return `on ${value}s`;
     case 'levels':

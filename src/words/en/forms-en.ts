@@ -155,6 +155,10 @@ export const movesIn = ({ cut: cutWord, cutShort }: EnglishTerms): MoveWords => 
   on: (frames) => `on ${frames}s`,
   ease: (leave, arrive) => `ease ${leave}/${arrive}`,
   curve: (values) => `curve ${values}`,
+  gives: {
+    centre: { beside: 'centre', memo: 'gives the centre' },
+    width: { beside: 'width', memo: 'gives the width' },
+  },
   widthSteps: 'graduated in width',
   fromPage: (page) => `from p.${page}`,
   noLane: (moves) => `No room in the camera column: ${moves}`,
@@ -249,6 +253,7 @@ export const cameraPages: CameraPageWords = {
   width: 'width',
   turned: 'turned',
   unused: 'not used',
+  only: { centre: 'centre only', width: 'width only' },
   outlines: {
     sheet: (levels) => `paper of ${levels}`,
     needed: (levels) => `smallest that will do for ${levels}`,

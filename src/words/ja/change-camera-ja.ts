@@ -71,6 +71,8 @@ function moveManner(change: ChangeOf<'move-manner'>, value: MannerValue, t: Sent
       return value === 'pan' ? 'PAN' : 'T.U/T.B';
     case 'graduated':
       return value ? '目盛りあり' : '目盛りなし';
+    case 'gives':
+      return value === null ? '中心と幅' : value === 'width' ? '幅の動き' : '中心の動き';
     case 'on':
       return `${value}コマ打ち`;
     case 'levels':

@@ -126,6 +126,7 @@ export const moves: MoveWords = {
   until: (value, row) => `${row}まで${value}`,
   on: (frames) => `${frames}コマ打ち`,
   ease: (leave, arrive) => `加減速 ${leave}/${arrive}`,
+  gives: { centre: { beside: '中心', memo: '中心の動き' }, width: { beside: '幅', memo: '幅の動き' } },
   widthSteps: '目盛りは画面の幅',
   curve: (values) => `カーブ ${values}`,
   fromPage: (page) => `${page}枚目から`,
@@ -208,6 +209,7 @@ export const cameraPages: CameraPageWords = {
   width: '幅',
   turned: '回転',
   unused: '不使用',
+  only: { centre: '中心のみ', width: '幅のみ' },
   outlines: {
     sheet: (levels) => `${levels} 用紙`,
     needed: (levels) => `${levels} 必要寸法`,

@@ -254,6 +254,17 @@ C: 1..
     });
   });
 
+  it('tells what a pan and a truck give that run at once', () => {
+    const both = 'field W 97%\npan A@1 > P@5+0 ease 12\ntruck A@1+1 > W@4+0 log';
+    const cut = `field P full at 20,0\n${both}`;
+    expect(memo(cut)).toContain('PAN A→P ease 12/12 gives the centre  0+1–4+24');
+    expect(memo(cut)).toContain('T.U A→W gives the width equal ratios  1+1–3+24');
+    expect(memo(cut, { labels: 'ja' })).toContain('PAN A→P 加減速 12/12 中心の動き  0+1–4+24');
+    expect(memo(cut, { labels: 'ja' })).toContain('T.U A→W 幅の動き 等比  1+1–3+24');
+    const apart = 'field P full at 20,0\nfield W 97% at 20,0\npan A@1 > P@2+0\ntruck P@2+0 > W@4+0';
+    expect(memo(apart).join()).not.toContain('gives');
+  });
+
   it('tells feet in the west', () => {
     expect(memo('pan A@1 > B@5+0', { convention: 'west' })).toContain("PAN A→B  0'01–7'08");
   });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Move } from '../../../src/shot/camera/camera-model.js';
 import {
   endOf,
   fieldLegs,
@@ -10,6 +11,7 @@ import {
   parametersOf,
   rests,
   rowsOf,
+  sharing,
   startOf,
 } from '../../../src/shot/camera/move-kinds.js';
 import { KINDS, moveOf, parameterNames } from '../../move-samples.js';
@@ -84,4 +86,20 @@ describe('the table', () => {
       expect(sign(moveOf(kind).parameters).form).toMatch(/^(line|zigzag|wave)$/);
     }
   });
+});
+
+test('a truck that runs with a pan or a follow gives the width for all of its time, and they the centre', () => {
+  const timed = (kind: 'pan' | 'truck' | 'follow' | 'shake', start: number, end: number) => {
+    const move = moveOf(kind);
+    return { ...move, legs: [{ ...move.legs[0]!, start, end }] } as Move;
+  };
+  const gives = (...moves: Move[]) => sharing(moves).map((move) => move.gives);
+  expect(gives(timed('pan', 1, 24), timed('truck', 23, 48))).toEqual(['centre', 'width']);
+  expect(gives(timed('pan', 1, 24), timed('truck', 24, 48))).toEqual([null, null]);
+  expect(gives(timed('truck', 1, 48), timed('follow', 2, 3), timed('pan', 48, 60))).toEqual([
+    'width',
+    'centre',
+    null,
+  ]);
+  expect(gives(timed('truck', 1, 48), timed('shake', 2, 30))).toEqual([null, null]);
 });

@@ -15,7 +15,7 @@ import type {
   Point,
   Spacing,
 } from '../../../src/shot/camera/camera-model.js';
-import { fieldLegs, kindOf, type ParametersOf } from '../../../src/shot/camera/move-kinds.js';
+import { fieldLegs, kindOf, type ParametersOf, sharing } from '../../../src/shot/camera/move-kinds.js';
 import { defaults, type Settings } from '../../../src/shot/settings.js';
 import type { CameraContext, CameraLevel } from '../../../src/solve/camera/camera-tracks.js';
 import { solveCamera } from '../../../src/solve/camera/solve-camera.js';
@@ -60,7 +60,16 @@ function made<K extends MoveKind>(
 ): Move {
   const { on = 1, graduated = false, ...other }: { on?: number; graduated?: boolean } = more;
   const target = { camera: kindOf({ kind }).target === 'camera', levels };
-  const move = { kind, target, legs, on, graduated, parameters: { ...parameters, ...other }, span: span() };
+  const move = {
+    kind,
+    target,
+    legs,
+    on,
+    graduated,
+    parameters: { ...parameters, ...other },
+    gives: null,
+    span: span(),
+  };
   return move as unknown as Move;
 }
 
@@ -173,7 +182,8 @@ export interface Scene {
 }
 
 /** The camera rests where its first move starts, else on the standard field. */
-export function cameraOf({ moves = [], light = [], flashing = [], fields, rest }: Scene): Camera {
+export function cameraOf({ moves: typed = [], light = [], flashing = [], fields, rest }: Scene): Camera {
+  const moves = sharing(typed);
   const legs = moves.flatMap(fieldLegs);
   const all = legs.flatMap(({ from, to }) => [from, to]);
   const start = all[0] ?? FULL;

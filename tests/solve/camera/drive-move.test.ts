@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Move, MoveOf } from '../../../src/shot/camera/camera-model.js';
+import { sharing } from '../../../src/shot/camera/move-kinds.js';
 import { stageOf } from '../../../src/solve/camera/camera-tracks.js';
 import { driveMove, drivenBy, swayMm, swing } from '../../../src/solve/camera/drive-move.js';
 import * as build from './build.js';
@@ -173,10 +174,15 @@ describe('drive move', () => {
   const { at, FULL, field, follow, leg, level, pan, pull, sway, scale, shake, slide, truck, turn } = build;
 
   describe('what a move drives', () => {
-    it('is the camera, once, whatever goes along', () => {
-      expect(drivenBy(pan([leg(FULL, 1, FULL, 9)], { carry: ['A'] }))).toEqual(['camera field']);
-      expect(drivenBy(truck([leg(FULL, 1, FULL, 9)]))).toEqual(['camera field']);
-      expect(drivenBy(follow(['A', 'B'], 'left', 9, 1, 9))).toEqual(['camera field']);
+    it('is the camera’s centre and width, whatever goes along, or the one that it gives', () => {
+      const shared = sharing([pan([leg(FULL, 1, FULL, 9)]), truck([leg(FULL, 1, FULL, 9)])]);
+      expect(shared.map(drivenBy)).toEqual([['camera centre'], ['camera width']]);
+      expect(drivenBy(pan([leg(FULL, 1, FULL, 9)], { carry: ['A'] }))).toEqual([
+        'camera centre',
+        'camera width',
+      ]);
+      expect(drivenBy(truck([leg(FULL, 1, FULL, 9)]))).toEqual(['camera centre', 'camera width']);
+      expect(drivenBy(follow(['A', 'B'], 'left', 9, 1, 9))).toEqual(['camera centre', 'camera width']);
       expect(drivenBy(shake(1, 1, 1, 9))).toEqual(['camera shake']);
     });
 

@@ -123,7 +123,7 @@ export const camera: Texts<CameraMessages> = {
   'moves-overlap': {
     title: 'two moves of one thing at once',
     explanation:
-      'The camera goes one way at a time, and so do the place, the scale, the turn and the sway of a level. Moves may follow each other: what stands on a frame with `@` leaves from there, and a range `a..b` takes its own frames. Only pulls of a level add up.',
+      'The camera goes one way at a time, and so do the place, the scale, the turn and the sway of a level. A truck and a pan or a follow may run together: the truck gives the width then, the other one the centre. Moves may follow each other: what stands on a frame with `@` leaves from there, and a range `a..b` takes its own frames. Only pulls of a level add up.',
     message: ({ move, level, from, to }) =>
       `Two ${moveTitles[move].rival.replace(/^(\w+)/, '$1s')}${level === null ? '' : ` of ${level}`} run at once, from frame ${from} to frame ${to}.`,
   },
@@ -224,6 +224,24 @@ export const camera: Texts<CameraMessages> = {
       'The speed at the fairing mark is so high for what is left that 99.5 % of the fairing is done before half of its frames. The rest looks like a stop. Have less done at the mark, or put the mark later, or end the move sooner.',
     message: ({ mark, still, frames }) =>
       `The fairing after ${mark} is 99.5 % done on frame ${still}, before half of its ${plural(frames, 'frame')}; the rest looks like a stop.`,
+  },
+  'carry-width': {
+    title: 'levels carried by a truck that gives only the width',
+    explanation:
+      'A pan or a follow and a truck that run at once share the camera: the truck gives the width, the other move the centre. Levels are carried with the centre, so `carry` stands behind the pan.',
+    message: ({ partner }) =>
+      `The ${partner} gives the centre here, and this truck only the width: it has nothing to carry levels along with. Write \`carry\` behind a pan.`,
+  },
+  'field-missed': {
+    title: 'a field that two moves together do not reach',
+    explanation:
+      'Of a pan or a follow and a truck that run at once, the truck gives the width and the other move the centre. Where both have arrived, the camera should stand on the field that a move names. Let both end on the same field, or give the truck fields with one centre (then only their widths are meant) and the pan fields of one size.',
+    message: {
+      width: ({ field, frame, partner, widthMm, wantedMm }) =>
+        `On frame ${frame} the camera is ${figure(widthMm)} mm wide, and not ${figure(wantedMm)} mm as field \`${field}\` is: the ${partner} gives the width.`,
+      centre: ({ field, frame, partner, at, wanted }) =>
+        `On frame ${frame} the camera stands at ${figure(at.x)}, ${figure(at.y)}, and not on field \`${field}\` at ${figure(wanted.x)}, ${figure(wanted.y)}: the ${partner} gives the centre.`,
+    },
   },
   'pan-sizes': {
     title: 'a pan between fields of two sizes',

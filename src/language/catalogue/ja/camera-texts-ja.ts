@@ -227,6 +227,24 @@ export const camera: Texts<CameraMessages> = {
     message: ({ mark, still, frames }) =>
       `${mark} からのクッション（${frames}コマ）は、半分より前の${still}コマ目で 99.5% 終わります。残りは止まって見えます。`,
   },
+  'carry-width': {
+    title: '幅だけを決める T.U/T.B の carry',
+    explanation:
+      'PAN かフォローと T.U/T.B が同時に動くときは、T.U/T.B が画面の幅を、もう一方が中心を決めます。セルは中心と一緒に動くので、`carry` は `pan` の方に書きます。',
+    message: ({ partner }) =>
+      `ここでは${moveNames[partner]}が中心を決め、T.U/T.B は幅だけを決めます。\`carry\` は \`pan\` に書いてください。`,
+  },
+  'field-missed': {
+    title: '2つの動きが着かないフレーム',
+    explanation:
+      'PAN かフォローと T.U/T.B が同時に動くときは、T.U/T.B が画面の幅を、もう一方が中心を決めます。両方が終わったコマで、カメラは書かれたフレームに立つはずです。両方を同じフレームで終えるか、T.U/T.B には中心の同じフレームを、PAN には大きさの同じフレームを使ってください。',
+    message: {
+      width: ({ field, frame, partner, widthMm, wantedMm }) =>
+        `${frame}コマ目で画面の幅は ${figure(widthMm)} mm です。フレーム \`${field}\` の ${figure(wantedMm)} mm ではありません。幅は${moveNames[partner]}が決めます。`,
+      centre: ({ field, frame, partner, at, wanted }) =>
+        `${frame}コマ目でカメラの中心は ${figure(at.x)}, ${figure(at.y)} です。フレーム \`${field}\` の ${figure(wanted.x)}, ${figure(wanted.y)} ではありません。中心は${moveNames[partner]}が決めます。`,
+    },
+  },
   'pan-sizes': {
     title: '大きさの違うフレームへの PAN',
     explanation: 'PAN ではフレームの大きさが変わりません。変わるなら T.U/T.B です。',

@@ -167,6 +167,8 @@ function axisOf(pull: MoveOf<'pull'>, tracks: LevelTracks, stage: Stage): 'x' | 
 /** Of moves between fields. */
 export function checkSizes(moves: readonly Move[], report: Report): void {
   for (const move of movesOf(moves, 'pan')) {
+    // Beside a truck, which gives the width, only the centres of its fields count.
+    if (move.gives === 'centre') continue;
     const leg = move.legs.find(({ from, to }) => !sameWidth(from.widthMm, to.widthMm));
     if (!leg) continue;
     const { from, to } = leg;

@@ -158,9 +158,13 @@ function overlaps(moves: readonly Move[], report: Report): void {
   const busy = new Map<string, Move>();
   for (const move of moves) {
     const kind = kindOf(move);
+    const told = new Set<Move>();
     for (const key of new Set(drivenBy(move))) {
       const before = busy.get(key);
-      if (kind.alone && before && startOf(move) < endOf(before)) {
+      const alongIt = before && startOf(move) < endOf(before);
+      // The camera's centre and width are two things, and one overlap.
+      if (kind.alone && alongIt && !(kind.target === 'camera' && told.has(before))) {
+        told.add(before);
         const level = kind.target === 'camera' ? null : key.slice(0, key.indexOf(' '));
         const last = Math.min(endOf(before), endOf(move));
         report(

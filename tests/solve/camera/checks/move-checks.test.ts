@@ -111,6 +111,18 @@ describe('timing check', () => {
       expect(codes(of(first, late))).not.toContain('move-jumps');
     });
 
+    it('of a truck and a pan may overlap; of two trucks or two pans beside them not', () => {
+      const small = field('S', { widthMm: 250 });
+      const smaller = field('T', { widthMm: 246 });
+      const wide = truck([leg(FULL, 1, small, 30)]);
+      const count = (...moves: Move[]) =>
+        codes(of(...moves)).filter((code) => code === 'moves-overlap').length;
+      expect(count(wide, pan([leg(FULL, 10, A, 20)]), pan([leg(A, 20, FULL, 40)]))).toBe(0);
+      expect(count(wide, pan([leg(FULL, 10, A, 20)]), pan([leg(FULL, 15, A, 40)]))).toBe(1);
+      expect(count(wide, truck([leg(small, 29, smaller, 40)]))).toBe(1);
+      expect(count(wide, truck([leg(small, 29, smaller, 40)]), pan([leg(FULL, 10, A, 20)]))).toBe(1);
+    });
+
     it('matter for each thing alone', () => {
       expect(
         codes(
