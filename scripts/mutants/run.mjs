@@ -6,7 +6,7 @@
 
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 
 const paths = process.argv.slice(2);
 if (paths.length === 0 || paths.some((path) => !path.startsWith('src/') || !existsSync(path))) {
@@ -19,7 +19,11 @@ const json = join(folder, `${name}.json`);
 const config = join(folder, `${name}.config.json`);
 const sandbox = join(folder, `${name}.sandbox`);
 
+/** Each mutant that was tried, a line each, as the run goes on. */
+const log = resolve(folder, `${name}.jsonl`);
+
 mkdirSync(folder, { recursive: true });
+rmSync(log, { force: true });
 writeFileSync(
   config,
   JSON.stringify({
@@ -29,7 +33,7 @@ writeFileSync(
     // What runs while a module is loaded (tables, regular expressions of a module) cannot be switched on later.
     ignoreStatic: true,
     coverageAnalysis: 'perTest',
-    ignorePatterns: ['/out', '/dist', '/types'],
+    ignorePatterns: ['/out', '/dist', '/types', '/grammar/pictures'],
     concurrency: 1,
     timeoutMS: 6_000,
     reporters: ['json', 'progress-append-only'],
@@ -40,7 +44,7 @@ writeFileSync(
 
 const { status } = spawnSync('npx', ['stryker', 'run', config], {
   stdio: 'inherit',
-  env: { ...process.env, MUTANT_TESTS: paths.flatMap(twinsOf).join(',') },
+  env: { ...process.env, MUTANT_TESTS: paths.flatMap(twinsOf).join(','), MUTANT_LOG: log },
 });
 rmSync(sandbox, { recursive: true, force: true });
 if (status !== 0) process.exit(status ?? 1);

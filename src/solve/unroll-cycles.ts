@@ -100,13 +100,7 @@ function playPass(group: Group, wanted: number, depth: number): Played {
   const there = playItems(group.items, wanted, depth);
   const frames = total(there.units);
   if (!group.bounce || frames >= wanted) return there;
-  const units = [...there.units];
-  let left = wanted - frames;
-  for (let i = there.units.length - 2; i > 0 && left > 0; i--) {
-    const unit = there.units[i]!;
-    const shown = Math.min(unit.frames, left);
-    units.push({ ...unit, frames: shown });
-    left -= shown;
-  }
+  // Whatever is more than wanted is cut by the group.
+  const units = [...there.units, ...there.units.slice(1, -1).reverse()];
   return { units, cycles: there.cycles };
 }

@@ -88,6 +88,42 @@ describe('a cycle', () => {
   });
 });
 
+describe('a cycle in a cycle', () => {
+  const places = (text: string, frames: number) =>
+    played(text, frames).cycles.map(({ firstFrame, lastFrame, depth }) => [firstFrame, lastFrame, depth]);
+
+  test('ends with the one around it', () => {
+    expect(places('((1:1 2:1)*2 3:1)*2', 8)).toEqual([
+      [1, 8, 0],
+      [1, 4, 1],
+      [6, 8, 1],
+    ]);
+    // The second pass begins on frame 6, the one inside on 7.
+    expect(places('(3:1 (1:1 2:1)*2)*2', 7)).toEqual([
+      [1, 7, 0],
+      [2, 5, 1],
+      [7, 7, 1],
+    ]);
+  });
+
+  test('is not told where the one around it ends before it begins', () => {
+    expect(places('(3:1 (1:1 2:1)*2)*2', 6)).toEqual([
+      [1, 6, 0],
+      [2, 5, 1],
+    ]);
+  });
+
+  test('has the passes that are begun before the end of the one around it', () => {
+    expect(played('(3:1 (1:1 2:1)*4):5', 5).cycles).toMatchObject([
+      { firstFrame: 2, lastFrame: 5, times: 2, depth: 0 },
+    ]);
+  });
+
+  test('there are none where nothing is played', () => {
+    expect(places('((1:1 2:1)*2 3:1)*2', 0)).toEqual([]);
+  });
+});
+
 describe('groups', () => {
   test('are played so many times, or for so long, the last pass cut short', () => {
     expect(shown(16, '(1-2-)*2').runs).toBe("1*2 1.1*2 2*2 2.1*2 1'*2 1.1'*2 2'*2 2.1'*2");
