@@ -39,6 +39,7 @@ const whenAsked = {
 const APART = {
   'lsp.cjs': 'src/lsp/stdio.ts',
   'messages-ja.cjs': 'src/language/catalogue/ja/index.ts',
+  'help-ja.cjs': 'src/command/ja/help-texts-ja.ts',
 };
 const apart = {
   name: 'apart',

@@ -9,6 +9,7 @@ import { nearest } from '../language/suggest.js';
 import { LENGTH_UNITS, PAPERS, type Settings } from '../shot/settings.js';
 import { LABELS } from '../words/labels.js';
 import { FORMATS, type Format } from './console-reporter.js';
+import type { HelpTexts } from './help-language.js';
 
 export interface ReportOptions {
   readonly format: Format;
@@ -100,6 +101,8 @@ export function examples(...lines: readonly (readonly [string, string])[]): stri
 export interface CommandContext {
   readonly host: Host;
   status: number;
+  /** The help in another language than English; null where it is English, or not shown. */
+  readonly help: HelpTexts | null;
   /** Every command of the program with its options, made when it is asked for. */
   readonly commands: () => Promise<readonly Command[]>;
 }

@@ -2,6 +2,7 @@ import { Argument, type Command, type Option } from 'commander';
 import { UsageError } from '../build/usage-error.js';
 import { nearest } from '../language/suggest.js';
 import { type CommandContext, choicesOf, examples } from './command-options.js';
+import type { HelpTexts } from './help-language.js';
 
 const SHELLS = { bash, zsh, fish } as const;
 type Shell = keyof typeof SHELLS;
@@ -19,7 +20,7 @@ export function define(command: Command, context: CommandContext): Command {
       )}`,
     )
     .action(async (word: Shell) => {
-      context.host.out(SHELLS[word](factsOf(await context.commands())));
+      context.host.out(SHELLS[word](factsOf(await context.commands(), context.help)));
     });
 }
 
@@ -63,11 +64,12 @@ export interface ArgumentFacts {
 }
 
 /** The facts of each command, in the order given. */
-export function factsOf(commands: readonly Command[]): CommandFacts[] {
+export function factsOf(commands: readonly Command[], texts: HelpTexts | null = null): CommandFacts[] {
+  const help = { ...HELP, description: texts?.lines[HELP.description] ?? HELP.description };
   return commands.map((command) => ({
     name: command.name().replace(/^cutwright /, ''),
     description: command.description(),
-    options: [...command.options.filter(({ hidden }) => !hidden).map(optionFacts), HELP],
+    options: [...command.options.filter(({ hidden }) => !hidden).map(optionFacts), help],
     args: command.registeredArguments.map((argument) => ({
       name: argument.name(),
       description: argument.description,

@@ -8,12 +8,17 @@ import { loadMessages } from '../language/message.js';
 import { nearest } from '../language/suggest.js';
 import { USER_LANGUAGES, userLanguage } from '../language/user-language.js';
 import type { CommandContext } from './command-options.js';
+import type { HelpTexts } from './help-language.js';
 import { inLanguage, languageBehind } from './language-option.js';
 
 interface Entry {
   readonly summary: string;
   readonly load: () => Promise<{ define: (command: Command, context: CommandContext) => Command }>;
 }
+
+/** With what `inLanguage` looks for. */
+const LANGUAGE = '--language <language>';
+const LANGUAGE_HELP = 'language of messages and help; --labels is that of the paper';
 
 const COMMANDS: Readonly<Record<string, Entry>> = {
   check: { summary: 'say what is wrong with cuts', load: () => import('./check.js') },
@@ -75,7 +80,7 @@ export async function main(argv: readonly string[], world: Host): Promise<number
 async function run(argv: readonly string[], host: Host): Promise<number> {
   const [first, ...rest] = argv;
   if (first === undefined) {
-    host.error(help());
+    host.error(await help(host));
     return 2;
   }
   if (first === '--version' || first === '-V') {
@@ -83,26 +88,44 @@ async function run(argv: readonly string[], host: Host): Promise<number> {
     return 0;
   }
   if (first === '--help' || first === '-h' || (first === 'help' && (rest[0] ?? '-').startsWith('-'))) {
-    host.out(help());
+    host.out(await help(host));
     return 0;
   }
   const [name, args] = first === 'help' ? [rest[0]!, ['--help']] : [first, rest];
   const entry = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
   if (!entry) throw unknownCommand(name, host);
-  const call: CommandContext = { host, status: 0, commands: () => all(call) };
+  const texts = wantsHelp(name, args) ? await helpTexts(host) : null;
+  const call = callOf(host, texts);
   await parse(await made(name, entry, call), args);
   return call.status;
 }
 
+const helps = (words: readonly string[]): boolean => words.includes('--help') || words.includes('-h');
+
+/** Whether anything of the help's texts will be seen: nobody else has to read the table of another language. */
+const wantsHelp = (name: string, args: readonly string[]): boolean =>
+  helps(args) || name === 'completion' || name === 'explain' || args.includes('--legend');
+
+async function helpTexts(host: Host): Promise<HelpTexts | null> {
+  if (userLanguage(host) === 'en') return null;
+  return (await import('./ja/help-texts-ja.js')).help;
+}
+
+function callOf(host: Host, help: HelpTexts | null): CommandContext {
+  const call: CommandContext = { host, status: 0, help, commands: () => all(call) };
+  return call;
+}
+
 async function made(name: string, entry: Entry, call: CommandContext): Promise<Command> {
   const [{ define }, { choice }] = await Promise.all([entry.load(), import('./command-options.js')]);
-  return define(newCommand(name, entry.summary, call.host), call).addOption(
-    choice(
-      '--language <language>',
-      'language of messages and help; --labels is that of the paper',
-      USER_LANGUAGES,
-    ),
-  );
+  const description = described(entry);
+  const option = choice(LANGUAGE, LANGUAGE_HELP, USER_LANGUAGES);
+  if (!call.help)
+    return define(newCommand(new Command(title(name)), description, call.host), call).addOption(option);
+  const { TranslatedCommand } = await import('./help-language.js');
+  const command = new TranslatedCommand(title(name), call.help);
+  define(newCommand(command, description, call.host), call).addOption(option);
+  return command.translate();
 }
 
 function all(call: CommandContext): Promise<readonly Command[]> {
@@ -110,14 +133,19 @@ function all(call: CommandContext): Promise<readonly Command[]> {
 }
 
 /** Every command with its options, for what is written out of them. */
-export function allCommands(host: Host): Promise<readonly Command[]> {
-  const call: CommandContext = { host, status: 0, commands: () => all(call) };
-  return call.commands();
+export async function allCommands(host: Host): Promise<readonly Command[]> {
+  await loadMessages(userLanguage(host));
+  return callOf(host, await helpTexts(host)).commands();
 }
 
-function newCommand(name: string, summary: string, host: Host): Command {
-  return new Command(`cutwright ${name}`)
-    .description(`${summary.charAt(0).toUpperCase()}${summary.slice(1)}.`)
+const title = (name: string): string => `cutwright ${name}`;
+
+/** The summary as a sentence. */
+const described = ({ summary }: Entry): string => `${summary.charAt(0).toUpperCase()}${summary.slice(1)}.`;
+
+function newCommand(command: Command, description: string, host: Host): Command {
+  return command
+    .description(description)
     .helpOption('-h, --help', 'this text')
     .exitOverride()
     .configureOutput({ writeOut: (text) => host.out(text), writeErr: () => {}, getOutHelpWidth: () => 100 });
@@ -204,8 +232,12 @@ async function complain(fault: UsageError, argv: readonly string[], host: Host):
   return 2;
 }
 
-function help(): string {
-  const rows = Object.entries(COMMANDS).map(([name, { summary }]) => `  ${name.padEnd(10)}  ${summary}`);
+async function help(host: Host): Promise<string> {
+  const texts = await helpTexts(host);
+  const said = (entry: Entry): string =>
+    texts ? (texts.lines[described(entry)] ?? entry.summary).replace(/。$/, '') : entry.summary;
+  const rows = Object.entries(COMMANDS).map(([name, entry]) => `  ${name.padEnd(10)}  ${said(entry)}`);
+  if (texts) return texts.program(rows.join('\n'));
   return `cutwright turns the text of a cut into its exposure sheet on paper.
 
   cutwright check c012.cut      say what is wrong with it
@@ -216,5 +248,6 @@ ${rows.join('\n')}
 
 Each takes several files, folders, or an episode.yaml; - is standard input.
 "cutwright COMMAND --help" shows its options, with examples.
+Messages are in the language of --language, CUTWRIGHT_LANGUAGE or the system; that of the paper is --labels.
 `;
 }

@@ -67,11 +67,15 @@ export function define(command: Command, context: CommandContext): Command {
       )}\nMarks:\n${TERMINAL_LEGEND.map((line) => `  ${line}`).join('\n')}\n`,
     )
     .action(async (files: string[], options: Options) => {
-      context.status = await show(context.host, files, options);
+      context.status = await show(context, files, options);
     });
 }
 
-async function show(host: Host, files: readonly string[], options: Options): Promise<number> {
+async function show(
+  { host, help: texts }: CommandContext,
+  files: readonly string[],
+  options: Options,
+): Promise<number> {
   const width = whole('--width', options.width, NARROWEST_TERMINAL, WIDEST) ?? host.columns ?? USUAL_WIDTH;
   const choices: Choices = {
     language: userLanguage(host),
@@ -122,7 +126,7 @@ async function show(host: Host, files: readonly string[], options: Options): Pro
       sheets: shown.length,
       frames: longest,
     });
-  if (options.legend) shown.push([...TERMINAL_LEGEND]);
+  if (options.legend) shown.push(TERMINAL_LEGEND.map((line) => texts?.lines[`  ${line}`]?.slice(2) ?? line));
   for (const [i, sheet] of shown.entries()) host.out(`${i > 0 ? '\n' : ''}${sheet.join('\n')}\n`);
   return reporter.finish();
 }
