@@ -76,7 +76,7 @@ describe.each(japanese.map((command) => [command.name(), command] as const))('%s
 
 test('a line is broken between Japanese characters, never before a full stop or behind a bracket', () => {
   expect(wrapped('あいう。えお', 6)).toBe('あい\nう。え\nお');
-  expect(wrapped('あい（えお）', 6)).toBe('あい（え\nお）');
+  expect(wrapped('あい（えお）', 6)).toBe('あい\n（え\nお）');
   expect(wrapped('abc def', 5)).toBe('abc\ndef');
   expect(wrapped('絵は cutwright で', 10)).toBe('絵は\ncutwright\nで');
 });

@@ -110,7 +110,7 @@ ${commands}
     'all drawings of an episode in one table': '話数の全部の絵を1つの表に',
     'the sheet for a spreadsheet or a script, one row a frame': '表計算やスクリプト用のシート。1コマ1行',
     'a JSON file for each cut': 'カットごとに JSON ファイル1つ',
-    'the edit: one clip a cut, dissolves': '編集。1カット1クリップ、O.L 付き',
+    'the edit: one clip a cut, overlaps': '編集。1カット1クリップ、O.L 付き',
     'the edit as an edit decision list': '編集リスト（EDL）で',
 
     // ---- format
@@ -129,7 +129,7 @@ ${commands}
 
     // ---- shoot
     'See cuts move: a film, or pictures.': 'カットを動かして見ます。動画ファイルか画像を作ります。',
-    'a cut, or several or an episode.yaml for one film with its dissolves; - is standard input':
+    'a cut, or several or an episode.yaml for one film with its overlaps; - is standard input':
       'カット。複数か episode.yaml なら、O.L も入れた1本にする。- は標準入力',
     'a film (.mp4, .mov, .mkv, .webm), a folder for pictures, or their names, such as frames/%04d.png':
       '動画ファイル（.mp4、.mov、.mkv、.webm）、画像のフォルダー、または frames/%04d.png などの画像の名前',
@@ -144,7 +144,7 @@ ${commands}
     'c012.mp4, with the sound of its track': 'c012.mp4。録音の音付き',
     'small pictures, one a frame': '小さい画像を1コマ1枚',
     'the second second of it': '2秒目だけ',
-    'the whole episode, with its dissolves': '話数全体。O.L も入れる',
+    'the whole episode, with its overlaps': '話数全体。O.L も入れる',
     'A film needs ffmpeg, a program of its own; without it there are the pictures. What is not drawn yet is a sheet with its number.':
       '動画ファイルには別のプログラムの ffmpeg が必要です。なければ画像を書きます。まだ描いていない絵は、番号の紙で出ます。',
 
@@ -160,7 +160,7 @@ ${commands}
     'pin the numbers of its levels': '全部のセルの番号を確定する',
     'only those of level A': 'セルAだけ',
     'after a retime: the one after 1.1 is new': 'タイミングを直した後で、1.1 の次を足した',
-    '2.1 is out; its number stays unused': '2.1 をなくした。番号は欠番になる',
+    '2.1 is taken out; its number is not used any more': '2.1 をなくした。番号は欠番になる',
     'has every drawing its number?': '全部の絵に番号があるか？',
 
     // ---- listen
@@ -216,6 +216,13 @@ ${commands}
     'one cut, in Japanese': '1つのカットを日本語で',
     'Leaves with 0 where nothing differs, 1 where something does, 2 where the two cannot be compared.':
       '終了状態は、違いがなければ 0、あれば 1、比べられなければ 2 です。',
+
+    'print the retake note as a PDF: rows before and after, room to answer':
+      'リテイクの指示を PDF に印刷する。前後の行と返事の欄付き',
+    'who asks for the changes, printed on the note': '直しを頼む人。指示書に印刷する',
+    'why, printed beside each change': '理由。変更ごとの横に印刷する',
+    'paper of the printed note': '指示書の用紙',
+    'a note for each cut on paper, with a summary': 'カットごとの指示書と、まとめの1枚',
 
     // ---- watch
     'Print cuts again whenever they are saved.': 'カットを保存するたびに印刷し直します。',
