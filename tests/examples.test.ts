@@ -48,13 +48,13 @@ const counted: [cut: string, keys: number, breakdowns: number, inbetweens: numbe
   ['c015', 3, 0, 3, 0],
   // Oda 1 2 3; 3, then 1.
   ['c016', 3, 0, 4, 0],
-  // A hand 1 2, 3 between.
-  ['c017', 2, 0, 3, 0],
-  // The cart's four, one between each; all eight shown again in the next cut.
-  ['c018', 4, 0, 4, 0],
-  ['c019', 0, 0, 0, 8],
-  // The ferry is one drawing. Reflection 1 2 3, one between each and round again.
-  ['c020', 1 + 3, 0, 3, 0],
+  // The leaf 1 2 3 4, with 3, 2 and 1.
+  ['c017', 4, 0, 6, 0],
+  // The lift 1 2, two there and one back; all five shown again in the next cut.
+  ['c018', 2, 0, 3, 0],
+  ['c019', 0, 0, 0, 5],
+  // Ferry 1 2 3, 3 + 2. Reflection 1 2, one there and back again.
+  ['c020', 3 + 2, 0, 5 + 1, 0],
   ['c021', 2, 0, 2, 0],
   ['c022', 3, 0, 3, 0],
   // Pim 1, then 2 3 with 3, 3 4 with 1.
@@ -84,44 +84,47 @@ describe('the examples', () => {
     expect(counted.map(([name]) => name).sort()).toEqual(names.sort());
   });
 
-  test('give no error and no warning, and no hint but on finer scans and on flashing light', () => {
+  test('give no error and no warning, and no hint but on flashing light', () => {
     const spoken = [...cuts].flatMap(([name, one]) => said(one.diagnostics).map((what) => [name, what]));
     const of = (code: string) => spoken.filter(([, what]) => what!.includes(code)).map(([name]) => name);
-    expect(of('scan-enlarged').sort()).toEqual(['c015', 'c016', 'c017', 'c021']);
     // Cut 8 accepts it.
     expect(of('flash-unmeasured').sort()).toEqual(['c026', 'c027']);
-    expect(spoken).toHaveLength(6);
+    expect(spoken).toHaveLength(2);
   });
 
   // Worked out beside the layout, as a layout artist would.
-  test('c012 pans at 1.467 mm a frame between its ramps, and rests at both ends', () => {
+  test('c012 pans at 1.367 mm a frame between its ends, and rests before and after', () => {
     const { camera } = solved('c012');
     const x = (frame: number) => camera.frames[frame - 1]!.x;
-    // 96 steps, ramps of 18 and 24: 110 mm / (96 - 21) = 1.4667 mm a frame.
-    expect(x(13)).toBe(0);
-    expect(x(60) - x(59)).toBeCloseTo(110 / 75, 9);
-    // The first ramp covers half of 18 frames at that speed: 13.2 mm on frame 31.
-    expect(x(31)).toBeCloseTo(13.2, 9);
-    expect(x(4 * 24 + 13)).toBe(110);
-    expect(x(5 * 24 + 12)).toBe(110);
+    // From frame 17 to 117: 100 steps, an ease of 30 and 12; 108 mm to the left / (100 - 21) = 1.3671 mm a frame.
+    expect([x(1), x(17)]).toEqual([96, 96]);
+    expect(x(60) - x(59)).toBeCloseTo(-108 / 79, 9);
+    // The ease at the start covers half of 30 frames at that speed: 20.506 mm on frame 47.
+    expect(x(47)).toBeCloseTo(96 - (15 * 108) / 79, 9);
+    expect([x(117), x(126)]).toEqual([-12, -12]);
+    // Down by 11 mm in the same share.
+    expect(camera.frames[125]!.y).toBe(-5);
   });
 
-  test('c017 has done 65 % of its way at the mark, and stands on B on frame 24', () => {
+  test('c017 has done 66 % of its way at the mark, and stands on B on frame 33', () => {
     const { frames } = solved('c017').camera;
-    // 127 mm to 254 mm: 127 + 0.65 x 127 = 209.55 mm on frame 6.
-    expect(frames[5]!.width).toBeCloseTo(209.55, 9);
-    expect(frames[23]!.width).toBe(254);
+    // 254 mm to 56 % of it, 142.24 mm: 254 - 0.66 x 111.76 = 180.2384 mm on frame 11.
+    expect(frames[4]!.width).toBe(254);
+    expect(frames[10]!.width).toBeCloseTo(180.2384, 9);
+    expect(frames[32]!.width).toBeCloseTo(142.24, 9);
+    expect(frames[41]!.width).toBe(frames[32]!.width);
   });
 
-  test('c018 and c019 are the same picture: the cart, and the wall behind it', () => {
+  test('c018 and c019 are the same picture: the lift, and the shaft behind it', () => {
     const [follow, pull] = [solved('c018').camera, solved('c019').camera];
     for (const level of ['A', 'BG']) {
       const screen = (one: typeof follow) =>
         one.placement.get(level)!.map(({ screenX, screenY }) => [screenX, screenY]);
       expect(screen(follow)).toEqual(screen(pull));
     }
-    // 6 mm a frame, the first frame has moved: 432 mm after three seconds.
-    expect(pull.placement.get('BG')![71]!.x).toBeCloseTo(432, 9);
+    // 1.25 mm a frame on 88 frames, frame 9 has moved: 110 mm down after four seconds.
+    expect(pull.placement.get('BG')![8]!.y).toBeCloseTo(-1.25, 9);
+    expect(pull.placement.get('BG')![95]!.y).toBeCloseTo(-110, 9);
   });
 
   test('c024 and c025 overlap over the same second: half of it is handle on either side', () => {
@@ -144,13 +147,13 @@ describe('the examples', () => {
     },
   );
 
-  test('the episode runs for 117 seconds and 12 frames', () => {
+  test('the episode runs for 118 seconds and 20 frames', () => {
     // 6 + 5 + 3 + 4 + 5 + 13 + 4+12 + 1 + 3+12 + 7+12 + 4 = 56+12, and with a camera
-    // 5+12 + 3 + 2 + 4 + 4+12 + 2 + 3 + 3 + 6 + 3 + 5 + 2 + 4 + 5 + 4 + 5 = 61
+    // 5+6 + 3 + 2 + 4 + 4+12 + 1+18 + 4 + 4 + 5+20 + 3 + 5 + 2 + 4 + 5 + 4 + 5 = 62+8
     const frames = [...cuts.values()].filter(
       (one) => /c\d+\.cut$/.test(one.file) && !/sc/.test(basename(one.file)),
     );
-    expect(frames.reduce((sum, one) => sum + one.solved!.shot.time, 0)).toBe(117 * 24 + 12);
+    expect(frames.reduce((sum, one) => sum + one.solved!.shot.time, 0)).toBe(118 * 24 + 20);
   });
 });
 
@@ -209,11 +212,11 @@ describe('the retakes', () => {
     expect(again('c010').levels.map(({ name }) => name)).toEqual(['BG', 'A', 'C', 'B', 'BOOK1']);
   });
 
-  test('c012 pans for twelve frames more, and 14 mm further', () => {
+  test('c012 pans for twelve frames more, and 14 mm further to the left', () => {
     const end = ({ camera }: SolvedShot) => camera.moves[0]!.end;
     expect(end(again('c012')) - end(solved('c012'))).toBe(12);
     const far = ({ camera }: SolvedShot) => camera.frames.at(-1)!.x;
-    expect(far(again('c012')) - far(solved('c012'))).toBeCloseTo(14, 9);
+    expect(far(solved('c012')) - far(again('c012'))).toBeCloseTo(14, 9);
   });
 });
 
