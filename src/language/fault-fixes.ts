@@ -67,13 +67,15 @@ function startOfNext(text: string, at: number): number {
   return tokenize(folded, at, folded.length)[0]?.startOffset ?? Number.POSITIVE_INFINITY;
 }
 
-const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+/** Made when it is first asked, which is seldom and takes long. */
+let graphemes: Intl.Segmenter | null = null;
 /** Longer than any flag, family or letter with its marks that is typed. */
 const LONGEST_GRAPHEME = 64;
 
 /** The flag, emoji or other character that `at` lies in, as people see it. */
 export function graphemeAt(text: string, at: number): TextRange {
   const from = Math.max(0, at - LONGEST_GRAPHEME);
+  graphemes ??= new Intl.Segmenter('en', { granularity: 'grapheme' });
   const { index, segment } = graphemes
     .segment(text.slice(from, at + LONGEST_GRAPHEME))
     .containing(at - from)!;
