@@ -176,8 +176,8 @@ const rules: { readonly [W in MoveWord]: StatementRule } = {
     };
   }),
 
-  pull: statement('pull', 'pull BG right 3mm/f 1..5+0', (dsl, shared) => dragged('pull', dsl, shared)),
-  follow: statement('follow', 'follow A left 3mm/f 1..5+0', (dsl, shared) => dragged('follow', dsl, shared)),
+  pull: statement('pull', 'pull BG down 0.8mm/f 13..4+0', (dsl, shared) => dragged('pull', dsl, shared)),
+  follow: statement('follow', 'follow A up 1.2mm/f 9..3+12', (dsl, shared) => dragged('follow', dsl, shared)),
 
   slide: statement('slide', 'slide A ア(0,0)@1 > エ(-120,0)@6+0', (dsl, shared) => {
     const { list } = moveRules(dsl, shared);

@@ -58,7 +58,7 @@ export const camera: Texts<CameraMessages> = {
     explanation:
       'A quick truck does most of its move at one speed and then slows to a stop. Nobody can shoot it without knowing on which frame the fairing begins, and how much of the way is done by then.',
     message: () =>
-      'A quick truck needs its fairing mark, with the frame and the share of the way done there: `fair ア@6 60%`.',
+      'A quick truck needs its fairing mark, with the frame and the share of the way done there: `fair イ@9 58%`.',
   },
   'turn-sense': {
     title: 'a turn that does not say which way',
