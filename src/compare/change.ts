@@ -74,6 +74,10 @@ export type LevelChange =
       readonly manner: 'free' | 'carry' | 'flash';
       readonly now: boolean;
     }
+  /** Levels that it is drawn to, or that it masks. */
+  | ({ readonly kind: 'level-others'; readonly level: string; readonly part: 'with' | 'masks' } & Was<
+      readonly string[]
+    >)
   | ({ readonly kind: 'reuse'; readonly level: string } & Was<{
       readonly cut: string;
       readonly level: string;

@@ -27,7 +27,7 @@ export function compareLevels(old: SolvedShot, now: SolvedShot): Levels {
   const order = [...after.keys()];
   for (const [name, side] of after) {
     const other = before.get(back.get(name) ?? '');
-    if (other) changes.push(...levelChanges(name, other, side));
+    if (other) changes.push(...levelChanges(name, other, side, names));
     else {
       const below = order[order.indexOf(name) - 1] ?? null;
       const rows = side.solved.timed ? { from: 1, to: now.shot.length } : null;
@@ -94,7 +94,7 @@ function stackChanges(
   return [{ kind: 'stack', old, now, place: null, rows: null }];
 }
 
-function levelChanges(name: string, old: Side, now: Side): Change[] {
+function levelChanges(name: string, old: Side, now: Side, names: ReadonlyMap<string, string>): Change[] {
   const place = { kind: 'level', level: name } as const;
   const changes: Change[] = [];
   const add = (body: ChangeBody) => changes.push({ ...body, place, rows: null } as Change);
@@ -103,6 +103,15 @@ function levelChanges(name: string, old: Side, now: Side): Change[] {
     add({ kind: 'level-title', level: name, old: old.solved.title, now: now.solved.title });
   if (!equal(old.solved.reuse, now.solved.reuse))
     add({ kind: 'reuse', level: name, old: old.solved.reuse, now: now.solved.reuse });
+  const called = (others: readonly string[]) => others.map((one) => names.get(one) ?? one);
+  const set = (others: readonly string[]) => [...others].sort().join(' ');
+  const others = [
+    ['with', called(old.level.drawnWith), now.level.drawnWith],
+    ['masks', called(old.level.masks), now.level.masks],
+  ] as const;
+  for (const [part, was, is] of others) {
+    if (set(was) !== set(is)) add({ kind: 'level-others', level: name, part, old: was, now: is });
+  }
   if (!equal(sizeOf(old), sizeOf(now)))
     add({ kind: 'artwork-size', level: name, old: sizeOf(old), now: sizeOf(now) });
   if (!equal(old.level.homeMm, now.level.homeMm))

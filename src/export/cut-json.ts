@@ -4,6 +4,7 @@ import type { Diagnostic } from '../language/diagnostic.js';
 import { messageOf } from '../language/message.js';
 import { lines, placeAt } from '../language/source.js';
 import type { Settings } from '../shot/settings.js';
+import type { Level } from '../shot/shot.js';
 import type { Artwork, PlacementFrame } from '../solve/camera/solved-camera.js';
 import type { SolvedLevel, SolvedShot, SolvedTrack } from '../solve/solved-shot.js';
 
@@ -84,6 +85,9 @@ export interface ExportedLevel {
     readonly kind: 'key' | 'breakdown' | 'inbetween';
     readonly firstFrame: number;
   }[];
+  /** Levels that it is drawn to, in register, and that it hides where it is painted; only where there are some. */
+  readonly drawnWith?: readonly string[];
+  readonly masks?: readonly string[];
   readonly passages: readonly {
     readonly from: string;
     readonly to: string;
@@ -141,7 +145,7 @@ export function toJson(
     time: shot.time,
     length: shot.length,
     handles: { head: shot.handles.head, tail: shot.handles.tail },
-    levels: solved.levels.map(level),
+    levels: solved.levels.map((one, i) => level(one, shot.levels[i]!)),
     camera: camera.frames.map(({ frame, x, y, width, percent, field, rotation }) => ({
       frame,
       x,
@@ -183,10 +187,15 @@ function exportedTrack({ track, sound, heard }: SolvedTrack): ExportedTrack {
   };
 }
 
-function level({ name, title, exposures, drawings, passages }: SolvedLevel): ExportedLevel {
+function level(
+  { name, title, exposures, drawings, passages }: SolvedLevel,
+  { drawnWith, masks }: Level,
+): ExportedLevel {
   return {
     name,
     title,
+    ...(drawnWith.length > 0 ? { drawnWith } : {}),
+    ...(masks.length > 0 ? { masks } : {}),
     exposures: exposures.map(({ frame, kind, drawing, cel, starts }) => ({
       frame,
       kind,

@@ -193,6 +193,10 @@ export type Statement =
             readonly reuse: CutLevel | null;
             /** The file or files of its drawings. */
             readonly picture: Quote | null;
+            /** Levels that it is drawn to, in register. */
+            readonly with: readonly Word[] | null;
+            /** Levels that it hides where it is painted. */
+            readonly masks: readonly Word[] | null;
           }
         | {
             readonly kind: 'voice';

@@ -75,8 +75,11 @@ function declared(
   switch (one.kind) {
     case 'timeline':
     case 'mouth':
+      add('level', true, [one.level]);
+      break;
     case 'level':
       add('level', true, [one.level]);
+      add('level', false, [...(one.with ?? []), ...(one.masks ?? [])]);
       break;
     case 'cels':
       add('level', false, [one.level]);

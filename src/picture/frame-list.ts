@@ -76,6 +76,8 @@ function layerOf(
   standard: number,
 ): PictureLayer | null {
   const { frame } = seen;
+  // A mask is no picture; what it hides is shown whole.
+  if (level.masks.length > 0) return null;
   const shown = solved.timed ? solved.exposures[frame - 1] : null;
   if (shown?.kind === 'empty' || shown === undefined) return null;
   return {

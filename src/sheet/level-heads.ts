@@ -4,6 +4,7 @@ import { isWide } from '../layout/line-breaking.js';
 import type { SolvedLevel } from '../solve/solved-shot.js';
 import type { BlockColumn } from './block-columns.js';
 import type { Mark } from './display-list.js';
+import { relationsOf } from './level-relations.js';
 import { type Box, textAt } from './mark-builders.js';
 import { memoPointers } from './memo-box.js';
 import type { SheetGeometry } from './sheet-geometry.js';
@@ -47,7 +48,10 @@ function overKeys(side: PageSide, level: SolvedLevel, column: BlockColumn): Mark
   const count = level.background
     ? side.plan.words.backgroundCount(ownOf(level))
     : side.plan.words.keyCount(keys);
-  const said = [level.title, count].filter((text) => text !== '').join(side.plan.words.headSeparator);
+  const { words, solved } = side.plan;
+  const said = [level.title, ...relationsOf(level.name, solved.shot.levels, words), count]
+    .filter((text) => text !== '')
+    .join(side.plan.words.headSeparator);
   return [
     ...name(side, level, column),
     ...box(

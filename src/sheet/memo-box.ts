@@ -3,6 +3,7 @@
 import { cameraMemo } from './camera/camera-plan.js';
 import { barMark } from './change-bars.js';
 import type { Mark, Metrics } from './display-list.js';
+import { relationLines } from './level-relations.js';
 import { type Box, black, line, pale, polygon, textAt } from './mark-builders.js';
 import { captionMm, type SheetGeometry } from './sheet-geometry.js';
 import type { SheetPlan } from './sheet-plan.js';
@@ -39,6 +40,7 @@ export function memoTexts(plan: SheetPlan): Paragraph[] {
     ...(flashes ? [words.flashCaution] : []),
     ...cameraMemo(plan.camera),
     ...shot.memos.map((memo) => memo.text),
+    ...relationLines(shot.levels, words),
     ...levels.flatMap((level) =>
       level.reuse ? [words.reuse(level.name, level.reuse.cut, level.reuse.level)] : [],
     ),

@@ -220,7 +220,12 @@ function stacked(draft: Draft): Level[] {
     );
   }
   for (const level of draft.levels.values()) levels.set(level.name, level);
-  return [...levels.values()].map((level) => finishLevel(level, statedOf(draft, level.name)));
+  const stated = new Map([...levels.keys()].map((name) => [name, statedOf(draft, name)]));
+  const pairs = drawnTogether(stated);
+  return [...levels.values()].map((level) => ({
+    ...finishLevel(level, stated.get(level.name) ?? null),
+    drawnWith: [...(pairs.get(level.name) ?? [])],
+  }));
 }
 
 /** The cut's own `level` statement, or that of a used file. */
@@ -228,7 +233,22 @@ function statedOf(draft: Draft, name: string): StatementOf<'level'> | null {
   return draft.levels.get(name)?.stated ?? draft.shared.get(name) ?? null;
 }
 
-function finishLevel(level: LevelDraft, stated: StatementOf<'level'> | null): Level {
+/** The levels that each is drawn to: those that it names, and those that name it. */
+function drawnTogether(stated: ReadonlyMap<string, StatementOf<'level'> | null>): Map<string, Set<string>> {
+  const pairs = new Map<string, Set<string>>();
+  const put = (one: string, other: string): void =>
+    void pairs.set(one, (pairs.get(one) ?? new Set()).add(other));
+  for (const [name, statement] of stated) {
+    for (const { text: other } of statement?.with ?? []) {
+      if (other === name || !stated.has(other)) continue;
+      put(name, other);
+      put(other, name);
+    }
+  }
+  return pairs;
+}
+
+function finishLevel(level: LevelDraft, stated: StatementOf<'level'> | null): Omit<Level, 'drawnWith'> {
   const size = stated?.size;
   return {
     name: level.name,
@@ -246,6 +266,7 @@ function finishLevel(level: LevelDraft, stated: StatementOf<'level'> | null): Le
     free: (stated?.free ?? null) !== null,
     carry: (stated?.carry ?? null) !== null,
     picture: stated?.picture ?? null,
+    masks: [...new Set(stated?.masks?.map(({ text }) => text))].filter((other) => other !== level.name),
   };
 }
 

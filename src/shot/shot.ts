@@ -129,6 +129,10 @@ export interface Level {
   readonly carry: boolean;
   /** The file or files of its drawings, as they are written, or null: as the episode says. */
   readonly picture: { readonly text: string; readonly span: Span } | null;
+  /** Levels that it is drawn to, in register; each pair stands at both of its levels. */
+  readonly drawnWith: readonly string[];
+  /** Levels that it hides where it is painted; it is not seen itself. */
+  readonly masks: readonly string[];
 }
 
 // ---- words on the sheet

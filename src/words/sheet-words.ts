@@ -67,6 +67,13 @@ export interface SheetWords {
   memoGoesOn(page: string): string;
   levelsOn(names: string, page: string): string;
   reuse(level: string, cut: string, other: string): string;
+  /** Over a level's column: the levels that it is drawn to, that it masks, that mask it. */
+  drawnWith(others: string): string;
+  maskOf(others: string): string;
+  maskedBy(others: string): string;
+  /** In the memo: levels drawn to one another; a level that hides others. */
+  drawnTogether(levels: readonly string[]): string;
+  masks(level: string, others: readonly string[]): string;
   /** A level that other cuts show again, in the memo and, short, over its column. */
   lent(level: string, borrowers: readonly { readonly cut: string; readonly as: string }[]): string;
   lentShort(cuts: readonly string[]): string;

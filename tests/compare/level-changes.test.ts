@@ -39,6 +39,18 @@ test('reuse of another cut is told, and its drawings are not counted', () => {
   expect(note(text(''), text('level C reuse 8/C\n'))).toEqual(['C: reuse of cut 8, level C (was none)']);
 });
 
+test('what a level is drawn to, and what it masks, is told of each; a new name of a level is no such change', () => {
+  const text = (lines: string, top = 'C') =>
+    `cut 9\ntime 1+0\nstack BG A B ${top}\n${lines}A: 1--2..\nB: 1 2..\n${top}: 1:4 2..\n`;
+  expect(note(text(''), text('level B with A\nlevel C masks B\n'))).toEqual([
+    'A: drawn to B (was none)',
+    'B: drawn to A (was none)',
+    'C: mask of B (was none)',
+  ]);
+  expect(note(text('level B with C\n'), text('level B with H\n', 'H'))).toEqual(['level C is called H']);
+  expect(note(text('level B with A\n'), text('level A with B\n'))).toEqual([]);
+});
+
 test('a mouth is compared by what it shows: with another lead, and with the same as a timeline', () => {
   const mouth = (drawn: string) => `cut 1\ntime 2+0\n${drawn}\nvoice "Nao" 13..36 "ああああ"\n`;
   expect(note(mouth('mouth A "Nao" 1 2 3'), mouth('A "Nao, mouth": 1:11 3:23 1..'))).toEqual([]);

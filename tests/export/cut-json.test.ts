@@ -18,6 +18,13 @@ function faults(value: unknown): string[] {
   return (validate.errors ?? []).map(({ instancePath, message }) => `${instancePath} ${message}`);
 }
 
+test('levels that are drawn to one another, and masks, are named only where there are some', () => {
+  const text = 'cut 3\ntime 1+0\nstack BG A B C\nlevel B with A\nlevel C masks A,B\nA: 1..\nB: 1..\nC: 1..\n';
+  const [, a, b, c] = toJson(compileText(text).solved!, []).levels;
+  expect([a!.drawnWith, b!.drawnWith, c!.drawnWith]).toEqual([['B'], ['A'], undefined]);
+  expect([a!.masks, c!.masks]).toEqual([undefined, ['A', 'B']]);
+});
+
 describe('the examples', () => {
   let cuts: Map<string, Compiled>;
   beforeAll(async () => {

@@ -35,6 +35,7 @@ export interface StatementMessages {
   readonly 'stack-twice': { readonly level: string };
   readonly 'size-zero': { readonly level: string };
   readonly 'reuse-self': { readonly level: string };
+  readonly 'level-to-itself': { readonly part: 'with' | 'masks'; readonly level: string };
   readonly 'cels-twice': { readonly drawing: string };
   readonly 'words-outside': { readonly frame: number; readonly from: number; readonly to: number };
   readonly 'words-not-rising': { readonly frame: number; readonly before: number };
@@ -149,6 +150,10 @@ export const statements: Entries<StatementMessages> = {
   'reuse-self': {
     severity: 'error',
     example: text(`${HEAD}${BODY}level A reuse 1/A\n`, `${HEAD}${BODY}level A reuse 8/C\n`),
+  },
+  'level-to-itself': {
+    severity: 'error',
+    example: text(`${HEAD}A: 1..\nB: 1..\nlevel A with A\n`, `${HEAD}A: 1..\nB: 1..\nlevel A with B\n`),
   },
   'cels-twice': {
     severity: 'error',

@@ -3,7 +3,8 @@
 import type { IToken } from 'chevrotain';
 import { diagnose, type Span } from '../diagnostic.js';
 import { Between, Greater, Key, Slash, Underscore, word } from '../tokens.js';
-import type { CelName, CutLevel, Point, Quote, Size } from '../tree.js';
+import type { CelName, CutLevel, Point, Quote, Size, Word } from '../tree.js';
+import { moveRules } from './move-rules.js';
 import { betweenName, keyName, type StatementRule, statement } from './statement-rule.js';
 
 const SIZE = word('size');
@@ -13,6 +14,8 @@ const CARRY = word('carry');
 const REUSE = word('reuse');
 const FLASH = word('flash');
 const PICTURE = word('picture');
+const WITH = word('with');
+const MASKS = word('masks');
 
 /** What a `level` statement says of its level, in any order, each once. */
 interface LevelParts {
@@ -23,6 +26,8 @@ interface LevelParts {
   flash: Span | null;
   reuse: CutLevel | null;
   picture: Quote | null;
+  with: readonly Word[] | null;
+  masks: readonly Word[] | null;
 }
 
 export const levelStatements: readonly StatementRule[] = [
@@ -34,7 +39,9 @@ export const levelStatements: readonly StatementRule[] = [
   statement(
     'level',
     'level BG size 560x200mm at 130,0',
-    (dsl, { name, size, point, label, text }) => {
+    (dsl, shared) => {
+      const { name, size, point, label, text } = shared;
+      const { list } = moveRules(dsl, shared);
       const cutLevel = dsl.RULE('cutLevel', (): CutLevel => {
         const first = dsl.LA(1);
         const cut = dsl.SUBRULE(label);
@@ -52,6 +59,8 @@ export const levelStatements: readonly StatementRule[] = [
           flash: null,
           reuse: null,
           picture: null,
+          with: null,
+          masks: null,
         };
         const put = <K extends keyof LevelParts>(key: K, token: IToken, value: LevelParts[K]): void => {
           dsl.ACTION(() => {
@@ -101,6 +110,18 @@ export const levelStatements: readonly StatementRule[] = [
               ALT: () => {
                 const token = dsl.CONSUME(PICTURE);
                 put('picture', token, dsl.SUBRULE(text));
+              },
+            },
+            {
+              ALT: () => {
+                const token = dsl.CONSUME(WITH);
+                put('with', token, dsl.SUBRULE1(list));
+              },
+            },
+            {
+              ALT: () => {
+                const token = dsl.CONSUME(MASKS);
+                put('masks', token, dsl.SUBRULE2(list));
               },
             },
           ]),

@@ -31,6 +31,14 @@ export const levelPages: Readonly<Record<string, StatementPage>> = {
         'flash',
         'it is a flash of light each time that it appears: flashes are counted. A caution only; WCAG 2.3.1, ITU-R BT.1702 and the broadcaster’s own test decide',
       ],
+      [
+        'with B, with B,BG',
+        'it is drawn to these levels, in register: a hand and the cup that it holds. Said over the columns of both and in the memo',
+      ],
+      [
+        'masks B',
+        'it is a mask: what of level B lies under its paint is not seen. Said over the columns of both and in the memo. Films and the live view leave the mask out and show B whole',
+      ],
       ['reuse 8/C', 'its drawings are those of level C of cut 8, with their names and numbers'],
       [
         'picture "bg012.png"',
@@ -47,9 +55,14 @@ export const levelPages: Readonly<Record<string, StatementPage>> = {
         text: 'stack BG A BOOK1\nlevel BOOK1 free\nlevel A reuse 8/C\nA: 1--2..\n',
         says: 'A’s drawings come from cut 8; the edges of BOOK1 may show.',
       },
+      {
+        text: 'stack BG A B C\nlevel B with A\nlevel C masks A\nA "porter": 1--2..\nB "trunk": 1--2..\nC "counter": 1..\n',
+        says: 'The trunk is drawn to the hands of the porter; the counter hides him.',
+      },
     ],
     codes: [
       'part-twice',
+      'level-to-itself',
       'size-zero',
       'reuse-self',
       'reuse-unknown',

@@ -18,6 +18,7 @@ import type { LabelLanguage } from '../../words/labels.js';
 import type { SheetWords } from '../../words/sheet-words.js';
 import { wordsOf } from '../../words/words.js';
 import { type CameraPlan, cameraMemo, cameraPlan } from '../camera/camera-plan.js';
+import { relationLines } from '../level-relations.js';
 import type { LentLevel, Neighbours } from '../page-look.js';
 import { speakerOf, wholeText } from '../speech/speech-lanes.js';
 import {
@@ -190,6 +191,7 @@ function facts({ solved, words, camera, lent, unit, feet }: TerminalHead): strin
     [`${words.drawings} ${counts.drawings}`, words.drawingCounts(counts)].filter(Boolean).join(': '),
     `${words.stack} ${levels.map((level) => level.name).join(' < ')}`,
     ...levels.filter(({ timed }) => timed).map((level) => levelFacts(level, words)),
+    ...relationLines(shot.levels, words),
     ...levels.flatMap(({ name: level, reuse }) =>
       reuse ? [words.reuse(level, reuse.cut, reuse.level)] : [],
     ),

@@ -73,6 +73,23 @@ function checkStated(statement: StatementOf<'level'>, { draft, report }: Binding
   }
 }
 
+/** Levels that a `level` statement names besides its own. */
+function checkOthers(
+  { level, ...parts }: StatementOf<'level'>,
+  part: 'with' | 'masks',
+  binding: Binding,
+): void {
+  const words = parts[part] ?? [];
+  for (const word of words) {
+    if (word.text === level.text)
+      binding.report(diagnose('level-to-itself', word.span, { part, level: word.text }));
+  }
+  levelsOf(
+    words.filter(({ text }) => text !== level.text),
+    binding,
+  );
+}
+
 export const levelBinders: Pick<Binders, 'stack' | 'level' | 'cels'> = {
   stack: {
     once: single,
@@ -118,6 +135,7 @@ export const levelBinders: Pick<Binders, 'stack' | 'level' | 'cels'> = {
     bind(statement, binding) {
       insideStack(statement.level, binding);
       checkStated(statement, binding);
+      for (const part of ['with', 'masks'] as const) checkOthers(statement, part, binding);
     },
   },
   cels: {

@@ -114,6 +114,12 @@ export const levelsIn = ({ cut, scene }: EnglishTerms) =>
         carry: `${level}: ${now ? 'fixed to the camera' : 'no longer fixed to the camera'}`,
         flash: `${level}: ${now ? 'its appearing is a flash' : 'no flash any more'}`,
       })[how],
+    'level-others': ({ level, part, old, now }) => {
+      const told = (others: readonly string[]) => (others.length > 0 ? others.join(', ') : 'none');
+      return part === 'with'
+        ? `${level}: drawn to ${told(now)} ${was(told(old))}`
+        : `${level}: mask of ${told(now)} ${was(told(old))}`;
+    },
     reuse: ({ level, old, now }) => {
       const from = (it: typeof now) => (it ? `${cut} ${it.cut}, level ${it.level}` : 'none');
       return `${level}: ${now ? `reuse of ${from(now)}` : 'no reuse'} ${was(from(old))}`;

@@ -72,6 +72,11 @@ export const sheetIn = ({ cut: cutWord, cutShort, scene }: EnglishTerms): SheetW
   memoOn: (page) => `Memo: page ${page}`,
   memoGoesOn: (page) => `goes on on page ${page}`,
   levelsOn: (names, page) => `Levels ${names}: page ${page}`,
+  drawnWith: (others) => `with ${others}`,
+  maskOf: (others) => `mask of ${others}`,
+  maskedBy: (others) => `masked by ${others}`,
+  drawnTogether: (levels) => `${levels.join(', ')}: drawn to one another, in register`,
+  masks: (level, others) => `${level}: mask of ${others.join(', ')}, hides what lies under its paint`,
   reuse: (level, cut, other) => `${level}: reuse of ${cutWord} ${cut}, level ${other}`,
   lent: (level, borrowers) =>
     `${level} is shown again in ${borrowers.length === 1 ? cutWord : `${cutWord}s`} ${listed(borrowers.map(({ cut, as }) => `${cut} (as ${as})`))}`,

@@ -109,6 +109,10 @@ export const levels = {
       carry: `${level}：カメラに固定${now ? '' : 'しない'}`,
       flash: `${level}：${now ? '出で光る' : '光らない'}`,
     })[how],
+  'level-others': ({ level, part, old, now }) => {
+    const told = (others: readonly string[]) => (others.length > 0 ? others.join('・') : 'なし');
+    return `${level}：${part === 'with' ? '組み' : 'マスク'} ${told(now)}${was(told(old))}`;
+  },
   reuse: ({ level, old, now }) => {
     const from = (it: typeof now) => (it ? `カット${it.cut} の ${it.level}` : 'なし');
     return `${level}：兼用 ${from(now)}${was(from(old))}`;

@@ -48,6 +48,19 @@ describe('a level', () => {
     ]);
   });
 
+  test('are drawn to one another, whichever of the two says so, and mask others', () => {
+    const { levels } = bindText(
+      `${HEAD}stack BG A B C D\nlevel B with A,BG\nlevel D masks A,B\nA: 1..\nB: 1..\nC: 1..\nD: 1..\n`,
+    ).shot!;
+    expect(levels.map(({ name, drawnWith, masks }) => [name, [...drawnWith].sort(), masks])).toEqual([
+      ['BG', ['B'], []],
+      ['A', ['B'], []],
+      ['B', ['A', 'BG'], []],
+      ['C', [], []],
+      ['D', [], ['A', 'B']],
+    ]);
+  });
+
   test('may be called like a statement', () => {
     expect(stack('note: 1..\n')).toEqual(['BG', 'note']);
   });
@@ -55,6 +68,9 @@ describe('a level', () => {
   test.each([
     ['level BG size 0x200mm', 'size-zero'],
     ['level A reuse 1/A', 'reuse-self'],
+    ['level A with A', 'level-to-itself'],
+    ['level A masks BG,A', 'level-to-itself'],
+    ['level A with Q', 'unknown-level'],
     ['cels Q 1', 'unknown-level'],
     ['cels A 1 1', 'cels-twice'],
     ['stack BG A A', 'stack-twice'],

@@ -134,6 +134,15 @@ export const statements: Texts<StatementMessages> = {
       '`reuse` takes the drawings of another cut, or of another level of this one. A level has its own drawings anyway.',
     message: ({ level }) => `Level \`${level}\` cannot reuse its own drawings.`,
   },
+  'level-to-itself': {
+    title: 'a level that names itself',
+    explanation:
+      '`with` names the other levels that a level is drawn to, and `masks` those that it hides. Leave its own name out.',
+    message: ({ part, level }) =>
+      part === 'with'
+        ? `Level \`${level}\` cannot be drawn to itself; name the other level.`
+        : `Level \`${level}\` cannot mask itself; name the level that it hides.`,
+  },
   'cels-twice': {
     title: 'one drawing with two numbers',
     explanation:

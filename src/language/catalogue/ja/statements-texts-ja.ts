@@ -135,6 +135,14 @@ export const statements: Texts<StatementMessages> = {
       '`reuse` は、ほかのカットか、このカットのほかのセルの絵を兼用します。自分の絵はそのまま使えます。',
     message: ({ level }) => `セル \`${level}\` は自分の絵を兼用できません。`,
   },
+  'level-to-itself': {
+    title: '自分自身を指すセル',
+    explanation: '`with` には組みになる相手のセル、`masks` には隠すセルを書きます。自分の名前は書きません。',
+    message: ({ part, level }) =>
+      part === 'with'
+        ? `セル \`${level}\` は自分自身と組めません。相手のセルを書いてください。`
+        : `セル \`${level}\` は自分自身のマスクになれません。隠すセルを書いてください。`,
+  },
   'cels-twice': {
     title: '1枚の絵に番号が2つ',
     explanation:
