@@ -65,6 +65,7 @@ const builtInWhenCalled = {
 const APART = {
   'lsp.cjs': 'src/lsp/stdio.ts',
   'messages-ja.cjs': 'src/language/catalogue/ja/index.ts',
+  'reference-ja.cjs': 'src/reference/ja/reference-ja.ts',
   'help-ja.cjs': 'src/command/ja/help-texts-ja.ts',
 };
 const apart = {

@@ -1,4 +1,5 @@
-import { PLACEHOLDERS, syntaxLine } from '../src/reference/explain-text.js';
+import { PLACEHOLDERS } from '../src/reference/english-reference.js';
+import { syntaxLine } from '../src/reference/explain-text.js';
 import { idleWords, ruleOf, type StatementPage, statementPages } from '../src/reference/statement-pages.js';
 import type { Crop } from './pictures.js';
 

@@ -3,9 +3,12 @@ import { UsageError } from '../build/usage-error.js';
 import { type Code, catalogue, type Entry } from '../language/catalogue/index.js';
 import { laterWordsOf } from '../language/grammar-queries.js';
 import { aboutCode } from '../language/message.js';
+import { displayWidth } from '../language/source.js';
 import { byWord } from '../language/statements/statement-table.js';
 import { nearest } from '../language/suggest.js';
+import { type UserLanguage, userLanguage } from '../language/user-language.js';
 import { indent, plainList, plainPage, plainWord, wrap } from '../reference/explain-text.js';
+import { loadReference, referenceWords } from '../reference/reference-language.js';
 import { statementPages } from '../reference/statement-pages.js';
 import { PAPERS, type Paper } from '../shot/settings.js';
 import { type CommandContext, choice, examples } from './command-options.js';
@@ -48,15 +51,17 @@ export function define(command: Command, context: CommandContext): Command {
         context.status = await printCard(context.host, output, paper, commands);
         return;
       }
-      context.host.out(word === undefined ? list() : explained(word));
+      const language = userLanguage(context.host);
+      await loadReference(language);
+      context.host.out(word === undefined ? list(language) : explained(word, language));
     });
 }
 
-function explained(typed: string): string {
+function explained(typed: string, language: UserLanguage): string {
   const word = typed.replace(/^\[|\]$/g, '').toLowerCase();
-  if (Object.hasOwn(statementPages, word)) return plainPage(word);
-  if (Object.hasOwn(catalogue, word)) return explanation(word as Code);
-  const inside = plainWord(word);
+  if (Object.hasOwn(statementPages, word)) return plainPage(word, language);
+  if (Object.hasOwn(catalogue, word)) return explanation(word as Code, language);
+  const inside = plainWord(word, language);
   if (inside !== null) return inside;
   const words = new Set([...byWord.values()].flatMap(laterWordsOf));
   const offer = nearest(word, [...Object.keys(statementPages), ...words, ...Object.keys(catalogue)]);
@@ -68,24 +73,27 @@ function explained(typed: string): string {
   );
 }
 
-function list(): string {
+function list(language: UserLanguage): string {
+  const { lists, severities } = referenceWords(language);
   const rows = Object.entries(catalogue) as [Code, Entry][];
   const width = Math.max(...rows.map(([code]) => code.length));
-  const codes = rows.map(
-    ([code, { severity }]) =>
-      `${code.padEnd(width)}  ${severity.padEnd(7)}  ${aboutCode(code, 'en').title}\n`,
-  );
-  return `Statements\n\n${plainList()}\n\nMessages\n\n${codes.join('')}`;
+  const codes = rows.map(([code, { severity }]) => {
+    const named = severities[severity];
+    return `${code.padEnd(width)}  ${named}${' '.repeat(Math.max(1, 9 - displayWidth(named)))}${aboutCode(code, language).title}\n`;
+  });
+  return `${lists.statements}\n\n${plainList(language)}\n\n${lists.messages}\n\n${codes.join('')}`;
 }
 
-function explanation(code: Code): string {
+function explanation(code: Code, language: UserLanguage): string {
   const { severity, example } = catalogue[code];
-  const { title, explanation: words } = aboutCode(code, 'en');
-  const parts = [`${code} (${severity}): ${title}`, wrap(words)];
+  const words = referenceWords(language);
+  const { title, explanation: text } = aboutCode(code, language);
+  const [failing, mended] = words.situations[code] ?? [example.failing, example.mended];
+  const parts = [words.about(code, words.severities[severity], title), wrap(text)];
   const files = example.kind === 'text' ? Object.entries(example.files ?? {}) : [];
-  for (const [name, text] of files) parts.push(`With ${name}:\n\n${indent(text)}`);
-  parts.push(`Goes wrong:\n\n${indent(example.failing)}`, `Mended:\n\n${indent(example.mended)}`);
+  for (const [name, content] of files) parts.push(`${words.withFile(name)}\n\n${indent(content)}`);
+  parts.push(`${words.failing}\n\n${indent(failing)}`, `${words.mended}\n\n${indent(mended)}`);
   const statements = Object.keys(statementPages).filter((name) => statementPages[name]!.codes.includes(code));
-  if (statements.length > 0) parts.push(wrap(`Statements: ${statements.join(', ')}.`));
+  if (statements.length > 0) parts.push(wrap(words.ofStatements(statements.join(', '))));
   return `${parts.join('\n\n')}\n`;
 }

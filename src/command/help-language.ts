@@ -8,6 +8,7 @@ import {
   type Option,
 } from 'commander';
 import { displayWidth } from '../language/source.js';
+import { wrapped } from '../language/text-wrap.js';
 import { choicesOf } from './command-options.js';
 
 export interface HelpTexts {
@@ -101,27 +102,3 @@ function translatedExample(line: string, texts: HelpTexts): string {
   const [, command, gap, what] = EXAMPLE.exec(line) ?? [];
   return what === undefined ? line : `  ${command}${gap}${exchanged(texts, what)}`;
 }
-
-/** No line begins with one of these, and none ends with one of those. */
-const NOT_FIRST = /^[、。，．）」』：；？！ー～…ぁぃぅぇぉっゃゅょァィゥェォッャュョ)]/;
-const NOT_LAST = /[（「『(]$/;
-
-/** Broken by columns of the terminal: between any two Japanese characters, and at blanks. */
-export const wrapped: Help['boxWrap'] = (text, width) => {
-  const units: string[] = [];
-  for (const piece of text.match(/[!-~]+ *|\s+|./gu) ?? []) {
-    const last = units.at(-1);
-    if (last !== undefined && (NOT_FIRST.test(piece) || NOT_LAST.test(last)))
-      units[units.length - 1] = last + piece;
-    else units.push(piece);
-  }
-  const lines: string[] = [];
-  let line = '';
-  for (const unit of units) {
-    if (line.trim() !== '' && displayWidth(line + unit.trimEnd()) > width) {
-      lines.push(line.trimEnd());
-      line = unit.trimStart();
-    } else line += unit;
-  }
-  return [...lines, line.trimEnd()].join('\n');
-};

@@ -2,6 +2,10 @@
 
 import stringWidth from 'string-width';
 import { laterWordsOf, type Production, productions } from '../language/grammar-queries.js';
+import { wrapped } from '../language/text-wrap.js';
+import type { UserLanguage } from '../language/user-language.js';
+import { PLACEHOLDERS } from './english-reference.js';
+import { type PlaceholderName, pageIn, referenceWords } from './reference-language.js';
 import { holdsWord, idleWords, ruleOf, type StatementPage, statementPages } from './statement-pages.js';
 
 const WIDTH = 80;
@@ -9,47 +13,49 @@ const WIDTH = 80;
 const WIDEST = 22;
 
 /** The page of a statement as plain text. */
-export function plainPage(name: string): string {
-  const page = statementPages[name]!;
+export function plainPage(name: string, language: UserLanguage): string {
+  const page = pageIn(name, language);
+  const words = referenceWords(language);
   const { line, places } = syntaxLine(ruleOf(name).rule);
   const rest = idleWords(name);
   const sections = [
     `${name}: ${page.title}`,
     hanging(line, '    '),
-    columns(places.map((place) => [place, PLACEHOLDERS[place]])),
+    columns(places.map((place) => [place, words.placeholders[place]])),
     ...page.text.split('\n\n').map((one) => wrap(one)),
     columns(page.parts),
-    ...(rest.length > 0 ? [wrap(`Without a meaning here, and an error: ${ticked(rest)}.`)] : []),
+    ...(rest.length > 0 ? [wrap(words.idle(ticked(rest)))] : []),
     ...page.examples.flatMap((one) => [wrap(one.says), indent(one.text)]),
-    wrap(`See also: ${page.see.join(', ')}; grammar/${page.subject.split('#')[0]}.`),
-    wrap(`Messages: ${page.codes.join(', ')}.`),
-    'cutwright explain WORD explains any of these.',
+    wrap(words.see(page.see.join(', '), page.subject.split('#')[0]!)),
+    wrap(words.messages(page.codes.join(', '))),
+    words.explainsAny,
   ];
   return `${sections.join('\n\n')}\n`;
 }
 
 /** What a word means that stands inside statements; null where none has it. */
-export function plainWord(word: string): string | null {
+export function plainWord(word: string, language: UserLanguage): string | null {
   const meanings = new Map<string, { part: StatementPage['parts'][number]; names: string[] }>();
-  for (const [name, page] of Object.entries(statementPages)) {
+  for (const name of Object.keys(statementPages)) {
     if (!laterWordsOf(ruleOf(name)).includes(word)) continue;
-    const part = page.parts.find(([written]) => holdsWord(written, word));
+    const part = pageIn(name, language).parts.find(([written]) => holdsWord(written, word));
     if (!part) continue;
     const known = meanings.get(part[1]);
     if (known) known.names.push(name);
     else meanings.set(part[1], { part, names: [name] });
   }
   if (meanings.size === 0) return null;
+  const words = referenceWords(language);
   const sections = [...meanings.values()].map(
-    ({ part, names }) => `In ${names.join(', ')}:\n${columns([part])}`,
+    ({ part, names }) => `${words.inStatements(names.join(', '))}\n${columns([part])}`,
   );
-  return `${[`${word}: a word inside statements`, ...sections].join('\n\n')}\n`;
+  return `${[words.insideWord(word), ...sections].join('\n\n')}\n`;
 }
 
 /** Statements, a line each. */
-export function plainList(): string {
+export function plainList(language: UserLanguage): string {
   return columns(
-    Object.entries(statementPages).map(([name, { title }]) => [name, title]),
+    Object.keys(statementPages).map((name) => [name, pageIn(name, language).title]),
     '',
   );
 }
@@ -86,7 +92,10 @@ export function indent(text: string): string {
     .join('\n');
 }
 
+const JAPANESE = /[\u3040-\u30ff\u4e00-\u9fff]/;
+
 export function wrap(text: string, width = WIDTH): string {
+  if (JAPANESE.test(text)) return wrapped(text, width);
   const lines = [''];
   for (const word of text.match(/(?:`[^`]*`|\S)+/g) ?? []) {
     const line = lines.at(-1)!;
@@ -98,37 +107,6 @@ export function wrap(text: string, width = WIDTH): string {
 
 // ----
 // The syntax of a statement on one line, out of the grammar: words and signs as typed, CAPITALS for what is filled in.
-
-/** What the CAPITALS stand for. */
-export const PLACEHOLDERS = {
-  TIME: "37 frames, 5+12 seconds and frames, 8'04 feet and frames, or a mark: hit, hit+6",
-  LENGTH: "37 frames, 5+12 seconds and frames, or 8'04 feet and frames of 35 mm film",
-  RANGE: '1+1..5+0, both frames included; 1+1.. goes to the end of the sheet',
-  TEXT: '"…" or 「…」',
-  NAME: 'letters of any script, digits and _; a letter first',
-  LEVEL: 'the name of a level',
-  LEVELS: 'A or A,B',
-  FIELD: 'the name of a field; full is always there',
-  PHRASE: 'the name of a phrase',
-  ITEM: 'a drawing, a group, a phrase: all that a timeline holds',
-  NUMBER: '12, 12A or B',
-  WHOLE: 'a whole number',
-  SIZE: '560x200mm, width first',
-  PLACE: '130,0: to the right, up; mm, or with cm or in',
-  MM: 'a length: 3mm, 3 or 1.5in',
-  SHARE: '60%',
-  ANGLE: '30 or 30deg',
-  RATE: '1.5mm/f, so much a frame',
-  FIELDS: '8F: lines of the field chart',
-  STEP: '2N, 3E: steps on the field chart',
-  KEY: 'the name of a key: 2, 3a',
-  HEARD: 'a time in the recording: 12.48s seconds, or 0:03:12:08 hours, minutes, seconds and frames',
-  BETWEEN: 'the name of an in-between: 1.2, 1.1a',
-  CODE: 'the code of a message, which stands behind its place: c012.cut:9:1: strobing',
-  HOW: 'how the way is spread, and what else may stand behind: see the table',
-} as const;
-
-export type PlaceholderName = keyof typeof PLACEHOLDERS;
 
 const RULES: Readonly<Record<string, PlaceholderName>> = {
   position: 'TIME',

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { describe, expect, test } from 'vitest';
 import { choicesOf } from '../../src/command/command-options.js';
-import { HELP_WIDTH, plainDescription, translatedText, wrapped } from '../../src/command/help-language.js';
+import { HELP_WIDTH, plainDescription, translatedText } from '../../src/command/help-language.js';
 import { help } from '../../src/command/ja/help-texts-ja.js';
 import { allCommands } from '../../src/command/main.js';
 import { memoryHost } from '../../src/host/memory-host.js';
@@ -72,13 +72,6 @@ describe.each(japanese.map((command) => [command.name(), command] as const))('%s
       .map((one) => displayWidth(one));
     expect(new Set(starts).size, name).toBe(1);
   });
-});
-
-test('a line is broken between Japanese characters, never before a full stop or behind a bracket', () => {
-  expect(wrapped('あいう。えお', 6)).toBe('あい\nう。え\nお');
-  expect(wrapped('あい（えお）', 6)).toBe('あい\n（え\nお）');
-  expect(wrapped('abc def', 5)).toBe('abc\ndef');
-  expect(wrapped('絵は cutwright で', 10)).toBe('絵は\ncutwright\nで');
 });
 
 test('examples keep their commands; a paragraph that is not known stays', () => {

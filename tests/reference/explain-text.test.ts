@@ -2,9 +2,9 @@
 
 import stringWidth from 'string-width';
 import { describe, expect, test } from 'vitest';
+import { PLACEHOLDERS } from '../../src/reference/english-reference.js';
 import {
   indent,
-  PLACEHOLDERS,
   plainList,
   plainPage,
   plainWord,
@@ -17,12 +17,13 @@ import { statementPage } from '../statement-page.js';
 const names = Object.keys(statementPages);
 
 test.each(names)('the page of %s fits a terminal', (name) => {
-  for (const line of plainPage(name).split('\n')) expect(stringWidth(line), line).toBeLessThanOrEqual(80);
+  for (const line of plainPage(name, 'en').split('\n'))
+    expect(stringWidth(line), line).toBeLessThanOrEqual(80);
 });
 
 test('a full-width mark does not push its meaning out of the column', () => {
   const column = (typed: string, meaning: string): number => {
-    const line = plainPage('truck')
+    const line = plainPage('truck', 'en')
       .split('\n')
       .find((one) => one.trimStart().startsWith(typed))!;
     return stringWidth(line.slice(0, line.indexOf(meaning)));
@@ -31,35 +32,35 @@ test('a full-width mark does not push its meaning out of the column', () => {
 });
 
 test('a page begins with its title and its syntax, and ends with where more is told', () => {
-  const lines = plainPage('fade').split('\n');
+  const lines = plainPage('fade', 'en').split('\n');
   expect(lines[0]).toBe(`fade: ${statementPages.fade!.title}`);
   expect(lines[2]).toMatch(/^ {4}fade /);
   expect(lines.at(-2)).toBe('cutwright explain WORD explains any of these.');
 });
 
 test('a page says which words are an error in its statement, if any are', () => {
-  expect(plainPage('shake')).toMatch(/Without a meaning here, and an error: `/);
-  expect(plainPage('fade')).not.toContain('Without a meaning here');
+  expect(plainPage('shake', 'en')).toMatch(/Without a meaning here, and an error: `/);
+  expect(plainPage('fade', 'en')).not.toContain('Without a meaning here');
 });
 
 describe('a word inside statements', () => {
   test('is told for each of its meanings, with the statements that have it', () => {
-    const lines = plainWord('carry')!.split('\n');
+    const lines = plainWord('carry', 'en')!.split('\n');
     expect(lines[0]).toBe('carry: a word inside statements');
     expect(lines.filter((line) => line.startsWith('In '))).toEqual(['In level:', 'In pan:', 'In truck:']);
   });
 
   test('is told once where several statements mean the same by it', () => {
-    expect(plainWord('left')).toMatch(/^In pull, follow:$/m);
+    expect(plainWord('left', 'en')).toMatch(/^In pull, follow:$/m);
   });
 
   test('that no statement has is not told', () => {
-    expect(plainWord('lantern')).toBeNull();
+    expect(plainWord('lantern', 'en')).toBeNull();
   });
 });
 
 test('the list has a line for each statement', () => {
-  const lines = plainList().split('\n');
+  const lines = plainList('en').split('\n');
   expect(lines.map((line) => line.split(' ')[0])).toEqual(names);
 });
 

@@ -200,6 +200,28 @@ ${commands}
       'タグ v2 からのタイミングの直しで、総尺と定尺がどうなったか',
     'for scripts: fails when it runs over its budget': 'スクリプト用。定尺を超えたら失敗する',
 
+    // ---- progress
+    'Tell where every cut is in production, and write it down.':
+      'どのカットがどの工程にあるかを示し、記録します。',
+    'an episode.yaml or its folder, otherwise the episode that this folder lies in; then, to write a row, cuts such as 12 or 12,13A, a stage of the episode, and started, done or retake':
+      'episode.yaml かそのフォルダー。なければ、このフォルダーの話数。行を書くなら、続けてカット（12、12,13A など）、話数の工程、started（開始）、done（完了）、retake（リテイク）のどれか',
+    'who did it, in the row that is written': '書く行の作業者',
+    'the day of the row, or the day for which the table holds; otherwise today':
+      '書く行の日付、または表の日付。なければ今日',
+    'a remark in the row, such as the reason of a retake': '書く行の備考。リテイクの理由など',
+    'a file: .pdf prints the table, .csv and .json write it; - is standard output':
+      'ファイル。.pdf は印刷、.csv と .json はデータ。- は標準出力',
+    'as CSV, a row a cut and stage': 'CSV で。1カット1工程を1行',
+    'as JSON, with the sums of stages and people': 'JSON で。工程と人ごとの合計も',
+    'What has happened to each cut stands in progress.csv beside episode.yaml, a row each: cut, stage, state, date, person, note. The stages, the days by which they are due and what is paid for them are those of episode.yaml.':
+      'カットの経過は、episode.yaml の隣の progress.csv に1行ずつ入ります。カット、工程、状態、日付、人、備考の順です。工程、締め切り、支払いは episode.yaml に書きます。',
+    'where every cut is, what is late, what is to be paid': 'カットの現在の工程、遅れ、支払い',
+    'writes a row with the day of today': '今日の日付の行を書く',
+    'a row for each of two cuts, of another day': '2つのカットに1行ずつ。別の日付で',
+    'sends cut 12 back to its keys': 'カット12を原画に戻す',
+    'the table on paper': '表を紙に',
+    'as it stood at the end of March, for a spreadsheet': '3月末の時点。表計算用',
+
     // ---- compare
     'Say what differs between two versions of a cut.': 'カットの2つの版の違いを文で示します。',
     'OLD and NEW: cuts, folders, an episode.yaml, or REVISION:PATH as git has it; - is standard input':
