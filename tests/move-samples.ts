@@ -81,7 +81,7 @@ export function moveOf(kind: MoveKind, changed: Changed = {}): Move {
       camera: target === 'camera',
       levels: changed.levels ?? (target === 'levels' ? ['A'] : []),
     },
-    legs: [{ from, to, start: legs === 'way' || legs === 'swing' ? 0 : 1, end, spacing, span }],
+    legs: [{ from, passing: [], to, start: legs === 'way' || legs === 'swing' ? 0 : 1, end, spacing, span }],
     on,
     graduated,
     parameters: Object.fromEntries(values),

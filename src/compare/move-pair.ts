@@ -1,6 +1,6 @@
 /** What differs between two versions of a move; what moves are called, and the rows that they are written with. */
 
-import type { Move, Spacing } from '../shot/camera/camera-model.js';
+import type { Leg, Move, Spacing } from '../shot/camera/camera-model.js';
 import {
   type GivenParameter,
   givenOf,
@@ -10,6 +10,7 @@ import {
   type LegForms,
   legsOf,
   parametersOf,
+  placesOf,
   rowsOf as rowsOfMove,
 } from '../shot/camera/move-kinds.js';
 import type { Form, Parameter } from '../shot/camera/move-parameters.js';
@@ -37,7 +38,10 @@ const NAMES: { readonly [L in LegForm]: ((end: LegForms[L]) => string) | null } 
 /** Places on the way by name; scales in percent, turns in degrees. */
 export function placeNamesOf(move: Move): string[] {
   const name = NAMES[kindOf(move).legs] as ((end: unknown) => string) | null;
-  return name ? [move.legs[0]!.from, ...move.legs.map(({ to }) => to)].map(name) : [];
+  if (!name) return [];
+  // One name for each frame that is typed: what a curve passes on the way to it stands before it.
+  const legs: readonly Leg<unknown>[] = move.legs;
+  return [name(legs[0]!.from), ...legs.map(({ passing, to }) => [...passing, to].map(name).join('→'))];
 }
 
 export const round = (value: number): string => figure(value, { decimals: 3 });
@@ -159,8 +163,7 @@ export class MovePair {
           ...this.seen,
         },
       ];
-    const marks = (move: Move) =>
-      legsOf(move, 'place').flatMap(({ from, to }, i) => (i === 0 ? [from, to] : [to]));
+    const marks = (move: Move) => (legsOf(move, 'place').length > 0 ? placesOf(legsOf(move, 'place')) : []);
     const [before, after] = [marks(was.move), marks(is.move)];
     return after.flatMap((mark, i): CameraChange[] => {
       const old = before[i]!;

@@ -119,7 +119,9 @@ export interface SharedRules {
 
 /** What may stand behind a range. */
 const OPTIONS = new Set(
-  'ease curve steps fair on graduated log carry about cw ccw loop sideways every white'.split(' ').map(word),
+  'ease curve steps fair on graduated log carry about cw ccw loop sideways curved every white'
+    .split(' ')
+    .map(word),
 );
 
 const MM = { mm: 1, cm: 10, in: 25.4 } as const;

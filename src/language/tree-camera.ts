@@ -44,6 +44,8 @@ export interface Stop<P> extends Node {
 }
 
 export interface LegEnd<P> {
+  /** Places without a frame that a curved way passes before `to`. */
+  readonly passing: readonly P[];
   readonly to: Stop<P>;
   readonly spacing: readonly SpacingNode[];
 }
@@ -58,6 +60,7 @@ export interface MoveOptions {
   readonly sense: { readonly span: Span; readonly sense: 'cw' | 'ccw' } | null;
   readonly loop: Numeral | null;
   readonly sideways: Span | null;
+  readonly curved: Span | null;
 }
 
 export type DirectionNode = Node &

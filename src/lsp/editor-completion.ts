@@ -117,7 +117,9 @@ function isWhole({ tokens }: StatementAtCursor, typed: string): boolean {
 }
 
 /** What may stand behind a leg of a move, the words that are used most first: how it goes, what goes along, how it is shot. */
-const OPTIONS_BY_USE = 'ease curve steps fair carry about cw ccw loop sideways on graduated log'.split(' ');
+const OPTIONS_BY_USE = 'ease curve steps fair curved carry about cw ccw loop sideways on graduated log'.split(
+  ' ',
+);
 
 const LEG_OPTIONS = new Set(OPTIONS_BY_USE);
 

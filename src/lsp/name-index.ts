@@ -104,8 +104,9 @@ function declared(
   if ('levels' in one && one.kind !== 'stack') add('level', false, one.levels);
   if (!('options' in one)) return;
   add('level', false, one.options.carry);
-  for (const stop of one.from ? [one.from, ...one.legs.map(({ to }) => to)] : [])
-    if ('text' in stop.value) add('field', false, [stop.value]);
+  const places = one.legs.flatMap(({ passing, to }) => [...passing, to.value]);
+  for (const place of one.from ? [one.from.value, ...places] : [])
+    if ('text' in place) add('field', false, [place]);
 }
 
 /** Every node under one, itself too. */

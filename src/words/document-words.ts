@@ -103,6 +103,8 @@ export interface CameraPageWords {
   /** Graduations are those of a corner, `corner` one of `corners`. */
   cornerWay(corner: string): string;
   readonly corners: { readonly [C in 'topLeft' | 'topRight' | 'bottomRight' | 'bottomLeft']: string };
+  /** The lengths of a strip. */
+  readonly alongCurve: string;
   /** Which way a strip leads on the layout, degrees from level. */
   slope(degrees: string, up: boolean, right: boolean): string;
   /** Not every graduation is drawn. */

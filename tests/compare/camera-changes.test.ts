@@ -79,6 +79,14 @@ test('two moves of one kind are told apart by their time', () => {
   expect(kinds([early, late], [late])).toEqual(['move-dropped']);
 });
 
+test('a curve that passes another field, or becomes straight, is told', () => {
+  const curve = 'pan P@1 > Q > P@24 curved';
+  expect(kinds([curve], [curve])).toEqual([]);
+  expect(kinds([curve], ['field S full at 9,9', 'pan P@1 > S > P@24 curved'])).toContain('move-route');
+  expect(kinds(['pan P@1 > Q@12 > P@24 curved'], ['pan P@1 > Q@12 > P@24'])).toEqual(['move-manner']);
+  expect(kinds([curve], ['pan P@1 > Q@12 > P@24 curved'])).toContain('move-route');
+});
+
 test('a pan between fields may have become a truck, a shake has not', () => {
   expect(kinds(['pan P@1 > Q@24'], ['truck P@1 > R@24'])).toContain('move-manner');
   expect(kinds(['pan P@1 > Q@24'], ['shake 3mm 1..24'])).toEqual(['move-added', 'move-dropped']);

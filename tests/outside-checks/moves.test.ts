@@ -27,6 +27,60 @@ describe('steps of a move', () => {
   });
 });
 
+describe('a curved pan', () => {
+  const [a, b, c] = [field('A'), field('B', { xMm: 80, yMm: 60 }), field('C', { xMm: 160 })];
+  /** Height of the parabola through the three centres, and its length to x by Simpson's rule. */
+  const parabola = (x: number) => 60 - (60 * (x - 80) ** 2) / 80 ** 2;
+  const lengthTo = (x: number) => {
+    const slope = (at: number) => Math.hypot(1, (-120 * (at - 80)) / 80 ** 2);
+    const n = 2000;
+    let sum = slope(0) + slope(x);
+    for (let i = 1; i < n; i++) sum += (i % 2 ? 4 : 2) * slope((x * i) / n);
+    return (sum * x) / n / 3;
+  };
+
+  it('has gone along it what the ease says, and passes a field without a frame', () => {
+    const through = { ...leg(a, 1, c, 101, { form: 'ease', leave: 40, arrive: 20 } as const), passing: [b] };
+    const { frames, moves } = solved({ length: 101, moves: [pan([through], { curved: true })] }).solved;
+    const v = 1 / (100 - 30);
+    const share = (i: number) => {
+      if (i <= 40) return (v * i * i) / 80;
+      return i <= 80 ? v * (i - 20) : 1 - (v * (100 - i) ** 2) / 40;
+    };
+    const whole = lengthTo(160);
+    for (const { frame, x, y } of frames) {
+      expect(y).toBeCloseTo(parabola(x), 6);
+      expect(lengthTo(x)).toBeCloseTo(whole * share(frame - 1), 6);
+    }
+    const [move] = moves;
+    expect(move!.wayMm).toBeCloseTo(whole, 6);
+    expect(move!.graduations.reduce((sum, { stepMm }) => sum + stepMm, 0)).toBeCloseTo(whole, 6);
+  });
+
+  it('is on each field on its frame', () => {
+    const legs = [leg(a, 1, b, 31), leg(b, 31, c, 41)];
+    const { frames } = solved({ length: 48, moves: [pan(legs, { curved: true })] }).solved;
+    expect([frames[30], frames[40], frames[47]]).toMatchObject([
+      { x: 80, y: 60 },
+      { x: 160, y: 0 },
+      { x: 160, y: 0 },
+    ]);
+    for (const { frame, x } of frames.slice(0, 31))
+      expect(lengthTo(x)).toBeCloseTo((lengthTo(80) * (frame - 1)) / 30, 6);
+  });
+
+  it('has graduations by hand that add up to its length', () => {
+    const steps = (mm: number) => {
+      const spacing = { form: 'steps', mm: Array.from({ length: 10 }, () => mm / 10) } as const;
+      return build.codes({
+        moves: [pan([{ ...leg(a, 1, c, 11, spacing), passing: [b] }], { curved: true })],
+      });
+    };
+    expect(steps(lengthTo(160))).not.toContain('steps-sum');
+    expect(steps(160)).toContain('steps-sum');
+  });
+});
+
 describe('a pan and a truck at once', () => {
   const a = field('A', { widthMm: 254 });
   const b = field('B', { widthMm: 200, xMm: 90, yMm: -30 });

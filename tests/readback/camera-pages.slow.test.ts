@@ -277,6 +277,51 @@ truck A@13 > C@2+0 graduated
     expect(crossesOn(page!)).toEqual([]);
   });
 
+  test('a curved way is drawn as its curve, its graduations so far along it as the ease says', async () => {
+    const solved = solve(`cut 20
+time 3+0
+level BG
+field A full
+field B full at 60,45
+field C full at 120,0
+pan A@1 > B > C@3+0 curved ease 24 graduated
+`);
+    // The parabola through the three centres; its length from the left by many chords.
+    const y = (x: number) => 45 - (45 * (x - 60) ** 2) / 60 ** 2;
+    const parts = 12_000;
+    const sums = [0];
+    for (let i = 1; i <= parts; i++) {
+      const [a, b] = [((i - 1) * 120) / parts, (i * 120) / parts];
+      sums.push(sums[i - 1]! + Math.hypot(b - a, y(b) - y(a)));
+    }
+    const v = 1 / (71 - 24);
+    const share = (i: number) =>
+      i < 24 ? (v * i * i) / 48 : i <= 47 ? v * (i - 12) : 1 - (v * (71 - i) ** 2) / 48;
+    const stations = Array.from({ length: 72 }, (_, count): Station => {
+      const wanted = share(count) * sums.at(-1)!;
+      const x = (sums.findIndex((sum) => sum >= wanted - 1e-9) * 120) / parts;
+      return { frame: count + 1, count, x, y: y(x) };
+    });
+    for (const settings of [{}, { paper: 'A3', labels: 'ja' }] as const) {
+      const [page] = await printed(solved, cameraChartPages, settings);
+      expect(chartProblems(page!, { ...truthOf(solved), stations })).toEqual([]);
+      const n = ratio(page!);
+      const [standard] = fieldsOn(page!);
+      const middle = { x: standard!.x + standard!.width / 2, y: standard!.y + standard!.height / 2 };
+      const pieces = page!.lines.filter(
+        ({ pen, x1, y1, x2, y2 }) =>
+          pen.ink === '#000000' && near(pen.widthMm, 0.3, 0.001) && Math.hypot(x2 - x1, y2 - y1) < 2,
+      );
+      const along = pieces.flatMap(({ x1, y1, x2, y2 }) => [
+        { x: (x1 - middle.x) * n, y: (middle.y - y1) * n },
+        { x: (x2 - middle.x) * n, y: (middle.y - y2) * n },
+      ]);
+      // Many short chords, all of them on the parabola; with straight legs they would be two long ones.
+      expect(pieces.length).toBeGreaterThan(90);
+      for (const one of along) expect(near(one.y, y(one.x), 0.1)).toBe(true);
+    }
+  });
+
   test('a field that a pull brings nothing to is used where the camera stands on it', async () => {
     for (const fix of ['', 'fix full\n']) {
       const [page] = await printed(

@@ -132,6 +132,8 @@ export interface CameraMessages {
     readonly still: number;
     readonly frames: number;
   };
+  readonly 'place-passed': None;
+  readonly 'curve-straight': None;
   readonly 'carry-width': /** Of a truck that gives the width alone; `partner`: the move that gives the centre. */ {
     readonly partner: MoveKind;
   };
@@ -412,6 +414,17 @@ export const camera: Entries<CameraMessages> = {
       'field A 60%\ntruck quick full@1 > A@24 fair ア@6 85%',
       'field A 60%\ntruck quick full@1 > A@24 fair ア@6 55%',
     ),
+  },
+  'place-passed': {
+    severity: 'error',
+    example: cut(
+      'field P full at 6,0\nfield Q full at 6,6\npan full@1 > P > Q@24',
+      'field P full at 6,0\nfield Q full at 6,6\npan full@1 > P > Q@24 curved',
+    ),
+  },
+  'curve-straight': {
+    severity: 'error',
+    example: cut('field P full at 8,0\npan full@1 > P@24 curved', 'field P full at 8,0\npan full@1 > P@24'),
   },
   'carry-width': {
     severity: 'error',

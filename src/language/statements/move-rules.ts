@@ -21,6 +21,7 @@ const CW = word('cw');
 const CCW = word('ccw');
 const LOOP = word('loop');
 const SIDEWAYS = word('sideways');
+const CURVED = word('curved');
 
 export const SENSES = { CW, CCW };
 
@@ -57,6 +58,7 @@ const NONE: MoveOptions = {
   sense: null,
   loop: null,
   sideways: null,
+  curved: null,
 };
 
 /** Options of one statement, gathered from behind all its legs; what was said twice is reported. */
@@ -180,7 +182,7 @@ export function moveRules(dsl: ParsingDsl, shared: SharedRules): MoveRules {
     ]),
   );
 
-  const flag = (kind: typeof GRADUATED, key: 'graduated' | 'log' | 'sideways') => ({
+  const flag = (kind: typeof GRADUATED, key: 'graduated' | 'log' | 'sideways' | 'curved') => ({
     ALT: (): MoveOptions => {
       const token = dsl.CONSUME(kind);
       reportRetired(dsl, token);
@@ -201,6 +203,7 @@ export function moveRules(dsl: ParsingDsl, shared: SharedRules): MoveRules {
       flag(GRADUATED, 'graduated'),
       flag(LOG, 'log'),
       flag(SIDEWAYS, 'sideways'),
+      flag(CURVED, 'curved'),
       turning(CW, 'cw'),
       turning(CCW, 'ccw'),
       {
@@ -248,12 +251,29 @@ export function moveRules(dsl: ParsingDsl, shared: SharedRules): MoveRules {
   return rules;
 }
 
-/** A rule for `A@1 > B@48 ease 6 12 > C@96 …`, whatever stands on the frames. */
+/** Tokens of the longest place, `ア(-1,-2)`, and the one behind it. */
+const LONGEST_PLACE = 9;
+
+/** Whether the next place has no frame and leads on: `B >`, not `B@24`. */
+function passed(dsl: ParsingDsl): boolean {
+  for (let i = 1; i <= LONGEST_PLACE; i++) {
+    const { tokenType } = dsl.LA(i);
+    if (tokenType === Greater) return i > 1;
+    if (tokenType === At) return false;
+  }
+  return false;
+}
+
+/**
+ * A rule for `A@1 > B@48 ease 6 12 > C@96 …`, whatever stands on the frames. `passes`: places on the way may be without a frame,
+ * `A@1 > B > C@96`, which only a curved way has a meaning for.
+ */
 export function legsOf<P extends { readonly span: Point['span'] }>(
   dsl: ParsingDsl,
   shared: SharedRules,
   named: string,
   value: Rule<P>,
+  passes = false,
 ): Rule<Legs<P>> {
   const { moment, tail } = moveRules(dsl, shared);
   const stop = dsl.RULE(`${named}Stop`, (): Stop<P> => {
@@ -269,10 +289,19 @@ export function legsOf<P extends { readonly span: Point['span'] }>(
     dsl.AT_LEAST_ONE({
       DEF: () => {
         dsl.CONSUME(Greater);
+        const passing: P[] = [];
+        if (passes)
+          dsl.MANY({
+            GATE: () => passed(dsl),
+            DEF: () => {
+              passing.push(dsl.SUBRULE(value));
+              dsl.CONSUME1(Greater);
+            },
+          });
         const to = dsl.SUBRULE1(stop);
         const behind = dsl.SUBRULE(tail);
         dsl.ACTION(() => {
-          legs.push({ to, spacing: behind.spacing });
+          legs.push({ passing, to, spacing: behind.spacing });
           options = merged(dsl, options, behind.options);
         });
       },

@@ -124,7 +124,7 @@ function dragged<K extends 'pull' | 'follow'>(kind: K, dsl: ParsingDsl, shared: 
 
 const rules: { readonly [W in MoveWord]: StatementRule } = {
   pan: statement('pan', 'pan A@1+1 > B@5+0', (dsl, shared) => {
-    const legs = legsOf(dsl, shared, 'pan', shared.name);
+    const legs = legsOf(dsl, shared, 'pan', shared.name, true);
     return () => fromPlaceToPlace('pan', [], dsl.SUBRULE(legs));
   }),
 
@@ -191,7 +191,7 @@ const rules: { readonly [W in MoveWord]: StatementRule } = {
       dsl.CONSUME(Close);
       return { span: dsl.since(first), label, xMm: x.value, yMm: y.value };
     });
-    const legs = legsOf(dsl, shared, 'slide', place);
+    const legs = legsOf(dsl, shared, 'slide', place, true);
     return () => {
       const levels = dsl.SUBRULE(list);
       return fromPlaceToPlace('slide', levels, dsl.SUBRULE1(legs));

@@ -107,6 +107,7 @@ export function sections(commands: readonly CardRow[]): CardSection[] {
         ['log', 'by equal ratios (truck)'],
         ['about 10,20', 'the point that stays (truck level, turn)'],
         ['loop 420mm', 'artwork painted as a loop (pull)'],
+        ['curved', 'one smooth way through all places (pan, slide)'],
         ['sideways', 'to the right first (shake, sway)'],
       ],
     },

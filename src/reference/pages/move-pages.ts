@@ -31,6 +31,10 @@ const BEHIND = {
   cw: ['cw', 'clockwise'],
   ccw: ['ccw', 'counter-clockwise'],
   loop: ['loop 420mm', 'the artwork is painted as a loop of this length'],
+  curved: [
+    'curved',
+    'one smooth way through all places, instead of straight ones. A place without a frame (`A@1 > B > C@5+0`) is passed when the way gets there',
+  ],
   sideways: ['sideways', 'to the right first. Default: up first'],
 } satisfies Record<string, Part>;
 
@@ -77,7 +81,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
     parts: [
       ['A@1+1 > B@5+0', 'exactly on field A on that frame, exactly on B on this one'],
       LEG,
-      ...moveParts('ease', 'curve', 'steps', 'graduated', 'on', 'carry'),
+      ...moveParts('ease', 'curve', 'steps', 'curved', 'graduated', 'on', 'carry'),
     ],
     examples: [
       {
@@ -88,6 +92,10 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
         text: 'A "Pim": (1--2--)..\nfield B full at 90,0\npan full@1 > B@5+0 ease 12 carry A\n',
         says: 'A follow pan: Pim goes with the camera.',
       },
+      {
+        text: 'A: 1..\nlevel A free\nfield B full at 40,20\nfield C full at 80,0\npan full@1 > B > C@5+0 curved ease 18\n',
+        says: 'Over the roof in one curve: B is passed when the way gets there.',
+      },
     ],
     codes: [
       ...MOVES,
@@ -95,6 +103,8 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       'steps-count',
       'steps-sum',
       'pan-sizes',
+      'place-passed',
+      'curve-straight',
       'field-missed',
       'unknown-field',
       'carried-level',
@@ -247,7 +257,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
         'at that place on that frame, at this one on this; the names of the marks may be left out',
       ],
       ['> (0,40)@7+0', 'a further leg; what follows a leg is that leg’s'],
-      ...moveParts('ease', 'curve', 'steps', 'graduated', 'on'),
+      ...moveParts('ease', 'curve', 'steps', 'curved', 'graduated', 'on'),
     ],
     examples: [
       {
@@ -263,6 +273,8 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       ...MOVES,
       ...LEGS,
       'steps-count',
+      'place-passed',
+      'curve-straight',
       'steps-sum',
       'unknown-level',
       'level-repeated',

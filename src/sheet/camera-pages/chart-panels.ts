@@ -8,6 +8,7 @@ import { fieldLegs, givenOf, goingAlong, kindOf, legsOf, startOf } from '../../s
 import type { Settings } from '../../shot/settings.js';
 import type { Level } from '../../shot/shot.js';
 import { clockwise, turnOf } from '../../solve/camera/plane-turns.js';
+import { curveOf } from '../../solve/camera/smooth-curve.js';
 import type { Graduation, PlacementFrame, SolvedMove } from '../../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
 import { keysOf } from '../camera/camera-plan.js';
@@ -57,6 +58,10 @@ type Corner = (typeof CORNERS)[number];
 export interface PanelWay {
   readonly solved: SolvedMove;
   readonly points: readonly WayPoint[];
+  /** A curved way as it is drawn, closer than its graduations; null: from one to the next. */
+  readonly line: readonly Pt[] | null;
+  /** Marks without a frame that a curved way passes. */
+  readonly passing: readonly { readonly at: Pt; readonly name: string }[];
   /** Graduations were typed (`graduated`, `steps`): their counts are printed too. */
   readonly counted: boolean;
   /** It is the way of that corner of the field or of the sheet, since the middle tells too little; else null. */
@@ -219,7 +224,7 @@ function cameraWay(one: SolvedMove, solved: SolvedShot, west: boolean): PanelWay
   const { settings } = solved.shot;
   const keys = keysOf(goingAlong(move), solved, west);
   const centres = graduations.map(({ x, y }): Pt => [x, y]);
-  if (!kindOf(move).grows) return [wayOf(one, centres, keys, null)];
+  if (!kindOf(move).grows) return [wayOf(one, centres, keys, null, undefined, curveDrawn(move, [0, 0]))];
   const turns = turnsOf(graduations, fieldLegs(move)[0]!.from.turnDeg, solved);
   const corners = graduations.map(({ x, y, value }, i) =>
     seen(x, y, value ?? settings.field.widthMm, turns[i]!, settings),
@@ -248,14 +253,35 @@ function longestCorner(all: readonly Corners[]): { readonly way: Pt[]; readonly 
   return { way: ways[found]!, corner: CORNERS[order[found]!]! };
 }
 
+/** Points to draw a leg of a curve with: chords so short that nobody sees their corners. */
+const CURVE_POINTS = 96;
+
+/** `home`: where its places are counted from. Fields that it passes are drawn as fields. */
+function curveDrawn(move: Move, [hx, hy]: Pt): Pick<PanelWay, 'line' | 'passing'> {
+  const curve = curveOf(move);
+  if (!curve) return { line: null, passing: [] };
+  const line = curve.legs.flatMap(({ at }, i) =>
+    Array.from({ length: CURVE_POINTS + 1 }, (_, k): Pt => {
+      const { x, y } = at(k / CURVE_POINTS);
+      return [x + hx, y + hy];
+    }).slice(i === 0 ? 0 : 1),
+  );
+  const passing = legsOf(move, 'place').flatMap((leg) =>
+    leg.passing.map(({ xMm, yMm, label }) => ({ at: [xMm + hx, yMm + hy] as Pt, name: label })),
+  );
+  return { line, passing };
+}
+
 function wayOf(
   solved: SolvedMove,
   places: readonly Pt[],
   keys: ReadonlyMap<number, readonly string[]>,
   ofCorner: Corner | null,
   named: ReadonlyMap<number, string> = new Map(),
+  curve: Pick<PanelWay, 'line' | 'passing'> = { line: null, passing: [] },
 ): PanelWay {
   return {
+    ...curve,
     solved,
     counted: graduated(solved.move),
     ofCorner,
@@ -373,7 +399,7 @@ function levelWay(
         [end, to.label] as const,
       ]),
     );
-    return [wayOf(one, places, keys, null, named)];
+    return [wayOf(one, places, keys, null, named, curveDrawn(move, [hx, hy]))];
   }
   const sheet = sheetSize(level, solved);
   const corners = graduations.map(({ frame }) => {
@@ -507,6 +533,6 @@ export function panelBounds({ fields, outlines, pivots, ways }: ChartPanel): Ret
     ...pivots,
     ...fields.flatMap(({ corners }) => [...corners]),
     ...outlines.flatMap(({ corners }) => [...corners]),
-    ...ways.flatMap(({ points }) => points.map(({ at }) => at)),
+    ...ways.flatMap(({ points, line }) => [...points.map(({ at }) => at), ...(line ?? [])]),
   ]);
 }

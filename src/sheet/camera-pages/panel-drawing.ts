@@ -69,12 +69,14 @@ export function drawPanel(panel: ChartPanel, view: View, texts: ChartTexts): Mar
   }
   const ways = panel.ways.map((way) => {
     const points = way.points.map(({ at }) => place(at));
-    marks.push(...wayMarks(way, points, labels));
+    const drawn = (way.line ?? way.points.map(({ at }) => at)).map(place);
+    marks.push(...wayMarks(way, points, drawn, labels), ...passedMarks(way, view, labels));
     return { way, points };
   });
   for (const pivot of panel.pivots) marks.push(...pivotCross(place(pivot), labels));
   for (const field of panel.fields) nameField(field, view, labels, texts);
   for (const { way, points } of ways) namePlaces(way, points, labels, texts);
+  for (const { way } of ways) namePassed(way, view, labels, texts);
   for (const { way, points } of ways) nameRows(way, points, labels, texts);
   for (const { way, points } of ways) nameKeys(way, points, labels, texts);
   for (const outline of panel.outlines) nameOutline(outline, view, labels, texts);
@@ -189,10 +191,10 @@ const isEnd = (way: PanelWay, i: number) => i === 0 || i === way.points.length -
 const isNamed = (way: PanelWay, i: number) => isEnd(way, i) || way.points[i]!.name !== '';
 
 /** The line with its graduations: strokes across it, rings where a key stands, dots where a place has a name. */
-function wayMarks(way: PanelWay, points: readonly Pt[], labels: Labels): Mark[] {
+function wayMarks(way: PanelWay, points: readonly Pt[], drawn: readonly Pt[], labels: Labels): Mark[] {
   if (lengthOf(points) < A_POINT) return [];
-  const marks: Mark[] = [polyline(points, black(0.3))];
-  for (let i = 1; i < points.length; i++) labels.avoid([...points[i - 1]!, ...points[i]!]);
+  const marks: Mark[] = [polyline(drawn, black(0.3))];
+  for (let i = 1; i < drawn.length; i++) labels.avoid([...drawn[i - 1]!, ...drawn[i]!]);
   const strides = thinning(gapsOf(points));
   points.forEach(([x, y], i) => {
     const { count, keys } = way.points[i]!;
@@ -224,6 +226,28 @@ function wayMarks(way: PanelWay, points: readonly Pt[], labels: Labels): Mark[] 
     ),
   );
   return marks;
+}
+
+/** Marks that a curve passes on no frame of their own: a small ring on the way. */
+function passedMarks({ passing }: PanelWay, { place }: View, labels: Labels): Mark[] {
+  return passing.map(({ at }): Mark => {
+    const [x, y] = place(at);
+    labels.avoid([x - 0.8, y, x + 0.8, y]);
+    return { kind: 'circle', x, y, r: 0.8, stroke: black(0.22), fill: 'paper' };
+  });
+}
+
+function namePassed({ passing }: PanelWay, { place }: View, labels: Labels, texts: ChartTexts): void {
+  for (const { at, name } of passing) {
+    const [x, y] = place(at);
+    const places = [3, 5, 8].flatMap((off): Pt[] => [
+      [x, y - off],
+      [x, y + off],
+      [x + off, y],
+      [x - off, y],
+    ]);
+    if (name !== '') labels.put({ text: name, sizeMm: texts.smallMm, weight: 'bold', places, must: true });
+  }
 }
 
 function sidePlaces([x, y]: Pt, [dx, dy]: Pt, away: readonly number[]): Pt[] {

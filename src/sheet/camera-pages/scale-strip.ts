@@ -113,7 +113,8 @@ function stripOf(
   texts: ChartTexts,
 ): Strip[] | null {
   const { words, lengths } = texts;
-  const places = alongTheWay(points.map(({ at }) => at));
+  const curved = way.line !== null;
+  const places = curved ? alongTheCurve(points, way) : alongTheWay(points.map(({ at }) => at));
   const all = { from: Math.min(...places), to: Math.max(...places) };
   if (all.to - all.from < 0.5) return null;
   const to = Math.min(all.to, all.from + LONGEST_STRIP_MM);
@@ -125,7 +126,10 @@ function stripOf(
   const thinned = strokes.some(({ drawn }) => !drawn);
   const remarks = [
     ...(way.ofCorner ? [words.cornerWay(words.corners[way.ofCorner])] : []),
-    ...(aslant(degrees) ? [words.slope(figure(steepness(degrees), { decimals: 0 }), y1 > y0, x1 > x0)] : []),
+    ...(curved ? [words.alongCurve] : []),
+    ...(!curved && aslant(degrees)
+      ? [words.slope(figure(steepness(degrees), { decimals: 0 }), y1 > y0, x1 > x0)]
+      : []),
     ...(way.counted ? [words.countNought(texts.place(points[0]!.frame - points[0]!.count))] : []),
     ...(thinned ? [words.thinned(`${CLOSEST} mm`)] : []),
     ...(to < all.to ? [words.tooLong(lengths.text(to - all.from), lengths.text(all.to - all.from))] : []),
@@ -151,6 +155,15 @@ const steepness = (degrees: number): number => {
 };
 
 const aslant = (degrees: number): boolean => steepness(degrees) > 0.5 && steepness(degrees) < 89.5;
+
+/** How far along its curve each place lies. */
+function alongTheCurve(points: readonly WayPoint[], { solved: { graduations, start } }: PanelWay): number[] {
+  let gone = 0;
+  return points.map(({ frame }, i) => {
+    if (i > 0) gone += graduations[frame - start]!.stepMm;
+    return gone;
+  });
+}
 
 /** How far along the way each place lies; what runs back has a smaller number again. */
 function alongTheWay(places: readonly Pt[]): number[] {

@@ -1,7 +1,7 @@
 /** What stands in the camera column, and which moves stand beside which. */
 
 import type { Move } from '../../shot/camera/camera-model.js';
-import { kindOf, legsOf } from '../../shot/camera/move-kinds.js';
+import { isCurved, kindOf, legsOf } from '../../shot/camera/move-kinds.js';
 import { FRAMES_A_FOOT, type Settings } from '../../shot/settings.js';
 import type { Level, Shot } from '../../shot/shot.js';
 import { feetAndFrames, rowName, secondsAndFrames } from '../../shot/time-notation.js';
@@ -285,7 +285,8 @@ export function keysOf(
 /** Every step like every other: one line of words tells all. */
 export function isConstant({ move, graduations }: SolvedMove): boolean {
   const { goes, legs } = kindOf(move);
-  if (legs === 'swing' || move.on > 1 || move.legs.length > 1) return false;
+  // A bend needs its places, however even its speed.
+  if (legs === 'swing' || isCurved(move) || move.on > 1 || move.legs.length > 1) return false;
   const steps = graduations
     .slice(1)
     .map(({ stepMm, value }, i) => (goes ? stepMm : (value ?? 0) - (graduations[i]!.value ?? 0)));

@@ -11,10 +11,12 @@ import {
   legsOf,
   type MoveSign,
   parametersOf,
+  placesOf,
   rowsOf,
 } from '../../shot/camera/move-kinds.js';
 import type { Form, Parameter, Told } from '../../shot/camera/move-parameters.js';
 import type { Settings } from '../../shot/settings.js';
+import { curveOf } from '../../solve/camera/smooth-curve.js';
 import type { Graduation } from '../../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
 import type { LabelLanguage } from '../../words/labels.js';
@@ -131,7 +133,7 @@ function endName(move: Move, telling: LabelContext): ((end: unknown) => string) 
 
 /** `A→B→C` */
 const route = (legs: readonly Leg<unknown>[], name: (end: unknown) => string): string =>
-  [legs[0]!.from, ...legs.map(({ to }) => to)].map(name).join('→');
+  placesOf(legs).map(name).join('→');
 
 /** In or out. */
 const sense = (growth: number): string => (growth >= 0 ? 'T.U' : 'T.B');
@@ -299,9 +301,11 @@ export const outlined = (move: Move): readonly string[] =>
 export function arrowsOf(move: Move, turned: (frame: number) => number): ReadonlyMap<number, number> {
   const direction = givenOf(move, 'direction');
   if (direction) return new Map([[rowsOf(move).from, direction.degrees]]);
+  const curve = curveOf(move);
   return new Map(
-    legsOf(move, 'place').flatMap(({ from, to, start }) => {
-      const [dx, dy] = [to.xMm - from.xMm, to.yMm - from.yMm];
+    legsOf(move, 'place').flatMap(({ from, to, start }, i) => {
+      const curved = curve?.legs[i]?.directionAt(0);
+      const [dx, dy] = curved ? [curved.x, curved.y] : [to.xMm - from.xMm, to.yMm - from.yMm];
       if (dx === 0 && dy === 0) return [];
       return [[start, (Math.atan2(dy, dx) * 180) / Math.PI + turned(start)] as const];
     }),

@@ -139,7 +139,9 @@ export function finishCamera(
   const moves = sharing([...draft.moves].sort((a, b) => startOf(a) - startOf(b)));
   const full = draft.made.get(FULL) ?? standardField(settings, whole);
   const named = new Set<Field>();
-  for (const move of moves) for (const { from, to } of fieldLegs(move)) named.add(from).add(to);
+  for (const move of moves)
+    for (const { from, passing, to } of fieldLegs(move))
+      for (const field of [from, ...passing, to]) named.add(field);
   const fixed = draft.fix && draft.made.get(draft.fix.field.text);
   if (fixed) named.add(fixed);
   const first = moves.find((move) => kindOf(move).quantity === 'field');

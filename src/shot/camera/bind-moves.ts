@@ -1,6 +1,6 @@
 /** Moves: frames, millimetres and degrees of each. A move with a name or time that cannot be had is left out. */
 
-import { diagnose, type Span } from '../../language/diagnostic.js';
+import { diagnose, type Fix, type Span } from '../../language/diagnostic.js';
 import type { Numeral, Range, Word } from '../../language/tree.js';
 import type {
   MarkedPlace,
@@ -44,15 +44,25 @@ function placedLegs(node: MoveStatement, form: PlaceForm, binding: Binding): rea
     at: binding.clock.position(node.from.at),
     span: node.from.span,
   };
-  for (const { to, spacing } of node.legs) {
+  checkCurve(node, binding);
+  for (const { passing, to, spacing } of node.legs) {
+    const between = passing.map(value);
     const end = { value: value(to.value), at: binding.clock.position(to.at), span: to.span };
     const spread = spacingOf(spacing, quick, binding);
-    if (start.value === null || end.value === null || start.at === null || end.at === null || !spread)
+    if (
+      between.includes(null) ||
+      start.value === null ||
+      end.value === null ||
+      start.at === null ||
+      end.at === null ||
+      !spread
+    )
       whole = false;
     else {
       const last = spacing.at(-1)?.span ?? to.span;
       made.push({
         from: start.value,
+        passing: between,
         to: end.value,
         start: start.at,
         end: end.at,
@@ -63,6 +73,25 @@ function placedLegs(node: MoveStatement, form: PlaceForm, binding: Binding): rea
     start = end;
   }
   return whole && made.length > 0 ? made : null;
+}
+
+/** A way bends at a third place; and only one that bends passes a place when it gets there. */
+function checkCurve({ legs, options: { curved }, span }: MoveStatement, { report }: Binding): void {
+  const passed = legs.flatMap(({ passing }) => passing)[0];
+  if (passed && !curved) {
+    const end: Span = { ...span, start: span.end };
+    const fix: Fix = { action: 'write', written: 'curved', edits: [{ span: end, text: ' curved' }] };
+    report(diagnose('place-passed', passed.span, {}, { fix }));
+  }
+  if (curved && legs.length < 2 && !passed)
+    report(
+      diagnose(
+        'curve-straight',
+        curved,
+        {},
+        { fix: { action: 'leave-out', edits: [{ span: curved, text: '' }] } },
+      ),
+    );
 }
 
 /** `a..b`: every frame of the range has moved, so it is at rest on the frame (or the moment) before. */
@@ -83,7 +112,7 @@ function rangedLeg(
     for (const { span, form: word } of node.spacing) misplaced(word, node.kind, span, binding);
   const spacing = spacingOf(form === 'swing' ? [] : node.spacing, false, binding);
   if (!frames || !spacing) return null;
-  return [{ from: null, to: null, ...frames, spacing, span: node.span }];
+  return [{ from: null, passing: [], to: null, ...frames, spacing, span: node.span }];
 }
 
 function misplaced(word: string, kind: MoveKind, span: Span, { report }: Binding): void {
@@ -96,6 +125,7 @@ function placeOf(options: MoveOptions, option: Option): Span | null {
     case 'graduated':
     case 'log':
     case 'sideways':
+    case 'curved':
       return options[option];
     case 'carry':
       return options.carry[0]?.span ?? null;
@@ -104,7 +134,16 @@ function placeOf(options: MoveOptions, option: Option): Span | null {
   }
 }
 
-const OPTIONS: readonly Option[] = ['graduated', 'log', 'carry', 'about', 'sense', 'loop', 'sideways'];
+const OPTIONS: readonly Option[] = [
+  'graduated',
+  'log',
+  'carry',
+  'about',
+  'sense',
+  'loop',
+  'sideways',
+  'curved',
+];
 
 /** Reports the options that say nothing of such a move; `on` may stand behind any. */
 function checkOptions({ kind, options }: MoveStatement, binding: Binding): void {

@@ -49,6 +49,8 @@ export type Spacing =
 
 export interface Leg<P> {
   readonly from: P;
+  /** Places without a frame that a curved way passes in between. */
+  readonly passing: readonly P[];
   readonly to: P;
   readonly start: number;
   readonly end: number;

@@ -65,7 +65,7 @@ interface KindOfMove<L extends LegForm, P> {
 const kind = <const L extends LegForm, P extends Parameters>(entry: KindOfMove<L, P>): KindOfMove<L, P> =>
   entry;
 
-const { about, carry, direction, loop, period, quick, ratios, sense, sideways, size, swing, way } =
+const { about, carry, curved, direction, loop, period, quick, ratios, sense, sideways, size, swing, way } =
   parameters;
 
 const ofCamera = { target: 'camera', alone: true } as const;
@@ -77,7 +77,7 @@ export const moveKinds = {
   pan: kind({
     ...ofCamera,
     legs: 'field',
-    parameters: { carry },
+    parameters: { curved, carry },
     quantity: 'field',
     phase: 1,
     goes: true,
@@ -129,7 +129,7 @@ export const moveKinds = {
   slide: kind({
     ...ofLevels,
     legs: 'place',
-    parameters: {},
+    parameters: { curved },
     quantity: 'slide',
     phase: 3,
     goes: true,
@@ -260,6 +260,16 @@ export const legsOf = <L extends LegForm>(move: Move, form: L): readonly Leg<Leg
 
 /** The legs of one that goes from field to field; none of others. */
 export const fieldLegs = (move: Move): readonly Leg<Field>[] => legsOf(move, 'field');
+
+/** All places of a move by name, in the order of its way. */
+export const placesOf = <P>(legs: readonly Leg<P>[]): readonly P[] => [
+  legs[0]!.from,
+  ...legs.flatMap(({ passing, to }) => [...passing, to]),
+];
+
+/** Whether it goes one smooth way through all its places. */
+export const isCurved = ({ parameters }: Pick<Move, 'parameters'>): boolean =>
+  'curved' in parameters && parameters.curved;
 
 /** How much the picture grows with each leg of a truck, in its own measure; negative where it shrinks. None of other moves. */
 export function growthOf(move: Move): readonly number[] {

@@ -63,8 +63,11 @@ function parameter<F extends Form, const T extends Told>(
 }
 
 /** `option` stands behind the move or not. */
-const flag = <const T extends Told>(option: 'sideways', told: T, rest: { readonly toldUnset?: true } = {}) =>
-  parameter('flag', { ...plain, ...rest, told, option }, ({ options }) => options[option] !== null);
+const flag = <const T extends Told>(
+  option: 'sideways' | 'curved',
+  told: T,
+  rest: { readonly toldUnset?: true } = {},
+) => parameter('flag', { ...plain, ...rest, told, option }, ({ options }) => options[option] !== null);
 
 /** Graduations by hand of a camera's truck are widths already: no ratios besides. */
 export const ratios = parameter(
@@ -85,6 +88,8 @@ export const ratios = parameter(
     return true;
   },
 );
+/** One smooth way through all places instead of straight ones from each to the next. */
+export const curved = flag('curved', 'manner');
 export const sideways = flag('sideways', 'memo', { toldUnset: true });
 
 /** Levels that go along. */

@@ -203,6 +203,7 @@ const swingPath = (move: Move, at: Path['at']): Path => ({
   start: startOf(move),
   end: endOf(move),
   at,
+  alongMm: null,
   legs: [],
 });
 

@@ -7,6 +7,7 @@ import { before, clampFrame, named, SAME_DEGREES, SAME_MM, type Stage, write } f
 import { between, byRatio } from './easing.js';
 import { type Driver, type Path, pathOf, type Sample } from './move-path.js';
 import { clockwise, turnOf, type Vector } from './plane-turns.js';
+import { curveOf } from './smooth-curve.js';
 
 /** Whether two widths are one size; 60% and 152.4mm of 254 are. */
 export const sameWidth = (a: number, b: number) => Math.abs(a - b) <= 1e-6 * Math.max(a, b);
@@ -49,6 +50,7 @@ function driveFields(move: FieldMove, log: boolean, stage: Stage): Path {
     move,
     (a, b, p) => partOf(fieldBetween(a, b, log, p), gives),
     ({ name }) => name,
+    curveOf(move),
   );
   const start = clampFrame(stage, path.start);
   checkJump(move, path.at(path.start), start, stage);
@@ -203,7 +205,7 @@ export const wayDrives: { readonly [K in KindsWith<'way'>]: Driver<K> } = {
 };
 
 function driveSlide(move: MoveOf<'slide'>, stage: Stage): Path {
-  const path = pathOf(move, placeBetween, ({ label }) => label);
+  const path = pathOf(move, placeBetween, ({ label }) => label, curveOf(move));
   const first = path.at(path.start);
   for (const { level, slideX, slideY } of named(stage, move.target.levels)) {
     const { last, running } = before(stage, `${level.name} slide`, path.start);

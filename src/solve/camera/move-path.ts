@@ -4,6 +4,7 @@ import type { Leg, Move, MoveKind, MoveOf, Spacing } from '../../shot/camera/cam
 import { rests } from '../../shot/camera/move-kinds.js';
 import type { Stage } from './camera-tracks.js';
 import { progress, sampled } from './easing.js';
+import type { CurvedLegs } from './smooth-curve.js';
 import type { CameraFrame, Graduation, SolvedMove } from './solved-camera.js';
 
 /** Where the moved thing is: the camera's centre or a displacement, and what the move drives besides. */
@@ -22,6 +23,8 @@ export interface PathLeg {
   readonly end: number;
   readonly spacing: Spacing;
   readonly place: (p: number) => Sample;
+  /** How long it is along its curve, mm; null: straight from its start to its end. */
+  readonly curveMm: number | null;
   readonly fromLabel: string;
   readonly toLabel: string;
 }
@@ -31,6 +34,8 @@ export interface Path {
   readonly end: number;
   /** Frames outside give the nearest end. */
   readonly at: (frame: number) => Sample;
+  /** Along a curve: how far it has gone since the start, mm; null where its legs are straight. */
+  readonly alongMm: ((frame: number) => number) | null;
   /** Empty where the thing swings about a place instead of going to one. */
   readonly legs: readonly PathLeg[];
 }
@@ -46,15 +51,17 @@ export function pathOf<E>(
   move: Pick<Move, 'kind' | 'on'> & { readonly legs: readonly Leg<E>[] },
   place: (from: E, to: E, p: number) => Sample,
   label: (end: E) => string = () => '',
+  curve: CurvedLegs | null = null,
 ): Path {
   const { on } = move;
   const manner = rests(move) ? 'rests' : 'moved';
   const legs = move.legs.map(
-    ({ start, end, spacing, from, to }): PathLeg => ({
+    ({ start, end, spacing, from, to }, i): PathLeg => ({
       start,
       end,
       spacing,
-      place: (p) => place(from, to, p),
+      place: curve ? (p) => ({ ...place(from, to, p), ...curve.legs[i]!.at(p) }) : (p) => place(from, to, p),
+      curveMm: curve ? curve.legs[i]!.lengthMm : null,
       fromLabel: label(from),
       toLabel: label(to),
     }),
@@ -66,14 +73,29 @@ export function pathOf<E>(
   }));
   const first = timed[0]!;
   let near = first;
-  const at = (frame: number): Sample => {
+  const shareAt = (frame: number): number => {
     if (!(frame > near.leg.start && frame <= near.leg.end)) {
       near = timed.findLast(({ leg }) => frame > leg.start) ?? first;
     }
     const i = Math.max(0, Math.min(near.steps, frame - near.leg.start));
-    return near.leg.place(near.spread(sampled(i, near.steps, on, manner)));
+    return near.spread(sampled(i, near.steps, on, manner));
   };
-  return { start: first.leg.start, end: timed[timed.length - 1]!.leg.end, at, legs };
+  const at = (frame: number): Sample => {
+    const share = shareAt(frame);
+    return near.leg.place(share);
+  };
+  const alongMm = (frame: number): number => {
+    const share = shareAt(frame);
+    const before = legs.slice(0, legs.indexOf(near.leg)).reduce((sum, { curveMm }) => sum + curveMm!, 0);
+    return before + share * near.leg.curveMm!;
+  };
+  return {
+    start: first.leg.start,
+    end: timed[timed.length - 1]!.leg.end,
+    at,
+    alongMm: curve ? alongMm : null,
+    legs,
+  };
 }
 
 // ---- the graduations of a move: where its moving thing is on each frame, numbered from 0 where it leaves
@@ -98,7 +120,11 @@ export function solveMove(
     const leg = path.legs.findLast((l) => frame > l.start) ?? path.legs[0];
     // What gives the width alone goes no way: the centre is another move's.
     const stays = frame === path.start || move.gives === 'width';
-    const stepMm = stays ? 0 : stepAlong(leg, sample.x - before.x, sample.y - before.y);
+    const stepMm = stays
+      ? 0
+      : path.alongMm
+        ? path.alongMm(frame) - path.alongMm(frame - 1)
+        : stepAlong(leg, sample.x - before.x, sample.y - before.y);
     const width = camera[Math.max(1, frame) - 1]?.width;
     const stepShare = width ? stepMm / width : 0;
     largest = Math.max(largest, Math.abs(stepMm));
@@ -130,8 +156,9 @@ export function solveMove(
   };
 }
 
-/** Straight from the leg's start to its end, mm. */
+/** From the leg's start to its end, mm: straight, or along its curve. */
 export function legWay(leg: PathLeg): number {
+  if (leg.curveMm !== null) return leg.curveMm;
   const from = leg.place(0);
   const to = leg.place(1);
   return Math.hypot(to.x - from.x, to.y - from.y);

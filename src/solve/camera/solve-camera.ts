@@ -84,7 +84,9 @@ export function solveCamera(
   checkScan(context, frames, placement, places, report);
   const light = checkLight(camera.light, camera.flashing, context, report);
 
-  const used = usedAt(stage, length, rest);
+  const passed = new Set(moves.flatMap(fieldLegs).flatMap(({ passing }) => passing));
+  const stands = usedAt(stage, length, rest);
+  const used = (field: Field) => passed.has(field) || stands(field);
   return {
     solved: {
       frames,
@@ -143,7 +145,9 @@ function keepPositive(stage: Stage, moves: readonly Move[], report: Report): voi
 /** All fields that matter, each once: those of the cut, where the camera rests, and those that moves name. */
 function fieldsOf(camera: Camera): Set<Field> {
   const all = new Set([...camera.fields, camera.rest]);
-  for (const move of camera.moves) for (const leg of fieldLegs(move)) all.add(leg.from).add(leg.to);
+  for (const move of camera.moves)
+    for (const { from, passing, to } of fieldLegs(move))
+      for (const field of [from, ...passing, to]) all.add(field);
   return all;
 }
 

@@ -123,6 +123,7 @@ export const movesIn = ({ cut: cutWord, cutShort }: EnglishTerms): MoveWords => 
   },
   told: {
     ratios: () => 'equal ratios',
+    curved: () => 'curved',
     quick: () => 'Q.',
     carry: (levels) => `with ${levels}`,
     direction: (arrow) => arrow,
@@ -135,6 +136,7 @@ export const movesIn = ({ cut: cutWord, cutShort }: EnglishTerms): MoveWords => 
     sideways: (set) => (set === 'yes' ? 'left and right (right first)' : 'up and down (up first)'),
   },
   changed: {
+    curved: (_, curved) => (curved ? 'curved' : 'straight'),
     ratios: (_, by) => (by ? 'by equal ratios' : 'by equal widths'),
     quick: (_, quick) => (quick ? 'quick' : 'not quick'),
     carry: (levels) => (levels === '' ? 'carrying no level' : `carrying ${levels}`),
@@ -282,6 +284,7 @@ export const cameraPages: CameraPageWords = {
     bottomRight: 'lower right',
     bottomLeft: 'lower left',
   },
+  alongCurve: 'measured along the curve',
   slope: (degrees, up, right) => `leads ${degrees}° ${up ? 'up' : 'down'} to the ${right ? 'right' : 'left'}`,
   thinned: (closest) => `closer than ${closest} only every 2nd, 4th … graduation is drawn`,
   edgeShows: (row, by, worst) => `edge shows from row ${row}, at most ${by} on row ${worst}`,

@@ -94,6 +94,7 @@ export const moves: MoveWords = {
     sway: { name: 'ローリング' },
   },
   told: {
+    curved: () => '曲線',
     ratios: () => '等比',
     quick: () => 'Q.',
     carry: (levels) => `${levels}付け`,
@@ -107,6 +108,7 @@ export const moves: MoveWords = {
     sideways: (set) => (set === 'yes' ? '左右（右から）' : '上下（上から）'),
   },
   changed: {
+    curved: (_, curved) => (curved ? '曲線' : '直線'),
     ratios: (_, by) => (by ? '等比' : '等差'),
     quick: (_, quick) => (quick ? 'クイック' : '通常'),
     carry: (levels) => (levels === '' ? '付けなし' : `${levels}付け`),
@@ -232,6 +234,7 @@ export const cameraPages: CameraPageWords = {
   eachFrameFrom: (step, row) => `毎コマ ${step}（${row}から）`,
   cornerWay: (corner) => `目盛りは画面の${corner}の隅の動き`,
   corners: { topLeft: '左上', topRight: '右上', bottomRight: '右下', bottomLeft: '左下' },
+  alongCurve: '長さは曲線に沿う',
   slope: (degrees, up, right) => `水平から ${degrees}° ${right ? '右' : '左'}${up ? '上' : '下'}へ`,
   thinned: (closest) => `${closest} より狭い所は目盛りを 2本ごと、4本ごと…に描く`,
   edgeShows: (row, by, worst) => `端が見える ${row}から、最大 ${by}（${worst}）`,

@@ -1,6 +1,20 @@
 import { describe, expect, test } from 'vitest';
 import { bare, readOne, told } from '../read-text.js';
 
+describe('a pan and a slide', () => {
+  test('may pass places without a frame, before one that has its frame', () => {
+    const { legs, options } = readOne('pan', 'pan A@1 > B > C > D@9 ease 2 > E@12 curved');
+    expect(legs.map(({ passing }) => passing.map((place) => ('text' in place ? place.text : null)))).toEqual([
+      ['B', 'C'],
+      [],
+    ]);
+    expect(options.curved).not.toBeNull();
+    expect(readOne('slide', 'slide A ア(0,0)@1 > イ(-3,-4) > (9,9)@9 curved').legs[0]!.passing).toMatchObject(
+      [{ label: { text: 'イ' }, xMm: -3, yMm: -4 }],
+    );
+  });
+});
+
 describe('a truck', () => {
   test('is of the camera, or of levels', () => {
     expect(bare(readOne('truck', 'truck A@1 > B@9'))).toMatchObject({ levels: [], parts: {} });

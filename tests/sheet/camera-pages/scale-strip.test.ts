@@ -38,3 +38,15 @@ test('one that nobody can lay beside a layout is not printed whole', () => {
   expect(pieces(2 * LONGEST_STRIP_MM)).toHaveLength(pieces(LONGEST_STRIP_MM).length);
   expect(pieces(LONGEST_STRIP_MM / 2).length).toBeLessThan(pieces(LONGEST_STRIP_MM).length);
 });
+
+test('of a curved way it is as long as the curve, and says so', () => {
+  const solved = solvedCut(
+    'cut 7\ntime 3+0\nA: 1..\nfield B full at 40,30\nfield C full at 80,0\npan full@1 > B > C@3+0 curved\n',
+  );
+  // The arc of a parabola over its base 80 with height 30, by its textbook integral; straight it would be 80.
+  expect(solved.camera.moves[0]!.wayMm).toBeCloseTo(103.971378, 5);
+  const texts = stripPages(solved, lookOf()).flatMap(({ marks }) => textsOf(marks));
+  const said = texts.map(({ text }) => text).join(' | ');
+  expect(said).toContain('measured along the curve');
+  expect(said).toContain('| 100 |');
+});

@@ -254,6 +254,12 @@ C: 1..
     });
   });
 
+  it('tells a curved way with all its places', () => {
+    const curve = 'field P full at 20,0\nfield Q full at 30,20\npan A@1 > P > Q@5+0 curved ease 24';
+    expect(memo(curve)).toContain('PAN A→P→Q ease 24/24 curved  0+1–4+24');
+    expect(memo(curve, { labels: 'ja' })).toContain('PAN A→P→Q 加減速 24/24 曲線  0+1–4+24');
+  });
+
   it('tells what a pan and a truck give that run at once', () => {
     const both = 'field W 97%\npan A@1 > P@5+0 ease 12\ntruck A@1+1 > W@4+0 log';
     const cut = `field P full at 20,0\n${both}`;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { CameraStatement } from '../../../src/language/tree-camera.js';
+import type { CameraStatement, MoveStatement } from '../../../src/language/tree-camera.js';
 import type { MoveOf } from '../../../src/shot/camera/camera-model.js';
 import { solve } from '../../../src/solve/solve-shot.js';
 import { bindText, withLines } from '../bind.js';
@@ -140,6 +140,30 @@ describe('moves', () => {
       legs: [to(mark('エ', -9), 9)],
     });
     expect(first<'slide'>(slide).legs[0]!.to).toEqual({ label: 'エ', xMm: -9, yMm: 0 });
+  });
+
+  it('pass places without a frame, on a curved way alone, that has three places', () => {
+    const full = { form: 'full' } as const;
+    const fields = [field('P', full), field('Q', full)];
+    const going = (curved: boolean, ...legs: MoveStatement['legs']) =>
+      bound([
+        ...fields,
+        move({
+          kind: 'pan',
+          from: stop(word('full'), 1),
+          legs,
+          options: { ...OPTIONS, curved: curved ? span() : null },
+        }),
+      ]);
+    const passing = { ...to(word('Q'), 24), passing: [word('P')] };
+    const { camera, codes } = going(true, passing);
+    expect(codes).toEqual([]);
+    expect(camera.moves[0]!.legs[0]).toMatchObject({ passing: [{ name: 'P' }], to: { name: 'Q' } });
+    expect(camera.fields.map(({ name }) => name)).toEqual(['full', 'P', 'Q']);
+    expect(going(false, passing).codes).toContain('place-passed');
+    expect(going(true, to(word('Q'), 24)).codes).toContain('curve-straight');
+    expect(going(true, to(word('P'), 12), to(word('Q'), 24)).codes).toEqual([]);
+    expect(going(true, { ...to(word('Q'), 24), passing: [word('Z')] }).codes).toContain('unknown-field');
   });
 
   it('are quick with a fairing mark, and only then have one', () => {

@@ -53,6 +53,7 @@ export const OPTIONS: MoveOptions = {
   sense: null,
   loop: null,
   sideways: null,
+  curved: null,
 };
 
 /** A move; what is not said of it is not there. */
@@ -71,6 +72,7 @@ export const move = (said: Partial<MoveStatement> & Pick<MoveStatement, 'kind'>)
 
 export const stop = <P>(value: P, at: number): Stop<P> => ({ value, at: frame(at), span: span() });
 export const to = <P>(value: P, at: number, ...spacing: SpacingNode[]): LegEnd<P> => ({
+  passing: [],
   to: stop(value, at),
   spacing,
 });

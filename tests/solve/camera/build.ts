@@ -45,7 +45,7 @@ export function field(name: string, more: Partial<Field> = {}): Field {
 export const FULL = field('full', { notation: 'full' });
 
 export function leg<P>(from: P, start: number, to: P, end: number, spacing: Spacing = LINEAR): Leg<P> {
-  return { from, to, start, end, spacing, span: span() };
+  return { from, passing: [], to, start, end, spacing, span: span() };
 }
 
 /** What may be set besides: of a move, and of its parameters. */
@@ -79,7 +79,7 @@ const during = (from: number, to: number, spacing: Spacing = LINEAR): [Leg<null>
 ];
 
 export const pan = (legs: readonly Leg<Field>[], more: More<'pan'> = {}): Move =>
-  made('pan', [], legs, { carry: [] }, more);
+  made('pan', [], legs, { curved: false, carry: [] }, more);
 
 export const truck = (legs: readonly Leg<Field>[], more: More<'truck'> = {}): Move =>
   made('truck', [], legs, { quick: false, ratios: false, carry: [] }, more);
@@ -122,7 +122,7 @@ export const slide = (
   levels: readonly string[],
   legs: readonly Leg<LevelPlace>[],
   more: More<'slide'> = {},
-): Move => made('slide', levels, legs, {}, more);
+): Move => made('slide', levels, legs, { curved: false }, more);
 
 export const scale = (
   levels: readonly string[],

@@ -22,6 +22,7 @@ const path = (start: number, end: number): Path => ({
   start,
   end,
   at: (frame) => ({ x: frame, y: 0, value: null, turn: 0 }),
+  alongMm: null,
   legs: [],
 });
 

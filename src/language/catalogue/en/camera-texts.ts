@@ -225,6 +225,18 @@ export const camera: Texts<CameraMessages> = {
     message: ({ mark, still, frames }) =>
       `The fairing after ${mark} is 99.5 % done on frame ${still}, before half of its ${plural(frames, 'frame')}; the rest looks like a stop.`,
   },
+  'place-passed': {
+    title: 'a place on the way without a frame',
+    explanation:
+      'A place on the way says with `@` on which frame it is reached. Only one smooth way (`curved`) may pass a place when it gets there, so that one `ease` governs all of it.',
+    message: () =>
+      'This place has no frame. Give it one with `@`, or make the way `curved`: then it is passed when the way gets there.',
+  },
+  'curve-straight': {
+    title: 'a curved way between two places',
+    explanation: 'A smooth way bends towards a third field or mark. Between two places alone it is straight.',
+    message: () => 'Between two places the way is straight; `curved` needs a third one.',
+  },
   'carry-width': {
     title: 'levels carried by a truck that gives only the width',
     explanation:

@@ -227,6 +227,17 @@ export const camera: Texts<CameraMessages> = {
     message: ({ mark, still, frames }) =>
       `${mark} からのクッション（${frames}コマ）は、半分より前の${still}コマ目で 99.5% 終わります。残りは止まって見えます。`,
   },
+  'place-passed': {
+    title: 'コマのない通過点',
+    explanation:
+      '通過点には `@` で着くコマを書きます。コマなしで通れるのは、なめらかな1本の曲線（`curved`）だけです。そのときは1つの `ease` が全体にかかります。',
+    message: () => 'この通過点にはコマがありません。`@` でコマを書くか、`curved` で1本の曲線にしてください。',
+  },
+  'curve-straight': {
+    title: '2点だけの曲線',
+    explanation: '曲線は3つ目のフレームか印に向かって曲がります。2点だけの動きは直線です。',
+    message: () => '2点だけの動きは直線です。`curved` には3つ目の点が要ります。',
+  },
   'carry-width': {
     title: '幅だけを決める T.U/T.B の carry',
     explanation:

@@ -1,7 +1,7 @@
 /** Edges of artwork that come into the picture, and loops that are too short or do not lie along the paper. */
 
 import { diagnose, type Fix, type Report } from '../../../language/diagnostic.js';
-import type { Field, Move, MoveOf } from '../../../shot/camera/camera-model.js';
+import type { Field, Leg, Move, MoveOf } from '../../../shot/camera/camera-model.js';
 import { endOf, kindOf, movesOf, startOf } from '../../../shot/camera/move-kinds.js';
 import type { Settings } from '../../../shot/settings.js';
 import { figure } from '../../../words/number-format.js';
@@ -169,9 +169,12 @@ export function checkSizes(moves: readonly Move[], report: Report): void {
   for (const move of movesOf(moves, 'pan')) {
     // Beside a truck, which gives the width, only the centres of its fields count.
     if (move.gives === 'centre') continue;
-    const leg = move.legs.find(({ from, to }) => !sameWidth(from.widthMm, to.widthMm));
+    const differs = ({ from, passing, to }: Leg<Field>) =>
+      [...passing, to].find(({ widthMm }) => !sameWidth(from.widthMm, widthMm));
+    const leg = move.legs.find(differs);
     if (!leg) continue;
-    const { from, to } = leg;
+    const { from } = leg;
+    const to = differs(leg)!;
     report(
       diagnose(
         'pan-sizes',

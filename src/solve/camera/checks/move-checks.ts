@@ -76,7 +76,9 @@ export function checkFieldNumbers(field: Field, report: Report): boolean {
 
 /** `broken`: fields whose own numbers were reported already. */
 export function checkMoveNumbers(move: Move, broken: ReadonlySet<Field>, report: Report): boolean {
-  const usable = fieldLegs(move).every(({ from, to }) => !broken.has(from) && !broken.has(to));
+  const usable = fieldLegs(move).every(({ from, passing, to }) =>
+    [from, ...passing, to].every((field) => !broken.has(field)),
+  );
   const on: Value = { what: 'on', value: move.on, rule: 'frames', span: move.span };
   const timed = move.legs.map((leg) => {
     if (leg.end > leg.start) return true;
@@ -91,7 +93,9 @@ function valuesOf(move: Move): Value[] {
   const legs: readonly Leg<unknown>[] = move.legs;
   return [
     ...legs.flatMap((leg) =>
-      [leg.from, leg.to].flatMap((end) => ends(end).map((value) => ({ ...value, span: leg.span }))),
+      [leg.from, ...leg.passing, leg.to].flatMap((end) =>
+        ends(end).map((value) => ({ ...value, span: leg.span })),
+      ),
     ),
     ...parametersOf(move).flatMap((given) =>
       ofParameter(given).map((value) => ({ ...value, span: move.span })),
