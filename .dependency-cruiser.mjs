@@ -16,7 +16,7 @@ const STAGES = {
   reference: ['words', 'language', 'shot', 'solve', 'layout', 'sheet'],
   host: [],
   preview: ['words', 'language', 'shot/time-notation', 'sheet/display-list', 'print/svg', 'picture'],
-  lsp: ['words', 'language', 'shot', 'solve', 'draft', 'episode', 'host', 'reference'],
+  lsp: ['words', 'language', 'shot', 'solve', 'draft', 'episode', 'host', 'reference', 'build', 'print/svg'],
   episode: [
     'words',
     'language',

@@ -1,6 +1,6 @@
 /** What several commands take, said once. */
 
-import { type Command, Option } from 'commander';
+import { type Argument, type Command, Option } from 'commander';
 import { UsageError } from '../build/usage-error.js';
 import { rowsFault } from '../episode/episode.js';
 import { episodeOf } from '../episode/find-cuts.js';
@@ -71,6 +71,19 @@ const chosen = new WeakMap<Option, readonly string[]>();
 /** The words that an option made by `choice` takes; undefined for any other. */
 export function choicesOf(option: Option): readonly string[] | undefined {
   return chosen.get(option);
+}
+
+const suggested = new WeakMap<Argument, () => readonly string[]>();
+
+/** Words that a shell completes an argument with; others may stand there as well. They are asked for only by the completion scripts. */
+export function suggest(argument: Argument, words: () => readonly string[]): Argument {
+  suggested.set(argument, words);
+  return argument;
+}
+
+/** The words that an argument takes or that are suggested for it; null for any other. */
+export function wordsOfArgument(argument: Argument): readonly string[] | null {
+  return argument.argChoices ?? suggested.get(argument)?.() ?? null;
 }
 
 /** An option that takes one of a few words, with a guess for a misspelt one. */

@@ -1,7 +1,7 @@
 import { Argument, type Command, type Option } from 'commander';
 import { UsageError } from '../build/usage-error.js';
 import { nearest } from '../language/suggest.js';
-import { type CommandContext, choicesOf, examples } from './command-options.js';
+import { type CommandContext, choicesOf, examples, wordsOfArgument } from './command-options.js';
 import type { HelpTexts } from './help-language.js';
 
 const SHELLS = { bash, zsh, fish } as const;
@@ -59,7 +59,7 @@ export interface ArgumentFacts {
   readonly description: string;
   readonly required: boolean;
   readonly variadic: boolean;
-  /** The words that may stand there, or null: a file. */
+  /** The words that may stand there, or are suggested; null: a file. */
   readonly words: readonly string[] | null;
 }
 
@@ -75,7 +75,7 @@ export function factsOf(commands: readonly Command[], texts: HelpTexts | null = 
       description: argument.description,
       required: argument.required,
       variadic: argument.variadic,
-      words: argument.argChoices ?? null,
+      words: wordsOfArgument(argument),
     })),
   }));
 }

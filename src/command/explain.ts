@@ -1,4 +1,4 @@
-import type { Command } from 'commander';
+import { Argument, type Command } from 'commander';
 import { UsageError } from '../build/usage-error.js';
 import { type Code, catalogue, type Entry } from '../language/catalogue/index.js';
 import { laterWordsOf } from '../language/grammar-queries.js';
@@ -11,7 +11,7 @@ import { indent, plainList, plainPage, plainWord, wrap } from '../reference/expl
 import { loadReference, referenceWords } from '../reference/reference-language.js';
 import { statementPages } from '../reference/statement-pages.js';
 import { PAPERS, type Paper } from '../shot/settings.js';
-import { type CommandContext, choice, examples } from './command-options.js';
+import { type CommandContext, choice, examples, suggest } from './command-options.js';
 
 interface Options {
   readonly card?: boolean;
@@ -21,7 +21,15 @@ interface Options {
 
 export function define(command: Command, context: CommandContext): Command {
   return command
-    .argument('[word]', 'a statement, a word of one, or the code of a message; without it all are listed')
+    .addArgument(
+      suggest(
+        new Argument(
+          '[word]',
+          'a statement, a word of one, or the code of a message; without it all are listed',
+        ),
+        knownWords,
+      ),
+    )
     .option('--card', 'print the whole language on one page, to hang beside the desk')
     .option('-o, --output <file>', 'the file of the card, or - for standard output', 'card.pdf')
     .addOption(choice('-p, --paper <size>', 'the paper of the card', PAPERS).default('A4'))
@@ -57,14 +65,19 @@ export function define(command: Command, context: CommandContext): Command {
     });
 }
 
+/** All that has an explanation: statements, words that stand inside them, codes. */
+function knownWords(): string[] {
+  const inside = [...byWord.values()].flatMap(laterWordsOf);
+  return [...new Set([...Object.keys(statementPages), ...inside, ...Object.keys(catalogue)])];
+}
+
 function explained(typed: string, language: UserLanguage): string {
   const word = typed.replace(/^\[|\]$/g, '').toLowerCase();
   if (Object.hasOwn(statementPages, word)) return plainPage(word, language);
   if (Object.hasOwn(catalogue, word)) return explanation(word as Code, language);
   const inside = plainWord(word, language);
   if (inside !== null) return inside;
-  const words = new Set([...byWord.values()].flatMap(laterWordsOf));
-  const offer = nearest(word, [...Object.keys(statementPages), ...words, ...Object.keys(catalogue)]);
+  const offer = nearest(word, knownWords());
   throw new UsageError(
     'wrong-arguments',
     typed,

@@ -80,6 +80,8 @@ async function show(
   const choices: Choices = {
     language: userLanguage(host),
     width: Math.max(NARROWEST_TERMINAL, Math.min(WIDEST, width)),
+    // What goes into a file or to git is compared line by line.
+    beside: options.width === undefined && host.outputIsTerminal,
     labels: options.labels,
     every: whole('--every', options.every, 1, 100_000),
     ...sheetRange(options),
@@ -137,6 +139,7 @@ const UNREAD: ReadonlySet<Code> = new Set<Code>(['file-unreadable', 'file-missin
 interface Choices {
   readonly language: UserLanguage;
   readonly width: number;
+  readonly beside: boolean;
   readonly labels: LabelLanguage | undefined;
   readonly every: number | undefined;
   readonly from: SheetPlace | undefined;
@@ -165,6 +168,7 @@ function sheetOf(compiled: Compiled, { name }: Job, choices: Choices): string[] 
   const { neighbours, lent } = compiled.surroundings;
   const look: TerminalLook = {
     width: choices.width,
+    beside: choices.beside,
     labels: choices.labels ?? settings.labels,
     from: choices.from?.(fps),
     to: choices.to?.(fps),

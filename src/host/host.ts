@@ -109,6 +109,8 @@ export interface Host {
   canvas(): CanvasPackage | null;
   /** Columns of the terminal that standard error is, or null: it is none. */
   readonly columns: number | null;
+  /** Whether standard output is a terminal: what is written there is for eyes, and goes into no file. */
+  readonly outputIsTerminal: boolean;
 }
 
 /** Why the system refused, as a short phrase that ends a message: "c012.cut: no such file". */

@@ -209,6 +209,7 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
     startProgram: async (name, args) => host.programs.get(name)?.(args) ?? null,
     canvas: () => (host.withoutCanvas ? null : canvasPackage()),
     columns: null,
+    outputIsTerminal: false,
   };
   for (const [path, content] of Object.entries(files)) {
     host.files.set(absolute(path), typeof content === 'string' ? Buffer.from(content) : content);

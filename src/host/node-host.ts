@@ -61,6 +61,7 @@ export function nodeHost(machine = machineName()): Host {
     startProgram,
     canvas: canvasPackage,
     columns: terminal ? (process.stderr.columns ?? 80) : null,
+    outputIsTerminal: process.stdout.isTTY === true,
   };
   return host;
 }

@@ -17,10 +17,12 @@ import {
   type WorkspaceSymbol,
 } from 'vscode-languageserver';
 import { version } from '../../package.json';
+import type { CutPrinter } from '../build/cut-printer.js';
 import { MANIFEST } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import type { TextRange } from '../language/source.js';
 import { lensesIn } from './code-lenses.js';
+import { type AtPlace, type AtRow, type AtText, CutPageStore, placeOf, rowsAt } from './cut-pages.js';
 import { linksIn } from './document-links.js';
 import { completionsAt } from './editor-completion.js';
 import { EpisodeCheck } from './episode-check.js';
@@ -69,6 +71,12 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   let cancelTimer = (): void => {};
   let pause = PAUSE;
   const sendOf = (uri: string, diagnostics: Diagnostic[]) => connection.sendDiagnostics({ uri, diagnostics });
+  let printer: CutPrinter | null = null;
+  const pageStore = new CutPageStore(workspace, async () => {
+    // Fonts are read at the first page.
+    printer ??= (await import('../build/cut-printer.js')).CutPrinter.open(host);
+    return printer;
+  });
   const episodeCheck = new EpisodeCheck(workspace, host, sendOf);
   /** Open texts whose diagnostics are to be sent. */
   const waiting = new Set<string>();
@@ -120,6 +128,7 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
     const others = workspace.close(uri);
     if (!others) return;
     waiting.delete(uri);
+    pageStore.closed(uri);
     if (!client?.pulls) void connection.sendDiagnostics({ uri, diagnostics: [] });
     later(others);
     episodeCheck.wait();
@@ -292,6 +301,22 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   connection.languages.semanticTokens.onRange(({ textDocument: { uri }, range }) =>
     ask(uri, { data: [] }, (analysis) => semanticTokensIn(analysis, within(analysis, range))),
   );
+
+  // ---- requests of our own
+
+  connection.onRequest('cutwright/pages', async ({ textDocument: { uri } }: AtText) => {
+    const analysis = await ask(uri, null, (one) => one);
+    return analysis && pageStore.pagesOf(analysis);
+  });
+  connection.onRequest('cutwright/rowsAt', (at: AtPlace) => askAt(at, [], rowsAt));
+  connection.onRequest('cutwright/placeOf', ({ textDocument: { uri }, frame, level }: AtRow) =>
+    ask(uri, null, (one) => placeOf(workspace, one, { frame, level })),
+  );
+  /** The font that pages are set in, as base64. */
+  connection.onRequest('cutwright/font', ({ weight }: { weight: 'regular' | 'bold' }) => {
+    const font = host.font(weight === 'bold' ? 'bold' : 'regular');
+    return font.ok ? Buffer.from(font.value).toString('base64') : null;
+  });
   connection.onShutdown(() => {
     shut = true;
     cancelTimer();

@@ -95,6 +95,14 @@ export interface PageRow {
   readonly y: number;
   readonly width: number;
   readonly height: number;
+  /** The columns of its levels, finished cels too; one list for all rows of a block. */
+  readonly columns: readonly LevelColumn[];
+}
+
+export interface LevelColumn {
+  readonly level: string;
+  readonly x: number;
+  readonly width: number;
 }
 
 export type PagePart =

@@ -39,7 +39,7 @@ import { cameraMarks } from './camera/camera-column.js';
 import { cameraPlan } from './camera/camera-plan.js';
 import { barMarks, barsOf, guttersOf } from './change-bars.js';
 import { endMarks, handleMarks, labelsRoom, runningMarks } from './cut-ends.js';
-import type { Mark, Page, PageRow } from './display-list.js';
+import type { LevelColumn, Mark, Page, PageRow } from './display-list.js';
 import { celMarks, keyMarks, keySigns, levelRoom } from './drawing-columns.js';
 import { headMarks } from './level-heads.js';
 import { firstMemo, laterMemo } from './memo-pages.js';
@@ -191,8 +191,15 @@ function sheetPage(side: PageSide, look: PageLook, marks: readonly Mark[]): Page
 }
 
 function rowsOf(side: PageSide): PageRow[] {
-  return blockFramesOf(side).flatMap((run) =>
-    Array.from(
+  return blockFramesOf(side).flatMap((run) => {
+    const { keys, cels } = run.block.columns;
+    const columns = [keys, cels].flatMap((group) =>
+      side.levels.flatMap(({ name: level }, i): LevelColumn[] => {
+        const column = group[i];
+        return column ? [{ level, ...column }] : [];
+      }),
+    );
+    return Array.from(
       { length: run.last - run.first + 1 },
       (_, i): PageRow => ({
         frame: run.first + i,
@@ -200,7 +207,8 @@ function rowsOf(side: PageSide): PageRow[] {
         y: topOf(side, run, run.first + i),
         width: run.block.width,
         height: side.geometry.rowMm,
+        columns,
       }),
-    ),
-  );
+    );
+  });
 }

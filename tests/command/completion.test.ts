@@ -107,6 +107,13 @@ describe('completion scripts', () => {
       expect(offered('build', '-c', '')).toEqual(['japan', 'west']);
       expect(offered('completion', 'f')).toEqual(['fish']);
     });
+    test('behind explain the statements, the words inside them and the codes', () => {
+      expect(offered('explain', 'timeline-')).toEqual(
+        expect.arrayContaining(['timeline-short', 'timeline-long']),
+      );
+      expect(offered('explain', 'pa')).toContain('pan');
+      expect(offered('explain', 'ease')).toEqual(['ease', 'ease-long']);
+    });
     test('texts and folders, and no printed files', () => {
       expect(offered('check', '').sort()).toEqual(['c012.cut', 'c013.cut', 'cuts', 'episode.yaml']);
       expect(offered('check', 'c012')).toEqual(['c012.cut']);

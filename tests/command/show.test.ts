@@ -148,6 +148,20 @@ test('a copy elsewhere is read as if it lay at home: with the episode and the fi
   expect(found.out).not.toContain('!');
 });
 
+test('a wide terminal has the seconds beside each other, but not where a width is asked for', async () => {
+  const host = memoryHost({ 'c012.cut': 'cut 12\ntime 4+0\nA: 1..\n' });
+  const terminal = { ...host, columns: 120, outputIsTerminal: true };
+  expect((await run(terminal, 'show', 'c012.cut')).out).toMatch(/^│ 0\+01 +1 .*│ 1\+01 +25 .*│ 2\+01 +49 /m);
+  const asked = await run(
+    { ...memoryHost(Object.fromEntries(host.files)), ...terminal },
+    'show',
+    '--width',
+    '120',
+    'c012.cut',
+  );
+  expect(asked.out).not.toMatch(/1\+01.*2\+01/);
+});
+
 test('the page of the reference shows what is printed', async () => {
   const page = readFileSync('grammar/show.md', 'utf8');
   const cut = /```cut file=c012\.cut\n([\s\S]*?)```/.exec(page)![1]!;

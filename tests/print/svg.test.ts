@@ -102,7 +102,7 @@ describe('a page as SVG', () => {
   });
 
   test('has an unseen rectangle for each row where it is asked for', () => {
-    const rows = [{ frame: 25, x: 1, y: 2, width: 3, height: 4 }];
+    const rows = [{ frame: 25, x: 1, y: 2, width: 3, height: 4, columns: [] }];
     const made = printSvg(page([], { rows }), { rows: true });
     expect(made).toContain(
       '<rect class="row" data-frame="25" x="1" y="2" width="3" height="4" fill="none"/>',

@@ -80,6 +80,7 @@ const files = {
   'extension/LICENSE.txt': read(join(root, 'LICENSE')),
   'extension/language-configuration.json': read(join(here, 'language-configuration.json')),
   'extension/cutwright.tmLanguage.json': read(join(here, '../cutwright.tmLanguage.json')),
+  'extension/pages-view.js': read(join(here, 'pages-view.js')),
   'extension/extension.js': outputFiles[0].contents,
   'extension/third-party.txt': Buffer.from(bundledLicences(root, [metafile])),
 };

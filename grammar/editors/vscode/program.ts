@@ -29,20 +29,25 @@ function quoted(word: string): string {
 export interface Outcome {
   /** Null: it could not be run. */
   readonly status: number | null;
+  readonly output: string;
   readonly errors: string;
 }
 
 export function runProgram(words: readonly string[], more: readonly string[]): Promise<Outcome> {
   const { command, args, shell } = callOf(words, more);
   return new Promise((resolve) => {
-    const child = spawn(command, args, { shell, stdio: ['ignore', 'ignore', 'pipe'] });
+    const child = spawn(command, args, { shell, stdio: ['ignore', 'pipe', 'pipe'] });
+    let output = '';
     let errors = '';
+    child.stdout.setEncoding('utf8').on('data', (text: string) => {
+      output += text;
+    });
     child.stderr.setEncoding('utf8').on('data', (text: string) => {
       errors += text;
     });
     child.on('error', ({ message }) =>
-      resolve({ status: null, errors: `\`${command}\` cannot be run: ${message}` }),
+      resolve({ status: null, output, errors: `\`${command}\` cannot be run: ${message}` }),
     );
-    child.on('close', (status) => resolve({ status: status ?? 1, errors }));
+    child.on('close', (status) => resolve({ status: status ?? 1, output, errors }));
   });
 }

@@ -8,6 +8,7 @@ import {
   layTextTable,
   type TextColumn,
   tableLines,
+  widthOf,
 } from '../../layout/text-table.js';
 import { lineLength } from '../../shot/line-length.js';
 import { FRAMES_A_FOOT } from '../../shot/settings.js';
@@ -38,6 +39,8 @@ export interface TerminalLook {
   /** Columns of the terminal, NARROWEST at least. */
   readonly width: number;
   readonly labels: LabelLanguage;
+  /** Where there is room, the seconds (feet) that follow stand beside the first ones, as on paper: for eyes, not for comparing. */
+  readonly beside?: boolean | undefined;
   /** Only these frames, both included, and of them every so many. */
   readonly from?: number | undefined;
   readonly to?: number | undefined;
@@ -88,14 +91,48 @@ export function terminalSheet(solved: SolvedShot, look: TerminalLook): string[] 
     border: BOXED,
     width: look.width,
   });
-  const tables = pages.flatMap(({ sets }) => sets);
-  return [
-    ...head,
-    ...tables.flatMap((table, i) => [
-      ...(i > 0 ? [''] : []),
-      ...tableLines(table, BOXED, (row) => rules.get(row) ?? null),
-    ]),
-  ];
+  const tables = pages
+    .flatMap(({ sets }) => sets)
+    .map((table) => tableLines(table, BOXED, (row) => rules.get(row) ?? null));
+  const [only] = tables;
+  if (look.beside && only && tables.length === 1)
+    return [...head, ...besideEachOther(only, rules, rows, Math.ceil(unit / (look.every ?? 1)), look.width)];
+  return [...head, ...tables.flatMap((lines, i) => [...(i > 0 ? [''] : []), ...lines])];
+}
+
+/** Columns between two parts of a table that stand beside each other. */
+const GUTTER = 2;
+
+/** The lines of a table with one line a row, cut at whole seconds into as many parts as the width has room for. */
+function besideEachOther(
+  lines: readonly string[],
+  rules: ReadonlyMap<number, unknown>,
+  rows: Rows,
+  second: number,
+  width: number,
+): readonly string[] {
+  const wide = widthOf(lines[0]!);
+  const parts = Math.floor((width + GUTTER) / (wide + GUTTER));
+  const each = Math.ceil(Math.ceil(rows.length / second) / parts) * second;
+  if (parts < 2 || each >= rows.length) return lines;
+  const head = lines.slice(0, lines.length - 1 - rows.length - rules.size);
+  const body = lines.slice(head.length, -1);
+  const foot = lines.at(-1)!;
+  // A rule over a row moves it, and all behind it, one line down.
+  const lineOf = (row: number): number => row + [...rules.keys()].filter((one) => one <= row).length;
+  const blocks: string[][] = [];
+  for (let first = 0; first < rows.length; first += each) {
+    const next = first + each;
+    const end = next < rows.length ? lineOf(next) - (rules.has(next) ? 1 : 0) : body.length;
+    blocks.push([...head, ...body.slice(lineOf(first), end), foot]);
+  }
+  const height = Math.max(...blocks.map(({ length }) => length));
+  return Array.from({ length: height }, (_, i) =>
+    blocks
+      .map((block) => block[i] ?? ' '.repeat(wide))
+      .join(' '.repeat(GUTTER))
+      .trimEnd(),
+  );
 }
 
 function rowsOf(length: number, { from = 1, to = length, every = 1 }: TerminalLook): Rows {

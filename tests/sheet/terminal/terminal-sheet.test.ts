@@ -363,3 +363,30 @@ test('a line that is too long goes on, set in', () => {
   const at = lines.findIndex((line) => line.startsWith('memo'));
   expect(lines.slice(at, at + 2)).toEqual(['memo Wind from screen left', '    throughout, no rain']);
 });
+
+describe('beside each other', () => {
+  const CUT = 'cut 1\ntime 5+3\nA: 1-2-3-4-5-6-7-8:2+0 9..\n';
+  const shown = (look: Partial<TerminalLook>) => text(CUT, look).lines;
+
+  test('stand as many parts as the width has room for, of whole seconds, with the rows of the one table', () => {
+    const below = shown({});
+    const beside = shown({ beside: true });
+    const parts = beside.find((line) => line.includes('0+01'))!.match(/\d\+01/g)!;
+    expect(parts.length).toBeGreaterThan(1);
+    for (const line of beside) expect(line.length).toBeLessThanOrEqual(200);
+    const rows = (lines: readonly string[]): string[] =>
+      lines.flatMap((line) => line.match(/│ \d\+\d\d .*?│(?= {2}│|$| *$| {2}└| {2}├)/g) ?? []).sort();
+    expect(rows(beside)).toEqual(rows(below));
+    expect(rows(below)).toHaveLength(123);
+  });
+
+  test('is nothing where there is room for one, or where there is only one second', () => {
+    expect(shown({ beside: true, width: 40 })).toEqual(shown({ width: 40 }));
+    expect(shown({ beside: true, to: 24 })).toEqual(shown({ to: 24 }));
+  });
+
+  test('every so many frames, the seconds stay whole', () => {
+    const [line] = shown({ beside: true, every: 6, width: 60 }).filter((one) => one.includes('0+01'));
+    expect(line).toMatch(/0\+01 .*\d\+01 /);
+  });
+});
