@@ -2,10 +2,12 @@ import { Argument, type Command } from 'commander';
 import { UsageError } from '../build/usage-error.js';
 import { type Code, catalogue, type Entry } from '../language/catalogue/index.js';
 import { laterWordsOf } from '../language/grammar-queries.js';
-import { aboutCode } from '../language/message.js';
+import { aboutCode, messageOf } from '../language/message.js';
 import { displayWidth } from '../language/source.js';
 import { byWord } from '../language/statements/statement-table.js';
 import { nearest } from '../language/suggest.js';
+import { called } from '../language/trade-word-faults.js';
+import { tradeWord } from '../language/trade-words.js';
 import { type UserLanguage, userLanguage } from '../language/user-language.js';
 import { indent, plainList, plainPage, plainWord, wrap } from '../reference/explain-text.js';
 import { loadReference, referenceWords } from '../reference/reference-language.js';
@@ -37,6 +39,7 @@ export function define(command: Command, context: CommandContext): Command {
       'after',
       examples(
         ['cutwright explain pan', 'the statement: how it is written, with examples'],
+        ['cutwright explain T.U', 'a word of the trade: what it is called here'],
         ['cutwright explain ease', 'a word that stands inside statements'],
         ['cutwright explain timeline-short', 'what a message means, with a failing and a mended example'],
         ['cutwright explain', 'all statements and codes in a list'],
@@ -77,6 +80,11 @@ function explained(typed: string, language: UserLanguage): string {
   if (Object.hasOwn(catalogue, word)) return explanation(word as Code, language);
   const inside = plainWord(word, language);
   if (inside !== null) return inside;
+  const trade = tradeWord(typed);
+  if (trade) {
+    const parameters = called(trade, typed);
+    return `${wrap(messageOf({ code: 'trade-word', parameters }, language))}\n\n${explained(trade.page, language)}`;
+  }
   const offer = nearest(word, knownWords());
   throw new UsageError(
     'wrong-arguments',

@@ -1,5 +1,6 @@
 /** Fixes are offered only where they mend: each is tried on the whole cut, and left out where it breaks something else. */
 
+import type { Code } from '../language/catalogue/index.js';
 import type { Diagnostic, Fix } from '../language/diagnostic.js';
 import { cutsGrapheme } from '../language/fault-fixes.js';
 import type { TextRange } from '../language/source.js';
@@ -49,6 +50,7 @@ const editsOf = (fix: Fix): TextEdit[] =>
  * Whether a fix keeps its promise:
  * - its diagnostic is gone from where it was;
  * - no error stands at an edit, unless it speaks of more than what was written there;
+ * - a fix of a timeline brings no fault of the order of its items;
  * - the statements that were edited have no more errors than before, and no other statement becomes unreadable. What could not be
  *   read before and can be read now may have any: nobody looked at its names and numbers until now;
  * - the cut has no more errors than before. Only a statement that could not be read before may bring out errors elsewhere: they
@@ -88,6 +90,7 @@ function mends(of: Diagnostic, edits: readonly TextEdit[], before: CheckedFix, a
   const nowReadable = after.tree.statements
     .map(({ span }) => span)
     .filter((one) => !stoodReadable.some((other) => touch(one, other)));
+  if (own(errors).some((one) => OF_ORDER.has(one.code) && !stood(one) && inEdited(one.span))) return false;
   const uncovered = (place: TextRange): boolean =>
     nowReadable.some(({ start, end }) => place.start >= start && place.end <= end);
   const were = own(wereErrors).filter(({ span }) => inEdited(mapped(span))).length;
@@ -99,6 +102,18 @@ function mends(of: Diagnostic, edits: readonly TextEdit[], before: CheckedFix, a
     before.tree.broken.some(({ span }) => touch(span, of.span));
   return unread || errors.length <= wereErrors.length;
 }
+
+/** Faults of what stands beside what in a timeline: where a fix brings one, it was another drawing that was meant. */
+const OF_ORDER: ReadonlySet<Code> = new Set([
+  'after-open',
+  'at-backwards',
+  'at-in-group',
+  'between-from',
+  'between-to',
+  'group-empty',
+  'length-and-open',
+  'open-in-group',
+]);
 
 const errorsOf = (diagnostics: readonly Diagnostic[]): Diagnostic[] =>
   diagnostics.filter(({ severity }) => severity === 'error');

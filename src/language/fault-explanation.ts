@@ -25,7 +25,9 @@ import {
   Close,
   Colon,
   Comma,
+  Dash,
   DotDot,
+  Equals,
   Greater,
   Open,
   OpenBrace,
@@ -37,6 +39,8 @@ import {
   UnclosedText,
   Word,
 } from './tokens.js';
+import { levelWordFault, rewordedFault, tradeWordFault } from './trade-word-faults.js';
+import { tradeWord } from './trade-words.js';
 
 /** All that is known of a statement that could not be read. */
 export interface UnreadStatement {
@@ -51,13 +55,26 @@ export interface UnreadStatement {
 
 /** Turns a failure into its one diagnostic. */
 export function explainFailure(unread: UnreadStatement, mender: FixTester): Diagnostic {
-  const fault = faultOf(unread, mender);
-  const place = fault.wholeOnly ? { start: 0, end: 0 } : fault.place;
-  const chosen = mender.choose(fault.candidates, fault.within ?? unread.piece, place);
+  const usual = faultOf(unread, mender);
+  const whole = mender.choose(usual.candidates, usual.within ?? unread.piece, { start: 0, end: 0 });
+  // A statement that reads once it is worded otherwise says more than a fix that only moves the fault.
+  const reworded = whole ? null : rewordedFault(unread, mender);
+  const fault = reworded
+    ? { ...reworded, ...(saysWhy(usual) ? { message: usual.message, place: usual.place } : {}) }
+    : usual;
+  const partly = (): FixCandidate | undefined =>
+    fault.wholeOnly ? undefined : mender.choose(fault.candidates, fault.within ?? unread.piece, fault.place);
+  const chosen = whole ?? (reworded ? reworded.candidates[0] : partly());
   const notes = fault.note ? [fault.note] : [];
   const span = { file: mender.source.file, ...fault.place };
   const { code, parameters } = chosen && fault.mended ? fault.mended : fault.message;
   return diagnose(code, span, parameters, { notes, fix: mender.fix(chosen) });
+}
+
+/** Whether a message says more than that something does not fit. */
+function saysWhy({ message: { code, parameters } }: StatementFault): boolean {
+  if (code === 'does-not-fit') return parameters.variant === 'misplaced';
+  return code !== 'stops-short' && code !== 'unknown-character';
 }
 
 function faultOf(unread: UnreadStatement, mender: FixTester): StatementFault {
@@ -74,6 +91,8 @@ function faultOf(unread: UnreadStatement, mender: FixTester): StatementFault {
         candidates: [],
       };
     case 'misfit': {
+      const worded = levelWordFault(unread) ?? tradeWordFault(unread);
+      if (worded) return worded;
       const token = tokens[failure.at];
       const broken = tokens.find(({ tokenType }) => tokenType === UnclosedText);
       if (broken) return unclosedText(broken, token === broken, typed);
@@ -100,20 +119,37 @@ function firstWord({ tokens, before, piece, typed }: UnreadStatement): Statement
 
 /** The word that was probably meant by an unknown first word. */
 export function meantWord(image: string): string | undefined {
-  return nearest(image, byWord.keys());
+  const trade = tradeWord(image);
+  const here = trade?.as === 'statement' ? trade.page : undefined;
+  return here ?? nearest(image, byWord.keys());
 }
 
-function unknownWord({ tokens, piece, typed }: UnreadStatement, mender: FixTester): StatementFault {
+/** Signs that only drawings have. */
+const DRAWN: ReadonlySet<TokenType> = new Set([Dash, Open, Star]);
+
+function unknownWord(unread: UnreadStatement, mender: FixTester): StatementFault {
+  const { tokens, piece, typed } = unread;
   const token = tokens[0]!;
   const place = placeOf(token);
   const found = typedAt(token, typed);
-  const meant = meantWord(token.image);
+  const worded = levelWordFault(unread);
+  if (worded) return worded;
+  const meant = nearest(token.image, byWord.keys());
   const words = meant ? [replaceFix(place, meant, { action: 'write', written: meant })] : [];
   const reads = (candidates: readonly FixCandidate[]): boolean =>
     mender.choose(candidates, piece, { start: 0, end: 0 }) !== undefined;
   const titled = tokens[1]?.tokenType === Text;
-  const colon = [insertFix(placeOf(titled ? tokens[1]! : token).end, ':', { action: 'add-colon' })];
-  if (!reads(words) && tokens.length > 1 && reads(colon)) {
+  const name = placeOf(titled ? tokens[1]! : token);
+  const behind = tokens[titled ? 2 : 1];
+  const colon =
+    behind?.tokenType === Equals
+      ? [replaceFix({ start: name.end, end: placeOf(behind).end }, ':', { action: 'write', written: ':' })]
+      : [insertFix(name.end, ':', { action: 'add-colon' })];
+  const drawings =
+    tokens.some(({ tokenType }) => DRAWN.has(tokenType)) || tokens.at(-1)!.tokenType === DotDot;
+  const trade = tradeWordFault(unread);
+  if (trade && (!drawings || reads(trade.candidates) || !reads(colon))) return trade;
+  if (!reads(words) && tokens.length > 1 && (drawings || /^\p{Lu}/u.test(token.image)) && reads(colon)) {
     return {
       message: { code: 'missing-colon', parameters: { found } },
       place,

@@ -13,6 +13,7 @@ import {
 } from './fault-fixes.js';
 import { tokenize } from './lexer.js';
 import type { TextRange } from './source.js';
+import { startsTimeline } from './statement-reader.js';
 import { nearest } from './suggest.js';
 import {
   Degrees,
@@ -179,12 +180,17 @@ function unknown(tokens: readonly IToken[], at: number, typed: string): Statemen
       wholeOnly: true,
     };
   }
-  const alike = (one: IToken): string | undefined =>
-    LOOKALIKES.get(typed.slice(one.startOffset, one.endOffset! + 1));
+  const drawn = startsTimeline(tokens, 0);
+  const alike = (one: IToken): string | undefined => {
+    const sign = LOOKALIKES.get(typed.slice(one.startOffset, one.endOffset! + 1));
+    // Between two drawings it may be in-betweens or a hold: nobody knows.
+    return sign === '..' && drawn && one !== tokens.at(-1) ? undefined : sign;
+  };
   const meant = alike(token);
-  const candidates: FixCandidate[] = [
-    replaceFix(wholeCharacter(tokens, token, typed), '', { action: 'leave-out' }),
-  ];
+  const sign = LOOKALIKES.has(typed.slice(token.startOffset, token.endOffset! + 1));
+  const candidates: FixCandidate[] = sign
+    ? []
+    : [replaceFix(wholeCharacter(tokens, token, typed), '', { action: 'leave-out' })];
   if (meant) {
     // `[1--2]` is mended as a whole: one bracket alone would only move the fault.
     const edits = tokens.flatMap((one) => {

@@ -24,7 +24,8 @@ import {
 import { aboutCode } from '../language/message.js';
 import { parse } from '../language/parse.js';
 import { readStatement } from '../language/statement-reader.js';
-import { byWord, timelineRule } from '../language/statements/statement-table.js';
+import { byWord, type StatementRule, timelineRule } from '../language/statements/statement-table.js';
+import { TRADE_WORDS, tradeWordKey } from '../language/trade-words.js';
 import type { MoveKind } from '../language/tree-camera.js';
 import { statementPages } from '../reference/statement-pages.js';
 import { kindOf, moveKinds } from '../shot/camera/move-kinds.js';
@@ -36,7 +37,29 @@ import type { Analysis, Workspace } from './workspace.js';
 
 /** The words that begin a statement, each with its example as a snippet where the editor can take one. */
 export function statementWords(snippets: boolean): CompletionItem[] {
-  return [...byWord.values()].map(({ word, example }) => ({
+  return [...byWord.values()].map((rule) => wordOffered(rule, snippets));
+}
+
+/** The words that the trade has for statements and that begin as typed; they put the word of the language in their place. */
+export function tradeWordsOffered(begun: string, snippets: boolean): CompletionItem[] {
+  if (begun === '') return [];
+  const key = tradeWordKey(begun);
+  return TRADE_WORDS.filter(({ as, page }) => as === 'statement' && byWord.has(page)).flatMap(
+    ({ typed, here, page }) =>
+      typed
+        .filter((one) => /^[\p{L}\p{N}\p{M}_]+$/u.test(one) && tradeWordKey(one).startsWith(key))
+        .map((label) => ({
+          ...wordOffered(byWord.get(page)!, snippets),
+          ...(here === page ? {} : { insertText: here, insertTextFormat: InsertTextFormat.PlainText }),
+          label,
+          labelDetails: { description: here },
+          sortText: `~${label}`,
+        })),
+  );
+}
+
+function wordOffered({ word, example }: StatementRule, snippets: boolean): CompletionItem {
+  return {
     label: word,
     kind: CompletionItemKind.Keyword,
     detail: example,
@@ -44,7 +67,7 @@ export function statementWords(snippets: boolean): CompletionItem[] {
     ...(snippets
       ? { insertText: snippet(example), insertTextFormat: InsertTextFormat.Snippet }
       : { insertText: word }),
-  }));
+  };
 }
 
 function snippet(example: string): string {
@@ -90,7 +113,11 @@ export function completionsAt(
   const lineStart = text.line(text.lineAt(cursor)).start;
   const before = typed.slice(lineStart, cursor);
   if (/^[\p{L}\p{N}\p{M}_]*$/u.test(before)) {
-    return list(analysis, lineStart, cursor, [...statementWords(snippets), ...headings(analysis)]);
+    return list(analysis, lineStart, cursor, [
+      ...statementWords(snippets),
+      ...tradeWordsOffered(before, snippets),
+      ...headings(analysis),
+    ]);
   }
   const begun = statementAtCursor(typed, cursor);
   if (!begun) return NOTHING;

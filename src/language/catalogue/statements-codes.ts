@@ -26,6 +26,10 @@ export interface StatementMessages {
   readonly 'mark-circle': /** The last is the first again. */ { readonly marks: readonly string[] };
   readonly 'mark-unused': { readonly mark: string };
   readonly 'range-backwards': { readonly from: number; readonly to: number };
+  readonly 'time-in-frames': /** `seconds`: the same number as seconds. */ {
+    readonly frames: number;
+    readonly seconds: string;
+  };
   readonly 'range-starts-late': { readonly seconds: number };
   readonly 'fps-range': { readonly most: number };
   readonly 'on-range': { readonly most: number };
@@ -111,6 +115,10 @@ export const statements: Entries<StatementMessages> = {
   'range-backwards': {
     severity: 'error',
     example: text(`${HEAD}${BODY}sound 12..6 "door"\n`, `${HEAD}${BODY}sound 12..18 "door"\n`),
+  },
+  'time-in-frames': {
+    severity: 'hint',
+    example: text('cut 1\ntime 5\nA: 1..\n', 'cut 1\ntime 5+0\nA: 1..\n'),
   },
   'range-starts-late': {
     severity: 'hint',

@@ -21,6 +21,13 @@ export interface WordMessages {
     readonly word: string;
     readonly written: string;
   };
+  readonly 'trade-word': /** `here`: what it is called, or how it is written. */
+    | {
+        readonly variant: 'called' | 'drawn' | 'manifest' | 'instead' | 'written';
+        readonly found: string;
+        readonly here: string;
+      }
+    | { readonly variant: 'left-out'; readonly found: string };
   readonly 'missing-colon': { readonly found: string };
   readonly 'spaced-number': { readonly parts: 'seconds' | 'feet' | 'unit'; readonly joined: string };
   readonly 'glued-number': { readonly variant: 'feet-alone' | 'glued'; readonly found: string };
@@ -97,6 +104,14 @@ export const words: Entries<WordMessages> = {
       kind: 'text',
       failing: `${HEAD}A "raft": 1..\nroll A 7mm 1..1+0 every 1+0\n`,
       mended: `${HEAD}A "raft": 1..\nsway A 7mm 1..1+0 every 1+0\n`,
+    },
+  },
+  'trade-word': {
+    severity: 'error',
+    example: {
+      kind: 'text',
+      failing: `${HEAD}${BODY}dialogue "Nao" 1..1+0 "Wait!"\n`,
+      mended: `${HEAD}${BODY}voice "Nao" 1..1+0 "Wait!"\n`,
     },
   },
   'missing-colon': {

@@ -9,6 +9,7 @@ const lines = (failing: string, mended: string) =>
   ({ kind: 'text', failing: `${HEAD}${failing}\n`, mended: `${HEAD}${mended}\n` }) as const;
 
 export interface TimelineMessages {
+  readonly 'key-after-group': { readonly key: string };
   readonly 'timeline-short': {
     readonly level: string;
     readonly shown: number;
@@ -155,6 +156,10 @@ export interface TimelineMessages {
 }
 
 export const timelines: Entries<TimelineMessages> = {
+  'key-after-group': {
+    severity: 'hint',
+    example: lines('A: (1-2-)3..', 'A: (1-2-) 3..'),
+  },
   'timeline-short': {
     severity: 'error',
     example: lines('A: 1--2', 'A: 1--2..'),

@@ -86,6 +86,10 @@ export const sheetBinders: Pick<
         );
         return;
       }
+      if (statement.time.form === 'frames' && frames < draft.fps / 2) {
+        const seconds = `${frames}+0`;
+        report(diagnose('time-in-frames', span, { frames, seconds }, guessFix(seconds, span)));
+      }
       draft.time = { frames, span: statement.span };
     },
   },

@@ -81,6 +81,13 @@ export const statements: Texts<StatementMessages> = {
     explanation: 'In `a..b` both are rows of the sheet, counted from its first; `b` is not a length.',
     message: ({ from, to }) => `This range ends on frame ${to}, before it starts on frame ${from}.`,
   },
+  'time-in-frames': {
+    title: 'a cut of a few frames',
+    explanation:
+      'A number alone counts frames: `time 5` is five frames, less than a quarter of a second. Five seconds are `5+0`. If the cut is as short as that, write its seconds too, as in `0+5`.',
+    message: ({ frames, seconds }) =>
+      `This cut lasts ${frames} frame${frames === 1 ? '' : 's'}; were seconds meant, \`${seconds}\`?`,
+  },
   'range-starts-late': {
     title: 'a range that starts on the last frame of a second',
     explanation:

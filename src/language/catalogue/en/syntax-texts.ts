@@ -74,6 +74,21 @@ export const words: Texts<WordMessages> = {
       'One thing has one word in cuts, on paper and in messages. The old word is still read and means the same; write the new one when you next open the file.',
     message: ({ word, written }) => `\`${word}\` is called \`${written}\` now.`,
   },
+  'trade-word': {
+    title: 'a word of the trade that is another one here',
+    explanation:
+      'The trade has many words for one thing; the language has one of them, so that everybody can read a cut. `cutwright explain` finds its pages by the others as well: `cutwright explain T.U`.',
+    message: {
+      called: ({ found, here }) => `\`${found}\` is called \`${here}\` here.`,
+      drawn: ({ found, here }) => `For \`${found}\` a timeline has signs: \`${here}\`.`,
+      manifest: ({ found, here }) =>
+        `\`${found}\` is said for all cuts in \`episode.yaml\`, as in \`${here}\`.`,
+      instead: ({ found, here }) =>
+        `There is no statement for \`${found}\`; \`${here}\` tells the compositor.`,
+      written: ({ found, here }) => `\`${found}\` is written \`${here}\` here.`,
+      'left-out': ({ found }) => `\`${found}\` is left out here.`,
+    },
+  },
   'missing-colon': {
     title: 'a timeline without its colon',
     explanation: 'A timeline is the name of a level, its title if it has one, a colon, and the drawings.',

@@ -22,6 +22,13 @@ export const timelines: Texts<TimelineMessages> = {
         ? `Level ${level} shows far more frames than there are, from here on: the sheet has ${sheetRows(time, rows)}.`
         : `Level ${level} shows ${shown} frames, but the sheet has ${sheetRows(time, rows)}: ${plural(shown - rows, 'frame')} too many, from here on.`,
   },
+  'key-after-group': {
+    title: 'a number right behind a group',
+    explanation:
+      'How often a group plays is said with a star: `(1-2-)*3`. A number without one is the next key drawing; put a blank before it if that is meant.',
+    message: ({ key }) =>
+      `This shows key ${key} after the group; was \`*${key}\` meant, the group ${key} times?`,
+  },
   'at-backwards': {
     title: 'an `@` that goes back',
     explanation:

@@ -1,0 +1,156 @@
+/** Ways of writing times, lengths, directions and signs that are not those of the language, each with what would be written here. */
+
+import type { TextRange } from './source.js';
+
+interface Rewording {
+  readonly found: RegExp;
+  readonly written: string;
+  /** Where it is looked for: in timelines and phrases, in all other statements, or in both. */
+  readonly where: 'drawn' | 'said' | 'both';
+}
+
+const FRAMES = '(?:frames?|frs?|コマ|k)';
+const SECONDS = '(?:seconds?|secs?|s|秒)';
+const NAME = String.raw`[\p{L}][\p{L}\p{N}_]*`;
+const END = String.raw`(?![\p{L}\p{N}])`;
+const TIME = String.raw`\d+(?:\+\d+|'\d+)?`;
+
+const rewording = (where: Rewording['where'], found: string, written: string, flags = 'gu'): Rewording => ({
+  found: new RegExp(found, flags),
+  written,
+  where,
+});
+
+/** The first that finds something at a place holds there. */
+const REWORDINGS: readonly Rewording[] = [
+  // Text in single quotes.
+  rewording('both', `(?<=[\\s])'([^'"\\n]*)'`, '"$1"'),
+  // Times.
+  rewording(
+    'said',
+    `(?<![\\p{L}\\p{N}.])(\\d+)\\s*${SECONDS}\\s*(?:\\+|and|,)?\\s*(\\d+)\\s*${FRAMES}?${END}`,
+    '$1+$2',
+    'giu',
+  ),
+  rewording('said', `(?<![\\p{L}\\p{N}.])(\\d+)\\s*${SECONDS}${END}`, '$1+0', 'giu'),
+  rewording('said', `(?<![\\p{L}\\p{N}.])(\\d+)\\s*${FRAMES}${END}`, '$1', 'giu'),
+  rewording('drawn', `(?<![\\p{L}\\p{N}.])(\\d+)\\s*:\\s*(\\d+)\\s*${SECONDS}${END}`, '$1:$2+0', 'giu'),
+  rewording('drawn', `(?<![\\p{L}\\p{N}.])(\\d+)\\s*:\\s*(\\d+)\\s*${FRAMES}${END}`, '$1:$2', 'giu'),
+  rewording('drawn', `(?<![\\p{L}\\p{N}.])(\\d+)\\s*(?:for|x)\\s*(\\d+)\\s*${FRAMES}${END}`, '$1:$2', 'giu'),
+  rewording('said', String.raw`(?<![\p{L}\p{N}.:])0*(\d+):(?=\d\d(?![\d:]))0?(\d+)`, '$1+$2'),
+  rewording('said', String.raw`(?<=^time\s+)(\d+)-(\d\d?)(?=\s*$)`, '$1+$2'),
+  rewording(
+    'said',
+    String.raw`(?<![\p{L}\p{N}.])(\d+\+\d+)\s*(?:[-~〜～…‥]|to|until|till|through)\s*(\d+\+\d+)${END}`,
+    '$1..$2',
+  ),
+  rewording(
+    'said',
+    String.raw`(?<![\p{L}\p{N}.@>])(${TIME})\s*(?:[-~〜～…‥]|to|until|till|through)\s*(${TIME})${END}`,
+    '$1..$2',
+  ),
+  rewording('said', String.raw`(?<=\s)(${TIME})\s*(?:to|until) (?:the )?end${END}`, '$1..'),
+  // Fields that a move goes through.
+  rewording(
+    'said',
+    String.raw`(?<=\s)(?:from\s+)?(${NAME})\s*(?:>|->|=>|→|to)\s*(${NAME})\s+(${TIME})\s*(?:\.\.|-|to|~|〜)\s*(${TIME})${END}`,
+    '$1@$3 > $2@$4',
+  ),
+  rewording('said', String.raw`(?<=@[^\s>]+)\s*(?:->|=>|→|to|⇒|から)\s*(?=${NAME}\s*@|\d+%)`, ' > '),
+  rewording('said', String.raw`(?<=@[^\s>]+)\s+(?=${NAME}@|\d+%@)`, ' > '),
+  rewording('said', String.raw`(?<=\s)(${NAME})\s+at\s+(${TIME})${END}`, '$1@$2'),
+  // Units.
+  rewording('said', String.raw`(\d)\s*mm\s*(?:\/|per)\s*(?:frame|fr|k|コマ)${END}`, '$1mm/f', 'giu'),
+  rewording('said', String.raw`(\d)\s+(mm\/f|cm\/f|in\/f|mm|cm|in|deg|%|F)(?![\p{L}\p{N}])`, '$1$2'),
+  rewording('said', String.raw`(\d)\s*(?:°|degrees?|度)`, '$1deg'),
+  rewording('said', String.raw`(\d)\s*(?:percent|パーセント)`, '$1%'),
+  rewording('said', String.raw`(\d)\s*(?:millimet(?:er|re)s?|ミリ)${END}`, '$1mm', 'giu'),
+  // Directions and senses.
+  rewording('said', String.raw`(?<=\s)(?:(?:screen|to the|to)\s+)?(?:west|left|左へ?)${END}`, 'left', 'giu'),
+  rewording(
+    'said',
+    String.raw`(?<=\s)(?:(?:screen|to the|to)\s+)?(?:east|right|右へ?)${END}`,
+    'right',
+    'giu',
+  ),
+  rewording('said', String.raw`(?<=\s)(?:north|upwards?|up|上へ?)${END}`, 'up', 'giu'),
+  rewording('said', String.raw`(?<=\s)(?:south|downwards?|down|下へ?)${END}`, 'down', 'giu'),
+  rewording('said', String.raw`(?<=\s)(?:clockwise|時計回り|右回り)${END}`, 'cw', 'giu'),
+  rewording(
+    'said',
+    String.raw`(?<=\s)(?:(?:counter|anti)[- ]?clockwise|反時計回り|左回り)${END}`,
+    'ccw',
+    'giu',
+  ),
+  // Ramps and marks.
+  rewording(
+    'said',
+    String.raw`(?<=\s)(?:ease|slow|cushion)[- ]?in[- ]?(?:and[- ]?)?out\s+(\d+)`,
+    'ease $1',
+    'giu',
+  ),
+  rewording('said', String.raw`(?<=\s)(?:fairing|フェアリング|cushion)${END}`, 'fair', 'giu'),
+  rewording('said', String.raw`(?<=\s)(?:目盛り?|graduations?|memori)${END}`, 'graduated', 'giu'),
+  rewording('said', String.raw`(?<=\s)(?:around|pivot)${END}`, 'about', 'giu'),
+  rewording('said', String.raw`(?<=\s)(?:os|オフ|offscreen)${END}`, 'off', 'giu'),
+  rewording('said', String.raw`(?<=\s)(?:モノローグ|monologue|thinks)${END}`, 'mono', 'giu'),
+  rewording('said', String.raw`(?<=\s)(?:white out|白)${END}`, 'white', 'giu'),
+  // Words that say nothing here.
+  rewording('said', String.raw`(?<=\s)black(?:\s+|$)`, ''),
+  rewording(
+    'said',
+    String.raw`(?<=\s)(?:frames?|from|over|during|by|speed|of|no\.?|#)\s+(?=[\d\p{L}])`,
+    '',
+    'giu',
+  ),
+  // Drawings.
+  rewording('both', String.raw`(?<=\s)on\s+ones${END}`, 'on 1', 'giu'),
+  rewording('both', String.raw`(?<=\s)on\s+twos${END}`, 'on 2', 'giu'),
+  rewording('both', String.raw`(?<=\s)on\s+threes${END}`, 'on 3', 'giu'),
+  rewording('both', String.raw`(?<=\s)on\s+fours${END}`, 'on 4', 'giu'),
+  rewording('drawn', String.raw`\s*,(?=\s)`, ''),
+  rewording('drawn', ',', ' '),
+  rewording('drawn', String.raw`(?<=\))\s*(?:x|\*)\s*(\d+)(?:\s*times)?${END}`, '*$1', 'giu'),
+  rewording('drawn', String.raw`(?<=\))\s*(\d+)\s*times${END}`, '*$1', 'giu'),
+  rewording('drawn', String.raw`(?<=[\d)])\s*[~〜～→](?=\s*$)`, '..'),
+  rewording('said', String.raw`\s*,\s*(?=${NAME})`, ' '),
+  rewording('said', String.raw`;\s*$`, ''),
+  rewording('said', String.raw`(?<=^\S+)\s*[=:]\s*`, ' '),
+];
+
+/** What would be replaced where, and what was found there. */
+export interface Reworded extends TextRange {
+  readonly found: string;
+  readonly text: string;
+}
+
+const QUOTED = /"(?:\\.|[^"\\\n])*"|「[^」\n]*」/gu;
+
+/**
+ * All that is written otherwise in a stretch of a folded text, in order; quoted text is left alone. Offsets are those of the text.
+ */
+export function rewordings(folded: string, { start, end }: TextRange, drawn: boolean): Reworded[] {
+  const stretch = folded.slice(start, end);
+  const quoted = [...stretch.matchAll(QUOTED)].map(({ index, 0: { length } }) => ({
+    start: index,
+    end: index + length,
+  }));
+  const taken: TextRange[] = [...quoted];
+  const made: Reworded[] = [];
+  for (const { found, written, where } of REWORDINGS) {
+    if (where !== 'both' && (where === 'drawn') !== drawn) continue;
+    for (const match of stretch.matchAll(found)) {
+      const from = match.index;
+      const to = from + match[0].length;
+      if (taken.some((one) => one.start < to && from < one.end)) continue;
+      const text = filled(written, match);
+      if (text === match[0]) continue;
+      taken.push({ start: from, end: to });
+      made.push({ start: start + from, end: start + to, found: match[0], text });
+    }
+  }
+  return made.sort((a, b) => a.start - b.start);
+}
+
+const filled = (written: string, match: RegExpMatchArray): string =>
+  written.replace(/\$(\d)/g, (_, index: string) => match[Number(index)] ?? '');

@@ -1,0 +1,188 @@
+/** Statements in the words of the trade, or with times and lengths as they are written elsewhere: what they would be here. */
+
+import type { Messages } from './catalogue/index.js';
+import type { UnreadStatement } from './fault-explanation.js';
+import {
+  type FixCandidate,
+  type FixTester,
+  placeOf,
+  replaceFix,
+  type StatementFault,
+  typedAt,
+} from './fault-fixes.js';
+import { foldCharacters } from './lexer.js';
+import { type Reworded, rewordings } from './rewordings.js';
+import type { TextRange } from './source.js';
+import { isName, startsTimeline } from './statement-reader.js';
+import { byWord, timelineRule } from './statements/statement-table.js';
+import { Colon } from './tokens.js';
+import { type TradeWord, tradeWord, tradeWordKey, tradeWordsByKey } from './trade-words.js';
+
+/** Characters of the longest word of the table, with dots and blanks between its letters. */
+const LONGEST = 40;
+/** What may be written in one statement at a time. */
+const MOST_EDITS = 40;
+
+/** A trade word at the start of a statement that has another word here, with the statement made of it where that reads. */
+export function tradeWordFault(unread: UnreadStatement): StatementFault | null {
+  const { tokens, piece, typed } = unread;
+  const folded = foldedPiece(unread);
+  const titled = startsTimeline(tokens, 0);
+  const lead = leading(folded);
+  if (!lead) return null;
+  const { entry, length } = lead;
+  const first = placeOf(tokens[0]!);
+  // A word of the language as it is: only what is longer, as `track in`, can be another one of the trade.
+  if (byWord.has(tokens[0]!.image) && piece.start + length <= first.end) return null;
+  const colon = titled ? tokens.find(({ tokenType }) => tokenType === Colon)! : null;
+  const place = { start: piece.start, end: colon ? placeOf(colon).end : piece.start + length };
+  const found = typed.slice(piece.start, piece.start + length);
+  const rest = rewordings(folded, { start: place.end - piece.start, end: folded.length }, false).map((one) =>
+    shifted(one, piece.start),
+  );
+  // A speaker without quotes.
+  const speaker =
+    entry.page === 'voice' ? tokens.find(({ startOffset }) => startOffset >= place.end) : undefined;
+  if (speaker && isName(speaker))
+    rest.unshift({ ...placeOf(speaker), found: speaker.image, text: `"${typedAt(speaker, typed)}"` });
+  const starts = entry.as === 'statement' ? (entry.starts ?? [entry.here]) : [];
+  const blank = /^[\s]|^$/.test(folded.slice(place.end - piece.start)) ? '' : ' ';
+  const candidates = starts.flatMap((start) => {
+    const begins = { ...place, text: start + blank };
+    return [
+      replaceFix(place, begins.text, { action: 'write', written: start }),
+      ...(rest.length > 0 ? [writing([begins, ...rest])] : []),
+    ];
+  });
+  // `camera: pan A@1 > …`: what follows is a statement by itself.
+  if (colon)
+    candidates.push(
+      replaceFix({ ...place, end: afterBlanks(typed, place.end) }, '', { action: 'leave-out' }),
+    );
+  const rule = byWord.get(entry.page);
+  return {
+    message: { code: 'trade-word', parameters: called(entry, found) },
+    place: { start: piece.start, end: piece.start + length },
+    candidates,
+    wholeOnly: true,
+    ...(rule && entry.as === 'statement' ? { note: { note: 'written-so', example: rule.example } } : {}),
+  };
+}
+
+/** What the message says of a trade word. */
+export function called({ as, here }: TradeWord, found: string): Messages['trade-word'] {
+  const variant = (
+    { statement: 'called', word: 'called', item: 'drawn', manifest: 'manifest', effect: 'instead' } as const
+  )[as];
+  return { variant, found, here };
+}
+
+/** `Level A: 1..`: the word before a level's name is too much. */
+export function levelWordFault({ tokens, piece, typed }: UnreadStatement): StatementFault | null {
+  const [word, name] = tokens;
+  if (!word || !name || !startsTimeline(tokens, 1)) return null;
+  const level = word.image.toLowerCase() === 'level' || tradeWord(word.image)?.here === 'level';
+  if (!level) return null;
+  const place = { start: piece.start, end: placeOf(name).start };
+  return {
+    message: {
+      code: 'trade-word',
+      parameters: {
+        variant: 'written',
+        found: typed.slice(place.start, placeOf(name).end),
+        here: `${typed.slice(name.startOffset, placeOf(name).end)}:`,
+      },
+    },
+    place: placeOf(word),
+    candidates: [replaceFix(place, '', { action: 'leave-out' })],
+    wholeOnly: true,
+  };
+}
+
+/** A statement that reads once its times, lengths, directions or signs are written as they are here; null where it does not. */
+export function rewordedFault(unread: UnreadStatement, mender: FixTester): StatementFault | null {
+  const { failure, piece, tokens } = unread;
+  const { entry } = failure;
+  if (!entry) return null;
+  const drawn = entry === timelineRule || entry.word === 'phrase';
+  const folded = foldedPiece(unread);
+  const from = placeOf(tokens[0]!).end - piece.start;
+  const found = rewordings(folded, { start: 0, end: folded.length }, drawn)
+    .filter(({ start }) => start >= from)
+    .map((one) => shifted(one, piece.start));
+  if (found.length === 0 || found.length > MOST_EDITS) return null;
+  const alike = (a: Reworded, b: Reworded): boolean => a.text === b.text && a.found.trim() === b.found.trim();
+  const sets: Reworded[][] = [
+    ...found.filter((one, i) => found.findIndex((other) => alike(one, other)) === i).map((one) => [one]),
+    ...found
+      .filter((one, i) => found.findIndex((other) => alike(one, other)) === i)
+      .map((one) => found.filter((other) => alike(one, other))),
+    found,
+  ];
+  for (const set of sets) {
+    // What is left out may leave a range to be said: for the whole cut.
+    for (const tail of entry.word === 'pull' || entry.word === 'follow' ? ['', ' 1..'] : ['']) {
+      const edits = tail ? [...set, { start: piece.end, end: piece.end, found: '', text: tail }] : set;
+      const candidate = writing(edits);
+      if (!mender.choose([candidate], piece, { start: 0, end: 0 })) continue;
+      const first = set[0]!;
+      return {
+        message: { code: 'trade-word', parameters: wordedSo(first) },
+        place: { start: first.start + leadingBlanks(first.found), end: first.end },
+        candidates: [candidate],
+        wholeOnly: true,
+      };
+    }
+  }
+  return null;
+}
+
+function wordedSo({ found, text }: Reworded): Messages['trade-word'] {
+  const [typed, here] = [found.trim(), text.trim()];
+  return here === '' ? { variant: 'left-out', found: typed } : { variant: 'written', found: typed, here };
+}
+
+const leadingBlanks = (text: string): number => text.length - text.trimStart().length;
+
+function writing(edits: readonly (TextRange & { readonly text: string })[]): FixCandidate {
+  const written = edits.map(({ text }) => text.trim()).filter((text) => text !== '');
+  if (written.length === 0) return { action: 'leave-out', edits };
+  if (written.length === 1) return { action: 'write', written: written[0]!, edits };
+  return { action: 'write-each', written, edits };
+}
+
+const foldedPiece = ({ piece, typed }: UnreadStatement): string =>
+  foldCharacters(typed.slice(piece.start, piece.end)).text;
+
+const shifted = (one: Reworded, by: number): Reworded => ({
+  ...one,
+  start: one.start + by,
+  end: one.end + by,
+});
+
+function afterBlanks(typed: string, at: number): number {
+  let after = at;
+  while (/[^\S\r\n]/.test(typed[after] ?? '')) after++;
+  return after;
+}
+
+/** The longest trade word that a folded statement begins with. */
+function leading(folded: string): { readonly entry: TradeWord; readonly length: number } | null {
+  const words = tradeWordsByKey();
+  let best: { entry: TradeWord; length: number } | null = null;
+  const most = Math.min(LONGEST, folded.length, (folded.search(/[\r\n"「:@]/) + 1 || folded.length + 1) - 1);
+  for (let length = 1; length <= most; length++) {
+    const [last = '', next = ''] = [folded[length - 1], folded[length]];
+    if (/\s/.test(last) || continues(last, next)) continue;
+    const entry = words.get(tradeWordKey(folded.slice(0, length)));
+    if (entry) best = { entry, length };
+  }
+  return best;
+}
+
+/** Whether a word goes on: kana and kanji end where letters and digits of ASCII begin. */
+function continues(last: string, next: string): boolean {
+  if (!/[\p{L}\p{N}\p{M}_ー]/u.test(next)) return false;
+  const ascii = (one: string): boolean => one.charCodeAt(0) < 0x80;
+  return ascii(last) === ascii(next) && /[\p{L}\p{N}_.ー]/u.test(last);
+}
