@@ -113,6 +113,7 @@ const OF_ORDER: ReadonlySet<Code> = new Set([
   'group-empty',
   'length-and-open',
   'open-in-group',
+  'trade-word',
 ]);
 
 const errorsOf = (diagnostics: readonly Diagnostic[]): Diagnostic[] =>

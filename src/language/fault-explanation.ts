@@ -39,7 +39,15 @@ import {
   UnclosedText,
   Word,
 } from './tokens.js';
-import { levelWordFault, rewordedFault, tradeWordFault } from './trade-word-faults.js';
+import {
+  called,
+  leadingTradeWord,
+  levelWordFault,
+  rewordedFault,
+  spokenLine,
+  titleWithoutQuotes,
+  tradeWordFault,
+} from './trade-word-faults.js';
 import { tradeWord } from './trade-words.js';
 
 /** All that is known of a statement that could not be read. */
@@ -91,7 +99,7 @@ function faultOf(unread: UnreadStatement, mender: FixTester): StatementFault {
         candidates: [],
       };
     case 'misfit': {
-      const worded = levelWordFault(unread) ?? tradeWordFault(unread);
+      const worded = levelWordFault(unread) ?? spokenLine(unread) ?? tradeWordFault(unread);
       if (worded) return worded;
       const token = tokens[failure.at];
       const broken = tokens.find(({ tokenType }) => tokenType === UnclosedText);
@@ -119,7 +127,7 @@ function firstWord({ tokens, before, piece, typed }: UnreadStatement): Statement
 
 /** The word that was probably meant by an unknown first word. */
 export function meantWord(image: string): string | undefined {
-  const trade = tradeWord(image);
+  const trade = leadingTradeWord(image);
   const here = trade?.as === 'statement' ? trade.page : undefined;
   return here ?? nearest(image, byWord.keys());
 }
@@ -132,10 +140,14 @@ function unknownWord(unread: UnreadStatement, mender: FixTester): StatementFault
   const token = tokens[0]!;
   const place = placeOf(token);
   const found = typedAt(token, typed);
-  const worded = levelWordFault(unread);
+  const broken = tokens.find(({ tokenType }) => tokenType === UnclosedText);
+  if (broken) return unclosedText(broken, false, typed);
+  const worded = levelWordFault(unread) ?? titleWithoutQuotes(unread, mender) ?? spokenLine(unread);
   if (worded) return worded;
   const meant = nearest(token.image, byWord.keys());
-  const words = meant ? [replaceFix(place, meant, { action: 'write', written: meant })] : [];
+  const write = (word: string) => replaceFix(place, word, { action: 'write', written: word });
+  const words = meant ? [write(meant), ...(meant === 'fix' ? [write('fix full')] : [])] : [];
+  const inCapitals = meant !== undefined && meant === token.image.toLowerCase();
   const reads = (candidates: readonly FixCandidate[]): boolean =>
     mender.choose(candidates, piece, { start: 0, end: 0 }) !== undefined;
   const titled = tokens[1]?.tokenType === Text;
@@ -149,7 +161,13 @@ function unknownWord(unread: UnreadStatement, mender: FixTester): StatementFault
     tokens.some(({ tokenType }) => DRAWN.has(tokenType)) || tokens.at(-1)!.tokenType === DotDot;
   const trade = tradeWordFault(unread);
   if (trade && (!drawings || reads(trade.candidates) || !reads(colon))) return trade;
-  if (!reads(words) && tokens.length > 1 && (drawings || /^\p{Lu}/u.test(token.image)) && reads(colon)) {
+  if (
+    !reads(words) &&
+    !inCapitals &&
+    tokens.length > 1 &&
+    (drawings || /^\p{Lu}/u.test(token.image)) &&
+    reads(colon)
+  ) {
     return {
       message: { code: 'missing-colon', parameters: { found } },
       place,
@@ -206,10 +224,32 @@ function tooShort({ failure, tokens, typed }: UnreadStatement): StatementFault {
     return {
       message: { code: 'unclosed-group', parameters: {} },
       place: placeOf(open[0]),
-      candidates: [insertFix(end, ')'.repeat(open.length), { action: 'close-group' })],
+      // `(1-2-..` is a cycle to the end.
+      candidates: [
+        ...(open.length === 1 && tokens.at(-1)!.tokenType === DotDot ? [tokens.at(-1)!.startOffset] : []),
+        end,
+      ].map((at) => insertFix(at, ')'.repeat(open.length), { action: 'close-group' })),
     };
   }
   const last = typedAt(tokens.at(-1)!, typed);
+  const commented = /^[^\S\r\n]*#(?=[\p{L}\p{N}])/u.exec(typed.slice(end))?.[0];
+  if (commented !== undefined) {
+    const place = { start: end + commented.length - 1, end: end + commented.length };
+    return {
+      message: { code: 'trade-word', parameters: { variant: 'left-out', found: '#' } },
+      place,
+      candidates: [replaceFix(place, '', { action: 'leave-out' })],
+      wholeOnly: true,
+      note: writtenSo(entry),
+    };
+  }
+  if (entry.word === 'fix')
+    return {
+      message: { code: 'stops-short', parameters: { statement: entry.word, wanted: failure.wanted, last } },
+      place: { start: end, end },
+      candidates: [insertFix(end, ' full', { action: 'write', written: 'fix full' })],
+      note: writtenSo(entry),
+    };
   return {
     message: { code: 'stops-short', parameters: { statement: entry.word, wanted: failure.wanted, last } },
     place: { start: end, end },
@@ -252,6 +292,18 @@ function general({ failure, tokens, typed }: UnreadStatement, token: IToken): St
   const candidates: FixCandidate[] = [];
   let mended: Message | undefined;
   const words = laterWordsOf(entry);
+  const trade = token.tokenType === Word ? tradeWord(token.image) : undefined;
+  if (
+    trade &&
+    (trade.as === 'word' || trade.as === 'item') &&
+    (drawings ? trade.as === 'item' : trade.as === 'word')
+  )
+    return {
+      message: { code: 'trade-word', parameters: called(trade, found) },
+      place,
+      candidates: [],
+      note: writtenSo(entry),
+    };
   for (const near of [token, tokens[failure.at - 1]]) {
     const meant = near?.tokenType === Word ? nearest(near.image, words) : undefined;
     if (!meant) continue;

@@ -9,7 +9,9 @@ interface Rewording {
   readonly where: 'drawn' | 'said' | 'both';
 }
 
-const FRAMES = '(?:frames?|frs?|コマ|k)';
+const FRAMES = '(?:[Ff]rames?|FRAMES|frs?|f|コマ|k)';
+const FIGURE = String.raw`(?<![\p{L}\d.+])(\d+(?:\.\d+)?)`;
+const SIGNED = String.raw`-?\d+(?:\.\d+)?`;
 const SECONDS = '(?:seconds?|secs?|s|秒)';
 const NAME = String.raw`[\p{L}][\p{L}\p{N}_]*`;
 const END = String.raw`(?![\p{L}\p{N}])`;
@@ -26,6 +28,10 @@ const REWORDINGS: readonly Rewording[] = [
   // Text in single quotes.
   rewording('both', `(?<=[\\s])'([^'"\\n]*)'`, '"$1"'),
   // Times.
+  rewording('said', String.raw`(?<=^time\s+)(\d+)\.0+(?=\s*$)`, '$1+0'),
+  rewording('said', String.raw`(?<=^time\s+)00?:0?(\d+):0?(\d+)(?=\s*$)`, '$1+$2'),
+  rewording('said', String.raw`(?<=^fps\s+)(\d+)\s*fps`, '$1'),
+  rewording('said', String.raw`(?<=^fade\s+in\s+(?:white\s+)?)(\d+)(?=\s*$)`, '1..$1'),
   rewording(
     'said',
     `(?<![\\p{L}\\p{N}.])(\\d+)\\s*${SECONDS}\\s*(?:\\+|and|,)?\\s*(\\d+)\\s*${FRAMES}?${END}`,
@@ -33,9 +39,9 @@ const REWORDINGS: readonly Rewording[] = [
     'giu',
   ),
   rewording('said', `(?<![\\p{L}\\p{N}.])(\\d+)\\s*${SECONDS}${END}`, '$1+0', 'giu'),
-  rewording('said', `(?<![\\p{L}\\p{N}.])(\\d+)\\s*${FRAMES}${END}`, '$1', 'giu'),
+  rewording('said', String.raw`(?<![\p{L}\p{N}.+])(\d+(?:\+\d+)?)\s*${FRAMES}${END}`, '$1'),
   rewording('drawn', `(?<![\\p{L}\\p{N}.])(\\d+)\\s*:\\s*(\\d+)\\s*${SECONDS}${END}`, '$1:$2+0', 'giu'),
-  rewording('drawn', `(?<![\\p{L}\\p{N}.])(\\d+)\\s*:\\s*(\\d+)\\s*${FRAMES}${END}`, '$1:$2', 'giu'),
+  rewording('drawn', `(?<![\\p{L}\\p{N}.])(\\d+)\\s*:\\s*(\\d+)\\s*${FRAMES}${END}`, '$1:$2'),
   rewording('drawn', `(?<![\\p{L}\\p{N}.])(\\d+)\\s*(?:for|x)\\s*(\\d+)\\s*${FRAMES}${END}`, '$1:$2', 'giu'),
   rewording('said', String.raw`(?<![\p{L}\p{N}.:])0*(\d+):(?=\d\d(?![\d:]))0?(\d+)`, '$1+$2'),
   rewording('said', String.raw`(?<=^time\s+)(\d+)-(\d\d?)(?=\s*$)`, '$1+$2'),
@@ -57,14 +63,28 @@ const REWORDINGS: readonly Rewording[] = [
     '$1@$3 > $2@$4',
   ),
   rewording('said', String.raw`(?<=@[^\s>]+)\s*(?:->|=>|→|to|⇒|から)\s*(?=${NAME}\s*@|\d+%)`, ' > '),
-  rewording('said', String.raw`(?<=@[^\s>]+)\s+(?=${NAME}@|\d+%@)`, ' > '),
+  rewording('said', String.raw`(?<=@[^\s>,]+)\s*[\s,]\s*(${NAME}@|\d+%@)`, ' > $1'),
   rewording('said', String.raw`(?<=\s)(${NAME})\s+at\s+(${TIME})${END}`, '$1@$2'),
+  rewording(
+    'said',
+    String.raw`(?<=\s)(${NAME})\s+(${TIME})\s*(?:>|->|=>|→|to)\s*(${NAME})\s+(${TIME})${END}`,
+    '$1@$2 > $3@$4',
+  ),
+  rewording('said', String.raw`(?<=\s)(${SIGNED}\s*,\s*${SIGNED})(?=\s*@)`, '($1)'),
+  rewording('said', String.raw`(?<=\s)at\s*\(\s*(${SIGNED})\s*[, ]\s*(${SIGNED})\s*\)`, 'at $1,$2'),
+  rewording('said', String.raw`(?<=\s)at\s+(${SIGNED})\s+(${SIGNED})(?![\p{L}\d])`, 'at $1,$2'),
+  rewording('said', String.raw`(?<=^field\s+\S+\s+\S+\s+)(${SIGNED},${SIGNED})`, 'at $1'),
+  rewording('said', String.raw`(?<=^(?:mark\s+\S+|note)\s+)at\s+`, ''),
+  rewording('said', String.raw`(?<=^level\s+\S+\s+)(\d+x\d+(?:mm|cm|in)?)`, 'size $1'),
+  rewording('said', String.raw`(?<=\sreuse\s+)(\d+)([A-Z])${END}`, '$1/$2'),
+  rewording('said', String.raw`\((off|mono)\)`, '$1'),
+  rewording('said', String.raw`(?<=\d)\s*:(?=\s*["「])`, ''),
   // Units.
-  rewording('said', String.raw`(\d)\s*mm\s*(?:\/|per)\s*(?:frame|fr|k|コマ)${END}`, '$1mm/f', 'giu'),
-  rewording('said', String.raw`(\d)\s+(mm\/f|cm\/f|in\/f|mm|cm|in|deg|%|F)(?![\p{L}\p{N}])`, '$1$2'),
-  rewording('said', String.raw`(\d)\s*(?:°|degrees?|度)`, '$1deg'),
-  rewording('said', String.raw`(\d)\s*(?:percent|パーセント)`, '$1%'),
-  rewording('said', String.raw`(\d)\s*(?:millimet(?:er|re)s?|ミリ)${END}`, '$1mm', 'giu'),
+  rewording('said', String.raw`${FIGURE}\s*mm\s*(?:\/|per)\s*(?:frame|fr|k|コマ)${END}`, '$1mm/f', 'giu'),
+  rewording('said', String.raw`${FIGURE}\s+(mm\/f|cm\/f|in\/f|mm|cm|in|deg|%|F)(?![\p{L}\p{N}])`, '$1$2'),
+  rewording('said', String.raw`${FIGURE}\s*(?:°|degrees?|度)`, '$1deg'),
+  rewording('said', String.raw`${FIGURE}\s*(?:percent|パーセント)`, '$1%'),
+  rewording('said', String.raw`${FIGURE}\s*(?:millimet(?:er|re)s?|ミリ)${END}`, '$1mm', 'giu'),
   // Directions and senses.
   rewording('said', String.raw`(?<=\s)(?:(?:screen|to the|to)\s+)?(?:west|left|左へ?)${END}`, 'left', 'giu'),
   rewording(
@@ -103,7 +123,16 @@ const REWORDINGS: readonly Rewording[] = [
     '',
     'giu',
   ),
+  rewording('said', String.raw`\s+linear${END}`, ''),
+  rewording('said', String.raw`(?<=^cut\s+\S+?)\s*[:,-]?\s+(\p{L}[^"「」\n]*?)(?=\s*$)`, ' "$1"'),
+  rewording('said', String.raw`(?<=^stack\s.*?)\s*[>/,]\s*`, ' '),
+  rewording('said', String.raw`(?<=\s)(\d\S*mm\/f)\s+(left|right|up|down)${END}`, '$2 $1'),
   // Drawings.
+  rewording('both', String.raw`(?<=\s)\/\/\s`, '# '),
+  rewording('both', String.raw`(?<=\s)on\s+(\d)s${END}`, 'on $1'),
+  rewording('drawn', String.raw`\{\s*(?:slow|ease|cushion)[- ]?in\s*\}`, '{late}'),
+  rewording('drawn', String.raw`\{\s*(?:slow|ease|cushion)[- ]?out\s*\}`, '{early}'),
+  rewording('drawn', String.raw`\s*;(?=\s|$)`, ''),
   rewording('both', String.raw`(?<=\s)on\s+ones${END}`, 'on 1', 'giu'),
   rewording('both', String.raw`(?<=\s)on\s+twos${END}`, 'on 2', 'giu'),
   rewording('both', String.raw`(?<=\s)on\s+threes${END}`, 'on 3', 'giu'),

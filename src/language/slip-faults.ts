@@ -1,13 +1,13 @@
 /** Slips of the hand that make a statement unreadable in a way that shows what was meant. */
 
-import type { IToken } from 'chevrotain';
+import type { IToken, TokenType } from 'chevrotain';
 import type { UnreadStatement } from './fault-explanation.js';
 import type { FixTester } from './fault-fixes.js';
 import { insertFix, placeOf, replaceFix, type StatementFault, typedAt } from './fault-fixes.js';
 import type { TextRange } from './source.js';
 import { isName, startsTimeline } from './statement-reader.js';
 import { byWord, timelineRule } from './statements/statement-table.js';
-import { Colon } from './tokens.js';
+import { Colon, Comma, Dash, DotDot, Equals, Greater } from './tokens.js';
 
 /** The slip that was made, or null. `token`: the first that does not fit. */
 export function slip(unread: UnreadStatement, token: IToken, mender: FixTester): StatementFault | null {
@@ -77,6 +77,9 @@ function ofLevel(
   };
 }
 
+/** Signs that begin no text. */
+const NO_TEXT: ReadonlySet<TokenType> = new Set([Colon, Comma, Dash, DotDot, Equals, Greater]);
+
 function withoutQuotes(
   { failure, tokens, piece, typed }: UnreadStatement,
   token: IToken,
@@ -84,12 +87,14 @@ function withoutQuotes(
 ): StatementFault | null {
   const wanted = failure.wanted.some((one) => one === 'text' || one === 'quoted-words');
   if (!wanted && failure.entry !== byWord.get('cut')) return null;
+  if (NO_TEXT.has(token.tokenType)) return null;
   const line = typed.slice(token.startOffset, piece.end).search(/[\r\n]/);
   const whole = { start: token.startOffset, end: line < 0 ? piece.end : token.startOffset + line };
   const last = tokens.findLast(({ startOffset }) => startOffset < whole.end)!;
   whole.end = placeOf(last).end;
-  const candidates = [placeOf(token), whole].map((place) =>
-    replaceFix(place, `"${typed.slice(place.start, place.end).replace(/["\\]/g, '\\$&')}"`, {
+  const plain = (place: TextRange): boolean => !/["「」]/.test(typed.slice(place.start, place.end));
+  const candidates = [placeOf(token), whole].filter(plain).map((place) =>
+    replaceFix(place, `"${typed.slice(place.start, place.end).replace(/\\/g, '\\$&')}"`, {
       action: 'quote-text',
     }),
   );

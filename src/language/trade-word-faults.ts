@@ -15,13 +15,17 @@ import { type Reworded, rewordings } from './rewordings.js';
 import type { TextRange } from './source.js';
 import { isName, startsTimeline } from './statement-reader.js';
 import { byWord, timelineRule } from './statements/statement-table.js';
-import { Colon } from './tokens.js';
+import { Colon, Text } from './tokens.js';
 import { type TradeWord, tradeWord, tradeWordKey, tradeWordsByKey } from './trade-words.js';
 
+/** Statements that end in a text. */
+const TEXTS: ReadonlySet<string> = new Set(['sound', 'music', 'voice', 'note', 'memo', 'artist', 'cut']);
 /** Characters of the longest word of the table, with dots and blanks between its letters. */
 const LONGEST = 40;
 /** What may be written in one statement at a time. */
 const MOST_EDITS = 40;
+/** Characters of a statement that is looked at: more is no statement that anybody typed. */
+const LONGEST_STATEMENT = 2000;
 
 /** A trade word at the start of a statement that has another word here, with the statement made of it where that reads. */
 export function tradeWordFault(unread: UnreadStatement): StatementFault | null {
@@ -29,7 +33,7 @@ export function tradeWordFault(unread: UnreadStatement): StatementFault | null {
   const folded = foldedPiece(unread);
   const titled = startsTimeline(tokens, 0);
   const lead = leading(folded);
-  if (!lead) return null;
+  if (!lead || folded.length > LONGEST_STATEMENT) return null;
   const { entry, length } = lead;
   const first = placeOf(tokens[0]!);
   // A word of the language as it is: only what is longer, as `track in`, can be another one of the trade.
@@ -37,6 +41,7 @@ export function tradeWordFault(unread: UnreadStatement): StatementFault | null {
   const colon = titled ? tokens.find(({ tokenType }) => tokenType === Colon)! : null;
   const place = { start: piece.start, end: colon ? placeOf(colon).end : piece.start + length };
   const found = typed.slice(piece.start, piece.start + length);
+  if (found.replace(/\s+/g, ' ') === entry.here) return null;
   const rest = rewordings(folded, { start: place.end - piece.start, end: folded.length }, false).map((one) =>
     shifted(one, piece.start),
   );
@@ -45,6 +50,15 @@ export function tradeWordFault(unread: UnreadStatement): StatementFault | null {
     entry.page === 'voice' ? tokens.find(({ startOffset }) => startOffset >= place.end) : undefined;
   if (speaker && isName(speaker))
     rest.unshift({ ...placeOf(speaker), found: speaker.image, text: `"${typedAt(speaker, typed)}"` });
+  // Words at the end that are no word of the language: a text without quotes.
+  const tail = TEXTS.has(entry.page) ? /(?<=[\s\d])\p{L}[^"「」\r\n]*$/u.exec(folded) : null;
+  if (tail && piece.start + tail.index >= place.end)
+    rest.push({
+      start: piece.start + tail.index,
+      end: piece.end,
+      found: tail[0],
+      text: `"${typed.slice(piece.start + tail.index, piece.end)}"`,
+    });
   const starts = entry.as === 'statement' ? (entry.starts ?? [entry.here]) : [];
   const blank = /^[\s]|^$/.test(folded.slice(place.end - piece.start)) ? '' : ' ';
   const candidates = starts.flatMap((start) => {
@@ -99,18 +113,63 @@ export function levelWordFault({ tokens, piece, typed }: UnreadStatement): State
   };
 }
 
+/** `A Pim: 1..`, `A (Pim): 1..`: a title without quotes. */
+export function titleWithoutQuotes(
+  { tokens, piece, typed }: UnreadStatement,
+  mender: FixTester,
+): StatementFault | null {
+  const colon = tokens.findIndex(({ tokenType }) => tokenType === Colon);
+  if (colon < 2 || colon > 6) return null;
+  const place = { start: placeOf(tokens[0]!).end, end: tokens[colon]!.startOffset };
+  const title = typed.slice(place.start, place.end);
+  if (/["「」\r\n]/.test(title)) return null;
+  const bare = title.trim().replace(/^['([{‘]|['\])}’]$/g, '');
+  const candidates = [replaceFix(place, ` "${bare}"`, { action: 'quote-text' })];
+  if (bare === '' || !mender.choose(candidates, piece, { start: 0, end: 0 })) return null;
+  return {
+    message: { code: 'missing-quotes', parameters: { found: title.trim() } },
+    place: { start: place.end - title.trimStart().length, end: place.end },
+    candidates,
+  };
+}
+
+/** `Pim: "Wait!"`: a line of dialogue as a script has it. When it is spoken nobody knows. */
+export function spokenLine({ tokens, piece, typed }: UnreadStatement): StatementFault | null {
+  const [name, ...rest] = tokens.filter(({ tokenType }) => tokenType !== Colon);
+  if (!isName(name) || byWord.has(name.image) || rest.length !== 1 || rest[0]!.tokenType !== Text)
+    return null;
+  if (leadingTradeWord(name.image)) return null;
+  const [speaker, line] = [name, rest[0]!].map((one) => typed.slice(one.startOffset, placeOf(one).end));
+  return {
+    message: {
+      code: 'trade-word',
+      parameters: {
+        variant: 'written',
+        found: typed.slice(piece.start, piece.end),
+        here: `voice "${speaker}" 1+1..2+0 ${line}`,
+      },
+    },
+    place: piece,
+    candidates: [],
+  };
+}
+
+/** The ease that is called in or out: people of the trade mean opposite ends by it. */
+const EASE_IN_OUT = /(?<=\s)(?:ease|slow|cushion)[- ]?(?:in|out)(?![\p{L}])/u;
+
 /** A statement that reads once its times, lengths, directions or signs are written as they are here; null where it does not. */
 export function rewordedFault(unread: UnreadStatement, mender: FixTester): StatementFault | null {
   const { failure, piece, tokens } = unread;
   const { entry } = failure;
-  if (!entry) return null;
+  if (!entry || piece.end - piece.start > LONGEST_STATEMENT) return null;
   const drawn = entry === timelineRule || entry.word === 'phrase';
   const folded = foldedPiece(unread);
   const from = placeOf(tokens[0]!).end - piece.start;
+  const ease = drawn ? null : EASE_IN_OUT.exec(folded);
   const found = rewordings(folded, { start: 0, end: folded.length }, drawn)
     .filter(({ start }) => start >= from)
     .map((one) => shifted(one, piece.start));
-  if (found.length === 0 || found.length > MOST_EDITS) return null;
+  if (!ease && (found.length === 0 || found.length > MOST_EDITS)) return null;
   const alike = (a: Reworded, b: Reworded): boolean => a.text === b.text && a.found.trim() === b.found.trim();
   const sets: Reworded[][] = [
     ...found.filter((one, i) => found.findIndex((other) => alike(one, other)) === i).map((one) => [one]),
@@ -134,7 +193,12 @@ export function rewordedFault(unread: UnreadStatement, mender: FixTester): State
       };
     }
   }
-  return null;
+  if (!ease) return null;
+  return {
+    message: { code: 'trade-word', parameters: { variant: 'either-end', found: ease[0] } },
+    place: { start: piece.start + ease.index, end: piece.start + ease.index + ease[0].length },
+    candidates: [],
+  };
 }
 
 function wordedSo({ found, text }: Reworded): Messages['trade-word'] {
@@ -165,6 +229,9 @@ function afterBlanks(typed: string, at: number): number {
   while (/[^\S\r\n]/.test(typed[after] ?? '')) after++;
   return after;
 }
+
+/** The trade word that a folded text begins with. */
+export const leadingTradeWord = (folded: string): TradeWord | undefined => leading(folded)?.entry;
 
 /** The longest trade word that a folded statement begins with. */
 function leading(folded: string): { readonly entry: TradeWord; readonly length: number } | null {

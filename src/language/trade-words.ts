@@ -62,11 +62,15 @@ export const TRADE_WORDS: readonly TradeWord[] = [
   statement('phrase', 'macro, define, pattern'),
   statement('use', 'include, import, load'),
   item('1..', 'timeline', 'hold, held, hold to end, still, 止メ, 止め, トメ, 止'),
-  item('(1--2--)*3', 'timeline', 'cycle, repeat, rpt, リピート, 繰り返し, くり返し, looped, ループ'),
-  item('(1--2)<>', 'timeline', 'bounce, ping pong, there and back, back and forth, 往復, 逆リピート'),
+  item('(1--2--)*3', 'timeline', 'cycle, loop, repeat, rpt, リピート, 繰り返し, くり返し, looped, ループ'),
+  item('(1--2)<>', 'timeline', 'bounce, ping, ping pong, there and back, back and forth, 往復, 逆リピート'),
   item('x', 'timeline', 'blank, empty, none, nil, clear, off screen, 空, 空セル, カラ, カラセル, 消'),
   item('1 2', 'timeline', 'no inbetween, no inbetweens, 中なし, 中無し'),
-  item('1--2', 'timeline', 'inbetween, inbetweens, tween, ib, 中割, 中割り, 動画, 中'),
+  item(
+    '1--2',
+    'timeline',
+    'to, till, until, then, から, まで, inbetween, inbetweens, tween, ib, 中割, 中割り, 動画, 中',
+  ),
   item('1-=-2', 'timeline', 'breakdown, break down, bd, passing position, 中割り参考, 参考, 割り参'),
   item('1', 'timeline', 'key, keyframe, key pose, pose, extreme, 原画'),
   item('1{late}--2', 'timeline', 'slow in, cushion in, 後ヅメ, 後詰め, あとヅメ, 後づめ'),
@@ -112,7 +116,7 @@ export const TRADE_WORDS: readonly TradeWord[] = [
   ),
   statement(
     'truck',
-    'zoom, zoom in, zoom out, dolly, dolly in, dolly out, push in, pull back, pull out, truck in, truck out, track in, track out, track back, t.u., t.u, t.b., t.b, t.i, t.o, zi, zo, close in, ズーム, ズームイン, ズームアウト, トラック, トラックアップ, トラックバック, TU, TB',
+    'zoom, zoom in, zoom out, dolly, dolly in, dolly out, push in, pull back, pull out, truck in, truck out, track in, track out, track back, t.u., t.u, t.b., t.b, zi, zo, close in, ズーム, ズームイン, ズームアウト, トラック, トラックアップ, トラックバック, TU, TB',
   ),
   statement(
     'truck quick',
@@ -162,10 +166,10 @@ export const TRADE_WORDS: readonly TradeWord[] = [
   word('up', 'pull', 'north, upward, upwards, 上, 上へ'),
   word('down', 'pull', 'south, downward, downwards, 下, 下へ'),
   // ---- light, and what joins cuts
-  statement('fade in', 'fi, f.i, fade up, fade from black, from black, フェードイン, 溶明', 'fade'),
+  statement('fade in', 'fi, f.i, fade-in, fade up, fade from black, from black, フェードイン, 溶明', 'fade'),
   statement(
     'fade out',
-    'fo, f.o, fade to black, to black, black out, blackout, フェードアウト, 溶暗',
+    'fo, f.o, fade-out, fade to black, to black, black out, blackout, フェードアウト, 溶暗',
     'fade',
   ),
   statement('fade in white', 'wi, w.i, white in, fade from white, ホワイトイン', 'fade'),

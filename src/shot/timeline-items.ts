@@ -2,10 +2,10 @@
 
 import { diagnose, guessFix, type Report, type Span } from '../language/diagnostic.js';
 import { type Guess, nearest } from '../language/suggest.js';
-import { tradeWord } from '../language/trade-words.js';
 import type { StatementOf, Chart as TreeChart, Item as TreeItem } from '../language/tree.js';
 import type { Group, Leaf, ShotChart, ShotItem, ShotRepeat } from './shot.js';
 import type { Clock } from './time-resolver.js';
+import { chartOf, silentSlip, wordForSign } from './timeline-slips.js';
 
 /** Groups and phrases within each other; deeper ones are a slip or a trap, and nobody could read them. */
 export const DEEPEST = 50;
@@ -35,7 +35,12 @@ export interface PhrasesParts {
   readonly report: Report;
 }
 
-const CHARTS: ReadonlySet<string> = new Set(['even', 'early', 'late', 'both']);
+/** The name of a phrase that an item plays, or that stands alone in brackets. */
+function spelledName(item: TreeItem): string | null {
+  if (item.kind === 'phrase') return item.name;
+  const only = item.kind === 'group' && item.items.length === 1 ? item.items[0] : undefined;
+  return only?.kind === 'phrase' ? only.name : null;
+}
 
 /** Whether what it shows last goes on until the next `@` or the end. */
 export function endsOpen(item: ShotItem | undefined): boolean {
@@ -89,7 +94,17 @@ export function makePhrases({
       items.push(item);
     };
     for (const [index, item] of source.entries()) {
-      const before = source[index - 1];
+      const name = spelledName(item);
+      const slip = name === null || phrases.has(name) || broken.has(name) ? null : wordForSign(source, index);
+      if (slip) {
+        report(slip);
+        whole = false;
+        continue;
+      }
+      if (item.kind === 'key' || item.kind === 'group') {
+        const hint = silentSlip(source, index);
+        if (hint) report(hint);
+      }
       switch (item.kind) {
         case 'on':
           on = bindOn(item.frames, item.span, report) ?? on;
@@ -105,24 +120,12 @@ export function makePhrases({
           break;
         }
         case 'group': {
-          if (chartInBrackets(item)) {
-            whole = false;
-            break;
-          }
           const inner = depth < DEEPEST ? bindItems(item.items, on, depth + 1) : tooDeep(item.span);
           add(grouped(item, inner, null));
           if (!inner.whole) whole = false;
           break;
         }
         case 'phrase': {
-          if (
-            !phrases.has(item.name) &&
-            !broken.has(item.name) &&
-            tradeItem(item, before, source[index + 1])
-          ) {
-            whole = false;
-            break;
-          }
           const inner = phrase(item, on, depth + 1);
           // What stands behind it belongs to the timeline that was indented.
           if (!inner && item.margin && !phrases.has(item.name)) return { items, whole: false };
@@ -131,7 +134,6 @@ export function makePhrases({
           break;
         }
         default: {
-          if (item.kind === 'key' && before?.kind === 'group') afterGroup(item, before);
           const shown = leaf(item, on);
           if (shown.frames === 0) whole = false;
           else add(shown);
@@ -185,83 +187,6 @@ export function makePhrases({
     trail.pop();
     done.set(key, bound);
     return bound;
-  }
-
-  /** `1(late)--2`: a chart in the wrong brackets, read as a group. */
-  function chartInBrackets({
-    items: [only, ...more],
-    repeat,
-    bounce,
-    span,
-  }: Extract<TreeItem, { kind: 'group' }>): boolean {
-    if (only?.kind !== 'phrase' || more.length > 0 || repeat.form !== 'once' || bounce) return false;
-    if (!CHARTS.has(only.name) || phrases.has(only.name)) return false;
-    const here = `{${only.name}}`;
-    report(
-      diagnose(
-        'trade-word',
-        span,
-        { variant: 'written', found: `(${only.name})`, here },
-        guessFix(here, span),
-      ),
-    );
-    return true;
-  }
-
-  /** A word of the trade for what a timeline shows with a sign: `hold`, `blank`, `repeat`. False where the name is none. */
-  function tradeItem(
-    { name, span, repeat, bounce }: Extract<TreeItem, { kind: 'phrase' }>,
-    before: TreeItem | undefined,
-    after: TreeItem | undefined,
-  ): boolean {
-    const empty = name === 'X';
-    const entry = tradeWord(name);
-    if (!empty && entry?.as !== 'item') return false;
-    const place = { ...span, end: span.start + name.length };
-    const here = empty ? 'x' : entry!.here;
-    const edits = (start: number, text: string) => ({
-      fix: { action: 'write' as const, written: text, edits: [{ span: { ...place, start }, text }] },
-    });
-    const toTheEnd =
-      before !== undefined && before.kind !== 'at' && before.kind !== 'on' && (!after || after.kind === 'at');
-    const bare = repeat.form === 'once' && !bounce;
-    let more = {};
-    if (here === 'x') more = edits(place.start, 'x');
-    else if (bare && here === '1..' && toTheEnd) more = edits(before.span.end, '..');
-    else if (bare && here === '(1--2--)*3' && toTheEnd && before.kind === 'group')
-      more = edits(before.span.end, '..');
-    report(
-      diagnose(
-        'trade-word',
-        place,
-        here === 'x' ? { variant: 'written', found: name, here } : { variant: 'drawn', found: name, here },
-        more,
-      ),
-    );
-    return true;
-  }
-
-  /** `(1-2-)3`: a key right behind a group was perhaps meant as how often it is played. */
-  function afterGroup(
-    { name, span }: Extract<TreeItem, { kind: 'key' }>,
-    group: Extract<TreeItem, { kind: 'group' }>,
-  ): void {
-    if (
-      group.span.end !== span.start ||
-      group.repeat.form !== 'once' ||
-      !/^[0-9]+$/.test(name) ||
-      Number(name) < 2
-    )
-      return;
-    const place = { ...span, end: span.start };
-    report(
-      diagnose(
-        'key-after-group',
-        { ...span, end: span.start + name.length },
-        { key: name },
-        { fix: { action: 'write', written: `*${name}`, edits: [{ span: place, text: '*' }] } },
-      ),
-    );
   }
 
   function unknownPhrase({ name, span, margin }: Played): void {
@@ -399,7 +324,7 @@ export function bindChart(chart: TreeChart, report: Report): (ShotChart & { read
   if (chart.form === 'named') {
     const form = NAMED.find((each) => each === chart.name);
     if (form) return { form, span: chart.span };
-    const guess = nearest(chart.name, NAMED);
+    const guess = chartOf(chart.name) ?? nearest(chart.name, NAMED);
     report(
       diagnose(
         'unknown-chart',

@@ -22,7 +22,7 @@ describe('no fix is offered', () => {
   test.each([
     ['a dot with another fault behind it', 'A: 1.:… 2.', 'stray-dot'],
     ['a dot with another dot behind it', 'A: 1.c.', 'stray-dot'],
-    ['a comma with another one behind it', 'A: 1,2 3 ,,4..', 'does-not-fit'],
+    ['a dot that would hold a drawing before another', 'A: 1. 2..', 'stray-dot'],
     ['a word that leaves the next one without sense', 'field A ful atl 2,0', 'does-not-fit'],
     ['a name that no phrase has, glued to a number', 'A: 1 2late 3..', 'glued-number'],
     ['the only thing in a timeline', 'A: @12', 'at-nothing'],
@@ -53,7 +53,8 @@ describe('the fix mends', () => {
       'does-not-fit',
       'pull BG right 1mm/f 1..24 lo 300mm',
     ],
-    ['a dot', 'A: 1. 2..', 'stray-dot', 'A: 1.. 2..'],
+    ['a dot', 'A: 1.', 'stray-dot', 'A: 1..'],
+    ['all commas at once', 'A: 1,2 3 ,,4..', 'does-not-fit', 'A: 1 2 3   4..'],
     ['a first word, though its fields are unknown', 'pann A@1 > B@24', 'unknown-word', 'pan A@1 > B@24'],
   ])('%s', (_, line, code, mended) => {
     expect(offers(line)).toContainEqual([code, mended]);

@@ -35,7 +35,8 @@ describe('characters of no use', () => {
     ['A: [1--2).. ', 'unknown-character', '[', 'A: (1--2).. '],
     ['sound 1+6〜2+20 "x"', 'unknown-character', '〜', 'sound 1+6..2+20 "x"'],
     ['A: (1--2)×3', 'times-sign', '×3', 'A: (1--2)*3'],
-    ['A: 1… 2..', 'unknown-character', '…', 'A: 1.. 2..'],
+    ['A: 1… 2..', 'unknown-character', '…', null],
+    ['A: 1…', 'unknown-character', '…', 'A: 1..'],
     ['A: 1～', 'unknown-character', '～', 'A: 1..'],
     ['pan A@1 → B@9', 'unknown-character', '→', 'pan A@1 > B@9'],
   ])('%s', (...one) => check(one));

@@ -18,7 +18,9 @@ test('no word is a statement of the language, and none stands twice', () => {
   const keys = TRADE_WORDS.flatMap(({ typed }) => typed.map(tradeWordKey));
   expect(keys.filter((key) => key === '' || byWord.has(key))).toEqual([]);
   const once = TRADE_WORDS.map(({ typed }) => new Set(typed.map(tradeWordKey)));
-  const twice = once.flatMap((own, i) => [...own].filter((key) => once.some((other, j) => j < i && other.has(key))));
+  const twice = once.flatMap((own, i) =>
+    [...own].filter((key) => once.some((other, j) => j < i && other.has(key))),
+  );
   expect(twice).toEqual([]);
   expect(TRADE_WORDS.length).toBeGreaterThan(60);
 });

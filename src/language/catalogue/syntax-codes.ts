@@ -27,7 +27,7 @@ export interface WordMessages {
         readonly found: string;
         readonly here: string;
       }
-    | { readonly variant: 'left-out'; readonly found: string };
+    | { readonly variant: 'left-out' | 'either-end'; readonly found: string };
   readonly 'missing-colon': { readonly found: string };
   readonly 'spaced-number': { readonly parts: 'seconds' | 'feet' | 'unit'; readonly joined: string };
   readonly 'glued-number': { readonly variant: 'feet-alone' | 'glued'; readonly found: string };

@@ -9,7 +9,10 @@ const lines = (failing: string, mended: string) =>
   ({ kind: 'text', failing: `${HEAD}${failing}\n`, mended: `${HEAD}${mended}\n` }) as const;
 
 export interface TimelineMessages {
-  readonly 'key-after-group': { readonly key: string };
+  readonly 'key-after-group': /** What the number was perhaps meant as. */ {
+    readonly variant: 'times' | 'length';
+    readonly key: string;
+  };
   readonly 'timeline-short': {
     readonly level: string;
     readonly shown: number;

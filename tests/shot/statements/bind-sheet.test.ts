@@ -53,7 +53,13 @@ describe('the time of a cut', () => {
   test('is wanted, and at least one frame', () => {
     expect(codes('')).toEqual(['error time-missing']);
     expect(codes('time 0+0')).toEqual(['error time-zero']);
-    expect(codes('time 1')).toEqual([]);
+    expect(codes('time 0+1')).toEqual([]);
+  });
+
+  test('of a few frames is probably one of seconds', () => {
+    expect(codes('time 5')).toEqual(['hint time-in-frames']);
+    expect(codes('time 12')).toEqual([]);
+    expect(codes("time 0'05")).toEqual([]);
   });
 
   test('is ten minutes at most', () => {

@@ -46,7 +46,7 @@ describe('the recording of a cut', () => {
   });
 
   test('drawings may be called 3s and 1.1s as before', () => {
-    const { solved, diagnostics } = compileText('cut 1\ntime 8\nA: 3s:4 4..\n');
+    const { solved, diagnostics } = compileText('cut 1\ntime 0+8\nA: 3s:4 4..\n');
     expect(diagnostics).toEqual([]);
     expect(solved!.levels[1]!.drawings[0]!.drawing).toBe('3s');
     const pinned = compileText('cut 1\ntime 8\nA: 1--2..\ncels A 1 1.1s 1.2 2\n');

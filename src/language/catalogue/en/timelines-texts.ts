@@ -23,11 +23,13 @@ export const timelines: Texts<TimelineMessages> = {
         : `Level ${level} shows ${shown} frames, but the sheet has ${sheetRows(time, rows)}: ${plural(shown - rows, 'frame')} too many, from here on.`,
   },
   'key-after-group': {
-    title: 'a number right behind a group',
+    title: 'a number right behind a group or in brackets',
     explanation:
-      'How often a group plays is said with a star: `(1-2-)*3`. A number without one is the next key drawing; put a blank before it if that is meant.',
-    message: ({ key }) =>
-      `This shows key ${key} after the group; was \`*${key}\` meant, the group ${key} times?`,
+      'How often a group plays is said with a star, `(1-2-)*3`, and how long a drawing stays with a colon, `1:12`. A number without one is a key drawing; leave blanks around it if that is meant.',
+    message: {
+      times: ({ key }) => `This shows key ${key}; was \`*${key}\` meant, the group ${key} times?`,
+      length: ({ key }) => `This shows key ${key}; was \`:${key}\` meant, ${key} frames?`,
+    },
   },
   'at-backwards': {
     title: 'an `@` that goes back',

@@ -1,0 +1,39 @@
+import { expect, test } from 'vitest';
+import { called, leadingTradeWord } from '../../src/language/trade-word-faults.js';
+import { tradeWord } from '../../src/language/trade-words.js';
+import { plain } from './report/read-report.js';
+
+test.each([
+  ['T.U full@1 > B@24', 'truck'],
+  ['zoom in on her', 'truck'],
+  ['カット12「灯台」', 'cut'],
+  ['カットイン 12', undefined],
+  ['seven 12', undefined],
+  ['se12', undefined],
+])('%s begins with a word for %s', (text, here) => expect(leadingTradeWord(text)?.here).toBe(here));
+
+test('what is said of a word depends on what it is here', () => {
+  expect(called(tradeWord('dialogue')!, 'Dialogue')).toEqual({
+    variant: 'called',
+    found: 'Dialogue',
+    here: 'voice',
+  });
+  expect(called(tradeWord('hold')!, 'hold').variant).toBe('drawn');
+  expect(called(tradeWord('wipe')!, 'wipe').variant).toBe('instead');
+});
+
+test('a statement in words of the trade is offered as it is written here', () => {
+  expect(plain('zoom in full@1 -> B@2 seconds')).toContain('\n    truck full@1 > B@2+0\n');
+  expect(plain('zoom in on her')).toMatch(
+    /is called `truck` here\.\n.*\n.*\n.*\n {4}note: written like this: truck/,
+  );
+});
+
+test('a word of the language is none of the trade', () => {
+  expect(plain('track 5')).not.toContain('is called');
+  expect(plain('track in full@1 > B@24')).toContain('`track in` is called `truck` here.');
+});
+
+test('a statement of many thousand characters is not looked at', () => {
+  expect(plain(`time ${'2 seconds '.repeat(300)}`)).not.toContain('is written');
+});
