@@ -64,6 +64,10 @@ function levelItems({ runs }: TableLevel, way: WritingStyle, { on }: Settings): 
   return shortestItems(runs, { how, wraps: [], whole: false }, on);
 }
 
+/** So few frames are written with their seconds: alone they would be taken for seconds. */
+const timeText = (frames: number, fps: number): string =>
+  frames < fps / 2 ? `0+${frames}` : framesText(frames, fps);
+
 /** The items of a timeline that shows these runs, in the fewest characters. `on`: the exposure of an item that says nothing. */
 export function timelineItems(runs: readonly ExposureRun[], on: number, fps: number): string {
   return itemsText(shortestItems(runs, notationOf(runs), on), fps);
@@ -127,7 +131,7 @@ function textOf(cut: TableCut, pieces: LevelItems, parts: TextParts, { fps, on }
     ([name, items]) => `${name}: ${parts.items.get(name) ?? itemsText(items, fps)}`,
   );
   const paragraphs = [
-    [`cut ${cut.cut}${quoted}`, `time ${framesText(length, fps)}`, ...parts.head],
+    [`cut ${cut.cut}${quoted}`, `time ${timeText(length, fps)}`, ...parts.head],
     parts.phrases,
     timelines,
     parts.cels,

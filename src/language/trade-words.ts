@@ -201,7 +201,7 @@ export const TRADE_WORDS: readonly TradeWord[] = [
     'effect',
     'blur, focus, defocus, rack focus, soft focus, out of focus, ピンボケ, ボケ, ピン送り',
   ),
-  effect('effect "mask" A 1..24', 'effect', 'mask, matte, マスク'),
+  word('level M masks A', 'masks', 'mask, matte, マスク'),
   effect('effect "multiplane" A 1..24', 'effect', 'multiplane, マルチ, 密着マルチ'),
   // ---- what holds for all cuts
   manifest('episode: 3', 'episode-key', 'episode, ep, 話, 話数'),

@@ -126,18 +126,18 @@ describe('a cut out of a table', () => {
   test('has its levels, and takes its number from the command line', async () => {
     const host = memoryHost({ 'grid.csv': GRID });
     expect(await run(host, 'new', 'cut', '13', '--from-csv', 'grid.csv', '--title', 'Quay')).toBe(0);
-    expect(text(host, 'c013.cut')).toBe('cut 13 "Quay"\ntime 6\n\nA: 1-2\n');
+    expect(text(host, 'c013.cut')).toBe('cut 13 "Quay"\ntime 0+6\n\nA: 1-2\n');
     expect(await run(host, 'check', '--strict', 'c013.cut')).toBe(0);
   });
 
   test('or its number is that of the exported table, a file a cut', async () => {
     const host = memoryHost({
-      'a.cut': 'cut 4\ntime 8\nA: 1-2..\n',
+      'a.cut': 'cut 4\ntime 0+8\nA: 1-2..\n',
       'b.cut': 'cut 5\ntime 2+0\nB: (1 2)..\n',
     });
     expect(await run(host, 'export', 'a.cut', 'b.cut', '-t', 'exposures', '-o', 'all.csv')).toBe(0);
     expect(await run(host, 'new', 'cut', '--from-csv', 'all.csv', '-o', 'back/')).toBe(0);
-    expect(text(host, 'back/c004.cut')).toBe('cut 4\ntime 8\n\nA: 1-2..\n');
+    expect(text(host, 'back/c004.cut')).toBe('cut 4\ntime 0+8\n\nA: 1-2..\n');
     expect(text(host, 'back/c005.cut')).toBe('cut 5\ntime 2+0\n\nB: (1 2)..\n');
   });
 
@@ -152,7 +152,7 @@ describe('a cut out of a table', () => {
     const host = memoryHost();
     host.input = Buffer.from(GRID);
     expect(await run(host, 'new', 'cut', '1', '--from-csv', '-', '-o', '-')).toBe(0);
-    expect(host.printed()).toBe('cut 1\ntime 6\n\nA: 1-2\n');
+    expect(host.printed()).toBe('cut 1\ntime 0+6\n\nA: 1-2\n');
   });
 
   test.each([

@@ -36,7 +36,7 @@ describe('a grid', () => {
   test('is held where a cell is empty', () => {
     const { cuts } = readExposureTable('g.csv', 'frame,A,ア\n1,1,x\n2,,\n3,1.1=,1\n4,1.2,\n5,2,x\n');
     expect(cutText({ ...cuts[0]!, cut: '3' }, defaults).text).toBe(
-      'cut 3\ntime 5\n\nA:  1 on 1 =-2\nア: x 1 x..\n',
+      'cut 3\ntime 0+5\n\nA:  1 on 1 =-2\nア: x 1 x..\n',
     );
   });
 });

@@ -84,6 +84,13 @@ export const statements: Texts<StatementMessages> = {
     explanation: '`a..b` はどちらもシートの先頭から数えた行です。`b` は長さではありません。',
     message: ({ from, to }) => `範囲の終わりが${to}コマ目で、始まりの${from}コマ目より前です。`,
   },
+  'time-in-frames': {
+    title: '数コマしかないカット',
+    explanation:
+      '数字だけならコマ数です。`time 5` は5コマで、4分の1秒もありません。5秒は `5+0` と書きます。本当にそれだけ短いカットなら、`0+5` のように秒も書いてください。',
+    message: ({ frames, seconds }) =>
+      `このカットは${frames}コマです。秒のつもりなら \`${seconds}\` と書きます。`,
+  },
   'range-starts-late': {
     title: '秒の最後のコマから始まる範囲',
     explanation:

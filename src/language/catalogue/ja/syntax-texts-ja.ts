@@ -69,6 +69,23 @@ export const words: Texts<WordMessages> = {
       '行は言語の言葉（`time`、`stack`、`voice` など）で始まります。タイムラインなら、セルの名前とコロンで始まります。',
     message: ({ found, guess }) => `\`${found}\` という言葉はありません${meant(guess)}`,
   },
+  'trade-word': {
+    title: 'ここでは別の言い方をする言葉',
+    explanation:
+      '現場には1つのものにいくつもの言葉がありますが、誰にでも読めるように、ここではそのうちの1つだけを使います。`cutwright explain T.U` のように、現場の言葉でもページを探せます。',
+    message: {
+      called: ({ found, here }) => `\`${found}\` は、ここでは \`${here}\` と書きます。`,
+      drawn: ({ found, here }) => `\`${found}\` は、タイムラインでは \`${here}\` のように記号で書きます。`,
+      manifest: ({ found, here }) =>
+        `\`${found}\` は、全カット共通で \`episode.yaml\` に \`${here}\` のように書きます。`,
+      instead: ({ found, here }) =>
+        `\`${found}\` のための行はありません。\`${here}\` と書いて撮影に伝えます。`,
+      written: ({ found, here }) => `\`${found}\` は、ここでは \`${here}\` と書きます。`,
+      'either-end': ({ found }) =>
+        `\`${found}\` は人によって逆の意味になります。\`ease 12 0\` は12コマかけて動き出し、\`ease 0 12\` は12コマかけて止まります。`,
+      'left-out': ({ found }) => `\`${found}\` は、ここでは書きません。`,
+    },
+  },
   'missing-colon': {
     title: 'コロンのないタイムライン',
     explanation: 'タイムラインは、セルの名前、あればその題、コロン、絵の順に書きます。',

@@ -22,6 +22,15 @@ export const timelines: Texts<TimelineMessages> = {
         ? `セル${level}は、ここから先が尺をはるかに越えます。シートは${sheetRows(time, rows)}です。`
         : `セル${level}は${shown}コマありますが、シートは${sheetRows(time, rows)}です。ここから${shown - rows}コマ余ります。`,
   },
+  'key-after-group': {
+    title: 'グループのすぐ後ろや括弧の中の数字',
+    explanation:
+      '繰り返す回数は `(1-2-)*3` のように星印で、コマ数は `1:12` のようにコロンで書きます。どちらもない数字は原画の番号です。そのつもりなら、前後に空白を入れてください。',
+    message: {
+      times: ({ key }) => `原画${key}を見せる書き方です。${key}回繰り返すなら \`*${key}\` と書きます。`,
+      length: ({ key }) => `原画${key}を見せる書き方です。${key}コマなら \`:${key}\` と書きます。`,
+    },
+  },
   'at-backwards': {
     title: '前に戻る `@`',
     explanation:
