@@ -8,7 +8,23 @@ import {
   write,
 } from '../../../src/solve/camera/camera-tracks.js';
 import type { Path } from '../../../src/solve/camera/move-path.js';
-import { contextOf, FULL, field, leg, level, pull, shake, solved, truck, W } from './build.js';
+import {
+  at,
+  contextOf,
+  FULL,
+  field,
+  leg,
+  level,
+  pull,
+  scale,
+  shake,
+  slide,
+  solved,
+  sway,
+  truck,
+  turn,
+  W,
+} from './build.js';
 
 const stage = () =>
   stageOf(
@@ -143,5 +159,49 @@ describe('a level', () => {
       expect(p.scale * zoom).toBeCloseTo(1, 12);
     });
     expect(s.artwork.get('B')!.needed!.width).toBeCloseTo(W + 6, 9);
+  });
+
+  it('fixed to the camera is on the screen what it would be before a camera at rest', () => {
+    const moves = [
+      slide(['B'], [leg(at(3, 4), 1, at(15, -9), 6)]),
+      turn(['B'], [leg(0, 1, 70, 6)], { xMm: 11, yMm: -7 }),
+      scale(['B'], [leg(1, 1, 1.6, 6)], { xMm: -5, yMm: 13 }),
+      pull(['B'], 30, 24, 1, 6),
+      sway(['B'], 6, 1, 6, 5),
+    ];
+    const view = field('V', { xMm: 40, yMm: 25, widthMm: 127, turnDeg: 50 });
+    const camera = truck([leg(FULL, 1, view, 6)]);
+    const homeMm = { xMm: 20, yMm: 10 };
+    const seen = (carry: boolean, more: readonly Move[]) => {
+      const levels = [level('B', { carry, homeMm })];
+      const { solved: s } = solved({ length: 6, levels, rest: FULL, moves: [...moves, ...more] });
+      // The centre of the artwork in the picture: (W/w) · Rcam⁻¹ · (home + (x, y) − c).
+      return s.placement.get('B')!.map((p, i) => {
+        const { x, y, width, rotation } = s.frames[i]!;
+        const zoom = W / width;
+        const r = (rotation * Math.PI) / 180;
+        const [dx, dy] = [homeMm.xMm + p.x - x, homeMm.yMm + p.y - y];
+        return [
+          zoom * (Math.cos(r) * dx - Math.sin(r) * dy),
+          zoom * (Math.sin(r) * dx + Math.cos(r) * dy),
+          p.scale * zoom,
+          p.rotation - rotation,
+        ];
+      });
+    };
+    const still = seen(false, []);
+    expect(still[5]![0]).not.toBeCloseTo(still[0]![0]!, 0);
+    seen(true, [camera]).forEach((frame, i) => {
+      frame.forEach((value, k) => expect(value, `frame ${i + 1}`).toBeCloseTo(still[i]![k]!, 9));
+    });
+  });
+
+  it('at home before a camera on its head is at 0, not at −0', () => {
+    const rest = field('R', { turnDeg: 180 });
+    for (const carry of [false, true]) {
+      const { placement } = solved({ length: 1, rest, levels: [level('BG', { carry })] }).solved;
+      expect(Object.is(placement.get('BG')![0]!.screenX, -0)).toBe(false);
+      expect(Object.is(placement.get('BG')![0]!.screenY, -0)).toBe(false);
+    }
   });
 });

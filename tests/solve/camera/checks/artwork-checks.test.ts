@@ -4,6 +4,7 @@ import { withEdits } from '../../../../src/language/statement-reader.js';
 import type { Field, Move, Spacing } from '../../../../src/shot/camera/camera-model.js';
 import { compileText } from '../../../compile.js';
 import {
+  at,
   codes,
   FULL,
   field,
@@ -16,8 +17,10 @@ import {
   type Scene,
   said,
   scale,
+  slide,
   solved,
   truck,
+  turn,
   W,
 } from '../build.js';
 
@@ -59,6 +62,96 @@ describe('levels', () => {
   });
 });
 
+const parameters = (scene: Scene, code: string) =>
+  solved(scene)
+    .diagnostics.filter((one) => one.code === code)
+    .map((one) => one.parameters);
+
+describe('what is said of artwork', () => {
+  const paper = { sizeMm: { widthMm: 300, heightMm: 150 }, homeMm: { xMm: 5, yMm: -2 } };
+
+  test('names its own size and centre beside the edge', () => {
+    const scene = { levels: [level('BG', paper)], moves: [pan([leg(FULL, 1, field('R', { xMm: 47 }), 48)])] };
+    const edge = solved(scene).diagnostics.find(({ code }) => code === 'artwork-edge')!;
+    expect(edge.notes).toEqual([{ note: 'artwork', level: 'BG', width: 300, height: 150, x: 5, y: -2 }]);
+  });
+
+  test('names the longer side of artwork that nobody paints in one piece', () => {
+    const moves = [pull(['BG'], 'left', 6000, 1, 48)];
+    const needed = solved({ moves }).solved.artwork.get('BG')!.needed!;
+    expect(needed.width).toBeGreaterThan(5000);
+    expect(parameters({ moves }, 'artwork-long')).toEqual([{ level: 'BG', lengthMm: needed.width }]);
+    expect(codes({ moves: [pull(['BG'], 'left', 4000, 1, 48)] })).not.toContain('artwork-long');
+  });
+});
+
+describe('a loop', () => {
+  const looping = (loop: number, way: number, more: Partial<Parameters<typeof level>[1]> = {}): Scene => ({
+    levels: [level('BG', more)],
+    moves: [pull(['BG'], way, 700, 1, 48, { loop })],
+  });
+
+  test('that runs upwards is as long as the field is high', () => {
+    expect(parameters(looping(120, 90), 'loop-short')).toEqual([
+      { variant: 'field', level: 'BG', loopMm: 120, neededMm: H },
+    ]);
+    expect(parameters(looping(150, 90), 'loop-short')).toEqual([]);
+  });
+
+  test('is not longer than the side of the paper along which it runs', () => {
+    const sizeMm = { widthMm: 400, heightMm: 150 };
+    expect(parameters(looping(200, 90, { sizeMm }), 'loop-short')).toEqual([
+      { variant: 'artwork', level: 'BG', loopMm: 200, paintedMm: 150 },
+    ]);
+    expect(parameters(looping(400, 0, { sizeMm }), 'loop-short')).toEqual([]);
+  });
+
+  test('of a level whose size nobody has written is as long as it is typed', () => {
+    const settings = { artwork: { widthMm: 300, heightMm: 200 } };
+    const scene = { ...looping(900, 0, { timed: true, free: true }), settings };
+    expect(solved(scene).solved.artwork.get('BG')!.width).toBe(300);
+    expect(codes(scene)).not.toContain('loop-short');
+  });
+
+  const pulled = (way: number, from: number, to: number) => pull(['BG'], way, 9, from, to, { loop: 300 });
+  const axis = (...moves: Move[]) => solved({ moves }).solved.artwork.get('BG')!.loop?.axis;
+
+  test.each([
+    ['is turned away step by step', [turn(['BG'], [leg(0, 1, 90, 4)]), pulled(0, 1, 4)]],
+    ['jumps to its other axis', [turn(['BG'], [leg(0, 1, 90, 2)]), pulled(0, 1, 4)]],
+    ['is turned on the last frame only', [turn(['BG'], [leg(0, 3, 45, 4)]), pulled(0, 1, 4)]],
+  ])('lies along no axis where the level %s', (_, moves) => {
+    expect(parameters({ moves }, 'loop-askew')).toEqual([{ level: 'BG' }]);
+    expect(axis(...moves)).toBeUndefined();
+  });
+
+  test('lies as the level and the camera lie while it is pulled, whatever was before', () => {
+    expect(axis(turn(['BG'], [leg(0, 1, 90, 2)]), pulled(0, 3, 5))).toBe('y');
+    const turned = pan([leg(FULL, 1, field('T', { turnDeg: 90 }), 2)]);
+    expect(axis(turned, pulled(0, 3, 5))).toBe('y');
+  });
+
+  test('runs against the sense in which turns are counted', () => {
+    // Turned 30 degrees clockwise the level's own right side points 30 degrees down: 330 against the clock.
+    const down = turn(['BG'], [leg(0, 1, 30, 2)]);
+    expect(axis(down, pulled(330, 3, 5))).toBe('x');
+    expect(axis(down, pulled(30, 3, 5))).toBeUndefined();
+  });
+
+  test('is one: another length or another axis is told with both, and where the first one is', () => {
+    const first = pulled(0, 1, 9);
+    const two = (second: Move) => ({ moves: [first, second] });
+    expect(codes(two(pulled(0, 10, 19)))).not.toContain('loop-two');
+    const found = solved(two(pulled(90, 10, 19))).diagnostics.find(({ code }) => code === 'loop-two')!;
+    expect(found.parameters).toEqual({
+      level: 'BG',
+      here: { mm: 300, axis: 'y' },
+      there: { mm: 300, axis: 'x' },
+    });
+    expect(found.notes).toEqual([{ note: 'other-pull', span: first.span }]);
+  });
+});
+
 /** The text after the edit that a message offers, or null. */
 function mended(text: string, code: string, files: Record<string, string> = {}): string | null {
   const found = compileText(text, files).diagnostics.filter((one) => one.code === code);
@@ -82,12 +175,24 @@ describe('artwork whose edge shows', () => {
     // The home is where the pan ends: 2 x (127 + 60) again, to the other side.
     ['level BG at 60,0 size 300x150mm', 'level BG at 60,0 size 374x150mm'],
     ['level BG size 300x100mm carry', 'level BG size 300x143mm carry'],
+    // A side that does keeps its digits: the field is 142.875 high.
+    ['level BG size 300x142.875mm', 'level BG size 374x142.875mm'],
+    ['level BG size 300x150.123456mm', 'level BG size 374x150.123456mm'],
     ['level BG size 10inx14cm at 30,0', 'level BG size 314x143mm at 30,0'],
   ])('%s is to be painted larger about its centre', (line, wanted) => {
     const text = `cut 1\ntime 2+0\nA: 1..\nlevel A free\n${line}\n${pan}`;
     const after = mended(text, 'artwork-edge')!;
     expect(after).toBe(text.replace(line, wanted));
     expect(codesOf(after)).not.toContain('artwork-edge');
+  });
+
+  test('is offered no size that nobody can mean', () => {
+    const text =
+      'cut 1\ntime 2+0\nA: 1..\nlevel A free\nlevel BG size 300x150mm\npull BG left 60000mm 1..2+0\n';
+    expect(mended(text, 'artwork-edge')).toBeNull();
+    const shorter = text.replace('60000', '600');
+    const { fix } = compileText(shorter).diagnostics.find(({ code }) => code === 'artwork-edge')!;
+    expect(fix).toMatchObject({ action: 'paint-on', size: '1454x150mm' });
   });
 
   test('is large enough after the edit whatever moves', () => {
@@ -126,6 +231,14 @@ describe('sizes', () => {
     const other = solved(of(trucked)).diagnostics.find(({ code }) => code === 'truck-one-size')!;
     expect(other.fix!.edits[0]).toMatchObject({ text: 'pan' });
     expect(codes(of(truck([leg(FULL, 1, A, 9), leg(A, 9, SMALL, 20)])))).not.toContain('truck-one-size');
+    expect(found.parameters).toEqual({ from: 'full', fromMm: W, to: 'S', toMm: 127 });
+    expect(found.fix).toMatchObject({ action: 'write', written: 'truck' });
+    expect(other.parameters).toEqual({ from: 'full', to: 'A', widthMm: W });
+    // What only a truck can be is no pan.
+    for (const more of [{ quick: true }, { ratios: true }]) {
+      const only = solved(of(truck([leg(FULL, 1, A, 9)], more))).diagnostics;
+      expect(only.find(({ code }) => code === 'truck-one-size')).not.toHaveProperty('fix');
+    }
     // 60 % of 254 and 152.4 mm are one size, whatever the digits.
     const percent = field('P', { widthMm: 0.6 * 254 });
     const mm = field('M', { widthMm: 152.4, xMm: 5 });
@@ -141,6 +254,59 @@ describe('speed', () => {
     expect(said(of(legs(20)), 'speed-jumps')[0]).toContain('1 mm a frame before, 2 after');
     expect(codes(of(legs(-10)))).toContain('speed-jumps');
     expect(codes(of(legs(20, { form: 'ease', leave: 5, arrive: 5 })))).not.toContain('speed-jumps');
+  });
+});
+
+describe('a jump of the speed', () => {
+  const to = (xMm: number) => field(`to ${xMm}`, { xMm });
+  const jumps = (...moves: Move[]) => parameters(of(...moves), 'speed-jumps');
+
+  test('is told with the speeds on both sides, also of a leg of one frame', () => {
+    const legs = [leg(to(0), 1, to(10), 11), leg(to(10), 11, to(12), 12), leg(to(12), 12, to(13), 13)];
+    expect(jumps(pan(legs))).toEqual([
+      { frame: 11, field: 'to 10', before: 1, after: 2 },
+      { frame: 12, field: 'to 12', before: 2, after: 1 },
+    ]);
+  });
+
+  test('has a note on speed that goes on', () => {
+    const legs = [leg(to(0), 1, to(10), 11), leg(to(10), 11, to(30), 21)];
+    const found = solved(of(pan(legs))).diagnostics.find(({ code }) => code === 'speed-jumps')!;
+    expect([found.span, found.notes]).toEqual([legs[1]!.span, [{ note: 'even-speed' }]]);
+  });
+
+  test('on twos is measured over steps of two frames, as far as there is room for them', () => {
+    // The way of a leg that leaves with all its frames grows with the square of the time: it begins at rest.
+    const leaving = leg(to(10), 11, to(14), 15, { form: 'ease', leave: 4, arrive: 0 });
+    expect(jumps(pan([leg(to(0), 1, to(10), 11), leaving], { on: 2 }))).toEqual([
+      { frame: 11, field: 'to 10', before: 1, after: 0 },
+    ]);
+    const legs = [leg(to(0), 1, to(10), 11), leg(to(10), 11, to(14), 13), leg(to(14), 13, to(15), 14)];
+    expect(jumps(pan(legs, { on: 2 }))).toEqual([
+      { frame: 11, field: 'to 10', before: 1, after: 2 },
+      { frame: 13, field: 'to 14', before: 2, after: 1 },
+    ]);
+  });
+
+  test('of a truck is that of the field’s edge, half of what its width gains', () => {
+    const wide = (widthMm: number) => field(`wide ${widthMm}`, { widthMm });
+    const legs = [leg(wide(254), 1, wide(154), 11), leg(wide(154), 11, wide(134), 21)];
+    expect(jumps(truck(legs))).toEqual([{ frame: 11, field: 'wide 154', before: 5, after: 1 }]);
+  });
+
+  test('has no field where a level passes through a place without a name', () => {
+    const places = [leg(at(0, 0), 1, at(10, 0), 11), leg(at(10, 0), 11, at(30, 0), 21)];
+    expect(jumps(slide(['BG'], places))).toEqual([{ frame: 11, field: null, before: 1, after: 2 }]);
+  });
+
+  test('is seen from a quarter of the faster speed on, and from a tenth of a millimetre', () => {
+    const after = (mm: number, then: number) =>
+      jumps(pan([leg(to(0), 1, to(mm), 11), leg(to(mm), 11, to(mm + then), 21)])).length;
+    // 1 and 1.3 mm a frame: 0.3 is less than a quarter of 1.3, and more than one of 1.
+    expect(after(10, 13)).toBe(0);
+    expect(after(10, 14)).toBe(1);
+    expect(after(0.5, 1)).toBe(0);
+    expect(after(0.5, 1.6)).toBe(1);
   });
 });
 
@@ -190,6 +356,14 @@ describe('field chart check', () => {
         ['south', 13],
       ]);
       expect(reaches(chart(8, 0, 5))).toEqual([['north', 13]]);
+      expect(reaches(chart(13, 0, 0))).toEqual([
+        ['east', 13],
+        ['north', 13],
+      ]);
+      // 6 lines to the centre, and 6 (cos 30° + 9/16 sin 30°) to the corner; 2, and 6 (16/9 sin 30° + cos 30°).
+      const turned = { turnDeg: 30 };
+      expect(reaches(chart(6, 6, 0, turned))).toEqual([['east', 12.883652]]);
+      expect(reaches(chart(6, 0, 2, turned))).toEqual([['north', 12.529486]]);
     });
 
     it('that is turned reaches as far as its corners', () => {
