@@ -201,6 +201,12 @@ export function solved(scene: Scene) {
 
 export const codes = (scene: Scene): string[] => solved(scene).diagnostics.map(({ code }) => code);
 
+/** Parameters of every message with this code, in order. */
+export const parametersOf = (scene: Scene, code: string): unknown[] =>
+  solved(scene)
+    .diagnostics.filter((one) => one.code === code)
+    .map(({ parameters }) => parameters);
+
 /** Messages of one code. */
 export function said(scene: Scene, code: string): string[] {
   return solved(scene)

@@ -191,9 +191,8 @@ describe('a level', () => {
     };
     const still = seen(false, []);
     expect(still[5]![0]).not.toBeCloseTo(still[0]![0]!, 0);
-    seen(true, [camera]).forEach((frame, i) => {
-      frame.forEach((value, k) => expect(value, `frame ${i + 1}`).toBeCloseTo(still[i]![k]!, 9));
-    });
+    for (const [i, frame] of seen(true, [camera]).entries())
+      for (const [k, value] of frame.entries()) expect(value, `frame ${i + 1}`).toBeCloseTo(still[i]![k]!, 9);
   });
 
   it('at home before a camera on its head is at 0, not at −0', () => {

@@ -13,6 +13,7 @@ import {
   leg,
   level,
   pan,
+  parametersOf,
   pull,
   type Scene,
   said,
@@ -62,11 +63,6 @@ describe('levels', () => {
   });
 });
 
-const parameters = (scene: Scene, code: string) =>
-  solved(scene)
-    .diagnostics.filter((one) => one.code === code)
-    .map((one) => one.parameters);
-
 describe('what is said of artwork', () => {
   const paper = { sizeMm: { widthMm: 300, heightMm: 150 }, homeMm: { xMm: 5, yMm: -2 } };
 
@@ -80,7 +76,7 @@ describe('what is said of artwork', () => {
     const moves = [pull(['BG'], 'left', 6000, 1, 48)];
     const needed = solved({ moves }).solved.artwork.get('BG')!.needed!;
     expect(needed.width).toBeGreaterThan(5000);
-    expect(parameters({ moves }, 'artwork-long')).toEqual([{ level: 'BG', lengthMm: needed.width }]);
+    expect(parametersOf({ moves }, 'artwork-long')).toEqual([{ level: 'BG', lengthMm: needed.width }]);
     expect(codes({ moves: [pull(['BG'], 'left', 4000, 1, 48)] })).not.toContain('artwork-long');
   });
 });
@@ -92,18 +88,18 @@ describe('a loop', () => {
   });
 
   test('that runs upwards is as long as the field is high', () => {
-    expect(parameters(looping(120, 90), 'loop-short')).toEqual([
+    expect(parametersOf(looping(120, 90), 'loop-short')).toEqual([
       { variant: 'field', level: 'BG', loopMm: 120, neededMm: H },
     ]);
-    expect(parameters(looping(150, 90), 'loop-short')).toEqual([]);
+    expect(parametersOf(looping(150, 90), 'loop-short')).toEqual([]);
   });
 
   test('is not longer than the side of the paper along which it runs', () => {
     const sizeMm = { widthMm: 400, heightMm: 150 };
-    expect(parameters(looping(200, 90, { sizeMm }), 'loop-short')).toEqual([
+    expect(parametersOf(looping(200, 90, { sizeMm }), 'loop-short')).toEqual([
       { variant: 'artwork', level: 'BG', loopMm: 200, paintedMm: 150 },
     ]);
-    expect(parameters(looping(400, 0, { sizeMm }), 'loop-short')).toEqual([]);
+    expect(parametersOf(looping(400, 0, { sizeMm }), 'loop-short')).toEqual([]);
   });
 
   test('of a level whose size nobody has written is as long as it is typed', () => {
@@ -121,7 +117,7 @@ describe('a loop', () => {
     ['jumps to its other axis', [turn(['BG'], [leg(0, 1, 90, 2)]), pulled(0, 1, 4)]],
     ['is turned on the last frame only', [turn(['BG'], [leg(0, 3, 45, 4)]), pulled(0, 1, 4)]],
   ])('lies along no axis where the level %s', (_, moves) => {
-    expect(parameters({ moves }, 'loop-askew')).toEqual([{ level: 'BG' }]);
+    expect(parametersOf({ moves }, 'loop-askew')).toEqual([{ level: 'BG' }]);
     expect(axis(...moves)).toBeUndefined();
   });
 
@@ -259,7 +255,7 @@ describe('speed', () => {
 
 describe('a jump of the speed', () => {
   const to = (xMm: number) => field(`to ${xMm}`, { xMm });
-  const jumps = (...moves: Move[]) => parameters(of(...moves), 'speed-jumps');
+  const jumps = (...moves: Move[]) => parametersOf(of(...moves), 'speed-jumps');
 
   test('is told with the speeds on both sides, also of a leg of one frame', () => {
     const legs = [leg(to(0), 1, to(10), 11), leg(to(10), 11, to(12), 12), leg(to(12), 12, to(13), 13)];
@@ -300,13 +296,13 @@ describe('a jump of the speed', () => {
   });
 
   test('is seen from a quarter of the faster speed on, and from a tenth of a millimetre', () => {
-    const after = (mm: number, then: number) =>
+    const found = (mm: number, then: number) =>
       jumps(pan([leg(to(0), 1, to(mm), 11), leg(to(mm), 11, to(mm + then), 21)])).length;
     // 1 and 1.3 mm a frame: 0.3 is less than a quarter of 1.3, and more than one of 1.
-    expect(after(10, 13)).toBe(0);
-    expect(after(10, 14)).toBe(1);
-    expect(after(0.5, 1)).toBe(0);
-    expect(after(0.5, 1.6)).toBe(1);
+    expect(found(10, 13)).toBe(0);
+    expect(found(10, 14)).toBe(1);
+    expect(found(0.5, 1)).toBe(0);
+    expect(found(0.5, 1.6)).toBe(1);
   });
 });
 

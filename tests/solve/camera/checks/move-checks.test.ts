@@ -11,6 +11,7 @@ import {
   leg,
   level,
   pan,
+  parametersOf,
   pull,
   type Scene,
   said,
@@ -51,6 +52,41 @@ describe('numbers that make no sense', () => {
     expect(diagnostics.map(({ code }) => code)).toContain('number-senseless');
     expect(s.moves).toEqual([]);
     expectSound(s);
+  });
+
+  const lengths = { bounds: 'length' } as const;
+  const turns = { bounds: 'degrees' } as const;
+  const FAR = 1e9;
+  it.each<[Move, object]>([
+    [pull(['L'], FAR, 9, 1, 9), { quantity: 'direction', ...turns }],
+    [pull(['L'], 'left', FAR, 1, 9), { quantity: 'way', ...lengths }],
+    [pull(['L'], 'left', 9, 1, 9, { loop: FAR }), { quantity: 'loop', bounds: 'size' }],
+    [slide(['L'], [leg(at(0, 0), 1, at(FAR, 0), 9)]), { quantity: 'place-x', ...lengths }],
+    [slide(['L'], [leg(at(0, 0), 1, at(0, FAR), 9)]), { quantity: 'place-y', ...lengths }],
+    [scale(['L'], [leg(1, 1, FAR, 9)]), { quantity: 'scale', bounds: 'scale' }],
+    [scale(['L'], [leg(1, 1, 2, 9)], { xMm: FAR, yMm: 0 }), { quantity: 'point-x', ...lengths }],
+    [scale(['L'], [leg(1, 1, 2, 9)], { xMm: 0, yMm: FAR }), { quantity: 'point-y', ...lengths }],
+    [turn(['L'], [leg(0, 1, FAR, 9)]), { quantity: 'turn', ...turns }],
+    [shake(FAR, 3, 1, 9), { quantity: 'swing', ...lengths }],
+    [shake(3, FAR, 1, 9), { quantity: 'last-swing', ...lengths }],
+  ])('is named with its bounds: %#', (move, wanted) => {
+    expect(parametersOf({ levels, moves: [move] }, 'number-senseless')).toEqual([
+      { variant: 'move', value: FAR, ...wanted },
+    ]);
+  });
+
+  it.each(['x', 'y', 'turn', 'width'] as const)('is named with its field: %s', (quantity) => {
+    const key = { x: 'xMm', y: 'yMm', turn: 'turnDeg', width: 'widthMm' }[quantity];
+    const Z = field('Z', { [key]: FAR });
+    const bounds = { x: 'length', y: 'length', turn: 'degrees', width: 'size' }[quantity];
+    expect(parametersOf({ moves: [pan([leg(FULL, 1, Z, 9)])] }, 'number-senseless')).toEqual([
+      { variant: 'field', field: 'Z', quantity, value: FAR, bounds },
+    ]);
+  });
+
+  it('a leg that arrives before it leaves is told with both frames', () => {
+    const moves = [pan([leg(FULL, 24, field('A', { xMm: 10 }), 20)])];
+    expect(parametersOf({ moves }, 'move-backwards')).toEqual([{ start: 24, end: 20 }]);
   });
 
   it('a leg that arrives on the frame it leaves from is reported and left out', () => {
@@ -149,6 +185,28 @@ describe('timing check', () => {
       ).toBe('Two turns of L run at once, from frame 21 to frame 24.');
     });
 
+    it('are compared with the move that ends last', () => {
+      const shakes = (...rows: [number, number][]) => rows.map(([from, to]) => shake(1, 1, from, to));
+      const notes = (moves: Move[]) =>
+        solved(of(...moves))
+          .diagnostics.filter(({ code }) => code === 'moves-overlap')
+          .map((one) => one.notes);
+      const [long, short, third] = shakes([1, 40], [10, 20], [30, 35]);
+      const other = (move: Move) => [{ note: 'other-one', span: move.span }];
+      expect(notes([long!, short!, third!])).toEqual([other(long!), other(long!)]);
+      const [first, second, last] = shakes([1, 10], [11, 20], [15, 30]);
+      expect(notes([first!, second!, last!])).toEqual([other(second!)]);
+    });
+
+    it('are told with their numbers', () => {
+      expect(parametersOf(of(pull(['BG'], 'up', 1, 1, 49)), 'move-past-end')).toEqual([
+        { light: false, end: 49, rows: 48 },
+      ]);
+      expect(parametersOf({ ...of(quick(24, 0.6, 50)), length: 50 }, 'quick-long')).toEqual([
+        { frames: 49, fps: 24 },
+      ]);
+    });
+
     it('end on the sheet, run forwards, and quick trucks are quick', () => {
       expect(said(of(pull(['BG'], 'up', 1, 1, 49)), 'move-past-end')[0]).toContain('ends on frame 49');
       expect(codes(of(pull(['BG'], 'up', 1, 1, 48)))).not.toContain('move-past-end');
@@ -184,6 +242,48 @@ describe('level check', () => {
       expect(codes(of(pull(['L'], 'left', 9, 1, 9), pull(['L'], 'left', 3, 10, 12)))).not.toContain(
         'pulls-along',
       );
+    });
+
+    it('fixed to the camera are found by their names, and told with their place', () => {
+      const fixed = level('L', { carry: true });
+      const found = (name: string) => {
+        const scene = { levels: [level('BG'), fixed], moves: [follow([name], 'left', 9, 1, 9)] };
+        return solved(scene).diagnostics.filter(({ code }) => code === 'carried-level');
+      };
+      expect(found('L').map(({ parameters, notes }) => [parameters, notes])).toEqual([
+        [{ level: 'L' }, [{ note: 'named-here', level: 'L', span: fixed.span }]],
+      ]);
+      expect(found('BG')).toEqual([]);
+      expect(found('nobody')).toEqual([]);
+    });
+
+    it('pulled along one line at any angle are told, each level once, with the other pull', () => {
+      const along = (...moves: Move[]) =>
+        solved(of(...moves))
+          .diagnostics.filter(({ code }) => code === 'pulls-along')
+          .map(({ parameters, notes }) => [parameters, notes]);
+      const other = (move: Move) => [{ note: 'other-pull', span: move.span }];
+      const first = pull(['L'], 30, 9, 1, 20);
+      expect(along(first, pull(['L'], 30, 3, 10, 15))).toEqual([[{ level: 'L' }, other(first)]]);
+      expect(along(first, pull(['L'], 210, 3, 10, 15))).toEqual([[{ level: 'L' }, other(first)]]);
+      expect(along(first, pull(['L'], 150, 3, 10, 15))).toEqual([]);
+      // A hair beside the line is the line, on both sides of it.
+      const left = pull(['L'], 180, 9, 1, 20);
+      expect(along(left, pull(['L'], 359.9999999, 3, 10, 15))).toHaveLength(1);
+      const second = pull(['BG'], 30, 9, 1, 20);
+      expect(along(first, second, pull(['L', 'BG'], 30, 3, 10, 15))).toEqual([
+        [{ level: 'L' }, other(first)],
+        [{ level: 'BG' }, other(second)],
+      ]);
+    });
+
+    it('left askew by a sway are told with how far, when, and how long it should be', () => {
+      // 30 frames are a period and a quarter of 24: there it is furthest out. Three halves of a period are 36.
+      const [found] = parametersOf(of(sway(['L'], 5, 1, 30, 24)), 'sway-unrest');
+      expect(found).toEqual({ offMm: expect.closeTo(5, 9), frame: 30, levels: ['L'], frames: 36 });
+      expect(parametersOf(of(sway(['L'], 5, 11, 13, 24)), 'sway-unrest')).toMatchObject([
+        { frame: 13, frames: 12 },
+      ]);
     });
 
     it('sway back to rest', () => {

@@ -9,6 +9,7 @@ import {
   leg,
   level,
   pan,
+  parametersOf,
   pull,
   type Scene,
   said,
@@ -84,6 +85,37 @@ describe('spacing', () => {
       'on frame 11, before half of its 18 frames',
     );
     expect(codes(of(quick(6, 0.55)))).not.toContain('fairing-short');
+  });
+});
+
+describe('what is said of spacing', () => {
+  it('has the numbers that are typed, and those that are wanted', () => {
+    expect(
+      parametersOf(of(spaced({ form: 'curve', x1: 1.1, y1: 0, x2: 0.5, y2: 1 })), 'curve-range'),
+    ).toEqual([{ x1: 1.1, y1: 0, x2: 0.5, y2: 1 }]);
+    const steps = of(spaced({ form: 'steps', mm: [5, 6] }, 4));
+    expect(parametersOf(steps, 'steps-count')).toEqual([{ graduations: 2, steps: 3, start: 1, end: 4 }]);
+    expect(parametersOf(steps, 'steps-sum')).toMatchObject([{ sumMm: 11, wayMm: 10, withinMm: 0.05 }]);
+    expect(parametersOf(of(quick(6, 1)), 'fairing-share')).toEqual([{ mark: 'ア', share: 1 }]);
+  });
+
+  it('names no frame for a mark that can stand nowhere', () => {
+    // 0.02 of 23 steps are less than one; 0.05 of them are one, the frame after the first.
+    expect(parametersOf(of(quick(20, 0.02)), 'fairing-slow')).toMatchObject([{ latest: null, share: 0.02 }]);
+    expect(parametersOf(of(quick(20, 0.05)), 'fairing-slow')).toMatchObject([{ latest: 2 }]);
+  });
+
+  it('asks for no more than an even move does', () => {
+    // Half of 20 steps in 10 frames, from frame 1 on: the move is even.
+    expect(codes(of(quick(11, 0.5, 21)))).not.toContain('fairing-slow');
+    // 15 of 20 steps are exactly 75 %.
+    expect(parametersOf(of(quick(16, 0.5, 21)), 'fairing-slow')).toMatchObject([{ latest: 11, least: 75 }]);
+  });
+
+  it('says how much faster a cushion begins than it would go on evenly', () => {
+    const found = solved(of(quick(6, 0.85))).diagnostics.find(({ code }) => code === 'fairing-short')!;
+    // (0.85 / 5) / (0.15 / 18).
+    expect(found.notes).toEqual([{ note: 'fairing-speed', power: expect.closeTo(20.4, 9) }]);
   });
 });
 
