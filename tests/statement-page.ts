@@ -24,6 +24,7 @@ export const PICTURES: Readonly<Record<string, readonly Crop[]>> = {
   mouth: [{ rows: [1, 54] }],
   note: [{ rows: [54, 66] }],
   memo: ['memo'],
+  same: ['memo'],
   scene: ['head'],
   take: ['head'],
   artist: ['head'],

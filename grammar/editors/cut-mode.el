@@ -17,13 +17,13 @@
 
 (defconst cut-statements
   '("cut" "time" "fps" "on" "mark" "stack" "level" "cels" "numbering" "use" "voice" "sound"
-    "music" "track" "mouth" "note" "memo" "scene" "take" "artist" "accept" "field" "fix" "pan" "truck" "pull" "follow"
+    "music" "track" "mouth" "note" "memo" "same" "scene" "take" "artist" "accept" "field" "fix" "pan" "truck" "pull" "follow"
     "slide" "turn" "shake" "sway" "fade" "expose" "glow" "effect" "overlap" "phrase")
   "The words that start a statement.")
 
 (defconst cut-options
   '("about" "at" "carry" "ccw" "curve" "cw" "ease" "every" "fair" "flaps" "flash" "free" "from" "full" "in"
-    "lead" "level" "log" "loop" "mono" "off" "on" "out" "picture" "quick" "reuse" "sideways" "size" "steps"
+    "lead" "level" "log" "loop" "masks" "mono" "off" "on" "out" "picture" "quick" "reuse" "sideways" "size" "steps"
     "graduated" "curved" "white" "left" "right" "up" "down")
   "The words that may stand in a statement.")
 

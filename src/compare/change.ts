@@ -44,7 +44,9 @@ export type HeadChange =
   | ({ readonly kind: 'fps' } & Was<number>)
   | ({ readonly kind: 'standard-field' } & Was<Size>)
   /** A memo; null: there was none in its place, or there is none any more. */
-  | ({ readonly kind: 'memo' } & Was<string | null>);
+  | ({ readonly kind: 'memo' } & Was<string | null>)
+  /** Cuts that it lines up with, each with what lines up: `4`, `4 the stairs`. */
+  | ({ readonly kind: 'line-up' } & Was<readonly string[]>);
 
 export interface Size {
   readonly widthMm: number;

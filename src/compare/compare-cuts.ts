@@ -51,6 +51,10 @@ export function headChanges({ shot: old }: SolvedShot, { shot: now }: SolvedShot
     if (old[kind] !== now[kind]) changes.push({ kind, old: old[kind], now: now[kind] });
   if (old.artists.join('\n') !== now.artists.join('\n'))
     changes.push({ kind: 'artist', old: old.artists, now: now.artists });
+  const [before, after] = [old, now].map(({ lineUps }) =>
+    lineUps.map(({ cut, text }) => `${plain(cut)} ${text}`.trim()),
+  ) as [string[], string[]];
+  if (before.join('\n') !== after.join('\n')) changes.push({ kind: 'line-up', old: before, now: after });
   return changes.map(whole);
 }
 

@@ -20,6 +20,7 @@ import { shotLimits, textLimits, treeGlyphs, treeLimits } from './cut-limits.js'
 import { dictionaryOf } from './english-words.js';
 import { artistsOf, type Episode, type EpisodeCache, newEpisodeCache } from './episode.js';
 import { STANDARD_INPUT } from './find-cuts.js';
+import { unknownLineUps } from './line-ups.js';
 import { withTestedFixes } from './offered-fixes.js';
 import { checkOverlaps } from './overlaps.js';
 import { decode, readText } from './read-text.js';
@@ -126,6 +127,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
         ...(recall ? { recall } : {}),
       });
       digests = reused.digests;
+      if (story && lends === undefined) diagnostics.push(...unknownLineUps(shot, story));
       diagnostics.push(...reused.diagnostics, ...solved.diagnostics, ...reusedInVain(solved, reused));
       if (story && lends === undefined) diagnostics.push(...addedTwice(solved, story, cache, others));
       const around = lends === undefined ? story?.around(path, shot.cut) : null;

@@ -227,6 +227,8 @@ export type Statement =
           }
         | { readonly kind: 'note'; readonly position: Position; readonly text: Quote }
         | { readonly kind: 'memo'; readonly text: Quote }
+        /** It lines up with another cut of the episode. `text`: in what, or null. */
+        | { readonly kind: 'same'; readonly cut: Word; readonly text: Quote | null }
         | { readonly kind: 'scene' | 'take'; readonly value: Word | Quote }
         | { readonly kind: 'artist'; readonly name: Quote }
         | { readonly kind: 'use'; readonly path: Quote }

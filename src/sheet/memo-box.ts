@@ -39,6 +39,7 @@ export function memoTexts(plan: SheetPlan): Paragraph[] {
   return [
     ...(flashes ? [words.flashCaution] : []),
     ...cameraMemo(plan.camera),
+    ...shot.lineUps.map(({ cut, text }) => words.lineUp(cut, text)),
     ...shot.memos.map((memo) => memo.text),
     ...relationLines(shot.levels, words),
     ...levels.flatMap((level) =>

@@ -180,6 +180,7 @@ function finish(draft: Draft, settings: Settings, main: Tree): Shot | null {
     take: draft.take,
     artists: [...draft.artists].sort(byCodePoint),
     memos: draft.memos,
+    lineUps: draft.lineUps,
     notes: [...draft.notes].sort((a, b) => a.frame - b.frame || byCodePoint(a.text, b.text)),
     spoken: [...draft.spoken].sort(bySpoken),
     track: draft.track,

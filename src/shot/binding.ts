@@ -7,7 +7,7 @@ import type { Statement, StatementOf, Word } from '../language/tree.js';
 import { type CameraDraft, startCamera } from './camera/camera-model.js';
 import type { Pronounce } from './mouth/line-sounds.js';
 import type { Settings } from './settings.js';
-import type { Level, Mouth, RowNote, Spoken, Timeline, Track } from './shot.js';
+import type { Level, LineUp, Mouth, RowNote, Spoken, Timeline, Track } from './shot.js';
 import type { Clock } from './time-resolver.js';
 import type { Phrases } from './timeline-items.js';
 
@@ -38,6 +38,7 @@ export interface Draft {
   take: string;
   readonly artists: string[];
   readonly memos: { readonly text: string; readonly span: Span }[];
+  readonly lineUps: LineUp[];
   readonly notes: RowNote[];
   readonly spoken: Spoken[];
   track: Track | null;
@@ -65,6 +66,7 @@ export function startDraft(settings: Settings): Draft {
     take: '',
     artists: [],
     memos: [],
+    lineUps: [],
     notes: [],
     spoken: [],
     track: null,

@@ -173,6 +173,15 @@ export interface Track {
   readonly startSpan: Span | null;
 }
 
+/** The picture stands as it does in another cut of the episode. */
+export interface LineUp {
+  /** The other cut's number as it is written. */
+  readonly cut: string;
+  /** What lines up; '' where nothing is said. */
+  readonly text: string;
+  readonly span: Span;
+}
+
 export interface RowNote {
   readonly frame: number;
   readonly text: string;
@@ -198,6 +207,8 @@ export interface Shot {
   readonly artists: readonly string[];
   /** In the order of writing. */
   readonly memos: readonly { readonly text: string; readonly span: Span }[];
+  /** Cuts that this one lines up with, in the order of writing. */
+  readonly lineUps: readonly LineUp[];
   /** In the order of their rows. */
   readonly notes: readonly RowNote[];
   /** In the order of their first rows. */

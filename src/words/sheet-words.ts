@@ -67,6 +67,8 @@ export interface SheetWords {
   memoGoesOn(page: string): string;
   levelsOn(names: string, page: string): string;
   reuse(level: string, cut: string, other: string): string;
+  /** The picture lines up with that of another cut; `what` may be ''. */
+  lineUp(cut: string, what: string): string;
   /** Over a level's column: the levels that it is drawn to, that it masks, that mask it. */
   drawnWith(others: string): string;
   maskOf(others: string): string;

@@ -70,6 +70,8 @@ export interface FileMessages {
     | UnreadableFile;
   readonly 'use-outside': { readonly path: string; readonly inEpisode: boolean };
   readonly 'use-circle': /** The last is the first again. */ { readonly files: readonly string[] };
+  readonly 'same-unknown': /** `itself`: it is this cut. */
+  { readonly variant: 'itself'; readonly cut: string } | { readonly variant: 'no-cut'; readonly cut: string };
   readonly 'reuse-unknown':
     | { readonly variant: 'not-lent'; readonly reason: NotLent; readonly cut: string; readonly level: string }
     | { readonly variant: 'no-timeline'; readonly cut: string; readonly level: string };
@@ -238,6 +240,15 @@ export const files: Entries<FileMessages> = {
         'garden.cut': 'use "house.cut"\n',
         'street.cut': 'phrase walk = 1--2--\n',
       },
+    },
+  },
+
+  'same-unknown': {
+    severity: 'warning',
+    example: {
+      kind: 'text',
+      failing: 'cut 12\ntime 1+0\nsame 12\nA: 1..\n',
+      mended: 'cut 12\ntime 1+0\nsame 4\nA: 1..\n',
     },
   },
 

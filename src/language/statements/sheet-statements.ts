@@ -108,6 +108,11 @@ export const sheetStatements: readonly StatementRule[] = [
   })),
   statement('scene', 'scene 3', (dsl, shared) => () => ({ kind: 'scene', value: labelOrText(dsl, shared) })),
   statement('take', 'take 2', (dsl, shared) => () => ({ kind: 'take', value: labelOrText(dsl, shared) })),
+  statement('same', 'same 4 "the stairs"', (dsl, { label, text }) => () => ({
+    kind: 'same',
+    cut: dsl.SUBRULE(label),
+    text: dsl.OPTION(() => dsl.SUBRULE(text)) ?? null,
+  })),
   statement('artist', 'artist "M. Arai"', (dsl, { text }) => () => ({
     kind: 'artist',
     name: dsl.SUBRULE(text),

@@ -81,7 +81,7 @@ export function sections(commands: readonly CardRow[]): CardSection[] {
     },
     {
       title: 'Words',
-      rows: ['voice', 'sound', 'music', 'track', 'mouth', 'note', 'memo', 'accept'].map(statement),
+      rows: ['voice', 'sound', 'music', 'track', 'mouth', 'note', 'memo', 'same', 'accept'].map(statement),
     },
     {
       title: 'Camera',

@@ -211,6 +211,21 @@ export const sheetPages: Readonly<Record<string, StatementPage>> = {
     see: ['note'],
     subject: 'words.md#notes-and-memos',
   },
+  same: {
+    title: 'the cut that this one lines up with',
+    text: 'The same place of the camera, the same layout. It stands in the memo, so that whoever lays the cut out takes the other one beside it. One line for each cut; a cut that the episode does not have is a warning.',
+    parts: [
+      ['4', 'the other cut’s number'],
+      ['"the stairs"', 'what lines up. It may be left out'],
+    ],
+    examples: [
+      { text: 'same 4 "the stairs"\nA: 1..\n', says: 'The stairs stand as in cut 4.' },
+      { text: 'same 4\nsame 7B "his hands"\nA: 1..\n', says: 'Two cuts to look up.' },
+    ],
+    codes: ['same-unknown', 'statement-twice', 'missing-glyph', 'missing-quotes'],
+    see: ['memo', 'level'],
+    subject: 'words.md#same-as-another-cut',
+  },
   scene: {
     title: 'which scene',
     text: 'Printed in the head of the sheet.',

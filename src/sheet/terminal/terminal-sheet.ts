@@ -239,6 +239,7 @@ function facts({ solved, words, camera, lent, unit, feet }: TerminalHead): strin
       ),
     ),
     ...(solved.camera.flashes ? [words.flashCaution] : []),
+    ...shot.lineUps.map(({ cut, text }) => words.lineUp(cut, text)),
     ...shot.memos.map(({ text }) => `${words.memo} ${text.replace(/\s+/gu, ' ')}`),
     ...cameraMemo(camera).map((line) => `${words.camera} ${line}`),
     ...shot.spoken.map((line) => {

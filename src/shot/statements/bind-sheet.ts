@@ -180,7 +180,7 @@ function bindHeard(statement: Heard, binding: Binding): void {
 
 const heard: Binder<Heard> = { bind: bindHeard };
 
-export const wordBinders: Pick<Binders, 'voice' | 'sound' | 'music' | 'note' | 'memo'> = {
+export const wordBinders: Pick<Binders, 'voice' | 'sound' | 'music' | 'note' | 'memo' | 'same'> = {
   voice: heard,
   sound: heard,
   music: heard,
@@ -197,5 +197,13 @@ export const wordBinders: Pick<Binders, 'voice' | 'sound' | 'music' | 'note' | '
   },
   memo: {
     declare: (statement, draft) => void draft.memos.push({ text: statement.text.text, span: statement.span }),
+  },
+  same: {
+    once: ({ cut }) => ({ code: 'statement-twice', parameters: { statement: 'same', name: cut.text } }),
+    bind({ cut, text }, { draft, report }) {
+      if (cut.text === draft.cut?.number)
+        report(diagnose('same-unknown', cut.span, { variant: 'itself', cut: cut.text }));
+      else draft.lineUps.push({ cut: cut.text, text: text?.text ?? '', span: cut.span });
+    },
   },
 };

@@ -92,6 +92,10 @@ export const levelsIn = ({ cut, scene }: EnglishTerms) =>
     scene: plain(scene),
     take: plain('take'),
     artist: ({ old, now }) => `artist ${names(now)} ${was(names(old))}`,
+    'line-up': ({ old, now }) => {
+      const told = (cuts: readonly string[]) => (cuts.length > 0 ? `${cut} ${cuts.join(', ')}` : 'none');
+      return `same as ${told(now)} ${was(told(old))}`;
+    },
     memo: ({ old, now }, t) => {
       if (old === null) return `memo added: ${quoted(now!, t)}`;
       return now === null

@@ -89,6 +89,10 @@ export const levels = {
   scene: plain('シーン'),
   take: plain('テイク'),
   artist: ({ old, now }) => `担当 ${names(now)}${was(names(old))}`,
+  'line-up': ({ old, now }) => {
+    const told = (cuts: readonly string[]) => (cuts.length > 0 ? `カット${cuts.join('、')}` : 'なし');
+    return `同ポジ ${told(now)}${was(told(old))}`;
+  },
   memo: ({ old, now }, t) => {
     if (old === null) return `メモ追加：${quoted(now!, t)}`;
     return now === null ? `メモ削除：${quoted(old, t)}` : `メモ変更：${quoted(now, t)}${was(quoted(old, t))}`;

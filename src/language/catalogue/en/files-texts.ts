@@ -190,6 +190,15 @@ export const files: Texts<FileMessages> = {
         ? 'The file uses itself.'
         : `The files use each other in a circle: ${files.join(' → ')}.`,
   },
+  'same-unknown': {
+    title: 'a cut that it should line up with is not there',
+    explanation:
+      '`same` names another cut of the episode whose picture this one takes up again. Whoever draws it looks that cut up, so it has to be there.',
+    message: {
+      itself: ({ cut }) => `Cut ${cut} is this cut; \`same\` names the other one.`,
+      'no-cut': ({ cut }) => `The episode has no cut ${cut} to line up with.`,
+    },
+  },
   'reuse-unknown': {
     title: 'the reused level is not to be found',
     explanation:

@@ -191,6 +191,15 @@ export const files: Texts<FileMessages> = {
         ? 'このファイルが自分自身を読み込んでいます。'
         : `ファイルの読み込みが一周しています：${names.join(' → ')}。`,
   },
+  'same-unknown': {
+    title: '同ポジの相手のカットがない',
+    explanation:
+      '`same` には、画面を合わせる同じ話数のほかのカットを書きます。描く人はそのカットを見て合わせるので、実在しなければなりません。',
+    message: {
+      itself: ({ cut }) => `カット ${cut} はこのカット自身です。\`same\` には相手のカットを書きます。`,
+      'no-cut': ({ cut }) => `この話数に、同ポジの相手のカット ${cut} がありません。`,
+    },
+  },
   'reuse-unknown': {
     title: '兼用元のセルが見つからない',
     explanation:
