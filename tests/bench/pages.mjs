@@ -30,6 +30,7 @@ async function sheets(metrics) {
   throw new Error(`the episode has only ${pages.length} pages`);
 }
 
+/** Gives the pages, how wide a text is on them, and what writes them, for others to compare with. */
 export async function printing() {
   const fonts = openFonts({ read: (weight) => shippedFont(weight).value, latin: null });
   const pages = await sheets(fonts.metrics);
@@ -51,4 +52,9 @@ export async function printing() {
     `${milliseconds(median(printed))}, ${rate} pages/s, ${ratio} × zlib`,
     '2 ×',
   );
+  return {
+    pages,
+    width: fonts.metrics.width,
+    own: async () => (await printPdf(document, fonts)).length,
+  };
 }

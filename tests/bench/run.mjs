@@ -1,6 +1,6 @@
 /**
  * `npm run bench`: measures what people wait for. Needs the bundle (the script builds it first). `npm run bench -- --quick`
- * leaves out the episode of 3,000 cuts; `npm run bench -- sound` measures `listen` alone.
+ * leaves out the episode of 3,000 cuts; `npm run bench -- sound` measures `listen` alone, `-- pages` the writing of pages.
  */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -13,8 +13,10 @@ import { build } from 'esbuild';
 import { measureDraft } from './draft.mjs';
 import { measureFormat } from './format.mjs';
 import { writeEpisode } from './generated.mjs';
+import { measureLive } from './live.mjs';
 import { measureEditor } from './lsp.mjs';
 import { report } from './measure.mjs';
+import { measurePeers } from './peers.mjs';
 import { measureSound } from './sound.mjs';
 import { startup } from './startup.mjs';
 import { measureTextToPdf } from './text-to-pdf.mjs';
@@ -76,7 +78,7 @@ async function pages() {
     },
   });
   const { printing } = await import(pathToFileURL(outfile));
-  await printing();
+  await measurePeers(await printing());
   rmSync(dirname(outfile), { recursive: true });
 }
 
@@ -86,6 +88,10 @@ try {
     await measureSound(report);
     process.exit(0);
   }
+  if (process.argv.includes('pages')) {
+    await pages();
+    process.exit(0);
+  }
   await startup();
   await memory(work);
   await pages();
@@ -93,6 +99,7 @@ try {
   await measureDraft({ main, nodeHost });
   await measureEditor();
   await measureWatch();
+  await measureLive();
   measureTextToPdf();
   await measureSound(report);
   measureEpisodes({ many: !process.argv.includes('--quick') });
