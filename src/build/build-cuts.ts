@@ -34,6 +34,7 @@ export async function buildCuts(
     const { RevisionCuts } = await import('./revision-cuts.js');
     run.revision = await RevisionCuts.open(host, against.rev, found, files, settings);
   }
+  if (plan.selection.only === 'cover') await reportProgress(host, reporter, found);
   if (found.jobs.length > 0) {
     if (plan.oneFile) await (await import('./combined-pdf.js')).buildCombinedPdf(run);
     else await (await import('./separate-pdfs.js')).buildSeparatePdfs(run);
@@ -42,4 +43,13 @@ export async function buildCuts(
     for (const cut of run.revision?.removed() ?? [])
       summary.addLine(`cut ${cut}: no cut of the episode any more`);
   summary.report(reporter, host, plan);
+}
+
+/** What cannot be read of the progress that the covers show. */
+async function reportProgress(host: Host, reporter: Reporter, { episodes }: Found): Promise<void> {
+  const { readProgress } = await import('../episode/progress-csv.js');
+  for (const episode of episodes) {
+    const file = readProgress(host, episode);
+    if (file) reporter.report(file.diagnostics, new Map([[file.name, file.text]]));
+  }
 }

@@ -15,6 +15,7 @@ import type { Settings } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { wordsOf } from '../words/words.js';
 import { type CutPages, cutDocument, documentTitle, workTitle } from './cut-document.js';
+import { productionOf } from './cut-production.js';
 import type { PartSelection } from './print-plan.js';
 import type { PrintedCut, PrintedPage } from './print-record.js';
 import { cutPages } from './printed-parts.js';
@@ -79,6 +80,7 @@ export class CutPrinter {
       stamp: stamp(printable),
       neighbours,
       lent,
+      ...(this.selection.only === 'cover' ? { production: productionOf(printable) } : {}),
       marked,
     };
     const input = this.input(printable, look);
@@ -116,7 +118,8 @@ export class CutPrinter {
       cut: printable.solved.shot.cut,
       input,
       unmarkedInput,
-      texts: look.marked ? null : textsOfPrint(printable, this.selection),
+      // Whether `progress.csv` was the same, no hash of the cut's texts tells.
+      texts: look.marked || look.production ? null : textsOfPrint(printable, this.selection),
       pages: pages.map((page, i) =>
         keep(i + 1) ? page : { label: page.label, hash: known ? page.hash : null, here: false },
       ),

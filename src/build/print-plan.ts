@@ -2,8 +2,8 @@
 
 import type { Settings } from '../shot/settings.js';
 
-/** Parts of a cut, in the order in which they are printed. */
-export const PARTS = ['sheet', 'charts', 'camera', 'table', 'strip', 'overlay'] as const;
+/** Parts of a cut, in the order in which they are printed. The cover only where it is asked for: it goes onto the envelope. */
+export const PARTS = ['cover', 'sheet', 'charts', 'camera', 'table', 'strip', 'overlay'] as const;
 export type PartName = (typeof PARTS)[number];
 
 /** What is printed of a cut: what somebody works from, or everything. */

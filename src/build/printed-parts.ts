@@ -5,6 +5,7 @@ import { cameraChartPages, chartWithTable } from '../sheet/camera-pages/camera-c
 import { overlayPages } from '../sheet/camera-pages/field-overlay.js';
 import { moveTablePages } from '../sheet/camera-pages/move-table.js';
 import { stripPages } from '../sheet/camera-pages/scale-strip.js';
+import { coverPages } from '../sheet/cover/cover-page.js';
 import type { Page } from '../sheet/display-list.js';
 import { sheetPages } from '../sheet/exposure-sheet.js';
 import { chartPages, neededChartPages } from '../sheet/inbetween-chart-pages.js';
@@ -34,6 +35,7 @@ type Made = { readonly [P in PartName]?: () => Page[] };
 function partPages(solved: SolvedShot, look: PageLook, { only, trueSize, parts }: PartSelection): Made {
   const all = parts === 'all';
   const whole: Required<Made> = {
+    cover: () => coverPages(solved, look),
     sheet: () => sheetPages(solved, look),
     charts: () => chartPages(solved, look),
     camera: () => cameraChartPages(solved, look),

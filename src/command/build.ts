@@ -82,6 +82,7 @@ export function define(command: Command, context: CommandContext): Command {
         ['cutwright build c012.cut --paper A3 --labels ja', 'on A3, with a Japanese form'],
         ['cutwright build c012.cut --pages 2-3', 'only these pages'],
         ['cutwright build c012.cut --only strip', 'the graduations of its moves at true size'],
+        ['cutwright build --only cover -o covers/', 'the front of each envelope'],
         ['cutwright build -o out/ --shard 2/8', 'an eighth of the cuts, on the second of eight machines'],
         [
           'cutwright build -o out/ --plan ninja',

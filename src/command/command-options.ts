@@ -38,7 +38,13 @@ export function withLooks(command: Command): Command {
   return command
     .addOption(choice('-c, --convention <word>', 'whose form of sheet', ['japan', 'west']))
     .addOption(choice('-l, --labels <language>', 'language of the printed form', LABELS))
-    .addOption(choice('-p, --paper <size>', 'paper to print on; B4 and B5 are the JIS sizes', PAPERS))
+    .addOption(
+      choice(
+        '-p, --paper <size>',
+        'paper to print on; B4 and B5 are the JIS sizes, C4 and kaku2 envelopes',
+        PAPERS,
+      ),
+    )
     .option('-r, --rows <number>', 'rows a page: whole seconds in Japan, whole feet in the west')
     .addOption(choice('--lengths <unit>', 'how lengths on charts are printed', LENGTH_UNITS));
 }

@@ -125,8 +125,7 @@ function cutStage(
   today: string,
 ): CutStage {
   const { stage, state, row, firstDone } = standing;
-  const own = days.filter((day) => day.stage === stage);
-  const due = (own.findLast(({ cut }) => cut === key) ?? own.findLast(({ cut }) => cut === null))?.date;
+  const due = dueDate(days, stage, key);
   const until = state === 'done' ? row!.date : today;
   const rate = rates.get(stage) ?? null;
   const of = drawingsOfStage(stage, rate);
@@ -145,6 +144,12 @@ function cutStage(
         }
       : null,
   };
+}
+
+/** When a stage of a cut is due: as is said of the cut itself, or else of all. */
+export function dueDate(days: readonly DueDay[], stage: string, key: string): string | undefined {
+  const own = days.filter((day) => day.stage === stage);
+  return (own.findLast(({ cut }) => cut === key) ?? own.findLast(({ cut }) => cut === null))?.date;
 }
 
 /** From one day to another, both ISO 8601. */

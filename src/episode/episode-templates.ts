@@ -46,7 +46,7 @@ function manifest(episode: NewEpisode): string {
     said('episode', quoted(episode.episode), ''),
     said('convention', episode.convention, 'whose form of sheet: japan or west'),
     said('labels', episode.labels, `language of the printed form: ${LABELS.join(' or ')}`),
-    said('paper', episode.paper, 'A4 A3 B4 (JIS) B5 letter legal tabloid'),
+    said('paper', episode.paper, 'A4 A3 B4 (JIS) B5 letter legal tabloid C4 kaku2'),
     said('fps', String(defaults.fps), 'frames a second'),
     said('on', String(defaults.on), 'frames that a drawing is exposed for, where nothing is said'),
     plain('numbering', defaults.numbering, 'of finished drawings: sequence, or frame'),

@@ -116,6 +116,7 @@ export type PagePart =
   | 'rhythm'
   | 'note'
   | 'progress'
+  | 'cover'
   | 'blank'
   | 'card';
 

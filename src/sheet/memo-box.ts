@@ -28,7 +28,9 @@ export interface Paragraph {
 }
 
 /** What a memo tells of the cut as it is, in the order in which it is printed. */
-export function memoTexts(plan: SheetPlan): Paragraph[] {
+export function memoTexts(
+  plan: Pick<SheetPlan, 'solved' | 'words' | 'camera' | 'lent' | 'leftOver'>,
+): Paragraph[] {
   const { shot, levels } = plan.solved;
   const { words } = plan;
   const { head, tail } = shot.handles;

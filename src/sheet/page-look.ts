@@ -32,6 +32,24 @@ export interface MarkedChanges {
   readonly lines: readonly string[];
 }
 
+/** Where a cut stands in production, for the front of its envelope. Days are ISO 8601; persons and notes are fit for paper. */
+export interface CutProduction {
+  readonly stages: readonly {
+    readonly stage: string;
+    readonly state: 'open' | 'started' | 'done' | 'retake';
+    /** Of its state; '' while open. */
+    readonly date: string;
+    readonly person: string;
+    readonly due: string | null;
+  }[];
+  readonly retakes: readonly {
+    readonly stage: string;
+    readonly date: string;
+    readonly person: string;
+    readonly note: string;
+  }[];
+}
+
 /** How pages are to look: the choices of the episode or the command line, and what the layout must be told. */
 export interface PageLook {
   /** Convention, labels, paper and rows are taken from here, not from the shot: any mix is allowed. */
@@ -43,6 +61,8 @@ export interface PageLook {
   readonly neighbours?: Neighbours | undefined;
   /** Levels of this cut that other cuts reuse. */
   readonly lent?: readonly LentLevel[] | undefined;
+  /** Where the cut stands; only where its cover is printed. */
+  readonly production?: CutProduction | undefined;
   /** Changes since another version, to be marked. */
   readonly marked?: MarkedChanges | undefined;
 }

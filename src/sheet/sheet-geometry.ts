@@ -176,6 +176,9 @@ export const PAPER_MM: Readonly<Record<Paper, { readonly widthMm: number; readon
   letter: { widthMm: 215.9, heightMm: 279.4 },
   legal: { widthMm: 215.9, heightMm: 355.6 },
   tabloid: { widthMm: 279.4, heightMm: 431.8 },
+  // Envelopes, from memory: ISO 269 C4; JIS S 5502 Kaku 2 (角2).
+  C4: { widthMm: 229, heightMm: 324 },
+  kaku2: { widthMm: 240, heightMm: 332 },
 };
 
 const MM_A_POINT = 25.4 / 72;

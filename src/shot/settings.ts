@@ -6,7 +6,7 @@
 import { LABELS, type LabelLanguage } from '../words/labels.js';
 
 export type Convention = 'japan' | 'west';
-export const PAPERS = ['A4', 'A3', 'B4', 'B5', 'letter', 'legal', 'tabloid'] as const;
+export const PAPERS = ['A4', 'A3', 'B4', 'B5', 'letter', 'legal', 'tabloid', 'C4', 'kaku2'] as const;
 export type Paper = (typeof PAPERS)[number];
 export type Numbering = 'sequence' | 'frame';
 

@@ -6,6 +6,7 @@ import type { FieldPart } from '../shot/camera/camera-model.js';
 export interface DocumentWords {
   /** The parts of a cut, in the outline. */
   readonly parts: {
+    readonly cover: string;
     readonly sheet: string;
     readonly charts: string;
     readonly camera: string;

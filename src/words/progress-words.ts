@@ -49,6 +49,24 @@ export interface ProgressWords {
   };
   readonly total: string;
   readonly nobody: string;
+  /** The front of an envelope; `label` is the page's. */
+  readonly cover: {
+    readonly label: string;
+    readonly level: string;
+    readonly keys: string;
+    readonly inbetweens: string;
+    readonly reused: string;
+    /** Of a background: painted, in no count. */
+    readonly painted: string;
+    readonly camera: string;
+    /** By when a stage is to be done. */
+    due(day: string): string;
+    readonly date: string;
+    readonly sign: string;
+    readonly remarks: string;
+    /** Earlier retakes for which there is no room. */
+    earlier(count: number): string;
+  };
   /** What a rate is paid for. */
   readonly units: {
     readonly [U in 'cut' | 'key' | 'in-between' | 'drawing' | 'second' | 'foot']: string;

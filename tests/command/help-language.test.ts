@@ -50,7 +50,7 @@ describe.each(japanese.map((command) => [command.name(), command] as const))('%s
   test('is Japanese, but for what is typed', () => {
     const told = text.split('\n').filter((line) => !line.startsWith('使い方：'));
     const words = told.map((line) => /^ {2}\S.*? {2,}(\S.*)$/.exec(line)?.[1] ?? line);
-    for (const one of words) expect(one, one).toMatch(/^$|[\u3040-\u30ff\u4e00-\u9fff]|^[ -~]*$/);
+    for (const one of words) expect(one, one).toMatch(/^$|[\u3040-\u30ff\u4e00-\u9fff]|^[ -~、（）]*$/);
     expect(text).toMatch(/^使い方：cutwright|^使い方： cutwright/);
     expect(text).toContain('例：');
     expect(help.lines).toBeDefined();

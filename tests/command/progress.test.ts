@@ -96,7 +96,7 @@ describe('a row', () => {
     const before = text(host);
     const { status, error } = await run(host, 'progress', '1', 'layout', 'done');
     expect(status).toBe(1);
-    expect(error).toContain('progress.csv:2:3: warning[progress-twice]');
+    expect(error).toContain('progress.csv:2:3: progress-twice');
     expect(error).toContain('progress.csv: nothing was written');
     expect(text(host)).toBe(before);
   });
@@ -104,10 +104,9 @@ describe('a row', () => {
   test('shows a hint at its own place', async () => {
     const host = world({ 'progress.csv': HEAD });
     const { status, error } = await run(host, 'progress', '1', 'key', 'done', '--date', '2027-03-09');
-    expect([status, error.split('\n')[0]]).toEqual([
-      0,
-      'progress.csv:2:3: hint[progress-order]: Cut 1: key is done on 2027-03-09, but layout, which comes before it, is not done by then.',
-    ]);
+    expect(status).toBe(0);
+    expect(error).toContain('progress.csv:2:3: progress-order');
+    expect(error).toContain('but layout, which comes before it, is not done by then.');
   });
 
   test('is not written while the manifest has errors', async () => {
@@ -147,8 +146,8 @@ describe('the table', () => {
     const host = world({ 'progress.csv': `${HEAD}7,layout,done,2027-03-01,,\n1,layout,done,soon,,\n` });
     const { status, out, error } = await run(host, 'progress');
     expect(status).toBe(1);
-    expect(error).toContain('progress.csv:2:1: warning[progress-cut]');
-    expect(error).toContain('progress.csv:3:15: error[progress-faulty]');
+    expect(error).toContain('progress.csv:2:1: progress-cut');
+    expect(error).toContain('progress.csv:3:15: progress-faulty');
     expect(out).toContain('2 cuts on');
   });
 

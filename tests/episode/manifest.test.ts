@@ -137,7 +137,7 @@ describe('a fault of a manifest stands on its line', () => {
     ]);
     expect(told('paper: a4')).toEqual(['1: episode-value: There is no `a4` here; did you mean `A4`?']);
     expect(told('paper: foolscap')).toEqual([
-      '1: episode-value: `foolscap` is not A4, A3, B4, B5, letter, legal or tabloid.',
+      '1: episode-value: `foolscap` is not A4, A3, B4, B5, letter, legal, tabloid, C4 or kaku2.',
     ]);
   });
 

@@ -5,7 +5,7 @@ import { overlayPages } from '../../src/sheet/camera-pages/field-overlay.js';
 import { moveTablePages } from '../../src/sheet/camera-pages/move-table.js';
 import { stripPages } from '../../src/sheet/camera-pages/scale-strip.js';
 import type { Mark, Page } from '../../src/sheet/display-list.js';
-import type { Settings } from '../../src/shot/settings.js';
+import { PAPERS, type Settings } from '../../src/shot/settings.js';
 import { rowName } from '../../src/shot/time-notation.js';
 import type { SolvedMove } from '../../src/solve/camera/solved-camera.js';
 import type { SolvedShot } from '../../src/solve/solved-shot.js';
@@ -171,7 +171,7 @@ const LIES: Readonly<Record<string, (mark: Mark) => Mark | null>> = {
 };
 
 describe('camera chart', () => {
-  test.each(['A4', 'A3', 'B4', 'B5', 'letter', 'legal', 'tabloid'] as const)(
+  test.each(PAPERS)(
     'fields and graduations times the ratio are the millimetres of the solver on %s',
     async (paper) => {
       const solved = solve(PAN);

@@ -39,7 +39,8 @@ ${commands}
     'count warnings as errors': '注意も誤りとして数える',
     'whose form of sheet': 'シートの形式',
     'language of the printed form': '印刷する紙の言語',
-    'paper to print on; B4 and B5 are the JIS sizes': '印刷する用紙（B4、B5 は JIS）',
+    'paper to print on; B4 and B5 are the JIS sizes, C4 and kaku2 envelopes':
+      '印刷する用紙（B4、B5 は JIS、C4、kaku2 は封筒。kaku2 は角2）',
     'rows a page: whole seconds in Japan, whole feet in the west':
       '1枚の行数。日本式は秒、欧米式はフィートの倍数',
     'how lengths on charts are printed': 'カメラ図の長さの単位',
@@ -177,6 +178,8 @@ ${commands}
     'after a new take: show every word anew': '録り直しの後で、全部の言葉を探し直して表示する',
     'ranges in which somebody speaks': '話している範囲',
     'rows of every syllable, for other programs': '音節ごとの行。ほかのプログラム用',
+
+    'the front of each envelope': 'カット袋の表書き',
 
     // ---- list
     'List the cuts of an episode: times, drawings, artists.':

@@ -157,7 +157,7 @@ export interface RowsFault {
 }
 
 /** A part of what is printed of a cut. */
-export type PrintedPart = 'sheet' | 'charts' | 'camera' | 'table' | 'strip' | 'overlay';
+export type PrintedPart = 'cover' | 'sheet' | 'charts' | 'camera' | 'table' | 'strip' | 'overlay';
 
 /** A number that a cut says of its camera; those of fields go with the field's name. */
 export type Quantity =

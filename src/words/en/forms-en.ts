@@ -202,6 +202,7 @@ export const charts: ChartWords = {
 
 export const documentsIn = ({ cut }: EnglishTerms): DocumentWords => ({
   parts: {
+    cover: 'Cover',
     sheet: 'Sheet',
     charts: 'In-between charts',
     camera: 'Camera chart',

@@ -159,6 +159,7 @@ export const charts: ChartWords = {
 
 export const documents: DocumentWords = {
   parts: {
+    cover: 'カット袋',
     sheet: 'シート',
     charts: '中割り',
     camera: 'カメラワーク',

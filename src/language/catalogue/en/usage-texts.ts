@@ -6,6 +6,7 @@ import { meant, oneOf, rowsFault } from './terms-texts.js';
 
 /** Why a part has no page. */
 const NO_PAGE: Readonly<Record<PrintedPart, string>> = {
+  cover: 'No cover',
   sheet: 'No sheet',
   charts: 'No in-between, so no chart',
   camera: 'No camera work, so no camera chart',

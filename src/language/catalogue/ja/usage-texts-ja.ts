@@ -5,6 +5,7 @@ import { meant, oneOf, reasonInJapanese, rowsFault } from './terms-texts-ja.js';
 
 /** Why a part has no page. */
 const NO_PAGE: Readonly<Record<PrintedPart, string>> = {
+  cover: 'カット袋の表書きがありません',
   sheet: 'シートがありません',
   charts: '中割りがないので、チャートがありません',
   camera: 'カメラワークがないので、カメラ図がありません',
