@@ -7,7 +7,7 @@
  *     node out/node/entry.js --install-extension out/cutwright-0.1.0.vsix …, then with --auth none on a port
  *     node grammar/editors/vscode/try.mjs http://127.0.0.1:PORT/?folder=A_COPY_OF_SALTMARSH PICTURES_FOLDER
  *
- * Says what was found and leaves pictures of it. Last run with code-server 4.99.4 (VS Code 1.99) in Chromium: see DEVELOPERS.md.
+ * Says what was found and leaves pictures of it. Last run on 27 November 2026, with code-server 4.99.4 (VS Code 1.99) in Debian's Chromium.
  */
 
 import { mkdirSync } from 'node:fs';
