@@ -2,10 +2,14 @@
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { cutPages } from '../src/build/printed-parts.js';
 import { main } from '../src/command/main.js';
 import { memoryHost } from '../src/host/memory-host.js';
 import { compileText } from './compile.js';
+import { testFonts } from './fonts.js';
+import { cropped, kept } from './pictures.js';
 
+const FILE = 'out/c041.cut';
 const readme = readFileSync('README.md', 'utf8');
 const steps = [...readme.matchAll(/^```(cut|console)\n([\s\S]*?)^```$/gm)].map(([, kind, text]) => ({
   kind,
@@ -21,14 +25,14 @@ test('the tour does what it says', async () => {
       continue;
     }
     const [command, ...expected] = text.trimEnd().split('\n');
-    const host = memoryHost({ 'c012.cut': typed });
+    const host = memoryHost({ [FILE]: typed });
     const args = /^\$ npx cutwright (.*)$/.exec(command!)![1]!.split(' ');
     await main(args, host);
     const printed = (host.complaints() + host.printed()).replaceAll('\r\n', '\n').trimEnd().split('\n');
     if (expected.at(-1) === '…') expect(printed.slice(0, expected.length - 1)).toEqual(expected.slice(0, -1));
     else expect(printed).toEqual(expected);
     // A command may have written in the text.
-    typed = Buffer.from(host.files.get('/work/c012.cut')!).toString('utf8');
+    typed = Buffer.from(host.files.get(`/work/${FILE}`)!).toString('utf8');
     walked += 1;
   }
   expect(walked).toBe(6);
@@ -48,9 +52,11 @@ test('the other commands that it offers are right, too', async () => {
   const offered = [...readme.matchAll(/^\| `npx cutwright ([^`]*)` \|/gm)].map(([, line]) =>
     line!.split(' '),
   );
-  expect(offered).toHaveLength(17);
+  expect(offered).toHaveLength(18);
   for (const args of offered) {
-    const host = memoryHost({ 'c012.cut': mended, ...examples });
+    const host = memoryHost({ [FILE]: mended, ...examples });
+    // The same film, small and short.
+    if (args[0] === 'shoot') args.push('--size', '160x90', '--to', '12');
     // Two versions differ, which is what `compare` leaves with.
     expect(await main(args, host), host.complaints()).toBe(args[0] === 'compare' ? 1 : 0);
   }
@@ -59,6 +65,33 @@ test('the other commands that it offers are right, too', async () => {
 test('the mended cut has seventeen drawings, and one more in the end', () => {
   expect(compileText(typedUpTo(2)).solved!.counts.drawings).toBe(17);
   expect(compileText(typedUpTo(3)).solved!.counts.drawings).toBe(18);
+});
+
+test('its pictures are those of its cut (UPDATE=1 writes them)', () => {
+  const pages = (texts: number) => {
+    const { metrics } = testFonts();
+    const { solved } = compileText(typedUpTo(texts));
+    const look = { settings: solved!.shot.settings, metrics, stamp: '' };
+    return cutPages(solved!, look, { parts: 'needed' }).parts.flatMap(({ pages }) => pages);
+  };
+  const [sheet] = pages(2);
+  const chart = pages(4).find(({ part }) => part === 'camera');
+  for (const [name, page, box] of [
+    ['sheet', sheet, { x: 4, y: 4, width: 202, height: 125 }],
+    ['camera', chart, { x: 4, y: 24, width: 289, height: 152 }],
+  ] as const) {
+    const [is, should] = kept(`grammar/pictures/${name}.svg`, cropped(page!, box));
+    expect(is, name).toBe(should);
+  }
+});
+
+test('what its commands write lies where git does not look', () => {
+  const written = [...readme.matchAll(/--output (\S+)|new episode (\S+)/g)].map(
+    ([, output, episode]) => (output ?? episode)!,
+  );
+  expect(written.length).toBeGreaterThan(6);
+  expect(written.filter((path) => !path.startsWith('out/'))).toEqual([]);
+  expect(readFileSync('.gitignore', 'utf8').split('\n')).toContain('out/');
 });
 
 /** What stands in the file after the first `count` texts of the tour. */

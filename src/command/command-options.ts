@@ -140,3 +140,14 @@ export async function filesOr(
   if (file !== null) return [file];
   throw new UsageError('wrong-arguments', null, { variant: 'no-episode', command: `cutwright ${command}` });
 }
+
+/**
+ * A command that the user can type next, from the folder in which this one was called: with `npx` before it where this one was
+ * called so, since the program may then be found in no other way. Words that a shell would take apart stand in quotes.
+ */
+export function nextCommand(host: Host, ...words: readonly string[]): string {
+  const program = host.env('npm_command') === 'exec' ? 'npx cutwright' : 'cutwright';
+  return [program, ...words.map((word) => (/^[\p{L}\p{N}_./:@,-]+$/u.test(word) ? word : `"${word}"`))].join(
+    ' ',
+  );
+}

@@ -16,7 +16,7 @@ import { parse } from '../language/parse.js';
 import { withoutMark } from '../language/source.js';
 import { nearest } from '../language/suggest.js';
 import { plural } from '../words/number-format.js';
-import type { LookOptions } from './command-options.js';
+import { type LookOptions, nextCommand } from './command-options.js';
 import { ConsoleReporter, type Format } from './console-reporter.js';
 
 export interface NewOptions extends LookOptions {
@@ -105,7 +105,7 @@ function tell(
     reporter.say(
       `the manifest does not list ${placed.length > 1 ? 'them all' : 'it'} yet: add ${placed.length > 1 ? 'them' : 'it'} to \`cuts:\` in ${episode.file}`,
     );
-  reporter.say(`next: cutwright check ${placed.length > 1 ? dirname(first!.name) : first!.name}`);
+  reporter.say(`next: ${nextCommand(host, 'check', placed.length > 1 ? dirname(first!.name) : first!.name)}`);
 }
 
 /** A cut with one key a level. */

@@ -5,7 +5,7 @@ import { episodeFiles, LENGTH } from '../episode/episode-templates.js';
 import type { Host } from '../host/host.js';
 import { nearest } from '../language/suggest.js';
 import { defaults } from '../shot/settings.js';
-import { type CommandContext, choice, examples, looks, withLooks } from './command-options.js';
+import { type CommandContext, choice, examples, looks, nextCommand, withLooks } from './command-options.js';
 import { ConsoleReporter, FORMATS } from './console-reporter.js';
 import { begin, newCut, type NewOptions as Options } from './new-cut.js';
 
@@ -89,9 +89,8 @@ function newEpisode(host: Host, folder: string, options: Options): number {
       paths: there.map((path) => join(folder, path)),
     });
   for (const [path, text] of files) begin(host, join(root, path), join(folder, path), text);
-  const into = folder === '.' ? '' : `cd ${folder} && `;
   const reporter = new ConsoleReporter(host, options.format, false);
   reporter.say(`wrote ${[...files.keys()].map((path) => join(folder, path)).join(', ')}`);
-  reporter.say(`next: ${into}cutwright build`);
+  reporter.say(`next: ${nextCommand(host, 'build', ...(folder === '.' ? [] : [folder]))}`);
   return reporter.finish();
 }

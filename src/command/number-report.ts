@@ -4,6 +4,7 @@ import type { Reporter } from '../build/reporter.js';
 import { UsageError } from '../build/usage-error.js';
 import type { Compiled } from '../episode/compile-cut.js';
 import type { Job } from '../episode/find-cuts.js';
+import type { Host } from '../host/host.js';
 import { celsEdits } from '../language/cels-line.js';
 import type { Diagnostic, SourceEdit } from '../language/diagnostic.js';
 import { parse } from '../language/parse.js';
@@ -12,6 +13,7 @@ import type { CelName, StatementOf, Tree } from '../language/tree.js';
 import { type Pins, unused } from '../solve/cels-lines.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { plural } from '../words/number-format.js';
+import { nextCommand } from './command-options.js';
 
 /** Nothing is written. */
 export interface Dry {
@@ -20,7 +22,7 @@ export interface Dry {
 }
 
 /** Where a passage on paper has more or fewer in-betweens now: how to say which. */
-export function questions({ tree, diagnostics }: Compiled, job: Job): string[] {
+export function questions(host: Host, { tree, diagnostics }: Compiled, job: Job): string[] {
   const file = job.path === null ? '-' : job.name;
   return diagnostics.flatMap((fault) => {
     const choice = tree && choices(tree, fault);
@@ -31,7 +33,7 @@ export function questions({ tree, diagnostics }: Compiled, job: Job): string[] {
     const last = each.pop();
     const listed = each.length > 0 ? `${each.join(', ')} or ${last}` : last;
     return [
-      `${job.name}: say ${which} ${option === '--new' ? 'new' : 'gone'}: cutwright number ${file} ${listed}`,
+      `${job.name}: say ${which} ${option === '--new' ? 'new' : 'gone'}: ${nextCommand(host, 'number', file)} ${listed}`,
     ];
   });
 }

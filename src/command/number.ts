@@ -71,7 +71,7 @@ async function number(host: Host, files: readonly string[], options: Options): P
     count.cuts += 1;
     if (solved === null || hasErrors(diagnostics, options.strict)) {
       count.failed += 1;
-      for (const line of questions(compiled, job)) reporter.say(line);
+      for (const line of questions(host, compiled, job)) reporter.say(line);
       return;
     }
     for (const { name } of solved.levels) {

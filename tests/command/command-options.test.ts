@@ -1,7 +1,15 @@
 import { Command } from 'commander';
 import { describe, expect, test } from 'vitest';
 import type { UsageError } from '../../src/build/usage-error.js';
-import { checkRows, choice, choicesOf, examples, filesOr, looks } from '../../src/command/command-options.js';
+import {
+  checkRows,
+  choice,
+  choicesOf,
+  examples,
+  filesOr,
+  looks,
+  nextCommand,
+} from '../../src/command/command-options.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { defaults } from '../../src/shot/settings.js';
 
@@ -82,4 +90,19 @@ test('examples stand in two columns', () => {
   expect(examples(['cutwright check a.cut', 'one cut'], ['cutwright check', 'the episode'])).toBe(
     '\nExamples:\n  cutwright check a.cut   one cut\n  cutwright check         the episode\n',
   );
+});
+
+describe('a command to type next', () => {
+  test('is called as the one before it was', () => {
+    const host = memoryHost();
+    expect(nextCommand(host, 'build', 'harbour')).toBe('cutwright build harbour');
+    host.variables.set('npm_command', 'exec');
+    expect(nextCommand(host, 'build', 'harbour')).toBe('npx cutwright build harbour');
+  });
+
+  test('has words in quotes that a shell would take apart', () => {
+    expect(nextCommand(memoryHost(), 'check', 'cuts/c 1.cut', '渡し/c1.cut')).toBe(
+      'cutwright check "cuts/c 1.cut" 渡し/c1.cut',
+    );
+  });
 });

@@ -11,7 +11,8 @@ import { run, runOn } from './run.js';
 const JOB: Job = { path: '/work/a.cut', name: 'a.cut', episode: noEpisode, named: true };
 
 describe('what only the animator can tell', () => {
-  const asked = (lines: string, job = JOB) => questions(compileText(`cut 1\ntime 1+0\n${lines}`), job);
+  const asked = (lines: string, job = JOB) =>
+    questions(memoryHost(), compileText(`cut 1\ntime 1+0\n${lines}`), job);
 
   test('is which drawing of a grown passage is new', () => {
     const [one, ...more] = asked('A: 1---2..\ncels A 1 1.1 1.2 2\n');

@@ -23,7 +23,7 @@ describe('a new episode', () => {
     ]);
     expect(await run(host, 'check', '--strict', 'harbour')).toBe(0);
     expect(host.complaints()).toMatch(
-      /wrote harbour\/episode\.yaml.*\nnext: cd harbour && cutwright build\n1 cut checked: nothing wrong/,
+      /wrote harbour\/episode\.yaml.*\nnext: cutwright build harbour\n1 cut checked: nothing wrong/,
     );
     expect(text(host, 'harbour/episode.yaml')).toContain('title: "Harbour: \\"Lights\\" #1"');
   });
