@@ -8,24 +8,38 @@ import type { Host } from '../host/host.js';
 import { plural } from '../words/number-format.js';
 import { type CommandContext, examples, type ReportOptions, withReport } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
+import { remembering } from './rewrite-input.js';
+
+interface CheckOptions extends ReportOptions {
+  readonly fix?: boolean;
+  readonly diff?: boolean;
+}
 
 export function define(command: Command, context: CommandContext): Command {
   return withReport(command)
     .argument('<files...>', 'cuts, folders or an episode.yaml; - is standard input')
+    .option('--fix', 'first write the mends that cannot change the meaning')
+    .option('--diff', 'write nothing; show what --fix would change')
     .addHelpText(
       'after',
       examples(
         ['cutwright check c012.cut', 'one cut'],
         ['cutwright check cuts/', 'every cut of a folder'],
         ['cutwright check episode.yaml --strict', 'a whole episode; warnings count as errors'],
+        ['cutwright check --fix cuts/', 'words of the trade, blanks in numbers: mended in the files'],
         ['cutwright check --format github cuts/', 'as annotations on the lines of a pull request'],
         ['cutwright explain timeline-short', 'what the code of a message means'],
       ),
     )
-    .action(async (files: string[], options: ReportOptions) => {
-      const { host } = context;
+    .action(async (files: string[], options: CheckOptions) => {
+      const fixes = options.fix || options.diff;
+      let host = fixes ? await remembering(context.host, files) : context.host;
       const reporter = new ConsoleReporter(host, options.format, options.strict === true);
       const found = await findAll(host, reporter, files);
+      if (fixes) {
+        const { writeSafeFixes } = await import('./fix-files.js');
+        host = await writeSafeFixes(host, reporter, found.jobs, options.diff === true);
+      }
       let houses = 0;
       const numbers = new Map<Episode, (string | undefined)[]>(found.whole.map((episode) => [episode, []]));
       const cuts = await eachCut(host, reporter, found, ({ house, tree }, { episode }) => {

@@ -29,7 +29,7 @@ import { EpisodeCheck } from './episode-check.js';
 import { formatEdits } from './format-edits.js';
 import { codeText, hoverAt } from './hover.js';
 import { lengthActions } from './length-actions.js';
-import { actionsAt, diagnosticsOf, EXPLAIN, explainActions } from './lsp-diagnostics.js';
+import { actionsAt, diagnosticsOf, EXPLAIN, explainActions, fixAllActions } from './lsp-diagnostics.js';
 import { mouthActions } from './mouth-actions.js';
 import { moveSignatureAt } from './move-signature.js';
 import { foldsOf, highlightsAt, symbolsOf } from './outline.js';
@@ -227,6 +227,7 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
         ...mouthActions(analysis, within(analysis, range)),
         ...phraseActions(workspace, analysis, within(analysis, range)),
         ...explainActions(workspace, analysis, within(analysis, range)),
+        ...(only?.some((one) => /^source(\.|$)/.test(one)) ? fixAllActions(workspace, analysis) : []),
       ].filter(
         ({ kind }) => !only || only.some((one) => one === '' || kind === one || kind?.startsWith(`${one}.`)),
       ),
@@ -354,7 +355,9 @@ function capabilities(
       save: { includeText: false },
     },
     diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false },
-    codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.extract', 'refactor.rewrite'] },
+    codeActionProvider: {
+      codeActionKinds: ['quickfix', 'refactor.extract', 'refactor.rewrite', 'source.fixAll'],
+    },
     codeLensProvider: {},
     documentLinkProvider: {},
     // An editor that shows it itself has a command of that name already.

@@ -12,6 +12,7 @@ import {
 } from 'vscode-languageserver';
 import type { Diagnostic, Severity, SourceEdit, Span } from '../language/diagnostic.js';
 import { actionOf, messageOf, noteOf } from '../language/message.js';
+import { safeFixes } from '../language/safe-fixes.js';
 import type { DocumentText } from './document-text.js';
 import type { Analysis, Workspace } from './workspace.js';
 
@@ -147,6 +148,21 @@ function mend(
     diagnostics: [shown(workspace, analysis, placed)],
     edit,
   };
+}
+
+/** All mends of the text that cannot change its meaning, as one action; [] where there are none. */
+export function fixAllActions(workspace: Workspace, analysis: Analysis): CodeAction[] {
+  const found = placedDiagnostics(analysis).map(({ diagnostic }) => diagnostic);
+  const fixes = safeFixes(found, analysis.name);
+  const edit = workspaceEdit(
+    workspace,
+    analysis,
+    fixes.flatMap(({ edits }) => edits),
+  );
+  if (fixes.length === 0 || !edit) return [];
+  return [
+    { title: 'Write all mends that cannot change the meaning', kind: CodeActionKind.SourceFixAll, edit },
+  ];
 }
 
 /** The command that shows what a message means; its argument is the code. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver';
-import { actionsAt, diagnosticsOf, placeIn } from '../../src/lsp/lsp-diagnostics.js';
+import { actionsAt, diagnosticsOf, fixAllActions, placeIn } from '../../src/lsp/lsp-diagnostics.js';
 import { opened, uri } from './opened.js';
 
 async function shown(typed: string, files: Readonly<Record<string, string>> = {}, name = 'c1.cut') {
@@ -34,6 +34,20 @@ describe('a problem of the text', () => {
       twice!.relatedInformation!.map(({ location }) => [location.uri, location.range.start.line]),
     ).toEqual([[uri('c1.cut'), 3]]);
   });
+});
+
+test('all mends that cannot change the meaning are one action', async () => {
+  const { workspace, analysis } = await opened(
+    'cut 1\ntime 1 + 0\nA: 1\nSE 1..24 "bell"\n',
+    {},
+    { name: 'c1.cut' },
+  );
+  const [action, ...more] = fixAllActions(workspace, analysis);
+  expect(more).toEqual([]);
+  expect(action!.kind).toBe('source.fixAll');
+  expect(JSON.stringify(action!.edit)).toMatch(/"newText":"1\+0".*"newText":"sound"/);
+  const clean = await opened('cut 1\ntime 1+0\nA: 1\n', {}, { name: 'c1.cut' });
+  expect(fixAllActions(clean.workspace, clean.analysis)).toEqual([]);
 });
 
 describe('a problem elsewhere', () => {

@@ -53,6 +53,10 @@ ${commands}
     // ---- check
     'Say what is wrong with cuts.': 'カットの誤りを調べます。',
     'one cut': '1つのカット',
+    'first write the mends that cannot change the meaning': '意味の変わらない直しを先に書き込む',
+    'write nothing; show what --fix would change': '書かずに、--fix で変わる所を示す',
+    'words of the trade, blanks in numbers: mended in the files':
+      '現場の言葉や数値の中の空白をファイルの中で直す',
     'every cut of a folder': 'フォルダーの全カット',
     'a whole episode; warnings count as errors': '話数全体。注意も誤りとして数える',
     'as annotations on the lines of a pull request': 'プルリクエストの行に注釈を付ける',
@@ -344,6 +348,7 @@ ${commands}
     'the file of the card, or - for standard output': '早見表のファイル。- は標準出力',
     'the paper of the card': '早見表の用紙',
     'the statement: how it is written, with examples': '行の書き方と例',
+    'a word of the trade: what it is called here': '現場の言葉。ここでの書き方',
     'a word that stands inside statements': '行の中の言葉',
     'what a message means, with a failing and a mended example': 'メッセージの意味と、直す前後の例',
     'all statements and codes in a list': '全部の行とコードの一覧',

@@ -8,6 +8,8 @@ import type { Fixes, Notes } from './message-notes.js';
  */
 export interface Entry {
   readonly severity: Severity;
+  /** Its fixes say the same in another way; see `safe-fixes.ts`. */
+  readonly safeFix?: true;
   readonly example:
     | {
         readonly kind: 'text';

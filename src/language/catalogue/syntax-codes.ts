@@ -72,6 +72,7 @@ export const words: Entries<WordMessages> = {
   },
   'unknown-escape': {
     severity: 'error',
+    safeFix: true,
     example: {
       kind: 'text',
       failing: `${HEAD}memo "Rain \\ wind"\n${BODY}`,
@@ -100,6 +101,7 @@ export const words: Entries<WordMessages> = {
   },
   'word-renamed': {
     severity: 'hint',
+    safeFix: true,
     example: {
       kind: 'text',
       failing: `${HEAD}A "raft": 1..\nroll A 7mm 1..1+0 every 1+0\n`,
@@ -108,6 +110,7 @@ export const words: Entries<WordMessages> = {
   },
   'trade-word': {
     severity: 'error',
+    safeFix: true,
     example: {
       kind: 'text',
       failing: `${HEAD}${BODY}dialogue "Nao" 1..1+0 "Wait!"\n`,
@@ -120,6 +123,7 @@ export const words: Entries<WordMessages> = {
   },
   'spaced-number': {
     severity: 'error',
+    safeFix: true,
     example: { kind: 'text', failing: `cut 1\ntime 1 + 0\n${BODY}`, mended: `${HEAD}${BODY}` },
   },
   'glued-number': {
@@ -140,6 +144,7 @@ export const words: Entries<WordMessages> = {
   },
   'times-sign': {
     severity: 'error',
+    safeFix: true,
     example: { kind: 'text', failing: `${HEAD}A: (1-2-)×3\n`, mended: `${HEAD}A: (1-2-)*3\n` },
   },
   'missing-quotes': {

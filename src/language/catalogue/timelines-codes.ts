@@ -288,6 +288,7 @@ export const timelines: Entries<TimelineMessages> = {
   },
   'chart-unused': {
     severity: 'warning',
+    safeFix: true,
     example: lines('A: 1{late} 2..', 'A: 1{late}--2..'),
   },
   'cels-count': {
