@@ -134,7 +134,7 @@ export class BuildRun {
 
   private unwritten(job: Job, fault: Diagnostic): void {
     this.reporter.report([fault], NO_SOURCES);
-    this.summary.setFailed(job, this.names.get(job) ?? job.name, 'not written');
+    this.summary.setFailed(job, this.names.get(job) ?? job.name, this.reporter.words.notWritten);
   }
 
   private async one(
@@ -145,20 +145,21 @@ export class BuildRun {
     unfit: (compiled: Compiled, job: Job) => void,
   ): Promise<void> {
     const { host, plan, summary } = this;
+    const { words } = this.reporter;
     const { solved, diagnostics, house } = compiled;
     if (house) {
       summary.setResult(job, 'shared');
       return;
     }
     this.revision?.noteSeen(compiled);
-    const name = cutName(compiled, job);
+    const name = cutName(compiled, job, words);
     if (solved === null || hasErrors(diagnostics, plan.strict)) {
-      summary.setFailed(job, name, errorsOf(compiled, job, plan.strict));
+      summary.setFailed(job, name, errorsOf(compiled, job, plan.strict, words));
       unfit(compiled, job);
       return;
     }
     this.names.set(job, name);
-    summary.setFailed(job, name, 'fault of the program');
+    summary.setFailed(job, name, words.faultOfProgram);
     const fault = await work({ host, job, compiled, solved, cache }, await this.printer());
     if (fault) this.unwritten(job, fault);
   }

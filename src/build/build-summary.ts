@@ -5,11 +5,11 @@ import type { Compiled } from '../episode/compile-cut.js';
 import { cutNumberOf } from '../episode/episode.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
+import type { RunTexts } from '../language/catalogue/catalogue-entry.js';
 import type { Messages } from '../language/catalogue/index.js';
 import { diagnose, hasErrors } from '../language/diagnostic.js';
 import { messageOf } from '../language/message.js';
 import { userLanguage } from '../language/user-language.js';
-import { plural } from '../words/number-format.js';
 import { sharedFolder, type Target } from './output-targets.js';
 import type { PrintPlan } from './print-plan.js';
 import type { Reporter } from './reporter.js';
@@ -60,11 +60,17 @@ export class BuildSummary {
   report(reporter: Reporter, host: Host, plan: PrintPlan): void {
     const { written, found } = this;
     for (const line of this.lines) reporter.say(line);
-    if (written.length > 0) reporter.say(`wrote ${this.writtenLine(host)}`);
+    if (written.length > 0) reporter.say(this.writtenLine(host, reporter.words));
     const same = this.count('same');
-    if (same > 0) reporter.say(this.standing(same, plan));
-    const failed = this.notPrinted();
-    if (failed.length > 0) reporter.say(`not printed: ${listed(failed)}`);
+    if (same > 0)
+      reporter.say(
+        reporter.words.unchanged(same, plan.against.kind === 'revision' ? plan.against.rev : null),
+      );
+    const failed = this.notPrinted(reporter.words);
+    if (failed.length > 0)
+      reporter.say(
+        reporter.words.notPrinted(failed.slice(0, MOST_NAMED), Math.max(0, failed.length - MOST_NAMED)),
+      );
     const empty = this.count('empty');
     if (empty > 0) {
       const pages = plan.pages?.range;
@@ -88,45 +94,41 @@ export class BuildSummary {
     return [...this.results.values()].filter((result) => result.kind === kind).length;
   }
 
-  private notPrinted(): string[] {
+  private notPrinted(words: RunTexts): string[] {
     return this.found.jobs.flatMap((job) => {
       const result = this.results.get(job);
-      if (result === undefined) return [`${job.name} (fault of the program)`];
+      if (result === undefined) return [`${job.name} (${words.faultOfProgram})`];
       return result.kind === 'failed' ? [result.said] : [];
     });
   }
 
-  private standing(same: number, { against }: PrintPlan): string {
-    return `${plural(same, 'cut')} unchanged${against.kind === 'revision' ? ` since ${against.rev}` : ''}`;
-  }
-
-  private writtenLine(host: Host): string {
+  private writtenLine(host: Host, words: RunTexts): string {
     const { written, pages } = this;
     const [only] = written;
-    if (only!.path === null) return `${plural(pages, 'page')} to standard output`;
-    if (written.length === 1) return `${only!.name}: ${plural(pages, 'page')}`;
+    if (only!.path === null) return words.wroteToStandardOutput(words.pages(pages));
+    if (written.length === 1) return words.wrote(only!.name, words.pages(pages));
     const folder = sharedFolder(host, written);
-    return `${plural(written.length, 'file')}, ${plural(pages, 'page')}${folder ? `, in ${folder}` : ''}`;
+    return words.wroteFiles(written.length, pages, folder || null);
   }
 }
 
 /** How a cut is called in the summary: by its number, or by its file where that cannot be read. */
-export function cutName({ shot, tree }: Compiled, job: Job): string {
+export function cutName({ shot, tree }: Compiled, job: Job, words: RunTexts): string {
   const number = shot?.cut ?? cutNumberOf(tree);
-  return number === undefined ? job.name : `cut ${number}`;
+  return number === undefined ? job.name : words.cut(number);
 }
 
 /** `2 errors`: of the cut and what it uses; or where else they are. */
-export function errorsOf({ diagnostics }: Compiled, { episode }: Job, strict: boolean): string {
+export function errorsOf(
+  { diagnostics }: Compiled,
+  { episode }: Job,
+  strict: boolean,
+  words: RunTexts,
+): string {
   const own = diagnostics.filter(({ span }) => span.file !== episode.file);
   const errors = own.filter((one) => one.severity === 'error').length;
-  if (errors > 0) return plural(errors, 'error');
+  if (errors > 0) return words.errors(errors);
   const warnings = own.filter((one) => one.severity === 'warning').length;
-  if (strict && warnings > 0) return plural(warnings, 'warning');
-  return hasErrors(diagnostics, strict) ? `see ${episode.file}` : 'nothing to print';
-}
-
-function listed(names: readonly string[]): string {
-  const named = names.slice(0, MOST_NAMED).join(', ');
-  return names.length > MOST_NAMED ? `${named} and ${names.length - MOST_NAMED} more` : named;
+  if (strict && warnings > 0) return words.warnings(warnings);
+  return hasErrors(diagnostics, strict) ? words.seeManifest(episode.file!) : words.nothingToPrint;
 }

@@ -7,7 +7,6 @@ import { inputsOf, textsOf } from '../episode/cut-texts.js';
 import { newEpisodeCache } from '../episode/episode.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
-import { plural } from '../words/number-format.js';
 import {
   BUILD_FILES,
   type BuildFile,
@@ -88,10 +87,7 @@ export function planBuild(host: Host, reporter: Reporter, found: Found, request:
   const bytes = Buffer.from(buildFileText(tool, file));
   const fault = deliver(host, { path, name: file.path }, bytes, { file: file.path, start: 0, end: 0 });
   if (fault) reporter.report([fault], NO_SOURCES);
-  else
-    reporter.say(
-      `wrote ${file.path}: ${plural(rules.length, 'cut')}; \`${tool} -f ${file.path}\` prints them`,
-    );
+  else reporter.say(reporter.words.wrotePlan(file.path, rules.length, `${tool} -f ${file.path}`));
 }
 
 function isFile(job: Job): job is Job & { readonly path: string } {

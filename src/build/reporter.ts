@@ -1,9 +1,12 @@
 /** Where a run says what it finds; each way of showing it is somebody else's. */
 
 import type { DiagnosticSink } from '../episode/batch.js';
+import type { RunTexts } from '../language/catalogue/catalogue-entry.js';
 import type { Code } from '../language/catalogue/index.js';
 
 export interface Reporter extends DiagnosticSink {
+  /** What a run says of itself, in the user's language. */
+  readonly words: RunTexts;
   /** A line for people; whoever reads JSON gets none. */
   say(line: string): void;
   /** "1 error, 2 warnings" of what was reported so far, or "nothing wrong". */

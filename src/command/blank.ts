@@ -4,7 +4,6 @@ import { deliver, overwriting, STANDARD_OUTPUT } from '../build/output-targets.j
 import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
 import { episodeOf } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
-import { plural } from '../words/number-format.js';
 import {
   type CommandContext,
   checkRows,
@@ -67,8 +66,12 @@ async function blank(host: Host, options: Options): Promise<number> {
   const bytes = await printer.print(blankDocument(pages, settings));
   const fault = deliver(host, target, bytes, { file: COMMAND_LINE, start: 0, end: 0 });
   if (fault) throw new UsageError(fault.code, options.output, fault.parameters);
-  const count = plural(pages.length, 'page');
-  reporter.say(target.path === null ? `wrote ${count} to standard output` : `wrote ${target.name}: ${count}`);
+  const count = reporter.words.pages(pages.length);
+  reporter.say(
+    target.path === null
+      ? reporter.words.wroteToStandardOutput(count)
+      : reporter.words.wrote(target.name, count),
+  );
   return reporter.finish();
 }
 

@@ -5,7 +5,6 @@ import { EXTENTS, PARTS } from '../build/print-plan.js';
 import { findAll } from '../episode/batch.js';
 import type { Host } from '../host/host.js';
 import { type Asked, noting, snapshot } from '../host/overlay-host.js';
-import { plural } from '../words/number-format.js';
 import { type BuildOptions, checkPlanOptions, printPlanOf, shardOption } from './build-options.js';
 import {
   type CommandContext,
@@ -109,8 +108,7 @@ async function build(host: Host, named: readonly string[], options: BuildOptions
   const all = await findAll(world, reporter, files, plan.settings);
   for (const { episode } of all.jobs) checkRows(options, episode.settings);
   const found = shard === null ? all : (await import('../build/shard.js')).shardOf(all, shard);
-  if (shard !== null)
-    reporter.say(`shard ${options.shard}: ${found.jobs.length} of ${plural(all.jobs.length, 'cut')}`);
+  if (shard !== null) reporter.say(reporter.words.shard(options.shard!, found.jobs.length, all.jobs.length));
   await buildCuts(world, reporter, found, files, plan, progress);
   return reporter.finish();
 }

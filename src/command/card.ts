@@ -35,6 +35,10 @@ export async function printCard(
   const fault = deliver(host, target, bytes, NOWHERE);
   if (fault) throw new UsageError(fault.code, output, fault.parameters);
   const reporter = new ConsoleReporter(host, 'human', false);
-  reporter.say(target.path === null ? 'wrote 1 page to standard output' : `wrote ${target.name}: 1 page`);
+  reporter.say(
+    target.path === null
+      ? reporter.words.wroteToStandardOutput(reporter.words.pages(1))
+      : reporter.words.wrote(target.name, reporter.words.pages(1)),
+  );
   return reporter.finish();
 }

@@ -5,7 +5,6 @@ import { eachCut, findAll } from '../episode/batch.js';
 import { cutNumberOf, type Episode } from '../episode/episode.js';
 import { PROGRESS_FILE } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
-import { plural } from '../words/number-format.js';
 import { type CommandContext, examples, type ReportOptions, withReport } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
 import { remembering } from './rewrite-input.js';
@@ -47,8 +46,8 @@ export function define(command: Command, context: CommandContext): Command {
         else numbers.get(episode)?.push(cutNumberOf(tree));
       });
       for (const [episode, own] of numbers) await checkStages(host, reporter, episode, own);
-      const what = cuts > 0 || houses === 0 ? plural(cuts, 'cut') : plural(houses, 'shared file');
-      reporter.say(`${what} checked: ${reporter.tally()}`);
+      const what = cuts > 0 || houses === 0 ? reporter.words.cuts(cuts) : reporter.words.sharedFiles(houses);
+      reporter.say(reporter.words.checked(what, reporter.tally()));
       context.status = reporter.finish();
     });
 }

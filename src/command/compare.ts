@@ -4,7 +4,6 @@ import { UsageError } from '../build/usage-error.js';
 import type { Host } from '../host/host.js';
 import { defaults, PAPERS, type Paper } from '../shot/settings.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';
-import { plural } from '../words/number-format.js';
 import { type CommandContext, choice, examples } from './command-options.js';
 import {
   type Comparison,
@@ -89,10 +88,7 @@ async function compareAll(host: Host, words: readonly string[], options: Options
     throw new UsageError('wrong-arguments', version, { variant: 'version-without-cut', version, cut });
   }
   const differ = differing.length + onlyOld.length + onlyNow.length;
-  if (compared > 1)
-    reporter.say(
-      `${plural(compared, 'cut')} compared: ${differing.length > 0 ? `${differing.length} ${differing.length === 1 ? 'differs' : 'differ'}` : 'all the same'}`,
-    );
+  if (compared > 1) reporter.say(reporter.words.compared(compared, differing.length));
   if (reporter.finish() !== 0) return 2;
   return differ > 0 ? 1 : 0;
 }

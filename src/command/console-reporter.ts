@@ -2,11 +2,12 @@
 
 import { isWrongUse, type Reporter } from '../build/reporter.js';
 import type { Host } from '../host/host.js';
+import type { RunTexts } from '../language/catalogue/catalogue-entry.js';
 import { type Diagnostic, diagnosticKey } from '../language/diagnostic.js';
+import { runTexts } from '../language/message.js';
 import { human } from '../language/report/human-report.js';
 import { github, json } from '../language/report/machine-reports.js';
 import { type UserLanguage, userLanguage } from '../language/user-language.js';
-import { plural } from '../words/number-format.js';
 
 export const FORMATS = ['human', 'json', 'github'] as const;
 export type Format = (typeof FORMATS)[number];
@@ -18,6 +19,7 @@ export class ConsoleReporter implements Reporter {
   private readonly count = { error: 0, warning: 0, hint: 0 };
   private status = 0;
   private readonly language: UserLanguage;
+  readonly words: RunTexts;
 
   constructor(
     private readonly host: Host,
@@ -25,6 +27,7 @@ export class ConsoleReporter implements Reporter {
     private readonly strict: boolean,
   ) {
     this.language = userLanguage(host);
+    this.words = runTexts(this.language);
   }
 
   /** Takes what a stage found; what a run has said already is not said again. */
@@ -58,10 +61,8 @@ export class ConsoleReporter implements Reporter {
 
   /** "1 error, 2 warnings", or "nothing wrong". */
   tally(): string {
-    const parts = (['error', 'warning', 'hint'] as const)
-      .filter((severity) => this.count[severity] > 0)
-      .map((severity) => plural(this.count[severity], severity));
-    return parts.join(', ') || 'nothing wrong';
+    const { error, warning, hint } = this.count;
+    return this.words.tally(error, warning, hint);
   }
 
   /** Prints what was kept; the exit status of the run. */

@@ -25,7 +25,6 @@ import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js'
 import type { Shot } from '../shot/shot.js';
 import { secondsAndFrames } from '../shot/time-notation.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
-import { plural } from '../words/number-format.js';
 import { type CommandContext, choice, examples, type ReportOptions, withReport } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
 
@@ -111,7 +110,7 @@ async function exportCuts(host: Host, files: readonly string[], options: Options
     if (exporter.cut(solved, compiled, job)) failed -= 1;
   });
   exporter.finish();
-  if (failed > 0) reporter.say(`${plural(failed, 'cut')} not exported: ${reporter.tally()}`);
+  if (failed > 0) reporter.say(reporter.words.notExported(failed, reporter.tally()));
   return reporter.finish();
 }
 
@@ -171,7 +170,8 @@ class OneTable implements Exporter {
     const bytes = Buffer.from(csv.text, 'utf8');
     const fault = deliver(host, target, bytes, { file: COMMAND_LINE, start: 0, end: 0 });
     if (fault) throw new UsageError(fault.code, target.name, fault.parameters);
-    if (target.path !== null) reporter.say(`wrote ${target.name}: ${this.table} of ${plural(cuts, 'cut')}`);
+    if (target.path !== null)
+      reporter.say(reporter.words.wrote(target.name, reporter.words.tableOf(this.table, cuts)));
   }
 }
 
@@ -209,10 +209,13 @@ class FileEach implements Exporter {
   finish(): void {
     const written = this.written.filter(({ path }) => path !== null);
     if (written.length === 0) return;
+    const { words } = this.reporter;
     const folder = sharedFolder(this.host, written);
-    const what =
-      written.length === 1 ? written[0]!.name : `${written.length} files${folder ? ` in ${folder}` : ''}`;
-    this.reporter.say(`wrote ${what}`);
+    this.reporter.say(
+      written.length === 1
+        ? words.wrote(written[0]!.name)
+        : words.wroteFiles(written.length, null, folder || null),
+    );
   }
 }
 
@@ -279,8 +282,7 @@ async function exportEdit(
   });
   const broken = [...found.diagnostics, ...found.whole.flatMap((one) => one.diagnostics)];
   if (failed > 0 || cuts.length === 0 || hasErrors(broken, strict)) {
-    const count = failed > 0 ? `${plural(failed, 'cut')} with errors, ` : '';
-    reporter.say(`no edit written: ${count}${reporter.tally()}`);
+    reporter.say(reporter.words.noEdit(failed, reporter.tally()));
     return reporter.finish();
   }
   const { edit, diagnostics } = editOf(cuts, nameOf(host, found));
@@ -288,7 +290,7 @@ async function exportEdit(
   const made = edit && forms[form](edit, startFrame(start, edit.fps));
   if (made) reporter.report(made.diagnostics, sources);
   if (!edit || made?.text == null) {
-    reporter.say(`no edit written: ${reporter.tally()}`);
+    reporter.say(reporter.words.noEdit(0, reporter.tally()));
     return reporter.finish();
   }
   const span = { file: COMMAND_LINE, start: 0, end: 0 };
@@ -296,7 +298,10 @@ async function exportEdit(
   if (fault) throw new UsageError(fault.code, target.name, fault.parameters);
   if (target.path !== null) {
     reporter.say(
-      `wrote ${target.name}: ${plural(cuts.length, 'cut')}, ${secondsAndFrames(edit.frames, edit.fps)}`,
+      reporter.words.wrote(
+        target.name,
+        `${reporter.words.cuts(cuts.length)}, ${secondsAndFrames(edit.frames, edit.fps)}`,
+      ),
     );
   }
   return reporter.finish();

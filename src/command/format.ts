@@ -2,12 +2,11 @@ import { join, resolve } from 'node:path';
 import type { Command } from 'commander';
 import { NO_SOURCES } from '../episode/batch.js';
 import { filesOf } from '../episode/file-patterns.js';
-import { findCuts, type Job } from '../episode/find-cuts.js';
+import { findCuts } from '../episode/find-cuts.js';
 import { decode, readText } from '../episode/read-text.js';
 import type { Host } from '../host/host.js';
 import { snapshot } from '../host/overlay-host.js';
 import { format } from '../language/format/format-text.js';
-import { plural } from '../words/number-format.js';
 import { type CommandContext, choice, examples } from './command-options.js';
 import { ConsoleReporter, FORMATS, type Format } from './console-reporter.js';
 import { bytesOf, printDiff, writeBack } from './rewrite-input.js';
@@ -66,8 +65,7 @@ async function formatAll(host: Host, files: readonly string[], options: Options)
     }
     const { fps, on } = job.episode.settings;
     const { text, left } = format(job.name, read.text, { fps, on });
-    if (left > 0 && !silent)
-      reporter.say(`${job.name}: ${plural(left, 'statement')} ${LEFT[left === 1 ? 0 : 1]}`);
+    if (left > 0 && !silent) reporter.say(reporter.words.unreadStatements(job.name, left));
     const changed = Buffer.compare(bytes, Buffer.from(text, 'utf8')) !== 0;
     if (options.diff) await printDiff(host, job.name, read.text, text);
     else if (options.check && changed) host.out(`${job.name}\n`);
@@ -78,7 +76,10 @@ async function formatAll(host: Host, files: readonly string[], options: Options)
       count.failed++;
     } else count[changed ? 'changed' : left > 0 ? 'unread' : 'same']++;
   }
-  if (found.jobs.length > 0 && !silent) reporter.say(summary(found.jobs, count, options));
+  if (found.jobs.length > 0 && !silent)
+    reporter.say(
+      reporter.words.formatted(found.jobs.length, count, options.check === true || options.diff === true),
+    );
   const status = reporter.finish();
   return options.check && count.changed > 0 ? Math.max(status, 1) : status;
 }
@@ -89,23 +90,4 @@ function inFolder(host: Host, file: string): string[] {
   if (file === '-' || host.kind(path) !== 'folder') return [file];
   const texts = filesOf(host, path, '**/*.cut').map((name) => join(file, name));
   return texts.length > 0 ? texts : [file];
-}
-
-const LEFT = [
-  'could not be read and was left as it is',
-  'could not be read and were left as they are',
-] as const;
-
-function summary(
-  jobs: readonly Job[],
-  { changed, same, unread, failed }: Readonly<Record<'changed' | 'same' | 'unread' | 'failed', number>>,
-  { check, diff }: Options,
-): string {
-  const parts = [
-    ...(changed > 0 ? [`${changed} ${check || diff ? 'to be formatted' : 'formatted'}`] : []),
-    ...(same > 0 ? [`${same} as ${same === 1 ? 'it' : 'they'} should be`] : []),
-    ...(unread > 0 ? [`${unread} with statements that cannot be read`] : []),
-    ...(failed > 0 ? [`${failed} not formatted`] : []),
-  ];
-  return `${plural(jobs.length, 'file')}: ${parts.join(', ')}`;
 }

@@ -1,12 +1,6 @@
 /** What `--help` shows, in the user's language. Commands define themselves in English; each text is exchanged for the other language's. */
 
-import {
-  type AddHelpTextContext,
-  type AddHelpTextPosition,
-  Command,
-  type Help,
-  type Option,
-} from 'commander';
+import { type AddHelpTextContext, type AddHelpTextPosition, Command, type Option } from 'commander';
 import { displayWidth } from '../language/source.js';
 import { wrapped } from '../language/text-wrap.js';
 import { choicesOf } from './command-options.js';

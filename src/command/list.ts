@@ -118,10 +118,11 @@ async function list(host: Host, files: readonly string[], options: Options): Pro
     };
     const { bytes, pages } = await printed(printer, counted, look, options.only);
     putList(host, target, bytes);
-    reporter.say(`wrote ${target.name}: ${plural(pages, 'page')}`);
+    reporter.say(reporter.words.wrote(target.name, reporter.words.pages(pages)));
   } else if (form === 'csv' || form === 'json') {
     putList(host, target, Buffer.from(form === 'csv' ? cutListCsv(counted) : cutListJson(counted), 'utf8'));
-    if (target.path !== null) reporter.say(`wrote ${target.name}: ${plural(rows.length, 'cut')}`);
+    if (target.path !== null)
+      reporter.say(reporter.words.wrote(target.name, reporter.words.cuts(rows.length)));
   } else {
     const { againstBudget, terminalList: listTable } = await import('./list-table.js');
     if (form === 'table') host.out(listTable(counted, host.columns));
@@ -156,7 +157,8 @@ async function putSince(
     const { listSinceCsv, listSinceJson } = await import('../export/list-since-export.js');
     const text = form === 'csv' ? listSinceCsv(found) : listSinceJson(since, found);
     putList(host, target, Buffer.from(text, 'utf8'));
-    if (target.path !== null) reporter.say(`wrote ${target.name}: ${plural(found.cuts.length, 'cut')}`);
+    if (target.path !== null)
+      reporter.say(reporter.words.wrote(target.name, reporter.words.cuts(found.cuts.length)));
   } else host.out(terminalSince(since, found, host.columns));
 }
 

@@ -8,7 +8,6 @@ import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
 import { withEdits } from '../language/statement-reader.js';
 import { voiceEdits } from '../language/voice-edits.js';
-import { plural } from '../words/number-format.js';
 import { type CommandContext, examples, type ReportOptions, withReport } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
 import { heardJson, rowText, speechLines, statementText } from './listen-report.js';
@@ -156,11 +155,6 @@ function summary(
   reporter: ConsoleReporter,
 ): string {
   const rest = cuts - changed - failed;
-  const parts = lines
-    ? [`${rest + changed} listened to`]
-    : [
-        ...(changed > 0 ? [`${changed} ${write && !diff ? 'written' : 'to be written'}`] : []),
-        ...(rest > 0 ? [`${rest} with nothing to write`] : []),
-      ];
-  return `${plural(cuts, 'cut')}: ${[...parts, ...(failed > 0 ? [`${failed} not heard (${reporter.tally()})`] : [])].join(', ')}`;
+  const how = lines ? 'lines' : write && !diff ? 'written' : 'dry';
+  return reporter.words.heard(cuts, { changed, rest, failed }, how, reporter.tally());
 }

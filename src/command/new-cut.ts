@@ -15,7 +15,6 @@ import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import { parse } from '../language/parse.js';
 import { withoutMark } from '../language/source.js';
 import { nearest } from '../language/suggest.js';
-import { plural } from '../words/number-format.js';
 import { type LookOptions, nextCommand } from './command-options.js';
 import { ConsoleReporter, type Format } from './console-reporter.js';
 
@@ -97,15 +96,15 @@ function tell(
 ): void {
   const [first] = placed;
   if (first!.path === null) return;
-  reporter.say(
-    `wrote ${placed.length > 3 ? plural(placed.length, 'cut') : placed.map(({ name }) => name).join(', ')}`,
-  );
+  const { words } = reporter;
+  const names = placed.map(({ name }) => name).join(', ');
+  reporter.say(words.wrote(placed.length > 3 ? words.cuts(placed.length) : names));
   const story = storyOf(host, episode, newEpisodeCache());
   if (story && placed.some(({ number }) => story.find(number) === null))
-    reporter.say(
-      `the manifest does not list ${placed.length > 1 ? 'them all' : 'it'} yet: add ${placed.length > 1 ? 'them' : 'it'} to \`cuts:\` in ${episode.file}`,
-    );
-  reporter.say(`next: ${nextCommand(host, 'check', placed.length > 1 ? dirname(first!.name) : first!.name)}`);
+    reporter.say(words.addToManifest(placed.length, episode.file!));
+  reporter.say(
+    words.next(nextCommand(host, 'check', placed.length > 1 ? dirname(first!.name) : first!.name)),
+  );
 }
 
 /** A cut with one key a level. */

@@ -90,7 +90,7 @@ function newEpisode(host: Host, folder: string, options: Options): number {
     });
   for (const [path, text] of files) begin(host, join(root, path), join(folder, path), text);
   const reporter = new ConsoleReporter(host, options.format, false);
-  reporter.say(`wrote ${[...files.keys()].map((path) => join(folder, path)).join(', ')}`);
-  reporter.say(`next: ${nextCommand(host, 'build', ...(folder === '.' ? [] : [folder]))}`);
+  reporter.say(reporter.words.wrote([...files.keys()].map((path) => join(folder, path)).join(', ')));
+  reporter.say(reporter.words.next(nextCommand(host, 'build', ...(folder === '.' ? [] : [folder]))));
   return reporter.finish();
 }

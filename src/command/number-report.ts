@@ -12,7 +12,6 @@ import { withEdits } from '../language/statement-reader.js';
 import type { CelName, StatementOf, Tree } from '../language/tree.js';
 import { type Pins, unused } from '../solve/cels-lines.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
-import { plural } from '../words/number-format.js';
 import { nextCommand } from './command-options.js';
 
 /** Nothing is written. */
@@ -69,12 +68,8 @@ export function summary(
   reporter: Reporter,
 ): string {
   const rest = cuts - changed - failed;
-  const parts = [
-    ...(changed > 0 ? [`${changed} ${check || diff ? 'to be numbered' : 'numbered'}`] : []),
-    ...(rest > 0 ? [`${rest} with nothing to add`] : []),
-    ...(failed > 0 ? [`${failed} not numbered (${reporter.tally()})`] : []),
-  ];
-  return `${plural(cuts, 'cut')}: ${parts.join(', ')}`;
+  const dry = check === true || diff === true;
+  return reporter.words.numbered(cuts, { changed, rest, failed }, dry, reporter.tally());
 }
 
 // ----

@@ -10,7 +10,6 @@ import { COMMAND_LINE, UsageError } from '../build/usage-error.js';
 import type { Host } from '../host/host.js';
 import type { PageLook } from '../sheet/page-look.js';
 import { defaults, type Settings } from '../shot/settings.js';
-import { plural } from '../words/number-format.js';
 import { type Comparison, type ComparisonSide, compareSides } from './comparison.js';
 
 export interface PrintedNotesOrder {
@@ -69,7 +68,8 @@ export class PrintedNotes {
     const document = retakeDocument(notes, look);
     const fault = deliver(host, target, await printer.print(document), NOWHERE);
     if (fault) throw new UsageError(fault.code, target.name, fault.parameters);
-    if (target.path !== null) reporter.say(`wrote ${target.name}: ${plural(document.pages.length, 'page')}`);
+    if (target.path !== null)
+      reporter.say(reporter.words.wrote(target.name, reporter.words.pages(document.pages.length)));
     return comparison;
   }
 }

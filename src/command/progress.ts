@@ -14,7 +14,6 @@ import { storyOf } from '../episode/story.js';
 import type { Host } from '../host/host.js';
 import { diagnose, hasErrors } from '../language/diagnostic.js';
 import { nearest } from '../language/suggest.js';
-import { plural } from '../words/number-format.js';
 import {
   type CommandContext,
   checkRows,
@@ -226,11 +225,12 @@ async function report(host: Host, files: readonly string[], options: Options): P
     const hash = digest([...digests, file.text], episode.settings, []);
     const { bytes, pages } = await printed(host, table, episode, commit ? `${hash} · ${commit}` : hash);
     putList(host, target, bytes);
-    reporter.say(`wrote ${target.name}: ${plural(pages, 'page')}`);
+    reporter.say(reporter.words.wrote(target.name, reporter.words.pages(pages)));
   } else {
     const { progressCsv, progressJson } = await import('../export/progress-export.js');
     putList(host, target, Buffer.from(form === 'csv' ? progressCsv(table) : progressJson(table), 'utf8'));
-    if (target.path !== null) reporter.say(`wrote ${target.name}: ${plural(rows.length, 'cut')}`);
+    if (target.path !== null)
+      reporter.say(reporter.words.wrote(target.name, reporter.words.cuts(rows.length)));
   }
   return reporter.finish();
 }

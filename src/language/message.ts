@@ -1,6 +1,6 @@
 /** The sentences of a diagnostic in one language; only printers ask for them. */
 
-import type { CodeTexts, Language, ReportTexts } from './catalogue/catalogue-entry.js';
+import type { CodeTexts, Language, ReportTexts, RunTexts } from './catalogue/catalogue-entry.js';
 import { en } from './catalogue/en/index.js';
 import type { Code, Message } from './catalogue/index.js';
 import type { Action, Diagnostic, Note } from './diagnostic.js';
@@ -50,6 +50,11 @@ export function actionOf(action: Action, language: UserLanguage): string {
 /** What stands around the sentences: severities, the words before remarks and fixes. */
 export function reportTexts(language: UserLanguage): ReportTexts {
   return textsOf(language).report;
+}
+
+/** What a run says of itself. */
+export function runTexts(language: UserLanguage): RunTexts {
+  return textsOf(language).run;
 }
 
 /** Title and explanation of a code. */

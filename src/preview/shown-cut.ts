@@ -3,6 +3,7 @@
 import type { Diagnostic, Severity } from '../language/diagnostic.js';
 import { actionOf, messageOf, noteOf } from '../language/message.js';
 import { lines, lineText, placeAt, withoutMark, withoutTabs } from '../language/source.js';
+import type { UserLanguage } from '../language/user-language.js';
 import type { Page } from '../sheet/display-list.js';
 import type { CutPlay } from './play-data.js';
 
@@ -78,6 +79,7 @@ const MOST = 100;
 export function problemsOf(
   diagnostics: readonly Diagnostic[],
   sources: ReadonlyMap<string, string>,
+  language: UserLanguage,
 ): readonly PageProblem[] {
   const tables = new Map<string, ReturnType<typeof lines>>();
   const tableOf = (file: string) => {
@@ -100,9 +102,9 @@ export function problemsOf(
     return {
       severity,
       code,
-      message: messageOf({ code, parameters }, 'en'),
-      notes: notes.map((note) => noteOf(note, 'en')),
-      fix: fix ? actionOf(fix, 'en') : null,
+      message: messageOf({ code, parameters }, language),
+      notes: notes.map((note) => noteOf(note, language)),
+      fix: fix ? actionOf(fix, language) : null,
       file: span.file,
       line: place?.line ?? null,
       column: place ? withoutTabs(before).length + 1 : null,

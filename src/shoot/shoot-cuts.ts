@@ -14,7 +14,6 @@ import { diagnose } from '../language/diagnostic.js';
 import { editOrder, type FilmOrder, sheetOrder } from '../picture/film-order.js';
 import { pictureOf } from '../picture/frame-list.js';
 import { secondsAndFrames } from '../shot/time-notation.js';
-import { plural } from '../words/number-format.js';
 import { wordsOf } from '../words/words.js';
 import { type CanvasKit, openCanvas } from './canvas-kit.js';
 import { CutDrawings, ScanCache, type UnreadableDrawing } from './cut-drawings.js';
@@ -78,7 +77,7 @@ async function shootable(host: Host, reporter: Reporter, found: Found): Promise<
     const bytes = job.path === null ? Buffer.from(compiled.sources.get(job.name) ?? '', 'utf8') : null;
     cuts.push({ job, bytes, shot: solved.shot, counts: solved.counts, flashes: solved.camera.flashes });
   });
-  if (failed > 0) reporter.say(`${plural(failed, 'cut')} not shot: ${reporter.tally()}`);
+  if (failed > 0) reporter.say(reporter.words.notShot(failed, reporter.tally()));
   return cuts;
 }
 
@@ -208,15 +207,10 @@ class Shooting {
     for (const place of [...this.open.keys()]) this.close(place);
     this.reportScans();
     if (refusal) return this.refused(refusal);
-    const what = writer instanceof PictureWriter ? plural(frames, 'picture') : plural(frames, 'frame');
-    const { asked, missing } = this;
-    const drawn =
-      missing === 0
-        ? ''
-        : missing === asked
-          ? '; nothing is drawn yet'
-          : `; ${missing} of ${plural(asked, 'drawing')} not drawn yet`;
-    this.reporter.say(`wrote ${name}: ${secondsAndFrames(frames, order.fps)}, ${what}${drawn}`);
+    const { words } = this.reporter;
+    const length = secondsAndFrames(frames, order.fps);
+    const pictures = writer instanceof PictureWriter;
+    this.reporter.say(words.wrote(name, words.film(length, pictures, frames, this.missing, this.asked)));
   }
 
   private refused({ output, reason }: NonNullable<Refusal>): void {

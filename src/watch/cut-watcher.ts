@@ -10,7 +10,6 @@ import { type Found, findCuts, type Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { diagnose, hasErrors } from '../language/diagnostic.js';
 import type { Settings } from '../shot/settings.js';
-import { plural } from '../words/number-format.js';
 import { FileStates, type PendingChange, PendingChanges } from './file-changes.js';
 import { PdfUpdater } from './pdf-updater.js';
 import { WatchedCuts } from './watched-cuts.js';
@@ -119,9 +118,7 @@ export class CutWatcher {
     await this.work();
     const cuts = this.cuts.all().filter(({ house }) => !house);
     const broken = cuts.filter(({ fit }) => !fit).length;
-    this.say(
-      `watching ${plural(cuts.length, 'cut')}${broken > 0 ? `, ${broken} with errors` : ''}; Ctrl-C ends it`,
-    );
+    this.say(this.reporter.words.watching(cuts.length, broken));
     this.lines = 0;
   }
 
@@ -181,7 +178,7 @@ export class CutWatcher {
     const lineCount = this.lines;
     for (const [name, { since, lines }] of this.causes)
       if (lines === lineCount)
-        this.say(`${name}: nothing changes on paper${took(since, this.host.elapsedMs())}`);
+        this.say(`${this.reporter.words.nothingChanges(name)}${took(since, this.host.elapsedMs())}`);
     this.causes.clear();
     this.lines = 0;
     this.reporter.finish();
@@ -233,7 +230,7 @@ export class CutWatcher {
     if (hasErrors(faults)) {
       this.reporter.report(faults, new Map(found.episodes.map(({ file, text }) => [file!, text])));
       const errors = faults.filter(({ severity }) => severity === 'error');
-      this.say(`${errors[0]!.span.file}: ${plural(errors.length, 'error')}; what it said before still holds`);
+      this.say(this.reporter.words.stillHolds(errors[0]!.span.file, errors.length));
       return;
     }
     const paths = new Set(found.jobs.map(({ path }) => path));
@@ -246,8 +243,8 @@ export class CutWatcher {
   private lose(job: Job): void {
     const path = job.path!;
     const house = this.cuts.of(path)?.house === true;
-    const how = this.world.kind(path) === 'none' ? 'is gone' : 'is watched no more';
-    this.say(`${job.name} ${how}${house ? '' : this.pdfs!.left(job)}`);
+    const line = this.reporter.words.lost(job.name, this.world.kind(path) === 'none');
+    this.say(`${line}${house ? '' : this.pdfs!.left(job)}`);
     this.cuts.forget(path);
     this.stale.delete(path);
   }

@@ -6,7 +6,10 @@ import type { CutPrinter, LaidOutCut, PreparedCut } from '../build/cut-printer.j
 import { cutNumberOf } from '../episode/episode.js';
 import type { Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
+import type { RunTexts } from '../language/catalogue/catalogue-entry.js';
+import { runTexts } from '../language/message.js';
 import { lines, lineText, withoutMark } from '../language/source.js';
+import { userLanguage } from '../language/user-language.js';
 import type { EpisodePlay } from '../preview/play-data.js';
 import type { Preview } from '../preview/preview-server.js';
 import { type FrameStretch, problemsOf, type ShownCut, type ShownPage } from '../preview/shown-cut.js';
@@ -53,6 +56,10 @@ export class LiveViewFeed implements Viewer {
     preview.episodes((id) => this.episodeOf(id));
   }
 
+  private get words(): RunTexts {
+    return runTexts(userLanguage(this.host));
+  }
+
   cuts(paths: readonly string[]): void {
     const all = new Set(paths);
     for (const path of this.good.keys()) if (!all.has(path)) this.good.delete(path);
@@ -85,8 +92,8 @@ export class LiveViewFeed implements Viewer {
       number: told.shot?.cut ?? cutNumberOf(tree) ?? '',
       title: told.shot?.title ?? '',
       state: prepared ? 'good' : 'broken',
-      fault: prepared ? '' : errorsOf(compiled, job, this.strict),
-      problems: problemsOf(diagnostics, sources),
+      fault: prepared ? '' : errorsOf(compiled, job, this.strict, this.words),
+      problems: problemsOf(diagnostics, sources, userLanguage(this.host)),
       stamp: good?.stamp ?? '',
       ...this.answers(path, told),
     });
@@ -138,7 +145,7 @@ export class LiveViewFeed implements Viewer {
       return good?.job.episode.folder === root ? [{ id: this.idOf(one), ...good.inEpisode }] : [];
     });
     const leftOut = this.order.filter((one) => this.unfit.has(one) && this.unfit.get(one) === root).length;
-    return episodePlayOf(cuts, leftOut);
+    return episodePlayOf(cuts, leftOut, userLanguage(this.host));
   }
 
   private keep(path: string, kept: Kept): void {

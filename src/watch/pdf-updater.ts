@@ -8,8 +8,10 @@ import { lastPrint, writeCutPdf } from '../build/separate-pdfs.js';
 import type { Compiled } from '../episode/compile-cut.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
+import type { RunTexts } from '../language/catalogue/catalogue-entry.js';
 import type { Diagnostic } from '../language/diagnostic.js';
-import { plural } from '../words/number-format.js';
+import { runTexts } from '../language/message.js';
+import { userLanguage } from '../language/user-language.js';
 
 /** What came of a cut. `line`: as it is said, without the time that it took. */
 export interface Done {
@@ -30,6 +32,10 @@ export class PdfUpdater {
     this.targets = new Targets(host, found, output, '.pdf');
   }
 
+  private get words(): RunTexts {
+    return runTexts(userLanguage(this.host));
+  }
+
   /** Where the PDF of a cut goes; absolute. */
   path(job: Job): string {
     return this.targets.of(job).path!;
@@ -37,11 +43,11 @@ export class PdfUpdater {
 
   /** `; c012.pdf is left as it is`, for a cut that is gone. */
   left(job: Job): string {
-    return this.there(job) ? `; ${this.targets.of(job).name} is left as it is` : '';
+    return this.there(job) ? this.words.leftAsItIs(this.targets.of(job).name) : '';
   }
 
   broken(job: Job, compiled: Compiled, strict: boolean): string {
-    return `${job.name}: ${errorsOf(compiled, job, strict)}; ${this.kept(job)}`;
+    return this.words.kept(job.name, errorsOf(compiled, job, strict, this.words), this.kept(job));
   }
 
   /** `show` is given the pages before they are written, where they had to be made. */
@@ -53,23 +59,24 @@ export class PdfUpdater {
     const { job, compiled } = prepared.printable;
     const target = this.targets.of(job);
     const unwritten = (fault: Diagnostic): Done => ({
-      line: `${job.name}: not written; ${this.kept(job)}`,
+      line: this.words.kept(job.name, this.words.notWritten, this.kept(job)),
       news: true,
       fault,
     });
     const refusal = this.targets.refusal(job, compiled.sources.keys());
     if (refusal) return unwritten(refusal);
     const differing = compareWithEarlier(printer, prepared, lastPrint(this.host, target.path), false);
-    if (!differing) return { line: `${job.name}: nothing changes on paper`, news: false, fault: null };
+    if (!differing) return { line: this.words.nothingChanges(job.name), news: false, fault: null };
     show(differing.laidOut);
     const pages = await writeCutPdf(this.host, printer, target, differing.laidOut);
     if (typeof pages !== 'number') return unwritten(pages);
-    if (pages === 0) return { line: `${job.name}: no page to print`, news: false, fault: null };
-    return { line: `${job.name} → ${target.name}, ${plural(pages, 'page')}`, news: true, fault: null };
+    if (pages === 0) return { line: this.words.noPage(job.name), news: false, fault: null };
+    return { line: this.words.printed(job.name, target.name, pages), news: true, fault: null };
   }
 
-  private kept(job: Job): string {
-    return this.there(job) ? `${this.targets.of(job).name} is kept as it was` : 'nothing is printed';
+  /** The PDF that stays as it was. */
+  private kept(job: Job): string | null {
+    return this.there(job) ? this.targets.of(job).name : null;
   }
 
   private there(job: Job): boolean {

@@ -1,9 +1,9 @@
 /** An episode as the live view's player gets it: its cuts in story order with their dissolves, by the same rules as a film of it. */
 
 import { editOf, type Handed } from '../export/episode-edit.js';
-import { messageOf } from '../language/message.js';
+import { messageOf, runTexts } from '../language/message.js';
+import type { UserLanguage } from '../language/user-language.js';
 import type { EpisodePlay } from '../preview/play-data.js';
-import { plural } from '../words/number-format.js';
 
 export interface EpisodeCut {
   readonly id: string;
@@ -14,7 +14,11 @@ export interface EpisodeCut {
 }
 
 /** There is at least one cut. `leftOut`: how many others there are, which cannot be shown. */
-export function episodePlayOf(cuts: readonly EpisodeCut[], leftOut: number): EpisodePlay {
+export function episodePlayOf(
+  cuts: readonly EpisodeCut[],
+  leftOut: number,
+  language: UserLanguage,
+): EpisodePlay {
   const { edit, diagnostics } = editOf(cuts.map(({ handed }) => handed));
   if (!edit)
     return {
@@ -22,7 +26,7 @@ export function episodePlayOf(cuts: readonly EpisodeCut[], leftOut: number): Epi
       frames: 0,
       cuts: [],
       word: diagnostics
-        .map((one) => messageOf(one, 'en'))
+        .map((one) => messageOf(one, language))
         .slice(0, 1)
         .join(''),
     };
@@ -37,6 +41,6 @@ export function episodePlayOf(cuts: readonly EpisodeCut[], leftOut: number): Epi
       record,
       dissolve: dissolve && { before: dissolve.before, after: dissolve.after },
     })),
-    word: leftOut === 0 ? '' : `${plural(leftOut, 'cut')} left out: there are errors in the text.`,
+    word: leftOut === 0 ? '' : runTexts(language).leftOutOfFilm(leftOut),
   };
 }

@@ -4,6 +4,8 @@ import { dirname, relative } from 'node:path';
 import type { Found } from '../episode/find-cuts.js';
 import { type Host, type Reading, reasonOf } from '../host/host.js';
 import type { Messages } from '../language/catalogue/index.js';
+import { runTexts } from '../language/message.js';
+import { userLanguage } from '../language/user-language.js';
 import type { Preview, ShippedFiles } from '../preview/preview-server.js';
 import type { Settings } from '../shot/settings.js';
 import { CutWatcher, type WatchRequest } from './cut-watcher.js';
@@ -59,7 +61,7 @@ export async function watchCuts(host: Host, request: WatchRequest, more: Session
     );
     if (more.port !== null) preview = await view(host, watcher, request, more.port);
     await watcher.begin();
-    if (preview) host.error(`the pages are shown at ${preview.url}\n`);
+    if (preview) host.error(`${runTexts(userLanguage(host)).shownAt(preview.url)}\n`);
     more.begun?.(watcher);
     return await ending;
   } catch (fault) {

@@ -7,6 +7,7 @@ import type { Compiled } from '../../src/episode/compile-cut.js';
 import { noEpisode } from '../../src/episode/episode.js';
 import type { Found, Job } from '../../src/episode/find-cuts.js';
 import { memoryHost } from '../../src/host/memory-host.js';
+import { runTexts } from '../../src/language/message.js';
 import { compileText } from '../compile.js';
 
 const PLAN: PrintPlan = {
@@ -31,6 +32,7 @@ function summary(count: number, gather: (summary: BuildSummary, jobs: readonly J
   gather(all, jobs);
   const lines: string[] = [];
   const reporter: Reporter = {
+    words: runTexts('en'),
     report: (diagnostics) => void lines.push(...diagnostics.map(({ code }) => code)),
     say: (line) => void lines.push(line),
     tally: () => '',
@@ -154,13 +156,14 @@ test('only shared files are no cuts', () => {
 
 describe('a cut in the summary', () => {
   test('is called by its number, or by its file', () => {
-    expect(cutName(compileText('cut 012\ntime 1+0\nA: 1..\n'), job('a.cut'))).toBe('cut 012');
-    expect(cutName(compileText('cut 7\n'), job('a.cut'))).toBe('cut 7');
-    expect(cutName(compileText('zzz\n'), job('a.cut'))).toBe('a.cut');
+    expect(cutName(compileText('cut 012\ntime 1+0\nA: 1..\n'), job('a.cut'), runTexts('en'))).toBe('cut 012');
+    expect(cutName(compileText('cut 7\n'), job('a.cut'), runTexts('en'))).toBe('cut 7');
+    expect(cutName(compileText('zzz\n'), job('a.cut'), runTexts('en'))).toBe('a.cut');
   });
 
   test('has its errors counted; with warnings only where they count as errors', () => {
-    const errors = (text: string, strict = false) => errorsOf(compileText(text), job('this.cut'), strict);
+    const errors = (text: string, strict = false) =>
+      errorsOf(compileText(text), job('this.cut'), strict, runTexts('en'));
     expect(errors('cut 1\ntime 1+0\nA: 1\nB: 2\n')).toBe('2 errors');
     expect(errors('cut 1\ntime 1+0\nA: 1..\nB: x..\n', true)).toBe('1 warning');
     expect(errors('cut 1\ntime 1+0\nA: 1..\nB: x..\n')).toBe('nothing to print');
@@ -171,6 +174,6 @@ describe('a cut in the summary', () => {
     const { diagnostics } = compileText('cut 1\ntime 1+0\nA: 1\n');
     const moved = diagnostics.map((one) => ({ ...one, span: { ...one.span, file: 'episode.yaml' } }));
     const compiled = { diagnostics: moved } as unknown as Compiled;
-    expect(errorsOf(compiled, { ...job('a.cut'), episode }, false)).toBe('see episode.yaml');
+    expect(errorsOf(compiled, { ...job('a.cut'), episode }, false, runTexts('en'))).toBe('see episode.yaml');
   });
 });

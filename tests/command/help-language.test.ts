@@ -59,7 +59,7 @@ describe.each(japanese.map((command) => [command.name(), command] as const))('%s
 
   test('keeps within the columns, and its texts begin in one column', () => {
     const lines = text.split('\n');
-    const usage = lines.findIndex((line) => line === '');
+    const usage = lines.indexOf('');
     for (const line of lines
       .slice(usage)
       .filter((one) => !one.startsWith('  cutwright') && !one.startsWith('  git')))

@@ -4,6 +4,7 @@ import { questions, summary, told } from '../../src/command/number-report.js';
 import { noEpisode } from '../../src/episode/episode.js';
 import type { Job } from '../../src/episode/find-cuts.js';
 import { memoryHost } from '../../src/host/memory-host.js';
+import { runTexts } from '../../src/language/message.js';
 import { pinsFor } from '../../src/solve/cels-lines.js';
 import { compileText } from '../compile.js';
 import { run, runOn } from './run.js';
@@ -70,7 +71,7 @@ describe('what is pinned', () => {
 });
 
 test('the summary counts what was numbered, what need not be, and what could not be', () => {
-  const reporter = { tally: () => '1 error' } as Reporter;
+  const reporter = { tally: () => '1 error', words: runTexts('en') } as Reporter;
   const of = (cuts: number, changed: number, failed: number, dry = {}) =>
     summary({ cuts, changed, failed }, dry, reporter);
   expect(of(1, 1, 0)).toBe('1 cut: 1 numbered');

@@ -5,7 +5,7 @@ import { compileText } from '../compile.js';
 
 const problems = (text: string) => {
   const { diagnostics, sources } = compileText(text);
-  return problemsOf(diagnostics, sources);
+  return problemsOf(diagnostics, sources, 'en');
 };
 
 describe('a problem', () => {
@@ -52,7 +52,7 @@ describe('a problem', () => {
 
 test('a problem of a file whose text is not known has no place in it', () => {
   const fault = diagnose('internal-fault', { file: 'a.cut', start: 5, end: 6 }, { onCut: true, error: 'x' });
-  expect(problemsOf([fault], new Map())[0]).toMatchObject({
+  expect(problemsOf([fault], new Map(), 'en')[0]).toMatchObject({
     file: 'a.cut',
     line: null,
     column: null,
@@ -62,5 +62,5 @@ test('a problem of a file whose text is not known has no place in it', () => {
 
 test('no more than a hundred are shown', () => {
   const fault = diagnose('internal-fault', { file: 'a.cut', start: 5, end: 6 }, { onCut: true, error: 'x' });
-  expect(problemsOf(Array(101).fill(fault), new Map())).toHaveLength(100);
+  expect(problemsOf(Array(101).fill(fault), new Map(), 'en')).toHaveLength(100);
 });

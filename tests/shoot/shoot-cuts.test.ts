@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { findCuts } from '../../src/episode/find-cuts.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 import type { Diagnostic } from '../../src/language/diagnostic.js';
+import { runTexts } from '../../src/language/message.js';
 import { filmOutput } from '../../src/shoot/film-output.js';
 import { type ShootPlan, shootCuts } from '../../src/shoot/shoot-cuts.js';
 import { wave } from '../sound/wave-writer.js';
@@ -15,6 +16,7 @@ async function shoot(host: MemoryHost, files: readonly string[], plan: Partial<S
   const codes: string[] = [];
   const lines: string[] = [];
   const reporter = {
+    words: runTexts('en'),
     report: (all: readonly Diagnostic[]) => void codes.push(...all.map(({ code }) => code)),
     say: (line: string) => void lines.push(line),
     tally: () => '',

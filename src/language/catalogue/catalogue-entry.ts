@@ -62,6 +62,81 @@ export interface Language {
   /** What a fix does, as a request: "hold it until there". */
   readonly fixes: ShortTexts<Fixes>;
   readonly report: ReportTexts;
+  readonly run: RunTexts;
+}
+
+/** What a run says of itself: lines for people, on standard error. */
+export interface RunTexts {
+  readonly cuts: (count: number) => string;
+  readonly sharedFiles: (count: number) => string;
+  readonly pages: (count: number) => string;
+  readonly files: (count: number) => string;
+  readonly errors: (count: number) => string;
+  readonly warnings: (count: number) => string;
+  /** Of so many errors, warnings and hints; nothing may be wrong. */
+  readonly tally: (errors: number, warnings: number, hints: number) => string;
+  readonly checked: (what: string, tally: string) => string;
+  /** `what`: pages, cuts …; or nothing more than the name. */
+  readonly wrote: (name: string, what?: string) => string;
+  readonly wroteToStandardOutput: (what: string) => string;
+  /** `pages`: null where files have none; `folder`: null where they have none in common. */
+  readonly wroteFiles: (files: number, pages: number | null, folder: string | null) => string;
+  readonly notPrinted: (names: readonly string[], more: number) => string;
+  /** A cut of a summary, by its number. */
+  readonly cut: (number: string) => string;
+  readonly seeManifest: (file: string) => string;
+  readonly nothingToPrint: string;
+  readonly faultOfProgram: string;
+  readonly notWritten: string;
+  /** `revision`: null where it is the last build. */
+  readonly unchanged: (cuts: number, revision: string | null) => string;
+  readonly shard: (part: string, cuts: number, all: number) => string;
+  readonly wrotePlan: (file: string, cuts: number, command: string) => string;
+  readonly notExported: (cuts: number, tally: string) => string;
+  readonly noEdit: (cutsWithErrors: number, tally: string) => string;
+  readonly tableOf: (table: string, cuts: number) => string;
+  readonly notShot: (cuts: number, tally: string) => string;
+  /** What was shot; `missing` of `asked` drawings are not drawn yet. */
+  readonly film: (
+    length: string,
+    pictures: boolean,
+    frames: number,
+    missing: number,
+    asked: number,
+  ) => string;
+  readonly compared: (cuts: number, differ: number) => string;
+  readonly unreadStatements: (file: string, count: number) => string;
+  readonly formatted: (
+    files: number,
+    of: Readonly<Record<'changed' | 'same' | 'unread' | 'failed', number>>,
+    dry: boolean,
+  ) => string;
+  readonly numbered: (
+    cuts: number,
+    of: Readonly<Record<'changed' | 'rest' | 'failed', number>>,
+    dry: boolean,
+    tally: string,
+  ) => string;
+  readonly heard: (
+    cuts: number,
+    of: Readonly<Record<'changed' | 'rest' | 'failed', number>>,
+    how: 'lines' | 'dry' | 'written',
+    tally: string,
+  ) => string;
+  readonly next: (command: string) => string;
+  readonly addToManifest: (cuts: number, file: string) => string;
+  readonly watching: (cuts: number, withErrors: number) => string;
+  readonly nothingChanges: (name: string) => string;
+  readonly stillHolds: (file: string, errors: number) => string;
+  readonly lost: (name: string, gone: boolean) => string;
+  readonly leftAsItIs: (pdf: string) => string;
+  /** `kept`: the PDF that stays; null: there is none. */
+  readonly kept: (name: string, what: string, kept: string | null) => string;
+  readonly noPage: (name: string) => string;
+  readonly printed: (name: string, pdf: string, pages: number) => string;
+  readonly shownAt: (url: string) => string;
+  /** In the live view's film of an episode. */
+  readonly leftOutOfFilm: (cuts: number) => string;
 }
 
 /** What stands around the sentences of a report. */

@@ -9,6 +9,7 @@ import { mouth } from './mouth-texts.js';
 import { fixes, notes } from './notes-texts.js';
 import { progress } from './progress-texts.js';
 import { report } from './report-texts.js';
+import { run } from './run-texts.js';
 import { statements } from './statements-texts.js';
 import { words } from './syntax-texts.js';
 import { timelines } from './timelines-texts.js';
@@ -35,4 +36,5 @@ export const en: Language = {
   notes,
   fixes,
   report,
+  run,
 };

@@ -239,7 +239,7 @@ export const camera: Texts<CameraMessages> = {
     message: () => '2点だけの動きは直線です。`curved` には3つ目の点が要ります。',
   },
   'carry-width': {
-    title: '幅だけを決める T.U/T.B の carry',
+    title: '幅だけを決める T.U/T.B の `carry`',
     explanation:
       'PAN かフォローと T.U/T.B が同時に動くときは、T.U/T.B が画面の幅を、もう一方が中心を決めます。セルは中心と一緒に動くので、`carry` は `pan` の方に書きます。',
     message: ({ partner }) =>

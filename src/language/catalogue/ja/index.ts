@@ -9,6 +9,7 @@ import { mouth } from './mouth-texts-ja.js';
 import { fixes, notes } from './notes-texts-ja.js';
 import { progress } from './progress-texts-ja.js';
 import { report } from './report-texts-ja.js';
+import { run } from './run-texts-ja.js';
 import { statements } from './statements-texts-ja.js';
 import { words } from './syntax-texts-ja.js';
 import { timelines } from './timelines-texts-ja.js';
@@ -35,4 +36,5 @@ export const ja: Language = {
   notes,
   fixes,
   report,
+  run,
 };

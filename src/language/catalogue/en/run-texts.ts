@@ -1,0 +1,101 @@
+import { plural } from '../../../words/number-format.js';
+import type { RunTexts } from '../catalogue-entry.js';
+
+const cuts = (count: number): string => plural(count, 'cut');
+
+export const run: RunTexts = {
+  cuts,
+  sharedFiles: (count) => plural(count, 'shared file'),
+  pages: (count) => plural(count, 'page'),
+  files: (count) => plural(count, 'file'),
+  errors: (count) => plural(count, 'error'),
+  warnings: (count) => plural(count, 'warning'),
+  tally: (errors, warnings, hints) => {
+    const counted = [
+      [errors, 'error'],
+      [warnings, 'warning'],
+      [hints, 'hint'],
+    ] as const;
+    const parts = counted.flatMap(([count, word]) => (count > 0 ? [plural(count, word)] : []));
+    return parts.join(', ') || 'nothing wrong';
+  },
+  checked: (what, tally) => `${what} checked: ${tally}`,
+  wrote: (name, what) => `wrote ${name}${what === undefined ? '' : `: ${what}`}`,
+  wroteToStandardOutput: (what) => `wrote ${what} to standard output`,
+  wroteFiles: (files, pages, folder) =>
+    pages === null
+      ? `wrote ${plural(files, 'file')}${folder === null ? '' : ` in ${folder}`}`
+      : `wrote ${plural(files, 'file')}, ${plural(pages, 'page')}${folder === null ? '' : `, in ${folder}`}`,
+  notPrinted: (names, more) => `not printed: ${names.join(', ')}${more > 0 ? ` and ${more} more` : ''}`,
+  cut: (number) => `cut ${number}`,
+  seeManifest: (file) => `see ${file}`,
+  nothingToPrint: 'nothing to print',
+  faultOfProgram: 'fault of the program',
+  notWritten: 'not written',
+  unchanged: (count, revision) => `${cuts(count)} unchanged${revision === null ? '' : ` since ${revision}`}`,
+  shard: (part, count, all) => `shard ${part}: ${count} of ${cuts(all)}`,
+  wrotePlan: (file, count, command) => `wrote ${file}: ${cuts(count)}; \`${command}\` prints them`,
+  notExported: (count, tally) => `${cuts(count)} not exported: ${tally}`,
+  noEdit: (withErrors, tally) =>
+    `no edit written: ${withErrors > 0 ? `${cuts(withErrors)} with errors, ` : ''}${tally}`,
+  tableOf: (table, count) => `${table} of ${cuts(count)}`,
+  notShot: (count, tally) => `${cuts(count)} not shot: ${tally}`,
+  film: (length, pictures, frames, missing, asked) => {
+    const drawn =
+      missing === 0
+        ? ''
+        : missing === asked
+          ? '; nothing is drawn yet'
+          : `; ${missing} of ${plural(asked, 'drawing')} not drawn yet`;
+    return `${length}, ${plural(frames, pictures ? 'picture' : 'frame')}${drawn}`;
+  },
+  compared: (count, differ) =>
+    `${cuts(count)} compared: ${differ === 0 ? 'all the same' : `${differ} ${differ === 1 ? 'differs' : 'differ'}`}`,
+  unreadStatements: (file, count) =>
+    `${file}: ${plural(count, 'statement')} could not be read and ${count === 1 ? 'was left as it is' : 'were left as they are'}`,
+  formatted: (files, { changed, same, unread, failed }, dry) => {
+    const parts = [
+      ...(changed > 0 ? [`${changed} ${dry ? 'to be formatted' : 'formatted'}`] : []),
+      ...(same > 0 ? [`${same} as ${same === 1 ? 'it' : 'they'} should be`] : []),
+      ...(unread > 0 ? [`${unread} with statements that cannot be read`] : []),
+      ...(failed > 0 ? [`${failed} not formatted`] : []),
+    ];
+    return `${plural(files, 'file')}: ${parts.join(', ')}`;
+  },
+  numbered: (count, { changed, rest, failed }, dry, tally) => {
+    const parts = [
+      ...(changed > 0 ? [`${changed} ${dry ? 'to be numbered' : 'numbered'}`] : []),
+      ...(rest > 0 ? [`${rest} with nothing to add`] : []),
+      ...(failed > 0 ? [`${failed} not numbered (${tally})`] : []),
+    ];
+    return `${cuts(count)}: ${parts.join(', ')}`;
+  },
+  heard: (count, { changed, rest, failed }, how, tally) => {
+    const parts = [
+      ...(how === 'lines' ? [`${rest + changed} listened to`] : []),
+      ...(how !== 'lines' && changed > 0
+        ? [`${changed} ${how === 'written' ? 'written' : 'to be written'}`]
+        : []),
+      ...(how !== 'lines' && rest > 0 ? [`${rest} with nothing to write`] : []),
+      ...(failed > 0 ? [`${failed} not heard (${tally})`] : []),
+    ];
+    return `${cuts(count)}: ${parts.join(', ')}`;
+  },
+  next: (command) => `next: ${command}`,
+  addToManifest: (count, file) => {
+    const it = count > 1 ? ['them all', 'them'] : ['it', 'it'];
+    return `the manifest does not list ${it[0]} yet: add ${it[1]} to \`cuts:\` in ${file}`;
+  },
+  watching: (count, withErrors) =>
+    `watching ${cuts(count)}${withErrors > 0 ? `, ${withErrors} with errors` : ''}; Ctrl-C ends it`,
+  nothingChanges: (name) => `${name}: nothing changes on paper`,
+  stillHolds: (file, errors) => `${file}: ${plural(errors, 'error')}; what it said before still holds`,
+  lost: (name, gone) => `${name} ${gone ? 'is gone' : 'is watched no more'}`,
+  leftAsItIs: (pdf) => `; ${pdf} is left as it is`,
+  kept: (name, what, kept) =>
+    `${name}: ${what}; ${kept === null ? 'nothing is printed' : `${kept} is kept as it was`}`,
+  noPage: (name) => `${name}: no page to print`,
+  printed: (name, pdf, pages) => `${name} → ${pdf}, ${plural(pages, 'page')}`,
+  shownAt: (url) => `the pages are shown at ${url}`,
+  leftOutOfFilm: (count) => `${cuts(count)} left out: there are errors in the text.`,
+};

@@ -1,0 +1,87 @@
+import type { RunTexts } from '../catalogue-entry.js';
+
+const cuts = (count: number): string => `${count}カット`;
+const errors = (count: number): string => `誤り${count}件`;
+const warnings = (count: number): string => `注意${count}件`;
+
+export const run: RunTexts = {
+  cuts,
+  sharedFiles: (count) => `共有ファイル${count}個`,
+  pages: (count) => `${count}ページ`,
+  files: (count) => `${count}ファイル`,
+  errors,
+  warnings,
+  tally: (errorCount, warningCount, hints) =>
+    [
+      ...(errorCount > 0 ? [errors(errorCount)] : []),
+      ...(warningCount > 0 ? [warnings(warningCount)] : []),
+      ...(hints > 0 ? [`ヒント${hints}件`] : []),
+    ].join('、') || '問題なし',
+  checked: (what, tally) => `${what}を調べました：${tally}`,
+  wrote: (name, what) => `${name} を書きました${what === undefined ? '' : `：${what}`}`,
+  wroteToStandardOutput: (what) => `${what}を標準出力に書きました`,
+  wroteFiles: (files, pages, folder) =>
+    `${folder === null ? '' : `${folder} に`}${files}ファイル${pages === null ? '' : `（${pages}ページ）`}を書きました`,
+  notPrinted: (names, more) => `印刷していません：${names.join('、')}${more > 0 ? ` ほか${more}カット` : ''}`,
+  cut: (number) => `カット${number}`,
+  seeManifest: (file) => `${file} を見る`,
+  nothingToPrint: '印刷するものなし',
+  faultOfProgram: 'プログラムの失敗',
+  notWritten: '書けません',
+  unchanged: (count, revision) => `${cuts(count)}は${revision === null ? '' : `${revision} から`}変更なし`,
+  shard: (part, count, all) => `分割 ${part}：${cuts(all)}のうち${cuts(count)}`,
+  wrotePlan: (file, count, command) => `${file} を書きました：${cuts(count)}。\`${command}\` で印刷します`,
+  notExported: (count, tally) => `${cuts(count)}は書き出していません：${tally}`,
+  noEdit: (withErrors, tally) =>
+    `編集は書いていません：${withErrors > 0 ? `${cuts(withErrors)}に誤りあり、` : ''}${tally}`,
+  tableOf: (table, count) => `${cuts(count)}の ${table}`,
+  notShot: (count, tally) => `${cuts(count)}は撮影していません：${tally}`,
+  film: (length, pictures, frames, missing, asked) => {
+    const drawn =
+      missing === 0
+        ? ''
+        : missing === asked
+          ? '。絵はまだ1枚もありません'
+          : `。絵${asked}枚のうち${missing}枚がまだありません`;
+    return `${length}、${pictures ? `画像${frames}枚` : `${frames}コマ`}${drawn}`;
+  },
+  compared: (count, differ) =>
+    `${cuts(count)}を比べました：${differ === 0 ? '違いなし' : `${cuts(differ)}に違いあり`}`,
+  unreadStatements: (file, count) => `${file}：読めない${count}行は、そのままにしました`,
+  formatted: (files, { changed, same, unread, failed }, dry) =>
+    `${files}ファイル：${[
+      ...(changed > 0 ? [`${changed}個を${dry ? '整える必要あり' : '整えました'}`] : []),
+      ...(same > 0 ? [`${same}個はそのままで正しい`] : []),
+      ...(unread > 0 ? [`${unread}個に読めない行あり`] : []),
+      ...(failed > 0 ? [`${failed}個は整えていません`] : []),
+    ].join('、')}`,
+  numbered: (count, { changed, rest, failed }, dry, tally) =>
+    `${cuts(count)}：${[
+      ...(changed > 0 ? [`${changed}カットの番号を${dry ? '確定する必要あり' : '確定しました'}`] : []),
+      ...(rest > 0 ? [`${rest}カットは足すものなし`] : []),
+      ...(failed > 0 ? [`${failed}カットは確定していません（${tally}）`] : []),
+    ].join('、')}`,
+  heard: (count, { changed, rest, failed }, how, tally) =>
+    `${cuts(count)}：${[
+      ...(how === 'lines' ? [`${rest + changed}カットを聞きました`] : []),
+      ...(how !== 'lines' && changed > 0
+        ? [`${changed}カット${how === 'written' ? 'に書きました' : 'に書くものあり'}`]
+        : []),
+      ...(how !== 'lines' && rest > 0 ? [`${rest}カットは書くものなし`] : []),
+      ...(failed > 0 ? [`${failed}カットは聞けません（${tally}）`] : []),
+    ].join('、')}`,
+  next: (command) => `次は：${command}`,
+  addToManifest: (_, file) => `まだ episode.yaml のカットにありません。${file} の \`cuts:\` に足してください`,
+  watching: (count, withErrors) =>
+    `${cuts(count)}を見張っています${withErrors > 0 ? `（${cuts(withErrors)}に誤りあり）` : ''}。Ctrl-C で終わります`,
+  nothingChanges: (name) => `${name}：紙は変わりません`,
+  stillHolds: (file, count) => `${file}：${errors(count)}。前の内容のまま続けます`,
+  lost: (name, gone) => `${name} ${gone ? 'がなくなりました' : 'はもう見張りません'}`,
+  leftAsItIs: (pdf) => `。${pdf} はそのままです`,
+  kept: (name, what, kept) =>
+    `${name}：${what}。${kept === null ? '印刷していません' : `${kept} は前のままです`}`,
+  noPage: (name) => `${name}：印刷するページがありません`,
+  printed: (name, pdf, pages) => `${name} → ${pdf}、${pages}ページ`,
+  shownAt: (url) => `ブラウザーでは ${url} で見られます`,
+  leftOutOfFilm: (count) => `テキストに誤りがあるので、${cuts(count)}を除いています。`,
+};
