@@ -70,6 +70,8 @@ const counted: [cut: string, keys: number, breakdowns: number, inbetweens: numbe
   ['sc01', 5 + 3 + 4, 0, 13 + 4, 0],
   // Two heavy steps: 2 keys, a passing position each, 6 others each. Coat 2, two each way. Dust 3, 1 + 1.
   ['sc02', 2 + 2 + 3, 2, 12 + 4 + 2, 0],
+  // The lid is one drawing; steam 1 2 3, one between each and round again.
+  ['sc06', 1 + 3, 0, 3, 0],
   // The moth's 1 2, one between and back; the glass is one drawing.
   ['sc05', 2 + 1, 0, 2, 0],
   // The boat's 1 2, one between and back; spray 1 2 3, the same way.

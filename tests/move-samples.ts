@@ -26,8 +26,14 @@ const ENDS: { readonly [L in LegForm]: readonly [LegForms[L], LegForms[L]] } = {
     { label: 'ア', xMm: 0, yMm: 0 },
     { label: 'イ', xMm: 40, yMm: 0 },
   ],
-  scale: [1, 1.4],
-  angle: [0, 90],
+  scale: [
+    { label: '', value: 1 },
+    { label: '', value: 1.4 },
+  ],
+  angle: [
+    { label: '', value: 0 },
+    { label: '', value: 90 },
+  ],
   way: [null, null],
   swing: [null, null],
 };

@@ -19,7 +19,7 @@ export function moveChanges(
   const renamed = (names: readonly string[]) => names.map((name) => levels.get(name) ?? name).sort();
   const betweenFields = (move: Move) => fieldLegs(move).length > 0;
   const routeOf = (move: Move) =>
-    betweenFields(move) ? placeNamesOf(move).map((name) => fields.get(name) ?? name) : placeNamesOf(move);
+    betweenFields(move) ? placeNamesOf(move).map((names) => renamedRoute(names, fields)) : placeNamesOf(move);
   const length = Math.max(old.shot.length, now.shot.length);
   const pairs = match(old.camera.moves, now.camera.moves, (a, b) => {
     const kinds =
@@ -223,3 +223,10 @@ function ofField(was: Field, is: Field, standardMm: number): CameraChange[] {
     changes.push({ kind: 'field-turned', field, old: was.turnDeg, now: is.turnDeg });
   return changes;
 }
+
+/** A place, or several that a curve passes: `B→C`. */
+const renamedRoute = (names: string, fields: ReadonlyMap<string, string>): string =>
+  names
+    .split('→')
+    .map((name) => fields.get(name) ?? name)
+    .join('→');

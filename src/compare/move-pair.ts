@@ -29,8 +29,8 @@ export function sheetRowsOf({ move }: SolvedMove): Frames {
 const NAMES: { readonly [L in LegForm]: ((end: LegForms[L]) => string) | null } = {
   field: ({ name }) => name,
   place: ({ label, xMm, yMm }) => label || `${round(xMm)},${round(yMm)}`,
-  scale: (value) => `${round(value * 100)}%`,
-  angle: (value) => `${round(Math.abs(value))}°`,
+  scale: ({ label, value }) => `${label} ${round(value * 100)}%`.trim(),
+  angle: ({ label, value }) => `${label} ${round(Math.abs(value))}°`.trim(),
   way: null,
   swing: null,
 };

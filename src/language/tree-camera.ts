@@ -79,6 +79,11 @@ export interface MarkedPlace extends Node {
   readonly yMm: number;
 }
 
+/** `100%`, `30`; or with a mark, `ア(100%)`. */
+export interface MarkedNumber extends Numeral {
+  readonly label: Word | null;
+}
+
 /** What a move says before its times, besides its levels. */
 export interface MoveParts {
   readonly quick: Span;
@@ -91,7 +96,7 @@ export interface MoveParts {
 }
 
 /** What stands on a frame: the name of a field, a place of a level, percent or degrees. */
-export type StopValue = Word | MarkedPlace | Numeral;
+export type StopValue = Word | MarkedPlace | MarkedNumber;
 
 /**
  * All moves have this shape. One that goes from place to place has `from` and `legs`, one that runs for a while `range`, and

@@ -79,6 +79,16 @@ test('two moves of one kind are told apart by their time', () => {
   expect(kinds([early, late], [late])).toEqual(['move-dropped']);
 });
 
+test('a mark of a scale or a turn that has another value, and another name of one, are told', () => {
+  const scaled = (value: string) => `truck level A ア(100%)@1 > ${value}@24`;
+  expect(kinds([scaled('イ(80%)')], [scaled('イ(80%)')])).toEqual([]);
+  expect(kinds([scaled('イ(80%)')], [scaled('イ(70%)')])).toEqual(['move-route']);
+  expect(kinds([scaled('イ(80%)')], [scaled('ウ(80%)')])).toEqual(['move-route']);
+  expect(kinds(['turn level A ア(0)@1 > イ(20)@24 cw'], ['turn level A ア(0)@1 > イ(30)@24 cw'])).toEqual([
+    'move-route',
+  ]);
+});
+
 test('a curve that passes another field, or becomes straight, is told', () => {
   const curve = 'pan P@1 > Q > P@24 curved';
   expect(kinds([curve], [curve])).toEqual([]);

@@ -15,6 +15,7 @@ export type Expected =
   | 'way'
   | 'scale-on-frame'
   | 'field-on-frame'
+  | 'marked-number'
   | 'marked-place'
   | 'marked-place-comma'
   | 'turning-levels'

@@ -4,9 +4,22 @@ import type { IToken } from 'chevrotain';
 import { diagnose } from '../diagnostic.js';
 import { reportRetired } from '../retired-words.js';
 import { millimetres, type ParsingDsl, type Rule, type SharedRules } from '../shared-rules.js';
-import { At, Comma, Decimal, Degrees, Greater, Integer, Length, Percent, Star, word } from '../tokens.js';
+import {
+  At,
+  Close,
+  Comma,
+  Decimal,
+  Degrees,
+  Greater,
+  Integer,
+  Length,
+  Open,
+  Percent,
+  Star,
+  word,
+} from '../tokens.js';
 import type { Numeral, Point, Position, Word } from '../tree.js';
-import type { LegEnd, MoveOptions, SpacingNode, Stop } from '../tree-camera.js';
+import type { LegEnd, MarkedNumber, MoveOptions, SpacingNode, Stop } from '../tree-camera.js';
 
 const EASE = word('ease');
 const CURVE = word('curve');
@@ -249,6 +262,30 @@ export function moveRules(dsl: ParsingDsl, shared: SharedRules): MoveRules {
   const rules: MoveRules = { list, measure, percent, degrees, moment, tail };
   made.set(dsl, rules);
   return rules;
+}
+
+/** A rule for a number that may have a mark: `100%`, `ア(100%)`. */
+export function markedNumber(
+  dsl: ParsingDsl,
+  { name }: SharedRules,
+  named: string,
+  number: Rule<Numeral>,
+): Rule<MarkedNumber> {
+  return dsl.RULE(named, (): MarkedNumber => {
+    const first = dsl.LA(1);
+    return dsl.OR<MarkedNumber>([
+      {
+        ALT: () => {
+          const label = dsl.SUBRULE(name);
+          dsl.CONSUME(Open, { ERR_MSG: 'marked-number' });
+          const { value } = dsl.SUBRULE(number);
+          dsl.CONSUME(Close);
+          return { span: dsl.since(first), label, value };
+        },
+      },
+      { ALT: () => ({ ...dsl.SUBRULE1(number), label: null }) },
+    ]);
+  });
 }
 
 /** Tokens of the longest place, `ア(-1,-2)`, and the one behind it. */

@@ -28,7 +28,7 @@ import type {
   StopValue,
   WayNode,
 } from '../tree-camera.js';
-import { type Legs, legsOf, moveRules, type Tail } from './move-rules.js';
+import { type Legs, legsOf, markedNumber, moveRules, type Tail } from './move-rules.js';
 import { type StatementRule, statement } from './statement-rule.js';
 
 /** In the text `truck level` is a truck of levels. */
@@ -131,7 +131,7 @@ const rules: { readonly [W in MoveWord]: StatementRule } = {
   truck: statement('truck', 'truck A@1 > B@3+0', (dsl, shared) => {
     const { list, percent } = moveRules(dsl, shared);
     const camera = legsOf(dsl, shared, 'truck', shared.name);
-    const scale = legsOf(dsl, shared, 'scale', percent);
+    const scale = legsOf(dsl, shared, 'scale', markedNumber(dsl, shared, 'markedScale', percent));
     return () => {
       const quick = dsl.OPTION({ GATE: quickFollows(dsl), DEF: () => dsl.place(dsl.CONSUME(QUICK)) }) ?? null;
       const levels = dsl.OPTION1({
@@ -206,7 +206,7 @@ const rules: { readonly [W in MoveWord]: StatementRule } = {
       const { value } = dsl.SUBRULE(degrees);
       return { span: dsl.since(first), value: minus && value !== 0 ? -value : value };
     });
-    const legs = legsOf(dsl, shared, 'turn', angle);
+    const legs = legsOf(dsl, shared, 'turn', markedNumber(dsl, shared, 'markedAngle', angle));
     return () => {
       dsl.CONSUME(LEVEL, { ERR_MSG: 'turning-levels' });
       const levels = dsl.SUBRULE(list);

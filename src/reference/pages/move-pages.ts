@@ -124,6 +124,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       ['quick', 'a quick truck; it needs its `fair`'],
       ['level A,B', 'the size of these levels; the camera stays'],
       ['100%@1 > 140%@3+0', 'with `level`: the size on that frame, the size on this one'],
+      ['ア(100%)@1 > イ(140%)@3+0', 'with `level`: the same, with marks that stand on the layout'],
       LEG,
       ...moveParts('ease', 'curve', 'steps', 'fair', 'log', 'graduated', 'on'),
       ['carry A,B', 'these levels go with the camera, and keep what they have gained; not with `level`'],
@@ -290,6 +291,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
     parts: [
       ['level A,B', 'the levels'],
       ['0@1 > 360@2+0', 'degrees on that frame, degrees on this one; `-30` is the other way'],
+      ['ア(0)@1 > イ(-30)@2+0', 'the same, with marks that stand on the layout'],
       ['> 0@3+0', 'a further leg; what follows a leg is that leg’s'],
       ...moveParts('cw', 'ccw', 'about', 'ease', 'curve', 'graduated', 'on'),
     ],
@@ -301,6 +303,10 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       {
         text: 'level A free\nA "sign": 1..\nturn level A 0@1+1 > 30@1+12 ccw ease 4 > 0@2+12 ease 4\n',
         says: 'There and back.',
+      },
+      {
+        text: 'level A free\nA "gate": 1..\nturn level A ア(0)@1 > イ(-40)@1+12 > ウ(-35)@2+0 cw about -60,0\n',
+        says: 'Open with a rebound: ア, イ and ウ are marked on the layout.',
       },
     ],
     codes: [

@@ -346,7 +346,7 @@ function levelPanel(levels: readonly string[], solved: SolvedShot, west: boolean
     ]),
     pivots: moves.flatMap((one) => pivotOf(one, level, camera.placement.get(level.name)!)),
     between: [],
-    ways: moves.flatMap((one) => levelWay(one, level, solved, keys)),
+    ways: ofOneCorner(moves.flatMap((one) => levelWay(one, level, solved, keys))),
     moves,
   };
 }
@@ -409,6 +409,33 @@ function levelWay(
   const { way, corner } = longestCorner(corners);
   return [wayOf(one, way, keys, corner)];
 }
+
+/** A truck and a turn of a level on the same rows are one way of one corner, with the marks of both. */
+function ofOneCorner(ways: readonly PanelWay[]): PanelWay[] {
+  const found: PanelWay[] = [];
+  for (const way of ways) {
+    const i = found.findIndex((other) => way.ofCorner !== null && sameStations(way, other));
+    const other = found[i];
+    if (!other) {
+      found.push(way);
+      continue;
+    }
+    const points = other.points.map((point, k) => {
+      const names = [point.name, way.points[k]!.name].filter((name) => name !== '');
+      return { ...point, name: [...new Set(names)].join('/') };
+    });
+    found[i] = { ...other, counted: other.counted || way.counted, points };
+  }
+  return found;
+}
+
+const sameStations = (a: PanelWay, b: PanelWay): boolean =>
+  a.ofCorner === b.ofCorner &&
+  a.points.length === b.points.length &&
+  a.points.every(({ frame, at: [x, y] }, i) => {
+    const other = b.points[i]!;
+    return frame === other.frame && x === other.at[0] && y === other.at[1];
+  });
 
 /** Where the way of a pull begins: where the level lies when it starts. */
 function pulledFrom(

@@ -135,9 +135,13 @@ function beforeFirst({ first, solved }: CameraItem, { camera }: SolvedShot): str
   const [name] = move.target.levels;
   const placed = name === undefined ? undefined : camera.placement.get(name)?.[0];
   const [scaled] = legsOf(move, 'scale');
-  if (scaled) return scaled.from !== 1 && placed?.scale === scaled.from ? percent(scaled.from) : '';
+  if (scaled) {
+    const { value } = scaled.from;
+    return value !== 1 && placed?.scale === value ? percent(value) : '';
+  }
   const [turned] = legsOf(move, 'angle');
-  return turned && turned.from !== 0 && placed?.rotation === turned.from ? degrees(turned.from) : '';
+  const angle = turned?.from.value ?? 0;
+  return angle !== 0 && placed?.rotation === angle ? degrees(angle) : '';
 }
 
 export function tellingOf(shot: Shot, form: FormSettings, neighbours: Neighbours | undefined): LabelContext {

@@ -1,6 +1,6 @@
 /** What moves and light are called in the camera column, the memo, the cut list, the camera chart and on the strip, made of the table of moves. */
 
-import type { Field, Leg, Light, Move } from '../../shot/camera/camera-model.js';
+import type { Field, Leg, LevelValue, Light, Move } from '../../shot/camera/camera-model.js';
 import {
   type GivenParameter,
   givenOf,
@@ -120,8 +120,8 @@ const ENDS: { readonly [L in LegForm]: ((end: LegForms[L], telling: LabelContext
   field: ({ name }) => name,
   place: ({ label, xMm, yMm }, { lengths }) =>
     label === '' ? `(${lengths.figure(xMm)},${lengths.figure(yMm)})` : label,
-  scale: percent,
-  angle: (value) => degrees(Math.abs(value)),
+  scale: ({ label, value }) => joined(label, percent(value)),
+  angle: ({ label, value }) => joined(label, degrees(Math.abs(value))),
   way: null,
   swing: null,
 };
@@ -270,12 +270,14 @@ export const moveKind: CameraLabels<Move> = {
   },
   labels(move, telling) {
     const name = endName(move, telling);
+    // Its mark alone, where it has one: the row has no room for more.
+    const beside = (end: unknown) => (end as Partial<LevelValue> | null)?.label || name!(end);
     // Fields are named on the graduations themselves.
     if (!name || legsOf(move, 'field').length > 0) return new Map();
     return new Map(
       (move.legs as readonly Leg<unknown>[]).flatMap(({ from, to, start, end }) => [
-        [start, name(from)] as const,
-        [end, name(to)] as const,
+        [start, beside(from)] as const,
+        [end, beside(to)] as const,
       ]),
     );
   },

@@ -1,8 +1,9 @@
 /** Moves: frames, millimetres and degrees of each. A move with a name or time that cannot be had is left out. */
 
 import { diagnose, type Fix, type Span } from '../../language/diagnostic.js';
-import type { Numeral, Range, Word } from '../../language/tree.js';
+import type { Range, Word } from '../../language/tree.js';
 import type {
+  MarkedNumber,
   MarkedPlace,
   MoveKind,
   MoveOptions,
@@ -28,8 +29,14 @@ const ENDS: {
     const { label, xMm, yMm } = value as MarkedPlace;
     return { label: label?.text ?? '', xMm, yMm };
   },
-  scale: (value) => (value as Numeral).value / 100,
-  angle: (value, { options }) => (value as Numeral).value * (options.sense?.sense === 'ccw' ? -1 : 1) + 0,
+  scale: (stop) => {
+    const { label, value } = stop as MarkedNumber;
+    return { label: label?.text ?? '', value: value / 100 };
+  },
+  angle: (stop, { options }) => {
+    const { label, value } = stop as MarkedNumber;
+    return { label: label?.text ?? '', value: value * (options.sense?.sense === 'ccw' ? -1 : 1) + 0 };
+  },
 };
 
 /** `A@a > B@b`: at rest on frame a, arrived on b. Everything is looked at before giving up, so that one run tells all. */

@@ -63,6 +63,12 @@ export interface LevelPlace extends Point {
   readonly label: string;
 }
 
+/** A level's scale (1 is 100 %) or degrees; `label` is the mark on the layout, or ''. */
+export interface LevelValue {
+  readonly label: string;
+  readonly value: number;
+}
+
 /** Counter-clockwise from right, on the screen at the move's first frame; the word that was typed, or 'angle'. */
 export interface Direction {
   readonly degrees: number;

@@ -6,7 +6,7 @@
 
 import type { MoveKind } from '../../language/tree-camera.js';
 import type { Frames } from '../shot.js';
-import type { Field, FieldPart, Leg, LevelPlace, Move, MoveOf } from './camera-model.js';
+import type { Field, FieldPart, Leg, LevelPlace, LevelValue, Move, MoveOf } from './camera-model.js';
 import type { Form, Parameter, ParameterForms } from './move-parameters.js';
 import * as parameters from './move-parameters.js';
 
@@ -17,8 +17,8 @@ import * as parameters from './move-parameters.js';
 export interface LegForms {
   readonly field: Field;
   readonly place: LevelPlace;
-  readonly scale: number;
-  readonly angle: number;
+  readonly scale: LevelValue;
+  readonly angle: LevelValue;
   readonly way: null;
   readonly swing: null;
 }
@@ -276,7 +276,7 @@ export function growthOf(move: Move): readonly number[] {
   if (!kindOf(move).grows) return [];
   return [
     ...legsOf(move, 'field').map(({ from, to }) => from.widthMm - to.widthMm),
-    ...legsOf(move, 'scale').map(({ from, to }) => to - from),
+    ...legsOf(move, 'scale').map(({ from, to }) => to.value - from.value),
   ];
 }
 

@@ -98,7 +98,11 @@ const levelDrives: { readonly [K in KindsWith<'scale' | 'angle'>]: Driver<K> } =
 type ValueMove = { [K in KindsWith<'scale' | 'angle'>]: MoveOf<K> }[KindsWith<'scale' | 'angle'>];
 
 const valuePath = (move: ValueMove, spread: (a: number, b: number, p: number) => number): Path =>
-  pathOf(move, (from, to, p) => ({ x: 0, y: 0, value: spread(from, to, p), turn: 0 }));
+  pathOf(
+    move,
+    (from, to, p) => ({ x: 0, y: 0, value: spread(from.value, to.value, p), turn: 0 }),
+    ({ label }) => label,
+  );
 
 function pivot(about: Point | null, { level }: LevelTracks): Vector {
   if (!about) return { x: 0, y: 0 };

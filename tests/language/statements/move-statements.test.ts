@@ -25,6 +25,22 @@ describe('a truck', () => {
     });
   });
 
+  test('of levels and turns may have marks, as slides have', () => {
+    expect(bare(readOne('levelTruck', 'truck level A ア(100%)@1 > 140%@9'))).toMatchObject({
+      from: { value: { label: { text: 'ア' }, value: 100 } },
+      legs: [{ to: { value: { label: null, value: 140 } } }],
+    });
+    expect(bare(readOne('turn', 'turn level A M(0)@1 > N(-30deg)@9 cw'))).toMatchObject({
+      from: { value: { label: { text: 'M' }, value: 0 } },
+      legs: [{ to: { value: { label: { text: 'N' }, value: -30 } } }],
+    });
+    for (const wrong of ['ア(100)@1', 'ア(100%@1', 'ア100%@1', 'ア@1'])
+      expect(
+        told(`cut 1\ntime 1+0\nA: 1..\ntruck level A ${wrong} > 140%@9\n`).length,
+        wrong,
+      ).toBeGreaterThan(0);
+  });
+
   test('may go from a field that is called level or quick', () => {
     expect(bare(readOne('truck', 'truck level@1 > B@9').from)).toMatchObject({ value: { text: 'level' } });
     expect(bare(readOne('truck', 'truck quick@1 > B@9'))).toMatchObject({

@@ -130,6 +130,22 @@ describe('levels that move by themselves', () => {
     expect(panel!.ways[0]!.points.at(-1)!.at).toEqual([24, 6]);
   });
 
+  test('scaled and turned on the same rows go one way of a corner, with the marks of both', () => {
+    const level = 'level A size 120x90mm at 20,-10 free\nA: 1..\n';
+    const both = `${level}truck level A ア(100%)@1 > イ(50%)@25\nturn level A ア(0)@1 > ウ(90)@25 cw`;
+    const ways = panels(both).flatMap((panel) => panel.ways);
+    expect(ways).toHaveLength(1);
+    const { points } = ways[0]!;
+    expect([points[0]!.name, points.at(-1)!.name]).toEqual(['ア', 'イ/ウ']);
+    // A corner 60, 45 from the middle at 20, -10; half as far at the end, a quarter turn clockwise: (x, y) → (y, -x).
+    const [x, y] = [points[0]!.at[0] - 20, points[0]!.at[1] + 10];
+    expect([Math.abs(x), Math.abs(y)]).toEqual([60, 45]);
+    const [endX, endY] = points.at(-1)!.at;
+    expect([endX - 20, endY + 10]).toEqual([expect.closeTo(y / 2, 9), expect.closeTo(-x / 2, 9)]);
+    const apart = `${level}truck level A ア(100%)@1 > イ(50%)@25\nturn level A ア(0)@1 > ウ(90)@26 cw`;
+    expect(panels(apart).flatMap((panel) => panel.ways)).toHaveLength(2);
+  });
+
   test('begin a pull one step before its first row', () => {
     const [panel] = panels('level A size 100x50mm free\nA: 1..\npull A right 2mm/f 1..24');
     const { points } = panel!.ways[0]!;

@@ -254,6 +254,13 @@ C: 1..
     });
   });
 
+  it('tells the marks of a truck and of a turn of levels with their sizes and angles', () => {
+    const marked = 'truck level A ア(100%)@1 > イ(70%)@2+0 > 80%@3+0\nturn level A ア(0)@1 > イ(-20)@2+0 cw';
+    expect(memo(marked).join('\n')).toContain('A level T.B ア 100%→イ 70% level T.U イ 70%→80%  0+1–2+24');
+    expect(memo(marked).join('\n')).toContain('A turn ア 0°→イ 20°');
+    expect(memo(marked, { labels: 'ja' }).join('\n')).toContain('A セルT.B ア 100%→イ 70%');
+  });
+
   it('tells a curved way with all its places', () => {
     const curve = 'field P full at 20,0\nfield Q full at 30,20\npan A@1 > P > Q@5+0 curved ease 24';
     expect(memo(curve)).toContain('PAN A→P→Q ease 24/24 curved  0+1–4+24');

@@ -21,6 +21,7 @@ import {
   words,
 } from './nodes.js';
 
+const unmarked = (value: number) => ({ ...number(value), label: null });
 const pan = (from: string, a: number, end: string, b: number, options = OPTIONS): CameraStatement =>
   move({ kind: 'pan', from: stop(word(from), a), legs: [to(word(end), b)], options });
 const truck = (legs: ReturnType<typeof to<ReturnType<typeof word>>>[], quick = false): CameraStatement =>
@@ -86,12 +87,12 @@ describe('moves', () => {
       move({
         kind: 'turn',
         levels: words('A'),
-        from: stop(number(0), 1),
-        legs: [to(number(90), 24)],
+        from: stop(unmarked(0), 1),
+        legs: [to(unmarked(90), 24)],
         options: { ...OPTIONS, sense: sense && { sense, span: span() } },
       });
-    expect(first<'turn'>(turn('cw')).legs[0]!.to).toBe(90);
-    expect(first<'turn'>(turn('ccw')).legs[0]).toMatchObject({ from: 0, to: -90 });
+    expect(first<'turn'>(turn('cw')).legs[0]!.to.value).toBe(90);
+    expect(first<'turn'>(turn('ccw')).legs[0]).toMatchObject({ from: { value: 0 }, to: { value: -90 } });
     const silent = turn(null);
     const { diagnostics } = bound([silent]);
     const end = silent.span.end;
@@ -104,13 +105,13 @@ describe('moves', () => {
     const scaled = move({
       kind: 'levelTruck',
       levels: words('A'),
-      from: stop(number(100), 1),
-      legs: [to(number(140), 24)],
+      from: stop(unmarked(100), 1),
+      legs: [to(unmarked(140), 24)],
       options: { ...OPTIONS, about: { xMm: 10, yMm: 20, span: span() } },
     });
     expect(first<'levelTruck'>(scaled)).toMatchObject({
       target: { camera: false, levels: ['A'] },
-      legs: [{ from: 1, to: 1.4 }],
+      legs: [{ from: { label: '', value: 1 }, to: { label: '', value: 1.4 } }],
       parameters: { ratios: false, about: { xMm: 10, yMm: 20 } },
     });
     const sway = move({

@@ -8,6 +8,7 @@ import type {
   Field,
   Leg,
   LevelPlace,
+  LevelValue,
   Light,
   Move,
   MoveKind,
@@ -124,19 +125,27 @@ export const slide = (
   more: More<'slide'> = {},
 ): Move => made('slide', levels, legs, { curved: false }, more);
 
+const unmarked = (legs: readonly Leg<number>[]): Leg<LevelValue>[] =>
+  legs.map((one) => ({
+    ...one,
+    from: { label: '', value: one.from },
+    passing: [],
+    to: { label: '', value: one.to },
+  }));
+
 export const scale = (
   levels: readonly string[],
   legs: readonly Leg<number>[],
   about: Point | null = null,
   more: More<'levelTruck'> = {},
-): Move => made('levelTruck', levels, legs, { about, ratios: false }, more);
+): Move => made('levelTruck', levels, unmarked(legs), { about, ratios: false }, more);
 
 export const turn = (
   levels: readonly string[],
   legs: readonly Leg<number>[],
   about: Point | null = null,
   more: More<'turn'> = {},
-): Move => made('turn', levels, legs, { sense: 'cw', about }, more);
+): Move => made('turn', levels, unmarked(legs), { sense: 'cw', about }, more);
 
 export const shake = (
   fromMm: number,

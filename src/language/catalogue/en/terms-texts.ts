@@ -30,6 +30,7 @@ const expected: Readonly<Record<Expected, string>> = {
   way: 'a speed or a distance such as 1.2mm/f or 95mm',
   'scale-on-frame': 'a size such as 100%@1',
   'field-on-frame': 'a field such as A@1',
+  'marked-number': 'the size or angle of a mark, such as (100%) or (30)',
   'marked-place': 'a place such as (0,0)',
   'marked-place-comma': 'the comma of a place such as (0,0)',
   'turning-levels': 'the word `level` and the levels that turn',

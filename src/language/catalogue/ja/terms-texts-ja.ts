@@ -31,6 +31,7 @@ const expected: Readonly<Record<Expected, string>> = {
   way: '速さか距離（1.2mm/f、95mm など）',
   'scale-on-frame': '倍率とコマ（100%@1 など）',
   'field-on-frame': 'フレームとコマ（A@1 など）',
+  'marked-number': '印の倍率か角度（(100%) や (30) など）',
   'marked-place': '位置（(0,0) など）',
   'marked-place-comma': '位置のコンマ（(0,0) など）',
   'turning-levels': '`level` と、回すセル',

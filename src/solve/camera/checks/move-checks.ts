@@ -114,8 +114,8 @@ const ofPoint = (what: 'place' | 'point', { xMm, yMm }: Point): Plain[] => [
 const OF_ENDS: { readonly [L in LegForm]: (end: LegForms[L]) => Plain[] } = {
   field: () => [],
   place: (place) => ofPoint('place', place),
-  scale: (value) => [{ what: 'scale', value, rule: 'scale' }],
-  angle: (value) => [{ what: 'turn', value, rule: 'degrees' }],
+  scale: ({ value }) => [{ what: 'scale', value, rule: 'scale' }],
+  angle: ({ value }) => [{ what: 'turn', value, rule: 'degrees' }],
   way: () => [],
   swing: () => [],
 };
