@@ -61,6 +61,9 @@ function manifest(episode: NewEpisode): string {
     plain('drawings', 'scans/{cut}/{level}{number}.png', 'where scans lie, to see cuts move'),
     plain('overlap', defaults.overlap, 'of two cuts at an overlap: half, or full'),
     plain('budget', '1320+0', 'running time allowed: seconds + frames'),
+    plain('stages', '[layout, key, check, in-between, finish, shoot]', 'what each cut goes through'),
+    plain('due', '{ key: 2027-04-02 }', 'until when a stage is to be done'),
+    plain('rates', '{ finish: 2.50 EUR per drawing }', 'what is paid for a stage'),
     plain('artists', '{ "A. Name": [1, 2], "B. Name": [3] }', 'who draws which cuts'),
     said('cuts', '["cuts/*.cut"]', 'in story order: 2 before 10'),
   ];
