@@ -24,11 +24,12 @@ import {
 import { aboutCode } from '../language/message.js';
 import { parse } from '../language/parse.js';
 import { readStatement } from '../language/statement-reader.js';
+import type { MoveWord } from '../language/statements/move-statements.js';
 import { byWord, type StatementRule, timelineRule } from '../language/statements/statement-table.js';
 import { TRADE_WORDS, tradeWordKey } from '../language/trade-words.js';
-import type { MoveKind } from '../language/tree-camera.js';
-import { statementPages } from '../reference/statement-pages.js';
-import { kindOf, moveKinds } from '../shot/camera/move-kinds.js';
+import { movePages } from '../reference/pages/move-pages.js';
+import { holdsWord, statementPages } from '../reference/statement-pages.js';
+import { kindOf } from '../shot/camera/move-kinds.js';
 import { keyword, namesOffered } from './name-completion.js';
 import { type NameKind, spanTouches } from './name-index.js';
 import { NameScope } from './name-scope.js';
@@ -152,21 +153,18 @@ const LEG_OPTIONS = new Set(OPTIONS_BY_USE);
 
 /** Those that say something of the move that the tokens begin; null for other statements. */
 function optionsFor([first, second]: readonly IToken[]): ReadonlySet<string> | null {
-  const word = first?.image === 'truck' && second?.image === 'level' ? 'levelTruck' : first?.image;
-  if (word === undefined || !Object.hasOwn(moveKinds, word)) return null;
-  const { parameters, goes, graduated } = kindOf({ kind: word as MoveKind });
+  const word = first?.image;
+  if (word === undefined || !Object.hasOwn(movePages, word)) return null;
+  const kind = word === 'truck' && second?.image === 'level' ? 'levelTruck' : (word as MoveWord);
+  const { parameters, graduated } = kindOf({ kind });
+  const { parts } = movePages[word as MoveWord];
+  const spacing = ['ease', 'curve', 'steps', 'fair'].filter((one) =>
+    parts.some(([written]) => holdsWord(written, one)),
+  );
   const said = Object.values(parameters).flatMap(({ option }) =>
     option === 'sense' ? ['cw', 'ccw'] : option === null ? [] : [option],
   );
-  return new Set([
-    'ease',
-    'curve',
-    'fair',
-    'on',
-    ...(goes ? ['steps'] : []),
-    ...(graduated ? ['graduated'] : []),
-    ...said,
-  ]);
+  return new Set([...spacing, 'on', ...(graduated ? ['graduated'] : []), ...said]);
 }
 
 function inOrderOfUse(items: readonly CompletionItem[]): CompletionItem[] {

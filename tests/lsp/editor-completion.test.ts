@@ -68,10 +68,12 @@ describe('in a move', () => {
         .sort((a, b) => (a.sortText! < b.sortText! ? -1 : 1))
         .map(({ label }) => label)
         .join(' ');
-    expect(await inOrder('pan full@1 > B@24')).toBe('ease curve steps fair curved carry on graduated');
-    expect(await inOrder('truck level A 100%@1 > 80%@24')).toBe('ease curve fair about on graduated log');
-    expect(await inOrder('turn level A 0@1 > 90@24')).toBe('ease curve fair about cw ccw on graduated');
-    expect(await inOrder('pull A left 3mm/f 1..24')).toBe('ease curve steps fair loop on graduated');
+    expect(await inOrder('pan full@1 > B@24')).toBe('ease curve steps curved carry on graduated');
+    expect(await inOrder('truck level A 100%@1 > 80%@24')).toBe(
+      'ease curve steps fair about on graduated log',
+    );
+    expect(await inOrder('turn level A 0@1 > 90@24')).toBe('ease curve about cw ccw on graduated');
+    expect(await inOrder('pull A left 3mm/f 1..24')).toBe('ease curve steps loop on graduated');
   });
 
   test('a blank is a question only where something has to follow', async () => {
