@@ -1,0 +1,54 @@
+/**
+ * The pictures of the pages of grammar/: each shows what the example right above it prints. UPDATE=1 writes them. Every page that
+ * tells a subject has a picture, of its own or kept by another test.
+ */
+
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { compileText } from './compile.js';
+import { type Crop, kept, picture } from './pictures.js';
+
+/** Which part of what the example prints, by the name of the picture. */
+const PICTURES: Readonly<Record<string, Crop>> = {
+  time: { rows: [1, 42] },
+  timeline: { rows: [1, 24] },
+  charts: 'charts',
+  sharing: { rows: [1, 36] },
+  cels: { rows: [1, 18] },
+  numbering: { rows: [1, 36] },
+  light: { rows: [1, 27] },
+};
+
+/** Written out of the sources, or lists of links: pages without a subject to be shown. */
+const NONE = ['README.md', 'messages.md', 'glossary.md', 'index.md'];
+const pages = readdirSync('grammar').filter((name) => name.endsWith('.md') && !NONE.includes(name));
+const textOf = (page: string) => readFileSync(`grammar/${page}`, 'utf8');
+
+const shown = pages.flatMap((page) =>
+  [
+    ...textOf(page).matchAll(
+      /^```cut([^\n]*)\n([\s\S]*?)^```$(?:(?!^```)[\s\S])*?\]\(pictures\/pages\/(\w[\w-]*)\.svg\)$/gm,
+    ),
+  ].map(([, words, text, name]) => ({ page, words: words!, text: text!, name: name! })),
+);
+
+describe('the picture', () => {
+  test.each(shown)('$name of $page is what the example above it prints', ({ words, text, name }) => {
+    const head = [
+      /^cut /m.test(text) ? '' : 'cut 1\n',
+      /^time /m.test(text) ? '' : `time ${/time=(\S+)/.exec(words)?.[1] ?? '5+0'}\n`,
+    ].join('');
+    const { solved } = compileText(head + text);
+    const [is, should] = kept(`grammar/pictures/pages/${name}.svg`, picture(solved!, PICTURES[name]!));
+    expect(is).toBe(should);
+  });
+
+  test('of each name is shown once, and there is no other', () => {
+    expect(shown.map(({ name }) => name).sort()).toEqual(Object.keys(PICTURES).sort());
+    expect(readdirSync('grammar/pictures/pages').sort()).toEqual(
+      Object.keys(PICTURES)
+        .map((name) => `${name}.svg`)
+        .sort(),
+    );
+  });
+});
