@@ -7,8 +7,8 @@ import { describe, expect, test } from 'vitest';
 const options = await extractOptions('./.dependency-cruiser.mjs');
 const tsConfig = extractTsConfig('./tsconfig.json');
 
-async function cruised(more: ICruiseOptions = {}): Promise<ICruiseResult> {
-  const { output } = await cruise(['src'], { ...options, ...more, validate: true }, {}, { tsConfig });
+async function cruised(folder = 'src', more: ICruiseOptions = {}): Promise<ICruiseResult> {
+  const { output } = await cruise([folder], { ...options, ...more, validate: true }, {}, { tsConfig });
   return output as ICruiseResult;
 }
 
@@ -44,7 +44,10 @@ describe('the arrows of the pipeline', async () => {
         to: { path: 'display-list' },
       },
     ];
-    const { summary } = await cruised({ ruleSet: { forbidden } });
+    const { summary } = await cruised('src/print', {
+      doNotFollow: { path: '^src/(?!print)' },
+      ruleSet: { forbidden },
+    });
     expect(summary.violations.some(({ from }) => from === 'src/print/pdf.ts')).toBe(true);
   });
 });

@@ -4,6 +4,13 @@ import { type Host, LARGEST_FILE, type Reading, type TemporaryFile, TOO_LARGE } 
 import type { RunningProgram } from './running-program.js';
 import { shippedEnglishWords, shippedFont, shippedPage } from './shipped-files.js';
 
+let words: Reading<string> | undefined;
+/** Read once for all hosts of a process: a quarter of a second, where the sources run unbundled. */
+const readWords = (): Reading<string> => {
+  words ??= shippedEnglishWords();
+  return words;
+};
+
 /** What a test sets before, and looks at after. Paths are absolute, with `/`. */
 export interface MemoryHost extends Host {
   readonly files: Map<string, Uint8Array>;
@@ -197,7 +204,7 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
     },
     env: (name) => host.variables.get(name),
     font: shippedFont,
-    englishWords: shippedEnglishWords,
+    englishWords: readWords,
     livePage: shippedPage,
     colour: false,
     cwd: '/work',

@@ -15,8 +15,12 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { shippedEnglishWords } from '../../../src/host/shipped-files.js';
+import { englishDictionary } from '../../../src/sound/english-dictionary.js';
 import { program } from '../../bundle.js';
 import { faults } from '../../qpdf.js';
+import { synthesise } from '../../sound/speech-synthesis.js';
+import { wave } from '../../sound/wave-writer.js';
 import { Dice } from './dice.js';
 import { generateEpisode } from './generate.js';
 import { type Files, withCuts } from './world.js';
@@ -138,18 +142,17 @@ test.each([
 
 /** Commands that write the texts themselves: each of them is as it was or as it is to be, and never lost. */
 test.each([
-  { kills: 5, argv: ['format', '.'] },
-  { kills: 5, argv: ['number', '.'] },
-  { kills: 2, argv: ['new', 'cut', '99'] },
+  { kills: 5, argv: ['format', '.'], world: untidyTexts },
+  { kills: 5, argv: ['number', '.'], world: untidyTexts },
+  { kills: 3, argv: ['listen', '.', '--write'], world: spokenTexts },
+  { kills: 2, argv: ['new', 'cut', '99'], world: untidyTexts },
 ])(
   '$kills times, $argv: no text is lost, and the next run does the rest',
   { timeout: TIMEOUT },
-  async ({ kills, argv }) => {
+  async ({ kills, argv, world }) => {
     const home = join(folder, `texts ${argv[0]}`);
     const dice = new Dice(51);
-    const texts = withCuts(generateEpisode({ cuts: 12, seed: 9, meanFrames: 40 }).files, (text) =>
-      text.replaceAll(': ', ':   '),
-    );
+    const texts = world();
     const restore = (): void => {
       rmSync(home, { recursive: true, force: true });
       for (const [name, text] of Object.entries(texts)) {
@@ -198,13 +201,33 @@ test.each([
   },
 );
 
-/** Texts of a folder and those below it, by their names there. */
+function untidyTexts(): Record<string, string | Buffer> {
+  return withCuts(generateEpisode({ cuts: 12, seed: 9, meanFrames: 40 }).files, (text) =>
+    text.replaceAll(': ', ':   '),
+  );
+}
+
+/** Cuts with a recording in which somebody says what they have. */
+function spokenTexts(): Record<string, string | Buffer> {
+  const words = shippedEnglishWords();
+  if (!words.ok) throw new Error(words.reason);
+  const spoken = [{ at: 0.5, text: 'Wait for me!' }];
+  const { samples, rate } = synthesise(3, spoken, englishDictionary(words.value));
+  const text = (number: number): string =>
+    `cut ${number}\ntime 3+0\nA: 1..\ntrack "a.wav"\nvoice "Nao" 1+1..2+0 "Wait for me!"\n`;
+  return {
+    'a.wav': wave(samples, { rate }),
+    ...Object.fromEntries([1, 2, 3, 4, 5, 6].map((number) => [`c${number}.cut`, text(number)])),
+  };
+}
+
+/** Files of a folder and those below it, by their names there, a character a byte. */
 function allIn(home: string): Map<string, string> {
   const names = readdirSync(home, { recursive: true, encoding: 'utf8' });
   return new Map(
     names
       .filter((name) => statSync(join(home, name)).isFile())
-      .map((name) => [name, readFileSync(join(home, name), 'utf8')]),
+      .map((name) => [name, readFileSync(join(home, name), 'latin1')]),
   );
 }
 
