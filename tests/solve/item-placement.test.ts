@@ -198,6 +198,94 @@ test('a timeline that names no drawing is too short', () => {
   );
 });
 
+describe('what is said of places', () => {
+  /** Parameters, notes and fix of the messages with this code; `span` as the text that it names. */
+  const said = (rows: number, items: string, code: string) => {
+    const text = `cut 1\ntime ${rows}\nA: ${items}\n\n`;
+    return shown(rows, items)
+      .diagnostics.filter((one) => one.code === code)
+      .map(({ parameters, notes, fix }) => ({
+        ...parameters,
+        notes: notes.map(({ note, span }) => [note, span && text.slice(span.start, span.end)]),
+        fix: fix && { ...fix, edits: fix.edits.map((edit) => edit.text) },
+      }));
+  };
+
+  test.each([
+    // What is held until an @ has to be seen: a drawing for a frame, a group up to its last drawing.
+    ['1 2 3 @5 4..', { variant: 'unseen', frame: 5, seen: 5 }, '3'],
+    ['(1-2-)*2 @9 3..', { variant: 'unseen', frame: 9, seen: 15 }, '(1-2-)*2'],
+    ['(1 2):6 @5 3..', { variant: 'unseen', frame: 5, seen: 5 }, '(1 2):6'],
+    ['1 2.. @3 3..', { variant: 'unseen', frame: 3, seen: 3 }, '2..'],
+    // What has a length of its own has it.
+    ['1:6 @5 2..', { variant: 'exposed', frame: 5, until: 6 }, '1:6'],
+    ['(1 2):6 @6 3..', { variant: 'exposed', frame: 6, until: 6 }, '(1 2):6'],
+  ])('%s goes backwards', (items, wanted, before) => {
+    expect(said(24, items, 'at-backwards')).toEqual([
+      { ...wanted, notes: [['item-before', before]], fix: undefined },
+    ]);
+  });
+
+  test.each(['1:4 @5 2..', '(1 2)*2 @8 3..', '(1 2).. @2 3..', '1:4 2 @6 3..'])('%s does not', (items) => {
+    expect(shown(24, items).codes.filter((code) => code.startsWith('error'))).toEqual([]);
+  });
+
+  test.each([
+    ['1:4 @9 2..', { last: 4, frame: 9 }, '1:4', { action: 'expose-for', frames: 8, edits: ['8'] }],
+    ['1 (1-2-):6 @11 3..', { last: 8, frame: 11 }, '(1-2-):6', { action: 'repeat-until', edits: ['..'] }],
+  ])('%s leaves a gap', (items, wanted, before, fix) => {
+    expect(said(24, items, 'at-gap')).toEqual([{ ...wanted, notes: [['item-before', before]], fix }]);
+  });
+
+  test('an @ behind the last row is told with the rows, and not also as too long', () => {
+    expect(said(12, '1 @13 2:4', 'at-past-end')).toMatchObject([{ frame: 13, rows: 12 }]);
+    expect(said(12, '1 @13 2:4', 'timeline-long')).toEqual([]);
+    expect(said(12, '1 @12 2', 'at-past-end')).toEqual([]);
+  });
+
+  test.each(['1 @5 @7 2..', '1 @5'])('%s: an @ before nothing is taken out', (items) => {
+    expect(said(12, items, 'at-nothing')).toEqual([{ notes: [], fix: { action: 'take-out', edits: [''] } }]);
+  });
+
+  test('what crosses the end is cut where it is the last item', () => {
+    const long = (rows: number, items: string) =>
+      said(rows, items, 'timeline-long').map(({ fix, ...rest }) => [
+        (rest as { shown?: unknown }).shown,
+        fix,
+      ]);
+    expect(long(6, '1 2:8')).toEqual([[10, { action: 'expose-for', frames: 4, edits: ['4'] }]]);
+    expect(long(7, '1 2 3 4')).toEqual([[8, { action: 'hold-until', edits: ['..'] }]]);
+    expect(long(5, '1 2 3 4')).toEqual([[8, undefined]]);
+    // Longer than anybody can count.
+    expect(long(6, '((((1)*9999)*9999)*9999)*9999')).toEqual([
+      [null, { action: 'repeat-until', edits: ['..'] }],
+    ]);
+  });
+
+  test('what stops short is told with what it shows', () => {
+    expect(said(24, '1--2', 'timeline-short')).toMatchObject([
+      { level: 'A', shown: 8, rows: 24, fix: { action: 'hold-until', edits: ['..'] } },
+    ]);
+    expect(said(24, 'on 1', 'timeline-short')).toMatchObject([{ level: 'A', shown: 0, rows: 24 }]);
+  });
+});
+
+describe('a way there and back inside a pass', () => {
+  test.each([
+    // 1 2 2 3 3 3 2 2, and so on: 3 is on frames 3 to 5.
+    ['(1:1 2:2 3:3)<>*2', 7, 2, 6, 2],
+    ['(1:1 2:2 3:3)<>*2', 4, 3, 3, 3],
+    ['(1:1 2:2 3:3)<>*2', 15, 2, 14, 2],
+  ])('%s on frame %d', (text, offset, key, start, frames) => {
+    const found = leafAt(items(text), offset);
+    expect([nameOf(found.leaf), found.start, found.frames]).toEqual([String(key), start, frames]);
+  });
+
+  test('ends at once where there is nothing but references', () => {
+    expect(lastOfPass(group('(1.1:2 1.2:2)*2'))).toBeNull();
+  });
+});
+
 describe('a placed item', () => {
   /** Start and frames of each item of a timeline. */
   const placed = (rows: number, items: string, lines = '') => {

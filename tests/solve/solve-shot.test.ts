@@ -68,7 +68,7 @@ describe('a level that is recalled', () => {
   test('is not solved again, and its messages are told as if it had been', () => {
     const asked: string[] = [];
     const known = solveText(text).solved.levels[2]!;
-    const { solved, codes } = solveText('cut 1\ntime 8\nA: 1..\nB: 1--3\n', {
+    const { solved, codes } = solveText('cut 1\ntime 0+8\nA: 1..\nB: 1--3\n', {
       recall: (level, solve, report) => {
         asked.push(level.name);
         return level.name === 'B' ? known : solve(report);
