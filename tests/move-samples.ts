@@ -16,6 +16,7 @@ const field = (name: string, widthMm: number) => ({
   notation: 'percent' as const,
   span,
   sizeSpan: null,
+  placeSpan: null,
 });
 const FIELDS = [field('P', 254), field('Q', 200)] as const;
 

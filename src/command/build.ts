@@ -2,6 +2,7 @@ import type { Command } from 'commander';
 import { buildCuts } from '../build/build-cuts.js';
 import { BUILD_TOOLS, type BuildTool } from '../build/build-file.js';
 import { EXTENTS, PARTS } from '../build/print-plan.js';
+import { UsageError } from '../build/usage-error.js';
 import { findAll } from '../episode/batch.js';
 import type { Host } from '../host/host.js';
 import { type Asked, noting, snapshot } from '../host/overlay-host.js';
@@ -98,7 +99,12 @@ export function define(command: Command, context: CommandContext): Command {
     });
 }
 
+/** Names of pictures and films: what is built is a PDF, under whatever name. */
+const NO_PDF = /\.(png|jpe?g|gif|tiff?|svg|webp|mp4|mov)$/i;
+
 async function build(host: Host, named: readonly string[], options: BuildOptions): Promise<number> {
+  if (options.output && NO_PDF.test(options.output))
+    throw new UsageError('option-value', options.output, { variant: 'pdf-ending' });
   const plan = printPlanOf(options, named);
   const shard = shardOption(options);
   const files = await filesOr(host, named, 'build');

@@ -79,6 +79,9 @@ export async function newCut(host: Host, number: string | undefined, options: Ne
     const { diagnostics } = compile(host, path, episode, { name, bytes });
     const fault = diagnostics.find(({ severity, span }) => severity === 'error' && span.file === name);
     if (fault) throw badWord(options, text.slice(fault.span.start, fault.span.end), fault);
+    // `--time 5` is five frames.
+    const few = diagnostics.filter(({ code }) => code === 'time-in-frames');
+    reporter.report(few, new Map([[name, text]]));
   }
   for (const { path, name, text } of placed) {
     if (path === null) host.out(text);

@@ -173,3 +173,12 @@ describe('a cut out of a table', () => {
     expect(names(host)).toEqual(before);
   });
 });
+
+test('a time in frames that was probably meant in seconds is told', async () => {
+  const host = memoryHost();
+  expect(await run(host, 'new', 'cut', '5', '--time', '5')).toBe(0);
+  expect(host.complaints()).toContain('Hint: This cut lasts 5 frames; were seconds meant, `5+0`?');
+  const other = memoryHost();
+  await run(other, 'new', 'cut', '5', '--time', '5+0');
+  expect(other.complaints()).not.toContain('Hint');
+});

@@ -80,6 +80,7 @@ export interface Fixes {
   readonly 'double-backslash': None;
   readonly 'leave-quick-out': None;
   /** Make a field so wide. */
+  readonly 'place-field': { readonly field: string; readonly place: string };
   readonly 'size-field': { readonly field: string; readonly size: string };
   readonly 'write-plain': /** The same of something that is no piece of a text. */ {
     readonly written: string;

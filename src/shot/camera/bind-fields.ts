@@ -20,6 +20,7 @@ export function standardField({ field }: Settings, span: Span): Field {
     notation: 'full',
     span,
     sizeSpan: null,
+    placeSpan: null,
   };
 }
 
@@ -43,6 +44,7 @@ export function makeField(
     notation: size.form,
     span,
     sizeSpan: size.span,
+    placeSpan: place?.span ?? null,
   };
 }
 

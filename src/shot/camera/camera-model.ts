@@ -27,6 +27,8 @@ export interface Field {
   readonly span: Span;
   /** Where its size is written; null for the standard field, which is written nowhere. */
   readonly sizeSpan: Span | null;
+  /** Where its centre stands, without `at`; null where it is not said. */
+  readonly placeSpan: Span | null;
 }
 
 /** How a leg's way is spread over its steps. */

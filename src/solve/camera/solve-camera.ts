@@ -204,5 +204,6 @@ function standardField(camera: Camera, { settings }: CameraContext): Field {
     notation: 'full',
     span: camera.rest.span,
     sizeSpan: null,
+    placeSpan: null,
   };
 }

@@ -39,6 +39,7 @@ export function field(name: string, more: Partial<Field> = {}): Field {
     notation: 'percent',
     span: span(),
     sizeSpan: null,
+    placeSpan: null,
     ...more,
   };
 }

@@ -77,6 +77,7 @@ export const fixes: ShortTexts<Fixes> = {
   'write-small': () => 'write a small letter',
   'double-backslash': () => 'type the backslash twice',
   'leave-quick-out': () => 'leave `quick` out',
+  'place-field': ({ field, place }) => `put field ${field} at ${place}, where the graduations end`,
   'size-field': ({ field, size }) => `make field ${field} ${size} wide`,
   'write-plain': ({ written }) => `write ${written}`,
   'write-each': ({ written }) => `write \`${written.join('` and `')}\``,

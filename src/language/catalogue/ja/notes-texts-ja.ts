@@ -94,6 +94,7 @@ export const fixes: ShortTexts<Fixes> = {
   'unpin-names': ({ names }) => `${names.join(' ')} の番号を欠番にする`,
   'add-line': ({ line }) => `\`${line}\` を足す`,
   'turn-clockwise': () => '右回りにする',
+  'place-field': ({ field, place }) => `フレーム ${field} を目盛りの終わる ${place} に置く`,
   'size-field': ({ field, size }) => `フレーム ${field} の幅を ${size} にする`,
   'paint-on': ({ size }) => `用紙を ${size} にする`,
 };

@@ -58,7 +58,7 @@ function byHand(move: Move, leg: Leg<unknown>, mm: readonly number[], path: Path
   const total = mm.reduce((sum, step) => sum + step, 0);
   const wayMm = handSteps === 'width' ? legWidth(path) : legWay(path);
   if (Math.abs(total - wayMm) <= SAME_MM + 1e-9) return;
-  const fix = handSteps === 'width' ? sizedField(leg, total) : undefined;
+  const fix = handSteps === 'width' ? sizedField(leg, total) : placedField(move, leg, total / wayMm);
   report(
     diagnose(
       'steps-sum',
@@ -76,6 +76,24 @@ function sizedField({ from, to, span }: Leg<unknown>, totalMm: number): Fix | un
   if (last.sizeSpan?.file !== span.file || !(width > 0)) return undefined;
   const size = `${figure(width, { decimals: 6 })}mm`;
   return { action: 'size-field', field: last.name, size, edits: [{ span: last.sizeSpan, text: size }] };
+}
+
+/** The field that a pan goes to, where the graduations end on the straight way to it, if its place stands in the same file. */
+function placedField(move: Move, leg: Leg<unknown>, share: number): Fix | undefined {
+  if (move.kind !== 'pan' || leg.passing.length > 0 || !Number.isFinite(share)) return undefined;
+  const [first, last] = [leg.from, leg.to] as readonly Field[] as readonly [Field, Field];
+  if (last.sizeSpan === null || last.sizeSpan.file !== leg.span.file) return undefined;
+  const [x, y] = [first.xMm + (last.xMm - first.xMm) * share, first.yMm + (last.yMm - first.yMm) * share].map(
+    (mm) => figure(mm, { decimals: 3 }),
+  );
+  const place = `${x},${y}`;
+  const end = { ...last.sizeSpan, start: last.sizeSpan.end };
+  return {
+    action: 'place-field',
+    field: last.name,
+    place,
+    edits: [last.placeSpan ? { span: last.placeSpan, text: place } : { span: end, text: ` at ${place}` }],
+  };
 }
 
 function fairing(

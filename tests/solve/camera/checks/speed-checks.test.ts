@@ -1,7 +1,9 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { messageOf, noteOf } from '../../../../src/language/message.js';
+import { withEdits } from '../../../../src/language/statement-reader.js';
 import type { Field, Move, Spacing } from '../../../../src/shot/camera/camera-model.js';
 import { asSeen } from '../../../../src/solve/camera/checks/speed-checks.js';
+import { compileText } from '../../../compile.js';
 import {
   codes,
   FULL,
@@ -199,4 +201,16 @@ it('sees a move on twos as its whole steps', () => {
 
 it('sees two moves with a rest between them as two', () => {
   expect([...asSeen(Float64Array.of(0, 1, 0, 0, 0, 0, 0, 1))]).toEqual([0, 1, 0, 0, 0, 0, 0, 1]);
+});
+
+test.each([
+  ['full at 20,0', 'full at 10,0'],
+  ['full at 0,-20', 'full at 0,-10'],
+])('graduations of a pan that miss its field at %s offer where they end', (place, mended) => {
+  const text = `cut 1\ntime 1+0\nA: 1..\nfield B ${place}\npan full@1 > B@5 steps 1 2 3 4\n`;
+  const found = compileText(text).diagnostics.find(({ code }) => code === 'steps-sum')!;
+  const edits = found.fix!.edits.map(({ span, text: written }) => ({ ...span, text: written }));
+  const after = withEdits(text, edits);
+  expect(after).toContain(`field B ${mended}\n`);
+  expect(compileText(after).diagnostics.map(({ code }) => code)).not.toContain('steps-sum');
 });
