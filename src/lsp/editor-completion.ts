@@ -183,14 +183,14 @@ function codeBegun({ entry, tokens, from }: StatementAtCursor, typed: string): n
 }
 
 /** Codes that begin so: first those that the cut gives, then the others. */
-function acceptable({ compiled }: Analysis, begun: string): CompletionItem[] {
+function acceptable({ compiled, language }: Analysis, begun: string): CompletionItem[] {
   const given = new Set(compiled?.diagnostics.map(({ code }) => code));
   return acceptableCodes()
     .filter((code) => code.startsWith(begun))
     .map((code) => ({
       label: code,
       kind: CompletionItemKind.EnumMember,
-      detail: aboutCode(code, 'en').title,
+      detail: aboutCode(code, language).title,
       sortText: `${given.has(code) ? 0 : 1}${code}`,
     }));
 }

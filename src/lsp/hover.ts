@@ -6,6 +6,8 @@ import type { Span } from '../language/diagnostic.js';
 import { aboutCode } from '../language/message.js';
 import { byWord } from '../language/statements/statement-table.js';
 import type { Position, Statement, Time, Tree } from '../language/tree.js';
+import type { UserLanguage } from '../language/user-language.js';
+import { pageIn, referenceWords } from '../reference/reference-language.js';
 import { holdsWord, ruleOf, statementPages } from '../reference/statement-pages.js';
 import { FRAMES_A_FOOT } from '../shot/settings.js';
 import { figure } from '../words/number-format.js';
@@ -57,7 +59,7 @@ function hoverTextAt(workspace: Workspace, analysis: Analysis, offset: number): 
   const statement = tree.statements.find(({ span }) => spanTouches(span, offset));
   if (!statement) return null;
   if (statement.kind === 'accept' && spanTouches(statement.code.span, offset)) {
-    const text = codeText(statement.code.text);
+    const text = codeText(statement.code.text, analysis.language);
     return text ? { span: statement.code.span, text } : null;
   }
   const named = nameAtOffset(index, offset);
@@ -94,7 +96,7 @@ function hoverTextAt(workspace: Workspace, analysis: Analysis, offset: number): 
   }
   if (spanTouches(statement.word, offset) && statement.kind !== 'timeline') {
     const word = analysis.text.text.slice(statement.word.start, statement.word.end);
-    const text = [made, statementText(word)].filter((one) => one !== null).join('\n\n');
+    const text = [made, statementText(word, analysis.language)].filter((one) => one !== null).join('\n\n');
     if (text) return { span: statement.word, text };
   }
   const text = [wordInside(analysis, statement, offset), made].filter((one) => one !== null).join('\n\n');
@@ -159,16 +161,17 @@ function framesOf(time: Time, tree: Tree, fps: number): number | null {
 
 /** A message by its code. */
 /** What a message means, as Markdown; null where there is none of that code. */
-export function codeText(code: string): string | null {
+export function codeText(code: string, language: UserLanguage): string | null {
   if (!Object.hasOwn(catalogue, code)) return null;
-  const { title, explanation } = aboutCode(code as Code, 'en');
-  return `**${code}** (${catalogue[code as Code].severity}): ${title}\n\n${explanation}`;
+  const { title, explanation } = aboutCode(code as Code, language);
+  const severity = referenceWords(language).severities[catalogue[code as Code].severity];
+  return `**${code}** (${severity}): ${title}\n\n${explanation}`;
 }
 
 /** A statement's first word: what it says, an example, what may stand in it. */
-export function statementText(word: string): string | null {
+export function statementText(word: string, language: UserLanguage): string | null {
   const name = word.normalize('NFKC');
-  const page = byWord.has(name) ? statementPages[name] : undefined;
+  const page = byWord.has(name) && statementPages[name] ? pageIn(name, language) : undefined;
   if (!page) return null;
   const parts = page.parts.map(([written, meaning]) => `- \`${written}\`: ${meaning}`);
   return [
@@ -183,7 +186,7 @@ export function statementText(word: string): string | null {
 
 /** A word inside a statement, such as `ease`; null where the cursor is on none, or on a name that is spelt like one. */
 export function wordInside(
-  { parsed, index, text }: Analysis,
+  { parsed, index, text, language }: Analysis,
   statement: Statement,
   offset: number,
 ): string | null {
@@ -192,7 +195,8 @@ export function wordInside(
   if (index.names.some(({ span }) => span.start === token.span.start)) return null;
   const word = token.kind.slice(1, -1);
   const first = text.text.slice(statement.word.start, statement.word.end).normalize('NFKC');
-  const page = statementPages[statement.kind === 'timeline' ? 'timeline' : first];
+  const name = statement.kind === 'timeline' ? 'timeline' : first;
+  const page = statementPages[name] ? pageIn(name, language) : undefined;
   const part = page?.parts.find(([written]) => holdsWord(written, word));
   return part ? `\`${part[0]}\`: ${part[1]}` : null;
 }

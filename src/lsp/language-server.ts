@@ -20,7 +20,10 @@ import { version } from '../../package.json';
 import type { CutPrinter } from '../build/cut-printer.js';
 import { MANIFEST } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
+import { loadMessages } from '../language/message.js';
 import type { TextRange } from '../language/source.js';
+import { userLanguage } from '../language/user-language.js';
+import { loadReference } from '../reference/reference-language.js';
 import { lensesIn } from './code-lenses.js';
 import { type AtPlace, type AtRow, type AtText, CutPageStore, placeOf, rowsAt } from './cut-pages.js';
 import { linksIn } from './document-links.js';
@@ -83,7 +86,7 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
   /** Something else has changed than the text that is being typed. */
   let elsewhere = false;
 
-  connection.onInitialize((params): InitializeResult => {
+  connection.onInitialize((params): InitializeResult | Promise<InitializeResult> => {
     client = clientOf(params);
     const folder = params.workspaceFolders?.[0]?.uri ?? params.rootUri;
     const root = folder ? pathOf(folder) : null;
@@ -93,10 +96,15 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
         ? 'utf-8'
         : 'utf-16';
     if (root !== null) workspace.root(root);
-    return {
+    const answer = {
       serverInfo: { name: 'cutwright', version },
       capabilities: capabilities(workspace.encoding, client.commands),
     };
+    workspace.language = userLanguage(host, params.locale);
+    if (workspace.language === 'en') return answer;
+    return Promise.all([loadMessages(workspace.language), loadReference(workspace.language)]).then(
+      () => answer,
+    );
   });
 
   connection.onInitialized(() => {
@@ -284,7 +292,7 @@ export function serve(connection: Connection, host: Host): { readonly isShut: ()
     return found;
   });
   connection.onExecuteCommand(({ command, arguments: [code] = [] }) => {
-    const text = command === EXPLAIN ? codeText(String(code)) : null;
+    const text = command === EXPLAIN ? codeText(String(code), workspace.language) : null;
     // For an editor that shows no Markdown: it is read as it stands.
     if (text !== null && !client?.commands.has(EXPLAIN))
       void connection.sendNotification(ShowMessageNotification.type, {

@@ -36,12 +36,12 @@ interface PlacedDiagnostic {
 }
 
 /** Those of the text itself; errors of files that it depends on stand where it names them. */
-function placedDiagnostics({ compiled, episode, name }: Analysis): PlacedDiagnostic[] {
+function placedDiagnostics({ compiled, episode, name, language }: Analysis): PlacedDiagnostic[] {
   const uses = (compiled?.tree?.statements ?? []).flatMap((one) => (one.kind === 'use' ? [one.path] : []));
   const start = { file: name, start: 0, end: 0 };
   return (compiled ?? episode).diagnostics.flatMap((diagnostic): PlacedDiagnostic[] => {
     const { span, severity, notes } = diagnostic;
-    const message = messageOf(diagnostic, 'en');
+    const message = messageOf(diagnostic, language);
     if (span.file === name) return [{ diagnostic, at: span, message }];
     if (severity !== 'error' || !compiled) return [];
     const named = uses.find(({ text }) => basename(text) === basename(span.file)) ?? uses[0];
@@ -49,7 +49,7 @@ function placedDiagnostics({ compiled, episode, name }: Analysis): PlacedDiagnos
       {
         diagnostic: { ...diagnostic, notes: [{ note: 'stands-here', span }, ...notes] },
         at: span.file === episode.file || !named ? start : named.span,
-        message: `In ${span.file}: ${message}`,
+        message: language === 'ja' ? `${span.file}：${message}` : `In ${span.file}: ${message}`,
       },
     ];
   });
@@ -93,10 +93,15 @@ function shown(
     const { span } = note;
     const place = span && placeIn(workspace, analysis, span.file);
     return span && place
-      ? [{ location: { uri: place.uri, range: place.text.range(span) }, message: noteOf(note, 'en') }]
+      ? [
+          {
+            location: { uri: place.uri, range: place.text.range(span) },
+            message: noteOf(note, analysis.language),
+          },
+        ]
       : [];
   });
-  const unplaced = notes.filter(({ span }) => !span).map((note) => `\n${noteOf(note, 'en')}`);
+  const unplaced = notes.filter(({ span }) => !span).map((note) => `\n${noteOf(note, analysis.language)}`);
   return {
     range: analysis.text.range(at),
     severity: SEVERITIES[severity],
@@ -118,7 +123,9 @@ export function actionsAt(
     const { fix } = one.diagnostic;
     if (!fix || one.at.start > end || one.at.end < start) return [];
     const edit = workspaceEdit(workspace, analysis, fix.edits);
-    return edit ? [{ ...mend(workspace, analysis, one, actionOf(fix, 'en'), edit), isPreferred: true }] : [];
+    return edit
+      ? [{ ...mend(workspace, analysis, one, actionOf(fix, analysis.language), edit), isPreferred: true }]
+      : [];
   });
 }
 
@@ -131,7 +138,7 @@ export function codeActionOf(
   edits: readonly SourceEdit[],
 ): CodeAction[] {
   const edit = workspaceEdit(workspace, analysis, edits);
-  const placed = { diagnostic, at: diagnostic.span, message: messageOf(diagnostic, 'en') };
+  const placed = { diagnostic, at: diagnostic.span, message: messageOf(diagnostic, analysis.language) };
   return edit ? [mend(workspace, analysis, placed, title, edit)] : [];
 }
 

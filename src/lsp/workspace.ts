@@ -11,6 +11,7 @@ import { findUses, type Used } from '../episode/used-files.js';
 import type { Host } from '../host/host.js';
 import { type Asked, noting, overlay } from '../host/overlay-host.js';
 import { type Parsed, parse } from '../language/parse.js';
+import type { UserLanguage } from '../language/user-language.js';
 import { DocumentText, type Encoding } from './document-text.js';
 import { type NameIndex, nameIndexOf } from './name-index.js';
 
@@ -34,6 +35,8 @@ export interface Analysis {
   /** Tokens and comments; read at the first question. */
   readonly parsed: Parsed;
   readonly index: NameIndex;
+  /** In which messages and the reference are told. */
+  readonly language: UserLanguage;
 }
 
 /** A cut of the disk or of the editor, as far as its names go. */
@@ -56,6 +59,8 @@ export class Workspace {
   /** By uri. */
   readonly open = new Map<string, OpenDocument>();
   encoding: Encoding = 'utf-16';
+  /** That of the editor's own menus, where it says; its tables have to be loaded. */
+  language: UserLanguage = 'en';
   private readonly texts = new Map<string, string>();
   private disk: Host;
   private host: Host;
@@ -209,6 +214,7 @@ export class Workspace {
       text,
       episode,
       compiled,
+      language: this.language,
       get parsed() {
         parsed ??= parse(name, manifest ? '' : text.text);
         return parsed;

@@ -77,7 +77,7 @@ describe('a word of the language', () => {
   test('at the beginning of a statement has its page', async () => {
     const one = await said('cut 1\nti|me 1+0\nA: 1..\n');
     expect(one!.of).toBe('time');
-    expect(one!.text).toBe(statementText('time'));
+    expect(one!.text).toBe(statementText('time', 'en'));
     expect(one!.text).toMatch(/^\*\*time\*\*: .+\n\n```cut\ntime /);
   });
 
@@ -87,12 +87,12 @@ describe('a word of the language', () => {
   });
 
   test('in full width is the same word', () => {
-    expect(statementText('ｔｉｍｅ')).toBe(statementText('time'));
+    expect(statementText('ｔｉｍｅ', 'en')).toBe(statementText('time', 'en'));
   });
 
   test('that begins no statement has no page', () => {
-    expect(statementText('ease')).toBeNull();
-    expect(statementText('constructor')).toBeNull();
+    expect(statementText('ease', 'en')).toBeNull();
+    expect(statementText('constructor', 'en')).toBeNull();
   });
 });
 

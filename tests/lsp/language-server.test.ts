@@ -17,7 +17,7 @@ const uri = 'file:///work/a.cut';
 let client: ProtocolConnection | null = null;
 afterEach(() => client?.dispose());
 
-async function editing() {
+async function editing(locale?: string) {
   const host = memoryHost();
   const [up, down] = [new PassThrough(), new PassThrough()];
   serve(
@@ -29,7 +29,12 @@ async function editing() {
   const sent: PublishDiagnosticsParams[] = [];
   connection.onNotification('textDocument/publishDiagnostics', (one) => void sent.push(one));
   connection.listen();
-  await connection.sendRequest('initialize', { processId: null, rootUri: null, capabilities: {} });
+  await connection.sendRequest('initialize', {
+    processId: null,
+    rootUri: null,
+    capabilities: {},
+    ...(locale === undefined ? {} : { locale }),
+  });
   await connection.sendNotification('initialized', {});
   /** An answer has come to what was asked after all else: the server has heard and sent it all. */
   const settle = () => connection.sendRequest('textDocument/foldingRange', { textDocument: { uri } });
@@ -47,6 +52,9 @@ async function editing() {
       });
       await settle();
     },
+    said: () => sent.flatMap(({ diagnostics }) => diagnostics.map(({ message }) => message)),
+    hover: (line: number, character: number) =>
+      connection.sendRequest('textDocument/hover', { textDocument: { uri }, position: { line, character } }),
     shutdown: () => connection.sendRequest('shutdown'),
     pass: async (ms: number) => {
       host.passMs(ms);
@@ -76,4 +84,18 @@ test('after `shutdown` none come any more', async () => {
   await open('cut 1\ntime 1+0\nA: 1\n');
   await shutdown();
   expect(await pass(1000)).toEqual([]);
+});
+
+test("messages and the reference are in the language of the editor's menus", async () => {
+  const text = 'cut 1\ntime 5 + 0\nA: 1..\n';
+  const japanese = await editing('ja');
+  await japanese.open(text);
+  await japanese.pass(5);
+  expect(japanese.said()[0]).toMatch(/^秒とコマの間に空白は入れません。5\+0 と書きます。/);
+  expect(JSON.stringify(await japanese.hover(1, 1))).toContain('カットの尺');
+  client?.dispose();
+  const german = await editing('de');
+  await german.open(text);
+  await german.pass(5);
+  expect(german.said()[0]).toMatch(/^Seconds and frames are written/);
 });
