@@ -177,14 +177,33 @@ describe.skipIf(CHROMIUM === null)('the live view', () => {
     faults.length = 0;
   });
 
-  test('prints one page a sheet of paper, at its size', async () => {
-    const count = await page.$$eval('figure', (all) => all.length);
+  test('prints each page on paper of its size, in its true size, upright and lying', async () => {
+    await page.keyboard.press('n');
+    await sees(() => document.querySelector('[data-part="camera"] svg') !== null);
+    const wanted = await page.$$eval('figure', (all) =>
+      all.map((one) => {
+        const { width, height } = one.querySelector('svg')!.viewBox.baseVal;
+        const sizes = [...one.querySelectorAll('text')].map((text) => Number(text.getAttribute('font-size')));
+        return { size: [width, height], largest: Math.max(...sizes) };
+      }),
+    );
+    // A sheet upright, and a chart that lies.
+    expect(new Set(wanted.map(({ size: [width, height] }) => width! < height!)).size).toBe(2);
     const bytes = await page.pdf({ preferCSSPageSize: true });
     const { getDocument } = await import('pdfjs-dist/legacy/build/pdf.mjs');
     const printed = await getDocument({ data: bytes }).promise;
-    expect(printed.numPages).toBe(count);
-    const { width, height } = (await printed.getPage(1)).getViewport({ scale: 25.4 / 72 });
-    // ISO 216: A4 is 210 × 297 mm.
-    expect([Math.round(width), Math.round(height)]).toEqual([210, 297]);
+    const found = [];
+    for (let i = 1; i <= printed.numPages; i++) {
+      const one = await printed.getPage(i);
+      const { width, height } = one.getViewport({ scale: 25.4 / 72 });
+      const { items } = await one.getTextContent();
+      const sizes = items.flatMap((item) =>
+        'transform' in item ? [(Math.hypot(item.transform[2], item.transform[3]) * 25.4) / 72] : [],
+      );
+      found.push({ size: [Math.round(width), Math.round(height)], largest: Math.max(...sizes) });
+    }
+    expect(found.map(({ size }) => size)).toEqual(wanted.map(({ size }) => size.map(Math.round)));
+    for (const [i, { largest }] of found.entries())
+      expect(largest / wanted[i]!.largest, `page ${i + 1}`).toBeCloseTo(1, 2);
   });
 });

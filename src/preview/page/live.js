@@ -160,7 +160,7 @@ async function drawPages(cut, before, current) {
       if (pages.children[i] !== figure) pages.insertBefore(figure, pages.children[i] ?? null);
   }
   fit();
-  paper(cut.pages[0]);
+  paper(cut.pages);
   await Promise.all(loads);
   if (before && current()) restamp(before.stamp, cut.stamp);
   tellPage();
@@ -183,6 +183,7 @@ function dress(figure, page) {
   figure.dataset.part = page.part;
   figure.style.setProperty('--w', page.width);
   figure.style.setProperty('--h', page.height);
+  figure.style.setProperty('page', paperName(page));
   figure.querySelector('figcaption').textContent = `${PARTS[page.part] ?? page.part}, page ${page.label}`;
 }
 
@@ -221,9 +222,16 @@ function zoom(by) {
 
 const sheet = new CSSStyleSheet();
 document.adoptedStyleSheets = [sheet];
-function paper(page) {
-  if (page) sheet.replaceSync(`@page { size: ${page.width}mm ${page.height}mm; margin: 0 }`);
+/** Each page is printed on paper of its own size: a browser shrinks what is wider than its paper, all pages alike. */
+function paper(pages) {
+  const sizes = new Map(pages.map((page) => [paperName(page), page]));
+  const rules = [...sizes].map(
+    ([name, { width, height }]) => `@page ${name} { size: ${width}mm ${height}mm; margin: 0 }`,
+  );
+  sheet.replaceSync(rules.join('\n'));
 }
+
+const paperName = ({ width, height }) => `paper-${width}-${height}`.replaceAll('.', '_');
 
 // ---- page by page
 
