@@ -40,6 +40,8 @@ export const PICTURES: Readonly<Record<string, readonly Crop[]>> = {
   shake: [{ rows: [1, 40] }],
   sway: [{ rows: [1, 40] }],
   fade: ['memo', { rows: [1, 27] }],
+  wipe: ['memo', { rows: [1, 21] }],
+  iris: ['memo', { rows: [1, 23] }],
   expose: ['memo', { rows: [25, 54] }],
   glow: ['memo', { rows: [25, 54] }],
   effect: ['memo', { rows: [1, 18] }],

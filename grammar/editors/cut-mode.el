@@ -18,7 +18,7 @@
 (defconst cut-statements
   '("cut" "time" "fps" "on" "mark" "stack" "level" "cels" "numbering" "use" "voice" "sound"
     "music" "track" "mouth" "note" "memo" "same" "scene" "take" "artist" "accept" "field" "fix" "pan" "truck" "pull" "follow"
-    "slide" "turn" "shake" "sway" "fade" "expose" "glow" "effect" "overlap" "phrase")
+    "slide" "turn" "shake" "sway" "fade" "wipe" "iris" "expose" "glow" "effect" "overlap" "phrase")
   "The words that start a statement.")
 
 (defconst cut-options

@@ -136,11 +136,15 @@ function manners(
 ): [LightManner, MannerValue, MannerValue][] {
   const all: [LightManner, MannerValue, MannerValue][] = [['levels', levelsOld, levelsNow]];
   if (was.kind === 'fade' && is.kind === 'fade') all.push(['white', was.white, is.white]);
+  if (was.kind === 'wipe' && is.kind === 'wipe') all.push(['towards', was.towards, is.towards]);
+  if (was.kind === 'iris' && is.kind === 'iris') all.push(['centre', centre(was), centre(is)]);
   if (was.kind === 'overlap' && is.kind === 'overlap') all.push(['length', was.length, is.length]);
   if (was.kind === 'effect' && is.kind === 'effect') all.push(['text', was.text, is.text]);
   if (was.kind === 'expose' && is.kind === 'expose') all.push(['shares', shares(was), shares(is)]);
   return all;
 }
+
+const centre = ({ xMm, yMm }: { xMm: number; yMm: number }): string => `${figure(xMm)},${figure(yMm)}`;
 
 const shares = ({ from, to }: { from: number; to: number }): string => {
   const percent = (share: number) => `${figure(share * 100, { decimals: 1 })}%`;

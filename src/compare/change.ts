@@ -283,11 +283,11 @@ export type CameraChange =
   | ({ readonly kind: 'light-manner'; readonly manner: LightManner } & Was<MannerValue> & LightSeen);
 
 export type Manner = 'kind' | 'gives' | 'levels' | 'graduated' | 'on' | Exclude<ParameterName, 'way'>;
-export type LightManner = 'white' | 'levels' | 'shares' | 'text' | 'length';
+export type LightManner = 'white' | 'towards' | 'centre' | 'levels' | 'shares' | 'text' | 'length';
 export type MannerValue = string | number | boolean | null;
 
 export interface LightSeen {
-  readonly light: 'fade' | 'expose' | 'glow' | 'effect' | 'overlap';
+  readonly light: 'fade' | 'wipe' | 'iris' | 'expose' | 'glow' | 'effect' | 'overlap';
   readonly way: 'in' | 'out' | null;
   readonly white: boolean;
   readonly levels: readonly string[];

@@ -5,6 +5,7 @@
 
 import type { Messages } from '../language/catalogue/index.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
+import type { Light } from '../shot/camera/camera-model.js';
 import type { Shot } from '../shot/shot.js';
 import { timecode } from '../shot/time-notation.js';
 import type { EditCut, EpisodeEdit } from './episode-edit.js';
@@ -107,11 +108,26 @@ function event({ cuts, fps }: EpisodeEdit, index: number, reels: readonly string
 /** Fades are in the finished picture, as the sheet orders them: told, so that nobody makes them a second time. */
 function remarks({ solved }: EditCut): string[] {
   return solved.shot.camera.light.flatMap((one) => {
-    if (one.kind !== 'fade') return [];
+    const what = covering(one);
+    if (what === null) return [];
     const { from, to } = one.frames;
-    const what = `${one.way === 'in' ? 'FADE IN FROM' : 'FADE OUT TO'} ${one.white ? 'WHITE' : 'BLACK'}`;
     return [`* COMMENT: ${what} ON FRAMES ${from} TO ${to} OF THE SHEET, DONE IN THE PICTURE`];
   });
+}
+
+/** How a cut comes out of black or white or goes into it, in words; null for other light. */
+function covering(light: Light): string | null {
+  const way = light.kind === 'fade' || light.kind === 'wipe' || light.kind === 'iris' ? light.way : 'in';
+  switch (light.kind) {
+    case 'fade':
+      return `${way === 'in' ? 'FADE IN FROM' : 'FADE OUT TO'} ${light.white ? 'WHITE' : 'BLACK'}`;
+    case 'wipe':
+      return `WIPE ${way.toUpperCase()} ${light.towards.toUpperCase()}`;
+    case 'iris':
+      return `IRIS ${way.toUpperCase()}`;
+    default:
+      return null;
+  }
 }
 
 /** One line of text, without anything that a reader of lines could stumble over. */

@@ -112,12 +112,18 @@ function about(solved: Handed): Json {
     length: shot.length,
     handles: { head: shot.handles.head, tail: shot.handles.tail },
     counts: { ...counts },
-    fades: fades(solved).map(({ way, white, frames: { from, to } }) => ({
-      way,
-      colour: white ? 'white' : 'black',
-      from,
-      to,
-    })),
+    fades: fades(solved).flatMap((fade) =>
+      fade.kind === 'fade'
+        ? [
+            {
+              way: fade.way,
+              colour: fade.white ? 'white' : 'black',
+              from: fade.frames.from,
+              to: fade.frames.to,
+            },
+          ]
+        : [],
+    ),
     spoken: shot.spoken.map(({ kind, speaker, manner, frames: { from, to }, parts }) => ({
       kind,
       speaker,
@@ -129,14 +135,20 @@ function about(solved: Handed): Json {
   };
 }
 
-type Fade = Extract<Light, { kind: 'fade' }>;
+type Fade = Extract<Light, { kind: 'fade' | 'wipe' | 'iris' }>;
 
 /** They are in the finished picture, as the sheet orders them: told, so that nobody makes them a second time. */
 function fades({ shot }: Handed): Fade[] {
-  return shot.camera.light.flatMap((one) => (one.kind === 'fade' ? [one] : []));
+  return shot.camera.light.flatMap((one) =>
+    one.kind === 'fade' || one.kind === 'wipe' || one.kind === 'iris' ? [one] : [],
+  );
 }
 
-function fadeName({ way, white }: Fade): string {
+function fadeName(fade: Fade): string {
+  const { way } = fade;
+  if (fade.kind === 'wipe') return `WIPE ${way.toUpperCase()} ${fade.towards.toUpperCase()}`;
+  if (fade.kind === 'iris') return `IRIS ${way.toUpperCase()}`;
+  const { white } = fade;
   return `${white ? 'W' : 'F'}.${way === 'in' ? 'I' : 'O'}`;
 }
 

@@ -119,7 +119,7 @@ export interface SharedRules {
 
 /** What may stand behind a range. */
 const OPTIONS = new Set(
-  'ease curve steps fair on graduated log carry about cw ccw loop sideways curved every white'
+  'ease curve steps fair on graduated log carry about cw ccw loop sideways curved every white at'
     .split(' ')
     .map(word),
 );

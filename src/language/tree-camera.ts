@@ -22,6 +22,9 @@ export type FieldPlace = Node &
     | { readonly form: 'chart'; readonly north: number; readonly east: number }
   );
 
+/** Where the edge of a wipe travels to. */
+export type WipeDirection = 'left' | 'right' | 'up' | 'down';
+
 export interface Turned extends Node {
   readonly sense: 'cw' | 'ccw';
   readonly degrees: number;
@@ -135,6 +138,20 @@ export type CameraStatement =
             readonly way: 'in' | 'out';
             readonly white: Span | null;
             readonly range: Range;
+          }
+        | {
+            readonly kind: 'wipe';
+            readonly way: 'in' | 'out';
+            /** Where the edge travels to. */
+            readonly towards: WipeDirection;
+            readonly range: Range;
+          }
+        | {
+            readonly kind: 'iris';
+            readonly way: 'in' | 'out';
+            readonly range: Range;
+            /** The centre on the standard field, or null: the middle of the picture. */
+            readonly at: Point | null;
           }
         | {
             readonly kind: 'expose';

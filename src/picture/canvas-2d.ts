@@ -21,6 +21,8 @@ export interface Canvas2D<I> {
   beginPath(): void;
   moveTo(x: number, y: number): void;
   lineTo(x: number, y: number): void;
+  arc(x: number, y: number, radius: number, from: number, to: number, counterClockwise: boolean): void;
+  fill(): void;
   rect(x: number, y: number, width: number, height: number): void;
   clip(): void;
   stroke(): void;

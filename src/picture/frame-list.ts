@@ -12,6 +12,7 @@ import type {
   PictureFrame,
   PictureLayer,
   PictureLevel,
+  PictureOpening,
   SheetBox,
 } from './frame-picture.js';
 
@@ -46,6 +47,7 @@ export function pictureOf({ shot, levels, camera }: SolvedShot): CutPicture {
       black: fadedOn(black, frame),
       white: fadedOn(white, frame),
       share,
+      opening: openingOn(light, frame, field),
     };
   });
   return {
@@ -59,6 +61,36 @@ export function pictureOf({ shot, levels, camera }: SolvedShot): CutPicture {
     ),
     frames,
   };
+}
+
+/**
+ * An edge that travels to the left and uncovers the picture leaves what is right of it, one that covers it what is left of it. A circle is
+ * all of the picture where it reaches the corner that is farthest from its centre.
+ */
+export function openingOn(
+  lights: readonly Light[],
+  frame: number,
+  field: { readonly widthMm: number; readonly heightMm: number },
+): PictureOpening | null {
+  const all = lights.filter((one) => one.kind === 'wipe' || one.kind === 'iris');
+  const now = all.find(({ frames }) => frame >= frames.from && frame <= frames.to);
+  const before = all.findLast(({ frames }) => frames.to < frame);
+  const after = all.find(({ frames }) => frames.from > frame);
+  // Until the next one it stays as the last one has left it; before the first one it is what that one begins with.
+  const light = now ?? before ?? after;
+  if (!light) return null;
+  const steps = light.frames.to - light.frames.from;
+  const way = now ? (steps > 0 ? (frame - now.frames.from) / steps : 1) : before ? 1 : 0;
+  const share = light.way === 'in' ? way : 1 - way;
+  if (share >= 1) return null;
+  if (light.kind === 'iris') {
+    const { xMm, yMm } = light;
+    const farthest = Math.hypot(Math.abs(xMm) + field.widthMm / 2, Math.abs(yMm) + field.heightMm / 2);
+    return { form: 'circle', xMm, yMm, radiusMm: share * farthest };
+  }
+  const ahead = ({ left: 'left', right: 'right', up: 'top', down: 'bottom' } as const)[light.towards];
+  const behind = ({ left: 'right', right: 'left', up: 'bottom', down: 'top' } as const)[light.towards];
+  return { form: 'edge', from: light.way === 'in' ? behind : ahead, share };
 }
 
 interface LevelSource {

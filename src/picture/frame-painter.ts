@@ -2,7 +2,7 @@
 
 import { after, type Box, boxAfter, inverse } from './affine.js';
 import type { Canvas2D } from './canvas-2d.js';
-import type { CutPicture, Matrix, PictureFrame, PictureLayer } from './frame-picture.js';
+import type { CutPicture, Matrix, PictureFrame, PictureLayer, PictureOpening } from './frame-picture.js';
 import { paintPlaceholder } from './placeholder.js';
 
 /** What there is of a drawing, or what is said of its file where that cannot be read. */
@@ -55,9 +55,44 @@ export function paintFrame<I>(
   canvas.imageSmoothingQuality = 'medium';
   for (const layer of frame.layers) paintLayer(canvas, cut, layer, place, options);
   plain(canvas);
+  if (frame.opening) close(canvas, frame.opening, place);
   veil(canvas, '#000', frame.black, options);
   veil(canvas, '#fff', frame.white, options);
   if (!options.dissolved) veil(canvas, '#000', 1 - frame.share, options);
+  canvas.restore();
+}
+
+/** Black over all but the opening. */
+function close<I>(
+  canvas: Canvas2D<I>,
+  opening: PictureOpening,
+  { left, top, width, height, matrix }: ReturnType<typeof fieldOn>,
+): void {
+  canvas.save();
+  canvas.fillStyle = '#000';
+  if (opening.form === 'edge') {
+    const { from, share } = opening;
+    const [open, shut] = [width * share, width * (1 - share)];
+    const [openDown, shutDown] = [height * share, height * (1 - share)];
+    if (from === 'left') canvas.fillRect(left + open, top, shut, height);
+    if (from === 'right') canvas.fillRect(left, top, shut, height);
+    if (from === 'top') canvas.fillRect(left, top + openDown, width, shutDown);
+    if (from === 'bottom') canvas.fillRect(left, top, width, shutDown);
+  } else {
+    const [across, , , down, x, y] = matrix;
+    canvas.beginPath();
+    canvas.rect(left, top, width, height);
+    // The other way round, so that it is left out of the rectangle.
+    canvas.arc(
+      x + across * opening.xMm,
+      y + down * opening.yMm,
+      across * opening.radiusMm,
+      2 * Math.PI,
+      0,
+      true,
+    );
+    canvas.fill();
+  }
   canvas.restore();
 }
 

@@ -50,9 +50,16 @@ export interface PictureFrame {
   /** How much of the picture is faded away to black, to white: 0 nothing, 1 all. */
   readonly black: number;
   readonly white: number;
+  /** What a wipe or an iris leaves to be seen; null: all of it. Around it is black. */
+  readonly opening: PictureOpening | null;
   /** The share of this cut where it is dissolved with a neighbour, the neighbour having the rest; 1 elsewhere. */
   readonly share: number;
 }
+
+/** `share` of the picture's width or height, from the side that it names; a circle. mm of the picture, y up. */
+export type PictureOpening =
+  | { readonly form: 'edge'; readonly from: 'left' | 'right' | 'top' | 'bottom'; readonly share: number }
+  | { readonly form: 'circle'; readonly xMm: number; readonly yMm: number; readonly radiusMm: number };
 
 export interface PictureLayer {
   /** The place of its level in `CutPicture.levels`. */

@@ -142,6 +142,10 @@ export interface MoveWords {
   readonly glow: string;
   /** Whatever else the compositor must do. */
   readonly effect: string;
+  wipe(way: 'in' | 'out'): string;
+  iris(way: 'in' | 'out'): string;
+  /** `point`: its centre on the standard field. */
+  irisAt(iris: string, point: string): string;
   readonly fairing: string;
   /** One frame, as in `3 mm/f`. */
   readonly frame: string;

@@ -127,6 +127,20 @@ describe('light changes', () => {
     ['fade in 1..12', 'fade in 1..12\noverlap out 24', 'O.L with the next cut added: 4+13 to 5+12'],
   ]);
 
+  test('a wipe and an iris are told with where they go, and where they open', () => {
+    const base = (line: string) => `cut 1\ntime 4+0\nA: 1..\n${line}\n`;
+    expect(note(base(''), base('wipe out left 1+1..2+0'))).toEqual(['wipe out added: 1+1 to 1+24']);
+    expect(note(base('wipe out left 1+1..2+0'), base('wipe out up 1+1..2+0'))).toEqual([
+      'wipe out: up (was to the left)',
+    ]);
+    expect(note(base('iris out 1+1..2+0'), base('iris out 1+1..2+0 at 30,-4'))).toEqual([
+      'iris out: centre 30,-4 (was centre 0,0)',
+    ]);
+    expect(note(base('iris out 1+1..2+0'), base('iris out 1+1..2+0 at 30,-4'), 'ja')).toEqual([
+      'アイリスアウト：中心 30,-4（旧 中心 0,0）',
+    ]);
+  });
+
   const cut = (lines: readonly string[], time = '4+0') =>
     solved(`cut 1\ntime ${time}\nA: 1..\nB: 1..\n${lines.join('\n')}\n`);
   const told = (old: string[], now: string[], levels: ReadonlyMap<string, string> = new Map()) =>

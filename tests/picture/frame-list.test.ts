@@ -124,6 +124,44 @@ describe('the light of a frame', () => {
   });
 });
 
+describe('the opening of a frame', () => {
+  const openings = (body: string) => cutOf(`time 1+0\n${body}`).frames.map(({ opening }) => opening);
+  const sharesOf = (body: string) =>
+    openings(body).map((opening) =>
+      opening === null ? 1 : opening.form === 'edge' ? opening.share : Number.NaN,
+    );
+
+  it('grows behind the edge of a wipe, and is nothing before it', () => {
+    expect(sharesOf('wipe in right 5..9\n').slice(2, 11)).toEqual([0, 0, 0, 0.25, 0.5, 0.75, 1, 1, 1]);
+    expect(openings('wipe in right 5..9\n')[6]).toEqual({ form: 'edge', from: 'left', share: 0.5 });
+    expect(openings('wipe in up 5..9\n')[6]).toMatchObject({ from: 'bottom' });
+  });
+
+  it('shrinks before the edge of a wipe out, and is nothing after it', () => {
+    expect(sharesOf('wipe out right 5..9\n').slice(3, 11)).toEqual([1, 1, 0.75, 0.5, 0.25, 0, 0, 0]);
+    expect(openings('wipe out right 5..9\n')[6]).toMatchObject({ from: 'right' });
+    expect(openings('wipe out down 5..9\n')[6]).toMatchObject({ from: 'bottom' });
+  });
+
+  it('of an iris is a circle that ends as large as the farthest corner asks', () => {
+    const { field, frames } = cutOf('time 1+0\niris in 1..9 at 40,-10\n');
+    const radii = frames.map(({ opening }) => (opening?.form === 'circle' ? opening.radiusMm : null));
+    // By Pythagoras: the corner at the upper left is the farthest.
+    const corner = Math.sqrt((field.widthMm / 2 + 40) ** 2 + (field.heightMm / 2 + 10) ** 2);
+    expect(radii[0]).toBe(0);
+    expect(radii[4]).toBeCloseTo(corner / 2, 9);
+    expect(radii.slice(8)).toEqual(new Array(16).fill(null));
+  });
+
+  it('is what the first one begins with before it, and what the last one leaves behind it', () => {
+    expect(sharesOf('wipe in left 5..9\nwipe out left 15..19\n').map((share) => Math.sign(share))).toEqual([
+      ...new Array(5).fill(0),
+      ...new Array(13).fill(1),
+      ...new Array(6).fill(0),
+    ]);
+  });
+});
+
 describe('the sheet of a level', () => {
   it('has the size that is said, else the paper of the episode for drawings, else what is seen', () => {
     const cut = cutOf(

@@ -233,6 +233,8 @@ export interface CameraMessages {
   readonly 'loop-askew': { readonly level: string };
   readonly 'loop-two': { readonly level: string; readonly here: LoopWay; readonly there: LoopWay };
   readonly 'fade-short': None;
+  /** mm on the standard field. */
+  readonly 'iris-outside': { readonly xMm: number; readonly yMm: number };
   readonly 'light-overlaps': /** `levels`: of exposures; null for fades and overlaps. */ {
     readonly levels: readonly string[] | null;
     readonly from: number;
@@ -517,6 +519,10 @@ export const camera: Entries<CameraMessages> = {
       'pull BG right 1mm/f 1..24 loop 300mm\npull BG right 2mm/f 25..48 loop 400mm',
       'pull BG right 1mm/f 1..24 loop 300mm\npull BG right 2mm/f 25..48 loop 300mm',
     ),
+  },
+  'iris-outside': {
+    severity: 'warning',
+    example: cut('iris in 1..24 at 400,-10', 'iris in 1..24 at 40,-10'),
   },
   'fade-short': {
     severity: 'error',

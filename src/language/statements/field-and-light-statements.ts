@@ -16,13 +16,18 @@ import {
   Percent,
   word,
 } from '../tokens.js';
-import type { FieldPlace, FieldSize, Turned } from '../tree-camera.js';
+import type { FieldPlace, FieldSize, Turned, WipeDirection } from '../tree-camera.js';
 import { moveRules, SENSES } from './move-rules.js';
 import { type StatementRule, statement } from './statement-rule.js';
 
 const IN = word('in');
 const OUT = word('out');
 const WHITE = word('white');
+const AT = word('at');
+const WIPE_DIRECTIONS = (['left', 'right', 'up', 'down'] as const).map((text) => ({
+  text,
+  kind: word(text),
+}));
 
 function wayRule(dsl: ParsingDsl, named: string) {
   return dsl.RULE(named, (): 'in' | 'out' => {
@@ -46,6 +51,35 @@ export const lightStatements: readonly StatementRule[] = [
       const frames = dsl.SUBRULE1(range);
       const late = dsl.OPTION1(() => dsl.place(dsl.CONSUME1(WHITE)));
       return { kind: 'fade', way: which, white: early ?? late ?? null, range: frames };
+    };
+  }),
+
+  statement('wipe', 'wipe in left 1..24', (dsl, { range }) => {
+    const way = wayRule(dsl, 'wipeWay');
+    const towards = dsl.RULE('wipeDirection', (): WipeDirection => {
+      const token = dsl.OR({
+        DEF: WIPE_DIRECTIONS.map(({ kind }) => ({ ALT: () => dsl.CONSUME(kind) })),
+        ERR_MSG: 'direction',
+      });
+      return dsl.ACTION(() => WIPE_DIRECTIONS.find(({ kind }) => tokenMatcher(token, kind))!.text);
+    });
+    return () => {
+      const which = dsl.SUBRULE(way);
+      return { kind: 'wipe', way: which, towards: dsl.SUBRULE1(towards), range: dsl.SUBRULE2(range) };
+    };
+  }),
+
+  statement('iris', 'iris in 1..24 at 40,-10', (dsl, { range, point }) => {
+    const way = wayRule(dsl, 'irisWay');
+    return () => {
+      const which = dsl.SUBRULE(way);
+      const frames = dsl.SUBRULE1(range);
+      const at =
+        dsl.OPTION(() => {
+          dsl.CONSUME(AT);
+          return dsl.SUBRULE2(point);
+        }) ?? null;
+      return { kind: 'iris', way: which, range: frames, at };
     };
   }),
 
@@ -92,7 +126,6 @@ export const lightStatements: readonly StatementRule[] = [
 // ---- What the camera sees when it stands still
 
 const FULL = word('full');
-const AT = word('at');
 
 function sizeRule(dsl: ParsingDsl) {
   const chart = (token: IToken): FieldSize => ({

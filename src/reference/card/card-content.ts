@@ -111,7 +111,7 @@ export function sections(commands: readonly CardRow[]): CardSection[] {
         ['sideways', 'to the right first (shake, sway)'],
       ],
     },
-    { title: 'Light', rows: ['fade', 'expose', 'glow', 'effect', 'overlap'].map(statement) },
+    { title: 'Light', rows: ['fade', 'wipe', 'iris', 'expose', 'glow', 'effect', 'overlap'].map(statement) },
     {
       title: 'Typing',
       rows: [

@@ -32,6 +32,43 @@ export const lightPages: Readonly<Record<string, StatementPage>> = {
     see: ['overlap', 'expose'],
     subject: 'light.md#fade',
   },
+  wipe: {
+    title: 'an edge that travels over the picture',
+    text: 'The picture comes or goes behind a straight edge that travels at even speed. The first frame shows nothing of it, the last all of it, so it takes two frames at least. In the camera column a box with a slanting line, and a line in the memo. What is seen on the other side of the edge is black; where that is another cut, say so in a memo.',
+    parts: [
+      ['in', 'the edge uncovers the picture'],
+      ['out', 'it covers the picture'],
+      ['left', 'where the edge travels to: left, right, up or down'],
+      ['1..24', 'its frames'],
+    ],
+    examples: [
+      { text: 'A: 1..\nwipe in right 1..18\n', says: 'The picture is uncovered from the left.' },
+      { text: 'A: 1..\nwipe out up 4+7..5+0\n', says: 'It is covered from below.' },
+    ],
+    codes: ['fade-short', 'light-overlaps', 'range-backwards', 'move-past-end'],
+    see: ['iris', 'fade', 'overlap'],
+    subject: 'light.md#wipe-and-iris',
+  },
+  iris: {
+    title: 'a circle that opens or closes',
+    text: 'The picture is seen in a circle that grows until it shows all, or shrinks to a point. Around it is black. In the camera column a wedge with a ring, and a line in the memo.',
+    parts: [
+      ['in', 'it opens'],
+      ['out', 'it closes'],
+      ['1..24', 'its frames'],
+      [
+        'at 40,-10',
+        'its centre, mm of the standard field from the middle of the picture: to the right, up. Default: the middle',
+      ],
+    ],
+    examples: [
+      { text: 'A: 1..\niris in 1..20 at -30,12\n', says: 'It opens on something left of the middle.' },
+      { text: 'A: 1..\niris out 4+1..5+0\n', says: 'It closes in the last second.' },
+    ],
+    codes: ['fade-short', 'iris-outside', 'light-overlaps', 'range-backwards', 'move-past-end'],
+    see: ['wipe', 'fade'],
+    subject: 'light.md#wipe-and-iris',
+  },
   expose: {
     title: 'double exposure',
     text: 'A share of the light for some levels. The statement speaks of its own frames only.',

@@ -205,12 +205,37 @@ const box: Drawer = (side, _, __, lane, part) => {
   ];
 };
 
+/** Shut on all sides, with a line from corner to corner: on the side that is left of the line the picture is seen. */
+function slant(side: PageSide, item: CameraItem, lane: Lane, part: SignSpan, opens: boolean): Mark[] {
+  const { middle, half } = shapeOf(lane);
+  const rows = item.last - item.first + 1;
+  const at = (frames: number): number => middle + half * (opens ? -1 : 1) * (1 - (2 * frames) / rows);
+  return [
+    line(middle - half, part.top, middle - half, part.bottom, THIN),
+    line(middle + half, part.top, middle + half, part.bottom, THIN),
+    line(at(part.from - item.first), part.top, at(part.to + 1 - item.first), part.bottom, black(0.24)),
+    ...bars(side, lane, part),
+  ];
+}
+
+/** A wedge, and a ring where the picture is whole. */
+function irisSign(side: PageSide, item: CameraItem, lane: Lane, part: SignSpan, opens: boolean): Mark[] {
+  const { middle, half } = shapeOf(lane);
+  const r = Math.min(half * 0.6, side.geometry.rowMm * 0.36);
+  const there = opens ? part.ends : part.begins;
+  const y = opens ? part.bottom - r - 0.2 : part.top + r + 0.2;
+  const ring: Mark = { kind: 'circle', x: middle, y, r, stroke: black(0.24), fill: null };
+  return [...wedge(side, item, lane, part, opens), ...(there ? [ring] : [])];
+}
+
 const SIGNS: { readonly [F in CameraSign['form']]: Drawer<SignOf<F>> } = {
   line: upright,
   zigzag,
   wave,
   box,
   wedge: (side, _, item, lane, part, { opens }) => wedge(side, item, lane, part, opens),
+  slant: (side, _, item, lane, part, { opens }) => slant(side, item, lane, part, opens),
+  iris: (side, _, item, lane, part, { opens }) => irisSign(side, item, lane, part, opens),
   cross: (side, _, item, lane, part) => [
     ...wedge(side, item, lane, part, false),
     ...wedge(side, item, lane, part, true),

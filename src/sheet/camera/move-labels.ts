@@ -38,6 +38,8 @@ export interface LabelContext {
 export type CameraSign =
   | MoveSign
   | { readonly form: 'wedge'; readonly opens: boolean }
+  /** A box with a slanting line; a wedge with a ring. */
+  | { readonly form: 'slant' | 'iris'; readonly opens: boolean }
   | { readonly form: 'cross' | 'box' };
 
 export interface CameraLabels<T> {
@@ -323,6 +325,9 @@ const exposure = ({ from, to }: LightOf<'expose'>): string =>
 const fadeName = ({ white, way }: LightOf<'fade'>): string =>
   `${white ? 'W' : 'F'}.${way === 'in' ? 'I' : 'O'}`;
 
+const wipeName = ({ way, towards }: LightOf<'wipe'>, words: MoveWords): string =>
+  `${words.wipe(way)} ${ARROWS[towards]}`;
+
 const lights: { readonly [K in Light['kind']]: CameraLabels<LightOf<K>> } = {
   fade: {
     ...frameBounds,
@@ -330,6 +335,21 @@ const lights: { readonly [K in Light['kind']]: CameraLabels<LightOf<K>> } = {
     names: (light) => [fadeName(light)],
     short: fadeName,
     memo: (light) => fadeName(light),
+  },
+  wipe: {
+    ...frameBounds,
+    sign: ({ way }) => ({ form: 'slant', opens: way === 'in' }),
+    names: (light, { words }) => [wipeName(light, words), words.wipe(light.way)],
+    short: ({ way }, words) => words.wipe(way),
+    memo: (light, { words }) => `${words.wipe(light.way)} ${words.directions[light.towards]}`,
+  },
+  iris: {
+    ...frameBounds,
+    sign: ({ way }) => ({ form: 'iris', opens: way === 'in' }),
+    names: ({ way }, { words }) => [words.iris(way)],
+    short: ({ way }, words) => words.iris(way),
+    memo: ({ way, xMm, yMm }, { words, lengths }) =>
+      words.irisAt(words.iris(way), `${lengths.figure(xMm)},${lengths.figure(yMm)} ${lengths.unit}`),
   },
   overlap: {
     ...frameBounds,

@@ -8,7 +8,7 @@ import type { Frames } from '../shot.js';
 import { levelsOf } from '../statements/bind-levels.js';
 import type { CameraNode } from './camera-model.js';
 
-type Kind = 'fade' | 'expose' | 'glow' | 'effect' | 'overlap';
+type Kind = 'fade' | 'wipe' | 'iris' | 'expose' | 'glow' | 'effect' | 'overlap';
 
 function framesOf(range: Range, { clock, rows }: Binding): Frames | null {
   const frames = clock.range(range);
@@ -36,6 +36,22 @@ export const lightBinders: { readonly [K in Kind]: Binder<CameraNode<K>> } = {
     bind({ way, white, range, span }, binding) {
       const frames = framesOf(range, binding);
       if (frames) binding.draft.camera.light.push({ kind: 'fade', way, white: white !== null, frames, span });
+    },
+  },
+  wipe: {
+    bind({ way, towards, range, span }, binding) {
+      const frames = framesOf(range, binding);
+      if (frames) binding.draft.camera.light.push({ kind: 'wipe', way, towards, frames, span });
+    },
+  },
+  iris: {
+    bind({ way, at, range, span }, binding) {
+      const frames = framesOf(range, binding);
+      const [xMm, yMm] = [at?.xMm ?? 0, at?.yMm ?? 0];
+      const { widthMm, heightMm } = binding.settings.field;
+      if (at && (Math.abs(xMm) > widthMm / 2 || Math.abs(yMm) > heightMm / 2))
+        binding.report(diagnose('iris-outside', at.span, { xMm, yMm }));
+      if (frames) binding.draft.camera.light.push({ kind: 'iris', way, xMm, yMm, frames, span });
     },
   },
   expose: {

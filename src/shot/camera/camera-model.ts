@@ -8,7 +8,7 @@
  */
 
 import type { Span } from '../../language/diagnostic.js';
-import type { CameraStatement, MoveKind } from '../../language/tree-camera.js';
+import type { CameraStatement, MoveKind, WipeDirection } from '../../language/tree-camera.js';
 import type { Frames } from '../shot.js';
 import type { LegEndOf, ParametersOf } from './move-kinds.js';
 
@@ -123,6 +123,21 @@ export type Move = { [K in MoveKind]: MoveOf<K> }[MoveKind];
 
 export type Light = { readonly span: Span } & (
   | { readonly kind: 'fade'; readonly way: 'in' | 'out'; readonly white: boolean; readonly frames: Frames }
+  /** An edge travels over the picture and uncovers it (`in`) or covers it. */
+  | {
+      readonly kind: 'wipe';
+      readonly way: 'in' | 'out';
+      readonly towards: WipeDirection;
+      readonly frames: Frames;
+    }
+  /** A circle that grows (`in`) until it shows all, or shrinks; its centre on the standard field. */
+  | {
+      readonly kind: 'iris';
+      readonly way: 'in' | 'out';
+      readonly xMm: number;
+      readonly yMm: number;
+      readonly frames: Frames;
+    }
   /** Double exposure; shares in 0 … 1. */
   | {
       readonly kind: 'expose';

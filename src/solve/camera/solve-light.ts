@@ -24,6 +24,8 @@ function shareOf(light: Light, way: number): number {
   switch (light.kind) {
     case 'fade':
     case 'overlap':
+    case 'wipe':
+    case 'iris':
       return light.way === 'in' ? way : 1 - way;
     case 'expose':
       return way === 1 ? light.to : light.from + (light.to - light.from) * way;
@@ -204,7 +206,7 @@ export function checkLight(
   report: Report,
 ): { readonly flashes: boolean } {
   lights.forEach((light, index) => {
-    if (light.kind === 'fade' && light.frames.to <= light.frames.from) {
+    if (whole(light) && light.frames.to <= light.frames.from) {
       report(diagnose('fade-short', light.span, {}));
     }
     if (light.frames.to > context.length || light.frames.from > context.length) {
@@ -229,7 +231,10 @@ export function checkLight(
   return { flashes: checkFlashes(lights, flashing, context, report) };
 }
 
-const picture = (light: Light) => light.kind === 'fade' || light.kind === 'overlap';
+/** What shows nothing of the picture at one end and all of it at the other. */
+const whole = (light: Light) => light.kind === 'fade' || light.kind === 'wipe' || light.kind === 'iris';
+
+const picture = (light: Light) => whole(light) || light.kind === 'overlap';
 
 function clash(a: Light, b: Light): boolean {
   if (a.frames.from > b.frames.to || b.frames.from > a.frames.to) return false;

@@ -93,6 +93,10 @@ function lightManner(name: LightManner, value: MannerValue, t: SentenceFormat): 
       return levels(value);
     case 'length':
       return t.length(Number(value));
+    case 'towards':
+      return { left: 'to the left', right: 'to the right', up: 'up', down: 'down' }[String(value)] ?? '';
+    case 'centre':
+      return `centre ${String(value)}`;
     case 'white':
       return value ? 'white' : 'black';
     case 'text':
@@ -111,6 +115,10 @@ function lightName(
   switch (light) {
     case 'fade':
       return `${white ? 'W' : 'F'}.${way === 'in' ? 'I' : 'O'}`;
+    case 'wipe':
+      return `wipe ${way}`;
+    case 'iris':
+      return `iris ${way}`;
     case 'overlap':
       return way === 'in' ? `O.L with the ${cut} before` : `O.L with the next ${cut}`;
     case 'expose':

@@ -90,6 +90,10 @@ function lightManner(name: LightManner, value: MannerValue, t: SentenceFormat): 
       return levels(value);
     case 'length':
       return t.length(Number(value));
+    case 'towards':
+      return { left: '左へ', right: '右へ', up: '上へ', down: '下へ' }[String(value)] ?? '';
+    case 'centre':
+      return `中心 ${String(value)}`;
     case 'white':
       return value ? '白' : '黒';
     case 'text':
@@ -104,6 +108,10 @@ function lightName({ light, way, white, levels, text }: LightSeen, t: SentenceFo
   switch (light) {
     case 'fade':
       return `${white ? 'W' : 'F'}.${way === 'in' ? 'I' : 'O'}`;
+    case 'wipe':
+      return `ワイプ${way === 'in' ? 'イン' : 'アウト'}`;
+    case 'iris':
+      return `アイリス${way === 'in' ? 'イン' : 'アウト'}`;
     case 'overlap':
       return way === 'in' ? '前カットとO.L' : '次カットとO.L';
     case 'expose':

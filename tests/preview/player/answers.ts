@@ -13,7 +13,7 @@ export function answer(id: string, rows: number, more: Partial<CutPlayAnswer> = 
       handles: { head: 0, tail: 0 },
       levels: [],
       layers: [],
-      seen: [{ layers: [], black: 0, white: 0, share: 1 }],
+      seen: [{ layers: [], black: 0, white: 0, opening: null, share: 1 }],
       runs: [[0, rows]],
     },
     feet: false,

@@ -80,6 +80,32 @@ const TYPED: { readonly [K in MoveKind]: string } = {
   sway: 'sway A 5mm 13..48 every 12',
 };
 
+describe.each(['en', 'ja'] as const)('a wipe and an iris, in %s', (labels) => {
+  const cut = (line: string) => `cut 1\ntime 4+0\nA: 1..\n${line}\n`;
+  const marksOf = (line: string) =>
+    sheetPages(solvedCut(cut(line)), lookOf({ labels })).flatMap(({ marks }) => marks);
+  const texts = (line: string) => marksOf(line).flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
+
+  test('are named in the column and told in the memo', () => {
+    const names = labels === 'en' ? ['WIPE IN ←', 'IRIS OUT'] : ['ワイプイン', 'アイリスアウト'];
+    const all = [...texts('wipe in left 1+1..3+0'), ...texts('iris out 1+1..3+0 at 40,-10')];
+    // In a Japanese column the letters stand one below the other.
+    const read = labels === 'en' ? all.join(' ') : all.join('').replace(/ー|｜/g, '');
+    for (const name of names) expect(read).toContain(name.replace(/ー/g, ''));
+    expect(all.join(' ')).toContain('40,-10 mm');
+  });
+
+  test('have a slanting line and a ring as their signs', () => {
+    const bare = new Set(marksOf('').map((mark) => JSON.stringify(mark)));
+    const added = (line: string) => marksOf(line).filter((mark) => !bare.has(JSON.stringify(mark)));
+    const slanting = added('wipe in left 1+1..2+0').filter(
+      (mark) => mark.kind === 'line' && mark.x1 !== mark.x2 && mark.y1 !== mark.y2,
+    );
+    expect(slanting).toHaveLength(1);
+    expect(added('iris in 1+1..2+0').filter(({ kind }) => kind === 'circle')).toHaveLength(1);
+  });
+});
+
 const linesOf = (text: string): Mark[] =>
   sheetPages(solvedCut(text), lookOf({})).flatMap(({ marks }) => marks.filter(({ kind }) => kind !== 'text'));
 

@@ -71,6 +71,22 @@ describe('light of each kind', () => {
     ]);
   });
 
+  it('wipes and opens', () => {
+    const { shot, codes } = withLines('wipe in up 1..9', 'iris out 97.. at 40,-10', 'iris in 20..30');
+    expect(codes).toEqual([]);
+    expect(shot!.camera.light).toMatchObject([
+      { kind: 'wipe', way: 'in', towards: 'up', frames: { from: 1, to: 9 } },
+      { kind: 'iris', way: 'in', xMm: 0, yMm: 0, frames: { from: 20, to: 30 } },
+      { kind: 'iris', way: 'out', xMm: 40, yMm: -10, frames: { from: 97, to: 120 } },
+    ]);
+  });
+
+  it('warns of an iris whose centre is not in the picture', () => {
+    expect(withLines('iris in 1..9 at 127,71').codes).toEqual([]);
+    expect(withLines('iris in 1..9 at 128,0').codes).toEqual(['warning iris-outside']);
+    expect(withLines('iris in 1..9 at 0,-72').codes).toEqual(['warning iris-outside']);
+  });
+
   it('of no level that is there is left out', () => {
     expect(withLines('glow Q 1..9').shot!.camera.light).toEqual([]);
     expect(withLines('expose Q 50% 1..9').shot!.camera.light).toEqual([]);

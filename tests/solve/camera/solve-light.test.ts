@@ -34,6 +34,12 @@ describe('light', () => {
     expect(shares(fade('out', 44, 48))).toEqual([1, 0.75, 0.5, 0.25, 0]);
   });
 
+  it('wipes and opens the same way', () => {
+    const light = { way: 'out', frames: { from: 44, to: 48 }, span: span() } as const;
+    expect(shares({ kind: 'wipe', towards: 'left', ...light })).toEqual([1, 0.75, 0.5, 0.25, 0]);
+    expect(shares({ kind: 'iris', xMm: 3, yMm: 0, ...light, way: 'in' })).toEqual([0, 0.25, 0.5, 0.75, 1]);
+  });
+
   it('overlaps the same way', () => {
     const out: Light = { kind: 'overlap', way: 'out', length: 3, frames: { from: 46, to: 48 }, span: span() };
     expect(shares(out)).toEqual([1, 0.5, 0]);

@@ -373,19 +373,28 @@ export const camera: Texts<CameraMessages> = {
       return `${level} is painted as one loop, but this pull says ${way(here)} where another says ${way(there)}.`;
     },
   },
+  'iris-outside': {
+    title: 'an iris with its centre outside the picture',
+    explanation:
+      'The centre of an iris is counted from the middle of the picture, in millimetres of the standard field: to the right, up. The circle begins or ends there, so it should be in the picture.',
+    message: ({ xMm, yMm }) =>
+      `The centre of this iris, ${figure(xMm)},${figure(yMm)}, lies outside the picture.`,
+  },
   'fade-short': {
-    title: 'a fade of one frame',
-    explanation: 'A fade shows nothing on its first frame and all on its last, so it needs two at least.',
-    message: () => 'A fade needs two frames at least: nothing of it shows on the first, all on the last.',
+    title: 'a fade, wipe or iris of one frame',
+    explanation:
+      'A fade, a wipe or an iris shows nothing of the picture on one end and all of it on the other, so it needs two frames at least.',
+    message: () =>
+      'This needs two frames at least: nothing of the picture shows on one end, all of it on the other.',
   },
   'light-overlaps': {
-    title: 'two fades or exposures at once',
+    title: 'two fades, wipes or exposures at once',
     explanation:
-      'Fades and overlaps say how much of the whole picture is seen, so only one of them can run at a time; the same holds for exposures of one level.',
+      'Fades, wipes, irises and overlaps say how much of the whole picture is seen, so only one of them can run at a time; the same holds for exposures of one level.',
     message: ({ levels, from, to }) => {
       const what =
         levels === null
-          ? 'Two fades or overlaps of the whole picture'
+          ? 'Two fades, wipes, irises or overlaps of the whole picture'
           : `Two exposures of ${levels.join(', ')}`;
       return `${what} run at once, from frame ${from} to frame ${to}.`;
     },
