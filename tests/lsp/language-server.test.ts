@@ -92,7 +92,7 @@ test("messages and the reference are in the language of the editor's menus", asy
   await japanese.open(text);
   await japanese.pass(5);
   expect(japanese.said()[0]).toMatch(/^秒とコマの間に空白は入れません。5\+0 と書きます。/);
-  expect(JSON.stringify(await japanese.hover(1, 1))).toContain('カットの尺');
+  expect(JSON.stringify(await japanese.hover(0, 1))).toContain('カット番号と題');
   client?.dispose();
   const german = await editing('de');
   await german.open(text);
