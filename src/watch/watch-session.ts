@@ -91,8 +91,9 @@ async function view(
   { strict }: WatchRequest,
   port: number,
 ): Promise<Preview> {
-  const [{ openPreview }, { LiveViewFeed }] = await Promise.all([
+  const [{ openPreview }, { pageInLanguage }, { LiveViewFeed }] = await Promise.all([
     import('../preview/preview-server.js'),
+    import('../preview/page-language.js'),
     import('./live-view-feed.js'),
   ]);
   const whole = (bytes: Reading<Uint8Array>): Uint8Array => {
@@ -101,7 +102,11 @@ async function view(
   };
   const shipped: ShippedFiles = {
     font: (weight) => whole(host.font(weight)),
-    page: (name) => whole(host.livePage(name)),
+    page: (name) => {
+      const bytes = whole(host.livePage(name));
+      if (name !== 'live.html') return bytes;
+      return Buffer.from(pageInLanguage(Buffer.from(bytes).toString('utf8'), userLanguage(host)), 'utf8');
+    },
   };
   try {
     const preview = await openPreview(port, shipped);

@@ -3,17 +3,20 @@
 import { Player } from './player.js';
 
 const $ = (id) => document.getElementById(id);
+const JAPANESE = document.documentElement.lang === 'ja';
+/** A text in the language of the page. */
+const said = (english, japanese) => (JAPANESE ? japanese : english);
 const TRUE_SIZE = 96 / 25.4;
 const SCALES = [1.5, 2, 2.6, 3.2, TRUE_SIZE, 4.6, 5.6, 7, 9, 12];
 /** Beyond this, px a mm, a sheet that fits the width is too large to be taken in. */
 const LARGEST_FIT = 5.2;
 const PARTS = {
-  sheet: 'Sheet',
-  charts: 'In-between charts',
-  camera: 'Camera chart',
-  table: 'Move table',
-  strip: 'Scale strip',
-  overlay: 'Field overlay',
+  sheet: said('Sheet', 'シート'),
+  charts: said('In-between charts', '中割りチャート'),
+  camera: said('Camera chart', 'カメラ図'),
+  table: said('Move table', '移動表'),
+  strip: said('Scale strip', '目盛り 原寸'),
+  overlay: said('Field overlay', 'フレーム 原寸'),
 };
 
 let cuts = [];
@@ -112,14 +115,18 @@ async function load() {
 }
 
 function drawHead(cut) {
-  const name = [cut.number ? `Cut ${cut.number}` : cut.file, cut.title].filter(Boolean).join('  ');
+  const name = [cut.number ? said(`Cut ${cut.number}`, `カット${cut.number}`) : cut.file, cut.title].filter(Boolean).join('  ');
   document.title = `${name} · cutwright`;
   $('title').textContent = name;
   $('title').title = cut.file;
   const broken = cut.state === 'broken';
   const none = cut.pages.length === 0;
   $('desk').classList.toggle('stale', broken);
-  say(broken ? `${cut.fault || 'Errors'} in the text${none ? ': no pages yet' : ': these are the last good pages'}` : '');
+  const fault = cut.fault || said('Errors', '誤り');
+  const pages = none
+    ? said('no pages yet', 'まだページがありません')
+    : said('these are the last good pages', '誤りのなかった時のページです');
+  say(broken ? said(`${fault} in the text: ${pages}`, `テキストに${fault}：${pages}`) : '');
 }
 
 function say(text) {
@@ -184,7 +191,7 @@ function dress(figure, page) {
   figure.style.setProperty('--w', page.width);
   figure.style.setProperty('--h', page.height);
   figure.style.setProperty('page', paperName(page));
-  figure.querySelector('figcaption').textContent = `${PARTS[page.part] ?? page.part}, page ${page.label}`;
+  figure.querySelector('figcaption').textContent = `${PARTS[page.part] ?? page.part}${said(`, page ${page.label}`, ` ${page.label}枚目`)}`;
 }
 
 function flash(figure) {
@@ -200,7 +207,7 @@ function fit() {
     const widest = room / Number(figure.style.getPropertyValue('--w'));
     figure.style.setProperty('--mm', scale ?? Math.max(0.6, Math.min(LARGEST_FIT, widest)));
   }
-  $('scale').textContent = scale === null ? 'fit' : `${Math.round((scale / TRUE_SIZE) * 100)} %`;
+  $('scale').textContent = scale === null ? said('fit', '幅') : `${Math.round((scale / TRUE_SIZE) * 100)} %`;
 }
 
 /** Keeps what stands in the middle of the window where it is. */
@@ -251,7 +258,7 @@ function turn(by) {
 
 function tellPage() {
   const all = figures();
-  $('where').textContent = all.length === 0 ? '' : `${pageInSight() + 1} of ${all.length}`;
+  $('where').textContent = all.length === 0 ? '' : said(`${pageInSight() + 1} of ${all.length}`, `${pageInSight() + 1}/${all.length}`);
 }
 
 // ---- problems
@@ -266,10 +273,10 @@ function drawProblems({ problems }) {
       details.dataset.key = `${code} ${file} ${message}`;
       details.open = open.has(details.dataset.key);
       const summary = made('summary');
-      summary.title = 'Show the line';
+      summary.title = said('Show the line', '行を見せる');
       summary.append(
-        made('span', 'place', line === null ? file : `${file}, line ${line}`),
-        made('span', 'kind', severity),
+        made('span', 'place', line === null ? file : said(`${file}, line ${line}`, `${file} ${line}行`)),
+        made('span', 'kind', said(severity, { error: '誤り', warning: '注意', hint: 'ヒント' }[severity])),
         ' ',
         ...words(message),
       );
@@ -285,7 +292,7 @@ function drawProblems({ problems }) {
         details.append(pre);
       }
       for (const note of notes) details.append(paragraph('', note));
-      if (fix) details.append(paragraph('Try: ', fix));
+      if (fix) details.append(paragraph(said('Try: ', '直し方：'), fix));
       return details;
     }),
   );
@@ -394,4 +401,7 @@ events.addEventListener('cut', ({ data }) => {
   if (cut.id === chosen) load();
 });
 events.addEventListener('at', ({ data }) => light(JSON.parse(data)));
-events.onerror = () => say('The watch has ended; start it again, and open the address that it says');
+events.onerror = () => say(said(
+    'The watch has ended; start it again, and open the address that it says',
+    'watch が終わりました。もう一度始めて、表示されるアドレスを開いてください',
+  ));

@@ -32,6 +32,10 @@ const SOON = 96;
 
 const $ = <T extends HTMLElement = HTMLElement>(id: string) => document.getElementById(id) as T;
 
+/** A text in the language of the page. */
+const said = (english: string, japanese: string): string =>
+  document.documentElement.lang === 'ja' ? japanese : english;
+
 export class Player {
   private readonly cuts = new PlayedCuts();
   private readonly sound = new PlayerSound(this.cuts);
@@ -100,7 +104,10 @@ export class Player {
       const played = this.control.playing !== null;
       this.control.open(null);
       this.canvas.clear();
-      this.news = `${name} is gone${played ? ': playing has stopped' : ''}.`;
+      this.news = said(
+        `${name} is gone${played ? ': playing has stopped' : ''}.`,
+        `${name} がなくなりました${played ? '。再生を止めました' : ''}。`,
+      );
       this.draw();
     }
     for (const { id, version } of list) if (before.has(id) && before.get(id) !== version) this.saved(id);
@@ -291,7 +298,11 @@ export class Player {
     if (!this.whole) {
       const loaded = await this.cuts.load(shown);
       if (loaded) this.prepare(shown);
-      else this.word = 'There is nothing to play yet: the text has errors.';
+      else
+        this.word = said(
+          'There is nothing to play yet: the text has errors.',
+          'テキストに誤りがあるので、まだ再生できません。',
+        );
       return loaded && filmOfCut(loaded.play);
     }
     const answer = await fetch(`episode/${shown}`).catch(() => null);
@@ -381,9 +392,14 @@ export class Player {
     const { fps } = film.order;
     const name = (one: number) => rowName(one, feet ? FRAMES_A_FOOT : fps, feet);
     $('picture').dataset.frame = String(frame);
-    $('time').textContent = this.whole ? `${name(frame)}, row ${name(row)}` : `${name(row)} (${row})`;
+    $('time').textContent = this.whole
+      ? said(`${name(frame)}, row ${name(row)}`, `${name(frame)}、${name(row)} の行`)
+      : `${name(row)} (${row})`;
     if (!this.control.playing)
-      $('picture').setAttribute('aria-label', `${this.nameOf(id)}, row ${name(row)}`);
+      $('picture').setAttribute(
+        'aria-label',
+        said(`${this.nameOf(id)}, row ${name(row)}`, `${this.nameOf(id)}、${name(row)} の行`),
+      );
     $<HTMLInputElement>('along').value = String(frame);
     $('film').textContent = this.nameOf(id);
     this.light();
@@ -404,8 +420,8 @@ export class Player {
   private draw(): void {
     const { control } = this;
     const { film, playing, loop, speed, range, length } = control;
-    $('play').textContent = playing ? 'stop' : 'play';
-    $('play').title = `${playing ? 'Stop' : 'Play'} (space)`;
+    $('play').textContent = playing ? said('stop', '停止') : said('play', '再生');
+    $('play').title = said(`${playing ? 'Stop' : 'Play'} (space)`, `${playing ? '停止' : '再生'} (スペース)`);
     $('loop').setAttribute('aria-pressed', String(loop));
     $('episode').setAttribute('aria-pressed', String(this.whole));
     $<HTMLSelectElement>('speed').selectedIndex = SPEEDS.indexOf(speed);
@@ -437,7 +453,10 @@ export class Player {
     if (caution) $('caution-word').lang = caution.language;
     $('allow').hidden = control.caution === null;
     if (control.caution === null) return;
-    $('allow').textContent = `play ${this.nameOf(control.caution)}`;
+    $('allow').textContent = said(
+      `play ${this.nameOf(control.caution)}`,
+      `${this.nameOf(control.caution)} を再生`,
+    );
     $('allow').focus();
   }
 
@@ -457,6 +476,10 @@ export class Player {
 
   private nameOf(id: string): string {
     const cut = this.list.find((one) => one.id === id);
-    return cut ? [cut.number ? `Cut ${cut.number}` : cut.file, cut.title].filter(Boolean).join(' ') : '';
+    return cut
+      ? [cut.number ? said(`Cut ${cut.number}`, `カット${cut.number}`) : cut.file, cut.title]
+          .filter(Boolean)
+          .join(' ')
+      : '';
   }
 }
