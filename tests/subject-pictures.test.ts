@@ -17,6 +17,19 @@ const PICTURES: Readonly<Record<string, Crop>> = {
   cels: { rows: [1, 18] },
   numbering: { rows: [1, 36] },
   light: { rows: [1, 27] },
+  words: { rows: [25, 72] },
+  levels: 'memo',
+  typing: { rows: [1, 24] },
+  watching: { rows: [1, 24] },
+  show: { rows: [1, 30] },
+  starting: 'head',
+  recording: { rows: [25, 72] },
+  moving: { rows: [1, 12] },
+  handover: 'memo',
+  episode: 'memo',
+  'cut-list': 'memo',
+  camera: 'chart',
+  printing: 'head',
 };
 
 /** Written out of the sources, or lists of links: pages without a subject to be shown. */
@@ -51,4 +64,8 @@ describe('the picture', () => {
         .sort(),
     );
   });
+});
+
+test('every page of a subject has a picture', () => {
+  expect(pages.filter((page) => !/\]\(pictures\//.test(textOf(page)))).toEqual([]);
 });
