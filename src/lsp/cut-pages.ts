@@ -8,8 +8,8 @@ import type { CutPrinter } from '../build/cut-printer.js';
 import { newEpisodeCache } from '../episode/episode.js';
 import { hasErrors } from '../language/diagnostic.js';
 import { printSvg } from '../print/svg.js';
-import type { Shot } from '../shot/shot.js';
-import { stretchesAt, stretchesOf } from '../solve/text-to-frames.js';
+import { type LevelColumn, pageColumns } from '../sheet/display-list.js';
+import { stretchesIn, stretchOn } from '../solve/text-to-frames.js';
 import { placeIn } from './lsp-diagnostics.js';
 import type { Analysis, Workspace } from './workspace.js';
 
@@ -30,7 +30,7 @@ export interface CutPage {
   /** A rectangle of class `row` with `data-frame` lies over each row; texts are set in the family `sheet`. */
   readonly svg: string;
   /** The columns of the levels, wherever they stand on the page. */
-  readonly columns: readonly { readonly level: string; readonly x: number; readonly width: number }[];
+  readonly columns: readonly LevelColumn[];
 }
 
 /** `cutwright/rowsAt`: of a place in a text. `level`: null for what stands in no level's column. */
@@ -65,16 +65,15 @@ export class CutPageStore {
       const printable = { host: this.workspace.world, job, compiled, solved, cache };
       const { printed } = printer.layOut(printer.prepare(printable));
       const pages = printed.parts.flatMap(({ pages: all }) =>
-        all.map((page): CutPage => {
-          const lists = new Set(page.rows.map(({ columns }) => columns));
-          return {
+        all.map(
+          (page): CutPage => ({
             label: page.label,
             width: page.widthMm,
             height: page.heightMm,
             svg: printSvg(page, { fontFamily: 'sheet', rows: true, styled: false }),
-            columns: [...lists].flat(),
-          };
-        }),
+            columns: pageColumns(page),
+          }),
+        ),
       );
       const { cut, title } = solved.shot;
       this.good.set(uri, { title: [cut, title].filter(Boolean).join('  '), pages });
@@ -92,9 +91,7 @@ export class CutPageStore {
 export function rowsAt({ compiled, name }: Analysis, offset: number): ShownRows[] {
   const { shot } = compiled ?? {};
   if (!shot) return [];
-  return stretchesOf(shot)
-    .filter(({ span }) => span.file === name && span.start <= offset && offset <= span.end)
-    .map(({ level, from, to }) => ({ level, from, to }));
+  return stretchesIn(shot, name, offset).map(({ level, from, to }) => ({ level, from, to }));
 }
 
 /** Where the text says what is seen on a row: in a level's column its drawing, else a move, a word, a light, or any drawing. */
@@ -107,12 +104,6 @@ export function placeOf(
   const found = shot && stretchOn(shot, frame, level);
   const place = found && placeIn(workspace, analysis, found.span.file);
   return place ? { uri: place.uri, range: place.text.range(found.span) } : null;
-}
-
-function stretchOn(shot: Shot, frame: number, level: string | null) {
-  const all = stretchesAt(shot, frame);
-  if (level !== null) return all.find((one) => one.level === level);
-  return all.find(({ kind }) => kind !== 'drawing') ?? all[0];
 }
 
 /** The parameters of the requests. */

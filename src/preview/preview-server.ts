@@ -25,6 +25,9 @@ const MOST_LISTENERS = 32;
 /** A line now and then, ms, so that nobody between takes a quiet connection for a dead one. */
 const KEEP_ALIVE = 15_000;
 
+/** Of a line, a column or a row: from 1. */
+const NUMBER = /^[1-9]\d{0,6}$/;
+
 const JSON_TYPE = 'application/json; charset=utf-8';
 const PLAIN = 'text/plain; charset=utf-8';
 
@@ -140,12 +143,26 @@ class PreviewServer {
         });
       case 'at':
         return id === '' ? this.at(request, response, query) : plainly(response, 404);
+      case 'source':
+        return key === '' ? this.source(response, id, query) : plainly(response, 404);
       default:
         return plainly(response, 404);
     }
   }
 
-  /** An editor asks for the rows of a line. */
+  /** The page asks where the text says what a row shows; editors that follow the events hear the answer. */
+  private source(response: ServerResponse, id: string, query: URLSearchParams): void {
+    const frame = query.get('frame') ?? '';
+    if (!NUMBER.test(frame)) {
+      plainly(response, 400);
+      return;
+    }
+    const place = this.store.source(id, Number(frame), query.get('level'));
+    if (place) this.event('source', place);
+    give(response, JSON_TYPE, place && JSON.stringify(place));
+  }
+
+  /** An editor asks for the rows of a line, or of what stands at a column of it. */
   private async at(
     request: IncomingMessage,
     response: ServerResponse,
@@ -156,8 +173,10 @@ class PreviewServer {
     const asked = new URLSearchParams(body);
     const file = query.get('file') ?? asked.get('file') ?? '';
     const line = query.get('line') ?? asked.get('line') ?? '';
-    if (!/^[1-9]\d{0,6}$/.test(line) || file === '') return plainly(response, 400);
-    const lit = this.store.lit(file, Number(line));
+    const column = query.get('column') ?? asked.get('column');
+    if (!NUMBER.test(line) || file === '') return plainly(response, 400);
+    if (column !== null && !NUMBER.test(column)) return plainly(response, 400);
+    const lit = this.store.lit(file, Number(line), column === null ? null : Number(column));
     if (!lit) return plainly(response, 404);
     this.event('at', lit);
     return give(response, JSON_TYPE, JSON.stringify(lit));

@@ -1,8 +1,9 @@
 /** What the page asks for, from memory: no way ever becomes the path of a file. */
 
 import { printSvg } from '../print/svg.js';
+import { pageColumns } from '../sheet/display-list.js';
 import type { CutPlayAnswer } from './play-data.js';
-import type { FrameStretch, ServedFile, ShownCut } from './shown-cut.js';
+import type { ServedFile, ShownCut, TextPlace, TextRows } from './shown-cut.js';
 
 /** The line of a cut in the list. */
 export interface CutSummary {
@@ -18,9 +19,9 @@ export interface CutSummary {
 }
 
 /** Rows to be shown, cut by cut. */
-export interface LineFrames {
+export interface LitRows {
   readonly line: number;
-  readonly cuts: readonly { readonly id: string; readonly frames: readonly FrameStretch[] }[];
+  readonly cuts: readonly ({ readonly id: string } & TextRows)[];
 }
 
 export class PreviewStore {
@@ -61,6 +62,7 @@ export class PreviewStore {
       part: page.part,
       width: page.widthMm,
       height: page.heightMm,
+      columns: pageColumns(page),
     }));
     return JSON.stringify({
       ...summary(cut, version),
@@ -100,15 +102,20 @@ export class PreviewStore {
     return this.cuts.get(id)?.cut.sound() ?? null;
   }
 
-  /** The rows of a line; null where no cut has to do with the file. */
-  lit(file: string, line: number): LineFrames | null {
+  /** The rows of a line, or of what stands at a column of it; null where no cut has to do with the file. */
+  lit(file: string, line: number, column: number | null): LitRows | null {
     const all = this.order.flatMap((id) => {
-      const frames = this.cuts.get(id)?.cut.framesAt(file, line);
-      return frames ? [{ id, frames }] : [];
+      const rows = this.cuts.get(id)?.cut.rowsAt(file, line, column);
+      return rows ? [{ id, ...rows }] : [];
     });
     if (all.length === 0) return null;
     const shown = all.filter(({ frames }) => frames.length > 0);
     return { line, cuts: shown.length > 0 ? shown : all.slice(0, 1) };
+  }
+
+  /** Where the text says what a row shows; null: there is no such cut, or nothing of it is said. */
+  source(id: string, frame: number, level: string | null): TextPlace | null {
+    return this.cuts.get(id)?.cut.placeOf(frame, level) ?? null;
   }
 }
 

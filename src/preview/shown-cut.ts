@@ -40,6 +40,28 @@ export interface FrameStretch {
   readonly to: number;
 }
 
+/** Rows of a sheet; `level`: of a drawing of this level, null: of what stands in no level's column. */
+export interface ShownRows extends FrameStretch {
+  readonly level: string | null;
+}
+
+/** What stands at a place of a text: item by item, and as the frames of all of them, joined where they meet. */
+export interface TextRows {
+  readonly frames: readonly FrameStretch[];
+  readonly items: readonly ShownRows[];
+}
+
+/** Where a text says what is seen on a row. */
+export interface TextPlace {
+  /** As messages call it. */
+  readonly file: string;
+  /** Both from 1. */
+  readonly line: number;
+  readonly column: number;
+  /** The whole line. */
+  readonly text: string;
+}
+
 export interface ShownCut {
   /** Names it in addresses; letters and digits. */
   readonly id: string;
@@ -57,8 +79,13 @@ export interface ShownCut {
   readonly stamp: string;
   /** Made at the first question. [] where there were none yet. */
   pages(): readonly ShownPage[];
-  /** The frames of what stands on a line (from 1) of a file; null: the cut has nothing to do with that file. */
-  framesAt(file: string, line: number): readonly FrameStretch[] | null;
+  /**
+   * The rows of what stands at a column of a line of a file (both from 1), of the whole line where nothing stands there or no column
+   * is given; null: the cut has nothing to do with that file.
+   */
+  rowsAt(file: string, line: number, column: number | null): TextRows | null;
+  /** Where the text says what is seen on a row, in the column of a level or (null) in none; null: nowhere. */
+  placeOf(frame: number, level: string | null): TextPlace | null;
   /** What the player shows, of the last text that could be printed; null: there was none yet. */
   play(): CutPlay | null;
   /** The scan of a drawing that is shown; null: there is none, or it is no picture. */

@@ -131,6 +131,11 @@ export interface Page {
   readonly rows: readonly PageRow[];
 }
 
+/** The columns of the levels, wherever they stand on a page. */
+export function pageColumns({ rows }: Pick<Page, 'rows'>): readonly LevelColumn[] {
+  return [...new Set(rows.map(({ columns }) => columns))].flat();
+}
+
 /** What the layout must know of the font. Pure: given by the printer, or by a stand-in. */
 export interface Metrics {
   /** Advance of a text in mm at an em of `sizeMm`. */

@@ -76,15 +76,15 @@ export function stretchesOf(shot: Shot): readonly Stretch[] {
   );
 }
 
-/**
- * The frames of whatever touches the offsets start … end of a file (both equal: a cursor), joined where they meet, rising.
- */
-export function framesAt(shot: Shot, file: string, start: number, end = start): readonly Frames[] {
-  const touched = stretchesOf(shot)
-    .filter(({ span }) => span.file === file && span.start <= end && span.end >= start)
-    .sort((a, b) => a.from - b.from);
+/** What touches the offsets start … end of a file (both equal: a cursor). */
+export function stretchesIn(shot: Shot, file: string, start: number, end = start): readonly Stretch[] {
+  return stretchesOf(shot).filter(({ span }) => span.file === file && span.start <= end && span.end >= start);
+}
+
+/** The frames of stretches, joined where they meet, rising. */
+export function joinedFrames(stretches: readonly Frames[]): readonly Frames[] {
   const joined: { from: number; to: number }[] = [];
-  for (const { from, to } of touched) {
+  for (const { from, to } of [...stretches].sort((a, b) => a.from - b.from)) {
     const last = joined.at(-1);
     if (last && from <= last.to + 1) last.to = Math.max(last.to, to);
     else joined.push({ from, to });
@@ -95,4 +95,11 @@ export function framesAt(shot: Shot, file: string, start: number, end = start): 
 /** What is said of a frame: the drawings that are seen on it, words, notes, moves and light. */
 export function stretchesAt(shot: Shot, frame: number): readonly Stretch[] {
   return stretchesOf(shot).filter(({ from, to }) => from <= frame && frame <= to);
+}
+
+/** What a press on a row means: in a level's column its drawing, else (`level` null) a move, a word, a light, or any drawing. */
+export function stretchOn(shot: Shot, frame: number, level: string | null): Stretch | undefined {
+  const all = stretchesAt(shot, frame);
+  if (level !== null) return all.find((one) => one.level === level);
+  return all.find(({ kind }) => kind !== 'drawing') ?? all[0];
 }

@@ -8,13 +8,19 @@ import type { Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import type { RunTexts } from '../language/catalogue/catalogue-entry.js';
 import { runTexts } from '../language/message.js';
-import { lines, lineText, withoutMark } from '../language/source.js';
+import { lines, lineText, placeAt, withoutMark } from '../language/source.js';
 import { userLanguage } from '../language/user-language.js';
 import type { EpisodePlay } from '../preview/play-data.js';
 import type { Preview } from '../preview/preview-server.js';
-import { type FrameStretch, problemsOf, type ShownCut, type ShownPage } from '../preview/shown-cut.js';
+import {
+  problemsOf,
+  type ShownCut,
+  type ShownPage,
+  type TextPlace,
+  type TextRows,
+} from '../preview/shown-cut.js';
 import type { Shot } from '../shot/shot.js';
-import { framesAt } from '../solve/text-to-frames.js';
+import { joinedFrames, stretchesIn, stretchOn } from '../solve/text-to-frames.js';
 import type { CompiledCut, Viewer } from './cut-watcher.js';
 import { type PlaySource, playOf, scanOf, soundOf } from './played-cut.js';
 import { type EpisodeCut, episodePlayOf } from './played-episode.js';
@@ -103,7 +109,7 @@ export class LiveViewFeed implements Viewer {
   private answers(
     path: string,
     told: Pick<Good, 'shot' | 'sources'>,
-  ): Pick<ShownCut, 'pages' | 'framesAt' | 'play' | 'scan' | 'sound'> {
+  ): Pick<ShownCut, 'pages' | 'rowsAt' | 'placeOf' | 'play' | 'scan' | 'sound'> {
     const asked = <T>(answer: (source: PlaySource) => T): T | null => {
       const kept = this.keptOf(path);
       return kept && answer(sourceOf(kept.prepared));
@@ -113,7 +119,8 @@ export class LiveViewFeed implements Viewer {
       play: () => asked((source) => playOf(this.host, source)),
       scan: (level, number) => asked((source) => scanOf(this.host, source, level, number)),
       sound: () => asked((source) => soundOf(this.host, source)),
-      framesAt: (file, line) => this.framesAt(file, line, told),
+      rowsAt: (file, line, column) => this.rowsAt(file, line, column, told),
+      placeOf: (frame, level) => placeOf(frame, level, told),
     };
   }
 
@@ -155,22 +162,28 @@ export class LiveViewFeed implements Viewer {
     if (this.kept.size > MOST_KEPT) this.kept.delete(oldest!);
   }
 
-  /** `asked`: a path as an editor gives it. Only what the cut was made of has frames; nothing is read. */
-  private framesAt(
+  /** `asked`: a path as an editor gives it. Only what the cut was made of has rows; nothing is read. */
+  private rowsAt(
     asked: string,
     line: number,
+    column: number | null,
     { shot, sources }: Pick<Good, 'shot' | 'sources'>,
-  ): readonly FrameStretch[] | null {
+  ): TextRows | null {
     if (asked.includes('\0')) return null;
     const real = this.host.real(resolve(this.host.cwd, asked));
     const name = [...sources.keys()].find((one) => this.host.real(resolve(this.host.cwd, one)) === real);
     if (name === undefined) return null;
     const source = lines(withoutMark(sources.get(name)!));
-    if (!shot || line > source.starts.length) return [];
+    if (!shot || line > source.starts.length) return { frames: [], items: [] };
     const start = source.starts[line - 1]!;
     const text = lineText(source, line);
+    if (text.trim() === '') return { frames: [], items: [] };
+    const at = column === null ? null : start + Math.min(column - 1, text.length);
+    const here = at === null ? [] : stretchesIn(shot, name, at);
     const first = start + text.length - text.trimStart().length;
-    return text.trim() === '' ? [] : framesAt(shot, name, first, start + text.trimEnd().length);
+    const found = here.length > 0 ? here : stretchesIn(shot, name, first, start + text.trimEnd().length);
+    const items = found.map(({ level, from, to }) => ({ level, from, to }));
+    return { frames: joinedFrames(items), items };
   }
 
   private idOf(path: string): string {
@@ -183,6 +196,19 @@ export class LiveViewFeed implements Viewer {
 function pagesOf({ printed, pages }: LaidOutCut): readonly ShownPage[] {
   const all = printed.parts.flatMap((part) => part.pages);
   return all.map((page, i) => ({ page, hash: pages[i]!.hash! }));
+}
+
+function placeOf(
+  frame: number,
+  level: string | null,
+  { shot, sources }: Pick<Good, 'shot' | 'sources'>,
+): TextPlace | null {
+  const span = shot && stretchOn(shot, frame, level)?.span;
+  const text = span && sources.get(span.file);
+  if (!span || typeof text !== 'string') return null;
+  const source = lines(withoutMark(text));
+  const place = placeAt(source, span.start);
+  return { file: span.file, ...place, text: lineText(source, place.line) };
 }
 
 function sourceOf({ printable: { job, compiled, solved } }: PreparedCut): PlaySource {

@@ -131,7 +131,11 @@ describe.skipIf(CHROMIUM === null)('the live view', () => {
 
   test('marks the rows of the line that is edited, and goes there', async () => {
     const answer = await fetch(`${url}at?file=1.cut&line=4`);
-    expect(await answer.json()).toEqual({ line: 4, cuts: [{ id: 'c1', frames: [{ from: 145, to: 288 }] }] });
+    const rows = { from: 145, to: 288 };
+    expect(await answer.json()).toEqual({
+      line: 4,
+      cuts: [{ id: 'c1', frames: [rows], items: [{ level: 'A', ...rows }] }],
+    });
     await sees(() => document.querySelectorAll('.row.lit').length === 144);
     const lit = await page.$$eval('.row.lit', (all) => all.map((one) => Number((one as Node).dataset.frame)));
     expect([Math.min(...lit), Math.max(...lit)]).toEqual([145, 288]);

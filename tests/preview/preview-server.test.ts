@@ -1,6 +1,6 @@
 /** Who gets what from the live view's server, asked over bare sockets. */
 
-import type { IncomingMessage } from 'node:http';
+import { get as httpGet, type IncomingMessage } from 'node:http';
 import { networkInterfaces } from 'node:os';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import {
@@ -30,7 +30,15 @@ const shown = (id: string, more: Partial<ShownCut> = {}): ShownCut => ({
   problems: [],
   stamp: 'abc',
   pages: () => [{ hash: 'h1', page: page([text('<script>alert(1)</script>')]) }],
-  framesAt: (file, line) => (file === `${id}.cut` ? [{ from: line, to: line + 1 }] : null),
+  rowsAt: (file, line, column) =>
+    file === `${id}.cut`
+      ? {
+          frames: [{ from: line, to: line + 1 }],
+          items: [{ level: 'A', from: line, to: column ?? line + 1 }],
+        }
+      : null,
+  placeOf: (frame, level) =>
+    frame > 24 ? null : { file: `${id}.cut`, line: 3, column: frame, text: `${level}: 1..` },
   play: () => null,
   scan: () => null,
   sound: () => null,
@@ -121,7 +129,8 @@ describe('whoever has the word gets', () => {
   });
 
   test('the rows of a line, asked by address or by form', async () => {
-    const wanted = { line: 7, cuts: [{ id: 'c1', frames: [{ from: 7, to: 8 }] }] };
+    const items = [{ level: 'A', from: 7, to: 8 }];
+    const wanted = { line: 7, cuts: [{ id: 'c1', frames: [{ from: 7, to: 8 }], items }] };
     expect(JSON.parse((await get('at?file=c1.cut&line=7')).body)).toEqual(wanted);
     const form = 'file=c1.cut&line=7';
     const posted = await ask(
@@ -131,6 +140,29 @@ describe('whoever has the word gets', () => {
       form,
     );
     expect(JSON.parse(posted.body)).toEqual(wanted);
+  });
+
+  test('the rows of a column of a line', async () => {
+    const { body } = await get('at?file=c1.cut&line=7&column=9');
+    expect(JSON.parse(body).cuts[0].items).toEqual([{ level: 'A', from: 7, to: 9 }]);
+  });
+
+  test('the place in the text of a row, which all who follow the events hear', async () => {
+    const place = { file: 'c1.cut', line: 3, column: 20, text: 'A: 1..' };
+    const heard = new Promise<string>((resolve) => {
+      let all = '';
+      const following = httpGet(`${preview.url}events`, (events) => {
+        events.setEncoding('utf8').on('data', (text: string) => {
+          all += text;
+          if (!/event: source\ndata: .*\n\n/.test(all)) return;
+          following.destroy();
+          resolve(all);
+        });
+        void get('source/c1?frame=20&level=A').then(({ body }) => expect(JSON.parse(body)).toEqual(place));
+      });
+    });
+    expect(await heard).toContain(`event: source\ndata: ${JSON.stringify(place)}\n\n`);
+    expect(JSON.parse((await get('source/c1?frame=20')).body).text).toBe('null: 1..');
   });
 
   test('the same under each name of this machine', async () => {
@@ -205,6 +237,9 @@ describe('refused is', () => {
     'sound/c1/c.wav',
     'events/x',
     'at/x',
+    'source/c9?frame=1',
+    'source/c1?frame=25',
+    'source/c1/x?frame=1',
     '%00',
   ])('a way that is none: %s', async (way) => {
     const { status, body } = await get(way);
@@ -222,6 +257,10 @@ describe('refused is', () => {
     for (const line of ['0', '-1', '1e3', '99999999', '', '1.5'])
       expect((await get(`at?file=c1.cut&line=${line}`)).status, line).toBe(400);
     expect((await get('at')).status).toBe(400);
+    for (const column of ['0', '-1', 'x', '']) {
+      expect((await get(`at?file=c1.cut&line=1&column=${column}`)).status, column).toBe(400);
+      expect((await get(`source/c1?frame=${column}`)).status, column).toBe(400);
+    }
   });
 
   test('an address, a header or a body that is too long', async () => {

@@ -14,7 +14,8 @@ const shown = (id: string, more: Partial<ShownCut> = {}): ShownCut => ({
   problems: [],
   stamp: 'abc',
   pages: () => [],
-  framesAt: () => null,
+  rowsAt: () => null,
+  placeOf: () => null,
   play: () => null,
   scan: () => null,
   sound: () => null,
@@ -56,7 +57,9 @@ describe('the list', () => {
 });
 
 describe('a cut', () => {
-  const paper = page([text('Rooftop <dusk>')]);
+  const columns = [{ level: 'A', x: 10, width: 8 }];
+  const row = (frame: number) => ({ frame, x: 0, y: 5 * frame, width: 90, height: 5, columns });
+  const paper = { ...page([text('Rooftop <dusk>')]), rows: [row(1), row(2)] };
   const all = store(shown('c1', { pages: () => [{ hash: 'h1', page: paper }] }));
 
   test('has its pages by what stands on them', () => {
@@ -65,7 +68,14 @@ describe('a cut', () => {
       stamp: 'abc',
       problems: [],
       pages: [
-        { key: 'h1', label: paper.label, part: paper.part, width: paper.widthMm, height: paper.heightMm },
+        {
+          key: 'h1',
+          label: paper.label,
+          part: paper.part,
+          width: paper.widthMm,
+          height: paper.heightMm,
+          columns: [{ level: 'A', x: 10, width: 8 }],
+        },
       ],
     });
     expect(all.cut('c9')).toBeNull();
@@ -80,14 +90,14 @@ describe('a cut', () => {
 
 describe('the rows of a line', () => {
   const frames = (...lines: readonly (readonly FrameStretch[] | null)[]) =>
-    store(...lines.map((one, i) => shown(`c${i + 1}`, { framesAt: () => one })));
+    store(...lines.map((one, i) => shown(`c${i + 1}`, { rowsAt: () => one && { frames: one, items: [] } })));
 
   test('are those of every cut that shows it', () => {
-    expect(frames([{ from: 1, to: 6 }], null, [{ from: 3, to: 3 }]).lit('a.cut', 4)).toEqual({
+    expect(frames([{ from: 1, to: 6 }], null, [{ from: 3, to: 3 }]).lit('a.cut', 4, null)).toEqual({
       line: 4,
       cuts: [
-        { id: 'c1', frames: [{ from: 1, to: 6 }] },
-        { id: 'c3', frames: [{ from: 3, to: 3 }] },
+        { id: 'c1', frames: [{ from: 1, to: 6 }], items: [] },
+        { id: 'c3', frames: [{ from: 3, to: 3 }], items: [] },
       ],
     });
   });
@@ -95,18 +105,35 @@ describe('the rows of a line', () => {
   test('leave out cuts that use the file and show nothing of the line', () => {
     expect(
       frames([], [{ from: 3, to: 3 }])
-        .lit('a.cut', 4)!
+        .lit('a.cut', 4, null)!
         .cuts.map(({ id }) => id),
     ).toEqual(['c2']);
   });
 
   test('are none of the first cut of the file where no cut shows the line', () => {
-    expect(frames(null, [], []).lit('a.cut', 4)).toEqual({ line: 4, cuts: [{ id: 'c2', frames: [] }] });
+    expect(frames(null, [], []).lit('a.cut', 4, null)).toEqual({
+      line: 4,
+      cuts: [{ id: 'c2', frames: [], items: [] }],
+    });
   });
 
   test('of a file that no cut uses are nothing at all', () => {
-    expect(frames(null, null).lit('a.cut', 4)).toBeNull();
+    expect(frames(null, null).lit('a.cut', 4, null)).toBeNull();
   });
+});
+
+test('a row leads to its text in the cut that is named', () => {
+  const place = { file: 'a.cut', line: 3, column: 9, text: 'A: 1:12 2:6' };
+  const all = store(
+    shown('c1'),
+    shown('c2', { placeOf: (frame, level) => (frame === 7 && level === 'A' ? place : null) }),
+  );
+  expect(all.source('c2', 7, 'A')).toEqual(place);
+  expect([all.source('c2', 7, null), all.source('c1', 7, 'A'), all.source('c9', 7, 'A')]).toEqual([
+    null,
+    null,
+    null,
+  ]);
 });
 
 describe('the player', () => {

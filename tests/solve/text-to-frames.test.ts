@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { framesAt, stretchesAt, stretchesOf } from '../../src/solve/text-to-frames.js';
+import {
+  joinedFrames,
+  stretchesAt,
+  stretchesIn,
+  stretchesOf,
+  stretchOn,
+} from '../../src/solve/text-to-frames.js';
 import { compileText } from '../compile.js';
 
 const text = `cut 1
@@ -14,7 +20,8 @@ truck full@1+1 > N@2+0
 fade in 1..12
 `;
 const shot = compileText(text).shot!;
-const at = (piece: string, more = 0) => framesAt(shot, 'this.cut', text.indexOf(piece) + more);
+const at = (piece: string, more = 0) =>
+  joinedFrames(stretchesIn(shot, 'this.cut', text.indexOf(piece) + more));
 
 describe('frames of a place in the text', () => {
   test('an item has the frames that it is exposed on', () => {
@@ -40,7 +47,7 @@ describe('frames of a place in the text', () => {
     expect(at('fade')).toEqual([{ from: 1, to: 12 }]);
   });
   test('another file has none', () => {
-    expect(framesAt(shot, 'other.cut', 30)).toEqual([]);
+    expect(stretchesIn(shot, 'other.cut', 30)).toEqual([]);
   });
 });
 
@@ -51,4 +58,12 @@ test('a frame knows what is said of it', () => {
     ['note', null],
   ]);
   expect(stretchesOf(shot).every(({ from, to }) => from >= 1 && to <= 72)).toBe(true);
+});
+
+test('a press in the column of a level means its drawing, elsewhere what is no drawing, else any', () => {
+  const on = (frame: number, level: string | null) => stretchOn(shot, frame, level);
+  expect(on(60, 'A')).toMatchObject({ kind: 'drawing', level: 'A' });
+  expect(on(60, null)).toMatchObject({ kind: 'note' });
+  expect(on(59, null)).toMatchObject({ kind: 'drawing', level: 'A' });
+  expect([on(60, 'Z'), on(73, null)]).toEqual([undefined, undefined]);
 });

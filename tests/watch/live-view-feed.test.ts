@@ -85,25 +85,59 @@ describe('a cut', () => {
   });
 });
 
-describe('the frames of a line', () => {
-  test('are those of what stands on it', async () => {
+describe('the rows of a line', () => {
+  test('are those of what stands on it, item by item and joined', async () => {
     const { look } = await fed();
     const one = look('a.cut')!;
-    expect(one.framesAt('a.cut', 3)).toEqual([{ from: 1, to: 18 }]);
-    expect(one.framesAt('/work/a.cut', 4)).toEqual([{ from: 19, to: 24 }]);
+    expect(one.rowsAt('a.cut', 3, null)).toEqual({
+      frames: [{ from: 1, to: 18 }],
+      items: [
+        { level: 'A', from: 1, to: 12 },
+        { level: 'A', from: 13, to: 18 },
+      ],
+    });
+    expect(one.rowsAt('/work/a.cut', 4, null)?.frames).toEqual([{ from: 19, to: 24 }]);
+  });
+
+  test('are those of the item alone at which the cursor stands', async () => {
+    const { look } = await fed();
+    const one = look('a.cut')!;
+    // A: 1:12 2:6
+    const rows = (column: number) => one.rowsAt('a.cut', 3, column)?.frames;
+    expect([4, 8, 9, 12, 99].map(rows)).toEqual([
+      [{ from: 1, to: 12 }],
+      [{ from: 1, to: 12 }],
+      [{ from: 13, to: 18 }],
+      [{ from: 13, to: 18 }],
+      [{ from: 13, to: 18 }],
+    ]);
+  });
+
+  test('are those of the whole line where the cursor stands at its name', async () => {
+    const { look } = await fed();
+    expect(look('a.cut')!.rowsAt('a.cut', 3, 1)?.frames).toEqual([{ from: 1, to: 18 }]);
   });
 
   test('are none for a line that is not there, and for an empty one', async () => {
     const { look } = await fed();
     const one = look('a.cut')!;
-    expect([one.framesAt('a.cut', 5), one.framesAt('a.cut', 99)]).toEqual([[], []]);
+    const none = { frames: [], items: [] };
+    expect([one.rowsAt('a.cut', 5, null), one.rowsAt('a.cut', 99, 1)]).toEqual([none, none]);
   });
 
   test('of a file that the cut was not made of are nobody’s', async () => {
     const { look } = await fed({ 'a.cut': CUT, 'b.cut': CUT.replace('7', '8') });
     const one = look('a.cut')!;
-    expect([one.framesAt('b.cut', 3), one.framesAt('a.cut\0', 3)]).toEqual([null, null]);
+    expect([one.rowsAt('b.cut', 3, null), one.rowsAt('a.cut\0', 3, null)]).toEqual([null, null]);
   });
+});
+
+test('a row leads to the place in the text that says what it shows', async () => {
+  const { look } = await fed();
+  const one = look('a.cut')!;
+  expect(one.placeOf(15, 'A')).toEqual({ file: 'a.cut', line: 3, column: 9, text: 'A: 1:12 2:6' });
+  expect(one.placeOf(20, null)).toEqual({ file: 'a.cut', line: 4, column: 4, text: '   3..' });
+  expect([one.placeOf(15, 'B'), one.placeOf(25, 'A')]).toEqual([null, null]);
 });
 
 test('a cut has one name in addresses, letters and digits, for as long as it is watched', async () => {
@@ -132,7 +166,7 @@ test('of many cuts the pages are made anew when they are asked for, out of the l
   shown[0]!.pages();
   shown[29]!.pages();
   expect(madeAgain()).toBe(1);
-  expect(shown[2]!.framesAt('3.cut', 3)).toEqual([{ from: 1, to: 18 }]);
+  expect(shown[2]!.rowsAt('3.cut', 3, null)?.frames).toEqual([{ from: 1, to: 18 }]);
   expect(madeAgain()).toBe(1);
 });
 
