@@ -378,6 +378,23 @@ describe('field chart check', () => {
     expect(codes({ ...small, settings: { scanDpi: 200 } })).toContain('scan-enlarged');
   });
 
+  it('a scan that is enlarged is told with the pixels that would do, at the field or at the level', () => {
+    const rest = field('A', { widthMm: 127 });
+    const numbers = { dpi: 200, enough: expect.closeTo(0.96, 9), pixels: 1920 };
+    // 1920 px over 127 mm are 384 to the inch.
+    const found = (scene: Scene) =>
+      solved(scene)
+        .diagnostics.filter(({ code }) => code === 'scan-enlarged')
+        .map((one) => [one.span, one.parameters, one.notes]);
+    const notes = [{ note: 'enough-dpi', dpi: 384 }];
+    expect(found({ rest })).toEqual([[rest.span, { level: null, share: 0.5, frame: 1, ...numbers }, notes]]);
+    const L = level('L', { free: true });
+    const grown = scale(['L'], [leg(1, 1, 2, 9)]);
+    const [[span, parameters, more] = []] = found({ levels: [level('BG'), L], moves: [grown] });
+    expect(span).not.toEqual(FULL.span);
+    expect([parameters, more]).toEqual([{ level: 'L', share: 0.5, frame: 9, ...numbers }, notes]);
+  });
+
   it('a level is not scanned finer while it does not show', () => {
     const hidden = level('BG', { shown: (frame) => frame < 5 });
     const moves = [scale(['BG'], [leg(1, 6, 2, 9)])];

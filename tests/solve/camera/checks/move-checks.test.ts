@@ -69,6 +69,7 @@ describe('numbers that make no sense', () => {
     [turn(['L'], [leg(0, 1, FAR, 9)]), { quantity: 'turn', ...turns }],
     [shake(FAR, 3, 1, 9), { quantity: 'swing', ...lengths }],
     [shake(3, FAR, 1, 9), { quantity: 'last-swing', ...lengths }],
+    [pull(['L'], 'left', 9, 1, 9, { on: -FAR }), { quantity: 'on', value: -FAR, bounds: 'frames' }],
   ])('is named with its bounds: %#', (move, wanted) => {
     expect(parametersOf({ levels, moves: [move] }, 'number-senseless')).toEqual([
       { variant: 'move', value: FAR, ...wanted },
@@ -87,6 +88,12 @@ describe('numbers that make no sense', () => {
   it('a leg that arrives before it leaves is told with both frames', () => {
     const moves = [pan([leg(FULL, 24, field('A', { xMm: 10 }), 20)])];
     expect(parametersOf({ moves }, 'move-backwards')).toEqual([{ start: 24, end: 20 }]);
+  });
+
+  it('a move of which one leg runs backwards is left out whole', () => {
+    const [A, B] = [field('A', { xMm: 10 }), field('B', { xMm: 20 })];
+    const moves = [pan([leg(FULL, 1, A, 9), leg(A, 9, B, 5)])];
+    expect(solved({ moves }).solved.moves).toEqual([]);
   });
 
   it('a leg that arrives on the frame it leaves from is reported and left out', () => {
@@ -113,6 +120,7 @@ describe('bounds', () => {
     ['a way backwards', -100_000, -100_001, (value: number) => pull(['L'], 'left', value, 1, 9)],
     ['degrees', 360_000, 360_001, (value: number) => turn(['L'], [leg(0, 1, value, 9)])],
     ['a period, in frames', 1, 0.9, (value: number) => sway(['L'], 5, 1, 9, value)],
+    ['a long loop', 100_000, 100_001, (value: number) => pull(['L'], 'left', 9, 1, 9, { loop: value })],
     ['a loop, in mm', 0.01, 0.009, (value: number) => pull(['L'], 'left', 9, 1, 9, { loop: value })],
   ])('%s: %d is inside, %d outside', (_, inside, outside, move) => {
     expect(senseless({ levels, moves: [move(inside)] })).toBe(false);
@@ -196,6 +204,19 @@ describe('timing check', () => {
       expect(notes([long!, short!, third!])).toEqual([other(long!), other(long!)]);
       const [first, second, last] = shakes([1, 10], [11, 20], [15, 30]);
       expect(notes([first!, second!, last!])).toEqual([other(second!)]);
+    });
+
+    it('overlap on each level for itself', () => {
+      const both = (from: number, to: number) => slide(['L', 'BG'], [leg(at(0, 0), from, at(0, 0), to)]);
+      expect(parametersOf(of(both(1, 20), both(10, 30)), 'moves-overlap')).toEqual([
+        { move: 'slide', level: 'L', from: 11, to: 20 },
+        { move: 'slide', level: 'BG', from: 11, to: 20 },
+      ]);
+    });
+
+    it('of trucks that are not quick may be long', () => {
+      const slow = { length: 200, moves: [truck([leg(FULL, 1, SMALL, 200)])] };
+      expect(codes(slow)).not.toContain('quick-long');
     });
 
     it('are told with their numbers', () => {
