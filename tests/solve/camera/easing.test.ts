@@ -57,6 +57,15 @@ describe('the way done', () => {
     expect(shares({ form: 'steps', mm: [1, 3] }, 4)).toEqual([0, 0.25, 1, 1, 1]);
   });
 
+  it('on a curve is the curve’s share at each share of the time', () => {
+    const found = shares({ form: 'curve', x1: 0.42, y1: 0, x2: 0.58, y2: 1 }, 4);
+    const curve = bezier(0.42, 0, 0.58, 1);
+    expect(found).toEqual([0, curve(0.25), curve(0.5), curve(0.75), 1]);
+    expect(found[1]).toBeLessThan(0.2);
+    // It is the same there and back.
+    expect(found[1]! + found[3]!).toBeCloseTo(1, 14);
+  });
+
   it('to a fairing mark is even, then a cushion that goes on at the same speed', () => {
     // 60 % in 4 steps, 6 left: k = .15 * 6 / .4 = 2.25.
     const found = shares({ form: 'fair', mark: 'a', frame: 5, share: 0.6 }, 10);
@@ -72,6 +81,7 @@ describe('the way done', () => {
     { form: 'curve', x1: 1.1, y1: 0, x2: 0.5, y2: 1 },
     { form: 'steps', mm: [1, -1] },
     { form: 'steps', mm: [Number.NaN, 1, 1, 1] },
+    { form: 'steps', mm: [2e6, 1, 1, 1] },
     { form: 'fair', mark: 'a', frame: 1, share: 0.6 },
     { form: 'fair', mark: 'a', frame: 3, share: 1 },
   ])('is even where the numbers make no sense: %o', (spacing) => {
@@ -82,6 +92,7 @@ describe('the way done', () => {
 it('ramps fit that take no more than all steps', () => {
   expect(easeFits({ leave: 3, arrive: 2 }, 5)).toBe(true);
   expect(easeFits({ leave: 3, arrive: 3 }, 5)).toBe(false);
+  expect(easeFits({ leave: 0, arrive: 0 }, 5)).toBe(true);
   expect(easeFits({ leave: 0, arrive: -1 }, 5)).toBe(false);
 });
 
@@ -112,6 +123,7 @@ describe('a cushion', () => {
     const cushion = { share: 0.6, before: 8, left: 12, power: 2 };
     const tau = (asGoodAsStill(cushion) - 8) / 12;
     expect(1 - (1 - tau) ** 2).toBeCloseTo(0.995, 12);
+    expect(tau).toBeLessThan(1);
   });
 });
 
@@ -138,6 +150,8 @@ describe('a sampled step', () => {
 it('half-way is the mean, or by equal ratios the mean ratio; the ends are exact', () => {
   expect(between(1, 3, 0.5)).toBe(2);
   expect(byRatio(100, 400, 0.5)).toBe(200);
+  // Neither 0.7 + (0.1 − 0.7) nor 0.1 · (1.7 / 0.1) is the end to the last digit.
+  expect([between(0.7, 0.1, 1), byRatio(0.1, 1.7, 1)]).toEqual([0.1, 1.7]);
   expect([between(0.1, 0.3, 1), byRatio(0.1, 0.3, 0), byRatio(0.1, 0.3, 1)]).toEqual([0.3, 0.1, 0.3]);
 });
 
@@ -153,6 +167,21 @@ describe('cubic Bézier timing', () => {
       // With y = x the way is the time, whatever the curve.
       const straight = bezier(x1, x1, x2, x2);
       for (let i = 0; i <= 200; i++) expect(straight(i / 200)).toBeCloseTo(i / 200, 14);
+    }
+  });
+
+  it('is the curve of its four points', () => {
+    for (const [x1, y1, x2, y2] of [
+      [0.25, 0.1, 0.25, 1],
+      [0.42, 0, 0.58, 1],
+      [0.1, -3, 0.2, 4],
+      [0.9, 0.4, 0.05, 0.3],
+    ] as const) {
+      const curve = bezier(x1, y1, x2, y2);
+      // Bernstein polynomials, with 0 and 1 at the ends.
+      const at = (t: number, p1: number, p2: number) =>
+        3 * (1 - t) ** 2 * t * p1 + 3 * (1 - t) * t ** 2 * p2 + t ** 3;
+      for (let t = 0.05; t < 1; t += 0.05) expect(curve(at(t, x1, x2))).toBeCloseTo(at(t, y1, y2), 11);
     }
   });
 
