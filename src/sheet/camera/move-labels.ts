@@ -325,8 +325,9 @@ const exposure = ({ from, to }: LightOf<'expose'>): string =>
 const fadeName = ({ white, way }: LightOf<'fade'>): string =>
   `${white ? 'W' : 'F'}.${way === 'in' ? 'I' : 'O'}`;
 
+/** No arrow: beside its rows the name is set reading downwards, and an arrow would turn with it. */
 const wipeName = ({ way, towards }: LightOf<'wipe'>, words: MoveWords): string =>
-  `${words.wipe(way)} ${ARROWS[towards]}`;
+  `${words.wipe(way)} ${words.directions[towards]}`;
 
 const lights: { readonly [K in Light['kind']]: CameraLabels<LightOf<K>> } = {
   fade: {
@@ -341,7 +342,7 @@ const lights: { readonly [K in Light['kind']]: CameraLabels<LightOf<K>> } = {
     sign: ({ way }) => ({ form: 'slant', opens: way === 'in' }),
     names: (light, { words }) => [wipeName(light, words), words.wipe(light.way)],
     short: ({ way }, words) => words.wipe(way),
-    memo: (light, { words }) => `${words.wipe(light.way)} ${words.directions[light.towards]}`,
+    memo: (light, { words }) => wipeName(light, words),
   },
   iris: {
     ...frameBounds,

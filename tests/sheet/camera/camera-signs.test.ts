@@ -87,7 +87,7 @@ describe.each(['en', 'ja'] as const)('a wipe and an iris, in %s', (labels) => {
   const texts = (line: string) => marksOf(line).flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
 
   test('are named in the column and told in the memo', () => {
-    const names = labels === 'en' ? ['WIPE IN ←', 'IRIS OUT'] : ['ワイプイン', 'アイリスアウト'];
+    const names = labels === 'en' ? ['WIPE IN to the left', 'IRIS OUT'] : ['ワイプイン', 'アイリスアウト'];
     const all = [...texts('wipe in left 1+1..3+0'), ...texts('iris out 1+1..3+0 at 40,-10')];
     // In a Japanese column the letters stand one below the other.
     const read = labels === 'en' ? all.join(' ') : all.join('').replace(/ー|｜/g, '');
