@@ -63,7 +63,8 @@ export function referenceWords(language: UserLanguage): ReferenceWords {
 export function pageIn(name: string, language: UserLanguage): StatementPage {
   const page = statementPages[name]!;
   const texts = language === 'en' ? undefined : other(language).pages[name];
-  if (!texts) return page;
+  // One that has not kept pace with the page would say something of the wrong part.
+  if (!texts || texts.parts.length !== page.parts.length) return page;
   return {
     ...page,
     title: texts.title,

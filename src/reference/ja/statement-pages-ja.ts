@@ -7,6 +7,9 @@ const EASE = '6コマで加速し、最後の12コマで減速する。`ease 12`
 const CURVE = '3次ベジェ曲線で割る（CSS Easing と同じ）';
 const STEPS =
   '手書きの目盛り（mm）。1ステップに1つ。`4*3` は 4 mm を3回。合計は距離と 0.05 mm 以内で合わせる。T.U/T.B では2つの幅の差と合わせる';
+const CURVED =
+  '直線ではなく、全部の位置を通る滑らかな1本の道。コマのない位置（`A@1 > B > C@5+0`）は、道がそこに来た時に通る';
+const MARKED = '同じ。レイアウトに印を付ける';
 const GRADUATED = '1コマごとに書く。レイアウトとカメラ欄に番号付きの目盛りが出る';
 const ON = '動きを2コマ、3コマ … 打ちにする。書かなければ毎コマ';
 const CARRY = 'カメラと一緒に動き、その位置を保つセル（付けPAN）';
@@ -275,8 +278,22 @@ export const pages: Readonly<Record<string, PageTexts>> = {
   pan: {
     title: 'フレームからフレームへのカメラの移動（PAN）',
     text: 'フレームの大きさは同じです。違えば T.U/T.B（`truck`）です。T.U/T.B と同時なら、PAN が中心を、T.U/T.B が幅を動かします。`A@1+1 > B@5+0` は、25コマ目に A、120コマ目に B にあり、その前後は止まっています。付けないものは、画面では反対に動きます。カメラ欄に記号、カメラ図にフレームと矢印が出ます。',
-    parts: ['そのコマでちょうど A、このコマでちょうど B', LEG, EASE, CURVE, STEPS, GRADUATED, ON, CARRY],
-    examples: ['5秒で右へ 90 mm。柔らかく始まり、柔らかく止まる。', '付けPAN。Pim がカメラと一緒に動く。'],
+    parts: [
+      'そのコマでちょうど A、このコマでちょうど B',
+      LEG,
+      EASE,
+      CURVE,
+      STEPS,
+      CURVED,
+      GRADUATED,
+      ON,
+      CARRY,
+    ],
+    examples: [
+      '5秒で右へ 90 mm。柔らかく始まり、柔らかく止まる。',
+      '付けPAN。Pim がカメラと一緒に動く。',
+      '屋根の上を1本の曲線で。道が来た時に B を通る。',
+    ],
   },
   truck: {
     title: 'カメラの T.U/T.B、またはセルの拡大・縮小',
@@ -286,6 +303,7 @@ export const pages: Readonly<Record<string, PageTexts>> = {
       'クイック（Q.T.U/Q.T.B）。`fair` が必要',
       'このセルの大きさ。カメラは動かない',
       '`level` のとき：そのコマでの倍率、このコマでの倍率',
+      `\`level\` のとき：${MARKED}`,
       LEG,
       EASE,
       CURVE,
@@ -338,6 +356,7 @@ export const pages: Readonly<Record<string, PageTexts>> = {
       EASE,
       CURVE,
       STEPS,
+      CURVED,
       GRADUATED,
       ON,
     ],
@@ -349,6 +368,7 @@ export const pages: Readonly<Record<string, PageTexts>> = {
     parts: [
       LEVELS,
       'そのコマの角度、このコマの角度。`-30` は逆向き',
+      MARKED,
       LEG,
       '右回り',
       '左回り',
@@ -358,7 +378,7 @@ export const pages: Readonly<Record<string, PageTexts>> = {
       GRADUATED,
       ON,
     ],
-    examples: ['右回りに1回転。', '行って戻る。'],
+    examples: ['右回りに1回転。', '行って戻る。', '開いて少し戻る。ア、イ、ウの印がレイアウトに付く。'],
   },
   shake: {
     title: '画面動',
