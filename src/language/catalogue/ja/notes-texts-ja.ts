@@ -5,7 +5,7 @@ import { neighbourName, oneOf } from './terms-texts-ja.js';
 
 export const notes: ShortTexts<Notes> = {
   'stands-here': () => 'ここにあります',
-  'written-so': ({ example }) => `書き方の例：${example}`,
+  'written-so': ({ example }) => `このように書きます：${example}`,
   'timeline-colon': ({ example }) => `タイムラインは、セルの名前の後にコロンを付けます：${example}`,
   'first-here': () => '1つ目はここです',
   'stack-here': () => 'セル重ねはここです',

@@ -163,7 +163,7 @@ export const words: Texts<WordMessages> = {
       'word-meant': ({ found, guess }) => `\`${found}\` はここには書けません。\`${guess}\` のことですか？`,
       wanted: ({ found, wanted }) => `\`${found}\` はここには書けません。ここに書くもの：${anyOf(wanted)}。`,
       misplaced: ({ found, why }) => `\`${found}\` はここには書けません。${misplaced[why]}。`,
-      'not-shown': ({ found }) => `\`${found}\` はタイムラインに出せるものではありません。`,
+      'not-shown': ({ found }) => `タイムラインに \`${found}\` は書けません。`,
       'too-much': ({ found, statement }) =>
         `\`${found}\` は余分です。${statementName(statement)}は、その前で終わっています。`,
     },

@@ -252,7 +252,7 @@ export const timelines: Texts<TimelineMessages> = {
   'reuse-count': {
     title: '兼用元と中割りの枚数が違う',
     explanation:
-      '同じ原画間でも枚数が違えば別の絵なので、兼用できません。枚数を合わせるか、新しく描くことにして承知してください。',
+      '同じ原画間でも枚数が違えば別の絵なので、兼用できません。枚数を合わせるか、新しく描くことを了承（`accept`）してください。',
     message: ({ from, to, level, cut, there, here }) =>
       `カット${cut}のセル${level}では原画${from}→${to} の中割りは${there}枚です。ここの${here}枚は新しく描くことになります。`,
   },
