@@ -59,7 +59,7 @@ export const camera: Texts<CameraMessages> = {
     explanation:
       'フェアリングの印は、クイックT.U/T.B のクッションが始まる所です。ほかの動きの加減速は `ease` で書きます。',
     message: () =>
-      'フェアリングはクイックのものです（`truck quick … fair …`）。ほかの動きは `ease` で減速します。',
+      'フェアリングはクイック（`truck quick … fair …`）にだけ使えます。ほかの動きは `ease` で減速します。',
   },
   'quick-without-fairing': {
     title: 'フェアリングのないクイック',

@@ -105,8 +105,7 @@ export const timelines: Texts<TimelineMessages> = {
   'too-deep': {
     title: '深すぎる入れ子',
     explanation: 'グループとフレーズの入れ子は50段までです。それ以上は読めません。',
-    message: ({ most }) =>
-      `グループとフレーズの入れ子が${most}段を超えています。もっと平らに書いてください。`,
+    message: ({ most }) => `グループとフレーズの入れ子が${most}段を超えています。入れ子を減らしてください。`,
   },
   'between-from': {
     title: '前に原画のない中割り',
