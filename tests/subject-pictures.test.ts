@@ -1,5 +1,5 @@
 /**
- * The pictures of the pages of grammar/: each shows what the example right above it prints. UPDATE=1 writes them. Every page that
+ * The pictures of the pages of grammar/: each shows what the last example above it prints. UPDATE=1 writes them. Every page that
  * tells a subject has a picture, of its own or kept by another test.
  */
 
@@ -30,6 +30,13 @@ const PICTURES: Readonly<Record<string, Crop>> = {
   'cut-list': 'memo',
   camera: 'chart',
   printing: 'head',
+  json: { rows: [1, 3] },
+  'reading-head': 'head',
+  'reading-memo': 'memo',
+  'reading-columns': { rows: [1, 36] },
+  'reading-signs': { rows: [41, 60] },
+  'reading-charts': 'charts',
+  'reading-chart': 'chart',
 };
 
 /** Written out of the sources, or lists of links: pages without a subject to be shown. */
@@ -37,13 +44,14 @@ const NONE = ['README.md', 'messages.md', 'glossary.md', 'index.md'];
 const pages = readdirSync('grammar').filter((name) => name.endsWith('.md') && !NONE.includes(name));
 const textOf = (page: string) => readFileSync(`grammar/${page}`, 'utf8');
 
-const shown = pages.flatMap((page) =>
-  [
-    ...textOf(page).matchAll(
-      /^```cut([^\n]*)\n([\s\S]*?)^```$(?:(?!^```)[\s\S])*?\]\(pictures\/pages\/(\w[\w-]*)\.svg\)$/gm,
-    ),
-  ].map(([, words, text, name]) => ({ page, words: words!, text: text!, name: name! })),
-);
+const shown = pages.flatMap((page) => {
+  const text = textOf(page);
+  const examples = [...text.matchAll(/^```cut([^\n]*)\n([\s\S]*?)^```$/gm)];
+  return [...text.matchAll(/\]\(pictures\/pages\/([\w-]+)\.svg\)$/gm)].map((found) => {
+    const [, words, example] = examples.findLast(({ index }) => index < found.index)!;
+    return { page, words: words!, text: example!, name: found[1]! };
+  });
+});
 
 describe('the picture', () => {
   test.each(shown)('$name of $page is what the example above it prints', ({ words, text, name }) => {
