@@ -28,6 +28,7 @@ import {
   Dash,
   DotDot,
   Equals,
+  Glued,
   Greater,
   Open,
   OpenBrace,
@@ -41,6 +42,7 @@ import {
 } from './tokens.js';
 import {
   called,
+  inSmallLetters,
   leadingTradeWord,
   levelWordFault,
   rewordedFault,
@@ -104,6 +106,13 @@ function faultOf(unread: UnreadStatement, mender: FixTester): StatementFault {
       const token = tokens[failure.at];
       const broken = tokens.find(({ tokenType }) => tokenType === UnclosedText);
       if (broken) return unclosedText(broken, token === broken, typed);
+      const glued = token?.tokenType === Glued ? tradeWord(typedAt(token, typed)) : undefined;
+      if (glued)
+        return {
+          message: { code: 'trade-word', parameters: called(glued, typedAt(token!, typed)) },
+          place: placeOf(token!),
+          candidates: [],
+        };
       const special = token && faultyToken(tokens, failure.at, typed);
       if (special) return special;
       if (!token) return tooShort(unread);
@@ -146,8 +155,9 @@ function unknownWord(unread: UnreadStatement, mender: FixTester): StatementFault
   if (worded) return worded;
   const meant = nearest(token.image, byWord.keys());
   const write = (word: string) => replaceFix(place, word, { action: 'write', written: word });
-  const words = meant ? [write(meant), ...(meant === 'fix' ? [write('fix full')] : [])] : [];
+  const words: FixCandidate[] = meant ? [write(meant), ...(meant === 'fix' ? [write('fix full')] : [])] : [];
   const inCapitals = meant !== undefined && meant === token.image.toLowerCase();
+  if (inCapitals) words.push(...inSmallLetters(unread, meant));
   const reads = (candidates: readonly FixCandidate[]): boolean =>
     mender.choose(candidates, piece, { start: 0, end: 0 }) !== undefined;
   const titled = tokens[1]?.tokenType === Text;

@@ -74,6 +74,8 @@ const REWORDINGS: readonly Rewording[] = [
   rewording('said', String.raw`(?<=\s)at\s*\(\s*(${SIGNED})\s*[, ]\s*(${SIGNED})\s*\)`, 'at $1,$2'),
   rewording('said', String.raw`(?<=\s)at\s+(${SIGNED})\s+(${SIGNED})(?![\p{L}\d])`, 'at $1,$2'),
   rewording('said', String.raw`(?<=^field\s+\S+\s+\S+\s+)(${SIGNED},${SIGNED})`, 'at $1'),
+  rewording('said', String.raw`(?<=^field\s+\S+\s+\S+\s+)(\d\S*[NSEW](?:\s+\d\S*[NSEW])?)(?=\s*$)`, 'at $1'),
+  rewording('said', String.raw`(?<=^field\s.*)\s+(?:center|centre)(?=\s*$)`, ''),
   rewording('said', String.raw`(?<=^(?:mark\s+\S+|note)\s+)at\s+`, ''),
   rewording('said', String.raw`(?<=^level\s+\S+\s+)(\d+x\d+(?:mm|cm|in)?)`, 'size $1'),
   rewording('said', String.raw`(?<=\sreuse\s+)(\d+)([A-Z])${END}`, '$1/$2'),
@@ -119,12 +121,12 @@ const REWORDINGS: readonly Rewording[] = [
   rewording('said', String.raw`(?<=\s)black(?:\s+|$)`, ''),
   rewording(
     'said',
-    String.raw`(?<=\s)(?:frames?|from|over|during|by|speed|of|no\.?|#)\s+(?=[\d\p{L}])`,
+    String.raw`(?<=\s)(?:camera|frames?|from|over|during|by|speed|of|no\.?|#)\s+(?=[\d\p{L}])`,
     '',
     'giu',
   ),
   rewording('said', String.raw`\s+linear${END}`, ''),
-  rewording('said', String.raw`(?<=^cut\s+\S+?)\s*[:,-]?\s+(\p{L}[^"「」\n]*?)(?=\s*$)`, ' "$1"'),
+  rewording('said', String.raw`(?<=^cut\s+\S+?)\s*[:,-]?\s+((?!scene)\p{L}[^"「」\n]*?)(?=\s*$)`, ' "$1"'),
   rewording('said', String.raw`(?<=^stack\s.*?)\s*[>/,]\s*`, ' '),
   rewording('said', String.raw`(?<=\s)(\d\S*mm\/f)\s+(left|right|up|down)${END}`, '$2 $1'),
   // Drawings.

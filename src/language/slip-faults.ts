@@ -8,6 +8,7 @@ import type { TextRange } from './source.js';
 import { isName, startsTimeline } from './statement-reader.js';
 import { byWord, timelineRule } from './statements/statement-table.js';
 import { Colon, Comma, Dash, DotDot, Equals, Greater } from './tokens.js';
+import { withoutColon } from './trade-word-faults.js';
 
 /** The slip that was made, or null. `token`: the first that does not fit. */
 export function slip(unread: UnreadStatement, token: IToken, mender: FixTester): StatementFault | null {
@@ -107,13 +108,14 @@ function withoutQuotes(
 }
 
 /** `time: 5+0`: a word of the language with a colon is taken for a level. */
-function withColon(
-  { failure, tokens, piece, typed }: UnreadStatement,
-  mender: FixTester,
-): StatementFault | null {
+function withColon(unread: UnreadStatement, mender: FixTester): StatementFault | null {
+  const { failure, tokens, piece, typed } = unread;
   const [word, colon] = tokens;
   if (failure.entry !== timelineRule || !byWord.has(word!.image) || colon?.tokenType !== Colon) return null;
-  const candidates = [replaceFix(placeOf(colon), '', { action: 'leave-colon-out' })];
+  const candidates = [
+    replaceFix(placeOf(colon), '', { action: 'leave-colon-out' }),
+    ...withoutColon(unread, placeOf(colon)),
+  ];
   const place = placeOf(colon);
   if (!mender.choose(candidates, piece, { start: 0, end: 0 })) return null;
   return {

@@ -13,7 +13,7 @@ import {
 import { foldCharacters } from './lexer.js';
 import { type Reworded, rewordings } from './rewordings.js';
 import type { TextRange } from './source.js';
-import { isName, startsTimeline } from './statement-reader.js';
+import { isName, startsTimeline, withEdits } from './statement-reader.js';
 import { byWord, timelineRule } from './statements/statement-table.js';
 import { Colon, Text } from './tokens.js';
 import { type TradeWord, tradeWord, tradeWordKey, tradeWordsByKey } from './trade-words.js';
@@ -125,7 +125,7 @@ export function titleWithoutQuotes(
   if (/["「」\r\n]/.test(title)) return null;
   const bare = title.trim().replace(/^['([{‘]|['\])}’]$/g, '');
   const candidates = [replaceFix(place, ` "${bare}"`, { action: 'quote-text' })];
-  if (bare === '' || !mender.choose(candidates, piece, { start: 0, end: 0 })) return null;
+  if (bare === '' || !mender.choose(candidates, piece, place)) return null;
   return {
     message: { code: 'missing-quotes', parameters: { found: title.trim() } },
     place: { start: place.end - title.trimStart().length, end: place.end },
@@ -193,12 +193,70 @@ export function rewordedFault(unread: UnreadStatement, mender: FixTester): State
       };
     }
   }
+  const whole = twiceReworded(unread, folded, from, drawn);
+  if (whole && mender.choose([whole.candidate], piece, { start: 0, end: 0 })) {
+    const { first } = whole;
+    return {
+      message: { code: 'trade-word', parameters: wordedSo(first) },
+      place: { start: first.start + leadingBlanks(first.found), end: first.end },
+      candidates: [whole.candidate],
+      wholeOnly: true,
+    };
+  }
   if (!ease) return null;
   return {
     message: { code: 'trade-word', parameters: { variant: 'either-end', found: ease[0] } },
     place: { start: piece.start + ease.index, end: piece.start + ease.index + ease[0].length },
     candidates: [],
   };
+}
+
+/** What comes of a statement when what was reworded is looked at again: `from black 24 frames`, `24`, `1..24`. */
+function twiceReworded(
+  { piece, typed }: UnreadStatement,
+  folded: string,
+  from: number,
+  drawn: boolean,
+): { readonly candidate: FixCandidate; readonly first: Reworded } | null {
+  // Offsets would not hold where a character was folded.
+  if (folded !== typed.slice(piece.start, piece.end)) return null;
+  let text = folded;
+  let first: Reworded | null = null;
+  for (let round = 0; round < 3; round++) {
+    const found = rewordings(text, { start: 0, end: text.length }, drawn).filter(
+      ({ start }) => start >= from,
+    );
+    if (found.length === 0 || found.length > MOST_EDITS) break;
+    first ??= shifted(found[0]!, piece.start);
+    text = withEdits(text, found);
+  }
+  if (!first) return null;
+  const written = text.slice(from).trim();
+  const edit = { start: piece.start + from, end: piece.end, text: ` ${written}` };
+  return { candidate: { action: 'write', written, edits: [edit] }, first };
+}
+
+/** A statement of which a colon is left out, reworded behind it: `stack: BG, A`. */
+export function withoutColon(unread: UnreadStatement, colon: TextRange): FixCandidate[] {
+  const { piece } = unread;
+  const whole = foldedPiece(unread);
+  const at = colon.start - piece.start;
+  const folded = `${whole.slice(0, at)} ${whole.slice(at + 1)}`;
+  const rest = rewordings(folded, { start: 0, end: folded.length }, false)
+    .filter(({ start }) => start > at)
+    .map((one) => shifted(one, piece.start));
+  return rest.length > 0 ? [writing([{ ...colon, text: '' }, ...rest])] : [];
+}
+
+/** A statement whose first word is right but for its capitals, reworded behind it. */
+export function inSmallLetters(unread: UnreadStatement, word: string): FixCandidate[] {
+  const { tokens, piece } = unread;
+  const place = placeOf(tokens[0]!);
+  const folded = word + foldedPiece(unread).slice(place.end - piece.start);
+  const rest = rewordings(folded, { start: 0, end: folded.length }, false)
+    .filter(({ start }) => start >= word.length)
+    .map((one) => shifted(one, piece.start));
+  return rest.length > 0 ? [writing([{ ...place, text: word }, ...rest])] : [];
 }
 
 function wordedSo({ found, text }: Reworded): Messages['trade-word'] {

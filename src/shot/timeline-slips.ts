@@ -22,34 +22,23 @@ export function silentSlip(items: readonly Item[], index: number): Diagnostic | 
   const [item, before, first] = [items[index]!, items[index - 1], items[index - 2]];
   if (item.kind === 'key' && isNumber(item.name)) {
     const place = nameOf(item);
-    if (
-      before?.kind === 'group' &&
-      playedOnce(before) &&
-      before.span.end === item.span.start &&
-      Number(item.name) > 1
-    )
+    const touching = before?.kind === 'group' && before.span.end === item.span.start;
+    // `1(12)2`: what stands in brackets is a length, and this is the next key.
+    const length = touching && silentSlip(items, index - 1) !== null;
+    if (touching && !length && playedOnce(before) && Number(item.name) > 1)
       return meant(place, 'times', item.name, `*${item.name}`, { ...place, end: place.start }, '*');
-    if (
-      before?.kind === 'empty' &&
-      first?.kind === 'group' &&
-      playedOnce(first) &&
-      before.length === null &&
-      !before.open
-    )
-      return meant(
-        place,
-        'times',
-        item.name,
-        `*${item.name}`,
-        { ...place, start: first.span.end, end: place.start },
-        '*',
-      );
+    const bare = before?.kind === 'empty' && before.length === null && !before.open;
+    if (bare && first?.kind === 'group' && playedOnce(first)) {
+      const from = { ...place, start: first.span.end, end: place.start };
+      return meant(place, 'times', item.name, `*${item.name}`, from, '*');
+    }
   }
   if (item.kind !== 'group' || before?.kind !== 'key' || before.span.end !== item.span.start) return null;
   const [only, ...more] = item.items;
   if (only?.kind !== 'key' || more.length > 0 || !isNumber(only.name) || !playedOnce(item)) return null;
-  const plain = only.length === null && !only.open && only.chart === null;
-  return plain ? meant(item.span, 'length', only.name, `:${only.name}`, item.span, `:${only.name}`) : null;
+  if (only.length !== null || only.open || only.chart !== null) return null;
+  const blank = items[index + 1]?.span.start === item.span.end ? ' ' : '';
+  return meant(item.span, 'length', only.name, `:${only.name}`, item.span, `:${only.name}${blank}`);
 }
 
 function meant(
@@ -105,7 +94,15 @@ export function wordForSign(items: readonly Item[], index: number): Diagnostic |
   if (CHARTS.has(name) && before?.kind === 'key' && after?.kind === 'between')
     return written(`{${name}}`, instead(before.span.end, after.span.start, `{${name}}`));
 
-  const here = name === 'X' ? 'x' : tradeWord(name)?.as === 'item' ? tradeWord(name)!.here : null;
+  // On paper 原画 is whoever draws the keys, in a timeline a key.
+  const here =
+    name === 'X'
+      ? 'x'
+      : name === '原画'
+        ? '1'
+        : tradeWord(name)?.as === 'item'
+          ? tradeWord(name)!.here
+          : null;
   if (here === null) return null;
   if (here === 'x') return written('x', instead(place.start, place.end, 'x'));
   const says = (fix: Fix | null): Diagnostic =>

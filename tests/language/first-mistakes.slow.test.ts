@@ -39,7 +39,6 @@ function around(heading: Heading, line: string): { text: string; start: number }
 
 /** Lines with two mistakes, of which a mend takes one away. */
 const TWO_MISTAKES = [
-  'CUT 12 Lighthouse',
   'A: key 1 key 2..',
   'A: A1 A2..',
   'A: K1 K2..',
