@@ -56,6 +56,24 @@ describe('the bundle', () => {
       ).toBe(-1);
   });
 
+  test('has what is said in Japanese in files of their own, so that an English run does not read it', () => {
+    const escaped = (text: string) =>
+      text
+        .replace(/[\u0080-\uffff]/g, (one) => `\\u${one.charCodeAt(0).toString(16).padStart(4, '0')}`)
+        .toLowerCase();
+    const holds = (name: string, text: string) =>
+      readFileSync(join(dist, name), 'latin1').toLowerCase().includes(escaped(text));
+    for (const [name, text] of [
+      ['messages-ja.cjs', 'という言葉はありません'],
+      ['reference-ja.cjs', 'フレームからフレームへのカメラの移動'],
+      ['help-ja.cjs', 'カットの誤りを調べます'],
+    ] as const) {
+      expect(holds(name, text), name).toBe(true);
+      expect(holds('cutwright.cjs', text), name).toBe(false);
+      expect(holds('lsp.cjs', text), name).toBe(false);
+    }
+  });
+
   test('has the font and its licence beside it', () => {
     for (const name of ['NotoSansJP-Regular.ttf', 'NotoSansJP-Bold.ttf', 'latin.json', 'LICENSE.txt']) {
       expect(existsSync(join(dist, 'font', name))).toBe(true);
