@@ -82,10 +82,7 @@ export const OPTION_VALUES: readonly (readonly [string | readonly string[], stri
   ['number a.cut --level AA', 'There is no level `AA`.'],
   ['number a.cut --level Z1', 'There is no level `Z1`.'],
   ['new cut 1/2', 'A cut is numbered with letters and digits, such as 13 or 12A.'],
-  [
-    'new cut 13 --time 5s',
-    "`--time` takes a length such as 5+0, 120 or 8'04. `5s` does not fit here, where a time such as 5+0 should stand.",
-  ],
+  ['new cut 13 --time 5s', "`--time` takes a length such as 5+0, 120 or 8'04. `5s` is written `5+0` here."],
   ['new cut 13 --levels A;B', '`--levels` takes names of levels with commas between, such as A,B.'],
   [
     'new cut 13 --title ☔',
