@@ -261,9 +261,11 @@ describe('chart pages', () => {
             expect(box.top).toBeGreaterThan(4);
             expect(box.bottom).toBeLessThan(page.heightMm - 4);
           }
+          boxes.sort((a, b) => a.top - b.top);
           for (let i = 0; i < boxes.length; i++) {
             for (let j = i + 1; j < boxes.length; j++) {
               const [a, b] = [boxes[i]!, boxes[j]!];
+              if (b.top >= a.bottom) break;
               const over =
                 Math.min(a.right, b.right) - Math.max(a.left, b.left) > 0.01 &&
                 Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 0.01;
