@@ -36,7 +36,9 @@ export async function buildCuts(
   }
   if (plan.selection.only === 'cover') await reportProgress(host, reporter, found);
   if (found.jobs.length > 0) {
-    if (plan.oneFile) await (await import('./combined-pdf.js')).buildCombinedPdf(run);
+    if (plan.coversAPage !== null)
+      await (await import('./shared-covers.js')).buildSharedCovers(run, plan.coversAPage);
+    else if (plan.oneFile) await (await import('./combined-pdf.js')).buildCombinedPdf(run);
     else await (await import('./separate-pdfs.js')).buildSeparatePdfs(run);
   }
   if (found.whole.length > 0)

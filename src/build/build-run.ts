@@ -132,7 +132,8 @@ export class BuildRun {
     }
   }
 
-  private unwritten(job: Job, fault: Diagnostic): void {
+  /** Says what stands against writing a cut. */
+  unwritten(job: Job, fault: Diagnostic): void {
     this.reporter.report([fault], NO_SOURCES);
     this.summary.setFailed(job, this.names.get(job) ?? job.name, this.reporter.words.notWritten);
   }

@@ -3,7 +3,7 @@
 import type { Host, Reading, TemporaryFile } from '../host/host.js';
 import type { Fonts } from '../print/fonts.js';
 import { PdfFile } from '../print/pdf.js';
-import type { Bookmark } from '../sheet/display-list.js';
+import type { Bookmark, Page } from '../sheet/display-list.js';
 import { bookmarkOf, type CutPages, hasTrueSize } from './cut-document.js';
 import type { Target } from './output-targets.js';
 
@@ -47,6 +47,15 @@ export class CombinedPdfWriter {
     this.bookmarks.push(bookmarkOf(printed, first, { eachPage: false }));
     for (const artist of artists) this.authors.add(artist);
     this.trueSize ||= hasTrueSize(printed);
+    return this.out.state;
+  }
+
+  /** Adds a page that several cuts share, whose titles these are. */
+  addShared(page: Page, titles: readonly string[], artists: readonly string[]): Reading<null> {
+    const at = this.pdf.pages;
+    this.pdf.add([{ page, label: page.label }]);
+    this.bookmarks.push(...titles.map((title) => ({ title, page: at, children: [] })));
+    for (const artist of artists) this.authors.add(artist);
     return this.out.state;
   }
 

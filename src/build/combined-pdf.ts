@@ -6,6 +6,7 @@ import { textsOf } from '../episode/cut-texts.js';
 import { cutKey, cutNumberOf } from '../episode/episode.js';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
+import type { Page } from '../sheet/display-list.js';
 import type { BuildRun } from './build-run.js';
 import { CombinedPdfWriter } from './combined-pdf-writer.js';
 import { pageCount, selectPages, workTitle } from './cut-document.js';
@@ -137,6 +138,15 @@ async function changed(run: BuildRun, file: CombinedPdf): Promise<void> {
   });
 }
 
+/** A cut that is on a page together with others. */
+export interface SharingCut {
+  readonly printable: PrintableCut;
+  /** How the outline names it. */
+  readonly title: string;
+  /** Of its print. */
+  readonly language: string;
+}
+
 /** The one file of a run, opened when there is a page for it. */
 export class CombinedPdf {
   private writer: CombinedPdfWriter | undefined;
@@ -170,21 +180,42 @@ export class CombinedPdf {
     const { run } = this;
     const { printable, look } = laidOut.prepared;
     const { cut, artists } = printable.solved.shot;
-    // One fault of the file is every cut's; it is said once.
     if (this.fault) return this.fault;
     const printed = selectPages(laidOut.printed, keep);
     if (pageCount(printed) === 0) {
       run.summary.setResult(printable.job, 'empty');
       return undefined;
     }
-    this.fault = this.refusal(printable.compiled.sources.keys()) ?? (await this.opened(look.settings.labels));
-    if (this.fault) return this.fault;
+    const fault = await this.opened(printable, look.settings.labels);
+    if (fault) return fault;
     const added = this.writer!.add(cut, printed, artists);
     if (!added.ok) return this.unwritable(added.reason);
     const printer = await run.printer();
     this.cuts.next(cut, printer.record(laidOut, keep, known));
     run.summary.setResult(printable.job, 'printed');
     return undefined;
+  }
+
+  /**
+   * Adds a page that several cuts share, and says what came of each. The record tells of none of them: whether one of them has
+   * changed, no hash of a page could tell.
+   */
+  async addShared(page: Page, cuts: readonly SharingCut[]): Promise<void> {
+    const { run } = this;
+    let fault: Diagnostic | undefined;
+    for (const { printable, language } of cuts) fault ??= await this.opened(printable, language);
+    if (!fault) {
+      const added = this.writer!.addShared(
+        page,
+        cuts.map(({ title }) => title),
+        cuts.flatMap(({ printable }) => printable.solved.shot.artists),
+      );
+      if (!added.ok) fault = this.unwritable(added.reason);
+    }
+    for (const { printable } of cuts) {
+      if (fault) run.unwritten(printable.job, fault);
+      else run.summary.setResult(printable.job, 'printed');
+    }
   }
 
   async finish(): Promise<void> {
@@ -211,9 +242,11 @@ export class CombinedPdf {
     });
   }
 
-  private async opened(language: string): Promise<Diagnostic | undefined> {
+  /** What stands against writing a cut into the file. One fault of the file is every cut's; it is said once. */
+  private async opened({ compiled }: PrintableCut, language: string): Promise<Diagnostic | undefined> {
     const { run, target } = this;
-    if (this.writer) return undefined;
+    this.fault ??= this.refusal(compiled.sources.keys()) ?? undefined;
+    if (this.fault || this.writer) return this.fault;
     const { fonts } = await run.printer();
     const writer = await CombinedPdfWriter.open(run.host, target, fonts, { title: this.work(), language });
     if (!writer.ok) return this.unwritable(writer.reason);

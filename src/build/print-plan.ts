@@ -1,5 +1,6 @@
 /** What a run is to print, and of what. Apart from the layout, so that `--help` need not load it. */
 
+import type { CoversAPage } from '../sheet/cover/shared-cover-page.js';
 import type { Settings } from '../shot/settings.js';
 
 /** Parts of a cut, in the order in which they are printed. The cover only where it is asked for: it goes onto the envelope. */
@@ -9,6 +10,9 @@ export type PartName = (typeof PARTS)[number];
 /** What is printed of a cut: what somebody works from, or everything. */
 export const EXTENTS = ['needed', 'all'] as const;
 export type Extent = (typeof EXTENTS)[number];
+
+/** Covers that a page can have, as they are typed. */
+export const COVERS_A_PAGE: readonly `${CoversAPage}`[] = ['2', '4', '8'];
 
 /** `only`: one part, whole; `trueSize`: the true-size prints too; `parts`: undefined is what is needed. */
 export interface PartSelection {
@@ -38,6 +42,8 @@ export interface PrintPlan {
   readonly pages: { readonly range: string; readonly includes: (page: number) => boolean } | null;
   /** All cuts in one PDF. */
   readonly oneFile: boolean;
+  /** Covers of so many cuts on a page, in one PDF. Null: a page a cut. */
+  readonly coversAPage: CoversAPage | null;
   /** A revision: what has changed since is marked on the sheets. */
   readonly markedAgainst: string | null;
 }

@@ -5,12 +5,14 @@ import type { Extent, PartName, PrintPlan } from '../build/print-plan.js';
 import type { Shard } from '../build/shard.js';
 import { UsageError } from '../build/usage-error.js';
 import type { Messages } from '../language/catalogue/index.js';
+import type { CoversAPage } from '../sheet/cover/shared-cover-page.js';
 import { type LookOptions, looks, type ReportOptions } from './command-options.js';
 
 export interface BuildOptions extends ReportOptions, LookOptions {
   readonly output?: string;
   readonly oneFile?: boolean;
   readonly only?: PartName;
+  readonly up?: `${CoversAPage}`;
   readonly trueSize?: boolean;
   readonly parts?: Extent;
   readonly pages?: string;
@@ -44,6 +46,7 @@ export function printPlanOf(options: BuildOptions, files: readonly string[]): Pr
     throw clash('-', { variant: 'input-revisions', option: '--since' });
   }
   checkMarks(options, files);
+  checkSharedPages(options);
   return {
     output,
     strict: options.strict === true,
@@ -57,6 +60,7 @@ export function printPlanOf(options: BuildOptions, files: readonly string[]): Pr
     changedPagesOnly: pages === CHANGED,
     pages: pages === undefined || pages === CHANGED ? null : { range: pages, includes: pageRange(pages) },
     oneFile: options.oneFile === true,
+    coversAPage: options.up === undefined ? null : (Number(options.up) as CoversAPage),
     markedAgainst: options.markedAgainst ?? null,
   };
 }
@@ -75,9 +79,19 @@ function checkMarks({ markedAgainst, only = 'sheet', pages }: BuildOptions, file
   }
 }
 
+/** Only covers share pages, and such a page cannot be told apart by cut. */
+function checkSharedPages({ up, only, changed, since, pages, shard }: BuildOptions): void {
+  if (up === undefined) return;
+  if (only !== 'cover') throw clash(only ?? '--up', { variant: 'up-without-cover' });
+  const others = { '--changed': changed, '--since': since, '--pages': pages, '--shard': shard };
+  for (const [other, given] of Object.entries(others)) {
+    if (given) throw clash(other, { variant: 'not-together', one: '--up', other });
+  }
+}
+
 /** Throws UsageError where `--plan` stands beside what no rule for one cut at a time can do. */
 export function checkPlanOptions(options: BuildOptions, files: readonly string[]): void {
-  const { oneFile, changed, since, markedAgainst, pages, shard, only, output } = options;
+  const { oneFile, changed, since, markedAgainst, pages, shard, only, up, output } = options;
   const others: readonly (readonly [unknown, string])[] = [
     [oneFile, '--one-file'],
     [changed, '--changed'],
@@ -86,6 +100,7 @@ export function checkPlanOptions(options: BuildOptions, files: readonly string[]
     [pages, '--pages'],
     [shard, '--shard'],
     [only, '--only'],
+    [up, '--up'],
     [output === '-', '--output -'],
     [files.includes('-'), '-'],
   ];

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { buildCuts } from '../build/build-cuts.js';
 import { BUILD_TOOLS, type BuildTool } from '../build/build-file.js';
-import { EXTENTS, PARTS } from '../build/print-plan.js';
+import { COVERS_A_PAGE, EXTENTS, PARTS } from '../build/print-plan.js';
 import { UsageError } from '../build/usage-error.js';
 import { findAll } from '../episode/batch.js';
 import type { Host } from '../host/host.js';
@@ -41,6 +41,9 @@ export function define(command: Command, context: CommandContext): Command {
   return withReport(
     withLooks(command)
       .addOption(choice('--only <part>', 'print one part', PARTS))
+      .addOption(
+        choice('--up <number>', 'covers of so many cuts on a page, in one PDF, to cut apart', COVERS_A_PAGE),
+      )
       .addOption(
         choice(
           '--parts <extent>',
@@ -83,6 +86,7 @@ export function define(command: Command, context: CommandContext): Command {
         ['cutwright build c012.cut --pages 2-3', 'only these pages'],
         ['cutwright build c012.cut --only strip', 'the graduations of its moves at true size'],
         ['cutwright build --only cover -o covers/', 'the front of each envelope'],
+        ['cutwright build --only cover --up 4', 'the same as labels, four on a page'],
         ['cutwright build -o out/ --shard 2/8', 'an eighth of the cuts, on the second of eight machines'],
         [
           'cutwright build -o out/ --plan ninja',

@@ -16,6 +16,7 @@ const PLAN: PrintPlan = {
   changedPagesOnly: false,
   pages: null,
   oneFile: false,
+  coversAPage: null,
   markedAgainst: null,
 };
 const cut = (number: number) => `cut ${number}\ntime 1+0\nA: 1--2..\n`;

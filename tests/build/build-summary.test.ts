@@ -19,6 +19,7 @@ const PLAN: PrintPlan = {
   changedPagesOnly: false,
   pages: null,
   oneFile: false,
+  coversAPage: null,
   markedAgainst: null,
 };
 const job = (name: string): Job => ({ path: `/work/${name}`, name, episode: noEpisode, named: true });

@@ -10,6 +10,7 @@ const plan = (pages: PrintPlan['pages']): PrintPlan => ({
   changedPagesOnly: false,
   pages,
   oneFile: false,
+  coversAPage: null,
   markedAgainst: null,
 });
 

@@ -18,6 +18,7 @@ const PLAN: PrintPlan = {
   changedPagesOnly: false,
   pages: null,
   oneFile: false,
+  coversAPage: null,
   markedAgainst: null,
 };
 

@@ -68,6 +68,8 @@ ${commands}
       'ファイルかフォルダー。- は標準出力。なければカットと同じ所',
     'all cuts in one PDF with bookmarks, beside the manifest or where --output says':
       '全カットをしおり付きの1つの PDF にする。episode.yaml と同じ所か --output に書く',
+    'covers of so many cuts on a page, in one PDF, to cut apart':
+      '切り分けるカット袋の表書きを、1ページに何カット分並べるか。1つの PDF にする',
     'what to print of a cut: what somebody works from (needed), or all':
       'カットの何を印刷するか。作業に使うもの（needed）か、全部',
     'print the scale strip and the field overlay as well, to lay on the drawing':
@@ -93,6 +95,7 @@ ${commands}
     'on A3, with a Japanese form': 'A3 に、日本語の用紙で',
     'only these pages': 'このページだけ',
     'the graduations of its moves at true size': '動きの目盛りを原寸で',
+    'the same as labels, four on a page': '同じものをラベルとして、1ページに4つ',
     'an eighth of the cuts, on the second of eight machines': '8台のうち2台目で、カットの8分の1を',
     'writes out/cutwright.ninja, for `ninja -f out/cutwright.ninja`':
       '`ninja -f out/cutwright.ninja` で使う out/cutwright.ninja を書く',

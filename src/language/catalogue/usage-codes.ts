@@ -95,7 +95,7 @@ type WrongArguments =
   | { readonly variant: 'pages-found'; readonly option: string }
   | { readonly variant: 'input-revisions'; readonly option: string }
   | { readonly variant: 'marks-without-sheet'; readonly part: PrintedPart }
-  | { readonly variant: 'marks-changed-pages' | 'plan-folder' }
+  | { readonly variant: 'marks-changed-pages' | 'plan-folder' | 'up-without-cover' }
   | { readonly variant: 'plan-name'; readonly tool: string; readonly file: string }
   // ---- `compare`
   | { readonly variant: 'versions-missing' | 'versions-three' | 'versions-both-input' | 'input-past' }

@@ -141,6 +141,8 @@ export const usage: Texts<UsageMessages> = {
         `\`--marked-against\` marks the sheets; \`--only ${part}\` prints none.`,
       'marks-changed-pages': () =>
         '`--marked-against` prints whole cuts, since their columns make room for the marks; leave out `--pages changed`.',
+      'up-without-cover': () =>
+        '`--up` puts the covers of several cuts on a page; it goes with `--only cover`.',
       'plan-folder': () => '`--plan` prints each cut into a file of its own; give `--output` a folder.',
       'plan-name': ({ tool, file }) => `${tool} cannot be told of a file with this name: \`${file}\`.`,
       'versions-missing': () => 'Name the old and the new version, or `--since` and a revision.',

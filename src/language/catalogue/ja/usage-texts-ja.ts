@@ -142,6 +142,8 @@ export const usage: Texts<UsageMessages> = {
         `\`--marked-against\` はシートに印を付けますが、\`--only ${part}\` ではシートを印刷しません。`,
       'marks-changed-pages': () =>
         '`--marked-against` は印の場所を空けるので、カット全体を印刷します。`--pages changed` を外してください。',
+      'up-without-cover': () =>
+        '`--up` は何カットかのカット袋の表書きを1ページに並べます。`--only cover` と一緒に使います。',
       'plan-folder': () =>
         '`--plan` はカットごとに1つのファイルに印刷します。`--output` にフォルダーを指定してください。',
       'plan-name': ({ tool, file }) => `この名前のファイルは ${tool} で扱えません：\`${file}\`。`,
