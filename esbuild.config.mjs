@@ -11,7 +11,7 @@ import { build } from 'esbuild';
 import { bundledLicences } from './scripts/bundled-licences.mjs';
 
 const require = createRequire(import.meta.url);
-const { playerBundle } = require('./scripts/player-bundle.cjs');
+const { pageBundle } = require('./scripts/page-bundle.cjs');
 const { sourcesHash } = require('./scripts/sources-hash.cjs');
 const root = dirname(fileURLToPath(import.meta.url));
 const dist = resolve(process.argv[2] ?? join(root, 'dist'));
@@ -134,7 +134,7 @@ writeFileSync(
 mkdirSync(join(fresh, 'page'));
 for (const name of ['live.html', 'live.css', 'live.js'])
   cpSync(join(root, 'src/preview/page', name), join(fresh, 'page', name));
-writeFileSync(join(fresh, 'page/player.js'), playerBundle());
+writeFileSync(join(fresh, 'page/page-modules.js'), pageBundle());
 
 const font = join(fresh, 'font');
 const source = dirname(require.resolve('@expo-google-fonts/noto-sans-jp/package.json'));

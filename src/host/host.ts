@@ -39,7 +39,7 @@ export type FolderLock =
   | { readonly ok: true; readonly release: () => void }
   | { readonly ok: false; readonly by: number | null; readonly reason: string };
 
-export const LIVE_PAGE_FILES = ['live.html', 'live.css', 'live.js', 'player.js'] as const;
+export const LIVE_PAGE_FILES = ['live.html', 'live.css', 'live.js', 'page-modules.js'] as const;
 export type LivePageFile = (typeof LIVE_PAGE_FILES)[number];
 
 /** The two weights as TrueType files; a part of both, ready for printing (`src/print/latin-font.ts`). */

@@ -33,7 +33,7 @@ export function shippedFont(name: FontFile): Reading<Uint8Array> {
 }
 
 /** Bundles the page's own program; only where the sources run unbundled. */
-const BUNDLER = '../../scripts/player-bundle.cjs';
+const BUNDLER = '../../scripts/page-bundle.cjs';
 
 /** A file of the live view's page: beside the bundle, or beside the sources, or made of them when they run unbundled. */
 export function shippedPage(name: LivePageFile): Reading<Uint8Array> {
@@ -41,8 +41,8 @@ export function shippedPage(name: LivePageFile): Reading<Uint8Array> {
     return { ok: true, value: readFileSync(new URL(`page/${name}`, import.meta.url)) };
   } catch (error) {
     try {
-      if (name === 'player.js')
-        return { ok: true, value: createRequire(import.meta.url)(BUNDLER).playerBundle() };
+      if (name === 'page-modules.js')
+        return { ok: true, value: createRequire(import.meta.url)(BUNDLER).pageBundle() };
       return { ok: true, value: readFileSync(new URL(`../preview/page/${name}`, import.meta.url)) };
     } catch {
       return { ok: false, reason: reasonOf(error) };

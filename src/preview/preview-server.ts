@@ -340,7 +340,7 @@ const WAYS = {
   '': 'live.html',
   'live.css': 'live.css',
   'live.js': 'live.js',
-  'player.js': 'player.js',
+  'page-modules.js': 'page-modules.js',
 } as const;
 
 type PageFile = (typeof WAYS)[keyof typeof WAYS];

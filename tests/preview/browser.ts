@@ -36,6 +36,7 @@ export async function open(browser: Browser, url: string): Promise<{ page: Page;
 /** As much of the browser's document as the tests ask for; what is evaluated in it is typed by this. */
 export interface Dom {
   readonly title: string;
+  readonly activeElement: Node | null;
   querySelector(selector: string): Node | null;
   querySelectorAll(selector: string): readonly Node[];
 }

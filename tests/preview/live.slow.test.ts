@@ -66,7 +66,7 @@ describe.skipIf(CHROMIUM === null)('the live view', () => {
     const list = await page.$$eval('#list .name', (all) => all.map((one) => one.textContent));
     expect(list).toEqual(['Slack water', 'Tide']);
     const labels = await page.$$eval('figcaption', (all) => all.map((one) => one.textContent));
-    expect(labels.slice(0, 2)).toEqual(['Sheet, page 1', 'Sheet, page 2']);
+    expect(labels.slice(0, 2)).toEqual(['Cut 1: sheet, page 1', 'Cut 1: sheet, page 2']);
     expect(await page.title()).toContain('Cut 1');
     await page.keyboard.press('n');
     await sees(
@@ -164,6 +164,85 @@ describe.skipIf(CHROMIUM === null)('the live view', () => {
     await page.reload();
     await sees(() => document.title.includes('Cut 2') && document.querySelector('#pages svg') !== null);
     expect(await width()).toBe(Math.round((210 * 96) / 25.4));
+  });
+
+  test('is at the place where it was after a reload, cut by cut', async () => {
+    await page.evaluate(() => {
+      document.querySelector('#desk')!.scrollTop = 640;
+    });
+    await page.keyboard.press('n');
+    await sees(() => document.title.includes('Cut 2') && document.querySelector('#pages svg') !== null);
+    await sees(() => document.querySelector('#desk')!.scrollTop === 0);
+    await page.evaluate(() => {
+      document.querySelector('#desk')!.scrollTop = 320;
+    });
+    await page.reload();
+    await sees(() => document.title.includes('Cut 2') && document.querySelector('#desk')!.scrollTop === 320);
+    await page.keyboard.press('p');
+    await sees(() => document.title.includes('Cut 1') && document.querySelector('#desk')!.scrollTop === 640);
+  });
+
+  test('lists the cuts that fit what is typed, and goes through those', async () => {
+    const listed = () => page.$$eval('#list .name', (all) => all.map((one) => one.textContent));
+    await page.keyboard.press('/');
+    await page.keyboard.type('ＴＩＤ 2');
+    expect(await listed()).toEqual(['Tide']);
+    expect(await page.title()).toContain('Cut 1');
+    await page.keyboard.press('Enter');
+    await sees(() => document.title.includes('Cut 2'));
+    await page.keyboard.press('p');
+    expect(await page.title()).toContain('Cut 2');
+    await page.keyboard.press('/');
+    await page.keyboard.type('x');
+    expect([await listed(), await page.$eval('#no-cut', (one) => one.hasAttribute('hidden'))]).toEqual([
+      [],
+      false,
+    ]);
+    await page.keyboard.press('Escape');
+    expect(await listed()).toEqual(['Slack water', 'Tide']);
+    expect(await page.$eval('#no-cut', (one) => one.hasAttribute('hidden'))).toBe(true);
+  });
+
+  test('fits a page to the window, upright or lying, and back to true size', async () => {
+    await page.keyboard.press('n');
+    await sees(() => document.querySelector('[data-part="camera"] svg') !== null);
+    const sizes = () =>
+      page.$$eval('figure', (all) =>
+        all.map((one) => {
+          const { width, height } = one.getBoundingClientRect();
+          return [width, height].map(Math.round);
+        }),
+      );
+    const [deskWidth, deskHeight] = await page.$eval('#desk', (one) => [one.clientWidth, one.clientHeight]);
+    await page.keyboard.press('f');
+    for (const [width, height] of await sizes()) {
+      expect(width).toBeLessThan(deskWidth!);
+      expect(height).toBeLessThan(deskHeight!);
+      // As large as it may be in one of the two.
+      expect(width! > deskWidth! - 50 || height! > deskHeight! - 90).toBe(true);
+    }
+    expect(await page.$eval('#whole', (one) => one.getAttribute('aria-pressed'))).toBe('true');
+    await page.keyboard.press('f');
+    // CSS: 96 px an inch.
+    expect((await sizes())[0]![0]).toBe(Math.round((210 * 96) / 25.4));
+    expect(await page.$eval('#whole', (one) => one.getAttribute('aria-pressed'))).toBe('false');
+  });
+
+  test('has a name for each page, which Tab reaches and the arrows turn', async () => {
+    const names = await page.$$eval('#pages svg', (all) =>
+      all.map((one) => `${one.getAttribute('role')} ${one.getAttribute('aria-label')}`),
+    );
+    const count = names.length;
+    expect(names.slice(0, 2)).toEqual([
+      `img Cut 1: sheet, page 1; 1 of ${count} pages`,
+      `img Cut 1: sheet, page 2; 2 of ${count} pages`,
+    ]);
+    await page.focus('#keys');
+    const focused = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? null);
+    await page.keyboard.press('Tab');
+    expect(await focused()).toBe(names[0]!.slice(4));
+    await page.keyboard.press('ArrowRight');
+    expect(await focused()).toBe(names[1]!.slice(4));
   });
 
   test('takes in a new cut and lets go of one that is deleted', async () => {

@@ -8,7 +8,7 @@ const inJapanese = pageInLanguage(html, 'ja');
 
 /** What a reader of the page reads or hears, but for keys and signs. */
 const textsOf = (page: string): string[] =>
-  [...page.matchAll(/ (?:title|aria-label)="([^"]+)"|>([^<>\n]+)</g)].map(
+  [...page.matchAll(/ (?:title|aria-label|placeholder)="([^"]+)"|>([^<>\n]+)</g)].map(
     ([, attribute, text]) => attribute ?? text!,
   );
 
@@ -31,7 +31,7 @@ test('in Japanese it says so, and has no English word left but names of keys', (
 test('tags, addresses and ids stay', () => {
   const bare = (page: string) =>
     page
-      .replace(/ (title|aria-label)="[^"]*"/g, '')
+      .replace(/ (title|aria-label|placeholder)="[^"]*"/g, '')
       .replace(/>[^<>\n]+</g, '><')
       .replace(/lang="\w+"/, '');
   expect(bare(inJapanese)).toBe(bare(html));

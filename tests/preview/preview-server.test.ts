@@ -75,7 +75,7 @@ describe('whoever has the word gets', () => {
       '': 'text/html',
       'live.css': 'text/css',
       'live.js': 'text/javascript',
-      'player.js': 'text/javascript',
+      'page-modules.js': 'text/javascript',
       'font/bold': 'font/ttf',
     };
     for (const [way, type] of Object.entries(types)) {

@@ -1,6 +1,6 @@
 /** The page of the live view. It follows the watch, and exchanges only what has changed. */
 
-import { Player } from './player.js';
+import { fitsFilter, lightRows, Player } from './page-modules.js';
 
 const $ = (id) => document.getElementById(id);
 const JAPANESE = document.documentElement.lang === 'ja';
@@ -11,12 +11,12 @@ const SCALES = [1.5, 2, 2.6, 3.2, TRUE_SIZE, 4.6, 5.6, 7, 9, 12];
 /** Beyond this, px a mm, a sheet that fits the width is too large to be taken in. */
 const LARGEST_FIT = 5.2;
 const PARTS = {
-  sheet: said('Sheet', 'シート'),
-  charts: said('In-between charts', '中割りチャート'),
-  camera: said('Camera chart', 'カメラ図'),
-  table: said('Move table', '移動表'),
-  strip: said('Scale strip', '目盛り 原寸'),
-  overlay: said('Field overlay', 'フレーム 原寸'),
+  sheet: said('sheet', 'シート'),
+  charts: said('in-between charts', '中割りチャート'),
+  camera: said('camera chart', 'カメラ図'),
+  table: said('move table', '移動表'),
+  strip: said('scale strip', '目盛り 原寸'),
+  overlay: said('field overlay', 'フレーム 原寸'),
 };
 
 let cuts = [];
@@ -29,12 +29,17 @@ function named() {
   }
 }
 
+function scaleOf(stored) {
+  return stored === 'page' ? stored : Number(stored) || null;
+}
+
 let chosen = named();
 let shown = null;
 let lit = null;
-/** px a mm; null: fits the width. */
-let scale = Number(sessionStorage.getItem('scale')) || null;
-const places = new Map();
+/** px a mm; null: fits the width; `page`: fits a whole page. */
+let scale = scaleOf(sessionStorage.getItem('scale'));
+/** Where each cut was scrolled to, by its file: top and left. A reload begins there. */
+const places = new Map(Object.entries(JSON.parse(sessionStorage.getItem('places') ?? '{}')));
 /** The load that counts: an answer to an earlier one comes too late. */
 let asked = 0;
 
@@ -50,7 +55,8 @@ const made = (name, className, text) => {
 function drawList() {
   const list = $('list');
   const kept = new Map([...list.children].map((one) => [one.dataset.id, one]));
-  const buttons = cuts.map((cut) => {
+  const fitting = cutsInList();
+  const buttons = fitting.map((cut) => {
       const button = kept.get(cut.id) ?? made('button');
       button.type = 'button';
       button.dataset.id = cut.id;
@@ -69,14 +75,23 @@ function drawList() {
   // Putting them in anew would take the focus away.
   if (buttons.length !== list.children.length || buttons.some((one, i) => one !== list.children[i]))
     list.replaceChildren(...buttons);
+  $('no-cut').hidden = fitting.length > 0 || cuts.length === 0;
   if (!cuts.some(({ id }) => id === chosen)) {
     chosen = null;
     if (cuts.length > 0) choose(cuts[0].id);
   }
 }
 
+/** Those that fit what is typed above the list. */
+const cutsInList = () => cuts.filter((cut) => fitsFilter(cut, $('filter').value));
+
+function remember() {
+  const { scrollTop, scrollLeft } = $('desk');
+  if (shown) places.set(shown.file, [scrollTop, scrollLeft]);
+}
+
 function choose(id) {
-  if (shown) places.set(shown.id, $('desk').scrollTop);
+  remember();
   chosen = id;
   history.replaceState(null, '', `#${encodeURIComponent(id)}`);
   for (const button of $('list').children) {
@@ -88,8 +103,9 @@ function choose(id) {
 }
 
 function step(by) {
-  const at = cuts.findIndex(({ id }) => id === chosen);
-  const next = cuts[Math.max(0, Math.min(cuts.length - 1, at + by))];
+  const all = cutsInList();
+  const at = all.findIndex(({ id }) => id === chosen);
+  const next = all[Math.max(0, Math.min(all.length - 1, at + by))];
   if (next && next.id !== chosen) choose(next.id);
 }
 
@@ -109,13 +125,12 @@ async function load() {
   drawProblems(cut);
   player.setShown(cut.id);
   await drawPages(cut, other ? null : before, () => mine === asked);
-  if (other && mine === asked) $('desk').scrollTop = places.get(cut.id) ?? 0;
   drawLit(false);
   player.setPages();
 }
 
 function drawHead(cut) {
-  const name = [cut.number ? said(`Cut ${cut.number}`, `カット${cut.number}`) : cut.file, cut.title].filter(Boolean).join('  ');
+  const name = [cutName(cut), cut.title].filter(Boolean).join('  ');
   document.title = `${name} · cutwright`;
   $('title').textContent = name;
   $('title').title = cut.file;
@@ -128,6 +143,8 @@ function drawHead(cut) {
     : said('these are the last good pages', '誤りのなかった時のページです');
   say(broken ? said(`${fault} in the text: ${pages}`, `テキストに${fault}：${pages}`) : '');
 }
+
+const cutName = (cut) => (cut.number ? said(`Cut ${cut.number}`, `カット${cut.number}`) : cut.file);
 
 function say(text) {
   $('word').textContent = text;
@@ -149,7 +166,7 @@ async function drawPages(cut, before, current) {
   );
   const loads = cut.pages.map(async (page, i) => {
     const figure = figures[i];
-    dress(figure, page);
+    dress(figure, cut, i);
     if (figure.dataset.key === page.key) return;
     const answer = await fetch(`page/${cut.id}/${page.key}`).catch(() => null);
     // A page that is gone again has been followed by a newer one.
@@ -157,6 +174,7 @@ async function drawPages(cut, before, current) {
     const svg = new DOMParser().parseFromString(await answer.text(), 'image/svg+xml').documentElement;
     if (!current()) return;
     figure.querySelector('.paper').replaceChildren(document.importNode(svg, true));
+    label(figure);
     if (figure.dataset.key) flash(figure);
     figure.dataset.key = page.key;
   });
@@ -168,6 +186,12 @@ async function drawPages(cut, before, current) {
   }
   fit();
   paper(cut.pages);
+  if (!before) {
+    // The sizes are known before the pages come: whoever scrolls meanwhile is not set back.
+    const [top, left] = places.get(cut.file) ?? [0, 0];
+    $('desk').scrollTo({ top, left, behavior: 'instant' });
+    hideSource();
+  }
   await Promise.all(loads);
   if (before && current()) restamp(before.stamp, cut.stamp);
   tellPage();
@@ -182,16 +206,33 @@ function restamp(before, now) {
 function newFigure() {
   const figure = made('figure');
   figure.append(made('div', 'paper'), made('figcaption'));
+  // Reached by Tab; the arrows turn the pages.
+  figure.tabIndex = 0;
   return figure;
 }
 
-function dress(figure, page) {
+function dress(figure, cut, i) {
+  const page = cut.pages[i];
   figure.dataset.label = page.label;
   figure.dataset.part = page.part;
   figure.style.setProperty('--w', page.width);
   figure.style.setProperty('--h', page.height);
   figure.style.setProperty('page', paperName(page));
-  figure.querySelector('figcaption').textContent = `${PARTS[page.part] ?? page.part}${said(`, page ${page.label}`, ` ${page.label}枚目`)}`;
+  figure.dataset.columns = JSON.stringify(page.columns);
+  const number = page.label.split(' ').at(-1);
+  const part = PARTS[page.part] ?? page.part;
+  const caption = said(`${cutName(cut)}: ${part}, page ${number}`, `${cutName(cut)}：${part} ${number}枚目`);
+  figure.querySelector('figcaption').textContent = caption;
+  const [at, all] = [i + 1, cut.pages.length];
+  figure.setAttribute('aria-label', `${caption}${said(`; ${at} of ${all} pages`, `（全${all}枚の${at}）`)}`);
+  label(figure);
+}
+
+/** To who cannot see it, a page is one picture with a name: its hundreds of marks say nothing one by one. */
+function label(figure) {
+  const svg = figure.querySelector('svg');
+  svg?.setAttribute('role', 'img');
+  svg?.setAttribute('aria-label', figure.getAttribute('aria-label'));
 }
 
 function flash(figure) {
@@ -201,13 +242,29 @@ function flash(figure) {
 
 // ---- size
 
+/** What a page takes besides itself, px: at its sides, and above and below it with its caption. */
+const BESIDE = 44;
+const AROUND = 64;
+
 function fit() {
-  const room = $('desk').clientWidth - 44;
+  const { clientWidth, clientHeight } = $('desk');
   for (const figure of $('pages').children) {
-    const widest = room / Number(figure.style.getPropertyValue('--w'));
-    figure.style.setProperty('--mm', scale ?? Math.max(0.6, Math.min(LARGEST_FIT, widest)));
+    const [width, height] = ['--w', '--h'].map((name) => Number(figure.style.getPropertyValue(name)));
+    const widest = (clientWidth - BESIDE) / width;
+    const highest = (clientHeight - $('bar').offsetHeight - AROUND) / height;
+    const fitting = scale === 'page' ? Math.min(widest, highest) : Math.max(0.6, Math.min(LARGEST_FIT, widest));
+    figure.style.setProperty('--mm', typeof scale === 'number' ? scale : Math.max(0.2, fitting));
   }
-  $('scale').textContent = scale === null ? said('fit', '幅') : `${Math.round((scale / TRUE_SIZE) * 100)} %`;
+  const first = Number($('pages').firstElementChild?.style.getPropertyValue('--mm') ?? TRUE_SIZE);
+  $('scale').textContent = scale === null ? said('fit', '幅') : `${Math.round((first / TRUE_SIZE) * 100)} %`;
+  $('whole').setAttribute('aria-pressed', String(scale === 'page'));
+}
+
+/** Fits a page to the window; from there back to true size. The page that is looked at stays. */
+function fitPage() {
+  const page = figures()[pageInSight()];
+  rescale(scale === 'page' ? TRUE_SIZE : 'page');
+  page?.scrollIntoView({ block: 'start' });
 }
 
 /** Keeps what stands in the middle of the window where it is. */
@@ -253,6 +310,7 @@ function pageInSight() {
 function turn(by) {
   const all = figures();
   const next = all[Math.max(0, Math.min(all.length - 1, pageInSight() + by))];
+  if (document.activeElement?.matches('figure')) next?.focus({ preventScroll: true });
   next?.scrollIntoView({ block: 'start' });
 }
 
@@ -309,7 +367,7 @@ function paragraph(before, text) {
   return p;
 }
 
-// ---- rows of the line that is edited
+// ---- rows of what is edited, and from a row back to the text
 
 async function light(at) {
   lit = at;
@@ -319,19 +377,47 @@ async function light(at) {
 }
 
 function drawLit(scroll) {
-  for (const row of document.querySelectorAll('.row.lit')) row.classList.remove('lit');
-  const frames = lit?.cuts.find(({ id }) => id === shown?.id)?.frames ?? [];
-  let first = null;
-  for (const row of document.querySelectorAll('.row')) {
-    const frame = Number(row.dataset.frame);
-    if (!frames.some(({ from, to }) => from <= frame && frame <= to)) continue;
-    row.classList.add('lit');
-    if (!first || frame < Number(first.dataset.frame)) first = row;
-  }
+  const first = lightRows($('pages'), lit?.cuts.find(({ id }) => id === shown?.id) ?? null);
   if (!scroll || !first) return;
   const desk = $('desk').getBoundingClientRect();
   const { top, bottom } = first.getBoundingClientRect();
   if (top < desk.top + 60 || bottom > desk.bottom - 20) first.scrollIntoView({ block: 'center', inline: 'nearest' });
+}
+
+async function showSource(frame, level) {
+  if (!shown) return;
+  const asking = new URLSearchParams({ frame });
+  if (level !== null) asking.set('level', level);
+  const answer = await fetch(`source/${shown.id}?${asking}`).catch(() => null);
+  if (!answer) return;
+  const place = answer.ok ? await answer.json() : null;
+  const source = $('source');
+  source.hidden = false;
+  source.dataset.place = place ? `${place.file}:${place.line}:${place.column}` : '';
+  source.querySelector('.place').textContent = place ? source.dataset.place : said('Nothing in the text says what stands there', 'ここに当たるものはテキストにありません');
+  const code = source.querySelector('code');
+  code.replaceChildren();
+  $('copy').hidden = place === null;
+  $('copy').textContent = said('copy', 'コピー');
+  if (!place) return;
+  const [before, here, after] = cutAt(place.text, place.column - 1);
+  code.append(before.trimStart(), made('mark', '', here), after);
+}
+
+/** A line in three: before a place, the word that begins there, and the rest. */
+const cutAt = (text, at) => [text.slice(0, at), /^\S*/.exec(text.slice(at))[0], text.slice(at).replace(/^\S*/, '')];
+
+function hideSource() {
+  $('source').hidden = true;
+}
+
+/** By key: of the row at which the player stands, else of the first one that is lit. */
+function sourceOfMarked() {
+  const { frames, items } = lit?.cuts.find(({ id }) => id === shown?.id) ?? { frames: [], items: [] };
+  const frame = player.row ?? frames[0]?.from;
+  if (frame === undefined) return;
+  const item = player.row === null ? items.find(({ from, to }) => from <= frame && frame <= to) : null;
+  return showSource(frame, item?.level ?? null);
 }
 
 // ---- the person
@@ -346,10 +432,14 @@ const KEYS = {
   '-': () => zoom(-1),
   0: () => rescale(null),
   1: () => rescale(TRUE_SIZE),
+  f: fitPage,
+  t: sourceOfMarked,
+  '/': () => $('filter').focus(),
   '?': () => help(),
   Escape: () => {
     lit = null;
     drawLit(false);
+    hideSource();
     player.letGo();
     help(true);
   },
@@ -361,7 +451,7 @@ function help(close = false) {
 }
 
 document.addEventListener('keydown', (event) => {
-  if (event.ctrlKey || event.metaKey || event.altKey) return;
+  if (event.ctrlKey || event.metaKey || event.altKey || event.target === $('filter')) return;
   if (player.key(event)) {
     event.preventDefault();
     return;
@@ -374,11 +464,34 @@ document.addEventListener('keydown', (event) => {
 $('smaller').onclick = () => zoom(-1);
 $('larger').onclick = () => zoom(1);
 $('scale').onclick = () => rescale(null);
+$('whole').onclick = fitPage;
 $('keys').onclick = () => help();
+$('copy').onclick = async () => {
+  await navigator.clipboard.writeText($('source').dataset.place);
+  $('copy').textContent = said('copied', 'コピーしました');
+};
+$('filter').addEventListener('input', drawList);
+$('filter').addEventListener('keydown', ({ key, isComposing }) => {
+  // An input method takes these keys for itself.
+  if (isComposing || (key !== 'Escape' && key !== 'Enter')) return;
+  const [first] = cutsInList();
+  if (key === 'Escape') $('filter').value = '';
+  else if (first && !cutsInList().some(({ id }) => id === chosen)) choose(first.id);
+  drawList();
+  $('desk').focus();
+});
+/** The feed breaks while a page is being left: that is not told, and moves nothing. */
+let leaving = false;
+for (const end of ['beforeunload', 'pagehide'])
+  addEventListener(end, () => {
+    leaving = true;
+    remember();
+    sessionStorage.setItem('places', JSON.stringify(Object.fromEntries(places)));
+  });
 $('desk').addEventListener('scroll', tellPage, { passive: true });
 new ResizeObserver(fit).observe($('desk'));
 $('desk').focus();
-const player = new Player({ choose });
+const player = new Player({ choose, pressed: showSource });
 
 // ---- the watch
 
@@ -401,7 +514,7 @@ events.addEventListener('cut', ({ data }) => {
   if (cut.id === chosen) load();
 });
 events.addEventListener('at', ({ data }) => light(JSON.parse(data)));
-events.onerror = () => say(said(
+events.onerror = () => leaving || say(said(
     'The watch has ended; start it again, and open the address that it says',
     'watch が終わりました。もう一度始めて、表示されるアドレスを開いてください',
   ));

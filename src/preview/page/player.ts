@@ -24,6 +24,8 @@ interface ListedCut {
 export interface PageHooks {
   /** Shows another cut's pages. */
   choose(id: string): void;
+  /** A row of the pages was pressed, in the column of a level or (null) in none. */
+  pressed(frame: number, level: string | null): void;
 }
 
 const FRAMES_A_FOOT = 16;
@@ -58,7 +60,10 @@ export class Player {
 
   constructor(private readonly page: PageHooks) {
     this.rows = new SheetRows($('desk'), $('pages'), {
-      went: (frame) => this.open && this.goToRow(frame),
+      went: (frame, level) => {
+        this.page.pressed(frame, level);
+        if (this.open) this.goToRow(frame);
+      },
       took: ({ first, last }) => {
         if (!this.open || !this.shown) return;
         const [from, to] = [first, last].map((row) => this.frameOf(row));
@@ -82,6 +87,13 @@ export class Player {
     document.addEventListener('visibilitychange', () => document.hidden && this.control.stop());
     // Scans come and go without a text being saved.
     addEventListener('focus', () => this.open && !this.control.playing && this.renewSeen());
+  }
+
+  /** The row of the pages at which the player stands; null: at none of the cut that is shown. */
+  get row(): number | null {
+    const { film, frame } = this.control;
+    const at = film && this.open ? rowOf(film, frame) : null;
+    return at && at.id === this.shown ? at.row : null;
   }
 
   get open(): boolean {
@@ -406,9 +418,7 @@ export class Player {
   }
 
   private light(): void {
-    const { film, frame } = this.control;
-    const at = film && this.open ? rowOf(film, frame) : null;
-    this.rows.light(at && at.id === this.shown ? at.row : null, true);
+    this.rows.light(this.row, true);
   }
 
   /** The pages of the cut at which an episode stands. While it runs they stay: to lay out pages costs frames. */

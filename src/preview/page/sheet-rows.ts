@@ -1,9 +1,11 @@
 /** The rows of the sheets that are shown: the one that is played is lit, a press goes there, drawing over rows takes a range. */
 
 import type { FrameRange } from '../player/play-clock.js';
+import { levelAt } from './lit-rows.js';
 
 export interface RowHooks {
-  went(frame: number): void;
+  /** A row was pressed, in the column of a level or (null) in none. */
+  went(frame: number, level: string | null): void;
   took(range: FrameRange): void;
 }
 
@@ -14,6 +16,7 @@ export class SheetRows {
   private litFrame: number | null = null;
   private range: FrameRange | null = null;
   private drawnFrom: number | null = null;
+  private drawnLevel: string | null = null;
   private drawn: FrameRange | null = null;
 
   /** `desk`: what scrolls; `pages`: what holds the pages. */
@@ -86,21 +89,25 @@ export class SheetRows {
   }
 
   private begin(event: PointerEvent): void {
-    const frame = frameAt(event.target);
-    if (frame === null || event.button !== 0) return;
+    const row = rowAt(event.target);
+    if (row === null || event.button !== 0) return;
+    const frame = Number(row.dataset.frame);
+    const level = levelAt(row, event);
     // A finger that moves scrolls; a press is told by `click`.
     if (event.pointerType === 'touch') {
-      (event.target as Element).addEventListener('click', () => this.hooks.went(frame), { once: true });
+      row.addEventListener('click', () => this.hooks.went(frame, level), { once: true });
       return;
     }
     event.preventDefault();
     this.desk.focus({ preventScroll: true });
     this.drawnFrom = frame;
+    this.drawnLevel = level;
   }
 
   private move(event: PointerEvent): void {
     if (this.drawnFrom === null) return;
-    const frame = frameAt(event.target);
+    const row = rowAt(event.target);
+    const frame = row && Number(row.dataset.frame);
     if (frame === null || (frame === this.drawnFrom && this.drawn === null)) return;
     this.drawn = { first: Math.min(frame, this.drawnFrom), last: Math.max(frame, this.drawnFrom) };
     this.drawRange();
@@ -112,14 +119,13 @@ export class SheetRows {
     this.drawn = null;
     if (drawnFrom === null) return;
     if (drawn && drawn.last > drawn.first) this.hooks.took(drawn);
-    else this.hooks.went(drawnFrom);
+    else this.hooks.went(drawnFrom, this.drawnLevel);
     this.drawRange();
   }
 }
 
-function frameAt(target: EventTarget | null): number | null {
-  const row = target instanceof SVGElement && target.classList.contains('row') ? target : null;
-  return row ? Number(row.dataset.frame) : null;
+function rowAt(target: EventTarget | null): SVGRectElement | null {
+  return target instanceof SVGRectElement && target.classList.contains('row') ? target : null;
 }
 
 function newBar(): HTMLElement {

@@ -3,11 +3,11 @@ const { join } = require('node:path');
 const root = join(__dirname, '..');
 let made = null;
 
-/** The player of the live view for browsers, as one module: for what is shipped, and for sources that run unbundled. */
-exports.playerBundle = function playerBundle() {
+/** What the live view's page takes from typed sources, as one module for browsers: for what is shipped, and for sources that run unbundled. */
+exports.pageBundle = function pageBundle() {
   made ??= require('esbuild').buildSync({
     absWorkingDir: root,
-    entryPoints: ['src/preview/page/player.ts'],
+    entryPoints: ['src/preview/page/page-modules.ts'],
     bundle: true,
     write: false,
     platform: 'browser',

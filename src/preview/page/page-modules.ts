@@ -1,0 +1,5 @@
+/** What the page's own program (live.js) takes from typed sources: bundled as one module for browsers. */
+
+export { fitsFilter } from './cut-filter.js';
+export { lightRows } from './lit-rows.js';
+export { Player } from './player.js';
