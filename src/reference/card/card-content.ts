@@ -87,7 +87,7 @@ export function sections(commands: readonly CardRow[]): CardSection[] {
       title: 'Camera',
       rows: [
         ...['field', 'fix', 'pan', 'truck'].map(statement),
-        ['truck quick A@1 > B@24 fair ア@6 65%', 'constant speed to the mark, then the fairing'],
+        ['truck quick A@1 > B@19 fair キ@7 62%', 'constant speed to the mark, then the fairing'],
         ['truck level A 100%@1 > 140%@3+0', 'the size of levels'],
         ...moveStatements
           .map(({ word }) => word)
@@ -106,7 +106,7 @@ export function sections(commands: readonly CardRow[]): CardSection[] {
         ['carry A,B', 'these levels go with the camera (pan, truck)'],
         ['log', 'by equal ratios (truck)'],
         ['about 10,20', 'the point that stays (truck level, turn)'],
-        ['loop 420mm', 'artwork painted as a loop (pull)'],
+        ['loop 310mm', 'artwork painted as a loop (pull)'],
         ['curved', 'one smooth way through all places (pan, slide)'],
         ['sideways', 'to the right first (shake, sway)'],
       ],

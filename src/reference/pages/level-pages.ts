@@ -210,6 +210,7 @@ export const timelinePages: Readonly<Record<string, StatementPage>> = {
       'timeline-long',
       'between-from',
       'between-to',
+      'key-after-group',
       'two-counts',
       'way-back',
       'reference-missing',

@@ -17,8 +17,8 @@ const BEHIND = {
     'graduations by hand in mm, one for each step; `4*3` is 4 mm three times. They add up to the distance within 0.05 mm; those of a truck to the difference of the two widths',
   ],
   fair: [
-    'fair ア@6 65%',
-    'of a quick truck: the fairing mark ア, its frame, and the share of the way done there. From there the fairing slows it to a stop',
+    'fair ウ@8 60%',
+    'of a quick truck: the fairing mark ウ, its frame, and the share of the way done there. From there the fairing slows it to a stop',
   ],
   graduated: [
     'graduated',
@@ -69,7 +69,7 @@ const DIRECTION: Part = [
   'where to, on the screen of the move’s first frame; degrees are counter-clockwise from right',
 ];
 const FAR: Part = [
-  '1.5mm/f, 100mm',
+  '0.8mm/f, 64mm',
   'so much a frame, or the whole distance; mm on the artwork. Rate × frames = distance',
 ];
 const DURING: Part = ['1..5+0', 'the frames that have moved, the first one too'];
@@ -136,8 +136,8 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
         says: 'A slow T.U. in three seconds.',
       },
       {
-        text: 'A: 1..\nfield B 96%\ntruck quick full@1 > B@24 fair ア@6 65% graduated\n',
-        says: 'A quick truck: 65 % of the way by frame 6.',
+        text: 'A: 1..\nfield B 96%\ntruck quick full@1 > B@20 fair ウ@8 60% graduated\n',
+        says: 'A quick truck: 60 % of the way by frame 8.',
       },
       {
         text: 'A: 1..\nfield B 244mm\ntruck full@1 > B@9 steps 0.5 1 1.5 2*2 1.5 1 0.5\n',
@@ -191,11 +191,11 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
     ],
     examples: [
       {
-        text: 'A: (1--2--)..\npull BG right 1.5mm/f 1..5+0 loop 420mm\n',
-        says: 'A looped background, 1.5 mm a frame.',
+        text: 'A "feather": (1--2--)..\npull BG up 1.2mm/f 1..5+0 loop 300mm\n',
+        says: 'A feather falls: the looped background goes up, 1.2 mm a frame.',
       },
       {
-        text: 'A: 1..\nlevel BG size 700x250mm at -90,0\npull BG right 100mm 1+1..5+0 ease 12\n',
+        text: 'A: 1..\nlevel BG size 420x220mm at 30,0\npull BG left 64mm 1+1..4+0 ease 8\n',
         says: 'By its whole distance; it starts and stops softly.',
       },
     ],
@@ -227,12 +227,12 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
     ],
     examples: [
       {
-        text: 'A: (1--2--)..\nlevel BG size 700x250mm at -90,0\nfollow A left 1.5mm/f 1..5+0\n',
-        says: 'A walks to the left, the camera with it.',
+        text: 'A: (1--2--)..\nlevel BG size 560x220mm at 60,0\nfollow A right 0.9mm/f 1..5+0\n',
+        says: 'A walks to the right, the camera with it.',
       },
       {
-        text: 'A: (1--2--)..\nlevel BG size 700x250mm at 60,0\nfollow A right 120mm 1..4+0 ease 12\n',
-        says: 'By its whole distance.',
+        text: 'A "balloon": 1..\nlevel BG size 297x400mm at 0,60\nfollow A up 45mm 1+1..4+0 ease 10\n',
+        says: 'A balloon rises: the whole distance.',
       },
     ],
     codes: [
@@ -254,7 +254,7 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
     parts: [
       ['A, A,B', 'the levels'],
       [
-        'ア(0,0)@1 > エ(-120,0)@6+0',
+        'ア(0,0)@1 > イ(35,-20)@4+0',
         'at that place on that frame, at this one on this; the names of the marks may be left out',
       ],
       ['> (0,40)@7+0', 'a further leg; what follows a leg is that leg’s'],
@@ -262,8 +262,8 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
     ],
     examples: [
       {
-        text: 'level A free\nA "boat": 1..\nslide A ア(0,0)@1 > エ(-60,0)@5+0 ease 12\n',
-        says: 'A boat, 60 mm to the left.',
+        text: 'level A free\nA "leaf": 1..\nslide A ア(0,0)@1 > イ(18,-40)@2+12 ease 10\n',
+        says: 'A leaf, 18 mm to the right and 40 mm down.',
       },
       {
         text: 'level A free\nA: 1..\nslide A (0,0)@1 > (20,0)@2+0 ease 12 > (20,10)@3+0 ease 12\n',

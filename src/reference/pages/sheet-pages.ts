@@ -322,6 +322,7 @@ export const timePages: Readonly<Record<string, StatementPage>> = {
       'cut-missing',
       'time-zero',
       'time-too-long',
+      'time-in-frames',
       'statement-twice',
       'spaced-number',
       'stops-short',

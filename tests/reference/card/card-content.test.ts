@@ -46,6 +46,7 @@ test.each(
 )('%s may stand behind a move', (typed) => {
   const moves = [
     'pan A@1 > P@9',
+    'pan A@1 > P@9 > Q@17',
     'truck A@1 > B@9',
     'turn level A 0@1 > 9@9 cw',
     'pull BG left 8mm 1..8',
@@ -53,7 +54,7 @@ test.each(
     'shake 1mm 1..8',
   ].map((move) =>
     compileText(
-      `cut 1\n${AROUND}field P full at 14,0\n${FIELDS}${move} ${typed.replace('ease 6 12', 'ease 2 4')}\n`,
+      `cut 1\n${AROUND}field P full at 14,0\nfield Q full at 14,9\n${FIELDS}${move} ${typed.replace('ease 6 12', 'ease 2 4')}\n`,
     ),
   );
   expect(moves.some(({ diagnostics }) => diagnostics.every(({ severity }) => severity !== 'error'))).toBe(
