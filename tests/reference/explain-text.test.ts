@@ -107,7 +107,7 @@ describe('syntax line', () => {
   test('words and signs stand as they are typed, what is filled in in capitals', () => {
     expect(lineOf('time')).toBe('time LENGTH');
     expect(lineOf('slide')).toBe(
-      "slide LEVELS [ NAME ] '(' MM,MM ')'@TIME ( > [ NAME ] '(' MM,MM ')'@TIME [ HOW ] )…",
+      "slide LEVELS [ NAME ] '(' MM,MM ')'@TIME ( > [ [ NAME ] '(' MM,MM ')' > ]… [ NAME ] '(' MM,MM ')'@TIME [ HOW ] )…",
     );
   });
 
