@@ -24,7 +24,7 @@ A cut whose text is broken keeps the PDF that it has. A file that cuts share, an
 paper comes out otherwise, and no others. New cuts are taken in. One folder is written to by one watch at a time.
 
 The live view is for this machine only. Its address holds a word that nobody can guess; with it, an editor shows the rows
-of the line that is being edited: ADDRESS/at?file=c012.cut&line=7
+of the item at the cursor: ADDRESS/at?file=c012.cut&line=7&column=4
 `;
 
 interface WatchOptions extends ReportOptions, LookOptions {

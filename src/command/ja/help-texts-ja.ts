@@ -268,8 +268,8 @@ ${commands}
     'the same at a port of your own': '同じものを、決めたポートで',
     'A cut whose text is broken keeps the PDF that it has. A file that cuts share, and the manifest, print anew those cuts whose paper comes out otherwise, and no others. New cuts are taken in. One folder is written to by one watch at a time.':
       '誤りのあるカットの PDF は、前のままです。共有ファイルや episode.yaml を保存すると、紙が変わるカットだけを印刷し直します。新しいカットも加わります。1つのフォルダーに書ける watch は1つだけです。',
-    'The live view is for this machine only. Its address holds a word that nobody can guess; with it, an editor shows the rows of the line that is being edited: ADDRESS/at?file=c012.cut&line=7':
-      'ブラウザーで見られるのは、このマシンだけです。アドレスには推測できない言葉が入ります。エディターからは、編集中の行のコマを示せます：アドレス/at?file=c012.cut&line=7',
+    'The live view is for this machine only. Its address holds a word that nobody can guess; with it, an editor shows the rows of the item at the cursor: ADDRESS/at?file=c012.cut&line=7&column=4':
+      'ブラウザーで見られるのは、このマシンだけです。アドレスには推測できない言葉が入ります。エディターからは、カーソルのある絵のコマを示せます：アドレス/at?file=c012.cut&line=7&column=4',
 
     // ---- blank
     'Print empty forms to write on by hand.': '手書き用の白紙のシートを印刷します。',
