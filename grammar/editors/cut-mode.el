@@ -22,7 +22,7 @@
   "The words that start a statement.")
 
 (defconst cut-options
-  '("about" "at" "carry" "ccw" "curve" "cw" "ease" "every" "fair" "flaps" "flash" "free" "from" "full" "in"
+  '("about" "at" "carry" "ccw" "curve" "cw" "direct" "ease" "every" "fair" "flaps" "flash" "free" "from" "full" "in"
     "lead" "level" "log" "loop" "masks" "mono" "off" "on" "out" "picture" "quick" "reuse" "sideways" "size" "steps"
     "graduated" "curved" "white" "with" "left" "right" "up" "down")
   "The words that may stand in a statement.")

@@ -125,6 +125,14 @@ export interface Follow {
 }
 
 export type DrawingChange =
+  /** From one key to the next there are no in-betweens, and the text says so now, or no longer. */
+  | {
+      readonly kind: 'direct';
+      readonly level: string;
+      readonly from: string;
+      readonly to: string;
+      readonly now: boolean;
+    }
   /** Each of `first` … `last` (`count` of them, one after the other) is held for longer or shorter. */
   | {
       readonly kind: 'exposure';

@@ -145,16 +145,30 @@ function timelineChanges(name: string, old: Side, now: Side): Change[] {
     const frame = now.solved.drawings.find(({ drawing }) => drawing === is)!.firstFrame;
     return { kind: 'key', level: name, old: was, now: is, frame, place, rows: { from: frame, to: frame } };
   });
+  const direct = directChanges(name, old, now);
   const same = sameRows(names);
   const anchors = { old: anchorsOf(old.level.timeline), now: anchorsOf(now.level.timeline) };
   const shown = same ? [] : exposureChanges(name, names, anchors, passages.counts);
   const { breakdowns, renumbered } = drawingChanges(name, names);
   // Until numbers are pinned nothing is on paper that would lie in the wrong place.
   const places = now.level.pinned ? placeChanges(name, passages, names) : [];
-  const all = [...keys, ...shown, ...chartChanges(name, passages), ...places, ...breakdowns];
+  const all = [...keys, ...direct, ...shown, ...chartChanges(name, passages), ...places, ...breakdowns];
   if (!same && all.length === 0 && old.solved.exposures.length === length)
     all.push({ kind: 'rows', level: name, place, rows: differing(names) });
   return [...all.sort((a, b) => (a.rows?.from ?? 0) - (b.rows?.from ?? 0)), ...renumbered];
+}
+
+function directChanges(name: string, old: Side, now: Side): Change[] {
+  const pairs = ({ level }: Side) => level.timeline?.direct ?? [];
+  const missing = (some: ReturnType<typeof pairs>, others: ReturnType<typeof pairs>) =>
+    some.filter(({ from, to }) => !others.some((one) => one.from === from && one.to === to));
+  const told = (some: ReturnType<typeof pairs>, is: boolean) =>
+    some.map(({ from, to }): Change => {
+      const frame = now.solved.drawings.find(({ drawing }) => drawing === to)?.firstFrame;
+      const rows = frame === undefined ? null : { from: frame, to: frame };
+      return { kind: 'direct', level: name, from, to, now: is, place: { kind: 'level', level: name }, rows };
+    });
+  return [...told(missing(pairs(now), pairs(old)), true), ...told(missing(pairs(old), pairs(now)), false)];
 }
 
 /** Whether both show the same on every row. */

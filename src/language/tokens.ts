@@ -299,7 +299,7 @@ const WORDS = new Map<string, TokenType>();
 export function word(text: string): TokenType {
   const known = WORDS.get(text);
   if (known) return known;
-  const categories = text === 'x' || text === 'on' ? [Name] : [Name, PhraseName];
+  const categories = text === 'x' || text === 'on' || text === 'direct' ? [Name] : [Name, PhraseName];
   const made = createToken({
     name: `'${text}'`,
     pattern: { exec: () => null },

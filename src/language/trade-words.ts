@@ -65,7 +65,7 @@ export const TRADE_WORDS: readonly TradeWord[] = [
   item('(1--2--)*3', 'timeline', 'cycle, loop, repeat, rpt, リピート, 繰り返し, くり返し, looped, ループ'),
   item('(1--2)<>', 'timeline', 'bounce, ping, ping pong, there and back, back and forth, 往復, 逆リピート'),
   item('x', 'timeline', 'blank, empty, none, nil, clear, off screen, 空, 空セル, カラ, カラセル, 消'),
-  item('1 2', 'timeline', 'no inbetween, no inbetweens, 中なし, 中無し'),
+  item('1 direct 2', 'timeline', 'no inbetween, no inbetweens, 中なし, 中無し'),
   item(
     '1--2',
     'timeline',

@@ -82,6 +82,8 @@ export type Item =
     })
   | (Shown & { readonly kind: 'empty' })
   | (Node & { readonly kind: 'on'; readonly frames: number })
+  /** From the key before it to the key behind it there are no in-betweens, and that is meant. */
+  | (Node & { readonly kind: 'direct' })
   | (Node & { readonly kind: 'at'; readonly position: Position })
   | (Node & {
       readonly kind: 'group';

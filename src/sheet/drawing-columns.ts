@@ -33,6 +33,49 @@ function levelMarks(side: PageSide, run: BlockFrames, level: SolvedLevel, column
     else if (frame === run.first) marks.push(inBrackets(side, heldText(signs, frame), x, y, width));
   }
   marks.push(...holdMarks(side, run, level, x, keyBegins(level)));
+  marks.push(...directWords(side, run, level, { x, width }));
+  return marks;
+}
+
+/**
+ * Beside the line of a hold, reading downwards: that no in-betweens are meant before the next key. Once a hold, in the block in which it
+ * begins; where there is no room the memo tells it.
+ */
+function directWords(
+  side: PageSide,
+  run: BlockFrames,
+  level: SolvedLevel,
+  column: { readonly x: number; readonly width: number },
+): Mark[] {
+  const { plan, geometry } = side;
+  const direct = plan.solved.shot.levels.find(({ name }) => name === level.name)?.timeline?.direct ?? [];
+  if (direct.length === 0) return [];
+  const begins = keyBegins(level);
+  const marks: Mark[] = [];
+  for (let frame = run.first; frame <= run.last; frame++) {
+    const { drawing } = level.exposures[frame - 1]!;
+    if (!begins(frame) || drawing === null) continue;
+    let next = frame + 1;
+    while (next <= level.exposures.length && !begins(next)) next++;
+    const follows = level.exposures[next - 1]?.drawing;
+    if (!direct.some(({ from, to }) => from === drawing && to === follows)) continue;
+    const last = Math.min(next - 1, run.last);
+    const top = topOf(side, run, Math.min(frame + 1, last + 1)) + 0.2;
+    const room = topOf(side, run, last + 1) - top - 0.3;
+    const strip = { x: column.x + 0.4, width: column.width / 2 - 0.4, top, room };
+    const size = {
+      most: geometry.leastTextMm * 1.1,
+      least: geometry.leastTextMm,
+      weight: 'regular',
+    } as const;
+    const text = plan.words.noInbetweens;
+    const set = setDownwards(text, strip, size, plan.metrics);
+    if (set.fits) marks.push(...set.marks);
+    else {
+      const row = rowName(next, geometry.unit, plan.convention === 'west');
+      plan.leftOver.add(`${level.name} ${row}: ${drawing}→${follows} ${text}`);
+    }
+  }
   return marks;
 }
 

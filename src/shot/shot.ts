@@ -88,6 +88,14 @@ export interface Timeline {
   readonly items: readonly ShotItem[];
   /** False: some items could not be bound (an error says which), so that its length is not known. */
   readonly whole: boolean;
+  /** Keys that follow each other with no in-betweens, where the text says that this is meant. */
+  readonly direct: readonly DirectKeys[];
+}
+
+/** Names of two keys. */
+export interface DirectKeys {
+  readonly from: string;
+  readonly to: string;
 }
 
 /** What a mouth looks like: closed, half, open; where each vowel has its drawing, closed and the vowels. */

@@ -3,7 +3,7 @@
 import { diagnose, guessFix, type Report, type Span } from '../language/diagnostic.js';
 import { type Guess, nearest } from '../language/suggest.js';
 import type { StatementOf, Chart as TreeChart, Item as TreeItem } from '../language/tree.js';
-import type { Group, Leaf, ShotChart, ShotItem, ShotRepeat } from './shot.js';
+import type { DirectKeys, Group, Leaf, ShotChart, ShotItem, ShotRepeat } from './shot.js';
 import type { Clock } from './time-resolver.js';
 import { chartOf, silentSlip, wordForSign } from './timeline-slips.js';
 
@@ -14,6 +14,7 @@ export interface BoundItems {
   readonly items: readonly ShotItem[];
   /** False: something could not be bound and was left out. */
   readonly whole: boolean;
+  readonly direct: readonly DirectKeys[];
 }
 
 export interface Phrases {
@@ -54,6 +55,19 @@ export function playedOnce(group: Group): boolean {
   return !group.bounce && group.repeat.form === 'times' && group.repeat.times === 1;
 }
 
+/** The keys on both sides of a `direct`; null where one of them is something else. What only says when or how long is passed over. */
+function directKeys(source: readonly TreeItem[], index: number): DirectKeys | null {
+  const key = (step: 1 | -1): string | null => {
+    for (let i = index + step; ; i += step) {
+      const item = source[i];
+      if (item?.kind === 'on' || item?.kind === 'at') continue;
+      return item?.kind === 'key' ? item.name : null;
+    }
+  };
+  const [from, to] = [key(-1), key(1)];
+  return from === null || to === null || from === to ? null : { from, to };
+}
+
 type Shown = Extract<TreeItem, { length: unknown }>;
 type Repeated = Extract<TreeItem, { repeat: unknown }>;
 /** A phrase where it is played. */
@@ -74,6 +88,7 @@ export function makePhrases({
 
   function bindItems(source: readonly TreeItem[], startOn: number, depth: number): BoundItems {
     const items: ShotItem[] = [];
+    const direct: DirectKeys[] = [];
     let on = startOn;
     let whole = true;
     let open = false;
@@ -109,6 +124,12 @@ export function makePhrases({
         case 'on':
           on = bindOn(item.frames, item.span, report) ?? on;
           break;
+        case 'direct': {
+          const keys = directKeys(source, index);
+          if (keys) direct.push(keys);
+          else report(diagnose('direct-misplaced', item.span, {}));
+          break;
+        }
         case 'at': {
           if (depth > 0) {
             report(diagnose('at-in-group', item.span, {}));
@@ -121,6 +142,7 @@ export function makePhrases({
         }
         case 'group': {
           const inner = depth < DEEPEST ? bindItems(item.items, on, depth + 1) : tooDeep(item.span);
+          direct.push(...inner.direct);
           add(grouped(item, inner, null));
           if (!inner.whole) whole = false;
           break;
@@ -128,7 +150,8 @@ export function makePhrases({
         case 'phrase': {
           const inner = phrase(item, on, depth + 1);
           // What stands behind it belongs to the timeline that was indented.
-          if (!inner && item.margin && !phrases.has(item.name)) return { items, whole: false };
+          if (!inner && item.margin && !phrases.has(item.name)) return { items, whole: false, direct };
+          direct.push(...(inner?.direct ?? []));
           add(inner && grouped(item, inner, item.name));
           if (!inner?.whole) whole = false;
           break;
@@ -140,12 +163,12 @@ export function makePhrases({
         }
       }
     }
-    return { items, whole };
+    return { items, whole, direct };
   }
 
   function tooDeep(span: Span): BoundItems {
     report(diagnose('too-deep', span, { most: DEEPEST }));
-    return { items: [], whole: false };
+    return { items: [], whole: false, direct: [] };
   }
 
   /** The items of a phrase, or null where there is none of that name or it plays itself. */

@@ -67,6 +67,8 @@ export interface SheetWords {
   memoGoesOn(page: string): string;
   levelsOn(names: string, page: string): string;
   reuse(level: string, cut: string, other: string): string;
+  /** Between two keys: there are no in-betweens, and none are meant. */
+  readonly noInbetweens: string;
   /** The picture lines up with that of another cut; `what` may be ''. */
   lineUp(cut: string, what: string): string;
   /** Over a level's column: the levels that it is drawn to, that it masks, that mask it. */

@@ -439,7 +439,7 @@ export const camera: Entries<CameraMessages> = {
     severity: 'warning',
     example: cut(
       'field P 98% at 2,0\nfield T 99% at 2,0\npan full@1 > P@24\ntruck full@1 > T@24',
-      'field P 98% at 2,0\npan full@1 > P@24 ease 12\ntruck full@1 > P@24',
+      'field P 98% at 2,0\npan full@1 > P@24 ease 8\ntruck full@1 > P@24',
     ),
   },
   'pan-sizes': {

@@ -35,6 +35,7 @@ export interface TimelineMessages {
   readonly 'at-nothing': None;
   readonly 'at-past-end': { readonly frame: number; readonly time: number; readonly rows: number };
   readonly 'at-in-group': None;
+  readonly 'direct-misplaced': None;
   readonly 'after-open': None;
   readonly 'open-in-group': None;
   readonly 'length-and-open': None;
@@ -190,6 +191,10 @@ export const timelines: Entries<TimelineMessages> = {
   'at-in-group': {
     severity: 'error',
     example: lines('A: (1 @6 2)..', 'A: (1:5 2)..'),
+  },
+  'direct-misplaced': {
+    severity: 'error',
+    example: lines('A: 1 direct --2..', 'A: 1 direct 2..'),
   },
   'after-open': {
     severity: 'error',

@@ -68,6 +68,7 @@ export class ItemTiming {
   #lasts(item: Item, on: number, depth: number): number | null {
     switch (item.kind) {
       case 'on':
+      case 'direct':
       case 'at':
         return 0;
       case 'group':

@@ -29,6 +29,7 @@ import { betweenName, keyName, type StatementRule, statement } from './statement
 
 const EMPTY = word('x');
 const ON = word('on');
+const DIRECT = word('direct');
 
 /** Rules that both kinds of statement need are added once for a grammar. */
 const made = new WeakMap<ParsingDsl, Rule<Item[]>>();
@@ -152,6 +153,11 @@ function itemsRule(dsl: ParsingDsl, shared: SharedRules): Rule<Item[]> {
     return { kind: 'on', span: dsl.since(token), frames: Number(frames.image) };
   });
 
+  const directItem = dsl.RULE('directItem', (): Item => {
+    const token = dsl.CONSUME(DIRECT);
+    return { kind: 'direct', span: dsl.place(token) };
+  });
+
   const atItem = dsl.RULE('atItem', (): Item => {
     const token = dsl.CONSUME(At);
     const position = dsl.SUBRULE(shared.position);
@@ -217,6 +223,7 @@ function itemsRule(dsl: ParsingDsl, shared: SharedRules): Rule<Item[]> {
         { ALT: () => dsl.SUBRULE(referenceItem) },
         { ALT: () => dsl.SUBRULE(emptyItem) },
         { ALT: () => dsl.SUBRULE(onItem) },
+        { ALT: () => dsl.SUBRULE(directItem) },
         { ALT: () => dsl.SUBRULE(atItem) },
         { ALT: () => dsl.SUBRULE(groupItem) },
         { ALT: () => dsl.SUBRULE(phraseItem) },

@@ -175,6 +175,7 @@ export const timelinePages: Readonly<Record<string, StatementPage>> = {
         'the second in-between after key 1, shown again on its own; `1>3.2` where key 1 leads to several keys',
       ],
       ['x', 'nothing: the level is empty'],
+      ['1 direct 2', 'no in-betweens from key 1 to key 2, and that is meant; printed beside the hold'],
       ...LASTING,
       [
         'on 3',
@@ -221,6 +222,8 @@ export const timelinePages: Readonly<Record<string, StatementPage>> = {
       'at-past-end',
       'at-in-group',
       'after-open',
+      'direct-misplaced',
+
       'open-in-group',
       'length-and-open',
       'length-mark',

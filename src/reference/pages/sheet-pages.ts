@@ -321,6 +321,7 @@ export const timePages: Readonly<Record<string, StatementPage>> = {
       'time-missing',
       'cut-missing',
       'time-zero',
+
       'time-too-long',
       'time-in-frames',
       'statement-twice',

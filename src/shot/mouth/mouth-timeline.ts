@@ -42,7 +42,7 @@ export function mouthTimeline(wish: MouthWish, lines: readonly Spoken[], cut: Mo
     }
   }
   return {
-    timeline: { span: wish.span, items: itemsOf(closedFlashes(rows), wish), whole: true },
+    timeline: { span: wish.span, items: itemsOf(closedFlashes(rows), wish), whole: true, direct: [] },
     lines: made,
   };
 }

@@ -200,9 +200,9 @@ export const timelineBinders: Pick<Binders, 'timeline' | 'phrase'> = {
     bind(statement, binding) {
       insideStack(statement.level, binding);
       const level = levelOf(binding.draft, statement.level);
-      const { items, whole } = binding.phrases.timeline(statement.items, binding.draft.on);
+      const { items, whole, direct } = binding.phrases.timeline(statement.items, binding.draft.on);
       level.title = statement.title?.text ?? '';
-      level.timeline = { span: statement.span, items, whole };
+      level.timeline = { span: statement.span, items, whole, direct };
     },
   },
   phrase: {

@@ -130,6 +130,8 @@ export const levelsIn = ({ cut, scene }: EnglishTerms) =>
     },
     'level-timed': ({ level, now }) =>
       now ? `${level}: has a timeline now` : `${level}: no timeline any more, simply there`,
+    direct: ({ level, from, to, now }) =>
+      `${level}: ${now ? 'no in-betweens meant' : 'no longer said that no in-betweens are meant'} from key ${from} to key ${to}`,
     'level-emptied': ({ level }) => `${level}: empty throughout`,
   }) satisfies Partial<ChangeSentences>;
 

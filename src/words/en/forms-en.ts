@@ -77,6 +77,7 @@ export const sheetIn = ({ cut: cutWord, cutShort, scene }: EnglishTerms): SheetW
   maskedBy: (others) => `masked by ${others}`,
   drawnTogether: (levels) => `${levels.join(', ')}: drawn to one another, in register`,
   masks: (level, others) => `${level}: mask of ${others.join(', ')}, hides what lies under its paint`,
+  noInbetweens: 'no in-b.',
   lineUp: (cut, what) => `same as ${cutWord} ${cut}${what ? `: ${what}` : ''}`,
   reuse: (level, cut, other) => `${level}: reuse of ${cutWord} ${cut}, level ${other}`,
   lent: (level, borrowers) =>

@@ -123,6 +123,7 @@ export const levels = {
   },
   'level-timed': ({ level, now }) =>
     now ? `${level}：タイムシートあり` : `${level}：タイムシートなし（常時あり）`,
+  direct: ({ level, from, to, now }) => `${level}：原画${from}→${to} 中なし${now ? '' : ' 削除'}`,
   'level-emptied': ({ level }) => `${level}：全部空セル`,
 } satisfies Partial<ChangeSentences>;
 

@@ -50,6 +50,7 @@ export const sheet: SheetWords = {
   maskedBy: (others) => `${others}でマスク`,
   drawnTogether: (levels) => `${levels.join('・')}：組み`,
   masks: (level, others) => `${level}：${others.join('・')} のマスク（塗りの下を隠す）`,
+  noInbetweens: '中なし',
   lineUp: (cut, what) => `カット${cut} と同ポジ${what ? `：${what}` : ''}`,
   reuse: (level, cut, other) => `${level}：兼用　カット${cut} の ${other}`,
   lent: (level, borrowers) =>

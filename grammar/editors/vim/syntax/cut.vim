@@ -8,7 +8,7 @@ syntax match cutOperator /[-−–—=＝:：@＠>＞*＊(){}（）｛｝<＜,�
 syntax match cutNumber /\<\d[0-9a-zA-Z]*\%([.+'\/%]\d\+\k*\|%\|\/f\)*/
 syntax match cutNumber /[０-９]\+/
 syntax match cutEmpty /\<x\>/
-syntax match cutOption /\%(^\)\@1<!\<\%(about\|at\|carry\|ccw\|curve\|curved\|cw\|ease\|every\|fair\|flaps\|flash\|free\|from\|full\|graduated\|in\|lead\|level\|log\|loop\|masks\|mono\|off\|on\|out\|picture\|quick\|reuse\|sideways\|size\|steps\|white\|with\|left\|right\|up\|down\)\>/
+syntax match cutOption /\%(^\)\@1<!\<\%(about\|at\|carry\|ccw\|curve\|curved\|cw\|direct\|ease\|every\|fair\|flaps\|flash\|free\|from\|full\|graduated\|in\|lead\|level\|log\|loop\|masks\|mono\|off\|on\|out\|picture\|quick\|reuse\|sideways\|size\|steps\|white\|with\|left\|right\|up\|down\)\>/
 syntax match cutStatement /^\%(cut\|time\|fps\|on\|mark\|stack\|level\|cels\|numbering\|use\|voice\|sound\|music\|track\|mouth\|note\|memo\|same\|scene\|take\|artist\|accept\|field\|fix\|pan\|truck\|pull\|follow\|slide\|turn\|shake\|sway\|fade\|wipe\|iris\|expose\|glow\|effect\|overlap\|phrase\)\>/
 syntax match cutLevel /^\k\+\ze\s*\%("[^"]*"\s*\|「[^」]*」\s*\)\?[:：]/
 syntax match cutEscape /\\./ contained

@@ -67,6 +67,12 @@ export const timelines: Texts<TimelineMessages> = {
       'What stands in a group or a phrase may be shown many times, in many places. An `@` is one row of the sheet, so it stands outside.',
     message: () => 'An `@` stands for a row of the sheet, so it cannot stand in a group or a phrase.',
   },
+  'direct-misplaced': {
+    title: '`direct` that does not stand between two keys',
+    explanation:
+      '`1 direct 2` says that key 2 follows key 1 with no in-betweens, and that this is meant. So it stands between two different keys, with nothing to be drawn between them.',
+    message: () => '`direct` stands between two different keys, as in `1 direct 2`.',
+  },
   'after-open': {
     title: 'something behind `..`',
     explanation:

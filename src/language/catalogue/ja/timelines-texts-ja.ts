@@ -67,6 +67,12 @@ export const timelines: Texts<TimelineMessages> = {
       'グループやフレーズの中身は、いろいろな所で何回も出ます。`@` はシートの1つの行なので、外に書きます。',
     message: () => '`@` はシートの1つの行を指すので、グループやフレーズの中には書けません。',
   },
+  'direct-misplaced': {
+    title: '原画2枚の間にない `direct`',
+    explanation:
+      '`1 direct 2` は、原画1の次がすぐ原画2で、中割りがないこと（中なし）を示します。別々の原画2枚の間に書き、その間には何も描きません。',
+    message: () => '`direct` は `1 direct 2` のように、別々の原画2枚の間に書きます。',
+  },
   'after-open': {
     title: '`..` の後に書かれたもの',
     explanation:
