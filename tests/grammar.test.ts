@@ -12,7 +12,7 @@ import { messagesPage } from './messages.js';
 
 const FOLDER = 'grammar';
 /** Written out of the catalogue and the parser, and held to them by tests of their own. */
-const WRITTEN = ['messages.md', 'syntax.md', 'index.md'];
+const WRITTEN = ['messages.md', 'syntax.md', 'a-to-z.md'];
 const pages = readdirSync(FOLDER).filter((one) => one.endsWith('.md') && !WRITTEN.includes(one));
 
 interface Example {

@@ -1,4 +1,4 @@
-/** grammar/index.md: every word that somebody may look for, and the page that tells it. */
+/** grammar/a-to-z.md: every word that somebody may look for, and the page that tells it. */
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { laterWordsOf } from '../src/language/grammar-queries.js';

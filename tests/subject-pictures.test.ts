@@ -40,7 +40,7 @@ const PICTURES: Readonly<Record<string, Crop>> = {
 };
 
 /** Written out of the sources, or lists of links: pages without a subject to be shown. */
-const NONE = ['README.md', 'messages.md', 'glossary.md', 'index.md'];
+const NONE = ['README.md', 'messages.md', 'glossary.md', 'a-to-z.md'];
 const pages = readdirSync('grammar').filter((name) => name.endsWith('.md') && !NONE.includes(name));
 const textOf = (page: string) => readFileSync(`grammar/${page}`, 'utf8');
 
