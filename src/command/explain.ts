@@ -47,6 +47,8 @@ export function define(command: Command, context: CommandContext): Command {
       ),
     )
     .action(async (word: string | undefined, { card, output, paper }: Options) => {
+      const language = userLanguage(context.host);
+      await loadReference(language);
       if (card) {
         const commands = (await context.commands()).map(
           (one) =>
@@ -54,16 +56,14 @@ export function define(command: Command, context: CommandContext): Command {
               one.name().replace(/^cutwright /, ''),
               one
                 .description()
-                .replace(/\.$/, '')
+                .replace(/[.。]$/, '')
                 .replace(/^./, (letter) => letter.toLowerCase()),
             ] as const,
         );
         const { printCard } = await import('./card.js');
-        context.status = await printCard(context.host, output, paper, commands);
+        context.status = await printCard(context.host, output, paper, language, commands);
         return;
       }
-      const language = userLanguage(context.host);
-      await loadReference(language);
       context.host.out(word === undefined ? list(language) : explained(word, language));
     });
 }

@@ -1,5 +1,6 @@
 /** What the reference says around its pages, in English. */
 
+import { ENGLISH_CARD } from './card/card-texts.js';
 import type { ReferenceWords } from './reference-language.js';
 
 /** What the CAPITALS of a line of syntax stand for. */
@@ -46,5 +47,6 @@ export const ENGLISH_REFERENCE: ReferenceWords = {
   failing: 'Goes wrong:',
   mended: 'Mended:',
   ofStatements: (names) => `Statements: ${names}.`,
+  card: ENGLISH_CARD,
   situations: {},
 };

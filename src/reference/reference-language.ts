@@ -3,6 +3,7 @@
 import type { Code } from '../language/catalogue/index.js';
 import type { Severity } from '../language/diagnostic.js';
 import type { UserLanguage } from '../language/user-language.js';
+import type { CardTexts } from './card/card-texts.js';
 import { ENGLISH_REFERENCE, type PLACEHOLDERS } from './english-reference.js';
 import { type StatementPage, statementPages } from './statement-pages.js';
 
@@ -31,6 +32,7 @@ export interface ReferenceWords {
   readonly failing: string;
   readonly mended: string;
   readonly ofStatements: (names: string) => string;
+  readonly card: CardTexts;
   /** The examples of messages that are situations in words; a code that is missing has those of the catalogue. */
   readonly situations: { readonly [C in Code]?: readonly [failing: string, mended: string] };
 }

@@ -3,13 +3,16 @@
 import { messageOf } from '../../language/message.js';
 import { parse } from '../../language/parse.js';
 import { moveStatements } from '../../language/statements/move-statements.js';
+import type { UserLanguage } from '../../language/user-language.js';
 import type { Mark, Metrics } from '../../sheet/display-list.js';
 import { sheetPages } from '../../sheet/exposure-sheet.js';
 import { line, pale } from '../../sheet/mark-builders.js';
 import { bind } from '../../shot/bind-cut.js';
 import { defaults } from '../../shot/settings.js';
 import { solve } from '../../solve/solve-shot.js';
+import { pageIn, referenceWords } from '../reference-language.js';
 import { ruleOf, statementPages } from '../statement-pages.js';
+import { type CardPart, STRIPS, TYPED, type Typed } from './card-texts.js';
 
 /** A timeline and what it prints over `ROWS` frames. */
 export interface CardStrip {
@@ -20,18 +23,10 @@ export interface CardStrip {
 /** Frames that a strip shows. */
 export const ROWS = 10;
 
-export const strips: readonly CardStrip[] = [
-  { typed: '1:4 2..', meaning: 'key 1 for 4 frames, key 2 to the end' },
-  { typed: '1---2', meaning: '- is one in-between; on twos if nothing is said' },
-  { typed: '1-=-2', meaning: '= is a breakdown' },
-  { typed: 'on 1 1----2..', meaning: 'on ones from here on' },
-  { typed: '1:4 x:2 2..', meaning: 'x: nothing is shown' },
-  { typed: '1-2 1.1 1..', meaning: '1.1: the in-between shown again' },
-  { typed: '1-1a-2', meaning: '1a: a key put in later' },
-  { typed: '1 @7 2..', meaning: '2 starts on frame 7' },
-  { typed: '(1-2-)..', meaning: 'a cycle; also )*3 and ):3+0' },
-  { typed: '(1-2)<>..', meaning: 'there and back; also <>*2' },
-];
+export function strips(language: UserLanguage): CardStrip[] {
+  const { card } = referenceWords(language);
+  return STRIPS.map((typed) => ({ typed, meaning: card.strips[typed] }));
+}
 
 /** Something that is typed, and what it says. */
 export type CardRow = readonly [typed: string, meaning: string];
@@ -41,93 +36,42 @@ export interface CardSection {
   readonly rows: readonly CardRow[];
 }
 
-/** A statement by its example in the grammar and the title of its page. */
-const statement = (name: string): CardRow => [ruleOf(name).example, statementPages[name]!.title];
-
-/** `commands`: the program's own, with what they do. */
-export function sections(commands: readonly CardRow[]): CardSection[] {
-  return [
-    {
-      title: 'Times',
-      rows: [
-        ['37', 'frames, or frame 37; the first row is frame 1'],
-        ['5+12', 'seconds and frames; as a place row 12 of the sixth second'],
-        ["8'04", 'feet and frames of 35 mm film, 16 a foot'],
-        ['1+1..5+0', 'a range, both included; 1+1.. goes to the end'],
-        ['hit, hit+6, hit-3', 'a mark, and frames from it'],
-      ],
-    },
-    {
-      title: 'The cut',
-      rows: ['cut', 'time', 'fps', 'on', 'mark', 'scene', 'take', 'artist'].map(statement),
-    },
-    {
-      title: 'Charts',
-      rows: [
-        ['1{late}---2', 'in-betweens crowd the later key; early, both, even'],
-        ['1{1/4 1/2 7/8}---2', 'one share of the way for each'],
-      ],
-    },
-    {
-      title: 'Levels',
-      rows: [
-        ...['stack', 'level'].map(statement),
-        [
-          'free, carry, flash, reuse 8/C, picture "bg.png"',
-          'also said of a level: edges may show, fixed to the camera, a flash, drawings of cut 8, its scan',
-        ],
-        ...['cels', 'numbering', 'phrase', 'use'].map(statement),
-      ],
-    },
-    {
-      title: 'Words',
-      rows: ['voice', 'sound', 'music', 'track', 'mouth', 'note', 'memo', 'same', 'accept'].map(statement),
-    },
-    {
-      title: 'Camera',
-      rows: [
-        ...['field', 'fix', 'pan', 'truck'].map(statement),
-        ['truck quick A@1 > B@19 fair キ@7 62%', 'constant speed to the mark, then the fairing'],
-        ['truck level A 100%@1 > 140%@3+0', 'the size of levels'],
-        ...moveStatements
-          .map(({ word }) => word)
-          .filter((word) => word !== 'pan' && word !== 'truck')
-          .map(statement),
-      ],
-    },
-    {
-      title: 'Behind a move',
-      rows: [
-        ['ease 6 12', 'soft start over 6 frames, soft stop over 12'],
-        ['curve 0.42 0 0.58 1', 'a cubic Bézier, as CSS Easing has it'],
-        ['steps 1 2 4*3 2 1', 'graduations by hand, mm'],
-        ['graduated', 'numbered graduations, frame by frame'],
-        ['on 2', 'sampled on twos'],
-        ['carry A,B', 'these levels go with the camera (pan, truck)'],
-        ['log', 'by equal ratios (truck)'],
-        ['about 10,20', 'the point that stays (truck level, turn)'],
-        ['loop 310mm', 'artwork painted as a loop (pull)'],
-        ['curved', 'one smooth way through all places (pan, slide)'],
-        ['sideways', 'to the right first (shake, sway)'],
-      ],
-    },
-    { title: 'Light', rows: ['fade', 'wipe', 'iris', 'expose', 'glow', 'effect', 'overlap'].map(statement) },
-    {
-      title: 'Typing',
-      rows: [
-        ['# waits', 'a comment, to the end of the line'],
-        ['indented line', 'goes on with the statement above'],
-        ['mm, cm, in', 'units of length; mm if nothing is said'],
-      ],
-    },
-    { title: 'Commands: cutwright …', rows: commands },
-  ];
+/** `commands`: the program's own, with what they do. The reference of the language has to be loaded. */
+export function sections(language: UserLanguage, commands: readonly CardRow[]): CardSection[] {
+  const { card } = referenceWords(language);
+  /** By its example in the grammar and the title of its page. */
+  const statement = (name: string): CardRow => [ruleOf(name).example, pageIn(name, language).title];
+  const row = (typed: Typed): CardRow => [typed, card.meanings[typed]];
+  const rows: Readonly<Record<CardPart, readonly CardRow[]>> = {
+    times: TYPED.times.map(row),
+    cut: ['cut', 'time', 'fps', 'on', 'mark', 'scene', 'take', 'artist'].map(statement),
+    charts: TYPED.charts.map(row),
+    levels: [
+      ...['stack', 'level'].map(statement),
+      ...TYPED.levels.map(row),
+      ...['cels', 'numbering', 'phrase', 'use'].map(statement),
+    ],
+    words: ['voice', 'sound', 'music', 'track', 'mouth', 'note', 'memo', 'same', 'accept'].map(statement),
+    camera: [
+      ...['field', 'fix', 'pan', 'truck'].map(statement),
+      ...TYPED.camera.map(row),
+      ...moveStatements
+        .map(({ word }) => word)
+        .filter((word) => word !== 'pan' && word !== 'truck')
+        .map(statement),
+    ],
+    behind: TYPED.behind.map(row),
+    light: ['fade', 'wipe', 'iris', 'expose', 'glow', 'effect', 'overlap'].map(statement),
+    typing: [row('# waits'), card.indented, row('mm, cm, in')],
+    commands,
+  };
+  return (Object.keys(rows) as CardPart[]).map((part) => ({ title: card.sections[part], rows: rows[part] }));
 }
 
 /** The statements that the card names; the tests hold it to all of them. */
 export const named = (): string[] =>
   Object.keys(statementPages).filter((name) =>
-    sections([]).some(({ rows }) => rows.some(([typed]) => typed === ruleOf(name).example)),
+    sections('en', []).some(({ rows }) => rows.some(([typed]) => typed === ruleOf(name).example)),
   );
 
 // ---- A piece of a real sheet: the key drawings of one level, taken from the page that the timeline prints

@@ -1,12 +1,21 @@
 /** The card: the whole language on one page, to hang beside the desk. Landscape; the print is as large as the paper allows. */
 
+import type { UserLanguage } from '../../language/user-language.js';
 import { packShelves } from '../../layout/shelf-packing.js';
 import type { Mark, Metrics, Page } from '../../sheet/display-list.js';
 import { line, pale, textAt } from '../../sheet/mark-builders.js';
 import { PAPER_MM } from '../../sheet/sheet-geometry.js';
 import { cachedMetrics, wrap } from '../../sheet/text-fitting.js';
 import type { Paper } from '../../shot/settings.js';
-import { type CardRow, type CardSection, drawnStrip, sections, strips } from './card-content.js';
+import { referenceWords } from '../reference-language.js';
+import {
+  type CardRow,
+  type CardSection,
+  type CardStrip,
+  drawnStrip,
+  sections,
+  strips,
+} from './card-content.js';
 
 const MARGIN = 8;
 const COLUMNS = 4;
@@ -16,13 +25,18 @@ const LARGEST = 4.6;
 const LEAST = 2.12;
 const STEP = 0.02;
 
-/** The same metrics and commands give the same page. */
-export function cardPage(paper: Paper, commands: readonly CardRow[], metrics: Metrics): Page {
+/** The same metrics and commands give the same page. The reference of the language has to be loaded. */
+export function cardPage(
+  paper: Paper,
+  language: UserLanguage,
+  commands: readonly CardRow[],
+  metrics: Metrics,
+): Page {
   const { widthMm: short, heightMm: long } = PAPER_MM[paper];
   const [widthMm, heightMm] = [long, short];
   const kept = cachedMetrics(metrics);
-  const head = headMarks(widthMm, kept);
-  const all = sections(commands);
+  const head = headMarks(widthMm, language, kept);
+  const all = sections(language, commands);
   for (let sizeMm = LARGEST; sizeMm >= LEAST; sizeMm -= STEP) {
     const marks = columnMarks(all, sizeMm, { widthMm, from: head.bottom + 3, to: heightMm - MARGIN }, kept);
     if (marks)
@@ -40,38 +54,46 @@ export function cardPage(paper: Paper, commands: readonly CardRow[], metrics: Me
 }
 
 /** The title and the strips. */
-function headMarks(widthMm: number, metrics: Metrics): { marks: Mark[]; bottom: number } {
+function headMarks(
+  widthMm: number,
+  language: UserLanguage,
+  metrics: Metrics,
+): { marks: Mark[]; bottom: number } {
+  const { card } = referenceWords(language);
+  const drawn = strips(language);
   const k = Math.max(1, widthMm / PAPER_MM.A4.heightMm);
-  const each = (widthMm - 2 * MARGIN) / strips.length;
+  const each = (widthMm - 2 * MARGIN) / drawn.length;
   const beside = 9.2 * k;
-  const sizeMm = wholeWords(each - beside - 1, 2.3 * k, metrics);
+  const sizeMm = wholeWords(drawn, each - beside - 1, 2.3 * k, metrics);
   const top = MARGIN + 12 * k;
   let bottom = top;
-  const about = 'A "title": what level A shows, from frame 1 to the last';
   const marks: Mark[] = [
-    textAt(MARGIN, MARGIN + 2 * k, 'cutwright: the cut language', {
+    textAt(MARGIN, MARGIN + 2 * k, card.title, {
       sizeMm: 4.2 * k,
       weight: 'bold',
       anchor: 'start',
     }),
-    textAt(widthMm - MARGIN, MARGIN + 2 * k, about, { sizeMm: 2.8 * k, anchor: 'end' }),
+    textAt(widthMm - MARGIN, MARGIN + 2 * k, card.about, { sizeMm: 2.8 * k, anchor: 'end' }),
   ];
-  for (const [i, { typed, meaning }] of strips.entries()) {
+  for (const [i, { typed, meaning }] of drawn.entries()) {
     const left = MARGIN + i * each;
     marks.push(textAt(left, top - 3.5 * k, typed, { sizeMm: 2.9 * k, weight: 'bold', anchor: 'start' }));
-    const drawn = drawnStrip(typed, left + 4.2 * k, top, k, metrics);
-    marks.push(...drawn.marks);
+    const strip = drawnStrip(typed, left + 4.2 * k, top, k, metrics);
+    marks.push(...strip.marks);
     for (const [row, text] of wrap(metrics, meaning, each - beside - 1, sizeMm).entries())
       marks.push(textAt(left + beside, top + 2 * k + row * sizeMm * 1.26, text, { sizeMm, anchor: 'start' }));
-    bottom = Math.max(bottom, top + drawn.heightMm);
+    bottom = Math.max(bottom, top + strip.heightMm);
   }
   marks.push(line(MARGIN, bottom + 2, widthMm - MARGIN, bottom + 2, pale(0.3)));
   return { marks, bottom: bottom + 2 };
 }
 
+/** What a line is not broken in: words, and each letter of a script without blanks. */
+const UNBROKEN = /[!-~]+|\S/gu;
+
 /** The size at which every word of the strips has a line's room. */
-function wholeWords(width: number, most: number, metrics: Metrics): number {
-  const words = strips.flatMap(({ meaning }) => meaning.split(' '));
+function wholeWords(drawn: readonly CardStrip[], width: number, most: number, metrics: Metrics): number {
+  const words = drawn.flatMap(({ meaning }) => meaning.match(UNBROKEN) ?? []);
   const widest = Math.max(...words.map((word) => metrics.width(word, 1, 'regular')));
   return Math.max(LEAST, Math.min(most, width / widest));
 }

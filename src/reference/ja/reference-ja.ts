@@ -1,4 +1,5 @@
 import type { Reference } from '../reference-language.js';
+import { card } from './card-ja.js';
 import { situations } from './situations-ja.js';
 import { pages } from './statement-pages-ja.js';
 
@@ -45,5 +46,6 @@ export const reference: Reference = {
   failing: 'こう書くと出ます：',
   mended: '直した例：',
   ofStatements: (names) => `出る行：${names}。`,
+  card,
   situations,
 };

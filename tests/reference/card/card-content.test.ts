@@ -2,13 +2,16 @@
 
 import { expect, test } from 'vitest';
 import { statementTable } from '../../../src/language/statements/statement-table.js';
+import type { UserLanguage } from '../../../src/language/user-language.js';
 import { drawnStrip, named, ROWS, sections, strips } from '../../../src/reference/card/card-content.js';
+import { loadReference, referenceWords } from '../../../src/reference/reference-language.js';
 import { pageName, statementPages } from '../../../src/reference/statement-pages.js';
 import { compileText, said } from '../../compile.js';
 import { testFonts } from '../../fonts.js';
+import { englishIn } from '../../japanese-text.js';
 
 test('every statement stands on it, by the example that the grammar has of it', () => {
-  const typed = sections([]).flatMap(({ rows }) => rows.map(([one]) => one));
+  const typed = sections('en', []).flatMap(({ rows }) => rows.map(([one]) => one));
   const missing = statementTable.filter(({ word, example }) => word !== '' && !typed.includes(example));
   expect(missing.map(pageName)).toEqual([]);
 });
@@ -24,7 +27,7 @@ level BG free
 const FIELDS = 'field A full\nfield B 60% at 40,-12\n';
 
 test.each(
-  sections([])
+  sections('en', [])
     .filter(({ title }) => ['Words', 'Camera', 'Light'].includes(title))
     .flatMap(({ rows }) => rows.map(([typed]) => typed)),
 )('%s reads as it stands', (typed) => {
@@ -40,7 +43,7 @@ test.each(
 });
 
 test.each(
-  sections([])
+  sections('en', [])
     .find(({ title }) => title === 'Behind a move')!
     .rows.map(([typed]) => typed),
 )('%s may stand behind a move', (typed) => {
@@ -63,7 +66,7 @@ test.each(
 });
 
 test.each(
-  sections([])
+  sections('en', [])
     .find(({ title }) => title === 'Charts')!
     .rows.map(([typed]) => typed),
 )('%s is a passage', (typed) => {
@@ -72,7 +75,7 @@ test.each(
 });
 
 test('a statement says what its page is called', () => {
-  const rows = new Map(sections([]).flatMap((section) => section.rows));
+  const rows = new Map(sections('en', []).flatMap((section) => section.rows));
   const fade = statementTable.find(({ word }) => word === 'fade')!;
   expect(rows.get(fade.example)).toBe(statementPages.fade!.title);
   expect(named()).toContain('fade');
@@ -81,17 +84,51 @@ test('a statement says what its page is called', () => {
 });
 
 test('the commands of the program are its last section', () => {
-  expect(sections([['check', 'say what is wrong']]).at(-1)).toEqual({
+  expect(sections('en', [['check', 'say what is wrong']]).at(-1)).toEqual({
     title: 'Commands: cutwright …',
     rows: [['check', 'say what is wrong']],
   });
+});
+
+// ---- in Japanese
+
+await loadReference('ja');
+
+test('what is typed is the same in Japanese, but for the words that speak of a line', () => {
+  const typed = (language: UserLanguage) =>
+    sections(language, []).map(({ rows }) =>
+      rows.map(([one]) => one.replace('字下げした行', 'indented line')),
+    );
+  expect(typed('ja')).toEqual(typed('en'));
+  expect(strips('ja').map((strip) => strip.typed)).toEqual(strips('en').map((strip) => strip.typed));
+});
+
+test('no English word stands on it outside of what is typed', () => {
+  const { card } = referenceWords('ja');
+  const all = sections('ja', []);
+  const code = [...all, { title: '', rows: strips('ja').map((strip) => [strip.typed, ''] as const) }]
+    .flatMap(({ rows }) => rows.map(([typed]) => typed))
+    .join(' ');
+  const texts = [
+    ...all.flatMap(({ title, rows }) => [title, ...rows.map(([, meaning]) => meaning)]),
+    ...strips('ja').map(({ meaning }) => meaning),
+    card.document,
+    card.title,
+    card.about,
+    card.indented[0],
+  ];
+  for (const text of texts) expect(englishIn(text, `${code} early late both even`), text).toEqual([]);
+  const rows = new Map(all.flatMap((section) => section.rows));
+  expect(rows.get('sideways')).toBe('左右に、右から（shake、sway）');
+  const fix = statementTable.find(({ word }) => word === 'fix')!;
+  expect(rows.get(fix.example)).toBe('カメラの位置（FIX）');
 });
 
 // ---- pieces of a sheet on the card
 
 const { metrics } = testFonts();
 
-test.each(strips)('$typed prints over ten frames what stands on the card', ({ typed }) => {
+test.each(strips('en'))('$typed prints over ten frames what stands on the card', ({ typed }) => {
   const { diagnostics, solved } = compileText(`cut 1\ntime ${ROWS}\nA: ${typed}\n`);
   expect(said(diagnostics.filter(({ severity }) => severity !== 'hint'))).toEqual([]);
   const { marks } = drawnStrip(typed, 20, 30, 1, metrics);

@@ -1,11 +1,15 @@
 /** The card: one page on each paper, readable. */
 
 import { describe, expect, test } from 'vitest';
+import { USER_LANGUAGES } from '../../../src/language/user-language.js';
 import { sections } from '../../../src/reference/card/card-content.js';
 import { cardPage } from '../../../src/reference/card/card-page.js';
+import { loadReference } from '../../../src/reference/reference-language.js';
 import { PAPERS } from '../../../src/shot/settings.js';
 import { testFonts } from '../../fonts.js';
 import { everyMark, offThePaper, struckOut, textClashes, tooSmall } from '../../sheet/clashes.js';
+
+await loadReference('ja');
 
 const { metrics } = testFonts();
 /** As many as there are, of the usual length. */
@@ -16,9 +20,14 @@ const COMMANDS = Array.from(
 /** 6 pt. */
 const LEAST_MM = 2.11;
 
-describe.each(PAPERS)('on %s', (paper) => {
+const cases = USER_LANGUAGES.flatMap((language) => PAPERS.map((paper) => [language, paper] as const));
+
+/** Without blanks, which stand at the ends of lines or do not. */
+const together = (text: string): string => text.replace(/\s/g, '');
+
+describe.each(cases)('in %s on %s', (language, paper) => {
   test('it is one page whose texts are large enough, on the paper and apart from each other', () => {
-    const page = cardPage(paper, COMMANDS, metrics);
+    const page = cardPage(paper, language, COMMANDS, metrics);
     expect(offThePaper(page)).toEqual([]);
     expect(textClashes(everyMark(page))).toEqual([]);
     const written = {
@@ -30,16 +39,16 @@ describe.each(PAPERS)('on %s', (paper) => {
   });
 
   test('every row of it is there in full', () => {
-    const page = cardPage(paper, COMMANDS, metrics);
-    const flat = page.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])).join(' ');
-    for (const { title, rows } of sections(COMMANDS))
-      for (const text of [title, ...rows.flat()]) expect(flat).toContain(text);
+    const page = cardPage(paper, language, COMMANDS, metrics);
+    const flat = page.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])).join('');
+    for (const { title, rows } of sections(language, COMMANDS))
+      for (const text of [title, ...rows.flat()]) expect(together(flat)).toContain(together(text));
   });
 });
 
 test('it is landscape, and the print is as large as the paper allows', () => {
   const sizeOf = (paper: 'A4' | 'A3') => {
-    const { marks, widthMm, heightMm } = cardPage(paper, COMMANDS, metrics);
+    const { marks, widthMm, heightMm } = cardPage(paper, 'en', COMMANDS, metrics);
     expect(widthMm).toBeGreaterThan(heightMm);
     const title = marks.find((mark) => mark.kind === 'text' && mark.text === 'Times');
     return title?.kind === 'text' ? title.sizeMm : 0;
@@ -49,5 +58,5 @@ test('it is landscape, and the print is as large as the paper allows', () => {
 
 test('what would have to be smaller than can be read is refused', () => {
   const many = Array.from({ length: 200 }, (_, i): [string, string] => [`command${i}`, 'say what differs']);
-  expect(() => cardPage('A4', many, metrics)).toThrow('the card does not fit on A4');
+  expect(() => cardPage('A4', 'en', many, metrics)).toThrow('the card does not fit on A4');
 });
