@@ -27,7 +27,9 @@ import { readStatement } from '../language/statement-reader.js';
 import type { MoveWord } from '../language/statements/move-statements.js';
 import { byWord, type StatementRule, timelineRule } from '../language/statements/statement-table.js';
 import { TRADE_WORDS, tradeWordKey } from '../language/trade-words.js';
+import type { UserLanguage } from '../language/user-language.js';
 import { movePages } from '../reference/pages/move-pages.js';
+import { pageIn } from '../reference/reference-language.js';
 import { holdsWord, statementPages } from '../reference/statement-pages.js';
 import { kindOf } from '../shot/camera/move-kinds.js';
 import { keyword, namesOffered } from './name-completion.js';
@@ -37,12 +39,16 @@ import { drawingsOffered } from './timeline-completion.js';
 import type { Analysis, Workspace } from './workspace.js';
 
 /** The words that begin a statement, each with its example as a snippet where the editor can take one. */
-export function statementWords(snippets: boolean): CompletionItem[] {
-  return [...byWord.values()].map((rule) => wordOffered(rule, snippets));
+export function statementWords(snippets: boolean, language: UserLanguage): CompletionItem[] {
+  return [...byWord.values()].map((rule) => wordOffered(rule, snippets, language));
 }
 
 /** The words that the trade has for statements and that begin as typed; they put the word of the language in their place. */
-export function tradeWordsOffered(begun: string, snippets: boolean): CompletionItem[] {
+export function tradeWordsOffered(
+  begun: string,
+  snippets: boolean,
+  language: UserLanguage,
+): CompletionItem[] {
   if (begun === '') return [];
   const key = tradeWordKey(begun);
   return TRADE_WORDS.filter(({ as, page }) => as === 'statement' && byWord.has(page)).flatMap(
@@ -50,7 +56,7 @@ export function tradeWordsOffered(begun: string, snippets: boolean): CompletionI
       typed
         .filter((one) => /^[\p{L}\p{N}\p{M}_]+$/u.test(one) && tradeWordKey(one).startsWith(key))
         .map((label) => ({
-          ...wordOffered(byWord.get(page)!, snippets),
+          ...wordOffered(byWord.get(page)!, snippets, language),
           ...(here === page ? {} : { insertText: here, insertTextFormat: InsertTextFormat.PlainText }),
           label,
           labelDetails: { description: here },
@@ -59,12 +65,16 @@ export function tradeWordsOffered(begun: string, snippets: boolean): CompletionI
   );
 }
 
-function wordOffered({ word, example }: StatementRule, snippets: boolean): CompletionItem {
+function wordOffered(
+  { word, example }: StatementRule,
+  snippets: boolean,
+  language: UserLanguage,
+): CompletionItem {
   return {
     label: word,
     kind: CompletionItemKind.Keyword,
     detail: example,
-    ...(statementPages[word] ? { documentation: statementPages[word].title } : {}),
+    ...(statementPages[word] ? { documentation: pageIn(word, language).title } : {}),
     ...(snippets
       ? { insertText: snippet(example), insertTextFormat: InsertTextFormat.Snippet }
       : { insertText: word }),
@@ -109,14 +119,14 @@ export function completionsAt(
   cursor: number,
   { snippets, blank }: CompletionOptions,
 ): CompletionList {
-  const { text } = analysis;
+  const { text, language } = analysis;
   const typed = text.text;
   const lineStart = text.line(text.lineAt(cursor)).start;
   const before = typed.slice(lineStart, cursor);
   if (/^[\p{L}\p{N}\p{M}_]*$/u.test(before)) {
     return list(analysis, lineStart, cursor, [
-      ...statementWords(snippets),
-      ...tradeWordsOffered(before, snippets),
+      ...statementWords(snippets, language),
+      ...tradeWordsOffered(before, snippets, language),
       ...headings(analysis),
     ]);
   }

@@ -3,15 +3,16 @@
 import type { SignatureHelp } from 'vscode-languageserver';
 import { statementAtCursor } from '../language/grammar-queries.js';
 import { movePages } from '../reference/pages/move-pages.js';
+import { pageIn } from '../reference/reference-language.js';
 import { holdsWord } from '../reference/statement-pages.js';
 import type { Analysis } from './workspace.js';
 
 /** The parts of the move's page in their order, each with its meaning; null outside of moves. */
-export function moveSignatureAt({ text }: Analysis, cursor: number): SignatureHelp | null {
+export function moveSignatureAt({ text, language }: Analysis, cursor: number): SignatureHelp | null {
   const begun = statementAtCursor(text.text, cursor);
   const word = begun?.entry?.word ?? '';
   if (!begun || begun.quoted !== null || !Object.hasOwn(movePages, word)) return null;
-  const { title, parts } = movePages[word as keyof typeof movePages];
+  const { title, parts } = pageIn(word, language);
   let label = word;
   const parameters = parts.map(([written, meaning]) => {
     const start = label.length + 1;

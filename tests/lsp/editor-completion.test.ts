@@ -1,18 +1,25 @@
 import { describe, expect, test } from 'vitest';
 import { InsertTextFormat } from 'vscode-languageserver';
 import { parse } from '../../src/language/parse.js';
-import { filesOffered, headings, statementWords } from '../../src/lsp/editor-completion.js';
+import {
+  filesOffered,
+  headings,
+  statementWords,
+  tradeWordsOffered,
+} from '../../src/lsp/editor-completion.js';
+import { loadReference } from '../../src/reference/reference-language.js';
+import { englishIn } from '../japanese-text.js';
 import { labelsOffered, offeredIn } from './offered.js';
 import { opened } from './opened.js';
 
 describe('words that begin a statement', () => {
   test('have their example as a snippet, with stops where it is filled in', () => {
-    const mark = statementWords(true).find(({ label }) => label === 'mark')!;
+    const mark = statementWords(true, 'en').find(({ label }) => label === 'mark')!;
     expect(mark.insertTextFormat).toBe(InsertTextFormat.Snippet);
     expect(mark.insertText).toMatch(/^mark \$\{1:[^}]+\} \$\{2:[^}]+\}/);
   });
 
-  test.each(statementWords(true))(
+  test.each(statementWords(true, 'en'))(
     '$label, its snippet accepted as it is, can be read',
     ({ detail, insertText }) => {
       const typed = insertText!.replace(/\$\{\d+:((?:\\.|[^}])*)\}/g, '$1').replace(/\\([\\$}])/g, '$1');
@@ -22,7 +29,7 @@ describe('words that begin a statement', () => {
   );
 
   test('are only the word for an editor that takes no snippets', () => {
-    for (const { label, insertText, insertTextFormat } of statementWords(false))
+    for (const { label, insertText, insertTextFormat } of statementWords(false, 'en'))
       expect([insertText, insertTextFormat]).toEqual([label, undefined]);
   });
 });
@@ -177,4 +184,12 @@ describe('in quotes', () => {
     const { workspace, analysis } = await opened('cut 1\n', files);
     expect(filesOffered(workspace, { ...analysis, open: { ...analysis.open, path: null } }, 0)).toEqual([]);
   });
+});
+
+test('what a first word does is said in the language of the editor', async () => {
+  await loadReference('ja');
+  const items = [...statementWords(true, 'ja'), ...tradeWordsOffered('t', true, 'ja')];
+  for (const { documentation } of items)
+    expect(englishIn(String(documentation), ''), String(documentation)).toEqual([]);
+  expect(items.find(({ label }) => label === 'fix')!.documentation).toBe('カメラの位置（FIX）');
 });

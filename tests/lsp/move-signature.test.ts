@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { moveSignatureAt } from '../../src/lsp/move-signature.js';
+import { loadReference } from '../../src/reference/reference-language.js';
 import { opened } from './opened.js';
 
 /** The part that the cursor stands in, as it is written in the signature. */
@@ -36,4 +37,13 @@ describe('the signature of a move', () => {
     expect(await part('A: 1 |')).toBe(null);
     expect(await part('pan A@1 > B@24 # |')).toBe(null);
   });
+});
+
+test('the title and the meanings are in the language of the editor', async () => {
+  await loadReference('ja');
+  const { analysis, cursor } = await opened('cut 1\ntime 1+0\npan |', {}, { language: 'ja' });
+  const { documentation, parameters } = moveSignatureAt(analysis, cursor)!.signatures[0]!;
+  expect(documentation).toBe('フレームからフレームへのカメラの移動（PAN）');
+  for (const { documentation: meaning } of parameters!)
+    expect((meaning as { value: string }).value).toMatch(/[\u3040-\u30ff]/);
 });

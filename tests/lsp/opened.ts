@@ -1,6 +1,7 @@
 /** A text that an editor has open, in a world in memory. */
 
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
+import type { UserLanguage } from '../../src/language/user-language.js';
 import { DocumentText, type Encoding } from '../../src/lsp/document-text.js';
 import { type Analysis, Workspace } from '../../src/lsp/workspace.js';
 
@@ -16,15 +17,20 @@ export interface Opened {
 
 export const uri = (name: string): string => `file:///work/${name}`;
 
-/** Opens `name` with a text; `files` lie on the disk beside it. */
+/** Opens `name` with a text; `files` lie on the disk beside it. Messages and reference of another language than English have to be loaded. */
 export async function opened(
   typed: string,
   files: Readonly<Record<string, string | Uint8Array>> = {},
-  { name = 'c1.cut', encoding = 'utf-16' }: { name?: string; encoding?: Encoding } = {},
+  {
+    name = 'c1.cut',
+    encoding = 'utf-16',
+    language = 'en',
+  }: { name?: string; encoding?: Encoding; language?: UserLanguage } = {},
 ): Promise<Opened> {
   const host = memoryHost(files);
   const workspace = new Workspace(host);
   workspace.encoding = encoding;
+  workspace.language = language;
   const bar = typed.indexOf('|');
   const text = bar < 0 ? typed : typed.slice(0, bar) + typed.slice(bar + 1);
   workspace.put(uri(name), 1, new DocumentText(text, encoding));
