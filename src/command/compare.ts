@@ -55,7 +55,7 @@ export function define(command: Command, context: CommandContext): Command {
         ['cutwright compare --since v1', 'the episode against a tag'],
         ['cutwright compare --since HEAD cuts/c012.cut -l ja', 'one cut, in Japanese'],
         [
-          'cutwright compare --since v1 --output retakes.pdf --by "H. Tarn"',
+          'cutwright compare --since v1 --output retakes.pdf --by Tarn',
           'a note for each cut on paper, with a summary',
         ],
       )}

@@ -125,7 +125,8 @@ export function titleWithoutQuotes(
   if (/["「」\r\n]/.test(title)) return null;
   const bare = title.trim().replace(/^['([{‘]|['\])}’]$/g, '');
   const candidates = [replaceFix(place, ` "${bare}"`, { action: 'quote-text' })];
-  if (bare === '' || !mender.choose(candidates, piece, place)) return null;
+  // `A, B: 1..` is no title: two names are listed there.
+  if (bare === '' || /^\s*[,、，]/u.test(title) || !mender.choose(candidates, piece, place)) return null;
   return {
     message: { code: 'missing-quotes', parameters: { found: title.trim() } },
     place: { start: place.end - title.trimStart().length, end: place.end },

@@ -89,7 +89,7 @@ test('the examples of its help are no wrong use', async () => {
   const lines = [...out.split('Examples:')[1]!.matchAll(/^ {2}cutwright (.*?) {3}/gm)].map(
     ([, line]) => line!,
   );
-  expect(lines.length).toBe(5);
+  expect(lines.length).toBe(6);
   for (const line of lines) {
     const host = memoryHost(files);
     for (const rev of ['HEAD', 'HEAD~1', 'v1'])

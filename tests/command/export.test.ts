@@ -95,7 +95,7 @@ test('a text is not written over', async () => {
 test('a picture that is not shaped as the field is told once of each shape', async () => {
   const files = { 'episode.yaml': 'output: 1000x1000\n', 'a.cut': CUT, 'b.cut': TWO };
   const { status, error } = await runOn(files, 'export', '.', '--pixels', '-t', 'placement');
-  expect([status, error.match(/\[pixels-shape\]/g)]).toEqual([0, ['[pixels-shape]']]);
+  expect([status, error.match(/: pixels-shape$/gm)]).toEqual([0, [': pixels-shape']]);
 });
 
 describe('export --edit', () => {

@@ -52,6 +52,7 @@ describe('legs', () => {
   test('of a move that says nothing else have no options', () => {
     expect(readOne('pan', 'pan A@1 > B@24').options).toEqual({
       on: null,
+      curved: null,
       graduated: null,
       log: null,
       carry: [],

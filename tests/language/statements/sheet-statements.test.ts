@@ -30,7 +30,7 @@ describe('an accepted message', () => {
   });
 
   test('has no blanks inside', () => {
-    expect(told('accept range - starts "as drawn"')).toMatchObject([{ code: 'missing-quotes', at: '-' }]);
+    expect(told('accept range - starts "as drawn"')).toMatchObject([{ code: 'does-not-fit', at: '-' }]);
   });
 });
 

@@ -86,7 +86,7 @@ describe('the pages', () => {
       expect(words).toContain(title.replace(/\s+/g, ''));
       for (const name of artists) expect(words).toContain(name.replace(/\s+/g, ''));
     }
-    expect(words).toContain('FIX,doubleexposure,lightthrough');
+    expect(words).toContain('FIX,doubleexposure,glow');
   });
 });
 

@@ -155,7 +155,7 @@ test('loops lie along the length or the height', () => {
 
 test('light overlaps for the whole picture, or for levels', () => {
   expect(said('light-overlaps', { levels: null, from: 1, to: 9 })).toMatch(
-    /^Two fades or overlaps of the whole picture run/,
+    /^Two fades, wipes, irises or overlaps of the whole picture run/,
   );
   expect(said('light-overlaps', { levels: ['A', 'B'], from: 1, to: 9 })).toMatch(
     /^Two exposures of A, B run/,
