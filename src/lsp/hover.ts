@@ -10,18 +10,9 @@ import type { UserLanguage } from '../language/user-language.js';
 import { pageIn, referenceWords } from '../reference/reference-language.js';
 import { holdsWord, ruleOf, statementPages } from '../reference/statement-pages.js';
 import { FRAMES_A_FOOT } from '../shot/settings.js';
-import { figure } from '../words/number-format.js';
 import { lineText, mouthText } from './hover-speech.js';
-import {
-  asLength,
-  asPosition,
-  drawingAt,
-  fieldText,
-  groupAt,
-  levelText,
-  moveText,
-  phraseText,
-} from './hover-texts.js';
+import { drawingAt, fieldText, groupAt, levelText, moveText, phraseText } from './hover-texts.js';
+import { hoverWords } from './hover-words.js';
 import { nameAtOffset, spanTouches } from './name-index.js';
 import { NameScope } from './name-scope.js';
 import type { Analysis, Workspace } from './workspace.js';
@@ -50,10 +41,11 @@ function hoverTextAt(workspace: Workspace, analysis: Analysis, offset: number): 
     const cut = new NameScope(workspace, analysis)
       .lenderAt(offset)
       ?.tree.statements.find(({ kind }) => kind === 'cut');
-    const title = cut?.kind === 'cut' && cut.title ? ` “${cut.title.text}”` : '';
+    const title = (cut?.kind === 'cut' && cut.title?.text) || '';
+    const words = hoverWords(analysis.language);
     return {
       span: reuse.cutSpan,
-      text: cut ? `Cut ${reuse.cut}${title}` : `The episode has no cut ${reuse.cut}.`,
+      text: cut ? words.cut(reuse.cut, title) : words.noCut(reuse.cut),
     };
   }
   const statement = tree.statements.find(({ span }) => spanTouches(span, offset));
@@ -104,15 +96,13 @@ function hoverTextAt(workspace: Workspace, analysis: Analysis, offset: number): 
 }
 
 /** What the recording is, and on which rows it is heard. */
-function trackText({ compiled }: Analysis): string | null {
+function trackText({ compiled, language }: Analysis): string | null {
   const solved = compiled?.solved;
   const sound = solved?.track?.sound;
   if (!sound) return null;
   const { seconds, sampleRate, channels } = sound;
-  const of = channels === 1 ? 'mono' : channels === 2 ? 'stereo' : `${channels} channels`;
-  const { heard } = solved.track;
-  const rows = heard ? `heard on rows ${heard.from} to ${heard.to}` : 'heard on no row of the sheet';
-  return `Recording of ${figure(seconds)} s, ${figure(sampleRate / 1000)} kHz, ${of}; ${rows}`;
+  const words = hoverWords(language);
+  return words.recording(seconds, sampleRate / 1000, channels) + words.heard(solved.track.heard);
 }
 
 function nameText(analysis: Analysis, kind: 'level' | 'field' | 'phrase', name: string): string | null {
@@ -129,16 +119,14 @@ function itemSpan(items: readonly object[], offset: number): Span | null {
   return null;
 }
 
-function timeText({ compiled, episode }: Analysis, time: Time, tree: Tree): string | null {
+function timeText({ compiled, episode, language }: Analysis, time: Time, tree: Tree): string | null {
   const fps = compiled?.shot?.fps ?? episode.settings.fps;
   const frames = framesOf(time, tree, fps);
   if (frames === null || !Number.isSafeInteger(frames) || frames < 0) return null;
-  const mark =
-    time.form === 'mark'
-      ? `Mark \`${time.name}\`${time.offset === 0 ? '' : ` ${time.offset > 0 ? '+' : '−'} ${Math.abs(time.offset)}`}: `
-      : '';
-  if (time.kind === 'length') return asLength(frames, fps);
-  return frames < 1 ? null : mark + asPosition(frames, fps);
+  const words = hoverWords(language);
+  if (time.kind === 'length') return words.asLength(frames, fps);
+  const mark = time.form === 'mark' ? words.mark(time.name, time.offset) : '';
+  return frames < 1 ? null : mark + words.asPosition(frames, fps);
 }
 
 /** Marks may hang on marks; null for one that is not there or hangs on itself. */

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import type { UserLanguage } from '../../src/language/user-language.js';
 import { hoverAt } from '../../src/lsp/hover.js';
 import { opened } from './opened.js';
 
-async function said(typed: string): Promise<string | null> {
-  const { workspace, analysis, cursor } = await opened(typed);
+async function said(typed: string, language: UserLanguage = 'en'): Promise<string | null> {
+  const { workspace, analysis, cursor } = await opened(typed, {}, { language });
   const hover = hoverAt(workspace, analysis, cursor);
   return hover && (hover.contents as { value: string }).value;
 }
@@ -48,4 +49,20 @@ describe('a mouth', () => {
     expect(text).toContain('2 lines, 1 not read;');
     expect(text).toContain('**mouth**');
   });
+});
+
+test('both are told in Japanese', async () => {
+  expect(await said('cut 1\ntime 4+0\nA: 1..\nvoice "Nao" 1..24 "さくら、さ|くら"\n', 'ja')).toBe(
+    '6モーラ：セリフの目安は約 1+4。今は 1+0、1秒に 6',
+  );
+  expect(
+    await said('cut 1\ntime 2+0\nmouth C "Nao" 1 |2 3 on 3\nvoice "Nao" 13..36 "ああああ"\n', 'ja'),
+  ).toBe(
+    [
+      '「Nao」の口：セリフ 1、絵2枚、3コマ打ち、1コマ先行',
+      '閉じ口 1：C1、25コマ（1+1）',
+      '中開き 2：見えない',
+      '開き口 3：C2、23コマ（0+23）',
+    ].join('  \n'),
+  );
 });

@@ -1,53 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { StatementOf } from '../../src/language/tree.js';
-import {
-  asLength,
-  asPosition,
-  between,
-  drawingAt,
-  fieldText,
-  groupAt,
-  lasting,
-  levelText,
-  listed,
-  millimetres,
-  moveText,
-  phraseText,
-} from '../../src/lsp/hover-texts.js';
+import { drawingAt, fieldText, groupAt, levelText, moveText, phraseText } from '../../src/lsp/hover-texts.js';
 import { type Opened, opened } from './opened.js';
-
-test('a duration is told in frames, and in seconds and frames', () => {
-  expect(lasting(48, 24)).toBe('48 frames (2+0)');
-  expect(lasting(1, 24)).toBe('1 frame (0+1)');
-  expect(lasting(30, 25)).toBe('30 frames (1+5)');
-});
-
-test('one frame is not a stretch of frames', () => {
-  expect(between(25, 48)).toBe('frames 25–48');
-  expect(between(25, 25)).toBe('frame 25');
-});
-
-// 16 frames of 35 mm film are a foot (common practice).
-test('a length is told in frames, seconds and feet', () => {
-  expect(asLength(24, 24)).toBe("24 frames = 1+0 = 1'08 of 35 mm film");
-});
-
-test('a position is told as its rows, and as the length up to it', () => {
-  expect(asPosition(25, 24)).toBe(
-    "frame 25: row 1+1, or 1'09 in feet; up to here 25 frames = 1+1 = 1'09 of 35 mm film",
-  );
-});
-
-test('millimetres are rounded to two decimals', () => {
-  expect(millimetres(142.875)).toBe('142.88 mm');
-  expect(millimetres(254)).toBe('254 mm');
-});
-
-test('a long list is cut short, and says how many are left out', () => {
-  expect(listed(['a', 'b', 'c'], 3)).toBe('a, b, c');
-  expect(listed(['a', 'b', 'c', 'd'], 3)).toBe('a, b, c and 1 more');
-  expect(listed([])).toBe('');
-});
 
 const cut = (lines: string) => `cut 1\ntime 2+0\nstack BG A\n${lines}\nA: 1..\n`;
 const field = async (lines: string, name: string) => fieldText((await opened(cut(lines))).analysis, name);
@@ -198,5 +152,42 @@ describe('a level', () => {
 
   test('that is not there says nothing', async () => {
     expect(await text('A: 1..\n', 'Z')).toBeNull();
+  });
+});
+
+describe('in Japanese', () => {
+  const ja = (typed: string, files = {}) => opened(typed, files, { language: 'ja' });
+
+  test('a field and a move', async () => {
+    const { analysis, at } = await ja(
+      cut('field A full\nfield B 50% at 110,0 cw 5\npan A@1 > B@23 ease 6 6'),
+    );
+    expect(fieldText(analysis, 'B')).toMatch(
+      /^フレーム `B`：127 × 71\.44 mm、標準フレームの 50 % {2}\n中心 110, 0 mm、右回りに 5°。12フィールドチャートで `6F /,
+    );
+    expect(moveText(analysis, at('pan '), 'c1.cut')).toMatch(
+      /^PAN：2～23コマ目、22コマ（0\+22）、22ステップ/,
+    );
+  });
+
+  test('a drawing, a group and a level', async () => {
+    const drawn = await ja('cut 1\ntime 1+0\nA: |1:6 --2..\n');
+    expect(drawingAt(drawn.analysis, drawn.cursor)).toBe(
+      '**A 1**：原画、動画番号 A1  \nここは 1～6コマ目：6コマ（0+6）  \n1 → 2：中割り2枚、割合 0.3333、0.6667（均等）',
+    );
+    const cycle = await ja('cut 1\ntime 1+0\nA: (1:2 |2:2)*3 1..\n');
+    expect(drawingAt(cycle.analysis, cycle.cursor)).toContain(
+      'ここは 3～4、7～8、11～12コマ目：6コマ（0+6）、3回',
+    );
+    const one = await ja('cut 1\ntime 1+0\nA: (1:2 2:2)|*3 1..\n');
+    expect(groupAt(one.analysis, timeline(one), one.cursor)).toBe(
+      'グループ：1～12コマ目、12コマ（0+12）、4コマのリピート 3回',
+    );
+    const { analysis } = await ja('cut 1\ntime 1+0\nA "Nao": 1--2:4 x:12 3..\n');
+    expect(levelText(analysis, 'A')!.split('  \n').slice(0, 3)).toEqual([
+      'セル **A**「Nao」',
+      '絵5枚：原画 3、中割り 2',
+      '24コマ（1+0）のうち 12コマ（0+12） 見える。空セル 12コマ',
+    ]);
   });
 });

@@ -1,11 +1,16 @@
 import { describe, expect, test } from 'vitest';
+import type { UserLanguage } from '../../src/language/user-language.js';
 import { hoverAt, statementText } from '../../src/lsp/hover.js';
 import { tone, wave } from '../sound/wave-writer.js';
 import { opened } from './opened.js';
 
 /** What is said at the cursor, and the piece of the text that it is said of. */
-async function said(typed: string, files: Readonly<Record<string, string | Uint8Array>> = {}) {
-  const { workspace, analysis, cursor } = await opened(typed, files);
+async function said(
+  typed: string,
+  files: Readonly<Record<string, string | Uint8Array>> = {},
+  language: UserLanguage = 'en',
+) {
+  const { workspace, analysis, cursor } = await opened(typed, files, { language });
   const hover = hoverAt(workspace, analysis, cursor);
   if (!hover) return null;
   const { start, end } = hover.range!;
@@ -105,4 +110,17 @@ test('a recording is told with its length and its rows', async () => {
   const one = await said('cut 1\ntime 1+0\ntrack "a|.wav" @13\nA: 1..\n', files);
   expect(one).toEqual({ of: '"a.wav"', text: 'Recording of 2 s, 4 kHz, stereo; heard on rows 13 to 24' });
   expect(await said('cut 1\ntime 1+0\ntrack "b|.wav"\nA: 1..\n', files)).toBeNull();
+});
+
+test('times, cuts and recordings are told in the language of the editor', async () => {
+  const files = { 'a.wav': wave(tone(2, 0, 2, 4000), { rate: 4000, channels: 2 }), 'episode.yaml': '' };
+  const text = async (typed: string) => (await said(typed, files, 'ja'))!.text;
+  expect(await text('cut 1\ntime 1|+0\nA: 1..\n')).toBe("24コマ = 1+0 = 35 mm フィルムで 1'08");
+  expect(await text('cut 1\ntime 2+0\nmark hit 1+6\nnote hit+|3 "now"\nA: 1..\n')).toMatch(
+    /^マーク `hit` \+ 3：33コマ目：/,
+  );
+  expect(await text('cut 1\ntime 1+0\ntrack "a|.wav" @13\nA: 1..\n')).toBe(
+    '録音 2 秒、4 kHz、ステレオ。13～24行目で聞こえる',
+  );
+  expect(await text('cut 1\ntime 1+0\nlevel A reuse |9/C\nA: 1..\n')).toBe('話数にカット9はありません。');
 });
