@@ -46,10 +46,18 @@ export interface Stop<P> extends Node {
   readonly at: Position;
 }
 
+/** Where a leg ends; without a frame where its graduations say it. */
+export interface LegStop<P> extends Node {
+  readonly value: P;
+  readonly at: Position | null;
+}
+
 export interface LegEnd<P> {
   /** Places without a frame that a curved way passes before `to`. */
   readonly passing: readonly P[];
-  readonly to: Stop<P>;
+  readonly to: LegStop<P>;
+  /** Of a pan: `to` is a new field, the one before it moved this way by the graduations, which come first in `spacing`. */
+  readonly towards?: DirectionNode;
   readonly spacing: readonly SpacingNode[];
 }
 

@@ -161,6 +161,9 @@ const OPTIONS_BY_USE = 'ease curve steps fair curved carry about cw ccw loop sid
 
 const LEG_OPTIONS = new Set(OPTIONS_BY_USE);
 
+/** Directions stand behind the options: few pans have one. */
+const IN_ORDER = [...OPTIONS_BY_USE, 'left', 'right', 'up', 'down'];
+
 /** Those that say something of the move that the tokens begin; null for other statements. */
 function optionsFor([first, second]: readonly IToken[]): ReadonlySet<string> | null {
   const word = first?.image;
@@ -179,7 +182,7 @@ function optionsFor([first, second]: readonly IToken[]): ReadonlySet<string> | n
 
 function inOrderOfUse(items: readonly CompletionItem[]): CompletionItem[] {
   return items.map((item) => {
-    const place = item.kind === CompletionItemKind.Keyword ? OPTIONS_BY_USE.indexOf(item.label) : -1;
+    const place = item.kind === CompletionItemKind.Keyword ? IN_ORDER.indexOf(item.label) : -1;
     return place < 0 ? item : { ...item, sortText: `~${String(place).padStart(2, '0')}` };
   });
 }
@@ -228,7 +231,7 @@ function list(
 const VOWELS = ['a', 'i', 'u', 'e', 'o'];
 
 /** Rules of the grammar in which a name is that of a field. */
-const OF_FIELDS = new Set(['panStop', 'truckStop', 'fixStatement']);
+const OF_FIELDS = new Set(['panStop', 'panGoal', 'truckStop', 'fixStatement']);
 const OF_LEVELS = new Set(['list', 'names', 'celsStatement', 'levelStatement', 'mouthStatement']);
 
 interface Asked {

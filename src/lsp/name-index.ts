@@ -104,9 +104,11 @@ function declared(
   if ('levels' in one && one.kind !== 'stack') add('level', false, one.levels);
   if (!('options' in one)) return;
   add('level', false, one.options.carry);
-  const places = one.legs.flatMap(({ passing, to }) => [...passing, to.value]);
-  for (const place of one.from ? [one.from.value, ...places] : [])
+  const passed = one.legs.flatMap(({ passing, to, towards }) => (towards ? passing : [...passing, to.value]));
+  const drawn = one.legs.flatMap(({ to, towards }) => (towards ? [to.value] : []));
+  for (const place of one.from ? [one.from.value, ...passed] : [])
     if ('text' in place) add('field', false, [place]);
+  for (const place of drawn) if ('text' in place) add('field', true, [place]);
 }
 
 /** Every node under one, itself too. */

@@ -29,6 +29,7 @@ export const PLACEHOLDERS = {
   HEARD: 'a time in the recording: 12.48s seconds, or 0:03:12:08 hours, minutes, seconds and frames',
   BETWEEN: 'the name of an in-between: 1.2, 1.1a',
   CODE: 'the code of a message, which stands behind its place: c012.cut:9:1: strobing',
+  GOAL: 'a field on its frame, B@5+0, or a new field that graduations lead to, B right steps 1 2 4*3',
   HOW: 'how the way is spread, and what else may stand behind: see the table',
 } as const;
 

@@ -116,6 +116,7 @@ const RULES: Readonly<Record<string, PlaceholderName>> = {
   name: 'NAME',
   list: 'LEVELS',
   item: 'ITEM',
+  panGoal: 'GOAL',
   label: 'NUMBER',
   code: 'CODE',
   whole: 'WHOLE',

@@ -75,7 +75,9 @@ describe('in a move', () => {
         .sort((a, b) => (a.sortText! < b.sortText! ? -1 : 1))
         .map(({ label }) => label)
         .join(' ');
-    expect(await inOrder('pan full@1 > B@24')).toBe('ease curve steps curved carry on graduated');
+    expect(await inOrder('pan full@1 > B@24')).toBe(
+      'ease curve steps curved carry on graduated left right up down',
+    );
     expect(await inOrder('truck level A 100%@1 > 80%@24')).toBe(
       'ease curve steps fair about on graduated log',
     );

@@ -32,6 +32,10 @@ describe('names', () => {
     ]);
   });
 
+  test('of fields are defined by graduations that lead to them', () => {
+    expect(names('pan full@1 > B right steps 1 2 > C@9\n')).toEqual(['field full', 'field B*', 'field C']);
+  });
+
   test('of phrases and marks inside a timeline are the name alone', () => {
     expect(names('A: walk*2 (1 run..) @hit+6 1..\n')).toEqual([
       'level A*',

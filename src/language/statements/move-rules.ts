@@ -19,7 +19,7 @@ import {
   word,
 } from '../tokens.js';
 import type { Numeral, Point, Position, Word } from '../tree.js';
-import type { LegEnd, MarkedNumber, MoveOptions, SpacingNode, Stop } from '../tree-camera.js';
+import type { DirectionNode, LegEnd, MarkedNumber, MoveOptions, SpacingNode, Stop } from '../tree-camera.js';
 
 const EASE = word('ease');
 const CURVE = word('curve');
@@ -59,6 +59,8 @@ export interface MoveRules {
   readonly percent: Rule<Numeral>;
   readonly degrees: Rule<Numeral>;
   readonly moment: Rule<Position>;
+  /** `steps 1 2 4*3`: graduations by hand. */
+  readonly steps: Rule<SpacingNode>;
   readonly tail: Rule<Tail>;
 }
 
@@ -259,7 +261,7 @@ export function moveRules(dsl: ParsingDsl, shared: SharedRules): MoveRules {
     return { spacing: found, options };
   });
 
-  const rules: MoveRules = { list, measure, percent, degrees, moment, tail };
+  const rules: MoveRules = { list, measure, percent, degrees, moment, steps, tail };
   made.set(dsl, rules);
   return rules;
 }
@@ -288,6 +290,8 @@ export function markedNumber(
   });
 }
 
+type LegStart<P> = Omit<LegEnd<P>, 'passing'>;
+
 /** Tokens of the longest place, `ア(-1,-2)`, and the one behind it. */
 const LONGEST_PLACE = 9;
 
@@ -296,14 +300,15 @@ function passed(dsl: ParsingDsl): boolean {
   for (let i = 1; i <= LONGEST_PLACE; i++) {
     const { tokenType } = dsl.LA(i);
     if (tokenType === Greater) return i > 1;
-    if (tokenType === At) return false;
+    if (tokenType === At || (tokenType === STEPS && i > 1)) return false;
   }
   return false;
 }
 
 /**
  * A rule for `A@1 > B@48 ease 6 12 > C@96 …`, whatever stands on the frames. `passes`: places on the way may be without a frame,
- * `A@1 > B > C@96`, which only a curved way has a meaning for.
+ * `A@1 > B > C@96`, which only a curved way has a meaning for. `direction`: a leg may lead `> B right steps 1 2 4*3`, to where its graduations
+ * take it; then a frame need not be said.
  */
 export function legsOf<P extends { readonly span: Point['span'] }>(
   dsl: ParsingDsl,
@@ -311,14 +316,47 @@ export function legsOf<P extends { readonly span: Point['span'] }>(
   named: string,
   value: Rule<P>,
   passes = false,
+  direction: Rule<DirectionNode> | null = null,
 ): Rule<Legs<P>> {
-  const { moment, tail } = moveRules(dsl, shared);
+  const { moment, steps, tail } = moveRules(dsl, shared);
   const stop = dsl.RULE(`${named}Stop`, (): Stop<P> => {
     const first: IToken = dsl.LA(1);
     const what = dsl.SUBRULE(value);
     const at = dsl.SUBRULE(moment);
     return { span: dsl.since(first), value: what, at };
   });
+  const drawn = (towards: Rule<DirectionNode>) => {
+    const byHand = dsl.RULE(`${named}Graduations`, () => ({
+      towards: dsl.SUBRULE(towards),
+      spacing: [dsl.SUBRULE1(steps)],
+    }));
+    return dsl.RULE(`${named}Goal`, (): LegStart<P> => {
+      const first: IToken = dsl.LA(1);
+      const what = dsl.SUBRULE(value);
+      return dsl.OR<LegStart<P>>({
+        DEF: [
+          {
+            ALT: () => {
+              const span = dsl.since(first);
+              return { to: { span, value: what, at: null }, ...dsl.SUBRULE1(byHand) };
+            },
+          },
+          {
+            ALT: () => {
+              const at = dsl.SUBRULE2(moment);
+              const span = dsl.since(first);
+              return {
+                to: { span, value: what, at },
+                ...(dsl.OPTION(() => dsl.SUBRULE3(byHand)) ?? { spacing: [] }),
+              };
+            },
+          },
+        ],
+        ERR_MSG: dsl.LA(1).tokenType === STEPS ? 'direction' : 'on-frame',
+      });
+    });
+  };
+  const goal = direction && drawn(direction);
   return dsl.RULE(`${named}Legs`, (): Legs<P> => {
     const from = dsl.SUBRULE(stop);
     const legs: LegEnd<P>[] = [];
@@ -335,10 +373,10 @@ export function legsOf<P extends { readonly span: Point['span'] }>(
               dsl.CONSUME1(Greater);
             },
           });
-        const to = dsl.SUBRULE1(stop);
+        const end = goal ? dsl.SUBRULE3(goal) : { to: dsl.SUBRULE1(stop), spacing: [] };
         const behind = dsl.SUBRULE(tail);
         dsl.ACTION(() => {
-          legs.push({ passing, to, spacing: behind.spacing });
+          legs.push({ passing, ...end, spacing: [...end.spacing, ...behind.spacing] });
           options = merged(dsl, options, behind.options);
         });
       },

@@ -4,7 +4,7 @@
  */
 
 import { diagnose } from '../diagnostic.js';
-import { millimetres, type ParsingDsl, type SharedRules } from '../shared-rules.js';
+import { millimetres, type ParsingDsl, type Rule, type SharedRules } from '../shared-rules.js';
 import {
   At,
   Close,
@@ -76,10 +76,9 @@ const levelFollows = (dsl: ParsingDsl) => (): boolean =>
 const quickFollows = (dsl: ParsingDsl) => (): boolean =>
   dsl.LA(1).tokenType === QUICK && dsl.LA(2).tokenType !== At;
 
-/** The rules of a pull or a follow: levels, direction, way, range. */
-function dragged<K extends 'pull' | 'follow'>(kind: K, dsl: ParsingDsl, shared: SharedRules) {
-  const { list, tail } = moveRules(dsl, shared);
-  const direction = dsl.RULE(`${kind}Direction`, () =>
+/** `right`, `30deg`: where to. */
+function directionRule(kind: 'pan' | 'pull' | 'follow', dsl: ParsingDsl): Rule<DirectionNode> {
+  return dsl.RULE(`${kind}Direction`, () =>
     dsl.OR<DirectionNode>({
       DEF: [
         ...DIRECTIONS.map(({ text, kind: token }) => ({
@@ -95,6 +94,12 @@ function dragged<K extends 'pull' | 'follow'>(kind: K, dsl: ParsingDsl, shared: 
       ERR_MSG: 'direction',
     }),
   );
+}
+
+/** The rules of a pull or a follow: levels, direction, way, range. */
+function dragged<K extends 'pull' | 'follow'>(kind: K, dsl: ParsingDsl, shared: SharedRules) {
+  const { list, tail } = moveRules(dsl, shared);
+  const direction = directionRule(kind, dsl);
   const way = dsl.RULE(`${kind}Way`, () =>
     dsl.OR<WayNode>({
       DEF: [
@@ -124,7 +129,7 @@ function dragged<K extends 'pull' | 'follow'>(kind: K, dsl: ParsingDsl, shared: 
 
 const rules: { readonly [W in MoveWord]: StatementRule } = {
   pan: statement('pan', 'pan A@1+1 > B@5+0', (dsl, shared) => {
-    const legs = legsOf(dsl, shared, 'pan', shared.name, true);
+    const legs = legsOf(dsl, shared, 'pan', shared.name, true, directionRule('pan', dsl));
     return () => fromPlaceToPlace('pan', [], dsl.SUBRULE(legs));
   }),
 

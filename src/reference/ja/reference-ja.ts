@@ -31,6 +31,7 @@ export const reference: Reference = {
     HEARD: '録音の中の時間。12.48s（秒）、0:03:12:08（時、分、秒、コマ）',
     BETWEEN: '中割りの名前。1.2、1.1a',
     CODE: 'メッセージのコード。場所の後に出る：c012.cut:9:1: strobing',
+    GOAL: 'フレームとコマ（B@5+0）、または目盛りで着く新しいフレーム（B right steps 1 2 4*3）',
     HOW: '割り方など、後に書けるもの。下の表を見る',
   },
   idle: (words) => `ここでは意味がなく、書くと誤りになる言葉：${words}。`,

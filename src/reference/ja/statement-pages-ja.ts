@@ -282,6 +282,8 @@ export const pages: Readonly<Record<string, PageTexts>> = {
     parts: [
       'そのコマでちょうど A、このコマでちょうど B',
       LEG,
+      '目盛りがそのまま動きになる。B は新しいフレームで、A をその向きに目盛りの合計だけ動かしたもの。目盛りは1コマに1つで、終わりのコマはその数で決まる。後の動きは B から始められる',
+      'その目盛りの向き。角度は A の右から左回り',
       EASE,
       CURVE,
       STEPS,
@@ -294,6 +296,7 @@ export const pages: Readonly<Record<string, PageTexts>> = {
       '5秒で右へ 90 mm。柔らかく始まり、柔らかく止まる。',
       '付けPAN。Pim がカメラと一緒に動く。',
       '屋根の上を1本の曲線で。道が来た時に B を通る。',
+      '手書きの目盛りで。16ステップで右へ 94 mm。17コマ目に B。',
     ],
   },
   truck: {

@@ -81,6 +81,14 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
     parts: [
       ['A@1+1 > B@5+0', 'exactly on field A on that frame, exactly on B on this one'],
       LEG,
+      [
+        'A@1 > B right steps 1 2 4*3',
+        'the graduations are the move: B is a new field, A moved that way by their sum, one graduation a frame, so the last frame follows from their number. Later moves start from B',
+      ],
+      [
+        'left, right, up, down, 30deg',
+        'where such graduations lead; degrees are counter-clockwise from the right of A',
+      ],
       ...moveParts('ease', 'curve', 'steps', 'curved', 'graduated', 'on', 'carry'),
     ],
     examples: [
@@ -96,6 +104,10 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
         text: 'A: 1..\nlevel A free\nfield B full at 40,20\nfield C full at 80,0\npan full@1 > B > C@5+0 curved ease 18\n',
         says: 'Over the roof in one curve: B is passed when the way gets there.',
       },
+      {
+        text: 'A: 1..\nlevel A free\npan full@1 > B right steps 1 2 4 8*10 4 2 1 graduated\n',
+        says: 'Drawn by hand: 94 mm to the right in 16 steps, on B on frame 17.',
+      },
     ],
     codes: [
       ...MOVES,
@@ -107,6 +119,8 @@ export const movePages: { readonly [W in MoveWord]: StatementPage } = {
       'curve-straight',
       'field-missed',
       'unknown-field',
+      'name-twice',
+      'field-full',
       'carried-level',
       'level-repeated',
       'unknown-level',

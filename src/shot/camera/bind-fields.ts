@@ -5,7 +5,7 @@ import type { Word } from '../../language/tree.js';
 import type { Binder, Binding } from '../binding.js';
 import type { Settings } from '../settings.js';
 import { single } from '../statements/bind-sheet.js';
-import type { Camera, CameraDraft, CameraNode, Field } from './camera-model.js';
+import type { Camera, CameraDraft, CameraNode, DrawnGoal, Field } from './camera-model.js';
 import { fieldLegs, kindOf, sharing, startOf } from './move-kinds.js';
 
 const FULL = 'full';
@@ -64,14 +64,16 @@ function widthOf(size: CameraNode<'field'>['size'], { field, fields }: Settings)
 /** The field of that name; null where there is none, which is reported. */
 export function fieldOf(word: Word, binding: Binding): Field | null {
   const { draft, settings, broken, guess: guessName, report } = binding;
-  const { named, shared, made } = draft.camera;
+  const { named, shared, goals, made } = draft.camera;
   const name = word.text;
   const known = made.get(name);
   if (known) return known;
+  const goal = named.has(name) ? undefined : goals.get(name);
+  if (goal) return drawnField(goal, word, binding);
   const statement = named.get(name) ?? shared.get(name);
   if (!statement && name !== FULL) {
     if (broken.has(name)) return null;
-    const guess = guessName(name, [FULL, ...named.keys(), ...shared.keys()]);
+    const guess = guessName(name, [FULL, ...named.keys(), ...goals.keys(), ...shared.keys()]);
     report(diagnose('unknown-field', word.span, { name, guess: guess ?? null }, guessFix(guess, word.span)));
     return null;
   }
@@ -79,6 +81,45 @@ export function fieldOf(word: Word, binding: Binding): Field | null {
   made.set(name, field);
   return field;
 }
+
+/**
+ * The field that graduations lead to; null where they begin nowhere, which their move reports. A loop, not a recursion: a text may
+ * chain as many as it has moves.
+ */
+function drawnField(goal: DrawnGoal, word: Word, binding: Binding): Field | null {
+  const { named, shared, goals, made } = binding.draft.camera;
+  const chain = new Set<DrawnGoal>();
+  let from = word;
+  for (let next: DrawnGoal | undefined = goal; next; ) {
+    if (chain.has(next)) {
+      binding.report(diagnose('unknown-field', word.span, { name: word.text, guess: null }));
+      return null;
+    }
+    chain.add(next);
+    from = next.from;
+    next = named.has(from.text) || made.has(from.text) ? undefined : goals.get(from.text);
+  }
+  const known = from.text === FULL || [named, shared, made].some((fields) => fields.has(from.text));
+  let field = known ? fieldOf(from, binding) : null;
+  for (const { name, degrees, mm } of [...chain].reverse()) {
+    if (!field) return null;
+    const angle = ((degrees - field.turnDeg) * Math.PI) / 180;
+    field = {
+      ...field,
+      name: name.text,
+      xMm: field.xMm + exact(mm * Math.cos(angle)),
+      yMm: field.yMm + exact(mm * Math.sin(angle)),
+      span: name.span,
+      sizeSpan: null,
+      placeSpan: null,
+    };
+    made.set(name.text, field);
+  }
+  return field;
+}
+
+/** Without what sines leave of nothing: to a millionth of a millimetre. */
+const exact = (mm: number): number => Math.round(mm * 1e6) / 1e6;
 
 /** Percent and chart notation in one cut: two measures for one thing, as different people write them. */
 function mixed(statement: CameraNode<'field'>, { draft, report }: Binding): void {

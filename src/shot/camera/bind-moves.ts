@@ -10,13 +10,13 @@ import type {
   MoveStatement,
   StopValue,
 } from '../../language/tree-camera.js';
-import type { Binder, Binding } from '../binding.js';
+import type { Binder, Binding, Draft } from '../binding.js';
 import { levelsOf } from '../statements/bind-levels.js';
 import { bindOn } from '../timeline-items.js';
 import { fieldOf } from './bind-fields.js';
-import type { CameraNode, Leg, Move } from './camera-model.js';
+import type { CameraNode, Leg, Move, Spacing } from './camera-model.js';
 import { kindOf, type LegForm, type LegForms, moveKinds } from './move-kinds.js';
-import { type Option, spacingOf } from './move-parameters.js';
+import { bySteps, degreesOf, type Option, spacingOf } from './move-parameters.js';
 
 type PlaceForm = Exclude<LegForm, 'way' | 'swing'>;
 
@@ -52,10 +52,15 @@ function placedLegs(node: MoveStatement, form: PlaceForm, binding: Binding): rea
     span: node.from.span,
   };
   checkCurve(node, binding);
-  for (const { passing, to, spacing } of node.legs) {
+  for (const { passing, to, towards, spacing } of node.legs) {
     const between = passing.map(value);
-    const end = { value: value(to.value), at: binding.clock.position(to.at), span: to.span };
+    if (towards) checkGoal(to.value as Word, binding);
     const spread = spacingOf(spacing, quick, binding);
+    const end = {
+      value: value(to.value),
+      at: to.at ? binding.clock.position(to.at) : arrival(start.at, spread),
+      span: to.span,
+    };
     if (
       between.includes(null) ||
       start.value === null ||
@@ -80,6 +85,43 @@ function placedLegs(node: MoveStatement, form: PlaceForm, binding: Binding): rea
     start = end;
   }
   return whole && made.length > 0 ? made : null;
+}
+
+/** The frame of the last graduation, one a frame. */
+function arrival(start: number | null, spacing: Spacing | null): number | null {
+  return start !== null && spacing?.form === 'steps' ? start + spacing.mm.length : null;
+}
+
+/** A field has its place from a statement or from graduations, and once. */
+function checkGoal({ text: name, span }: Word, { draft, report }: Binding): void {
+  const { named, goals } = draft.camera;
+  const other = named.get(name)?.name ?? goals.get(name)?.name;
+  if (name !== 'full' && (!other || other.span.start === span.start)) return;
+  if (name === 'full') report(diagnose('field-full', span, {}));
+  else
+    report(
+      diagnose(
+        'name-twice',
+        span,
+        { of: 'field', name },
+        { notes: [{ note: 'other-one-here', span: other!.span }] },
+      ),
+    );
+}
+
+/** The fields that the graduations of pans lead to: each is where the one before it was, moved by their sum. */
+function declareGoals({ from, legs }: MoveStatement, { camera: { goals } }: Draft): void {
+  let start = from?.value;
+  for (const { to, towards, spacing } of legs) {
+    const [byHand] = spacing;
+    if (towards && byHand?.form === 'steps') {
+      const name = to.value as Word;
+      const mm = bySteps(byHand).reduce((sum, step) => sum + step, 0);
+      const goal = { name, from: start as Word, degrees: degreesOf(towards), mm };
+      if (name.text !== 'full' && !goals.has(name.text)) goals.set(name.text, goal);
+    }
+    start = to.value;
+  }
 }
 
 /** A way bends at a third place; and only one that bends passes a place when it gets there. */
@@ -193,5 +235,5 @@ function bindMove(node: MoveStatement, binding: Binding): void {
 }
 
 export const moveBinders = Object.fromEntries(
-  Object.keys(moveKinds).map((kind) => [kind, { bind: bindMove }]),
+  Object.keys(moveKinds).map((kind) => [kind, { declare: declareGoals, bind: bindMove }]),
 ) as unknown as { readonly [K in MoveKind]: Binder<CameraNode<K>> };

@@ -8,6 +8,7 @@
  */
 
 import type { Span } from '../../language/diagnostic.js';
+import type { Word } from '../../language/tree.js';
 import type { CameraStatement, MoveKind, WipeDirection } from '../../language/tree-camera.js';
 import type { Frames } from '../shot.js';
 import type { LegEndOf, ParametersOf } from './move-kinds.js';
@@ -174,11 +175,21 @@ export interface Camera {
 
 export type CameraNode<K extends CameraStatement['kind']> = CameraStatement & { readonly kind: K };
 
+/** The field `from`, moved `degrees` counter-clockwise from its own right by `mm`. */
+export interface DrawnGoal {
+  readonly name: Word;
+  readonly from: Word;
+  readonly degrees: number;
+  readonly mm: number;
+}
+
 export interface CameraDraft {
   /** The cut's own `field` statements, in the order of writing. */
   readonly named: Map<string, CameraNode<'field'>>;
   /** Those of used files. */
   readonly shared: Map<string, CameraNode<'field'>>;
+  /** Fields that graduations of the cut's own pans lead to. */
+  readonly goals: Map<string, DrawnGoal>;
   /** Fields made so far: each once, so that moves that name one share it. */
   readonly made: Map<string, Field>;
   fix: CameraNode<'fix'> | null;
@@ -187,5 +198,13 @@ export interface CameraDraft {
 }
 
 export function startCamera(): CameraDraft {
-  return { named: new Map(), shared: new Map(), made: new Map(), fix: null, moves: [], light: [] };
+  return {
+    named: new Map(),
+    shared: new Map(),
+    goals: new Map(),
+    made: new Map(),
+    fix: null,
+    moves: [],
+    light: [],
+  };
 }

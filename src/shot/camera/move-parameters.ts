@@ -2,7 +2,7 @@
 
 import type { MoveNumber } from '../../language/catalogue/message-terms.js';
 import { diagnose, type Span } from '../../language/diagnostic.js';
-import type { MoveOptions, MoveStatement, SpacingNode } from '../../language/tree-camera.js';
+import type { DirectionNode, MoveOptions, MoveStatement, SpacingNode } from '../../language/tree-camera.js';
 import type { Binding } from '../binding.js';
 import { levelsOf } from '../statements/bind-levels.js';
 import type { Direction, Leg, Point, PullWay, Spacing, Swing } from './camera-model.js';
@@ -105,13 +105,17 @@ export const quick = parameter('flag', { ...plain, told: 'before' }, ({ parts, l
 
 const DEGREES = { right: 0, up: 90, left: 180, down: 270 } as const;
 
+/** Counter-clockwise from right. */
+export function degreesOf(node: DirectionNode): number {
+  return node.form === 'angle' ? node.degrees : DEGREES[node.word];
+}
+
 export const direction = parameter(
   'direction',
   { ...plain, told: 'memo' },
   ({ parts: { direction: node } }) => {
     if (!node) return undefined;
-    if (node.form === 'angle') return { degrees: node.degrees, word: 'angle' };
-    return { degrees: DEGREES[node.word], word: node.word };
+    return { degrees: degreesOf(node), word: node.form === 'angle' ? 'angle' : node.word };
   },
 );
 
@@ -214,7 +218,8 @@ export function spacingOf(
 /** More graduations than any sheet has rows; a slip of the hand cannot fill the memory. */
 const MOST_STEPS = 100_000;
 
-function bySteps({ steps }: SpacingNode & { form: 'steps' }): number[] {
+/** Each graduation in mm, in order. */
+export function bySteps({ steps }: SpacingNode & { form: 'steps' }): number[] {
   const mm: number[] = [];
   for (const { mm: step, times } of steps) {
     for (let i = 0; i < times && mm.length < MOST_STEPS; i++) mm.push(step.value);

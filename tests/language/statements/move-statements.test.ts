@@ -15,6 +15,33 @@ describe('a pan and a slide', () => {
   });
 });
 
+describe('a pan that graduations lead', () => {
+  test('has a direction and graduations, with or without a frame', () => {
+    const { legs } = readOne('pan', 'pan A@1 > B right steps 1 2*3 graduated > C@9 > D@12 30deg steps 4');
+    expect(legs.map(({ passing }) => passing)).toEqual([[], [], []]);
+    expect(bare(legs)).toMatchObject([
+      { to: { value: { text: 'B' }, at: null }, towards: { form: 'word', word: 'right' } },
+      { to: { value: { text: 'C' }, at: {} }, spacing: [] },
+      { towards: { form: 'angle', degrees: 30 }, spacing: [{ form: 'steps' }] },
+    ]);
+    expect(legs[1]).not.toHaveProperty('towards');
+  });
+
+  test('cannot do without either', () => {
+    const message = (text: string) => told(text)[0]!.message;
+    expect(message('pan A@1 > B steps 1 2')).toMatch(/`steps` does not fit here, where a direction/);
+    expect(message('pan A@1 > B right')).toMatch(/`steps` should follow `right`/);
+    expect(message('pan A@1 > B right ease 4')).toMatch(
+      /`ease` does not fit here, where `steps` should stand/,
+    );
+  });
+
+  test('may go between fields that are called like its words', () => {
+    const { legs } = readOne('pan', 'pan right@1 > steps > up@9 curved');
+    expect(legs[0]).toMatchObject({ passing: [{ text: 'steps' }], to: { value: { text: 'up' } } });
+  });
+});
+
 describe('a truck', () => {
   test('is of the camera, or of levels', () => {
     expect(bare(readOne('truck', 'truck A@1 > B@9'))).toMatchObject({ levels: [], parts: {} });

@@ -252,3 +252,83 @@ it('a leg reaches from its first place to what is said of its spacing', () => {
 it('a shake is spread by nothing: what would is told', () => {
   expect(withLines('shake 3mm 1..9 ease 2').codes).toEqual(['error option-misplaced']);
 });
+
+describe('graduations that lead to a field', () => {
+  const solved = (...lines: string[]) => solve(withLines('level A free', ...lines).shot!);
+  const problems = (...lines: string[]) => solved(...lines).diagnostics.map(({ code }) => code);
+  const goal = (...lines: string[]) =>
+    withLines(...lines).shot!.camera.fields.find(({ name }) => name === 'B');
+
+  it('put the camera where their running sum is on each frame', () => {
+    const steps = [1, 2, 4, 8, 8, 8, 4, 2.5, 1];
+    const { frames } = solved('field A full at 5,3', 'pan A@4 > B left steps 1 2 4 8*3 4 2.5 1').camera;
+    let xMm = 5;
+    for (const frame of [1, 2, 3, 4]) expect(frames[frame - 1]!.x).toBe(xMm);
+    steps.forEach((step, i) => {
+      xMm -= step;
+      expect(frames[4 + i]!.x, `frame ${5 + i}`).toBeCloseTo(xMm, 9);
+      expect(frames[4 + i]!.y).toBeCloseTo(3, 9);
+    });
+    // 1 + 2 + 4 + 24 + 4 + 2.5 + 1 = 38.5, and at rest from then on.
+    expect(frames.at(-1)!.x).toBeCloseTo(-33.5, 9);
+  });
+
+  it('are the same move as one to a field with a statement', () => {
+    const drawn = solved('pan full@3 > B up steps 2 5 3');
+    const typed = solved('field B full at 0,10', 'pan full@3 > B@6 steps 2 5 3');
+    expect(drawn.diagnostics).toEqual([]);
+    expect(drawn.camera.frames).toEqual(typed.camera.frames);
+    expect(drawn.camera.moves[0]!.graduations).toEqual(typed.camera.moves[0]!.graduations);
+  });
+
+  it('end on a field of the same size and turn, from whose own right angles count', () => {
+    const R = 'field R 80% at 1,2 cw 30';
+    // 30 degrees counter-clockwise of a field turned 30 clockwise: to the right on the artwork.
+    expect(goal(R, 'pan R@1 > B 30deg steps 10 2')).toMatchObject({ xMm: 13, yMm: 2, turnDeg: 30 });
+    expect(goal(R, 'pan R@1 > B 30deg steps 10 2')!.widthMm).toBe(
+      withLines(R, 'fix R').shot!.camera.rest.widthMm,
+    );
+    const down = goal(R, 'pan R@1 > B down steps 4')!;
+    expect(down.xMm).toBeCloseTo(1 - 2, 6);
+    expect(down.yMm).toBeCloseTo(2 - 4 * Math.sqrt(0.75), 6);
+  });
+
+  it('lead on: by further legs, and by moves that begin there, wherever these stand in the text', () => {
+    const legs = withLines('pan full@1 > C right steps 1 2 > B up steps 3 4 5 > full@30').shot!.camera
+      .moves[0]!.legs;
+    expect(legs.map(({ start, end }) => [start, end])).toEqual([
+      [1, 3],
+      [3, 6],
+      [6, 30],
+    ]);
+    expect(legs[1]).toMatchObject({ from: { xMm: 3, yMm: 0 }, to: { xMm: 3, yMm: 12 } });
+    const later = withLines('pan B@40 > full@60', 'pan full@1 > B right steps 4 5');
+    expect(later.codes).toEqual([]);
+    expect(later.shot!.camera.moves[1]!.legs[0]).toMatchObject({ from: { xMm: 9 } });
+  });
+
+  it('fit a frame that is typed with them, or are counted', () => {
+    expect(problems('pan full@1 > B@4 right steps 1 2 4')).toEqual([]);
+    expect(problems('pan full@1 > B@9 right steps 1 2 4')).toEqual(['steps-count']);
+    expect(problems('pan full@1 > B right steps 1*200')).toEqual(['move-past-end']);
+  });
+
+  it('make a field that has no other place, and begin on one that is known', () => {
+    const codes = (...lines: string[]) => withLines(...lines).codes;
+    expect(codes('pan full@1 > B right steps 1', 'field B full')).toEqual(['error name-twice']);
+    expect(codes('pan full@1 > B right steps 1', 'pan B@9 > B up steps 1')).toEqual(['error name-twice']);
+    expect(codes('field A full at 9,0', 'pan A@1 > full right steps 1')).toEqual(['error field-full']);
+    expect(codes('pan Q@1 > B right steps 1', 'pan B@9 > full@12')).toEqual(['error unknown-field']);
+    expect(codes('pan C@1 > B right steps 1', 'pan B@9 > C up steps 1')).toContain('error unknown-field');
+  });
+
+  it('follow each other in any number, however they are ordered', () => {
+    const chain = Array.from({ length: 5000 }, (_, i) => {
+      const from = i === 0 ? 'full' : `F${i}`;
+      return `pan ${from}@${1 + i} > F${i + 1} right steps ${(i % 3) + 1}`;
+    }).reverse();
+    const { fields } = withLines(...chain).shot!.camera;
+    // 1666 times 1 + 2 + 3, and 1 + 2.
+    expect(fields.find(({ name }) => name === 'F5000')!.xMm).toBeCloseTo(9999, 6);
+  });
+});
