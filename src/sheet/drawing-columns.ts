@@ -33,48 +33,59 @@ function levelMarks(side: PageSide, run: BlockFrames, level: SolvedLevel, column
     else if (frame === run.first) marks.push(inBrackets(side, heldText(signs, frame), x, y, width));
   }
   marks.push(...holdMarks(side, run, level, x, keyBegins(level)));
-  marks.push(...directWords(side, run, level, { x, width }));
+  marks.push(...holdWords(side, run, level, { x, width }));
   return marks;
 }
 
 /**
- * Beside the line of a hold, reading downwards: that no in-betweens are meant before the next key. Once a hold, in the block in which it
- * begins; where there is no room the memo tells it.
+ * Beside the line of a hold, reading downwards, once a hold, in the block in which it begins: that no in-betweens are meant before the
+ * next key (where there is no room the memo tells it), or else that a key is held for more than a second (where there is no room the line
+ * alone tells it).
  */
-function directWords(
+function holdWords(
   side: PageSide,
   run: BlockFrames,
   level: SolvedLevel,
   column: { readonly x: number; readonly width: number },
 ): Mark[] {
   const { plan, geometry } = side;
-  const direct = plan.solved.shot.levels.find(({ name }) => name === level.name)?.timeline?.direct ?? [];
-  if (direct.length === 0) return [];
+  const { words, solved } = plan;
+  const direct = solved.shot.levels.find(({ name }) => name === level.name)?.timeline?.direct ?? [];
+  if (direct.length === 0 && words.held === '') return [];
   const begins = keyBegins(level);
   const marks: Mark[] = [];
   for (let frame = run.first; frame <= run.last; frame++) {
-    const { drawing } = level.exposures[frame - 1]!;
+    const { drawing, kind } = level.exposures[frame - 1]!;
     if (!begins(frame) || drawing === null) continue;
     let next = frame + 1;
     while (next <= level.exposures.length && !begins(next)) next++;
     const follows = level.exposures[next - 1]?.drawing;
-    if (!direct.some(({ from, to }) => from === drawing && to === follows)) continue;
+    const isDirect = direct.some(({ from, to }) => from === drawing && to === follows);
+    const isLong = kind === 'key' && next - frame > solved.shot.fps;
+    const text = isDirect ? words.noInbetweens : isLong ? words.held : '';
+    if (text === '') continue;
     const last = Math.min(next - 1, run.last);
     const top = topOf(side, run, Math.min(frame + 1, last + 1)) + 0.2;
     const room = topOf(side, run, last + 1) - top - 0.3;
-    const strip = { x: column.x + 0.4, width: column.width / 2 - 0.4, top, room };
-    const size = {
-      most: geometry.leastTextMm * 1.1,
-      least: geometry.leastTextMm,
-      weight: 'regular',
-    } as const;
-    const text = plan.words.noInbetweens;
+    // The lanes of brackets are free where no cycle has one beside the hold, nor the word of a short one.
+    const beside = level.cycles.some(
+      ({ firstFrame, lastFrame }) => firstFrame <= last && Math.max(lastFrame, firstFrame + 3) >= frame,
+    );
+    const free = column.width / 2 + (beside ? 0 : geometry.bracketMm) - 0.4;
+    const width = Math.max(column.width / 2 - 0.4, Math.min(free, geometry.leastTextMm * 1.1));
+    const strip = { x: column.x + 0.4, width, top, room };
+    const least = geometry.leastTextMm;
+    const most = Math.max(least, Math.min(least * 1.1, width));
+    const size = { most, least, weight: 'regular' } as const;
     const set = setDownwards(text, strip, size, plan.metrics);
-    if (set.fits) marks.push(...set.marks);
-    else {
+    const squeeze = Math.max(NARROWEST_SQUEEZE, Math.min(1, width / most));
+    const narrowed = (mark: Mark): Mark =>
+      mark.kind === 'text' && !mark.turn && squeeze < 1 ? { ...mark, squeeze } : mark;
+    if (isDirect && !set.fits) {
       const row = rowName(next, geometry.unit, plan.convention === 'west');
       plan.leftOver.add(`${level.name} ${row}: ${drawing}→${follows} ${text}`);
-    }
+    } else if (set.fits && (isDirect || width >= least * NARROWEST_SQUEEZE))
+      marks.push(...set.marks.map(narrowed));
   }
   return marks;
 }

@@ -69,6 +69,8 @@ export interface SheetWords {
   reuse(level: string, cut: string, other: string): string;
   /** Between two keys: there are no in-betweens, and none are meant. */
   readonly noInbetweens: string;
+  /** Beside a key that is held for more than a second; '' where the line alone says it. */
+  readonly held: string;
   /** The picture lines up with that of another cut; `what` may be ''. */
   lineUp(cut: string, what: string): string;
   /** Over a level's column: the levels that it is drawn to, that it masks, that mask it. */

@@ -38,10 +38,20 @@ export interface Bracket {
   readonly words: string;
 }
 
+/** What is written beside the line of a hold, and the rows of the line in this block. */
+export interface HoldWord {
+  readonly firstRow: number;
+  readonly lastRow: number;
+  readonly text: string;
+  /** Middles of its letters, on the paper. */
+  readonly letters: readonly (readonly [x: number, y: number])[];
+}
+
 export interface ReadColumn {
   readonly cells: readonly Cell[];
   readonly sources: readonly Source[];
   readonly holds: readonly HoldLine[];
+  readonly holdWords: readonly HoldWord[];
   readonly brackets: readonly Bracket[];
 }
 
@@ -165,13 +175,14 @@ export function readColumn(paper: Paper, grid: Grid, column: Band): ReadColumn {
     for (let row = firstRow; row <= lastRow; row++)
       words.set(row, [...(words.get(row) ?? []), { row, cell: '|', x: line.x1, y: line.y1 }]);
 
-  const brackets = bracketsOf(
+  const { brackets, others } = bracketsOf(
     beside,
     grid,
     flat.filter((one) => !strokes.includes(one)),
     besideTexts,
     paper,
   );
+  const holdWords = holdWordsOf(holds, others, column);
   return {
     cells: grid.rows.map((_, row) =>
       (words.get(row) ?? [])
@@ -181,8 +192,41 @@ export function readColumn(paper: Paper, grid: Grid, column: Band): ReadColumn {
     ),
     sources: [...words.values()].flat().filter((word) => word.cell !== '|'),
     holds,
+    holdWords,
     brackets,
   };
+}
+
+/**
+ * The words at the right of hold lines, letter under letter. Each begins at the head of its line, ends beside it and touches neither the
+ * line nor the edge of the column. No other text may stand there.
+ */
+function holdWordsOf(holds: readonly HoldLine[], texts: readonly Placed[], column: Band): HoldWord[] {
+  const found = new Map<HoldLine, Placed[]>();
+  for (const one of texts) {
+    const { text, middle } = one;
+    const half = text.sizeMm / 2;
+    const wide = Math.abs(text.endX - text.x) / 2;
+    const [x, y] = middle;
+    const hold = holds.find(
+      ({ line }) =>
+        y - half > Math.min(line.y1, line.y2) - 0.05 && y + half < Math.max(line.y1, line.y2) + half,
+    );
+    if (!hold || text.angle !== 0 || x - wide < hold.line.x1 + 0.1 || x + wide > column.to + 0.05)
+      throw new Unreadable(`“${text.text}” stands in a column of levels, off its line`);
+    found.set(hold, [...(found.get(hold) ?? []), one]);
+  }
+  return [...found].map(([{ firstRow, lastRow, line }, letters]): HoldWord => {
+    const sorted = letters.toSorted((a, b) => a.middle[1] - b.middle[1]);
+    sorted.forEach(({ text, middle: [x, y] }, i) => {
+      const before = sorted[i - 1]?.middle;
+      const above = before ? before[1] : Math.min(line.y1, line.y2) - text.sizeMm / 2;
+      if ((before && Math.abs(before[0] - x) > 0.05) || y - above > text.sizeMm * 1.5)
+        throw new Unreadable(`“${text.text}” stands apart from the head of its hold`);
+    });
+    const text = sorted.map((one) => one.text.text).join('');
+    return { firstRow, lastRow, text, letters: sorted.map(({ middle }) => middle) };
+  });
 }
 
 interface Ring {
@@ -239,16 +283,16 @@ function isOn(axis: number | null, text: PaperText, x: number): boolean {
 const longerThan = (line: PaperLine, text: PaperText): boolean =>
   Math.abs(line.x2 - line.x1) > Math.abs(text.endX - text.x);
 
-/** Brackets about cycles, to the right of the signs, and the words to the right of each. No other text may stand there. */
+/** Brackets about cycles, to the right of the signs, and the words to the right of each; and the texts that are no bracket's. */
 function bracketsOf(
   upright: readonly PaperLine[],
   grid: Grid,
   flat: readonly PaperLine[],
   texts: readonly Placed[],
   paper: Paper,
-): Bracket[] {
+): { brackets: Bracket[]; others: Placed[] } {
   const used = new Set<Placed>();
-  const found = upright.map((line): Bracket => {
+  const brackets = upright.map((line): Bracket => {
     const x = line.x1;
     const [top, bottom] = [Math.min(line.y1, line.y2), Math.max(line.y1, line.y2)];
     const touches = (y: number) =>
@@ -279,7 +323,5 @@ function bracketsOf(
       words: words.map(({ text }) => text.text).join(''),
     };
   });
-  const lost = texts.find((text) => !used.has(text));
-  if (lost) throw new Unreadable(`“${lost.text.text}” stands in a column of levels, off its line`);
-  return found;
+  return { brackets, others: texts.filter((text) => !used.has(text)) };
 }

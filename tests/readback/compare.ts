@@ -1,10 +1,10 @@
 /** Paper against solver, row by row. */
 
 import type { Convention } from '../../src/shot/settings.js';
-import type { SolvedShot } from '../../src/solve/solved-shot.js';
+import type { SolvedLevel, SolvedShot } from '../../src/solve/solved-shot.js';
 import type { LabelLanguage } from '../../src/words/labels.js';
-import type { Bracket } from './cells.js';
-import { type ExpectedLevel, expectedBrackets, expectedLevel } from './expected.js';
+import type { Bracket, HoldWord } from './cells.js';
+import { type ExpectedLevel, expectedBrackets, expectedHoldWords, expectedLevel } from './expected.js';
 import type { ReadBlock, ReadLevel, ReadPage } from './sheet.js';
 
 /** Everything in which the pages of a cut differ from its table, as lines to read; empty when they agree. */
@@ -57,6 +57,11 @@ export function differences(
           const brackets =
             block.firstFrame === null ? [] : bracketsFor(block, known.level.cycles, shot.length, labels);
           const expected = group === 'keys' ? brackets : [];
+          found.push(
+            ...holdWordDifferences(block, read, group, known.level, shot, labels).map(
+              (text) => `${where} ${read.name} ${group}: ${text}`,
+            ),
+          );
           found.push(
             ...bracketDifferences(read, expected, memo).map((text) => `${where} ${read.name}: ${text}`),
           );
@@ -164,6 +169,44 @@ function bracketsFor(
   const first = block.firstFrame!;
   return expectedBrackets(cycles, first, Math.min(length, first + block.grid.rows.length - 1), labels);
 }
+
+/**
+ * A word may be missing where it has no room: beside a line that is too short for it, in a column that is too narrow, or beside the
+ * bracket of a cycle.
+ */
+function holdWordDifferences(
+  block: ReadBlock,
+  { column, band }: ReadLevel,
+  group: 'cels' | 'keys',
+  level: SolvedLevel,
+  { fps, length }: Pick<SolvedShot['shot'], 'fps' | 'length'>,
+  labels: LabelLanguage,
+): string[] {
+  const { firstFrame, grid } = block;
+  const last = firstFrame === null ? 0 : Math.min(length, firstFrame + grid.rows.length - 1);
+  const expected =
+    firstFrame === null || group === 'cels' ? [] : expectedHoldWords(level, firstFrame, last, fps, labels);
+  const told = (words: readonly Omit<HoldWord, 'letters'>[]) =>
+    words.map(({ firstRow, lastRow, text }) => `${text} beside rows ${firstRow} to ${lastRow}`);
+  const have = told(column.holdWords);
+  const want = told(expected);
+  const mustBe = expected.filter(({ firstRow, lastRow }) => {
+    const { x1, y1, y2 } = column.holds.find((one) => one.firstRow === firstRow)?.line ?? NO_LINE;
+    const beside = column.brackets.some((one) => one.firstRow <= lastRow && one.lastRow >= firstRow - 4);
+    return !beside && Math.abs(y2 - y1) > ROOM_DOWN_MM && band.to - x1 > ROOM_ACROSS_MM;
+  });
+  return [
+    ...have.filter((one) => !want.includes(one)).map((one) => `${one}, where none belongs`),
+    ...told(mustBe)
+      .filter((one) => !have.includes(one))
+      .map((one) => `no ${one}`),
+  ];
+}
+
+const NO_LINE = { x1: Number.POSITIVE_INFINITY, y1: 0, y2: 0 };
+/** Beside a line that is longer, in a column that has more room at its right, two letters of the smallest print stand on any paper. */
+const ROOM_DOWN_MM = 5;
+const ROOM_ACROSS_MM = 2;
 
 /** The words stand where a cycle begins, or in the memo; where it goes on after a break they may stand again. */
 function bracketDifferences(read: ReadLevel, expected: readonly Bracket[], memo: string): string[] {

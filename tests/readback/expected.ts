@@ -3,7 +3,7 @@
 import type { Convention } from '../../src/shot/settings.js';
 import type { SolvedCycle, SolvedLevel } from '../../src/solve/solved-shot.js';
 import type { LabelLanguage } from '../../src/words/labels.js';
-import type { Bracket, Cell } from './cells.js';
+import type { Bracket, Cell, HoldWord } from './cells.js';
 
 /** The words of a level's two columns on frame `f`, `breaks` saying on which frames a block of rows begins. */
 export interface ExpectedLevel {
@@ -88,6 +88,30 @@ function heldSign(sign: Cell): string {
   if (sign === 'o') return '○';
   if (sign === '(o)') return '(○)';
   return sign.replace(/^\((.*)\)$/, '$1').replace(/_$/, '');
+}
+
+/**
+ * The words beside the lines of holds on the rows of frames `first` to `last`: each hold of a key that is longer than a second has one in
+ * Japanese, where it begins. The rows are those of its line, in this block.
+ */
+export function expectedHoldWords(
+  level: SolvedLevel,
+  first: number,
+  last: number,
+  fps: number,
+  labels: LabelLanguage,
+): Omit<HoldWord, 'letters'>[] {
+  if (labels !== 'ja') return [];
+  const { exposures, cycles } = level;
+  const isNew = (frame: number): boolean =>
+    exposures[frame - 1]!.drawing !== exposures[frame - 2]?.drawing ||
+    cycles.some(({ firstFrame }) => firstFrame === frame);
+  return exposures.flatMap(({ frame, kind }) => {
+    if (kind !== 'key' || frame < first || frame >= last || (frame > 1 && !isNew(frame))) return [];
+    const end = exposures.find((one) => one.frame > frame && isNew(one.frame))?.frame ?? exposures.length + 1;
+    if (end - frame <= fps) return [];
+    return [{ firstRow: frame + 1 - first, lastRow: Math.min(end - 1, last) - first, text: '止メ' }];
+  });
 }
 
 /** The brackets beside the cycles of a level on the rows of frames `first` to `last`. */

@@ -123,6 +123,26 @@ const shifted = (mark: PathMark, right: number, down: number): PathMark => ({
   points: mark.points.map(([x, y]) => [x + right, y + down] as const),
 });
 
+/** A word beside the line of a hold, its letters as marks. */
+const onHoldWord =
+  (change: (page: Page, letters: readonly TextMark[], block: ReadBlock) => Page): Lie =>
+  (page, read, pick) => {
+    const all = read.blocks.flatMap((block) =>
+      block.keys.flatMap(({ column }) => column.holdWords.map(({ letters }) => ({ block, letters }))),
+    );
+    const chosen = all[pick(all.length)];
+    if (!chosen) return null;
+    const marks = chosen.letters.flatMap(([x, y]) =>
+      page.marks.filter(
+        (mark): mark is TextMark =>
+          mark.kind === 'text' &&
+          Math.abs(mark.x - x) < 0.05 &&
+          Math.abs(mark.y - 0.37 * mark.sizeMm - y) < 0.05,
+      ),
+    );
+    return marks.length === chosen.letters.length ? change(page, marks, chosen.block) : null;
+  };
+
 const isNumber = ({ group, cell }: Spot): boolean => group === 'cels' && /^\d+$/.test(cell);
 
 export const LIES: Readonly<Record<string, Lie>> = {
@@ -189,6 +209,18 @@ export const LIES: Readonly<Record<string, Lie>> = {
   'a hold line that begins a row late': onHold((page, mark, block) =>
     mark.y2 - mark.y1 > rowMm(block) ? instead(page, mark, { ...mark, y1: mark.y1 + rowMm(block) }) : null,
   ),
+  'the word beside a hold lost': onHoldWord((page, letters) => letters.reduce(without, page)),
+  'a letter of the word beside a hold lost': onHoldWord((page, [first]) => without(page, first!)),
+  'another word beside a hold': onHoldWord((page, [first]) =>
+    instead(page, first!, { ...first!, text: '中' }),
+  ),
+  'the word beside a hold two rows low': onHoldWord((page, letters, block) =>
+    letters.reduce((so, letter) => instead(so, letter, { ...letter, y: letter.y + 2 * rowMm(block) }), page),
+  ),
+  'the word of a long hold beside the finished cels': onHoldWord((page, letters, { grid }) => {
+    const right = grid.groups.get('cels')![0]!.from - grid.groups.get('keys')![0]!.from;
+    return letters.reduce((so, letter) => instead(so, letter, { ...letter, x: letter.x + right }), page);
+  }),
   'a hatch a row late': onHatch(1),
   'a hatch a row early': onHatch(-1),
   'a double line a row late': (page, read) => {

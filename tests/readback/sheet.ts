@@ -6,6 +6,7 @@ import { type Band, type Grid, gridsOf, inside, middleOf, Unreadable } from './g
 
 export interface ReadLevel {
   readonly name: string;
+  readonly band: Band;
   readonly column: ReadColumn;
 }
 
@@ -134,7 +135,7 @@ function levelsOf(paper: Paper, grid: Grid, bands: readonly Band[]): ReadLevel[]
       .map((text) => text.text)
       .join('');
     const column = readColumn(paper, grid, band);
-    if (name !== '') levels.push({ name, column });
+    if (name !== '') levels.push({ name, band, column });
     else if (column.cells.some((cell) => cell !== ''))
       throw new Unreadable('a column with no name is not empty');
   }

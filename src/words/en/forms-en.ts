@@ -78,6 +78,7 @@ export const sheetIn = ({ cut: cutWord, cutShort, scene }: EnglishTerms): SheetW
   drawnTogether: (levels) => `${levels.join(', ')}: drawn to one another, in register`,
   masks: (level, others) => `${level}: mask of ${others.join(', ')}, hides what lies under its paint`,
   noInbetweens: 'no in-b.',
+  held: '',
   lineUp: (cut, what) => `same as ${cutWord} ${cut}${what ? `: ${what}` : ''}`,
   reuse: (level, cut, other) => `${level}: reuse of ${cutWord} ${cut}, level ${other}`,
   lent: (level, borrowers) =>

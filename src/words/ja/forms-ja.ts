@@ -51,6 +51,7 @@ export const sheet: SheetWords = {
   drawnTogether: (levels) => `${levels.join('・')}：組み`,
   masks: (level, others) => `${level}：${others.join('・')} のマスク（塗りの下を隠す）`,
   noInbetweens: '中なし',
+  held: '止メ',
   lineUp: (cut, what) => `カット${cut} と同ポジ${what ? `：${what}` : ''}`,
   reuse: (level, cut, other) => `${level}：兼用　カット${cut} の ${other}`,
   lent: (level, borrowers) =>
