@@ -85,12 +85,19 @@ export interface DrawnStrip {
 }
 
 /** `k` times as large as on the sheet; its column has its middle at `x`, its first row begins at `y`. Throws for what is no timeline of `ROWS` frames. */
-export function drawnStrip(typed: string, x: number, y: number, k: number, metrics: Metrics): DrawnStrip {
+export function drawnStrip(
+  typed: string,
+  language: UserLanguage,
+  x: number,
+  y: number,
+  k: number,
+  metrics: Metrics,
+): DrawnStrip {
   const { tree, diagnostics } = parse('card', `cut 1\ntime ${ROWS}\nA: ${typed}\n`);
   const { shot, diagnostics: unbound } = bind(tree, [], defaults);
   const fault = [...diagnostics, ...unbound].find(({ severity }) => severity === 'error');
   if (!shot || fault) throw new Error(fault ? messageOf(fault, 'en') : 'no cut');
-  const settings = { ...defaults, labels: 'en' as const };
+  const settings = { ...defaults, labels: language };
   const [page] = sheetPages(solve(shot), { settings, metrics, stamp: '' });
   const rows = page!.rows.slice(0, ROWS);
   const top = rows[0]!.y;

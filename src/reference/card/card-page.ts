@@ -78,7 +78,7 @@ function headMarks(
   for (const [i, { typed, meaning }] of drawn.entries()) {
     const left = MARGIN + i * each;
     marks.push(textAt(left, top - 3.5 * k, typed, { sizeMm: 2.9 * k, weight: 'bold', anchor: 'start' }));
-    const strip = drawnStrip(typed, left + 4.2 * k, top, k, metrics);
+    const strip = drawnStrip(typed, language, left + 4.2 * k, top, k, metrics);
     marks.push(...strip.marks);
     for (const [row, text] of wrap(metrics, meaning, each - beside - 1, sizeMm).entries())
       marks.push(textAt(left + beside, top + 2 * k + row * sizeMm * 1.26, text, { sizeMm, anchor: 'start' }));

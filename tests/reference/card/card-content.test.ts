@@ -131,7 +131,7 @@ const { metrics } = testFonts();
 test.each(strips('en'))('$typed prints over ten frames what stands on the card', ({ typed }) => {
   const { diagnostics, solved } = compileText(`cut 1\ntime ${ROWS}\nA: ${typed}\n`);
   expect(said(diagnostics.filter(({ severity }) => severity !== 'hint'))).toEqual([]);
-  const { marks } = drawnStrip(typed, 20, 30, 1, metrics);
+  const { marks } = drawnStrip(typed, 'en', 20, 30, 1, metrics);
   const keys = new Set(
     solved!.levels[0]!.exposures.flatMap(({ kind, drawing }) => (kind === 'key' ? [drawing!] : [])),
   );
@@ -140,7 +140,7 @@ test.each(strips('en'))('$typed prints over ten frames what stands on the card',
 });
 
 const ringOf = (k: number) => {
-  const { marks, heightMm } = drawnStrip('1:4 2..', 20, 30, k, metrics);
+  const { marks, heightMm } = drawnStrip('1:4 2..', 'en', 20, 30, k, metrics);
   const ring = marks.find((mark) => mark.kind === 'circle');
   if (ring?.kind !== 'circle') throw new Error('no ring');
   return { ring, heightMm };
@@ -160,6 +160,12 @@ test('twice as large is twice as high, with rings of twice the size', () => {
 });
 
 test('what is no timeline of so many frames is refused with the message of the language', () => {
-  expect(() => drawnStrip('1:4 2:', 20, 30, 1, metrics)).toThrow();
-  expect(() => drawnStrip('x..', 20, 30, 1, metrics)).toThrow('no key on the first row');
+  expect(() => drawnStrip('1:4 2:', 'en', 20, 30, 1, metrics)).toThrow();
+  expect(() => drawnStrip('x..', 'en', 20, 30, 1, metrics)).toThrow('no key on the first row');
+});
+
+test.each(strips('ja'))('$typed is drawn without an English word on the Japanese card', ({ typed }) => {
+  const { marks } = drawnStrip(typed, 'ja', 20, 30, 1, metrics);
+  const texts = marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
+  for (const text of texts) expect(englishIn(text, ''), text).toEqual([]);
 });
