@@ -1,6 +1,6 @@
 /**
  * First mistakes of people who know the trade and not the syntax, western and Japanese, each with its message and the line as it is
- * mended. `first-mistakes.txt` holds them: the line as typed, then indented what is said; after `→` the line after its mend.
+ * mended. `first-mistakes.txt` holds them: the line as typed, then indented what is said in English and in Japanese; after `→` the line after its mend.
  * UPDATE=1 writes what is said today; read it before you commit.
  */
 
@@ -8,9 +8,11 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { acceptableCodes, type Code } from '../../src/language/catalogue/index.js';
 import type { Diagnostic } from '../../src/language/diagnostic.js';
-import { messageOf } from '../../src/language/message.js';
+import { loadMessages, messageOf } from '../../src/language/message.js';
 import { withEdits } from '../../src/language/statement-reader.js';
 import { compiled } from '../fuzz/ways.js';
+
+await loadMessages('ja');
 
 const TABLE = 'tests/language/first-mistakes.txt';
 
@@ -56,7 +58,7 @@ function said(heading: Heading, typed: string): string[] {
   const { text, start } = around(heading, line);
   return compiled(text).diagnostics.flatMap((one) => {
     if (BESIDE.has(one.code)) return [];
-    const out = [`${one.severity} ${one.code}: ${messageOf(one, 'en')}`];
+    const out = [`${one.severity} ${one.code}: ${messageOf(one, 'en')}`, `ja: ${messageOf(one, 'ja')}`];
     if (!one.fix) return out;
     const mended = withEdits(
       text,
@@ -102,6 +104,12 @@ if (process.env.UPDATE) {
 describe('first mistakes', () => {
   test.each(rows.map((row) => [row.typed, row] as const))('%s', (_, row) => {
     expect(said(row.heading, row.typed)).toEqual(row.said);
+  });
+
+  test('are told in Japanese in sentences of its own', () => {
+    for (const { typed, said: all } of rows)
+      for (const one of all.filter((text) => text.startsWith('ja: ')))
+        expect(one.slice(4), typed).toMatch(/[\p{Script=Hiragana}\p{Script=Katakana}].*。$/su);
   });
 
   test('are many, each is told, and a mend leaves the cut without an error of its own', () => {
