@@ -69,7 +69,8 @@ function holdWords(
     const room = topOf(side, run, last + 1) - top - 0.3;
     // The lanes of brackets are free where no cycle has one beside the hold, nor the word of a short one.
     const beside = level.cycles.some(
-      ({ firstFrame, lastFrame }) => firstFrame <= last && Math.max(lastFrame, firstFrame + 3) >= frame,
+      ({ firstFrame, lastFrame }) =>
+        firstFrame <= last && (lastFrame >= frame || (firstFrame >= run.first && firstFrame + 3 >= frame)),
     );
     const free = column.width / 2 + (beside ? 0 : geometry.bracketMm) - 0.4;
     const width = Math.max(column.width / 2 - 0.4, Math.min(free, geometry.leastTextMm * 1.1));
@@ -84,7 +85,7 @@ function holdWords(
     if (isDirect && !set.fits) {
       const row = rowName(next, geometry.unit, plan.convention === 'west');
       plan.leftOver.add(`${level.name} ${row}: ${drawing}→${follows} ${text}`);
-    } else if (set.fits && (isDirect || width >= least * NARROWEST_SQUEEZE))
+    } else if (set.fits && (isDirect || (!beside && width >= least * NARROWEST_SQUEEZE)))
       marks.push(...set.marks.map(narrowed));
   }
   return marks;
