@@ -109,7 +109,7 @@ describe('first mistakes', () => {
   test('are told in Japanese in sentences of its own', () => {
     for (const { typed, said: all } of rows)
       for (const one of all.filter((text) => text.startsWith('ja: ')))
-        expect(one.slice(4), typed).toMatch(/[\p{Script=Hiragana}\p{Script=Katakana}].*。$/su);
+        expect(one.slice(4), typed).toMatch(/[\p{Script=Hiragana}\p{Script=Katakana}].*[。？]$/su);
   });
 
   test('are many, each is told, and a mend leaves the cut without an error of its own', () => {

@@ -16,11 +16,12 @@ const LETTERS = [
 /** What somebody may type who thinks in Japanese: it is read, and never printed. */
 const TYPED = ['src/language/trade-words.ts', 'src/language/rewordings.ts', 'src/shot/timeline-slips.ts'];
 /** What the program says to its user, in the user's language; the paper's words are all in src/words. */
-const SAID = /\/ja\/|^src\/preview\/(page-language|page\/player)\.ts$/;
+const SAID = /\/ja\/|^src\/lsp\/hover-words(-ja)?\.ts$|^src\/preview\/(page-language|page\/player)\.ts$/;
 /** Where the user's language is chosen. */
 const CHOOSING = [
   'src/language/message.ts',
   'src/language/user-language.ts',
+  'src/lsp/hover-words.ts',
   'src/lsp/lsp-diagnostics.ts',
   'src/reference/reference-language.ts',
   'src/preview/page/player.ts',
