@@ -37,6 +37,9 @@ function levelMarks(side: PageSide, run: BlockFrames, level: SolvedLevel, column
   return marks;
 }
 
+/** Rows below a key that its word may reach in the lowest rows. */
+const LONGEST_WORD_ROWS = 6;
+
 /**
  * Beside the line of a hold, reading downwards, once a hold, in the block in which it begins: that no in-betweens are meant before the
  * next key (where there is no room the memo tells it), or else that a key is held for more than a second (where there is no room the line
@@ -53,6 +56,11 @@ function holdWords(
   const direct = solved.shot.levels.find(({ name }) => name === level.name)?.timeline?.direct ?? [];
   if (direct.length === 0 && words.held === '') return [];
   const begins = keyBegins(level);
+  const { handles, length } = solved.shot;
+  const points = [
+    ...(handles.head > 0 ? [handles.head + 1] : []),
+    ...(handles.tail > 0 ? [length - handles.tail + 1] : []),
+  ];
   const marks: Mark[] = [];
   for (let frame = run.first; frame <= run.last; frame++) {
     const { drawing, kind } = level.exposures[frame - 1]!;
@@ -65,7 +73,9 @@ function holdWords(
     const text = isDirect ? words.noInbetweens : isLong ? words.held : '';
     if (text === '') continue;
     const last = Math.min(next - 1, run.last);
-    const top = topOf(side, run, Math.min(frame + 1, last + 1)) + 0.2;
+    // A cut point is ruled across: the word begins below it.
+    const point = points.find((one) => one > frame + 1 && one <= Math.min(frame + LONGEST_WORD_ROWS, last));
+    const top = topOf(side, run, point ?? Math.min(frame + 1, last + 1)) + (point ? 0.5 : 0.2);
     const room = topOf(side, run, last + 1) - top - 0.3;
     // The lanes of brackets are free where no cycle has one beside the hold, nor the word of a short one.
     const beside = level.cycles.some(

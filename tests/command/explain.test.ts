@@ -16,7 +16,7 @@ describe('explain', () => {
 
   test('says how a statement is written, what a word inside one means, and which of both goes before a code', async () => {
     const pan = (await runOn({}, 'explain', 'pan')).out;
-    expect(pan).toContain('pan FIELD@TIME ( > [ NAME > ]… FIELD@TIME [ HOW ] )…');
+    expect(pan).toContain('pan FIELD@TIME ( > [ NAME > ]… GOAL [ HOW ] )…');
     expect(pan).toContain('    pan full@1 > B@5+0 ease 12');
     const ease = (await runOn({}, 'explain', 'EASE')).out;
     expect(ease).toContain('In pan, truck, pull, follow, slide, turn:');

@@ -25,7 +25,7 @@ async function built(
   const host = worldOf({ ...files, ...texts });
   prepare(host);
   const { status, error } = await run(host, 'build', 'e', '-o', 'out');
-  const said = [...error.matchAll(/^(\S+?)(?::(\d+):\d+)?: ([a-z]+(?:-[a-z]+)+)$/gm)];
+  const said = [...error.matchAll(/^(?:Error|Warning): .*\n(\S+?)(?::(\d+):\d+)?: ([a-z]+(?:-[a-z]+)+)$/gm)];
   return {
     said: said.map(([, file, line, code]) => `${file}${line ? `:${line}` : ''}: ${code}`),
     printed: fileNames(host)
