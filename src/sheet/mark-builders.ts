@@ -9,6 +9,17 @@ export interface Box {
   readonly height: number;
 }
 
+/** The box cut into boxes from left to right, each as wide as its share of all. */
+export function inShares(box: Box, shares: readonly number[]): Box[] {
+  const all = shares.reduce((sum, share) => sum + share, 0);
+  let { x } = box;
+  return shares.map((share) => {
+    const own = { ...box, x, width: (box.width * share) / all };
+    x += own.width;
+    return own;
+  });
+}
+
 /** From the middle of a line of figures, capitals or kanji down to its baseline, in ems (half the cap height of the font). */
 export const TO_BASELINE = 0.37;
 

@@ -4,7 +4,7 @@ import type { Shot } from '../shot/shot.js';
 import { feetAndFrames, secondsAndFrames } from '../shot/time-notation.js';
 import type { SheetWords } from '../words/sheet-words.js';
 import type { Mark, Metrics } from './display-list.js';
-import { type Box, textAt } from './mark-builders.js';
+import { type Box, inShares, textAt } from './mark-builders.js';
 import { captionMm, type SheetGeometry } from './sheet-geometry.js';
 import { fitLine, setInBox } from './text-fitting.js';
 
@@ -82,14 +82,11 @@ export function headerCells(
 }
 
 function inARow(box: Box, shares: readonly (readonly [Cell, number])[]): [Cell, Box][] {
-  const all = shares.reduce((so, [, share]) => so + share, 0);
-  let x = box.x;
-  return shares.map(([cell, share]) => {
-    const width = (box.width * share) / all;
-    const one = { ...box, x, width };
-    x += width;
-    return [cell, one];
-  });
+  const boxes = inShares(
+    box,
+    shares.map(([, share]) => share),
+  );
+  return shares.map(([cell], i) => [cell, boxes[i]!]);
 }
 
 export interface HeaderContent {

@@ -7,7 +7,7 @@ import { feetAndFrames, secondsAndFrames } from '../../shot/time-notation.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
 import { wordsOf } from '../../words/words.js';
 import type { Mark, Page } from '../display-list.js';
-import type { Box } from '../mark-builders.js';
+import { type Box, inShares } from '../mark-builders.js';
 import { footMarks } from '../page-frame.js';
 import type { PageLook } from '../page-look.js';
 import { PAPER_MM, smallestTextMm } from '../sheet-geometry.js';
@@ -137,11 +137,12 @@ interface HeadBox {
 }
 
 function boxesInARow(content: CoverContent, box: Box, boxes: readonly HeadBox[]): Mark[] {
-  const all = boxes.reduce((sum, { share }) => sum + share, 0);
-  let { x } = box;
-  return boxes.flatMap(({ share, caption, text, most, bold, more }) => {
-    const own = { ...box, x, width: (box.width * share) / all };
-    x += own.width;
+  const places = inShares(
+    box,
+    boxes.map(({ share }) => share),
+  );
+  return boxes.flatMap(({ caption, text, most, bold, more }, i) => {
+    const own = places[i]!;
     const { metrics, scale, least } = content;
     const weight = bold ? ('bold' as const) : ('regular' as const);
     const room = inside(content, own);

@@ -5,7 +5,7 @@ import { feetAndFrames, secondsAndFrames } from '../../shot/time-notation.js';
 import type { CutListWords } from '../../words/document-words.js';
 import { wordsOf } from '../../words/words.js';
 import type { Mark, Metrics } from '../display-list.js';
-import { type Box, frame, pale, textAt } from '../mark-builders.js';
+import { type Box, frame, inShares, pale, textAt } from '../mark-builders.js';
 import { footMarks } from '../page-frame.js';
 import type { PageLook } from '../page-look.js';
 import { largerPrint, PAPER_MM, smallestTextMm } from '../sheet-geometry.js';
@@ -109,14 +109,16 @@ export function headedMarks(
   const { sheet } = wordsOf(look.settings);
   const fraction = sheet.pageOf(String(page), pages);
   const cells: readonly HeadCell[] = [...given, [11, words.heads.page, fraction, 4.4, true]];
-  const shares = cells.reduce((sum, [share]) => sum + share, 0);
   const height = HEAD * scale;
   const captionMm = Math.max(least, 1.65 * scale);
   const marks: Mark[] = [];
-  let x = body.x;
-  for (const [share, caption, text, most, bold] of cells) {
-    const width = (body.width * share) / shares;
-    marks.push(frame({ x, y: SIDE, width, height }, pale(0.18)));
+  const boxes = inShares(
+    { ...body, y: SIDE, height },
+    cells.map(([share]) => share),
+  );
+  for (const [i, [, caption, text, most, bold]] of cells.entries()) {
+    const { x, width } = boxes[i]!;
+    marks.push(frame(boxes[i]!, pale(0.18)));
     if (caption !== '') {
       const fit = fitLine(metrics, caption, width - 1.2, { most: captionMm, least });
       marks.push(
@@ -132,21 +134,22 @@ export function headedMarks(
     const room = { x: x + 0.8, y: SIDE + under, width: width - 1.6, height: height - under - 0.5 };
     const weight = bold ? 'bold' : 'regular';
     marks.push(...setInBox(metrics, text, room, { most: most * scale, least, weight }).marks);
-    x += width;
   }
-  const foot = {
-    x: body.x,
-    y: paper.heightMm - SIDE - FOOT * scale,
-    width: body.width,
-    height: FOOT * scale,
-  };
   return [
     ...marks,
-    ...footMarks(foot, 1.9 * scale, least, {
-      title: [title, episode && `#${episode}`].filter((text) => text !== '').join('  '),
-      middle: `${name}  ${sheet.footPage(fraction)}`,
-      stamp: look.stamp,
-      metrics,
-    }),
+    ...listFoot(
+      paper,
+      look,
+      [title, episode && `#${episode}`].filter((text) => text !== '').join('  '),
+      `${name}  ${sheet.footPage(fraction)}`,
+    ),
   ];
+}
+
+/** The foot of such a page: at its left the work, in its middle the page, at its right the stamp. */
+export function listFoot(paper: ListPaper, look: PageLook, title: string, middle: string): Mark[] {
+  const { body, heightMm, least, metrics, scale } = paper;
+  const height = FOOT * scale;
+  const foot = { x: body.x, y: heightMm - SIDE - height, width: body.width, height };
+  return footMarks(foot, 1.9 * scale, least, { title, middle, stamp: look.stamp, metrics });
 }

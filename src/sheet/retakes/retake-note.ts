@@ -1,9 +1,10 @@
 /** The retake note of a cut on paper: each change with the rows that it concerns, and room for why, who asked and the answer. */
 
+import { fillPages } from '../../layout/page-filling.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
 import { wordsOf } from '../../words/words.js';
 import type { Mark, Metrics, Page } from '../display-list.js';
-import { type Box, black, frame, line, pale, textAt } from '../mark-builders.js';
+import { type Box, black, frame, inShares, line, pale, textAt } from '../mark-builders.js';
 import { pageFrame } from '../page-frame.js';
 import type { BarPlace, PageLook } from '../page-look.js';
 import { largerPrint, smallestTextMm } from '../sheet-geometry.js';
@@ -78,7 +79,7 @@ class Note {
   private readonly scale: number;
   private readonly least: number;
   private readonly metrics: Metrics;
-  private readonly columns: { readonly [C in keyof typeof COLUMNS]: { x: number; width: number } };
+  private readonly columns: { readonly [C in keyof typeof COLUMNS]: Box };
 
   constructor(
     private readonly cut: RetakeCut,
@@ -89,33 +90,19 @@ class Note {
     this.scale = largerPrint(paper);
     this.least = smallestTextMm(paper);
     this.metrics = cachedMetrics(look.metrics);
-    const all = Object.values(COLUMNS).reduce((sum, one) => sum + one, 0);
-    let { x } = body;
+    const boxes = inShares(body, Object.values(COLUMNS));
     this.columns = Object.fromEntries(
-      Object.entries(COLUMNS).map(([name, share]) => {
-        const width = (body.width * share) / all;
-        const column = { x, width };
-        x += width;
-        return [name, column];
-      }),
+      Object.keys(COLUMNS).map((name, i) => [name, boxes[i]!]),
     ) as Note['columns'];
   }
 
   /** The changes of each page. A change is never broken; one alone is never higher than a page. */
   pages(): Entry[][] {
     const room = this.body.height - (TITLE + HEADS) * this.scale;
-    const pages: Entry[][] = [[]];
-    let left = room;
-    for (const [i, change] of this.cut.changes.entries()) {
-      const entry = this.entry(change, i + 1);
-      if (entry.heightMm > left && pages.at(-1)!.length > 0) {
-        pages.push([]);
-        left = room;
-      }
-      pages.at(-1)!.push(entry);
-      left -= entry.heightMm;
-    }
-    return pages;
+    return fillPages(
+      this.cut.changes.map((change, i) => this.entry(change, i + 1)),
+      room,
+    );
   }
 
   private entry({ text, place, rows, earlierLevel }: RetakeChange, number: number): Entry {

@@ -1,12 +1,12 @@
 /** The first pages of an episode's retake notes: a row for each cut that changed, came or went, and room to tick it off. */
 
+import { fillPages } from '../../layout/page-filling.js';
 import { wordsOf } from '../../words/words.js';
+import { listFoot, listPaper } from '../cut-list/cut-list-paper.js';
 import type { Mark, Metrics, Page } from '../display-list.js';
-import { type Box, frame, line, pale, textAt } from '../mark-builders.js';
-import { footMarks } from '../page-frame.js';
+import { type Box, frame, inShares, line, pale, textAt } from '../mark-builders.js';
 import type { PageLook } from '../page-look.js';
-import { largerPrint, PAPER_MM, smallestTextMm } from '../sheet-geometry.js';
-import { cachedMetrics, cutToFit, fitLine, wrap } from '../text-fitting.js';
+import { cutToFit, fitLine, wrap } from '../text-fitting.js';
 
 export interface SummaryRow {
   readonly cut: string;
@@ -26,12 +26,9 @@ export interface RetakeSummary {
   readonly rows: readonly SummaryRow[];
 }
 
-/** From the paper's edge, mm. */
-const SIDE = 6.5;
 /** Sizes on A4, mm. */
 const TITLE = 11;
 const HEADS = 4.6;
-const FOOT = 4;
 const TEXT = 2.8;
 const LEADING = 1.25;
 /** High enough to write in. */
@@ -48,38 +45,28 @@ interface PlacedRow {
 }
 
 export function retakeSummaryPages(summary: RetakeSummary, look: PageLook): Page[] {
-  const { paper } = look.settings;
-  const { widthMm, heightMm } = PAPER_MM[paper];
-  const scale = largerPrint(paper);
-  const least = smallestTextMm(paper);
-  const metrics = cachedMetrics(look.metrics);
+  const paper = listPaper(look, false);
+  const { widthMm, heightMm, scale, least, metrics, body } = paper;
   const words = wordsOf(look.settings);
   const { retakes } = words;
-  const width = widthMm - 2 * SIDE;
-  const all = Object.values(SHARES).reduce((sum, one) => sum + one, 0);
-  let x = SIDE;
-  const columns = Object.fromEntries(
-    Object.entries(SHARES).map(([name, share]) => {
-      const column = { x, width: (width * share) / all };
-      x += column.width;
-      return [name, column];
-    }),
-  ) as Record<Column, { readonly x: number; readonly width: number }>;
+  const names = Object.keys(SHARES) as Column[];
+  const boxes = inShares(body, Object.values(SHARES));
+  const columns = Object.fromEntries(names.map((name, i) => [name, boxes[i]!])) as Record<Column, Box>;
   const sizeMm = Math.max(least, TEXT * scale);
-  const top = SIDE + (TITLE + HEADS) * scale;
-  const bottom = heightMm - SIDE - FOOT * scale - 1;
+  const head = { ...body, y: body.x, height: TITLE * scale };
+  const top = head.y + (TITLE + HEADS) * scale;
   const placed = summary.rows.map((row): PlacedRow => {
     const title = wrap(metrics, row.title, columns.title.width - 2, sizeMm);
     const where = wrap(metrics, row.where, columns.where.width - 2, sizeMm);
     const lines = Math.max(1, title.length, where.length);
     return { row, title, where, heightMm: Math.max(LEAST_HEIGHT * scale, (lines * LEADING + 0.6) * sizeMm) };
   });
-  const pages = inPages(placed, bottom - top);
+  const pages = fillPages(placed, body.y + body.height - top);
   const shared = { look, metrics, scale, least, sizeMm, columns };
   return pages.map((rows, i) => {
     const label = `${retakes.summary} ${i + 1}`;
     const height = rows.reduce((sum, row) => sum + row.heightMm, 0);
-    const table = { x: SIDE, y: top - HEADS * scale, width, height: HEADS * scale + height };
+    const table = { ...body, y: top - HEADS * scale, height: HEADS * scale + height };
     return {
       widthMm,
       heightMm,
@@ -87,37 +74,18 @@ export function retakeSummaryPages(summary: RetakeSummary, look: PageLook): Page
       part: 'note',
       form: null,
       marks: [
-        ...titleMarks(summary, { x: SIDE, y: SIDE, width, height: TITLE * scale }, shared),
+        ...titleMarks(summary, head, shared),
         ...tableMarks(rows, table, shared),
-        ...footMarks(
-          { x: SIDE, y: heightMm - SIDE - FOOT * scale, width, height: FOOT * scale },
-          1.9 * scale,
-          least,
-          {
-            title: summary.work,
-            middle: `${retakes.summary}  ${words.sheet.pageOf(String(i + 1), pages.length)}`,
-            stamp: look.stamp,
-            metrics,
-          },
+        ...listFoot(
+          paper,
+          look,
+          summary.work,
+          `${retakes.summary}  ${words.sheet.pageOf(String(i + 1), pages.length)}`,
         ),
       ],
       rows: [],
     };
   });
-}
-
-function inPages(placed: readonly PlacedRow[], room: number): PlacedRow[][] {
-  const pages: PlacedRow[][] = [[]];
-  let left = room;
-  for (const row of placed) {
-    if (row.heightMm > left && pages.at(-1)!.length > 0) {
-      pages.push([]);
-      left = room;
-    }
-    pages.at(-1)!.push(row);
-    left -= row.heightMm;
-  }
-  return pages;
 }
 
 interface Shared {
@@ -126,7 +94,7 @@ interface Shared {
   readonly scale: number;
   readonly least: number;
   readonly sizeMm: number;
-  readonly columns: Readonly<Record<Column, { readonly x: number; readonly width: number }>>;
+  readonly columns: Readonly<Record<Column, Box>>;
 }
 
 function titleMarks({ work, against, rows }: RetakeSummary, box: Box, shared: Shared): Mark[] {
