@@ -3,7 +3,7 @@
 import type { Light } from '../shot/camera/camera-model.js';
 import type { Level } from '../shot/shot.js';
 import { counterClockwise, turnOf } from '../solve/camera/plane-turns.js';
-import { exposureOn, fadedOn } from '../solve/camera/solve-light.js';
+import { exposureOn, fadedOn, rulingOn } from '../solve/camera/solve-light.js';
 import type { Artwork, CameraFrame, PlacementFrame } from '../solve/camera/solved-camera.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
 import type {
@@ -22,6 +22,7 @@ export function pictureOf({ shot, levels, camera }: SolvedShot): CutPicture {
   const fades = light.filter((one) => one.kind === 'fade');
   const black = fades.filter(({ white }) => !white);
   const white = fades.filter((fade) => fade.white);
+  const openings = light.filter((one) => one.kind === 'wipe' || one.kind === 'iris');
   const dissolves = camera.light.filter((one) => one.light.kind === 'overlap');
   const standard = field.widthMm;
   const sources = levels.map((solved, index): LevelSource => {
@@ -47,7 +48,7 @@ export function pictureOf({ shot, levels, camera }: SolvedShot): CutPicture {
       black: fadedOn(black, frame),
       white: fadedOn(white, frame),
       share,
-      opening: openingOn(light, frame, field),
+      opening: openingOn(openings, frame, field),
     };
   });
   return {
@@ -67,20 +68,14 @@ export function pictureOf({ shot, levels, camera }: SolvedShot): CutPicture {
  * An edge that travels to the left and uncovers the picture leaves what is right of it, one that covers it what is left of it. A circle is
  * all of the picture where it reaches the corner that is farthest from its centre.
  */
-export function openingOn(
-  lights: readonly Light[],
+function openingOn(
+  openings: readonly (Light & { kind: 'wipe' | 'iris' })[],
   frame: number,
   field: { readonly widthMm: number; readonly heightMm: number },
 ): PictureOpening | null {
-  const all = lights.filter((one) => one.kind === 'wipe' || one.kind === 'iris');
-  const now = all.find(({ frames }) => frame >= frames.from && frame <= frames.to);
-  const before = all.findLast(({ frames }) => frames.to < frame);
-  const after = all.find(({ frames }) => frames.from > frame);
-  // Until the next one it stays as the last one has left it; before the first one it is what that one begins with.
-  const light = now ?? before ?? after;
-  if (!light) return null;
-  const steps = light.frames.to - light.frames.from;
-  const way = now ? (steps > 0 ? (frame - now.frames.from) / steps : 1) : before ? 1 : 0;
+  const ruling = rulingOn(openings, frame);
+  if (!ruling) return null;
+  const { light, way } = ruling;
   const share = light.way === 'in' ? way : 1 - way;
   if (share >= 1) return null;
   if (light.kind === 'iris') {

@@ -34,18 +34,36 @@ function shareOf(light: Light, way: number): number {
   }
 }
 
-/** How much of the picture is faded away on a frame: between a fade out and the next fade in all of it. */
-export function fadedOn(fades: readonly (Light & { kind: 'fade' })[], frame: number): number {
-  const now = fades.find(({ frames }) => frame >= frames.from && frame <= frames.to);
+/** A light that brings the picture or takes it away, and how far it has got: 0 … 1. */
+export interface Ruling<L> {
+  readonly light: L;
+  readonly way: number;
+}
+
+/**
+ * Which of several such lights says how much of the picture is seen on a frame: the one that runs, else the last one before, which has
+ * got to its end, else the first one to come, which has not begun.
+ */
+export function rulingOn<L extends Pick<Light, 'frames'>>(
+  lights: readonly L[],
+  frame: number,
+): Ruling<L> | null {
+  const now = lights.find(({ frames }) => frame >= frames.from && frame <= frames.to);
   if (now) {
     const steps = now.frames.to - now.frames.from;
-    const way = steps > 0 ? (frame - now.frames.from) / steps : 1;
-    return now.way === 'in' ? 1 - way : way;
+    return { light: now, way: steps > 0 ? (frame - now.frames.from) / steps : 1 };
   }
-  const before = fades.findLast(({ frames }) => frames.to < frame);
-  if (before) return before.way === 'out' ? 1 : 0;
-  const after = fades.find(({ frames }) => frames.from > frame);
-  return after?.way === 'in' ? 1 : 0;
+  const before = lights.findLast(({ frames }) => frames.to < frame);
+  if (before) return { light: before, way: 1 };
+  const after = lights.find(({ frames }) => frames.from > frame);
+  return after ? { light: after, way: 0 } : null;
+}
+
+/** How much of the picture is faded away on a frame: between a fade out and the next fade in all of it. */
+export function fadedOn(fades: readonly (Light & { kind: 'fade' })[], frame: number): number {
+  const ruling = rulingOn(fades, frame);
+  if (!ruling) return 0;
+  return ruling.light.way === 'in' ? 1 - ruling.way : ruling.way;
 }
 
 /** The share of a level's light on a frame; what is not exposed otherwise is there as it is. */
