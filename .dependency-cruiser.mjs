@@ -9,7 +9,7 @@ const STAGES = {
   layout: [],
   sheet: ['words', 'language', 'shot', 'sound', 'solve', 'count', 'layout'],
   print: ['sheet/display-list'],
-  export: ['words', 'language', 'shot', 'solve', 'count', 'sheet/row-texts'],
+  export: ['words', 'language', 'shot', 'solve', 'count', 'sheet/row-texts', 'sheet/sheet-geometry'],
   compare: ['words', 'language', 'shot', 'solve'],
   picture: ['shot', 'solve'],
   draft: ['words', 'language', 'shot', 'solve'],

@@ -4,7 +4,7 @@
  */
 
 import { cameraTexts, noteTexts, speechTexts } from '../sheet/row-texts.js';
-import { FRAMES_A_FOOT } from '../shot/settings.js';
+import { unitOf } from '../sheet/sheet-geometry.js';
 import { rowName } from '../shot/time-notation.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
 import { wordsOf } from '../words/words.js';
@@ -41,7 +41,7 @@ export function* sheetRows(solved: SolvedShot): Iterable<(string | number)[]> {
   const { settings, fps, length, handles } = shot;
   const words = wordsOf(settings).sheet;
   const feet = settings.convention === 'west';
-  const unit = feet ? FRAMES_A_FOOT : Math.max(1, Math.round(fps));
+  const unit = unitOf(settings, fps);
   const columns = [
     speechTexts(shot, ['voice'], words),
     speechTexts(shot, ['sound'], words),

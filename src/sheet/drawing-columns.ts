@@ -32,8 +32,9 @@ function levelMarks(side: PageSide, run: BlockFrames, level: SolvedLevel, column
     if (sign) marks.push(...signMarks(side, sign, x, y, width));
     else if (frame === run.first) marks.push(inBrackets(side, heldText(signs, frame), x, y, width));
   }
-  marks.push(...holdMarks(side, run, level, x, keyBegins(level)));
-  marks.push(...holdWords(side, run, level, { x, width }));
+  const begins = keyBegins(level);
+  marks.push(...holdMarks(side, run, level, x, begins));
+  marks.push(...holdWords(side, run, level, { x, width }, begins));
   return marks;
 }
 
@@ -50,12 +51,12 @@ function holdWords(
   run: BlockFrames,
   level: SolvedLevel,
   column: { readonly x: number; readonly width: number },
+  begins: (frame: number) => boolean,
 ): Mark[] {
   const { plan, geometry } = side;
   const { words, solved } = plan;
   const direct = solved.shot.levels.find(({ name }) => name === level.name)?.timeline?.direct ?? [];
   if (direct.length === 0 && words.held === '') return [];
-  const begins = keyBegins(level);
   const { handles, length } = solved.shot;
   const points = [
     ...(handles.head > 0 ? [handles.head + 1] : []),

@@ -47,7 +47,7 @@ const HIGHEST_ROW = 5.2;
 const LOWEST_ROW = 1.08;
 
 /** Frames that rows are numbered and ruled by. */
-export function unitOf(settings: Settings, fps: number): number {
+export function unitOf(settings: Pick<Settings, 'convention'>, fps: number): number {
   return settings.convention === 'west' ? FRAMES_A_FOOT : Math.max(1, Math.round(fps));
 }
 

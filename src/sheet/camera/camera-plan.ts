@@ -2,13 +2,14 @@
 
 import type { Move } from '../../shot/camera/camera-model.js';
 import { isCurved, kindOf, legsOf } from '../../shot/camera/move-kinds.js';
-import { FRAMES_A_FOOT, type Settings } from '../../shot/settings.js';
+import type { Settings } from '../../shot/settings.js';
 import type { Level, Shot } from '../../shot/shot.js';
 import { feetAndFrames, rowName, secondsAndFrames } from '../../shot/time-notation.js';
 import type { SolvedLight, SolvedMove } from '../../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
 import { wordsOf } from '../../words/words.js';
 import type { Neighbours } from '../page-look.js';
+import { unitOf } from '../sheet-geometry.js';
 import {
   arrowsOf,
   type CameraLabels,
@@ -80,7 +81,7 @@ export function cameraPlan(
   const { shot, camera } = solved;
   const west = form.convention === 'west';
   const telling = tellingOf(shot, form, neighbours);
-  const unit = west ? FRAMES_A_FOOT : Math.max(1, Math.round(shot.fps));
+  const unit = unitOf(form, shot.fps);
   const row = (frame: number): string => rowName(frame, unit, west);
   const items = [
     ...camera.moves.map((move) =>

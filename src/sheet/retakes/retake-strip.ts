@@ -3,7 +3,6 @@
  * are left out where there are many.
  */
 
-import { FRAMES_A_FOOT } from '../../shot/settings.js';
 import { rowName } from '../../shot/time-notation.js';
 import type { SolvedLevel, SolvedShot } from '../../solve/solved-shot.js';
 import { wordsOf } from '../../words/words.js';
@@ -23,6 +22,7 @@ import {
 import { type Box, black, line, pale, polyline, textAt } from '../mark-builders.js';
 import type { BarPlace, PageLook } from '../page-look.js';
 import { cameraTexts, noteTexts, type RowTexts, speechTexts } from '../row-texts.js';
+import { unitOf } from '../sheet-geometry.js';
 import { cachedMetrics, cutToFit, fitLine } from '../text-fitting.js';
 
 /** Frames from..to, both included. */
@@ -72,7 +72,7 @@ export function retakeStrip(
   const { namesMm, versionMm, rowMm, leastTextMm } = size;
   const metrics = cachedMetrics(look.metrics);
   const feet = is.shot.settings.convention === 'west';
-  const unit = feet ? FRAMES_A_FOOT : Math.max(1, Math.round(is.shot.fps));
+  const unit = unitOf(is.shot.settings, is.shot.fps);
   const paper: SignPaper = { geometry: { rowMm, leastTextMm }, plan: { metrics } };
   const width = namesMm + 2 * versionMm;
   return {

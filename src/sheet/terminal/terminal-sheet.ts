@@ -11,7 +11,6 @@ import {
   widthOf,
 } from '../../layout/text-table.js';
 import { lineLength } from '../../shot/line-length.js';
-import { FRAMES_A_FOOT } from '../../shot/settings.js';
 import type { Shot } from '../../shot/shot.js';
 import { feetAndFrames, rowName, secondsAndFrames, secondsText } from '../../shot/time-notation.js';
 import type { SolvedLevel, SolvedShot } from '../../solve/solved-shot.js';
@@ -21,6 +20,7 @@ import { wordsOf } from '../../words/words.js';
 import { type CameraPlan, cameraMemo, cameraPlan } from '../camera/camera-plan.js';
 import { relationLines } from '../level-relations.js';
 import type { LentLevel, Neighbours } from '../page-look.js';
+import { unitOf } from '../sheet-geometry.js';
 import { speakerOf, wholeText } from '../speech/speech-lanes.js';
 import {
   cameraColumns,
@@ -67,7 +67,7 @@ export const TERMINAL_LEGEND: readonly string[] = [
 export function terminalSheet(solved: SolvedShot, look: TerminalLook): string[] {
   const { shot } = solved;
   const feet = shot.settings.convention === 'west';
-  const unit = feet ? FRAMES_A_FOOT : Math.max(1, Math.round(shot.fps));
+  const unit = unitOf(shot.settings, shot.fps);
   const words = wordsOf({ labels: look.labels, convention: shot.settings.convention }).sheet;
   const camera = cameraPlan(solved, { ...shot.settings, labels: look.labels }, look.neighbours);
   const head = headLines({ solved, words, camera, lent: look.lent ?? [], unit, feet }, look.width);
