@@ -9,7 +9,6 @@ import { decode, readText } from '../episode/read-text.js';
 import type { Host } from '../host/host.js';
 import { applySafeFixes } from '../language/safe-fixes.js';
 import { withoutMark } from '../language/source.js';
-import { plural } from '../words/number-format.js';
 import { bytesOf, marked, printDiff, saying, writeBack } from './rewrite-input.js';
 
 /**
@@ -41,7 +40,7 @@ export async function writeSafeFixes(
       if (job.path === null) world = saying(world, null, Buffer.from(text, 'utf8'));
       const fault = writeBack(host, job, text, marked(bytes), bytes);
       if (fault) reporter.report([fault], NO_SOURCES);
-      else if (count > 0) reporter.say(`${job.name}: ${plural(count, 'mend')} written`);
+      else if (count > 0) reporter.say(`${job.name}: ${reporter.words.mendsWritten(count)}`);
     }
   }
   return world;

@@ -61,7 +61,7 @@ export class PrintedNotes {
     const { differing, onlyOld, onlyNow, restricted } = comparison;
     if (restricted !== null) return comparison;
     if (differing.length + onlyOld.length + onlyNow.length === 0) {
-      reporter.say(`nothing differs, so no note is printed`);
+      reporter.say(reporter.words.noNote);
       return comparison;
     }
     const notes = { notes: differing, added: onlyNow, dropped: onlyOld, against };

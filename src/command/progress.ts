@@ -133,7 +133,7 @@ async function write(
   const { written, diagnostics, file } = appendProgress(host, episode, rows);
   reporter.report(diagnostics, new Map([[file.name, file.text]]));
   if (!written) {
-    reporter.say(`${file.name}: nothing was written`);
+    reporter.say(`${file.name}: ${reporter.words.nothingWritten}`);
     return Math.max(1, reporter.finish());
   }
   for (const row of rows)

@@ -105,6 +105,9 @@ export interface RunTexts {
     asked: number,
   ) => string;
   readonly compared: (cuts: number, differ: number) => string;
+  readonly noNote: string;
+  readonly mendsWritten: (count: number) => string;
+  readonly nothingWritten: string;
   readonly unreadStatements: (file: string, count: number) => string;
   readonly formatted: (
     files: number,

@@ -49,6 +49,9 @@ export const run: RunTexts = {
           : `; ${missing} of ${plural(asked, 'drawing')} not drawn yet`;
     return `${length}, ${plural(frames, pictures ? 'picture' : 'frame')}${drawn}`;
   },
+  noNote: 'nothing differs, so no note is printed',
+  mendsWritten: (count) => `${plural(count, 'mend')} written`,
+  nothingWritten: 'nothing was written',
   compared: (count, differ) =>
     `${cuts(count)} compared: ${differ === 0 ? 'all the same' : `${differ} ${differ === 1 ? 'differs' : 'differ'}`}`,
   unreadStatements: (file, count) =>

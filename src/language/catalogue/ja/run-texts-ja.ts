@@ -45,6 +45,9 @@ export const run: RunTexts = {
           : `。絵${asked}枚のうち${missing}枚がまだありません`;
     return `${length}、${pictures ? `画像${frames}枚` : `${frames}コマ`}${drawn}`;
   },
+  noNote: '違いがないので、リテイク票は印刷しません',
+  mendsWritten: (count) => `${count}か所を直しました`,
+  nothingWritten: '何も書き込みませんでした',
   compared: (count, differ) =>
     `${cuts(count)}を比べました：${differ === 0 ? '違いなし' : `${cuts(differ)}に違いあり`}`,
   unreadStatements: (file, count) => `${file}：読めない${count}行は、そのままにしました`,
