@@ -166,14 +166,17 @@ function isRevision(host: Host, word: string): boolean {
   return word !== '-' && host.kind(resolve(host.cwd, word)) === 'none' && host.revision(host.cwd, word).ok;
 }
 
-/** Then and now of what is named, or of the episode that the current folder belongs to. */
-export async function sinceOf(
-  host: Host,
-  rev: string,
-  words: readonly string[],
-): Promise<{ old: ComparisonSide; now: ComparisonSide }> {
-  const place = resolve(host.cwd, words[0] ?? '.');
-  const past = host.revision(place, rev);
+/** What is named, or the episode that the current folder belongs to, in the work tree's past. */
+interface Named {
+  readonly then: Host;
+  readonly before: readonly string[];
+  /** Of the names those that are there now, and those that never were. */
+  readonly after: readonly string[];
+  readonly single: boolean;
+}
+
+function namedSince(host: Host, rev: string, words: readonly string[]): Named {
+  const past = host.revision(resolve(host.cwd, words[0] ?? '.'), rev);
   if (!past.ok)
     throw new UsageError('option-value', rev, {
       variant: 'compared-revision',
@@ -186,26 +189,35 @@ export async function sinceOf(
     throw new UsageError('wrong-arguments', '-', { variant: 'input-past' });
   }
   const there = (world: Host) => named.filter((word) => world.kind(resolve(host.cwd, word)) !== 'none');
-  const [before, after] = [there(then), there(host)];
-  const nowhere = named.filter((word) => !before.includes(word) && !after.includes(word));
+  const [before, present] = [there(then), there(host)];
+  const nowhere = named.filter((word) => !before.includes(word) && !present.includes(word));
   const single =
     named.length === 1 &&
     [host, then].every((world) => world.kind(resolve(host.cwd, named[0]!)) !== 'folder') &&
     !/\.ya?ml$/.test(named[0]!);
+  return { then, before, after: [...present, ...nowhere], single };
+}
+
+async function thenOf(host: Host, rev: string, { then, before, single }: Named): Promise<ComparisonSide> {
+  const names = before.map((word) => shortest(then, resolve(host.cwd, word)));
+  return { ...side(then, await findCuts(then, names), rev, `${rev}:`), single };
+}
+
+/** The side of then alone. */
+export const pastOf = (host: Host, rev: string, words: readonly string[]): Promise<ComparisonSide> =>
+  thenOf(host, rev, namedSince(host, rev, words));
+
+/** Then and now of what is named, or of the episode that the current folder belongs to. */
+export async function sinceOf(
+  host: Host,
+  rev: string,
+  words: readonly string[],
+): Promise<{ old: ComparisonSide; now: ComparisonSide }> {
+  const named = namedSince(host, rev, words);
+  const { after, single } = named;
   return {
-    old: {
-      ...side(
-        then,
-        await findCuts(
-          then,
-          before.map((word) => shortest(then, resolve(host.cwd, word))),
-        ),
-        rev,
-        `${rev}:`,
-      ),
-      single,
-    },
-    now: { ...side(host, await findCuts(host, [...after, ...nowhere]), 'now', ''), single, present: true },
+    old: await thenOf(host, rev, named),
+    now: { ...side(host, await findCuts(host, after), 'now', ''), single, present: true },
   };
 }
 

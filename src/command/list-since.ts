@@ -10,7 +10,7 @@ import type { Found } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { feetAndFrames, secondsAndFrames } from '../shot/time-notation.js';
 import { plural } from '../words/number-format.js';
-import { reportFinding, sinceOf } from './comparison.js';
+import { pastOf, reportFinding } from './comparison.js';
 import { againstBudget } from './list-table.js';
 import { type Column, oneLine, textTable } from './terminal-table.js';
 
@@ -23,7 +23,7 @@ export async function countSince(
   nowList: CutList,
   of: (found: Found) => ListOf,
 ): Promise<ListSince> {
-  const { old } = await sinceOf(host, revision, files);
+  const old = await pastOf(host, revision, files);
   reportFinding(old, reporter);
   if (old.found.jobs.length === 0)
     throw new UsageError('option-value', revision, { variant: 'revision-without-cuts', revision });

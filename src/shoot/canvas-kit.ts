@@ -1,9 +1,9 @@
 /** The package that paints in Node. It is optional, and loaded only by what needs it. */
 
-import type { Canvas, Image, SKRSContext2D } from '@napi-rs/canvas';
+import type { Canvas, Image } from '@napi-rs/canvas';
 import type { Host } from '../host/host.js';
 
-export type { Canvas, SKRSContext2D } from '@napi-rs/canvas';
+export type { Canvas } from '@napi-rs/canvas';
 /** What it draws. */
 export type Drawn = Canvas | Image;
 
@@ -34,5 +34,3 @@ export function openCanvas(host: Host): CanvasKit | null {
     family: GlobalFonts.has(FAMILY) ? FAMILY : 'sans-serif',
   };
 }
-
-export type Context = SKRSContext2D;
