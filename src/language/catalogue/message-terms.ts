@@ -12,6 +12,7 @@ export type Expected =
   | 'quoted-words'
   | 'scene-number'
   | 'direction'
+  | 'side'
   | 'way'
   | 'scale-on-frame'
   | 'field-on-frame'

@@ -59,7 +59,7 @@ export const lightStatements: readonly StatementRule[] = [
     const towards = dsl.RULE('wipeDirection', (): WipeDirection => {
       const token = dsl.OR({
         DEF: WIPE_DIRECTIONS.map(({ kind }) => ({ ALT: () => dsl.CONSUME(kind) })),
-        ERR_MSG: 'direction',
+        ERR_MSG: 'side',
       });
       return dsl.ACTION(() => WIPE_DIRECTIONS.find(({ kind }) => tokenMatcher(token, kind))!.text);
     });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { bare, readOne } from '../read-text.js';
+import { plain } from '../report/read-report.js';
 
 describe('a field', () => {
   const field = (text: string) => bare(readOne('field', `field A ${text}`));
@@ -35,6 +36,16 @@ describe('light', () => {
       white: { start: 9, end: 14 },
     });
     expect(readOne('fade', 'fade out 1..24 white').white).not.toBeNull();
+  });
+
+  test('wipes to a side, and opens about a place or the middle', () => {
+    expect(readOne('wipe', 'wipe in up 1..18')).toMatchObject({ way: 'in', towards: 'up' });
+    expect(readOne('iris', 'iris out 1..18 at 40,-10').at).toMatchObject({ xMm: 40, yMm: -10 });
+    expect(readOne('iris', 'iris out 1..').at).toBeNull();
+    // An edge goes to a side; an angle is what a pull may have.
+    expect(plain('wipe out 30deg 1..24')).toContain(
+      'where a direction (left, right, up or down) should stand',
+    );
   });
 
   test('fades from a mark that is called white', () => {

@@ -27,6 +27,7 @@ const expected: Readonly<Record<Expected, string>> = {
   'quoted-words': 'the words in quotes',
   'scene-number': 'a number such as 3 or 3B',
   direction: 'a direction (left, right, up, down or an angle such as 30deg)',
+  side: 'a direction (left, right, up or down)',
   way: 'a speed or a distance such as 1.2mm/f or 95mm',
   'scale-on-frame': 'a size such as 100%@1',
   'field-on-frame': 'a field such as A@1',

@@ -28,6 +28,7 @@ const expected: Readonly<Record<Expected, string>> = {
   'quoted-words': '引用符で囲んだ言葉',
   'scene-number': 'シーン番号（3、3B など）',
   direction: '方向（left、right、up、down、または 30deg などの角度）',
+  side: '方向（left、right、up、down）',
   way: '速さか距離（1.2mm/f、95mm など）',
   'scale-on-frame': '倍率とコマ（100%@1 など）',
   'field-on-frame': 'フレームとコマ（A@1 など）',
