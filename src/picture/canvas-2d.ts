@@ -26,6 +26,7 @@ export interface Canvas2D<I> {
   rect(x: number, y: number, width: number, height: number): void;
   clip(): void;
   stroke(): void;
+  clearRect(x: number, y: number, width: number, height: number): void;
   fillRect(x: number, y: number, width: number, height: number): void;
   strokeRect(x: number, y: number, width: number, height: number): void;
   fillText(text: string, x: number, y: number): void;

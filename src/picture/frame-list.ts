@@ -34,6 +34,7 @@ export function pictureOf({ shot, levels, camera }: SolvedShot): CutPicture {
       placement: camera.placement.get(solved.name)!,
       exposures: light.filter((one) => one.kind === 'expose' && one.levels.includes(solved.name)),
       glows: light.filter((one) => one.kind === 'glow' && one.levels.includes(solved.name)),
+      hides: level.masks.map((name) => levels.findIndex((one) => one.name === name)),
     };
   });
   const frames = camera.frames.map((seen): PictureFrame => {
@@ -95,16 +96,15 @@ interface LevelSource {
   readonly placement: readonly PlacementFrame[];
   readonly exposures: readonly Light[];
   readonly glows: readonly Light[];
+  readonly hides: readonly number[];
 }
 
 function layerOf(
-  { index, level, solved, placement, exposures, glows }: LevelSource,
+  { index, level, solved, placement, exposures, glows, hides }: LevelSource,
   seen: CameraFrame,
   standard: number,
 ): PictureLayer | null {
   const { frame } = seen;
-  // A mask is no picture; what it hides is shown whole.
-  if (level.masks.length > 0) return null;
   const shown = solved.timed ? solved.exposures[frame - 1] : null;
   if (shown?.kind === 'empty' || shown === undefined) return null;
   return {
@@ -113,6 +113,7 @@ function layerOf(
     matrix: matrixOf(placement[frame - 1]!, level.homeMm, seen, standard),
     opacity: exposureOn(exposures, frame),
     glow: glows.some(({ frames }) => frame >= frames.from && frame <= frames.to),
+    ...(hides.length > 0 ? { hides } : {}),
   };
 }
 

@@ -16,7 +16,10 @@ export interface PaintedDrawing<I> {
   readonly heightMm: number;
   /** Nothing of it is transparent: on a level its white is paper, and what lies below shows through. */
   readonly paper: boolean;
-  /** The drawing as light (see lit-drawing.ts), for frames on which light shines through it; null: it is painted as it is. */
+  /**
+   * The drawing as light (see lit-drawing.ts), where its paint alone is opaque: for frames on which light shines through it, and
+   * for masks; null: neither was asked for.
+   */
   readonly lit: I | null;
 }
 
@@ -28,6 +31,8 @@ export interface PaintOptions<I> {
   readonly family: string;
   /** `level`: its place in the stack. Null: nothing is drawn yet. */
   readonly drawing: (level: number, number: number | null) => Drawing<I> | null;
+  /** Another canvas of the same size, for as long as one layer is painted: what masks hide is cut out there. */
+  readonly scratch: () => { readonly context: Canvas2D<I>; readonly image: I };
   /** In a dissolve the neighbour is painted, too: by the caller (`blend`). Otherwise the cut alone fades. */
   readonly dissolved?: boolean;
 }
@@ -53,7 +58,13 @@ export function paintFrame<I>(
   canvas.imageSmoothingEnabled = true;
   // With steps of half the size between; `high` takes three times as long and shows no difference on scans that were made smaller before.
   canvas.imageSmoothingQuality = 'medium';
-  for (const layer of frame.layers) paintLayer(canvas, cut, layer, place, options);
+  const masks = frame.layers.filter(({ hides }) => hides);
+  for (const layer of frame.layers) {
+    if (layer.hides) continue;
+    const over = masks.filter(({ hides }) => hides!.includes(layer.level));
+    if (over.length === 0) paintLayer(canvas, cut, layer, place, options);
+    else paintMasked(canvas, cut, layer, over, place, options);
+  }
   plain(canvas);
   if (frame.opening) close(canvas, frame.opening, place);
   veil(canvas, '#000', frame.black, options);
@@ -138,41 +149,104 @@ export function fieldOn(
 
 const FLIP: Matrix = [1, 0, 0, -1, 0, 0];
 
+/** How paint lies on what is below: of all but the lowest background paper is transparent. */
+function manner<I>(
+  { levels }: CutPicture,
+  index: number,
+  found: Drawing<I> | null,
+  lit: boolean,
+): 'multiply' | 'source-over' {
+  const ground = index === 0 && levels[index]!.background;
+  const paper = found?.kind === 'picture' ? found.paper : true;
+  return paper && !ground && !lit ? 'multiply' : 'source-over';
+}
+
+/** A layer less what lies under the paint of masks. A mask that is not drawn yet hides nothing. */
+function paintMasked<I>(
+  canvas: Canvas2D<I>,
+  cut: CutPicture,
+  layer: PictureLayer,
+  masks: readonly PictureLayer[],
+  place: ReturnType<typeof fieldOn>,
+  options: PaintOptions<I>,
+): void {
+  const { width, height, drawing } = options;
+  const { context, image } = options.scratch();
+  context.save();
+  plain(context);
+  context.clearRect(0, 0, width, height);
+  context.imageSmoothingEnabled = true;
+  context.imageSmoothingQuality = 'medium';
+  paintLayer(context, cut, layer, place, options);
+  for (const mask of masks) {
+    const found = drawing(mask.level, mask.number);
+    if (found?.kind !== 'picture') continue;
+    context.globalCompositeOperation = 'destination-out';
+    context.globalAlpha = 1;
+    paintCopies(context, cut, mask, place, found, found.lit ?? found.image);
+  }
+  context.restore();
+  plain(canvas);
+  const found = drawing(layer.level, layer.number);
+  const lit = layer.glow && found?.kind === 'picture' && found.lit !== null;
+  canvas.globalCompositeOperation = manner(cut, layer.level, found, lit);
+  canvas.drawImage(image, 0, 0, width, height);
+}
+
 function paintLayer<I>(
   canvas: Canvas2D<I>,
   cut: CutPicture,
-  { level: index, number, matrix, opacity, glow }: PictureLayer,
+  layer: PictureLayer,
   place: ReturnType<typeof fieldOn>,
   { drawing, family }: PaintOptions<I>,
 ): void {
-  const level = cut.levels[index]!;
-  const onCanvas = after(after(place.matrix, matrix), FLIP);
-  const back = inverse(matrix);
-  if (!back || opacity <= 0) return;
-  const { widthMm, heightMm } = cut.field;
-  const field = { left: -widthMm / 2, right: widthMm / 2, bottom: -heightMm / 2, top: heightMm / 2 };
-  const seen = boxAfter(back, field);
-  const found = drawing(index, number);
+  const { level, number, opacity, glow } = layer;
+  const view = viewOf(cut, layer, place);
+  if (!view || opacity <= 0) return;
+  const found = drawing(level, number);
   canvas.globalAlpha = opacity;
   if (found?.kind !== 'picture') {
     const fault = found?.fault ?? null;
-    paintPlaceholder(canvas, cut, { level: index, number, glow, fault }, { matrix: onCanvas, seen, family });
+    paintPlaceholder(canvas, cut, { level, number, glow, fault }, { ...view, family });
     return;
   }
-  canvas.setTransform(...onCanvas);
   const lit = glow ? found.lit : null;
-  // The lowest background is what all stands on; of everything else paper is transparent.
-  const ground = index === 0 && level.background;
-  canvas.globalCompositeOperation = found.paper && !ground && !lit ? 'multiply' : 'source-over';
+  canvas.globalCompositeOperation = manner(cut, level, found, lit !== null);
   if (lit) {
     canvas.shadowColor = '#ffb000';
     canvas.shadowBlur = place.width / 60;
   }
-  const { widthMm: w, heightMm: h } = found;
-  for (const { x, y } of copies(level.loop, seen, w, h))
-    canvas.drawImage(lit ?? found.image, x - w / 2, -y - h / 2, w, h);
+  paintCopies(canvas, cut, layer, place, found, lit ?? found.image);
   canvas.shadowBlur = 0;
   canvas.shadowColor = 'transparent';
+}
+
+/** Where a layer's artwork lies on the canvas, and what of it the field shows; null: nothing, it is seen edge on. */
+function viewOf(
+  { field: { widthMm, heightMm } }: CutPicture,
+  { matrix }: PictureLayer,
+  place: ReturnType<typeof fieldOn>,
+): { readonly matrix: Matrix; readonly seen: Box } | null {
+  const back = inverse(matrix);
+  if (!back) return null;
+  const field = { left: -widthMm / 2, right: widthMm / 2, bottom: -heightMm / 2, top: heightMm / 2 };
+  return { matrix: after(after(place.matrix, matrix), FLIP), seen: boxAfter(back, field) };
+}
+
+/** A drawing in its place, once or along its loop. */
+function paintCopies<I>(
+  canvas: Canvas2D<I>,
+  cut: CutPicture,
+  layer: PictureLayer,
+  place: ReturnType<typeof fieldOn>,
+  { widthMm, heightMm }: PaintedDrawing<I>,
+  image: I,
+): void {
+  const view = viewOf(cut, layer, place);
+  if (!view) return;
+  canvas.setTransform(...view.matrix);
+  for (const { x, y } of copies(cut.levels[layer.level]!.loop, view.seen, widthMm, heightMm))
+    canvas.drawImage(image, x - widthMm / 2, -y - heightMm / 2, widthMm, heightMm);
 }
 
 /** A field that is further than this from its loop's painted length is a slip. */

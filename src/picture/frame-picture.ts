@@ -72,6 +72,8 @@ export interface PictureLayer {
   readonly opacity: number;
   /** Light shines through it. */
   readonly glow: boolean;
+  /** It is a mask: what of these levels, by their places, lies under its paint is not seen, and itself is not seen either. */
+  readonly hides?: readonly number[];
 }
 
 /** `[a, b, c, d, e, f]`: a point (x, y) comes to (a x + c y + e, b x + d y + f), as on a canvas. */

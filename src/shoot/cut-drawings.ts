@@ -64,7 +64,7 @@ export class CutDrawings {
   readonly missing = new Set<string>();
   private readonly shown = new Map<string, Drawing<Drawn> | null>();
   private readonly scales: readonly number[];
-  private readonly glows: ReadonlySet<number>;
+  private readonly asLight: ReadonlySet<number>;
 
   /** `pixelsAMm`: of the picture, at the scale of the standard field. */
   constructor(
@@ -87,7 +87,7 @@ export class CutDrawings {
         .filter((layer) => layer.level === level)
         .reduce((most, { matrix: [a, b] }) => Math.max(most, Math.hypot(a, b) * pixelsAMm), 0),
     );
-    this.glows = new Set(layers.filter(({ glow }) => glow).map(({ level }) => level));
+    this.asLight = new Set(layers.filter(({ glow, hides }) => glow || hides).map(({ level }) => level));
   }
 
   /** Reads what a frame shows; then `drawing` has it, until the next frame is prepared. */
@@ -129,6 +129,6 @@ export class CutDrawings {
     const { settings } = this.source.solved.shot;
     // Rounded, so that cuts that show a level nearly alike share what was read.
     const pixelsAMm = 2 ** (Math.ceil(Math.log2(Math.max(1e-3, this.scales[level]!)) * 4) / 4);
-    return { dpi: settings.scanDpi, pixelsAMm, glow: this.glows.has(level) };
+    return { dpi: settings.scanDpi, pixelsAMm, asLight: this.asLight.has(level) };
   }
 }

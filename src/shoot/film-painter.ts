@@ -30,6 +30,8 @@ export interface FilmLook {
 export class FilmPainter {
   private readonly base: Canvas;
   private readonly other: Canvas;
+  /** Made where a mask first asks for it. */
+  private scratch: Canvas | null = null;
   /** By turns: while one is written the next is painted. */
   private readonly finished: readonly [Canvas, Canvas];
   private turn = 0;
@@ -96,6 +98,10 @@ export class FilmPainter {
       height: this.look.height,
       family: this.kit.family,
       drawing: drawings.drawing,
+      scratch: () => {
+        this.scratch ??= this.kit.createCanvas(this.look.width, this.look.height);
+        return { context: this.scratch.getContext('2d'), image: this.scratch };
+      },
       dissolved,
     });
   }

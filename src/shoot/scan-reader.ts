@@ -30,8 +30,8 @@ export interface ReadingOptions {
   readonly dpi: number;
   /** The most pixels a millimetre of the artwork that any frame shows: what is finer is made smaller once. */
   readonly pixelsAMm: number;
-  /** Whether light shines through it on some frame. */
-  readonly glow: boolean;
+  /** Whether it is asked for as light, too: light shines through it on some frame, or it is a mask. */
+  readonly asLight: boolean;
 }
 
 const LARGEST_FILE_BYTES = 512 * 1024 * 1024;
@@ -81,7 +81,7 @@ function prepared(
   kit: CanvasKit,
   image: Drawn,
   header: ScanHeader,
-  { dpi, pixelsAMm, glow }: ReadingOptions,
+  { dpi, pixelsAMm, asLight }: ReadingOptions,
 ): ScanReading {
   const density = header.dpi ?? { x: dpi, y: dpi };
   // A camera notes in the file how it was held, and the library turns the picture by that.
@@ -93,7 +93,7 @@ function prepared(
   const finer = image.width > wanted.width * 1.5 && image.height > wanted.height * 1.5;
   const shown = finer ? resized(kit, image, wanted.width, wanted.height) : image;
   const paper = !header.alpha || opacityOf(kit, image).least > 250;
-  const lit = glow ? (paper ? light(kit, shown) : shown) : null;
+  const lit = asLight ? (paper ? light(kit, shown) : shown) : null;
   const pixels = shown.width * shown.height * (lit && lit !== shown ? 2 : 1);
   return {
     kind: 'picture',

@@ -101,6 +101,17 @@ describe('the layers of a frame', () => {
   });
 });
 
+describe('a mask', () => {
+  it('says which levels it hides, on frames on which it has a drawing', () => {
+    const cut = cutOf('time 1+0\nstack BG A B C\nlevel C masks A,B\nA: 1..\nB: 1..\nC: x:6 1:6 x..\n');
+    const hides = cut.frames.map(({ layers }) => layers.flatMap((layer) => layer.hides ?? []));
+    expect(hides[5]).toEqual([]);
+    expect(hides[6]).toEqual([1, 2]);
+    expect(hides[12]).toEqual([]);
+    expect(cut.frames[6]!.layers.filter((layer) => layer.hides)).toMatchObject([{ level: 3, number: 1 }]);
+  });
+});
+
 describe('the light of a frame', () => {
   const black = (body: string) => cutOf(`time 1+0\n${body}`).frames.map((frame) => frame.black);
 

@@ -8,6 +8,7 @@ import { type Drawing, fieldOn, paintFrame } from '../../src/picture/frame-paint
 import { compileText } from '../compile.js';
 import { MOVING_CUTS } from './moving-cuts.js';
 import { findMark, type MarkColour, type Marks, registrationDrawing } from './registration-scans.js';
+import { scratch } from './scratch-canvas.js';
 
 const SIZE = { width: 960, height: 540 };
 /** Further from the edge than a mark is large, so that all of it is in the picture. */
@@ -34,6 +35,7 @@ test.each(MOVING_CUTS)('%s: marks are within half a pixel of where the solver sa
     paintFrame(context, cut, frame, {
       ...SIZE,
       family: 'sans-serif',
+      scratch: scratch(SIZE),
       drawing: (level, number) => scans[`${level} ${number}`] ?? null,
     });
     const expected = frame.layers.flatMap(({ level, number, matrix }) =>

@@ -4,6 +4,7 @@ import { pictureOf } from '../../src/picture/frame-list.js';
 import { blend, type Drawing, fieldOn, paintFrame } from '../../src/picture/frame-painter.js';
 import { compileText } from '../compile.js';
 import { findMark, registrationDrawing } from './registration-scans.js';
+import { scratch } from './scratch-canvas.js';
 
 const SIZE = { width: 254, height: 142 };
 
@@ -29,6 +30,7 @@ function painted(
     width,
     height,
     family: 'sans-serif',
+    scratch: scratch({ width, height }),
     drawing: (level, number) => drawings[`${cut.levels[level]!.name}${number ?? ''}`] ?? null,
   });
   const at = (x: number, y: number): number[] => [
@@ -73,6 +75,45 @@ describe('what lies upon what', () => {
   });
 });
 
+describe('a mask', () => {
+  const BODY = 'stack BG A B C\nlevel C masks A\nA: 1..\nB: 1..\nC: 1:12 x..\n';
+  const drawings = {
+    BG: plainSheet('#ff8000', true),
+    A1: plainSheet('#0000ff', false),
+    B1: plainSheet('#00ff00', false, 60, 60),
+    C1: plainSheet('#000000', false, 100, 200),
+  };
+
+  it('leaves nothing of the levels that it names under its paint, and all of the others; itself it is not seen', () => {
+    const { at } = painted(BODY, 1, drawings);
+    expect(at(90, 0)).toEqual([0, 0, 255]);
+    expect(at(40, 0)).toEqual([255, 128, 0]);
+    expect(at(0, 0)).toEqual([0, 255, 0]);
+  });
+
+  it('hides nothing on frames on which it has no drawing, or none yet', () => {
+    expect(painted(BODY, 13, drawings).at(40, 0)).toEqual([0, 0, 255]);
+    const { C1: _, ...undrawn } = drawings;
+    expect(painted(BODY, 1, undrawn).at(40, 0)).toEqual([0, 0, 255]);
+  });
+
+  it('goes with its own move, and what it hides with its own', () => {
+    const moves = 'slide C 60,0 1..12\n';
+    expect(painted(`${BODY}${moves}`, 12, drawings).at(40, 0)).toEqual([255, 128, 0]);
+    expect(painted(`${BODY}${moves}`, 12, drawings).at(-40, 0)).toEqual([0, 0, 255]);
+  });
+
+  it('on paper hides with its ink alone, and lines on paper still let be seen what lies below', () => {
+    const ink = plainSheet('#000000', false, 100, 200) as Extract<Drawing<Canvas>, { kind: 'picture' }>;
+    const onPaper = { ...(plainSheet('#ffffff', true) as typeof ink), lit: ink.image, widthMm: 100 };
+    const grey = { ...drawings, A1: plainSheet('#808080', true), C1: onPaper };
+    const { at } = painted(BODY, 1, grey);
+    expect(at(40, 0)).toEqual([255, 128, 0]);
+    expect(at(90, 0)[0]).toBeCloseTo(128, -1);
+    expect(at(90, 0)[2]).toBe(0);
+  });
+});
+
 describe('the light', () => {
   const white = { BG: plainSheet('#fff', true) };
   it('fades to black and to white', () => {
@@ -89,6 +130,7 @@ describe('the light', () => {
     paintFrame(context, cut, cut.frames[23]!, {
       ...SIZE,
       family: 'sans-serif',
+      scratch: scratch(SIZE),
       drawing: () => white.BG,
       dissolved: true,
     });
@@ -137,7 +179,12 @@ describe('the field', () => {
     context.setTransform(2, 0, 0, 2, 5, 5);
     const before = { ...context.getTransform() };
     const cut = pictureOf(compileText(`cut 1\ntime 1+0\n${A}`).solved!);
-    paintFrame(context, cut, cut.frames[0]!, { ...SIZE, family: 'sans-serif', drawing: () => null });
+    paintFrame(context, cut, cut.frames[0]!, {
+      ...SIZE,
+      family: 'sans-serif',
+      scratch: scratch(SIZE),
+      drawing: () => null,
+    });
     expect({ ...context.getTransform() }).toEqual(before);
     expect(context.globalCompositeOperation).toBe('source-over');
   });

@@ -40,7 +40,12 @@ function noted(body: string, frame: number, drawing: Drawing<never> | null = nul
     set: (target, key, value) => Reflect.set(target, key, value),
   }) as unknown as Canvas2D<never>;
   const cut = pictureOf(compileText(`cut 1\ntime 1+0\n${body}`).solved!);
-  paintFrame(spy, cut, cut.frames[frame - 1]!, { ...SIZE, family: 'sans-serif', drawing: () => drawing });
+  paintFrame(spy, cut, cut.frames[frame - 1]!, {
+    ...SIZE,
+    family: 'sans-serif',
+    scratch: () => ({ context: spy, image: undefined as never }),
+    drawing: () => drawing,
+  });
   return { written, rows, context };
 }
 

@@ -5,7 +5,7 @@ import { openCanvas } from '../../src/shoot/canvas-kit.js';
 import { readScan, type ScanReading } from '../../src/shoot/scan-reader.js';
 import { withDensity } from '../picture/png-density.js';
 
-const OPTIONS = { dpi: 100, pixelsAMm: 100, glow: false };
+const OPTIONS = { dpi: 100, pixelsAMm: 100, asLight: false };
 type Options = typeof OPTIONS;
 
 /** A PNG or another picture: white, with a black half; or with nothing behind the half. */
@@ -71,7 +71,7 @@ describe('a scan', () => {
   });
 
   it('has its light where light shines through it: ink is bright, paper dark', async () => {
-    const { lit } = drawingOf(await read(encoded('image/png'), { glow: true }));
+    const { lit } = drawingOf(await read(encoded('image/png'), { asLight: true }));
     const canvas = createCanvas(100, 50);
     const context = canvas.getContext('2d');
     context.drawImage(lit!, 0, 0);

@@ -12,6 +12,7 @@ const LONGEST = 1280;
 export class FilmCanvas {
   private readonly scans: ScanImages;
   private readonly other = document.createElement('canvas');
+  private readonly scratch = document.createElement('canvas');
   /** What is painted; '' where that has to be painted anew in any case. */
   private painted = '';
   private asked: { readonly film: Film; readonly frame: number } | null = null;
@@ -91,6 +92,11 @@ export class FilmCanvas {
       height: canvas.height,
       family: 'sheet, sans-serif',
       drawing: this.scans.of(loaded),
+      scratch: () => {
+        const { width, height } = canvas;
+        Object.assign(this.scratch, { width, height });
+        return { context: this.scratch.getContext('2d') as never, image: this.scratch };
+      },
       dissolved,
     });
   }

@@ -51,7 +51,7 @@ export class ScanImages {
     const most = Math.max(...own.map(({ matrix: [a, b] }) => Math.hypot(a, b)));
     // Rounded, so that a window that is made a little larger does not fetch everything again.
     const scale = 2 ** (Math.ceil(Math.log2(Math.max(1e-3, most * this.pixelsAMm(loaded))) * 2) / 2);
-    const lit = own.some(({ glow }) => glow);
+    const lit = own.some(({ glow, hides }) => glow || hides !== undefined);
     const key = `${drawing.stamp} ${scale} ${lit}`;
     const known = this.known.get(key) ?? this.ask(loaded, drawing, { key, scale, lit });
     this.known.delete(key);
@@ -105,7 +105,7 @@ async function readScan(
   address: string,
   scanDpi: number,
   scale: number,
-  glow: boolean,
+  asLight: boolean,
 ): Promise<Extract<Drawing<ImageBitmap>, { kind: 'picture' }> | null> {
   const answer = await fetch(address).catch(() => null);
   const bytes = answer?.ok ? await answer.arrayBuffer() : null;
@@ -124,7 +124,7 @@ async function readScan(
   const image = await createImageBitmap(blob, size).catch(() => null);
   if (!image) return null;
   const paper = !header.alpha || leastOpacity(image) > 250;
-  const lit = glow ? (paper ? await light(image) : image) : null;
+  const lit = asLight ? (paper ? await light(image) : image) : null;
   return { kind: 'picture', image, widthMm, heightMm, paper, lit };
 }
 

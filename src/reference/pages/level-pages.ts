@@ -37,7 +37,7 @@ export const levelPages: Readonly<Record<string, StatementPage>> = {
       ],
       [
         'masks B',
-        'it is a mask: what of level B lies under its paint is not seen. Said over the columns of both and in the memo. Films and the live view leave the mask out and show B whole',
+        'it is a mask: what of level B lies under its paint is not seen. Said over the columns of both and in the memo. Films and the live view cut it out of B once the mask has a scan',
       ],
       ['reuse 8/C', 'its drawings are those of level C of cut 8, with their names and numbers'],
       [
