@@ -5,6 +5,7 @@ import { eachCut, findAll } from '../episode/batch.js';
 import { cutNumberOf, type Episode } from '../episode/episode.js';
 import { PROGRESS_FILE } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
+import { snapshot } from '../host/overlay-host.js';
 import { type CommandContext, examples, type ReportOptions, withReport } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
 import { remembering } from './rewrite-input.js';
@@ -32,7 +33,7 @@ export function define(command: Command, context: CommandContext): Command {
     )
     .action(async (files: string[], options: CheckOptions) => {
       const fixes = options.fix || options.diff;
-      let host = fixes ? await remembering(context.host, files) : context.host;
+      let host = fixes ? await remembering(context.host, files) : snapshot(context.host);
       const reporter = new ConsoleReporter(host, options.format, options.strict === true);
       const found = await findAll(host, reporter, files);
       if (fixes) {

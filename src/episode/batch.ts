@@ -7,6 +7,8 @@ import type { Settings } from '../shot/settings.js';
 import { type Compiled, compile } from './compile-cut.js';
 import { cutKey, type Episode, type EpisodeCache, newEpisodeCache } from './episode.js';
 import { type Found, findCuts, type Job } from './find-cuts.js';
+import { keepLent } from './reused-levels.js';
+import { storyOf } from './story.js';
 
 /** From here on a run takes long enough for its memory to matter. */
 const MANY = 100;
@@ -72,6 +74,8 @@ export async function eachCut(
       const bytes = job.path === null ? { bytes: await host.standardInput() } : {};
       const compiled = compile(host, job.path, job.episode, { name: job.name, cache, ...bytes });
       const { sources } = compiled;
+      if (job.path !== null && found.whole.includes(job.episode))
+        keepLent(compiled, job.path, storyOf(host, job.episode, cache)!, cache);
       sink.report(compiled.diagnostics, sources);
       sink.report(numbers.meet(compiled, job.episode), sources);
       if (!compiled.house) cuts += 1;

@@ -15,6 +15,7 @@ import type { Settings } from '../shot/settings.js';
 import type { Shot } from '../shot/shot.js';
 import { solve } from '../solve/solve-shot.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
+import type { TrackSound } from '../sound/track-sound.js';
 import type { CutCache } from './cut-cache.js';
 import { shotLimits, textLimits, treeGlyphs, treeLimits } from './cut-limits.js';
 import { dictionaryOf } from './english-words.js';
@@ -24,7 +25,7 @@ import { unknownLineUps } from './line-ups.js';
 import { withTestedFixes } from './offered-fixes.js';
 import { checkOverlaps } from './overlaps.js';
 import { decode, readText } from './read-text.js';
-import { addedTwice, findReused, nothingReused, reusedInVain } from './reused-levels.js';
+import { addedTwice, findReused, nothingReused, type Reused, reusedInVain } from './reused-levels.js';
 import { scansOutside } from './scan-files.js';
 import { nothingAround, type Surroundings, storyOf, surroundingsOf } from './story.js';
 import { findTrack, soundDigest } from './track-file.js';
@@ -45,6 +46,8 @@ export interface Compiled {
   readonly diagnostics: readonly Diagnostic[];
   /** A short hash of all that the cut says, and of what other cuts add to its sheet. */
   readonly digest: string;
+  /** The same without what others add: what a level that they reuse hangs on. */
+  readonly ownDigest: () => string;
   /** What other cuts have to do with it. */
   readonly surroundings: Surroundings;
   /** Holds nothing but what other cuts use: there is nothing to print, and nothing wrong. */
@@ -85,6 +88,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
       trackPath: null,
       diagnostics: inOrder([...episode.diagnostics, ...read.diagnostics], sources),
       digest: '',
+      ownDigest: () => '',
       surroundings: nothingAround,
       house: false,
     };
@@ -99,7 +103,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     diagnostics.push(...treeGlyphs(tree, sources.get(tree.file) ?? ''));
   let shot: Shot | null = null;
   let solved: SolvedShot | null = null;
-  let digests: readonly string[] = [];
+  let digests: Reused['digests'] = [];
   let trackPath: string | null = null;
   const trees = [parsed.tree, ...used.trees];
   const large = treeLimits(trees);
@@ -150,6 +154,9 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     return tree && { tree, diagnostics };
   };
   const untested = source.trial || source.lends !== undefined;
+  const texts = [read.text, ...used.trees.map((tree) => sources.get(tree.file) ?? '')];
+  const artists = shot?.artists ?? [];
+  const own: OwnTexts = { texts, digests, sound: solved?.track?.sound ?? null };
   return {
     file,
     sources,
@@ -162,21 +169,12 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
       : withTestedFixes({ tree: parsed.tree, diagnostics: found }, withoutMark(read.text), tried),
     // Only what is printed or lent has use for these two.
     get digest() {
-      const sound = solved?.track?.sound;
-      const heard = sound ? [soundDigest(sound)] : [];
-      const texts = [
-        read.text,
-        ...used.trees.map((tree) => sources.get(tree.file) ?? ''),
-        ...digests,
-        ...heard,
-      ];
-      if (source.lends === undefined) {
-        const { neighbours, lent } = this.surroundings;
-        const { before, after } = neighbours;
-        if (before || after || lent.length > 0) texts.push(JSON.stringify([before, after, lent]));
-      }
-      return digest(texts, episode.settings, shot?.artists ?? []);
+      const { neighbours, lent } = this.surroundings;
+      const { before, after } = neighbours;
+      const around = before || after || lent.length > 0 ? [JSON.stringify([before, after, lent])] : [];
+      return digest([...allTexts(own), ...around], episode.settings, artists);
     },
+    ownDigest: ownDigestOf(own, episode.settings, artists),
     get surroundings() {
       surroundings ??= shot ? surroundingsOf(host, path, shot, episode, cache) : nothingAround;
       return surroundings;
@@ -227,6 +225,26 @@ export function digest(texts: readonly string[], settings: Settings, artists: re
   for (const text of texts) add(text);
   add(JSON.stringify([MEANING.map((key) => settings[key]), artists]));
   return hash.digest('hex').slice(0, 10);
+}
+
+/** What a cut hangs on that stands in its own text, in those that it uses, and in the cuts whose levels it reuses. */
+interface OwnTexts {
+  readonly texts: readonly string[];
+  readonly digests: Reused['digests'];
+  readonly sound: TrackSound | null;
+}
+
+function allTexts({ texts, digests, sound }: OwnTexts): readonly string[] {
+  return [...texts, ...digests.map((made) => made()), ...(sound ? [soundDigest(sound)] : [])];
+}
+
+/** A function of its own, which holds nothing of the cut but what it needs: it lives as long as a level that was lent. */
+function ownDigestOf(own: OwnTexts, settings: Settings, artists: readonly string[]): () => string {
+  let made: string | undefined;
+  return () => {
+    made ??= digest(allTexts(own), settings, artists);
+    return made;
+  };
 }
 
 // ---- `accept CODE "reason"`: warnings and hints of one cut that somebody has looked at

@@ -104,6 +104,8 @@ export interface EpisodeCache {
     string,
     { readonly text: string; readonly tree: Tree; readonly diagnostics: readonly Diagnostic[] }
   >;
+  /** Whether what is used lies where it may, by the folder of the user, the path as typed and the episode's folder. */
+  readonly reach: Map<string, boolean>;
   /** The cuts of an episode in story order, by the episode's folder. */
   readonly stories: Map<string, StoryOrder>;
   /** Levels that other cuts reuse, by `path` and level; or why there is none. */
@@ -114,11 +116,11 @@ export interface EpisodeCache {
 
 /** A level of another cut, with the text that it came from; or why there is none, and whether levels that reuse each other are why. */
 export type BorrowedLevel =
-  | { readonly level: SolvedLevel; readonly digest: string }
+  | { readonly level: SolvedLevel; readonly digest: () => string }
   | { readonly reason: NotLent; readonly round?: boolean };
 
 export function newEpisodeCache(): EpisodeCache {
-  return { files: new Map(), stories: new Map(), levels: new Map(), texts: new Map() };
+  return { files: new Map(), reach: new Map(), stories: new Map(), levels: new Map(), texts: new Map() };
 }
 
 /**

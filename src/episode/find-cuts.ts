@@ -7,7 +7,7 @@ import { type Diagnostic, diagnose, type Span } from '../language/diagnostic.js'
 import { nearest } from '../language/suggest.js';
 import type { Settings } from '../shot/settings.js';
 import { type Episode, noEpisode, overrideSettings, type Written } from './episode.js';
-import { filesOf, leadsOut } from './file-patterns.js';
+import { filesOf, isPattern, leadsOut } from './file-patterns.js';
 import { neighbours } from './read-text.js';
 
 /** The manifest's name. */
@@ -186,7 +186,8 @@ class Finder {
     const root = this.host.real(folder);
     for (const file of files) {
       const path = join(folder, file);
-      const kind = this.host.kind(path);
+      // What fits a pattern is a file.
+      const kind = isPattern(pattern) ? 'file' : this.host.kind(path);
       if (!lies(this.host.real(path), root)) outside(file);
       else if (kind === 'file') this.take(path, join(dirname(episode.file!), file), episode, false);
       else {

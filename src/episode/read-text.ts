@@ -17,6 +17,8 @@ export interface ReadText {
   readonly diagnostics: readonly Diagnostic[];
 }
 
+const utf8 = new TextDecoder('utf-8', { ignoreBOM: true });
+
 /**
  * Turns the bytes of the file that messages call `name` into text: without its byte-order mark, checked to be UTF-8 and
  * to hold no NUL.
@@ -39,7 +41,7 @@ export function decode(name: string, bytes: Uint8Array, largest = LARGEST_TEXT_B
   const wide = wideEncoding(bytes);
   if (wide !== null) return failed('wrong-encoding', '', 0, 0, { variant: 'other', encoding: wide });
   const body = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? bytes.subarray(3) : bytes;
-  const text = new TextDecoder('utf-8', { ignoreBOM: true }).decode(body);
+  const text = utf8.decode(body);
   const nul = text.indexOf('\0');
   if (nul >= 0) {
     const count = text.split('\0').length - 1;
@@ -47,7 +49,7 @@ export function decode(name: string, bytes: Uint8Array, largest = LARGEST_TEXT_B
   }
   const bad = firstInvalidByte(body);
   if (bad !== null) {
-    const start = new TextDecoder('utf-8', { ignoreBOM: true }).decode(body.subarray(0, bad)).length;
+    const start = utf8.decode(body.subarray(0, bad)).length;
     const byte = body[bad]!;
     const place = bad + (bytes.length - body.length) + 1;
     return failed('wrong-encoding', text, start, start + 1, { variant: 'byte', place, byte });
@@ -66,8 +68,9 @@ export function readText(
   more: { from?: Span; missing?: 'use-missing'; largest?: number } = {},
 ): ReadText {
   const span = more.from ?? { file: name, start: 0, end: 0 };
-  const kind = host.kind(path);
-  if (kind === 'none') {
+  const reading = host.read(path);
+  if (reading.ok) return decode(name, reading.value, more.largest);
+  if (host.kind(path) === 'none') {
     const offer = nearest(basename(path), neighbours(host, path));
     return {
       text: '',
@@ -81,8 +84,6 @@ export function readText(
       ],
     };
   }
-  const reading = kind === 'folder' ? { ok: false as const, reason: 'is a folder' } : host.read(path);
-  if (reading.ok) return decode(name, reading.value, more.largest);
   const problem =
     reading.reason === TOO_LARGE
       ? diagnose('file-too-large', span, { file: name, bytes: more.largest ?? LARGEST_TEXT_BYTES })

@@ -11,8 +11,8 @@ import type { Borrowed, StoryCut, StoryOrder } from './story.js';
 export interface Reused {
   /** For levels of the shot that reuse one: that level, solved. */
   readonly levels: ReadonlyMap<string, SolvedLevel>;
-  /** Hashes of the cuts that they come from. */
-  readonly digests: readonly string[];
+  /** Hashes of the cuts that they come from, made when they are asked for. */
+  readonly digests: readonly (() => string)[];
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -33,7 +33,7 @@ export function findReused(
   others: (path: string, level: string) => Compiled,
 ): Reused {
   const levels = new Map<string, SolvedLevel>();
-  const digests: string[] = [];
+  const digests: (() => string)[] = [];
   const diagnostics: Diagnostic[] = [];
 
   const lend = (level: Level, reuse: NonNullable<Level['reuse']>): BorrowedLevel => {
@@ -207,13 +207,35 @@ function follow(start: Borrowed, number: string, story: StoryOrder): Way {
   return { links, circle: null };
 }
 
-function borrow({ solved, shot, diagnostics, digest }: Compiled, cut: string, level: string): BorrowedLevel {
+/**
+ * Keeps the levels of a cut that others reuse, so that it is not compiled once more for them. `compiled`: as a cut of the story. One
+ * with errors, or which reuses levels itself, may lend something else than it shows, and is left to `findReused`.
+ */
+export function keepLent(
+  { solved, shot, diagnostics, ownDigest }: Compiled,
+  path: string,
+  story: StoryOrder,
+  cache: EpisodeCache,
+): void {
+  if (!solved || !shot || shot.levels.some(({ reuse }) => reuse) || hasErrors(diagnostics)) return;
+  if (story.find(shot.cut)?.path !== path) return;
+  for (const { level } of story.takenFrom(shot.cut)) {
+    const lent = solved.levels.find(({ name }) => name === level);
+    if (lent) cache.levels.set(JSON.stringify([path, level]), { level: lent, digest: ownDigest });
+  }
+}
+
+function borrow(
+  { solved, shot, diagnostics, ownDigest }: Compiled,
+  cut: string,
+  level: string,
+): BorrowedLevel {
   if (!solved || hasErrors(diagnostics)) return { reason: { why: 'errors', cut } };
   const found = solved.levels.find(({ name }) => name === level);
   const span = shot?.levels.find(({ name }) => name === level)?.reuse?.span;
   const lost = diagnostics.some((one) => one.code === 'reuse-unknown' && one.span.start === span?.start);
   if (lost) return { reason: { why: 'not-lent-either', cut, level } };
-  if (found) return { level: found, digest };
+  if (found) return { level: found, digest: ownDigest };
   const offer = nearest(
     level,
     solved.levels.map(({ name }) => name),

@@ -49,7 +49,10 @@ export function findUses(
       const folder = dirname(at);
       const target = resolve(folder, typed);
       const name = join(dirname(user.file), typed);
-      if (!isInReach(host, typed, folder, root)) {
+      const id = JSON.stringify([folder, typed, root]);
+      const inReach = cache.reach.get(id) ?? isInReach(host, typed, folder, root);
+      cache.reach.set(id, inReach);
+      if (!inReach) {
         diagnostics.push(diagnose('use-outside', span, { path: typed, inEpisode: root !== null }));
         continue;
       }

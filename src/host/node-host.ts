@@ -131,15 +131,23 @@ function statsOf(path: string): Stats | undefined {
   }
 }
 
+/** Nearly every cut is smaller: it is read into one buffer that serves for all of them, without asking for its size before. */
+const HEAD_BYTES = 32 * 1024;
+let head: Buffer | null = null;
+
 /** Pipes and devices (`<(…)`, `/dev/stdin`) say no size before they are read. */
 function read(path: string): Reading<Uint8Array> {
   const file = openSync(path, 'r');
   try {
-    const stats = fstatSync(file);
-    if (stats.isDirectory()) return refuse('is a folder');
-    if (stats.size > LARGEST_FILE) return refuse(TOO_LARGE);
-    const chunks: Uint8Array[] = [];
+    head ??= Buffer.allocUnsafeSlow(HEAD_BYTES);
     let length = 0;
+    for (let got = -1; got !== 0 && length < HEAD_BYTES; length += got)
+      got = readSync(file, head, length, HEAD_BYTES - length, null);
+    const begun = Buffer.from(head.subarray(0, length));
+    if (length < HEAD_BYTES) return done(begun);
+    const stats = fstatSync(file);
+    if (stats.size > LARGEST_FILE) return refuse(TOO_LARGE);
+    const chunks: Uint8Array[] = [begun];
     for (;;) {
       const chunk = Buffer.allocUnsafe(Math.max(stats.size - length, 0) + 4096);
       const got = readSync(file, chunk);

@@ -91,7 +91,7 @@ export class WatchedCuts {
     // Read beforehand, so that this cut is not taken for one that asked for all the others.
     storyOf(this.host, job.episode, this.cache);
     // What a cut uses is read for each, so that it is known who uses what.
-    const cache: EpisodeCache = { ...this.cache, files: new Map() };
+    const cache: EpisodeCache = { ...this.cache, files: new Map(), reach: new Map() };
     const compiled = compile(noting(this.host, asked), path, job.episode, { name: job.name, cache });
     const problemKeys = JSON.stringify(compiled.diagnostics.map(diagnosticKey));
     const { solved, diagnostics, house } = compiled;
@@ -107,7 +107,7 @@ export class WatchedCuts {
     const texts = new Map(
       [...sources].map(([name, text]) => [host.real(resolve(host.cwd, name)), text] as const),
     );
-    const cache: EpisodeCache = { ...this.cache, files: new Map() };
+    const cache: EpisodeCache = { ...this.cache, files: new Map(), reach: new Map() };
     storyOf(host, job.episode, this.cache);
     const compiled = compile(overlay(host, texts), job.path, job.episode, { name: job.name, cache });
     return { compiled, cache };

@@ -1,3 +1,4 @@
+import { basename } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { type DiagnosticSink, eachCut, findAll } from '../../src/episode/batch.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
@@ -44,6 +45,38 @@ describe('a run', () => {
       if (name === 'a.cut') throw new Error('a fault that was made');
     });
     expect([told, worked]).toEqual([['internal-fault a.cut'], ['a.cut', 'b.cut']]);
+  });
+
+  test('compiles a cut once, though others reuse its levels, and they are what they are by themselves', async () => {
+    const files = {
+      'episode.yaml': 'cuts: ["*.cut"]\n',
+      '1.cut': 'cut 1\ntime 1+0\nA: 1--2..\n',
+      '2.cut': 'cut 2\ntime 1+0\nlevel B reuse 1/A\nB: 2 3..\n',
+      '3.cut': 'cut 3\ntime 1+0\nlevel B reuse 4/A\nB: 2 3..\n',
+      '4.cut': 'cut 4\ntime 1+0\nA: 1--2 x\n',
+    };
+    const seen = async (args: readonly string[]) => {
+      const base = memoryHost(files);
+      const reads: string[] = [];
+      const read: MemoryHost['read'] = (path) => {
+        reads.push(basename(path));
+        return base.read(path);
+      };
+      const cuts = new Map<string, unknown>();
+      const host = { ...base, read };
+      await eachCut(host, { report() {} }, await findAll(host, { report() {} }, args), (compiled, job) => {
+        const { digest, diagnostics, solved } = compiled;
+        const drawings = solved!.levels.map((level) => level.drawings);
+        cuts.set(basename(job.name), { digest, told: diagnostics.map(({ code }) => code), drawings });
+      });
+      return { cuts, lent: reads.filter((name) => name === '1.cut').length };
+    };
+    const whole = await seen(['episode.yaml']);
+    for (const name of ['2.cut', '3.cut'])
+      expect((await seen([name])).cuts.get(name)).toEqual(whole.cuts.get(name));
+    // Once as a cut of the story, once by itself.
+    expect(whole.lent).toBe(2);
+    expect(whole.cuts.get('3.cut')).toMatchObject({ told: ['reuse-unknown'] });
   });
 
   test('reads standard input where that is meant', async () => {

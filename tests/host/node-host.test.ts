@@ -80,6 +80,19 @@ describe('the real host', () => {
     expect(nodeHost().now().toISOString()).toBe('2023-11-14T22:13:20.000Z');
   });
 
+  test.each([0, 1, 32767, 32768, 32769, 65537])(
+    'reads a file of %i bytes, and keeps it when it reads the next',
+    (length) => {
+      const host = nodeHost();
+      const written = Buffer.alloc(length, 'one ');
+      host.write(join(folder, 'a.cut'), written);
+      host.write(join(folder, 'b.cut'), Buffer.alloc(length, 'other'));
+      const read = host.read(join(folder, 'a.cut'));
+      host.read(join(folder, 'b.cut'));
+      expect(read.ok && Buffer.compare(read.value, written)).toBe(0);
+    },
+  );
+
   test('calls a timer when its time is up, unless it is cancelled', async () => {
     const host = nodeHost();
     const begun = host.elapsedMs();
