@@ -34,7 +34,7 @@ export function define(command: Command, context: CommandContext): Command {
       'after',
       `\nNothing is ever written over: where one of the files is there already, none is written.\n${examples(
         [
-          'cutwright new episode harbour --title "Harbour Lights"',
+          'cutwright new episode saltbox --title "Saltbox Winter"',
           'a folder with a manifest, a house file and cut 1',
         ],
         ['cutwright new cut 13', 'the next cut of this episode, one key a level'],

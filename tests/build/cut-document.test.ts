@@ -8,7 +8,7 @@ describe('the document', () => {
   let pdf: Looked;
 
   const built = async (...argv: string[]) => {
-    const host = memoryHost({ 'c.cut': LONG, 'episode.yaml': 'title: Harbour Lights\nepisode: 7\n' });
+    const host = memoryHost({ 'c.cut': LONG, 'episode.yaml': 'title: Saltbox Winter\nepisode: 7\n' });
     const { status, error } = await run(host, 'build', 'c.cut', ...argv);
     expect({ status, error: error.match(/error.*/) }).toEqual({ status: 0, error: null });
     return lookInto(host.files.get('/work/c.pdf')!, { texts: false });
@@ -20,7 +20,7 @@ describe('the document', () => {
 
   test('is titled, and names its author and language', () => {
     expect(pdf).toMatchObject({
-      title: 'Harbour Lights 7 · Cut 12 Rooftop & dusk',
+      title: 'Saltbox Winter 7 · Cut 12 Rooftop & dusk',
       author: 'M. Arai',
       language: 'en',
     });

@@ -17,7 +17,7 @@ const told = (text: string) =>
 const pointed = (text: string) => read(text).diagnostics.map(({ span }) => text.slice(span.start, span.end));
 
 const full = `
-title: Harbour Lights
+title: Saltbox Winter
 episode: 7
 convention: west
 labels: en
@@ -43,7 +43,7 @@ describe('a manifest', () => {
     const episode = read(full);
     expect(episode.diagnostics).toEqual([]);
     expect(episode.settings).toEqual({
-      title: 'Harbour Lights',
+      title: 'Saltbox Winter',
       episode: '7',
       convention: 'west',
       labels: 'en',
@@ -67,7 +67,7 @@ describe('a manifest', () => {
       ['汐見', ['12A']],
     ]);
     expect(episode.cuts!.map(({ text }) => text)).toEqual(['cuts/*.cut', 'extra/c99.cut']);
-    expect(episode.printed.map(({ text }) => text)).toEqual(['Harbour Lights', '7', 'M. Arai', '汐見']);
+    expect(episode.printed.map(({ text }) => text)).toEqual(['Saltbox Winter', '7', 'M. Arai', '汐見']);
   });
 
   test('may say nothing', () => {

@@ -9,8 +9,8 @@ const cut = (more = ''): string =>
 
 describe('heads', () => {
   it('say the cut, its time, scene, take and artist', () => {
-    const text = said(laid(cut(), { title: 'Harbour Lights', episode: '7' })[0]!);
-    for (const word of ['12A', '5 + 0', 'Harbour Lights', '“Rooftop, dusk”', '7', '3', '2', 'M. Arai'])
+    const text = said(laid(cut(), { title: 'Saltbox Winter', episode: '7' })[0]!);
+    for (const word of ['12A', '5 + 0', 'Saltbox Winter', '“Rooftop, dusk”', '7', '3', '2', 'M. Arai'])
       expect(text).toContain(word);
   });
 

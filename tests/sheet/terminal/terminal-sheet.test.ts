@@ -335,7 +335,7 @@ test('feet are told as well in the west', () => {
 });
 
 test('title and episode stand on one line', () => {
-  expect(head(CUT, { settings: { title: 'Harbour Lights', episode: '7' } })).toContain('Harbour Lights 7');
+  expect(head(CUT, { settings: { title: 'Saltbox Winter', episode: '7' } })).toContain('Saltbox Winter 7');
 });
 
 test('numbers that are missing, and levels that are reused, are told', () => {
