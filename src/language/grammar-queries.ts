@@ -1,6 +1,18 @@
 /** What the grammar itself tells: its rules as plain data, the words of a statement, what may come next where one is being typed. */
 
-import type { ISerializedGast, IToken } from 'chevrotain';
+import {
+  Alternation,
+  type Alternative,
+  type IProduction,
+  type ISerializedGast,
+  type IToken,
+  NonTerminal,
+  Option,
+  Repetition,
+  RepetitionMandatory,
+  Terminal,
+  tokenMatcher,
+} from 'chevrotain';
 import { theGrammar } from './grammar.js';
 import { foldCharacters, splitStatements, tokenize } from './lexer.js';
 import { startsTimeline } from './statement-reader.js';
@@ -146,12 +158,50 @@ export function statementAtCursor(text: string, cursor: number): StatementAtCurs
   return { entry, tokens, from, quoted, start: piece.start };
 }
 
-/** Every kind of token that may follow; [] where the tokens do not fit the statement. */
+/** What is left to be read of a statement, piece by piece; `rules`: those that the piece stands in, outermost first. */
+interface Rest {
+  readonly piece: IProduction;
+  readonly rules: readonly string[];
+  readonly next: Rest | null;
+}
+
+function before(next: Rest | null, pieces: readonly IProduction[], rules: readonly string[]): Rest | null {
+  return pieces.reduceRight<Rest | null>((rest, piece) => ({ piece, rules, next: rest }), next);
+}
+
+/**
+ * Every kind of token that may follow; [] where the tokens do not fit the statement. The parser never goes back, so of ways that part
+ * before the last token only the first that reads them all counts.
+ */
 export function nextTokens(entry: StatementRule, tokens: readonly IToken[]): NextToken[] {
   const found = new Map<string, NextToken>();
-  for (const { nextTokenType, ruleStack } of theGrammar().computeContentAssist(entry.rule, [...tokens])) {
-    const next = { kind: nextTokenType.name, rules: ruleStack };
-    found.set(`${next.kind} ${ruleStack.join(' ')}`, next);
+  const { definition } = theGrammar().getGAstProductions()[entry.rule]!;
+  // Those that are still to be tried, the first of them last.
+  const ways = [{ read: 0, rest: before(null, definition, [entry.rule]) }];
+  for (let way = ways.pop(); way; way = ways.pop()) {
+    const { read, rest } = way;
+    if (!rest || (found.size > 0 && read < tokens.length)) continue;
+    const { piece, rules, next } = rest;
+    const tryNext = (left: Rest | null): void => void ways.push({ read, rest: left });
+    if (piece instanceof Terminal) {
+      const { name } = piece.terminalType;
+      if (read === tokens.length) found.set(`${name} ${rules.join(' ')}`, { kind: name, rules });
+      else if (tokenMatcher(tokens[read]!, piece.terminalType)) ways.push({ read: read + 1, rest: next });
+    } else if (piece instanceof Alternation) {
+      for (const each of piece.definition.toReversed() as Alternative[])
+        tryNext(before(next, each.definition, rules));
+    } else if (piece instanceof NonTerminal) {
+      tryNext(before(next, piece.definition, [...rules, piece.nonTerminalName]));
+    } else if (piece instanceof Option) {
+      tryNext(next);
+      tryNext(before(next, piece.definition, rules));
+    } else if (piece instanceof Repetition) {
+      tryNext(next);
+      tryNext(before(rest, piece.definition, rules));
+    } else if (piece instanceof RepetitionMandatory) {
+      const { definition } = piece;
+      tryNext(before({ ...rest, piece: new Repetition({ definition }) }, definition, rules));
+    }
   }
   return [...found.values()];
 }

@@ -1,7 +1,23 @@
-import { expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { Grammar, theGrammar } from '../../src/language/grammar.js';
 import { tokenize } from '../../src/language/lexer.js';
 import { byWord, statementTable } from '../../src/language/statements/statement-table.js';
+
+/** The parser library looks for faults of a grammar with a function that Node has from 21 on; nothing else of it asks for a newer Node than ours. */
+const missing = !('groupBy' in Object);
+beforeAll(() => {
+  if (missing)
+    Object.assign(Object, {
+      groupBy<Item>(items: readonly Item[], keyOf: (item: Item) => string): Record<string, Item[]> {
+        const groups: Record<string, Item[]> = {};
+        for (const item of items) groups[keyOf(item)] = [...(groups[keyOf(item)] ?? []), item];
+        return groups;
+      },
+    });
+});
+afterAll(() => {
+  if (missing) Reflect.deleteProperty(Object, 'groupBy');
+});
 
 test('the grammar has no fault of its own', () => {
   const grammar = new Grammar({ validate: true });
