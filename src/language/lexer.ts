@@ -1,47 +1,94 @@
 /** A folded text → its statements; one statement → tokens, their offsets counted in the whole text. */
 
-import { type IToken, Lexer } from 'chevrotain';
+import type { IToken } from 'chevrotain';
 import { currentWord } from './retired-words.js';
 import type { TextRange } from './source.js';
-import { Close, Glued, languageWords, lexed, Word } from './tokens.js';
-
-let lexer: Lexer | null = null;
+import { Close, Glued, Integer, kindsFrom, languageWords, Word } from './tokens.js';
 
 /** `×3` after a group, as a Japanese keyboard types it: the sign of a repeat, not the name of a phrase. */
 const TIMES = /^x\d+$/;
+const ASCII = /^[\0-\x7f]*$/;
+const SPACE = /\s/;
+const [ZERO, NINE, DOT, COLON] = [0x30, 0x39, 0x2e, 0x3a];
+/** Digits of the longest whole number. */
+const MOST_DIGITS = 9;
+/** ASCII that goes on with no kind of token that begins with digits, whatever follows; the dot and the colon are looked at further. */
+const ENDS_DIGITS = Array.from({ length: 0x80 }, (_, code) => !/[\w./'+%:]/.test(String.fromCharCode(code)));
 
-/** A lexer of its own; `validate` looks for faults in the kinds themselves, for the tests. */
-export function newLexer({ validate = false } = {}): Lexer {
-  return new Lexer(lexed(), {
-    positionTracking: 'onlyOffset',
-    ensureOptimizations: validate,
-    skipValidations: !validate,
-  });
-}
-
-/** Reads `text` from `start` to `end`; every character ends up in a token or in a blank. */
+/** Reads `text` from `start` to `end`; every character ends up in a token, or is a blank or no character for texts. */
 export function tokenize(text: string, start: number, end: number): IToken[] {
-  lexer ??= newLexer();
-  const { tokens } = lexer.tokenize(text.slice(start, end));
+  const piece = text.slice(start, end);
+  const allAscii = ASCII.test(piece);
   const words = languageWords();
+  const tokens: IToken[] = [];
   let before: IToken | null = null;
-  for (const token of tokens) {
-    token.startOffset += start;
-    token.endOffset = token.startOffset + token.image.length - 1;
-    if (token.tokenType === Word) {
-      const known = words.get(currentWord(token.image));
-      if (known) retype(token, known);
+  // Up to where the text is known to be ASCII, or not to be.
+  let known = allAscii ? piece.length : 0;
+  let ascii = allAscii;
+  for (let at = 0; at < piece.length; ) {
+    const code = piece.charCodeAt(at);
+    if (code <= 0x20 || (code > 0x7f && SPACE.test(piece[at]!))) {
+      at++;
+      continue;
+    }
+    if (at >= known) {
+      known = runEnd(piece, at);
+      ascii = ASCII.test(piece.slice(at, known));
+    }
+    let type = Integer;
+    let last = code >= ZERO && code <= NINE ? wholeNumberEnd(piece, at) : -1;
+    if (last < 0) {
+      for (const kind of kindsFrom(code)) {
+        last = kind.end(piece, at, ascii);
+        type = kind.type;
+        if (last >= 0) break;
+      }
+    }
+    const image = piece.slice(at, last);
+    const token: IToken = {
+      image,
+      startOffset: start + at,
+      endOffset: start + last - 1,
+      tokenTypeIdx: type.tokenTypeIdx!,
+      tokenType: type,
+    };
+    if (type === Word) {
+      const meant = words.get(currentWord(image));
+      if (meant) retype(token, meant);
       else if (
         before?.tokenType === Close &&
         before.endOffset! + 1 === token.startOffset &&
-        TIMES.test(token.image)
+        TIMES.test(image)
       ) {
         retype(token, Glued);
       }
     }
+    tokens.push(token);
     before = token;
+    at = last;
   }
   return tokens;
+}
+
+/** The next blank: no expression that asks for a Unicode class looks further. */
+function runEnd(text: string, at: number): number {
+  for (let end = at; end < text.length; end++) {
+    const code = text.charCodeAt(end);
+    if (code === 0x20 || code === 0x0a || code === 0x0d || code === 0x09) return end;
+  }
+  return text.length;
+}
+
+/** The offset behind a whole number, where it certainly is one; -1: all kinds that begin with digits must be tried. */
+function wholeNumberEnd(text: string, at: number): number {
+  let end = at + 1;
+  let code = text.charCodeAt(end);
+  for (; code >= ZERO && code <= NINE; code = text.charCodeAt(end)) end++;
+  if (end - at > MOST_DIGITS) return -1;
+  if (end === text.length || ENDS_DIGITS[code]) return end;
+  // `1..` but neither `1.2` nor `1...`; `1:12` but no timecode.
+  if (code === DOT) return text.charCodeAt(end + 1) === DOT && text.charCodeAt(end + 2) !== DOT ? end : -1;
+  return code === COLON && text.charCodeAt(end + 3) !== COLON ? end : -1;
 }
 
 function retype(token: IToken, to: IToken['tokenType']): void {

@@ -1,12 +1,25 @@
 /**
- * The kinds of token, in the order in which the lexer tries them; the first that matches wins. All patterns read folded text,
- * and are functions, because the Unicode classes that they need do not survive the lexer's own handling of expressions.
+ * The kinds of token, in the order in which the lexer tries them; the first that matches wins. All patterns read folded text.
  */
 
 import { createToken, type TokenType } from 'chevrotain';
 import type { Expected } from './catalogue/message-terms.js';
 
+/** A kind of token as the lexer tries it. */
+export interface LexedKind {
+  readonly type: TokenType;
+  /** The offset behind the token that begins at `at`, or -1. `ascii`: all up to the next blank is ASCII. */
+  readonly end: (text: string, at: number, ascii: boolean) => number;
+}
+
 const ORDER: TokenType[] = [];
+/** By the code of the first character; the last entry is for all characters outside ASCII. */
+const BY_FIRST: LexedKind[][] = Array.from({ length: 129 }, () => []);
+
+/** The kinds that may begin with a character. */
+export function kindsFrom(code: number): readonly LexedKind[] {
+  return BY_FIRST[Math.min(code, 128)]!;
+}
 
 /** Source of an expression for what may go on a name. */
 const TAIL = '[\\p{L}\\p{M}\\p{Nd}_]';
@@ -18,48 +31,43 @@ const WHOLE = '\\d{1,9}';
 const NUMBER = `${WHOLE}(?:\\.\\d{1,9})?`;
 const UNIT = '(?:mm|cm|in)';
 
-const DIGITS = [...'0123456789'];
-/** One character for each of the lexer's drawers of 255 beyond Latin-1, up to that of U+FFFF: names of any script. */
-const BEYOND = Array.from({ length: 258 }, (_, drawer) => Math.max(256, Math.min(drawer * 255, 0xffff)));
-const VISIBLE = [...Array.from({ length: 0xff - 0x20 }, (_, index) => index + 0x21), ...BEYOND];
-/** Letters, and in the upper half of Latin-1 some signs that `Word` then turns down. */
-const LETTERS = VISIBLE.filter((code) => code >= 0xaa || /[A-Za-z]/.test(String.fromCharCode(code)));
+const DIGITS = '0123456789';
+/** Stands for all characters outside ASCII. */
+const BEYOND = '\u0080';
+const LETTERS = `ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz${BEYOND}`;
+const VISIBLE = String.fromCharCode(...Array.from({ length: 0x80 - 0x20 }, (_, index) => index + 0x21));
 
 interface Kind {
   readonly name: string;
   /** The source of its expression. */
   readonly pattern: string;
   /** What it may start with, so that the lexer need not try everything everywhere; digits if nothing is said. */
-  readonly first?: (string | number)[];
+  readonly first?: string;
   /** What a message calls it. */
   readonly label: Expected;
   readonly categories?: TokenType[];
 }
 
-function kind({ name, pattern, first = DIGITS, label, categories = [] }: Kind): TokenType {
-  const whole = lazily(pattern);
-  const ascii = lazily(inAscii(pattern));
-  const exec = (text: string, offset: number): RegExpExecArray | null => {
-    const expression = startsInAscii(text, offset) ? ascii() : whole();
-    expression.lastIndex = offset;
-    return expression.exec(text);
-  };
-  const made = createToken({
-    name,
-    pattern: { exec },
-    start_chars_hint: first,
-    line_breaks: false,
-    label,
-    categories,
-  });
-  ORDER.push(made);
-  return made;
+function add(type: TokenType, first: string, end: LexedKind['end']): TokenType {
+  ORDER.push(type);
+  for (const character of first) BY_FIRST[character.charCodeAt(0)]!.push({ type, end });
+  return type;
 }
 
-function lazily(pattern: string): () => RegExp {
+function kind({ name, pattern, first = DIGITS, label, categories = [] }: Kind): TokenType {
+  const whole = lazily(() => pattern);
+  const ascii = lazily(() => inAscii(pattern));
+  return add(createToken({ name, label, categories }), first, (text, at, isAscii) => {
+    const expression = isAscii ? ascii() : whole();
+    expression.lastIndex = at;
+    return expression.test(text) ? expression.lastIndex : -1;
+  });
+}
+
+function lazily(pattern: () => string): () => RegExp {
   let made: RegExp | undefined;
   return () => {
-    made ??= new RegExp(pattern, 'uy');
+    made ??= new RegExp(pattern(), 'uy');
     return made;
   };
 }
@@ -75,75 +83,42 @@ function inAscii(pattern: string): string {
     .replaceAll(/\\p\{Nd?\}/g, '0-9');
 }
 
-let run = { text: '', start: 0, end: -1, ascii: false };
-
-/** Whether all up to the next blank is ASCII: no expression that asks for a Unicode class looks further. */
-function startsInAscii(text: string, offset: number): boolean {
-  if (run.text !== text || offset < run.start || offset >= run.end) {
-    let end = offset;
-    let ascii = true;
-    for (let code = 0; end < text.length; end++) {
-      code = text.charCodeAt(end);
-      if (code === 0x20 || code === 0x0a || code === 0x0d || code === 0x09) break;
-      if (code > 0x7f) ascii = false;
-    }
-    run = { text, start: offset, end: Math.max(end, offset + 1), ascii };
-  }
-  return run.ascii;
-}
-
 function sign(name: string, text: string): TokenType {
-  const made = createToken({ name, pattern: text, label: `\`${text}\`` });
-  ORDER.push(made);
-  return made;
+  return add(createToken({ name, pattern: text, label: `\`${text}\`` }), text[0]!, (typed, at) =>
+    typed.startsWith(text, at) ? at + text.length : -1,
+  );
 }
 
 /** Any name, words of the language included. */
 export const Name = createToken({
   name: 'Name',
-  pattern: { exec: () => null },
-  line_breaks: false,
   label: 'name',
 });
 /** A name that may stand for a phrase in a timeline: any but `x` and `on`. */
 export const PhraseName = createToken({
   name: 'PhraseName',
-  pattern: { exec: () => null },
-  line_breaks: false,
   label: 'phrase-name',
 });
 /** A key drawing's name. */
 export const Key = createToken({
   name: 'Key',
-  pattern: { exec: () => null },
-  line_breaks: false,
   label: 'key',
 });
 /** An in-between's own name. */
 export const Between = createToken({
   name: 'Between',
-  pattern: { exec: () => null },
-  line_breaks: false,
   label: 'between',
-});
-
-export const Blank = createToken({
-  name: 'Blank',
-  pattern: /\s+/,
-  start_chars_hint: [...'\t\n\v\f\r ', 0xa0, ...BEYOND],
-  line_breaks: true,
-  group: 'skipped',
 });
 
 export const Text = kind({
   name: 'Text',
-  first: ['"', '「'],
+  first: `"${BEYOND}`,
   pattern: '"(?:[^"\\\\\\r\\n]|\\\\.)*"|「(?:[^」\\\\\\r\\n]|\\\\.)*」',
   label: 'text',
 });
 export const UnclosedText = kind({
   name: 'UnclosedText',
-  first: ['"', '「'],
+  first: `"${BEYOND}`,
   pattern: '["「][^\\r\\n]*',
   label: 'unclosed-text',
 });
@@ -254,12 +229,12 @@ export const Integer = kind({
 /** What looks like a number and is none; the parser has no rule for it, and the message tells its forms apart. */
 export const Glued = kind({
   name: 'Glued',
-  first: [...DIGITS, '.'],
+  first: `${DIGITS}.`,
   pattern: `(?:\\d+|\\.\\d+)(?:[\\p{L}\\p{M}\\p{N}_%']|/f(?!${TAIL})|\\+(?=\\d)|\\.(?=\\d)|\\.{3,})*`,
   label: 'glued',
 });
 /** Three dots or more. */
-export const Dots = kind({ name: 'Dots', first: ['.'], pattern: '\\.{3,}', label: 'dots' });
+export const Dots = kind({ name: 'Dots', first: '.', pattern: '\\.{3,}', label: 'dots' });
 
 export const Word = kind({
   name: 'Word',
@@ -302,8 +277,6 @@ export function word(text: string): TokenType {
   const categories = text === 'x' || text === 'on' || text === 'direct' ? [Name] : [Name, PhraseName];
   const made = createToken({
     name: `'${text}'`,
-    pattern: { exec: () => null },
-    line_breaks: false,
     label: `\`${text}\``,
     categories,
   });
@@ -316,12 +289,12 @@ export function languageWords(): ReadonlyMap<string, TokenType> {
   return WORDS;
 }
 
-/** The whole vocabulary: the lexer's kinds in their order, then the words. */
-export function vocabulary(): TokenType[] {
-  return [Blank, ...ORDER, Name, PhraseName, Key, Between, ...WORDS.values()];
+/** What the lexer itself tries, in its order. */
+export function lexed(): readonly TokenType[] {
+  return ORDER;
 }
 
-/** What the lexer itself tries. */
-export function lexed(): TokenType[] {
-  return [Blank, ...ORDER];
+/** The whole vocabulary: the lexer's kinds in their order, then the words. */
+export function vocabulary(): TokenType[] {
+  return [...ORDER, Name, PhraseName, Key, Between, ...WORDS.values()];
 }

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { foldCharacters, newLexer, tokenize } from '../../src/language/lexer.js';
+import { foldCharacters, tokenize } from '../../src/language/lexer.js';
 import '../../src/language/statements/statement-table.js';
 import fc from 'fast-check';
+import { Glued, kindsFrom, Word } from '../../src/language/tokens.js';
 import { bare, readAll, readOne } from './read-text.js';
 
 const kinds = (text: string): string =>
@@ -91,8 +92,38 @@ test('offsets count in the whole text', () => {
   ]);
 });
 
-test('the kinds have no fault of their own, and each says what it starts with', () => {
-  expect(newLexer({ validate: true }).lexerDefinitionErrors).toEqual([]);
+/** What the kinds say when all of them are tried in their order, whole numbers too, with the expressions for any script. */
+function allTried(text: string): string[] {
+  const found: string[] = [];
+  for (let at = 0; at < text.length; ) {
+    if (/\s/.test(text[at]!) || text[at]! < ' ') {
+      at++;
+      continue;
+    }
+    const ends = kindsFrom(text.charCodeAt(at)).map(({ end }) => end(text, at, false));
+    const first = ends.findIndex((end) => end >= 0);
+    found.push(`${kindsFrom(text.charCodeAt(at))[first]!.type.name} ${text.slice(at, ends[first])}`);
+    at = ends[first]!;
+  }
+  return found;
+}
+
+test('whole numbers, which are found by themselves, and ASCII are read like all the rest', () => {
+  const parts = [
+    ...'0179.+\'/%:x-=(){}<>*@,_"「」\\ \n\t#é空𠮷アー\u0301\u00a0\u0001\u007f\ud800',
+    ...['12', '1234567890', '..', '...', ':12', '/f', 'mm', 'in', 'F', 'N', 's', 'deg', 'A1'],
+  ];
+  fc.assert(
+    fc.property(fc.array(fc.constantFrom(...parts), { maxLength: 14 }), (chosen) => {
+      const text = chosen.join('');
+      const read = tokenize(text, 0, text.length).map(({ image, tokenType }) => {
+        const kind = tokenType === Glued && /^x/.test(image) ? Word : tokenType;
+        return `${kind.name.startsWith("'") ? Word.name : kind.name} ${image}`;
+      });
+      expect(read).toEqual(allTried(text));
+    }),
+    { numRuns: 2000 },
+  );
 });
 
 test('names of every script are found, whatever their first letter', () => {
