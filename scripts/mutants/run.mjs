@@ -2,18 +2,30 @@
  * Mutation tests: `npm run mutants -- src/solve` or `-- src/solve/camera/easing.ts`. Changes the sources one operator at a time, in
  * a copy, and runs their quick twins against each change. Leaves `out/mutants/NAME.json` with every mutant, and prints those that no
  * test notices, then the score of each file. By hand, never part of the tests.
+ *
+ * Quick twins of a file are its own test; of a folder, all quick tests of the folder that mirrors it and of those below it, so that
+ * a source may be tested through its neighbours. The golden cuts are left out: they notice nearly every change of a number, but not
+ * what is right, and a test named for a behaviour is what is wanted. `--sample N` tries N mutants of all, in each file in proportion,
+ * the same ones each time, and says the standard error of the score.
  */
 
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { parseArgs } from 'node:util';
+import { sampleOf } from './sample.mjs';
 
-const paths = process.argv.slice(2);
-if (paths.length === 0 || paths.some((path) => !path.startsWith('src/') || !existsSync(path))) {
-  console.error('npm run mutants -- src/FOLDER or src/FOLDER/FILE.ts …');
+const { values, positionals: paths } = parseArgs({
+  options: { sample: { type: 'string' } },
+  allowPositionals: true,
+});
+const sampled = values.sample === undefined ? null : Number(values.sample);
+const unknown = paths.filter((path) => !path.startsWith('src/') || !existsSync(path));
+if (paths.length === 0 || unknown.length > 0 || (sampled !== null && !(sampled >= 1))) {
+  console.error('npm run mutants -- [--sample N] src/FOLDER or src/FOLDER/FILE.ts …');
   process.exit(2);
 }
-const name = paths[0].replace(/^src\/|\.ts$/g, '').replaceAll('/', '-');
+const name = `${paths[0].replace(/^src\/|\.ts$/g, '').replaceAll('/', '-')}${sampled ? '-sample' : ''}`;
 const folder = join('out', 'mutants');
 const json = join(folder, `${name}.json`);
 const config = join(folder, `${name}.config.json`);
@@ -36,7 +48,8 @@ writeFileSync(
     ignorePatterns: ['/out', '/dist', '/types', '/grammar/pictures'],
     concurrency: 1,
     timeoutMS: 6_000,
-    reporters: ['json', 'progress-append-only'],
+    // The progress would count as tried what a sample leaves out.
+    reporters: sampled ? ['json'] : ['json', 'progress-append-only'],
     jsonReporter: { fileName: json },
     tempDirName: sandbox,
   }),
@@ -44,7 +57,12 @@ writeFileSync(
 
 const { status } = spawnSync('npx', ['stryker', 'run', config], {
   stdio: 'inherit',
-  env: { ...process.env, MUTANT_TESTS: paths.flatMap(twinsOf).join(','), MUTANT_LOG: log },
+  env: {
+    ...process.env,
+    MUTANT_TESTS: paths.flatMap(twinsOf).join(','),
+    MUTANT_LOG: log,
+    MUTANT_SAMPLE: sampled ?? '',
+  },
 });
 rmSync(sandbox, { recursive: true, force: true });
 if (status !== 0) process.exit(status ?? 1);
@@ -62,12 +80,19 @@ function twinsOf(path) {
 function report() {
   const noticed = new Set(['Killed', 'Timeout']);
   const rows = [];
-  for (const [file, { mutants, source }] of Object.entries(JSON.parse(readFileSync(json, 'utf8')).files)) {
+  const files = Object.entries(JSON.parse(readFileSync(json, 'utf8')).files);
+  const ids = files.map(([file, { mutants }]) => [
+    file,
+    mutants.map(({ id }) => id).sort((a, b) => Number(a) - Number(b)),
+  ]);
+  const sample = sampled && sampleOf(ids, sampled);
+  for (const [file, { mutants, source }] of files) {
     const lines = source.split('\n');
     // What does not run at all (`Ignored`: static) is no mutant.
-    const tried = mutants.filter(({ status }) => noticed.has(status) || /Survived|NoCoverage/.test(status));
+    const all = mutants.filter(({ status }) => noticed.has(status) || /Survived|NoCoverage/.test(status));
+    const tried = all.filter(({ id }) => !sample || sample.has(id));
     const alive = tried.filter(({ status }) => !noticed.has(status));
-    rows.push({ file, tried: tried.length, alive: alive.length });
+    rows.push({ file, all: all.length, tried: tried.length, alive: alive.length });
     for (const { location, replacement, status } of alive) {
       const { start, end } = location;
       const end1 = start.line === end.line ? end.column - 1 : undefined;
@@ -79,11 +104,13 @@ function report() {
   }
   const sum = (key) => rows.reduce((all, row) => all + row[key], 0);
   rows.sort((a, b) => b.alive - a.alive);
-  for (const { file, tried, alive } of [
-    ...rows,
-    { file: 'in all', tried: sum('tried'), alive: sum('alive') },
-  ])
+  const total = { file: 'in all', all: sum('all'), tried: sum('tried'), alive: sum('alive') };
+  for (const { file, all, tried, alive } of [...rows, total]) {
+    const share = alive / Math.max(1, tried);
+    const error = 100 * Math.sqrt((share * (1 - share) * (1 - tried / all)) / tried);
     console.log(
-      `${(100 * (1 - alive / Math.max(1, tried))).toFixed(1).padStart(6)} %  ${alive} of ${tried} alive  ${file}`,
+      `${(100 * (1 - share)).toFixed(1).padStart(6)} %${tried < all ? ` ± ${error.toFixed(1)}` : ''}`,
+      ` ${alive} of ${tried} alive${tried < all ? `, a sample of ${all}` : ''}  ${file}`,
     );
+  }
 }

@@ -44,7 +44,7 @@ class Suite {
 let suite;
 let collected;
 
-/** Tests of a file, in order: `{ id, name, fileName, run }`. */
+/** Tests of a file, in order: `{ id, name, fileName, run }`; `run` gives the body of the test to a function that calls it. */
 export async function collect(fileName, load) {
   suite = new Suite(fileName, null);
   collected = [];
@@ -53,7 +53,7 @@ export async function collect(fileName, load) {
     id: `${fileName}#${i} ${name}`,
     name,
     fileName,
-    run: () => runTest(within, body),
+    run: (call) => runTest(within, () => call(body)),
   }));
 }
 
