@@ -6,7 +6,8 @@
  * Quick twins of a file are its own test; of a folder, all quick tests of the folder that mirrors it and of those below it, so that
  * a source may be tested through its neighbours. The golden cuts are left out: they notice nearly every change of a number, but not
  * what is right, and a test named for a behaviour is what is wanted. `--sample N` tries N mutants of all, in each file in proportion,
- * the same ones each time, and says the standard error of the score.
+ * the same ones each time, and says the standard error of the score. `--tests src/FOLDER` runs the twins of that folder too, so that
+ * files score as they do within it.
  */
 
 import { spawnSync } from 'node:child_process';
@@ -16,13 +17,13 @@ import { parseArgs } from 'node:util';
 import { sampleOf } from './sample.mjs';
 
 const { values, positionals: paths } = parseArgs({
-  options: { sample: { type: 'string' } },
+  options: { sample: { type: 'string' }, tests: { type: 'string' } },
   allowPositionals: true,
 });
 const sampled = values.sample === undefined ? null : Number(values.sample);
 const unknown = paths.filter((path) => !path.startsWith('src/') || !existsSync(path));
 if (paths.length === 0 || unknown.length > 0 || (sampled !== null && !(sampled >= 1))) {
-  console.error('npm run mutants -- [--sample N] src/FOLDER or src/FOLDER/FILE.ts …');
+  console.error('npm run mutants -- [--sample N] [--tests src/FOLDER] src/FOLDER or src/FOLDER/FILE.ts …');
   process.exit(2);
 }
 const name = `${paths[0].replace(/^src\/|\.ts$/g, '').replaceAll('/', '-')}${sampled ? '-sample' : ''}`;
@@ -59,7 +60,7 @@ const { status } = spawnSync('npx', ['stryker', 'run', config], {
   stdio: 'inherit',
   env: {
     ...process.env,
-    MUTANT_TESTS: paths.flatMap(twinsOf).join(','),
+    MUTANT_TESTS: [...new Set([...paths, values.tests ?? []].flat().flatMap(twinsOf))].join(','),
     MUTANT_LOG: log,
     MUTANT_SAMPLE: sampled ?? '',
   },

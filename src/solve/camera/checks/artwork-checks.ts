@@ -13,7 +13,7 @@ import {
   type Stage,
 } from '../camera-tracks.js';
 import { sameWidth } from '../field-moves.js';
-import type { Path, Sample } from '../move-path.js';
+import type { Path, PathLeg, Sample } from '../move-path.js';
 import type { Loop } from '../needed-artwork.js';
 import { clockwise, counterClockwise, turnOf } from '../plane-turns.js';
 import type { Artwork, CameraFrame, PlacementFrame } from '../solved-camera.js';
@@ -217,9 +217,9 @@ const SEEN_MM = 0.1;
 export function checkSpeed(move: Move, path: Path, report: Report): void {
   if (!kindOf(move).passes) return;
   for (let i = 1; i < path.legs.length; i++) {
-    const { start, end, fromLabel } = path.legs[i]!;
-    const into = speedAt(path, start, -move.on, start - path.legs[i - 1]!.start);
-    const out = speedAt(path, start, move.on, end - start);
+    const { start, fromLabel } = path.legs[i]!;
+    const into = speedAt(path, stepFrames(path.legs[i - 1]!, move.on).reverse());
+    const out = speedAt(path, stepFrames(path.legs[i]!, move.on));
     const jump = Math.hypot(...into.map((v, axis) => out[axis]! - v));
     const [before, after] = [Math.hypot(...into), Math.hypot(...out)];
     if (jump <= Math.max(SEEN_MM, SEEN_SHARE * Math.max(before, after))) continue;
@@ -234,19 +234,22 @@ export function checkSpeed(move: Move, path: Path, report: Report): void {
   }
 }
 
+/** The frames between which a leg makes its steps: on twos the last one may be a single frame. */
+function stepFrames({ start, end }: PathLeg, on: number): number[] {
+  const frames: number[] = [];
+  for (let frame = start; frame < end; frame += on) frames.push(frame);
+  return [...frames, end];
+}
+
 /**
- * Mm a frame at a frame, from the two steps on one side of it; exact where the speed grows or falls evenly, as on ramps.
- * A leg with no room for two gives the mean of its one.
+ * Mm a frame on the first of the frames, from the two steps beside it; exact where the speed grows or falls evenly, as on ramps.
+ * A leg of one step gives its mean.
  */
-function speedAt(path: Path, frame: number, step: number, steps: number): number[] {
-  const reach = Math.abs(step);
-  const side = Math.sign(step);
-  const at = path.at(frame);
-  const near = path.at(frame + side * Math.min(reach, steps));
-  const far = steps < 2 * reach ? null : path.at(frame + 2 * step);
+function speedAt(path: Path, [at, near, far]: readonly number[]): number[] {
   const along = (pick: (s: Sample) => number) => {
-    const one = (pick(near) - pick(at)) / (side * Math.min(reach, steps));
-    return far ? 2 * one - (pick(far) - pick(at)) / (2 * step) : one;
+    const mean = (frame: number) => (pick(path.at(frame)) - pick(path.at(at!))) / (frame - at!);
+    const one = mean(near!);
+    return far === undefined ? one : one + ((one - mean(far)) * (near! - at!)) / (far - near!);
   };
   return [along((s) => s.x), along((s) => s.y), along((s) => (s.value ?? 0) / 2)];
 }

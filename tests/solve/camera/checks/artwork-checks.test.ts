@@ -284,6 +284,21 @@ describe('a jump of the speed', () => {
     ]);
   });
 
+  test('on twos is none where an even move makes its last step in a single frame', () => {
+    // 2 mm a frame throughout; a leg of three or five frames has a whole step or two, and one of one frame.
+    const even = [leg(to(0), 1, to(6), 4), leg(to(6), 4, to(16), 9), leg(to(16), 9, to(20), 11)];
+    expect(jumps(pan(even, { on: 2 }))).toEqual([]);
+    const slower = [leg(to(0), 1, to(6), 4), leg(to(6), 4, to(11), 9)];
+    expect(jumps(pan(slower, { on: 2 }))).toEqual([{ frame: 4, field: 'to 6', before: 2, after: 1 }]);
+  });
+
+  test('on threes is that of the ramp, exactly, whatever is left for the last step', () => {
+    // Arrives at rest over ten frames, and goes on at 1 mm a frame.
+    const arriving = leg(to(0), 1, to(10), 11, { form: 'ease', leave: 0, arrive: 10 });
+    const [found] = jumps(pan([arriving, leg(to(10), 11, to(20), 21)], { on: 3 }));
+    expect(found).toMatchObject({ before: expect.closeTo(0, 9), after: expect.closeTo(1, 9) });
+  });
+
   test('of a truck is that of the field’s edge, half of what its width gains', () => {
     const wide = (widthMm: number) => field(`wide ${widthMm}`, { widthMm });
     const legs = [leg(wide(254), 1, wide(154), 11), leg(wide(154), 11, wide(134), 21)];
