@@ -39,6 +39,7 @@ const whenAsked = {
 const BUILT_IN = {
   child_process: ['spawn', 'spawnSync'],
   crypto: ['createHash', 'randomBytes', 'timingSafeEqual'],
+  module: ['createRequire'],
   os: ['hostname', 'tmpdir'],
   v8: ['setFlagsFromString'],
   zlib: ['brotliDecompressSync', 'deflateSync'],

@@ -18,8 +18,9 @@ import { shippedEnglishWords, shippedFont, shippedPage } from './shipped-files.j
 import { machineName, openTemporary, removeStaleTemporaries, write, writeLater } from './temporary-files.js';
 
 /** The real world. `machine`: what tells the temporary files of this machine from those of others that share a folder. */
-export function nodeHost(machine = machineName()): Host {
-  const terminal = isTerminal();
+export function nodeHost(machine?: string): Host {
+  const own = (): string => machine ?? machineName();
+  const terminal = isTerminal(2);
   const host: Host = {
     read: (path) => attempt(() => read(path)),
     list: (folder) => attempt(() => done(readdirSync(folder).sort(byCodePoint))),
@@ -33,10 +34,10 @@ export function nodeHost(machine = machineName()): Host {
     },
     readEnd: (path, most) => attempt(() => readEnd(path, most)),
     readPart: (path, at, most) => attempt(() => readPart(path, at, most)),
-    write: (path, bytes) => attempt(() => write(path, bytes, machine)),
-    writeLater: (path, bytes) => writeLater(path, bytes, machine).catch((error) => refuse(reasonOf(error))),
-    openTemporary: (path) => attempt(() => openTemporary(path, machine)),
-    removeStaleTemporaries: (folder) => removeStaleTemporaries(folder, machine),
+    write: (path, bytes) => attempt(() => write(path, bytes, own())),
+    writeLater: (path, bytes) => writeLater(path, bytes, own()).catch((error) => refuse(reasonOf(error))),
+    openTemporary: (path) => attempt(() => openTemporary(path, own())),
+    removeStaleTemporaries: (folder) => removeStaleTemporaries(folder, own()),
     lockFolder,
     standardInput,
     out: (text) => say(1, text),
@@ -61,7 +62,7 @@ export function nodeHost(machine = machineName()): Host {
     startProgram,
     canvas: canvasPackage,
     columns: terminal ? (process.stderr.columns ?? 80) : null,
-    outputIsTerminal: process.stdout.isTTY === true,
+    outputIsTerminal: isTerminal(1),
   };
   return host;
 }
@@ -105,10 +106,11 @@ function say(to: 1 | 2, text: string | Uint8Array): void {
   }
 }
 
-/** Whether standard error is one; asks Node, for the same reason, only where it is a device at all. */
-function isTerminal(): boolean {
+/** Whether standard output or standard error is one; asks Node, for the same reason, only where it is a device at all. */
+function isTerminal(descriptor: 1 | 2): boolean {
   try {
-    return fstatSync(2).isCharacterDevice() && Boolean(process.stderr.isTTY);
+    const device = fstatSync(descriptor).isCharacterDevice();
+    return device && (descriptor === 1 ? process.stdout : process.stderr).isTTY === true;
   } catch {
     return false;
   }

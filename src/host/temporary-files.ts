@@ -45,6 +45,13 @@ const DONE: Reading<null> = { ok: true, value: null };
  * see only their own processes: on Linux the process namespace is part of it.
  */
 export function machineName(): string {
+  machine ??= nameOfMachine();
+  return machine;
+}
+
+let machine: string | null = null;
+
+function nameOfMachine(): string {
   const name =
     hostname()
       .replace(/[^\w.-]/g, '_')

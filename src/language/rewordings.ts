@@ -3,7 +3,9 @@
 import type { TextRange } from './source.js';
 
 interface Rewording {
-  readonly found: RegExp;
+  /** The source of an expression; those of all take longer to make than a cut to read, so that each is made when it is first asked. */
+  readonly found: string;
+  readonly flags: string;
   readonly written: string;
   /** Where it is looked for: in timelines and phrases, in all other statements, or in both. */
   readonly where: 'drawn' | 'said' | 'both';
@@ -18,10 +20,19 @@ const END = String.raw`(?![\p{L}\p{N}])`;
 const TIME = String.raw`\d+(?:\+\d+|'\d+)?`;
 
 const rewording = (where: Rewording['where'], found: string, written: string, flags = 'gu'): Rewording => ({
-  found: new RegExp(found, flags),
+  found,
+  flags,
   written,
   where,
 });
+
+const expressions = new Map<Rewording, RegExp>();
+
+function expressionOf(entry: Rewording): RegExp {
+  const made = expressions.get(entry) ?? new RegExp(entry.found, entry.flags);
+  expressions.set(entry, made);
+  return made;
+}
 
 /** The first that finds something at a place holds there. */
 const REWORDINGS: readonly Rewording[] = [
@@ -168,9 +179,10 @@ export function rewordings(folded: string, { start, end }: TextRange, drawn: boo
   }));
   const taken: TextRange[] = [...quoted];
   const made: Reworded[] = [];
-  for (const { found, written, where } of REWORDINGS) {
+  for (const entry of REWORDINGS) {
+    const { written, where } = entry;
     if (where !== 'both' && (where === 'drawn') !== drawn) continue;
-    for (const match of stretch.matchAll(found)) {
+    for (const match of stretch.matchAll(expressionOf(entry))) {
       const from = match.index;
       const to = from + match[0].length;
       if (taken.some((one) => one.start < to && from < one.end)) continue;
