@@ -70,7 +70,7 @@ export function drawPanel(panel: ChartPanel, view: View, texts: ChartTexts): Mar
   const ways = panel.ways.map((way) => {
     const points = way.points.map(({ at }) => place(at));
     const drawn = (way.line ?? way.points.map(({ at }) => at)).map(place);
-    marks.push(...wayMarks(way, points, drawn, labels), ...passedMarks(way, view, labels));
+    marks.push(...wayMarks(way, points, drawn, labels, texts), ...passedMarks(way, view, labels));
     return { way, points };
   });
   for (const pivot of panel.pivots) marks.push(...pivotCross(place(pivot), labels));
@@ -191,13 +191,21 @@ const isEnd = (way: PanelWay, i: number) => i === 0 || i === way.points.length -
 const isNamed = (way: PanelWay, i: number) => isEnd(way, i) || way.points[i]!.name !== '';
 
 /** The line with its graduations: strokes across it, rings where a key stands, dots where a place has a name. */
-function wayMarks(way: PanelWay, points: readonly Pt[], drawn: readonly Pt[], labels: Labels): Mark[] {
+function wayMarks(
+  way: PanelWay,
+  points: readonly Pt[],
+  drawn: readonly Pt[],
+  labels: Labels,
+  texts: ChartTexts,
+): Mark[] {
   if (lengthOf(points) < A_POINT) return [];
   const marks: Mark[] = [polyline(drawn, black(0.3))];
   for (let i = 1; i < drawn.length; i++) labels.avoid([...drawn[i - 1]!, ...drawn[i]!]);
   const strides = thinning(gapsOf(points));
+  const numbered = numberedKeys(way, points, texts);
   points.forEach(([x, y], i) => {
-    const { count, keys } = way.points[i]!;
+    const { count } = way.points[i]!;
+    const keys = numbered[i]!;
     if (isNamed(way, i)) {
       marks.push({ kind: 'circle', x, y, r: 0.55, stroke: null, fill: 'black' });
     } else if (count % strides[i]! === 0) {
@@ -287,10 +295,39 @@ function namePlaces(way: PanelWay, points: readonly Pt[], labels: Labels, texts:
   });
 }
 
+/** As near, in sizes of their numbers, rings on both sides of the way have no room any more: each is some 1.5 wide. */
+const RINGS_APART = 1.2;
+
+/**
+ * The keys that have their numbers on the way, point by point: all of them, or where most come closer together than their rings those
+ * of the first pass of a cycle, each key once. Some of a later pass beside gaps would be read as a wrong order.
+ */
+function numberedKeys(
+  { points }: PanelWay,
+  places: readonly Pt[],
+  { smallMm }: ChartTexts,
+): readonly (readonly string[])[] {
+  const keys = points.map((point) => point.keys);
+  const at = places.filter((_, i) => keys[i]!.length > 0);
+  const gaps = gapsOf(at);
+  const close = gaps.filter((gap) => gap < smallMm * RINGS_APART);
+  return close.length > gaps.length / 2 ? eachOnce(keys) : keys;
+}
+
+/** What was named at an earlier place left out. */
+export function eachOnce(names: readonly (readonly string[])[]): string[][] {
+  const seen = new Set<string>();
+  return names.map((here) => {
+    const fresh = here.filter((name) => !seen.has(name));
+    for (const name of fresh) seen.add(name);
+    return fresh;
+  });
+}
+
 /** The number of the key that is drawn on a row, in a ring; further away, with a thin line, where there is no room. */
 function nameKeys(way: PanelWay, points: readonly Pt[], labels: Labels, texts: ChartTexts): void {
   if (lengthOf(points) < A_POINT) return;
-  way.points.forEach(({ keys }, i) => {
+  numberedKeys(way, points, texts).forEach((keys, i) => {
     if (keys.length === 0) return;
     // Outside of the rows and counts.
     const [dx, dy] = directionAt(points, i);

@@ -3,6 +3,7 @@ import { type Box, black, line, pale, polygon, textAt } from '../mark-builders.j
 import { fitLine } from '../text-fitting.js';
 import type { WayPoint } from './chart-panels.js';
 import type { ChartTexts } from './chart-texts.js';
+import { eachOnce } from './panel-drawing.js';
 
 /** What two neighbouring pieces share, mm. */
 export const OVERLAP_MM = 10;
@@ -174,12 +175,8 @@ function spreadKeys(strip: Strip, { smallMm: small, look: { metrics } }: ChartTe
 
 /** All keys; else those of the first pass, each key once; else none, which the chart numbers. */
 function numberedKeys(strip: Strip, texts: ChartTexts): readonly NumberedKeys[] {
-  const seen = new Set<string>();
-  const strokes = strip.strokes.map((stroke) => {
-    const keys = stroke.keys.filter((key) => !seen.has(key));
-    for (const key of keys) seen.add(key);
-    return { ...stroke, keys };
-  });
+  const once = eachOnce(strip.strokes.map(({ keys }) => keys));
+  const strokes = strip.strokes.map((stroke, i) => ({ ...stroke, keys: once[i]! }));
   return spreadKeys(strip, texts) ?? spreadKeys({ ...strip, strokes }, texts) ?? [];
 }
 

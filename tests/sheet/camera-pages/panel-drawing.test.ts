@@ -67,6 +67,21 @@ describe('a panel at 1 : 2', () => {
     onWay.forEach((x, i) => void expect(x).toBeCloseTo(i + 1, 9));
   });
 
+  test('numbers each key of a quick cycle once where their rings would heap up, and all of a slow one', () => {
+    const numbers = (timeline: string): string[] => {
+      const marks = drawn(`A: ${timeline}\nslide A M(-40,0)@1 > N(40,0)@2+0`);
+      const rings = marks.flatMap((mark) => (mark.kind === 'circle' && mark.fill === 'paper' ? [mark] : []));
+      return textsOf(marks)
+        .filter(({ x, y, sizeMm }) =>
+          rings.some((ring) => Math.hypot(ring.x - x, ring.y - (y - sizeMm * 0.36)) < 0.3),
+        )
+        .map(({ text }) => text);
+    };
+    // 40 mm of paper: 24 keys stand 1.7 mm apart, four 10 mm.
+    expect(numbers('on 1 (1-2-)..')).toEqual(['1', '2']);
+    expect(numbers('on 6 (1-2-)..')).toEqual(['1', '2', '1', '2']);
+  });
+
   test('names the fields in rings, and rows beside the way', () => {
     const marks = drawn(PAN);
     const rings = marks.flatMap((mark) => (mark.kind === 'circle' && mark.fill === 'paper' ? [mark] : []));
