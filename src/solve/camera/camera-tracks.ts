@@ -48,24 +48,31 @@ interface CameraTracks {
   readonly shakeY: Float64Array;
 }
 
-/** Displacement is slide + pull + shared + turnOffset + R · scaleOffset + sway. */
-export interface LevelTracks {
+/** A track of a level that is only read: it may be one that all levels share. */
+export interface Track {
+  readonly [frame: number]: number;
+  readonly length: number;
+}
+
+/** Displacement is slide + pull + shared + turnOffset + R · scaleOffset + sway; `shared` is gone together with the camera: follows and carries. */
+const LEVEL_TRACKS = [
+  ...([
+    'slideX',
+    'slideY',
+    'pullX',
+    'pullY',
+    'sharedX',
+    'sharedY',
+    'scale',
+    'scaleOffsetX',
+    'scaleOffsetY',
+  ] as const),
+  ...(['turn', 'turnOffsetX', 'turnOffsetY', 'swayX', 'swayY'] as const),
+] as const;
+type TrackName = (typeof LEVEL_TRACKS)[number];
+
+export interface LevelTracks extends Readonly<Record<TrackName, Track>> {
   readonly level: CameraLevel;
-  readonly slideX: Float64Array;
-  readonly slideY: Float64Array;
-  readonly pullX: Float64Array;
-  readonly pullY: Float64Array;
-  /** Gone together with the camera: follows and carries. */
-  readonly sharedX: Float64Array;
-  readonly sharedY: Float64Array;
-  readonly scale: Float64Array;
-  readonly scaleOffsetX: Float64Array;
-  readonly scaleOffsetY: Float64Array;
-  readonly turn: Float64Array;
-  readonly turnOffsetX: Float64Array;
-  readonly turnOffsetY: Float64Array;
-  readonly swayX: Float64Array;
-  readonly swayY: Float64Array;
 }
 
 export interface Stage {
@@ -74,6 +81,8 @@ export interface Stage {
   readonly rest: Field;
   readonly camera: CameraTracks;
   readonly levels: ReadonlyMap<string, LevelTracks>;
+  /** What the tracks of levels are that nothing has been written to: most of them. */
+  readonly still: { readonly zero: Track; readonly one: Track };
   /** The move that drove a quantity of a target last, by `target quantity`. */
   readonly last: Map<string, Move>;
   readonly paths: Map<Move, Path>;
@@ -85,38 +94,38 @@ export const SAME_MM = 0.05;
 export const SAME_SHARE = 1e-3;
 export const SAME_DEGREES = 0.05;
 
-/** How many tracks `stageOf` takes for a level, and for the camera. */
-const LEVEL_TRACKS = 14;
 const CAMERA_TRACKS = 8;
 
 export function stageOf(context: CameraContext, rest: Field, report: Report): Stage {
   const frames = context.length + 1;
-  // All tracks lie in one piece of memory: a cut has some hundred of them.
-  const all = new Float64Array(frames * (LEVEL_TRACKS * context.levels.length + CAMERA_TRACKS));
+  // They lie in one piece of memory.
+  const all = new Float64Array(frames * (CAMERA_TRACKS + 2));
   let taken = 0;
   const track = (value: number): Float64Array => {
     const own = all.subarray(taken, taken + frames);
     taken += frames;
     return value === 0 ? own : own.fill(value);
   };
+  const still = { zero: track(0), one: track(1) };
   const levels = new Map<string, LevelTracks>();
   for (const level of context.levels) {
+    const { zero, one } = still;
     levels.set(level.name, {
       level,
-      slideX: track(0),
-      slideY: track(0),
-      pullX: track(0),
-      pullY: track(0),
-      sharedX: track(0),
-      sharedY: track(0),
-      scale: track(1),
-      scaleOffsetX: track(0),
-      scaleOffsetY: track(0),
-      turn: track(0),
-      turnOffsetX: track(0),
-      turnOffsetY: track(0),
-      swayX: track(0),
-      swayY: track(0),
+      slideX: zero,
+      slideY: zero,
+      pullX: zero,
+      pullY: zero,
+      sharedX: zero,
+      sharedY: zero,
+      scale: one,
+      scaleOffsetX: zero,
+      scaleOffsetY: zero,
+      turn: zero,
+      turnOffsetX: zero,
+      turnOffsetY: zero,
+      swayX: zero,
+      swayY: zero,
     });
   }
   const camera = {
@@ -129,7 +138,21 @@ export function stageOf(context: CameraContext, rest: Field, report: Report): St
     shakeX: track(0),
     shakeY: track(0),
   };
-  return { context, rest, camera, levels, last: new Map(), paths: new Map(), report };
+  return { context, rest, camera, levels, still, last: new Map(), paths: new Map(), report };
+}
+
+/** A track of a level, to be written to: from now on it is the level's own. */
+export function written(tracks: LevelTracks, name: TrackName, { still }: Stage): Float64Array {
+  const known = tracks[name];
+  if (known !== still.zero && known !== still.one) return known as Float64Array;
+  const own = Float64Array.from(known);
+  (tracks as Record<TrackName, Track>)[name] = own;
+  return own;
+}
+
+/** Whether nothing has been written to any of these tracks. */
+export function stands(tracks: LevelTracks, names: readonly TrackName[], { still }: Stage): boolean {
+  return names.every((name) => tracks[name] === still.zero || tracks[name] === still.one);
 }
 
 /** Frames start+1 … end are the move's; after them its end is held to the last row. */
@@ -169,10 +192,10 @@ export function before(
 
 export function cameraFrames(c: CameraTracks, length: number, settings: Settings): CameraFrame[] {
   const standard = settings.field.widthMm;
-  return Array.from({ length }, (_, index) => {
-    const f = index + 1;
+  const frames: CameraFrame[] = [];
+  for (let f = 1; f <= length; f++) {
     const width = c.width[f]!;
-    return {
+    frames.push({
       frame: f,
       x: c.baseX[f]! + c.goneX[f]! + c.shakeX[f]!,
       y: c.baseY[f]! + c.goneY[f]! + c.shakeY[f]!,
@@ -180,13 +203,14 @@ export function cameraFrames(c: CameraTracks, length: number, settings: Settings
       percent: (width / standard) * 100,
       field: (width / standard) * settings.fields,
       rotation: c.turn[f]!,
-    };
-  });
+    });
+  }
+  return frames;
 }
 
 /**
- * Where each level is. Most stand still before a camera that does: what is as on the frame before is not computed again.
- * `camera`: one a frame.
+ * Where each level is. Most stand still before a camera that does: what is as on the frame before is not computed again, and is the
+ * same object. `camera`: one a frame.
  */
 export function placementFrames(
   stage: Stage,
@@ -194,27 +218,26 @@ export function placementFrames(
 ): Map<string, readonly PlacementFrame[]> {
   const standard = stage.context.settings.field.widthMm;
   // Without moves nothing was written.
-  const changing = (tracks: readonly Float64Array[]) =>
-    stage.paths.size === 0 ? [] : tracks.filter(changes);
-  const ofCamera = changing(Object.values(stage.camera));
+  const ofCamera = stage.paths.size === 0 ? [] : Object.values(stage.camera).filter(changes);
   const placed = new Map<string, readonly PlacementFrame[]>();
-  for (const [name, all] of stage.levels) {
-    const { level: _, ...tracks } = all;
-    const differing = [...ofCamera, ...changing(Object.values(tracks))];
+  for (const [name, tracks] of stage.levels) {
+    const own = LEVEL_TRACKS.filter((each) => !stands(tracks, [each], stage)).map((each) => tracks[each]);
+    const differing = [...ofCamera, ...own.filter(changes)];
     let last: PlacementFrame | null = null;
-    const frames = camera.map((seen) => {
+    const frames: PlacementFrame[] = [];
+    for (const seen of camera) {
       const f = seen.frame;
       if (!last || differing.some((track) => track[f] !== track[f - 1]))
-        last = placementAt(all, stage.camera, seen, standard);
-      return last;
-    });
+        last = placementAt(tracks, stage.camera, seen, standard);
+      frames.push(last);
+    }
     placed.set(name, frames);
   }
   return placed;
 }
 
 /** Whether a track differs on any two frames; the moment before the first frame does not count. */
-function changes(track: Float64Array): boolean {
+function changes(track: Track): boolean {
   for (let f = 2; f < track.length; f++) if (track[f] !== track[1]) return true;
   return false;
 }

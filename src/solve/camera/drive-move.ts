@@ -11,6 +11,7 @@ import {
   SAME_SHARE,
   type Stage,
   write,
+  written,
 } from './camera-tracks.js';
 import { between, byRatio, sampled } from './easing.js';
 import { fieldDrives, placeDrives, sameTurn, wayDrives } from './field-moves.js';
@@ -21,7 +22,10 @@ function driveScale(move: MoveOf<'levelTruck'>, stage: Stage): Path {
   const path = valuePath(move, move.parameters.ratios ? byRatio : between);
   const first = path.at(path.start).value ?? 1;
   for (const tracks of named(stage, move.target.levels)) {
-    const { scale, scaleOffsetX, scaleOffsetY, level } = tracks;
+    const { level } = tracks;
+    const scale = written(tracks, 'scale', stage);
+    const scaleOffsetX = written(tracks, 'scaleOffsetX', stage);
+    const scaleOffsetY = written(tracks, 'scaleOffsetY', stage);
     const q = pivot(move.parameters.about, tracks);
     const { last, running } = before(stage, `${level.name} scale`, path.start);
     if (!last) {
@@ -51,7 +55,10 @@ function driveTurn(move: MoveOf<'turn'>, stage: Stage): Path {
   const path = valuePath(move, between);
   const first = path.at(path.start).value ?? 0;
   for (const tracks of named(stage, move.target.levels)) {
-    const { turn, turnOffsetX, turnOffsetY, level } = tracks;
+    const { level } = tracks;
+    const turn = written(tracks, 'turn', stage);
+    const turnOffsetX = written(tracks, 'turnOffsetX', stage);
+    const turnOffsetY = written(tracks, 'turnOffsetY', stage);
     const q = pivot(move.parameters.about, tracks);
     const { last, running } = before(stage, `${level.name} turn`, path.start);
     if (!last && first !== 0) {
@@ -187,10 +194,12 @@ function driveSway(move: MoveOf<'sway'>, stage: Stage): Path {
   };
   const all = named(stage, move.target.levels);
   for (const tracks of all) {
+    const swayX = written(tracks, 'swayX', stage);
+    const swayY = written(tracks, 'swayY', stage);
     each(move, context.length, (frame) => {
       const s = offset(frame, tracks.level.carry);
-      tracks.swayX[frame]! += s.x;
-      tracks.swayY[frame]! += s.y;
+      swayX[frame]! += s.x;
+      swayY[frame]! += s.y;
     });
   }
   const inPicture = all[0]?.level.carry ?? false;

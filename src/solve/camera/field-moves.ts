@@ -3,7 +3,16 @@
 import { diagnose } from '../../language/diagnostic.js';
 import type { Field, FieldPart, LevelPlace, MoveOf } from '../../shot/camera/camera-model.js';
 import { type KindsWith, startOf } from '../../shot/camera/move-kinds.js';
-import { before, clampFrame, named, SAME_DEGREES, SAME_MM, type Stage, write } from './camera-tracks.js';
+import {
+  before,
+  clampFrame,
+  named,
+  SAME_DEGREES,
+  SAME_MM,
+  type Stage,
+  write,
+  written,
+} from './camera-tracks.js';
 import { between, byRatio } from './easing.js';
 import { type Driver, type Path, pathOf, type Sample } from './move-path.js';
 import { clockwise, turnOf, type Vector } from './plane-turns.js';
@@ -68,9 +77,11 @@ function driveFields(move: FieldMove, log: boolean, stage: Stage): Path {
   if (gives === 'width') return path;
   for (const tracks of named(stage, move.parameters.carry)) {
     if (tracks.level.carry) continue;
+    const sharedX = written(tracks, 'sharedX', stage);
+    const sharedY = written(tracks, 'sharedY', stage);
     write(path, context.length, (frame, sample) => {
-      tracks.sharedX[frame]! += sample.x - from.x;
-      tracks.sharedY[frame]! += sample.y - from.y;
+      sharedX[frame]! += sample.x - from.x;
+      sharedY[frame]! += sample.y - from.y;
     });
   }
   return path;
@@ -170,9 +181,11 @@ function driveFollow(move: MoveOf<'follow'>, stage: Stage): Path {
   });
   for (const tracks of named(stage, move.target.levels)) {
     if (tracks.level.carry) continue;
+    const sharedX = written(tracks, 'sharedX', stage);
+    const sharedY = written(tracks, 'sharedY', stage);
     write(own, context.length, (frame, sample) => {
-      tracks.sharedX[frame]! += sample.x;
-      tracks.sharedY[frame]! += sample.y;
+      sharedX[frame]! += sample.x;
+      sharedY[frame]! += sample.y;
     });
   }
   return wayPath(move, way, from);
@@ -184,9 +197,11 @@ function drivePull(move: MoveOf<'pull'>, stage: Stage): Path {
   for (const tracks of named(stage, move.target.levels)) {
     const path = wayPath(move, wayOf(move, stage, tracks.level.carry), { x: 0, y: 0 });
     shown ??= path;
+    const pullX = written(tracks, 'pullX', stage);
+    const pullY = written(tracks, 'pullY', stage);
     write(path, stage.context.length, (frame, sample) => {
-      tracks.pullX[frame]! += sample.x;
-      tracks.pullY[frame]! += sample.y;
+      pullX[frame]! += sample.x;
+      pullY[frame]! += sample.y;
     });
   }
   return shown ?? wayPath(move, wayOf(move, stage, false), { x: 0, y: 0 });
@@ -207,7 +222,10 @@ export const wayDrives: { readonly [K in KindsWith<'way'>]: Driver<K> } = {
 function driveSlide(move: MoveOf<'slide'>, stage: Stage): Path {
   const path = pathOf(move, placeBetween, ({ label }) => label, curveOf(move));
   const first = path.at(path.start);
-  for (const { level, slideX, slideY } of named(stage, move.target.levels)) {
+  for (const tracks of named(stage, move.target.levels)) {
+    const { level } = tracks;
+    const slideX = written(tracks, 'slideX', stage);
+    const slideY = written(tracks, 'slideY', stage);
     const { last, running } = before(stage, `${level.name} slide`, path.start);
     if (!last) {
       slideX.fill(first.x);

@@ -59,13 +59,13 @@ export function artworkOf(
   const box = { left: Infinity, right: -Infinity, bottom: Infinity, top: -Infinity };
   let longest = 0;
   let edge: Artwork['edge'] = null;
-  let before: { readonly seen: CameraFrame; readonly at: PlacementFrame } | null = null;
+  let before: PlacementFrame | null = null;
+  const still = placement[0] === placement.at(-1);
   for (const seen of camera) {
-    if (!level.shown(seen.frame)) continue;
     const at = placement[seen.frame - 1]!;
-    // What shows the same as the frame before shows nothing new.
-    if (before && before.at === at && sameCamera(before.seen, seen)) continue;
-    before = { seen, at };
+    // What is seen from the same place as on the frame before, by the same camera, shows nothing new.
+    if (before === at || !level.shown(seen.frame)) continue;
+    before = at;
     const s = seenOf(seen, at, level.homeMm, ratio);
     box.left = Math.min(box.left, s.left);
     box.right = Math.max(box.right, s.right);
@@ -73,6 +73,7 @@ export function artworkOf(
     box.top = Math.max(box.top, s.top);
     if (loop) longest = Math.max(longest, loop.axis === 'x' ? s.right - s.left : s.top - s.bottom);
     if (size && !level.free) edge = worse(edge, seen.frame, overhang(s, size, loop));
+    if (still) break;
   }
   const { xMm, yMm } = level.homeMm;
   const tiledX = loop?.axis === 'x';
@@ -94,10 +95,6 @@ export function artworkOf(
     edge,
     loop,
   };
-}
-
-function sameCamera(a: CameraFrame, b: CameraFrame): boolean {
-  return a.x === b.x && a.y === b.y && a.width === b.width && a.rotation === b.rotation;
 }
 
 /** The side on which the field reaches furthest over the paper; a loop has no ends along its axis. */

@@ -11,6 +11,7 @@ import {
   SAME_MM,
   type Stage,
   stageOf,
+  written,
 } from './camera-tracks.js';
 import {
   checkArtwork,
@@ -85,8 +86,8 @@ export function solveCamera(
   const light = checkLight(camera.light, camera.flashing, context, report);
 
   const passed = new Set(moves.flatMap(fieldLegs).flatMap(({ passing }) => passing));
-  const stands = usedAt(stage, length, rest);
-  const used = (field: Field) => passed.has(field) || stands(field);
+  const rests = usedAt(stage, length, rest);
+  const used = (field: Field) => passed.has(field) || rests(field);
   return {
     solved: {
       frames,
@@ -137,9 +138,12 @@ function keepPositive(stage: Stage, moves: readonly Move[], report: Report): voi
   };
   const of = (quantity: string) => (frame: number) =>
     (moves.findLast((m) => drivenBy(m).includes(quantity) && frame > startOf(m)) ?? moves[0])!.span;
-  if (moves.length === 0) return;
-  hold(stage.camera.width, null, of('camera width'));
-  for (const [name, tracks] of stage.levels) hold(tracks.scale, name, of(`${name} scale`));
+  // What no move drives is as it was, and no field is without size.
+  if (stage.last.has('camera width')) hold(stage.camera.width, null, of('camera width'));
+  for (const [name, tracks] of stage.levels) {
+    const quantity = `${name} scale`;
+    if (stage.last.has(quantity)) hold(written(tracks, 'scale', stage), name, of(quantity));
+  }
 }
 
 /** All fields that matter, each once: those of the cut, where the camera rests, and those that moves name. */
@@ -155,10 +159,10 @@ function fieldsOf(camera: Camera): Set<Field> {
  * Whether the camera stands on a field on some frame, shake left aside, whatever brought it there and whatever it is called.
  * `rest` counts too: it is where a move that begins with frame 1 leaves from.
  */
-function usedAt({ camera }: Stage, length: number, rest: Field): (field: Field) => boolean {
+function usedAt({ camera, paths }: Stage, length: number, rest: Field): (field: Field) => boolean {
   let last: View = rest;
   const views = [last];
-  for (let f = 1; f <= length; f++) {
+  for (let f = 1; f <= length && paths.size > 0; f++) {
     const xMm = camera.baseX[f]! + camera.goneX[f]!;
     const yMm = camera.baseY[f]! + camera.goneY[f]!;
     const widthMm = camera.width[f]!;

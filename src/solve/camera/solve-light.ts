@@ -202,6 +202,8 @@ export function countFlashes(all: readonly (readonly LightChange[])[], fps: numb
   let end = 0;
   for (const [first, { frame: from, span }] of changes.entries()) {
     while (end < changes.length && changes[end]!.frame < from + fps) end++;
+    // Not even if all of them were of one kind.
+    if (end - first <= worst.most) continue;
     const inside = changes.slice(first, end);
     const frames = (up: boolean) =>
       new Set(inside.filter((change) => change.up === up).map(({ frame }) => frame)).size;

@@ -295,6 +295,7 @@ export function checkScan(
 ): void {
   const { settings } = context;
   const enoughMm = (settings.output.width * 25.4) / settings.scanDpi;
+  if (settings.field.widthMm < enoughMm) return;
   let least: Smallest = { widthMm: Infinity, frame: 0, level: null };
   for (const seen of camera) {
     if (seen.width < least.widthMm - 1e-9) least = { widthMm: seen.width, frame: seen.frame, level: null };
@@ -302,9 +303,14 @@ export function checkScan(
   for (const level of context.levels) {
     const placed = placement.get(level.name);
     if (!placed) continue;
+    let before: PlacementFrame | null = null;
     for (const { frame, width } of camera) {
-      const widthMm = width / placed[frame - 1]!.scale;
-      if (widthMm < least.widthMm - 1e-9 && level.shown(frame)) least = { widthMm, frame, level: level.name };
+      const at = placed[frame - 1]!;
+      if (at === before) continue;
+      const widthMm = width / at.scale;
+      if (widthMm >= least.widthMm - 1e-9) before = at;
+      else if (widthMm < least.widthMm - 1e-9 && level.shown(frame))
+        least = { widthMm, frame, level: level.name };
     }
   }
   const { widthMm } = settings.field;

@@ -4,10 +4,10 @@ import { diagnose, type Fix, type Report } from '../../../language/diagnostic.js
 import type { Field, Leg, Move } from '../../../shot/camera/camera-model.js';
 import { kindOf } from '../../../shot/camera/move-kinds.js';
 import { figure } from '../../../words/number-format.js';
-import { type LevelTracks, SAME_MM, type Stage } from '../camera-tracks.js';
+import { type LevelTracks, SAME_MM, type Stage, stands } from '../camera-tracks.js';
 import { asGoodAsStill, curveFits, cushionOf, easeFits } from '../easing.js';
 import { legWay, legWidth, type Path, type PathLeg } from '../move-path.js';
-import { clockwise, counterClockwise, turnOf, type Vector } from '../plane-turns.js';
+import { clockwise, counterClockwise, turnOf } from '../plane-turns.js';
 import type { SolvedMove } from '../solved-camera.js';
 
 /** `path`: the move's own, for the length of its legs. */
@@ -264,50 +264,64 @@ function sustained(steps: readonly Passing[], holds: (one: Passing) => boolean, 
  * the field's width; 0 where none of the levels shows. `names`: the levels that are looked at, or null for all.
  */
 function picturePassing(stage: Stage, names: readonly string[] | null): Float64Array {
-  const { context } = stage;
-  const shares = new Float64Array(context.length + 1);
+  const { length } = stage.context;
+  const shares = new Float64Array(length + 1);
+  /** Before levels that stand still the camera passes alike. */
+  let still: Float64Array | null = null;
   for (const tracks of stage.levels.values()) {
-    if (names && !names.includes(tracks.level.name)) continue;
-    for (let frame = 1; frame <= context.length; frame++)
-      if (tracks.level.shown(frame))
-        shares[frame] = Math.max(shares[frame]!, fastestPoint(stage, tracks, frame));
+    const { name, carry, shown } = tracks.level;
+    if (names && !names.includes(name)) continue;
+    let own: Float64Array;
+    if (carry || !stands(tracks, WAYS, stage)) own = levelPassing(stage, tracks);
+    else {
+      still ??= levelPassing(stage, tracks);
+      own = still;
+    }
+    for (let frame = 1; frame <= length; frame++)
+      if (own[frame]! > shares[frame]! && shown(frame)) shares[frame] = own[frame]!;
   }
   return shares;
 }
 
+const WAYS = ['slideX', 'slideY', 'pullX', 'pullY', 'sharedX', 'sharedY'] as const;
+
 /**
- * A point of the artwork is seen at u = (W/w) R⁻¹ (q + t − c), q where it lies at home, t the level's way, c, w and R the
- * camera's centre, width and turn. The change from frame to frame is affine in u, so that a corner of the picture goes fastest.
+ * The same of one level, shown or not. A point of the artwork is seen at u = (W/w) R⁻¹ (q + t − c), q where it lies at home, t the
+ * level's way, c, w and R the camera's centre, width and turn. The change from frame to frame is affine in u, so that a corner of
+ * the picture goes fastest.
  */
-function fastestPoint({ camera, context }: Stage, tracks: LevelTracks, frame: number): number {
+function levelPassing({ camera, context }: Stage, tracks: LevelTracks): Float64Array {
   const { widthMm, heightMm } = context.settings.field;
-  const before = frame - 1;
-  const own = (f: number): Vector => ({
-    x: tracks.slideX[f]! + tracks.pullX[f]!,
-    y: tracks.slideY[f]! + tracks.pullY[f]!,
-  });
-  if (tracks.level.carry)
-    return Math.hypot(own(frame).x - own(before).x, own(frame).y - own(before).y) / widthMm;
+  const { baseX, baseY, goneX, goneY, turn, width } = camera;
+  const { slideX, slideY, pullX, pullY, sharedX, sharedY } = tracks;
+  const shares = new Float64Array(context.length + 1);
+  const ownX = (f: number): number => slideX[f]! + pullX[f]!;
+  const ownY = (f: number): number => slideY[f]! + pullY[f]!;
   // What level and camera go together is taken out before the difference is made.
-  const apart = (f: number): Vector => ({
-    x: own(f).x + (tracks.sharedX[f]! - camera.goneX[f]!) - camera.baseX[f]!,
-    y: own(f).y + (tracks.sharedY[f]! - camera.goneY[f]!) - camera.baseY[f]!,
-  });
-  const [now, was] = [apart(frame), apart(before)];
-  const [turnNow, turnWas] = [turnOf(camera.turn[frame]!), turnOf(camera.turn[before]!)];
-  const [width, widthWas] = [camera.width[frame]!, camera.width[before]!];
-  let most = 0;
-  for (const sx of [-0.5, 0.5])
-    for (const sy of [-0.5, 0.5]) {
-      const u: Vector = { x: sx * widthMm, y: sy * heightMm };
-      const out = clockwise(turnNow, (u.x * width) / widthMm, (u.y * width) / widthMm);
-      const q: Vector = { x: out.x - now.x, y: out.y - now.y };
-      const back = counterClockwise(turnWas, q.x + was.x, q.y + was.y);
-      const x = (back.x * widthMm) / widthWas;
-      const y = (back.y * widthMm) / widthWas;
-      most = Math.max(most, Math.hypot(u.x - x, u.y - y) / widthMm);
+  const apartX = (f: number): number => ownX(f) + (sharedX[f]! - goneX[f]!) - baseX[f]!;
+  const apartY = (f: number): number => ownY(f) + (sharedY[f]! - goneY[f]!) - baseY[f]!;
+  for (let frame = 1; frame <= context.length; frame++) {
+    const before = frame - 1;
+    if (tracks.level.carry) {
+      shares[frame] = Math.hypot(ownX(frame) - ownX(before), ownY(frame) - ownY(before)) / widthMm;
+      continue;
     }
-  return most;
+    const [nowX, nowY, wasX, wasY] = [apartX(frame), apartY(frame), apartX(before), apartY(before)];
+    const [wide, wideBefore] = [width[frame]!, width[before]!];
+    if (nowX === wasX && nowY === wasY && wide === wideBefore && turn[frame] === turn[before]) continue;
+    const [turnNow, turnWas] = [turnOf(turn[frame]!), turnOf(turn[before]!)];
+    let most = 0;
+    for (const sx of [-0.5, 0.5])
+      for (const sy of [-0.5, 0.5]) {
+        const [x, y] = [sx * widthMm, sy * heightMm];
+        const out = clockwise(turnNow, (x * wide) / widthMm, (y * wide) / widthMm);
+        const back = counterClockwise(turnWas, out.x - nowX + wasX, out.y - nowY + wasY);
+        const [backX, backY] = [(back.x * widthMm) / wideBefore, (back.y * widthMm) / wideBefore];
+        most = Math.max(most, Math.hypot(x - backX, y - backY) / widthMm);
+      }
+    shares[frame] = most;
+  }
+  return shares;
 }
 
 /** A picture that is held this long between two steps is still one movement: moves on threes and fours. */
