@@ -136,10 +136,9 @@ function solveLevel(level: Level, shot: Shot, source: SolvedLevel | null, report
     return passages.betweens.get(item) ?? references.get(item) ?? null;
   };
 
-  const rows: { drawing: Drawing | null; again: boolean; run: SeenRun | null }[] = Array.from(
-    { length: shot.length },
-    () => ({ drawing: null, again: false, run: null }),
-  );
+  // What each row shows, and whether again.
+  const shown = new Array<Drawing | null>(shot.length).fill(null);
+  const repeated = new Array<boolean>(shot.length).fill(false);
   const cycles: SolvedCycle[] = [];
   const runs: SeenRun[] = [];
   for (const each of placed) {
@@ -155,15 +154,20 @@ function solveLevel(level: Level, shot: Shot, source: SolvedLevel | null, report
           : { drawing, firstFrame: frame, lastFrame: frame, leaf };
       if (run !== last) runs.push(run);
       run.lastFrame = frame + frames - 1;
-      for (const end = frame + frames; frame < end; frame++) rows[frame - 1] = { drawing, again, run };
+      shown.fill(drawing, frame - 1, frame - 1 + frames);
+      if (again) repeated.fill(true, frame - 1, frame - 1 + frames);
+      frame += frames;
     }
   }
 
   const seen = new Set<Drawing>();
-  for (const [i, { drawing }] of rows.entries()) {
+  for (let frame = 1; frame <= shot.length; frame++) {
+    const drawing = shown[frame - 1];
     if (!drawing) continue;
-    seen.add(drawing);
-    if (drawing.firstFrame === 0) drawing.firstFrame = i + 1;
+    if (drawing.firstFrame === 0) {
+      drawing.firstFrame = frame;
+      seen.add(drawing);
+    }
     drawing.exposedFrames++;
   }
   for (const { passage, tell } of known.short) {
@@ -201,14 +205,14 @@ function solveLevel(level: Level, shot: Shot, source: SolvedLevel | null, report
     title: level.title,
     background: isBackground(level.name),
     timed: true,
-    exposures: rows.map(
-      ({ drawing, again }, i): Exposure => ({
+    exposures: shown.map(
+      (drawing, i): Exposure => ({
         frame: i + 1,
-        kind: drawing?.kind ?? 'empty',
-        drawing: drawing?.name ?? null,
-        cel: drawing?.cel ?? null,
-        starts: i === 0 || rows[i - 1]!.drawing !== drawing,
-        again,
+        kind: drawing === null ? 'empty' : drawing.kind,
+        drawing: drawing === null ? null : drawing.name,
+        cel: drawing === null ? null : drawing.cel,
+        starts: i === 0 || shown[i - 1] !== drawing,
+        again: repeated[i]!,
       }),
     ),
     drawings: drawings

@@ -80,9 +80,18 @@ export function pathOf<E>(
     const i = Math.max(0, Math.min(near.steps, frame - near.leg.start));
     return near.spread(sampled(i, near.steps, on, manner));
   };
-  const at = (frame: number): Sample => {
+  const sampleAt = (frame: number): Sample => {
     const share = shareAt(frame);
     return near.leg.place(share);
+  };
+  const { start } = first.leg;
+  const { end } = timed[timed.length - 1]!.leg;
+  // Frame by frame they are asked for by the tracks, by the graduations and by the checks.
+  const samples: Sample[] = [];
+  const at = (frame: number): Sample => {
+    if (!(frame >= start && frame <= end)) return sampleAt(frame);
+    samples[frame - start] ??= sampleAt(frame);
+    return samples[frame - start]!;
   };
   const alongMm = (frame: number): number => {
     const share = shareAt(frame);
@@ -90,8 +99,8 @@ export function pathOf<E>(
     return before + share * near.leg.curveMm!;
   };
   return {
-    start: first.leg.start,
-    end: timed[timed.length - 1]!.leg.end,
+    start,
+    end,
     at,
     alongMm: curve ? alongMm : null,
     legs,
@@ -114,17 +123,19 @@ export function solveMove(
   const graduations: Graduation[] = [];
   let largest = 0;
   let largestShare = 0;
+  const ends = path.legs.map(({ place }) => ({ from: place(0), to: place(1) }));
   let before = path.at(path.start);
   for (let frame = path.start; frame <= last; frame++) {
     const sample = path.at(frame);
-    const leg = path.legs.findLast((l) => frame > l.start) ?? path.legs[0];
+    let leg = ends.length - 1;
+    while (leg > 0 && frame <= path.legs[leg]!.start) leg--;
     // What gives the width alone goes no way: the centre is another move's.
     const stays = frame === path.start || move.gives === 'width';
     const stepMm = stays
       ? 0
       : path.alongMm
         ? path.alongMm(frame) - path.alongMm(frame - 1)
-        : stepAlong(leg, sample.x - before.x, sample.y - before.y);
+        : stepAlong(ends[leg], sample.x - before.x, sample.y - before.y);
     const width = camera[Math.max(1, frame) - 1]?.width;
     const stepShare = width ? stepMm / width : 0;
     largest = Math.max(largest, Math.abs(stepMm));
@@ -169,11 +180,15 @@ export function legWidth(leg: PathLeg): number {
   return Math.abs((leg.place(1).value ?? 0) - (leg.place(0).value ?? 0));
 }
 
-function stepAlong(leg: PathLeg | undefined, dx: number, dy: number): number {
+/** `ends`: of the leg, where it has some. */
+function stepAlong(
+  ends: { readonly from: Sample; readonly to: Sample } | undefined,
+  dx: number,
+  dy: number,
+): number {
   const length = Math.hypot(dx, dy);
-  if (!leg || length === 0) return length;
-  const from = leg.place(0);
-  const to = leg.place(1);
+  if (!ends || length === 0) return length;
+  const { from, to } = ends;
   return dx * (to.x - from.x) + dy * (to.y - from.y) < 0 ? -length : length;
 }
 
