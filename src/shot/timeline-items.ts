@@ -127,7 +127,7 @@ export function makePhrases({
         case 'direct': {
           const keys = directKeys(source, index);
           if (keys) direct.push(keys);
-          else report(diagnose('direct-misplaced', item.span, {}));
+          else if (source[index - 1]?.kind !== 'direct') report(diagnose('direct-misplaced', item.span, {}));
           break;
         }
         case 'at': {

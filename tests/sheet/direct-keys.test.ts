@@ -52,6 +52,11 @@ describe('direct', () => {
     expect(cut(items).slice(found!.span.start, found!.span.end)).toBe('direct');
   });
 
+  test('is told once where it stands twice', () => {
+    const { diagnostics } = compileText(cut('1 direct direct 2..'));
+    expect(diagnostics.map(({ code }) => code)).toEqual(['direct-misplaced']);
+  });
+
   test('is compared', () => {
     expect(note(cut('1:12 2..'), cut('1:12 direct 2..'))).toEqual([
       'A: no in-betweens meant from key 1 to key 2',
