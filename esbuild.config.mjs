@@ -40,7 +40,7 @@ const BUILT_IN = {
   child_process: ['spawn', 'spawnSync'],
   crypto: ['createHash', 'randomBytes', 'timingSafeEqual'],
   module: ['createRequire'],
-  os: ['hostname', 'tmpdir'],
+  os: ['availableParallelism', 'hostname', 'tmpdir'],
   v8: ['setFlagsFromString'],
   zlib: ['brotliDecompressSync', 'deflateSync'],
 };
@@ -108,7 +108,7 @@ const bundle = async (options) => metafiles.push((await build({ ...common, ...op
 await bundle({
   stdin: {
     contents:
-      "export { main } from './src/command/main.ts'; export { nodeHost } from './src/host/node-host.ts';",
+      "export { main } from './src/command/main.ts'; export { nodeHost } from './src/host/node-host.ts'; export const serveCuts = async (host, port) => (await import('./src/build/cut-worker.ts')).serveCuts(host, port);",
     resolveDir: root,
   },
   outfile: join(fresh, 'cutwright.cjs'),

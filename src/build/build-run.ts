@@ -1,15 +1,23 @@
 /** One run of printing: what all ways of writing need. */
 
-import { type DiagnosticSink, eachCut, type FindSettled, NO_SOURCES } from '../episode/batch.js';
-import type { Compiled } from '../episode/compile-cut.js';
+import {
+  type DiagnosticSink,
+  eachOutcome,
+  type FindSettled,
+  madeValue,
+  NO_SOURCES,
+} from '../episode/batch.js';
+import type { CutOutcome } from '../episode/cut-outcome.js';
 import type { EpisodeCache } from '../episode/episode.js';
 import type { Found, Job } from '../episode/find-cuts.js';
+import type { WorkerTask } from '../episode/worker-pool.js';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, hasErrors } from '../language/diagnostic.js';
 import type { PageLook } from '../sheet/page-look.js';
 import { type BuildSummary, cutName, errorsOf } from './build-summary.js';
 import type { CutPrinter, PrintableCut } from './cut-printer.js';
 import type { PrintPlan } from './print-plan.js';
+import { makePrint, type Print } from './print-task.js';
 import type { Reporter } from './reporter.js';
 import type { RevisionCuts } from './revision-cuts.js';
 
@@ -25,6 +33,18 @@ export interface Progress {
 
 /** Prints a cut, or finds that there is no need; what stands against it. */
 export type Work = (printable: PrintableCut, printer: CutPrinter) => Promise<Diagnostic | undefined>;
+
+/** What is made of a cut that is fit to print, maybe by another thread, and what is then done with it here. */
+export interface PrintWork<T> {
+  readonly print: Print<T>;
+  /** What stands against it. */
+  readonly take: (printed: T, outcome: CutOutcome<T | null>, job: Job) => Promise<Diagnostic | undefined>;
+  /** Hears of cuts with errors. */
+  readonly unfit?: ((outcome: CutOutcome<T | null>, job: Job) => void) | undefined;
+  readonly settled?: FindSettled | undefined;
+  /** Where other threads may do the same as `print`. */
+  readonly workers?: WorkerTask | undefined;
+}
 
 /** A file that is being written. */
 interface OnTheWay {
@@ -67,18 +87,24 @@ export class BuildRun {
     return this.opened;
   };
 
-  /**
-   * Hands each cut that is fit to print to `work`, but for those that are `settled`; `unfit` hears of those with errors. `what` is
-   * being done: `printing`.
-   */
-  async each(
+  /** Hands each cut that is fit to print to `work`. `what` is being done: `printing`. */
+  each(
     what: string,
     found: Found,
     work: Work,
-    unfit: (compiled: Compiled, job: Job) => void = () => {},
-    settled: FindSettled = () => null,
-  ): Promise<void> {
+    more: Pick<PrintWork<PrintableCut>, 'unfit' | 'settled'> = {},
+  ) {
+    return this.eachPrint<PrintableCut>(what, found, {
+      ...more,
+      print: (printable) => printable,
+      take: async (printable) => work(printable, await this.printer()),
+    });
+  }
+
+  /** Prints each cut that is fit for it, but for those that are settled, and takes what came of it in the order of the cuts. */
+  async eachPrint<T>(what: string, found: Found, work: PrintWork<T>): Promise<void> {
     const { host, reporter, plan, summary, progress } = this;
+    const { settled = () => null, workers } = work;
     progress.start(what, found.jobs.length);
     const hints: Report[] = [];
     const comparing: DiagnosticSink = {
@@ -92,17 +118,18 @@ export class BuildRun {
       },
     };
     const sink = plan.against.kind === 'nothing' ? reporter : comparing;
-    const compile: Parameters<typeof eachCut>[3] = async (compiled, job, cache) => {
+    const make = makePrint(host, plan.strict, this.printer, work.print);
+    const take = async (outcome: CutOutcome<T | null>, job: Job): Promise<void> => {
       progress.step();
       const held = hints.splice(0);
       try {
-        await this.one(compiled, job, cache, work, unfit);
+        await this.one(outcome, job, work);
       } finally {
         if (summary.unchanged(job)) this.settled.add(job);
         if (!this.settled.has(job)) for (const each of held) reporter.report(...each);
       }
     };
-    await eachCut(host, sink, found, compile, (job, cache) => {
+    const accepted = (job: Job, cache: EpisodeCache): ReturnType<FindSettled> => {
       const known = settled(job, cache);
       if (known === null) return null;
       const accept = () => {
@@ -112,7 +139,8 @@ export class BuildRun {
         known.accept();
       };
       return { number: known.number, accept };
-    });
+    };
+    await eachOutcome(host, sink, found, { make, take, settled: accepted, workers });
     for (const each of hints) reporter.report(...each);
     progress.clear();
   }
@@ -138,30 +166,23 @@ export class BuildRun {
     this.summary.setFailed(job, this.names.get(job) ?? job.name, this.reporter.words.notWritten);
   }
 
-  private async one(
-    compiled: Compiled,
-    job: Job,
-    cache: EpisodeCache,
-    work: Work,
-    unfit: (compiled: Compiled, job: Job) => void,
-  ): Promise<void> {
-    const { host, plan, summary } = this;
+  private async one<T>(outcome: CutOutcome<T | null>, job: Job, work: PrintWork<T>): Promise<void> {
+    const { plan, summary } = this;
     const { words } = this.reporter;
-    const { solved, diagnostics, house } = compiled;
-    if (house) {
+    if (outcome.house) {
       summary.setResult(job, 'shared');
       return;
     }
-    this.revision?.noteSeen(compiled);
-    const name = cutName(compiled, job, words);
-    if (solved === null || hasErrors(diagnostics, plan.strict)) {
-      summary.setFailed(job, name, errorsOf(compiled, job, plan.strict, words));
-      unfit(compiled, job);
+    this.revision?.noteSeen(outcome.number?.text);
+    const name = cutName(outcome, job, words);
+    if (!outcome.solved || hasErrors(outcome.diagnostics, plan.strict)) {
+      summary.setFailed(job, name, errorsOf(outcome, job, plan.strict, words));
+      work.unfit?.(outcome, job);
       return;
     }
     this.names.set(job, name);
     summary.setFailed(job, name, words.faultOfProgram);
-    const fault = await work({ host, job, compiled, solved, cache }, await this.printer());
+    const fault = await work.take(madeValue(outcome.made) as T, outcome, job);
     if (fault) this.unwritten(job, fault);
   }
 }

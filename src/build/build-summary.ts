@@ -1,8 +1,7 @@
 /** What came of a build, gathered cut by cut and said at the end. */
 
 import { NO_SOURCES } from '../episode/batch.js';
-import type { Compiled } from '../episode/compile-cut.js';
-import { cutNumberOf } from '../episode/episode.js';
+import type { CutOutcome } from '../episode/cut-outcome.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import type { RunTexts } from '../language/catalogue/catalogue-entry.js';
@@ -113,14 +112,13 @@ export class BuildSummary {
 }
 
 /** How a cut is called in the summary: by its number, or by its file where that cannot be read. */
-export function cutName({ shot, tree }: Compiled, job: Job, words: RunTexts): string {
-  const number = shot?.cut ?? cutNumberOf(tree);
-  return number === undefined ? job.name : words.cut(number);
+export function cutName({ cut }: Pick<CutOutcome<unknown>, 'cut'>, job: Job, words: RunTexts): string {
+  return cut === null ? job.name : words.cut(cut);
 }
 
 /** `2 errors`: of the cut and what it uses; or where else they are. */
 export function errorsOf(
-  { diagnostics }: Compiled,
+  { diagnostics }: Pick<CutOutcome<unknown>, 'diagnostics'>,
   { episode }: Job,
   strict: boolean,
   words: RunTexts,

@@ -2,8 +2,9 @@
 
 import type { Host, Reading, TemporaryFile } from '../host/host.js';
 import type { Fonts } from '../print/fonts.js';
+import type { WrittenPage } from '../print/page-writer.js';
 import { PdfFile } from '../print/pdf.js';
-import type { Bookmark, Page } from '../sheet/display-list.js';
+import type { Bookmark } from '../sheet/display-list.js';
 import { bookmarkOf, type CutPages, hasTrueSize } from './cut-document.js';
 import type { Target } from './output-targets.js';
 
@@ -38,11 +39,11 @@ export class CombinedPdfWriter {
     return this.pdf.pages;
   }
 
-  /** Adds the pages of a cut: all of them, or none where it throws. */
-  add(cut: string, printed: CutPages, artists: readonly string[]): Reading<null> {
+  /** Adds the pages of a cut. */
+  add(cut: string, printed: CutPages<WrittenPage>, artists: readonly string[]): Reading<null> {
     const first = this.pdf.pages;
-    const pages = printed.parts.flatMap((part) => part.pages);
-    this.pdf.add(pages.map((page) => ({ page, label: `${cut}/${page.label}` })));
+    for (const page of printed.parts.flatMap((part) => part.pages))
+      this.pdf.add(page, `${cut}/${page.label}`);
     // Three levels of outline for thousands of cuts are more than any viewer shows.
     this.bookmarks.push(bookmarkOf(printed, first, { eachPage: false }));
     for (const artist of artists) this.authors.add(artist);
@@ -51,9 +52,9 @@ export class CombinedPdfWriter {
   }
 
   /** Adds a page that several cuts share, whose titles these are. */
-  addShared(page: Page, titles: readonly string[], artists: readonly string[]): Reading<null> {
+  addShared(page: WrittenPage, titles: readonly string[], artists: readonly string[]): Reading<null> {
     const at = this.pdf.pages;
-    this.pdf.add([{ page, label: page.label }]);
+    this.pdf.add(page, page.label);
     this.bookmarks.push(...titles.map((title) => ({ title, page: at, children: [] })));
     for (const artist of artists) this.authors.add(artist);
     return this.out.state;

@@ -3,14 +3,17 @@
 import { dirname, resolve } from 'node:path';
 import { NO_SOURCES } from '../episode/batch.js';
 import { textsOf } from '../episode/cut-texts.js';
-import { cutKey, cutNumberOf } from '../episode/episode.js';
+import { cutKey } from '../episode/episode.js';
+import type { Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
+import { PageWriter } from '../print/page-writer.js';
 import type { Page } from '../sheet/display-list.js';
 import type { BuildRun } from './build-run.js';
 import { CombinedPdfWriter } from './combined-pdf-writer.js';
-import { pageCount, selectPages, workTitle } from './cut-document.js';
-import type { LaidOutCut, PrintableCut } from './cut-printer.js';
+import { workTitle } from './cut-document.js';
+import { type CutInFile, cutInFile } from './cut-print.js';
+import type { PrintableCut } from './cut-printer.js';
 import {
   compareWithEarlier,
   describeDifferences,
@@ -21,6 +24,7 @@ import {
 import { inputsOf, oneTarget, overwriting, type Target } from './output-targets.js';
 import { wantedPage } from './print-plan.js';
 import { type PrintedCut, type PrintRecord, writeRecord } from './print-record.js';
+import { printWhole, printWorkers } from './print-task.js';
 import { settledNumber } from './settled-cuts.js';
 import { UsageError } from './usage-error.js';
 
@@ -29,24 +33,38 @@ export async function buildCombinedPdf(run: BuildRun): Promise<void> {
   const file = new CombinedPdf(run, oneTarget(host, found, plan.output, run.revision ? '-changes' : ''));
   if (plan.against.kind === 'last build') {
     await changed(run, file);
+  } else if (!run.revision) {
+    await run.eachPrint<CutInFile | null>('printing', found, {
+      print: printWhole(cutInFile, wantedPage(plan), run.marked),
+      take: (made, { sources }, job) => file.add(job, sources.keys(), made),
+      workers: printWorkers(host, found.jobs.length, plan),
+    });
   } else {
+    const { revision } = run;
     await run.each('printing', found, async (printable, printer) => {
+      const { job, compiled } = printable;
       const prepared = printer.prepare(printable, run.marked(printable));
-      if (!run.revision) return file.add(printer.layOut(prepared), wantedPage(plan));
       const differing = compareWithEarlier(
         printer,
         prepared,
-        run.revision.of(printable, printer),
+        revision.of(printable, printer),
         plan.changedPagesOnly,
         printer.unmarked(prepared),
       );
-      if (!differing) return summary.setResult(printable.job, 'same');
+      if (!differing) return summary.setResult(job, 'same');
       const { laidOut, difference, first } = differing;
-      if (laidOut.pages.length === 0) return summary.setResult(printable.job, 'empty');
+      if (laidOut.pages.length === 0) return summary.setResult(job, 'empty');
       summary.addLine(describeDifferences(printable.solved.shot.cut, laidOut.pages, difference, first));
-      if (!plan.changedPagesOnly) return file.add(laidOut, () => true);
-      if (difference.pages.length === 0) return summary.setResult(printable.job, 'same');
-      return file.add(laidOut, (page) => difference.pages.includes(page - 1), true);
+      const used = compiled.sources.keys();
+      if (!plan.changedPagesOnly)
+        return file.add(
+          job,
+          used,
+          cutInFile(printer, laidOut, () => true, false),
+        );
+      if (difference.pages.length === 0) return summary.setResult(job, 'same');
+      const differs = (page: number): boolean => difference.pages.includes(page - 1);
+      return file.add(job, used, cutInFile(printer, laidOut, differs, true));
     });
   }
   await file.finish();
@@ -99,19 +117,20 @@ async function changed(run: BuildRun, file: CombinedPdf): Promise<void> {
       if (!plan.changedPagesOnly || difference.pages.length > 0) differing.add(job);
       return undefined;
     },
-    ({ tree }) => {
-      // A cut with errors keeps what was printed of it, so that it is not new once it is mended.
-      const number = cutNumberOf(tree);
-      if (number === undefined) return;
-      const key = seen.next(number, null);
-      seen.set(key, before.get(key) ?? null);
-    },
-    (job, cache) => {
-      const texts = textsOf(host, job, cache);
-      const key = cutKey(texts?.number ?? '');
-      const number = settledNumber(host, job, cache, plan, earlier(key));
-      if (number === null || seen.has(key)) return null;
-      return { number, accept: () => seen.set(seen.next(number, null), before.get(key)!) };
+    {
+      unfit({ number }) {
+        // A cut with errors keeps what was printed of it, so that it is not new once it is mended.
+        if (number === null) return;
+        const key = seen.next(number.text, null);
+        seen.set(key, before.get(key) ?? null);
+      },
+      settled(job, cache) {
+        const texts = textsOf(host, job, cache);
+        const key = cutKey(texts?.number ?? '');
+        const number = settledNumber(host, job, cache, plan, earlier(key));
+        if (number === null || seen.has(key)) return null;
+        return { number, accept: () => seen.set(seen.next(number, null), before.get(key)!) };
+      },
     },
   );
   const gone = before.keys().filter((key) => !seen.has(key));
@@ -129,12 +148,20 @@ async function changed(run: BuildRun, file: CombinedPdf): Promise<void> {
   const jobs = plan.changedPagesOnly ? found.jobs.filter((job) => differing.has(job)) : found.jobs;
   file.keeps(seen);
   await run.each('printing', { ...found, jobs, whole: [] }, async (printable, printer) => {
+    const { job, compiled } = printable;
+    const used = compiled.sources.keys();
     const prepared = printer.prepare(printable, run.marked(printable));
-    if (!plan.changedPagesOnly) return file.add(printer.layOut(prepared), () => true);
+    if (!plan.changedPagesOnly)
+      return file.add(
+        job,
+        used,
+        cutInFile(printer, printer.layOut(prepared), () => true, false),
+      );
     const key = again.next(printable.solved.shot.cut, null);
     const other = compareWithEarlier(printer, prepared, earlier(key), true);
-    if (!other) return summary.setResult(printable.job, 'same');
-    return file.add(other.laidOut, (page) => other.difference.pages.includes(page - 1), true);
+    if (!other) return summary.setResult(job, 'same');
+    const differs = (page: number): boolean => other.difference.pages.includes(page - 1);
+    return file.add(job, used, cutInFile(printer, other.laidOut, differs, true));
   });
 }
 
@@ -171,29 +198,18 @@ export class CombinedPdf {
     this.kept = cuts;
   }
 
-  /** `known`: the pages that are left out were printed before as they are. */
-  async add(
-    laidOut: LaidOutCut,
-    keep: (page: number) => boolean,
-    known = false,
-  ): Promise<Diagnostic | undefined> {
+  /** `used`: names of the texts that were read for the cut. `made`: null where none of its pages was chosen. */
+  async add(job: Job, used: Iterable<string>, made: CutInFile | null): Promise<Diagnostic | undefined> {
     const { run } = this;
-    const { printable, look } = laidOut.prepared;
-    const { cut, artists } = printable.solved.shot;
     if (this.fault) return this.fault;
-    const printed = selectPages(laidOut.printed, keep);
-    if (pageCount(printed) === 0) {
-      run.summary.setResult(printable.job, 'empty');
-      return undefined;
-    }
-    const fault = await this.opened(printable, look.settings.labels);
+    if (made === null) return run.summary.setResult(job, 'empty');
+    const { cut, artists, language, printed, record } = made;
+    const fault = await this.opened(used, language);
     if (fault) return fault;
     const added = this.writer!.add(cut, printed, artists);
     if (!added.ok) return this.unwritable(added.reason);
-    const printer = await run.printer();
-    this.cuts.next(cut, printer.record(laidOut, keep, known));
-    run.summary.setResult(printable.job, 'printed');
-    return undefined;
+    this.cuts.next(cut, record);
+    return run.summary.setResult(job, 'printed');
   }
 
   /**
@@ -203,10 +219,12 @@ export class CombinedPdf {
   async addShared(page: Page, cuts: readonly SharingCut[]): Promise<void> {
     const { run } = this;
     let fault: Diagnostic | undefined;
-    for (const { printable, language } of cuts) fault ??= await this.opened(printable, language);
+    for (const { printable, language } of cuts)
+      fault ??= await this.opened(printable.compiled.sources.keys(), language);
     if (!fault) {
+      const { fonts } = await run.printer();
       const added = this.writer!.addShared(
-        page,
+        PageWriter.of(fonts).write(page),
         cuts.map(({ title }) => title),
         cuts.flatMap(({ printable }) => printable.solved.shot.artists),
       );
@@ -243,9 +261,9 @@ export class CombinedPdf {
   }
 
   /** What stands against writing a cut into the file. One fault of the file is every cut's; it is said once. */
-  private async opened({ compiled }: PrintableCut, language: string): Promise<Diagnostic | undefined> {
+  private async opened(used: Iterable<string>, language: string): Promise<Diagnostic | undefined> {
     const { run, target } = this;
-    this.fault ??= this.refusal(compiled.sources.keys()) ?? undefined;
+    this.fault ??= this.refusal(used) ?? undefined;
     if (this.fault || this.writer) return this.fault;
     const { fonts } = await run.printer();
     const writer = await CombinedPdfWriter.open(run.host, target, fonts, { title: this.work(), language });

@@ -4,10 +4,10 @@ import type { Bookmark, Document, Page } from '../sheet/display-list.js';
 import type { Settings } from '../shot/settings.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 
-/** The printed pages of one cut, and how the outline names them. */
-export interface CutPages {
+/** The printed pages of one cut, and how the outline names them. `P`: laid out, or written already. */
+export interface CutPages<P = Page> {
   readonly title: string;
-  readonly parts: readonly { readonly title: string; readonly pages: readonly Page[] }[];
+  readonly parts: readonly { readonly title: string; readonly pages: readonly P[] }[];
 }
 
 /** What is left of a cut when only some of its pages are printed; `keep` counts them from 1. */
@@ -19,12 +19,16 @@ export function selectPages(printed: CutPages, keep: (page: number) => boolean):
   return { title: printed.title, parts };
 }
 
-export function pageCount(printed: CutPages): number {
+export function pageCount(printed: CutPages<unknown>): number {
   return printed.parts.reduce((sum, part) => sum + part.pages.length, 0);
 }
 
 /** The branch of the outline for a cut whose first page is page `first` (from 0) of the document. */
-export function bookmarkOf(printed: CutPages, first: number, { eachPage }: { eachPage: boolean }): Bookmark {
+export function bookmarkOf(
+  printed: CutPages<Pick<Page, 'label'>>,
+  first: number,
+  { eachPage }: { eachPage: boolean },
+): Bookmark {
   let page = first;
   const children = printed.parts.map(({ title, pages }): Bookmark => {
     const start = page;
@@ -40,7 +44,7 @@ export function bookmarkOf(printed: CutPages, first: number, { eachPage }: { eac
 }
 
 /** Whether it holds pages to be printed at 100 %. */
-export function hasTrueSize(printed: CutPages): boolean {
+export function hasTrueSize(printed: CutPages<Pick<Page, 'part'>>): boolean {
   return printed.parts.some(({ pages }) => pages.some(({ part }) => part === 'strip' || part === 'overlay'));
 }
 

@@ -8,6 +8,7 @@ import type { Host } from '../host/host.js';
 import { type Fonts, openFonts } from '../print/fonts.js';
 import { readLatinFonts } from '../print/latin-font.js';
 import { Fingerprints } from '../print/page-fingerprint.js';
+import { PageWriter, type WrittenPage } from '../print/page-writer.js';
 import { printPdf } from '../print/pdf.js';
 import type { Document, Weight } from '../sheet/display-list.js';
 import type { PageLook } from '../sheet/page-look.js';
@@ -123,6 +124,18 @@ export class CutPrinter {
       pages: pages.map((page, i) =>
         keep(i + 1) ? page : { label: page.label, hash: known ? page.hash : null, here: false },
       ),
+    };
+  }
+
+  /** The pages as they stand in a file, whatever else is in it. Throws MissingGlyph. */
+  write({ title, parts }: CutPages): CutPages<WrittenPage> {
+    const writer = PageWriter.of(this.fonts);
+    return {
+      title,
+      parts: parts.map((part) => ({
+        title: part.title,
+        pages: part.pages.map((page) => writer.write(page)),
+      })),
     };
   }
 

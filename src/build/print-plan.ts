@@ -2,6 +2,7 @@
 
 import type { CoversAPage } from '../sheet/cover/shared-cover-page.js';
 import type { Settings } from '../shot/settings.js';
+import { UsageError } from './usage-error.js';
 
 /** Parts of a cut, in the order in which they are printed. The cover only where it is asked for: it goes onto the envelope. */
 export const PARTS = ['cover', 'sheet', 'charts', 'camera', 'table', 'strip', 'overlay'] as const;
@@ -46,9 +47,25 @@ export interface PrintPlan {
   readonly coversAPage: CoversAPage | null;
   /** A revision: what has changed since is marked on the sheets. */
   readonly markedAgainst: string | null;
+  /** How many threads may work on it; null: as many as are worth it on this machine. */
+  readonly threads: number | null;
 }
 
 /** Whether a page of a cut, counted from 1, is to be printed. */
 export function wantedPage({ pages }: PrintPlan): (page: number) => boolean {
   return pages?.includes ?? (() => true);
+}
+
+/** `2`, `2-3`, `2-`, `1,4-6`: which pages, counted from 1. Throws UsageError. */
+export function pageRange(text: string): (page: number) => boolean {
+  const ranges = text.split(',').map((part) => {
+    const match = /^(\d{1,5})(?:(-)(\d{1,5})?)?$/.exec(part.trim());
+    const from = Number(match?.[1]);
+    const to = match?.[3] !== undefined ? Number(match[3]) : match?.[2] ? Number.POSITIVE_INFINITY : from;
+    if (!match || from < 1 || to < from) {
+      throw new UsageError('option-value', text, { variant: 'page-range' });
+    }
+    return { from, to };
+  });
+  return (page) => ranges.some(({ from, to }) => page >= from && page <= to);
 }

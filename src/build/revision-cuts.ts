@@ -98,11 +98,10 @@ export class RevisionCuts {
     return this.worlds.get(place)!.host.commit(place);
   }
 
-  /** Hears of every cut that is there now, printable or not. */
-  noteSeen(compiled: Compiled): void {
-    const key = keyOf(compiled);
-    if (key === undefined) this.now = null;
-    else this.now?.add(key);
+  /** Hears of every cut that is there now, printable or not, by its number; undefined: that cannot be read. */
+  noteSeen(number: string | undefined): void {
+    if (number === undefined) this.now = null;
+    else this.now?.add(cutKey(number));
   }
 
   /** Numbers of cuts that were there then and are no more, once all that are there have been seen; for whole episodes. */

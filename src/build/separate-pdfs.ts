@@ -2,13 +2,14 @@
 
 import { dirname, join, relative } from 'node:path';
 import type { FindSettled } from '../episode/batch.js';
-import type { Compiled } from '../episode/compile-cut.js';
-import { cutKey, cutNumberOf } from '../episode/episode.js';
+import type { CutOutcome } from '../episode/cut-outcome.js';
+import { cutKey } from '../episode/episode.js';
 import type { Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import type { Diagnostic } from '../language/diagnostic.js';
 import type { BuildRun, Work } from './build-run.js';
-import { pageCount, selectPages, workTitle } from './cut-document.js';
+import { workTitle } from './cut-document.js';
+import { type CutFile, cutFile } from './cut-print.js';
 import type { CutPrinter, LaidOutCut } from './cut-printer.js';
 import {
   compareWithEarlier,
@@ -19,7 +20,7 @@ import {
 } from './earlier-print.js';
 import { deliver, deliverLater, spanOf, type Target, Targets } from './output-targets.js';
 import { wantedPage } from './print-plan.js';
-import { writeRecord } from './print-record.js';
+import { printWhole, printWorkers } from './print-task.js';
 import { settledNumber } from './settled-cuts.js';
 
 export async function buildSeparatePdfs(run: BuildRun): Promise<void> {
@@ -28,15 +29,13 @@ export async function buildSeparatePdfs(run: BuildRun): Promise<void> {
   for (const folder of targets.folders()) host.removeStaleTemporaries(folder);
   let printedTo: Map<string, string> | null = new Map();
 
-  const print: Work = async (printable, printer) => {
+  const compareAndPrint: Work = async (printable, printer) => {
     const { job } = printable;
     const refusal = targets.refusal(job, printable.compiled.sources.keys());
     if (refusal) return refusal;
     const target = targets.of(job);
     printedTo?.set(cutKey(printable.solved.shot.cut), target.name);
     const prepared = printer.prepare(printable, run.marked(printable));
-    if (plan.against.kind === 'nothing')
-      return write(run, targets, printer.layOut(prepared), wantedPage(plan));
     const earlier = run.revision ? run.revision.of(printable, printer) : lastPrint(host, target.path);
     // The print of a revision has no marks, and a cut that was the same then is the same now.
     const differing = compareWithEarlier(
@@ -50,14 +49,15 @@ export async function buildSeparatePdfs(run: BuildRun): Promise<void> {
     const { laidOut, difference, first } = differing;
     if (laidOut.pages.length === 0) return summary.setResult(job, 'empty');
     summary.addLine(describeDifferences(printable.solved.shot.cut, laidOut.pages, difference, first));
-    if (!plan.changedPagesOnly) return write(run, targets, laidOut, () => true);
+    if (!plan.changedPagesOnly)
+      return write(run, targets, job, await cutFile(printer, laidOut, () => true, false));
     if (difference.pages.length === 0) return summary.setResult(job, 'same');
-    return write(run, targets, laidOut, (page) => difference.pages.includes(page - 1), true);
+    const differs = (page: number): boolean => difference.pages.includes(page - 1);
+    return write(run, targets, job, await cutFile(printer, laidOut, differs, true));
   };
-  const unfit = ({ tree }: Compiled, job: Job): void => {
-    const number = cutNumberOf(tree);
-    if (number === undefined) printedTo = null;
-    else printedTo?.set(cutKey(number), targets.of(job).name);
+  const unfit = ({ number }: CutOutcome<unknown>, job: Job): void => {
+    if (number === null) printedTo = null;
+    else printedTo?.set(cutKey(number.text), targets.of(job).name);
   };
   const settled: FindSettled = (job, cache) => {
     const target = targets.of(job);
@@ -65,25 +65,31 @@ export async function buildSeparatePdfs(run: BuildRun): Promise<void> {
     if (number === null || targets.rivalry(job)) return null;
     return { number, accept: () => void printedTo?.set(cutKey(number), target.name) };
   };
-  const comparesTexts = plan.against.kind === 'last build';
-  await run.each('printing', found, print, unfit, comparesTexts ? settled : undefined);
+  if (plan.against.kind !== 'nothing') {
+    const comparesTexts = plan.against.kind === 'last build';
+    await run.each('printing', found, compareAndPrint, { unfit, ...(comparesTexts ? { settled } : {}) });
+  } else {
+    await run.eachPrint<CutFile | null>('printing', found, {
+      unfit,
+      print: printWhole(cutFile, wantedPage(plan), run.marked),
+      async take(made, { cut, sources }, job) {
+        const refusal = targets.refusal(job, sources.keys());
+        if (refusal) return refusal;
+        printedTo?.set(cutKey(cut!), targets.of(job).name);
+        return write(run, targets, job, made);
+      },
+      workers: printWorkers(host, found.jobs.length, plan),
+    });
+  }
   await run.written();
   if (found.whole.length > 0) reportOrphanedPdfs(run, targets, printedTo);
 }
 
-/** Writes pages of a cut. `known`: those that are left out were printed before as they are. */
-async function write(
-  run: BuildRun,
-  targets: Targets,
-  laidOut: LaidOutCut,
-  keep: (page: number) => boolean,
-  known = false,
-): Promise<Diagnostic | undefined> {
-  const { host, summary, printer } = run;
-  const { job } = laidOut.prepared.printable;
-  const target = targets.of(job);
-  const made = await cutPdf(await printer(), laidOut, keep, known);
+/** `made`: null where no page of the cut was chosen. */
+async function write(run: BuildRun, targets: Targets, job: Job, made: CutFile | null): Promise<undefined> {
+  const { host, summary } = run;
   if (made === null) return summary.setResult(job, 'empty');
+  const target = targets.of(job);
   await run.later(job, deliverLater(host, target, made.bytes, spanOf(job)), () => {
     summary.setResult(job, 'printed');
     summary.addFile(target, made.pages);
@@ -112,25 +118,9 @@ export async function writeCutPdf(
   keep: (page: number) => boolean = () => true,
   known = false,
 ): Promise<number | Diagnostic> {
-  const made = await cutPdf(printer, laidOut, keep, known);
+  const made = await cutFile(printer, laidOut, keep, known);
   if (made === null) return 0;
   return deliver(host, target, made.bytes, spanOf(laidOut.prepared.printable.job)) ?? made.pages;
-}
-
-/** The PDF of the pages of a cut that are kept; null: there is none. */
-async function cutPdf(
-  printer: CutPrinter,
-  laidOut: LaidOutCut,
-  keep: (page: number) => boolean,
-  known: boolean,
-): Promise<{ readonly bytes: Uint8Array; readonly pages: number } | null> {
-  const { settings } = laidOut.prepared.printable.job.episode;
-  const printed = selectPages(laidOut.printed, keep);
-  const pages = pageCount(printed);
-  if (pages === 0) return null;
-  const cuts = [printer.record(laidOut, keep, known)];
-  const record = writeRecord({ of: 'cut', work: workTitle(settings), cuts });
-  return { bytes: await printer.cut(laidOut, printed, record), pages };
 }
 
 /**

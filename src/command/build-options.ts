@@ -1,14 +1,14 @@
 /** From the options of `build` to what is to be done, and what does not go together. */
 
 import type { BuildTool } from '../build/build-file.js';
-import type { Extent, PartName, PrintPlan } from '../build/print-plan.js';
+import { type Extent, type PartName, type PrintPlan, pageRange } from '../build/print-plan.js';
 import type { Shard } from '../build/shard.js';
 import { UsageError } from '../build/usage-error.js';
 import type { Messages } from '../language/catalogue/index.js';
 import type { CoversAPage } from '../sheet/cover/shared-cover-page.js';
-import { type LookOptions, looks, type ReportOptions } from './command-options.js';
+import { type JobsOption, type LookOptions, looks, type ReportOptions } from './command-options.js';
 
-export interface BuildOptions extends ReportOptions, LookOptions {
+export interface BuildOptions extends ReportOptions, LookOptions, JobsOption {
   readonly output?: string;
   readonly oneFile?: boolean;
   readonly only?: PartName;
@@ -62,6 +62,7 @@ export function printPlanOf(options: BuildOptions, files: readonly string[]): Pr
     oneFile: options.oneFile === true,
     coversAPage: options.up === undefined ? null : (Number(options.up) as CoversAPage),
     markedAgainst: options.markedAgainst ?? null,
+    threads: options.jobs ?? null,
   };
 }
 
@@ -121,18 +122,4 @@ export function shardOption({ shard, oneFile }: BuildOptions): Shard | null {
 
 function clash(word: string, parameters: Messages['wrong-arguments']): UsageError {
   return new UsageError('wrong-arguments', word, parameters);
-}
-
-/** `2`, `2-3`, `2-`, `1,4-6`: which pages, counted from 1. */
-function pageRange(text: string): (page: number) => boolean {
-  const ranges = text.split(',').map((part) => {
-    const match = /^(\d{1,5})(?:(-)(\d{1,5})?)?$/.exec(part.trim());
-    const from = Number(match?.[1]);
-    const to = match?.[3] !== undefined ? Number(match[3]) : match?.[2] ? Number.POSITIVE_INFINITY : from;
-    if (!match || from < 1 || to < from) {
-      throw new UsageError('option-value', text, { variant: 'page-range' });
-    }
-    return { from, to };
-  });
-  return (page) => ranges.some(({ from, to }) => page >= from && page <= to);
 }

@@ -14,6 +14,7 @@ import {
   examples,
   filesOr,
   looks,
+  withJobs,
   withLooks,
   withReport,
 } from './command-options.js';
@@ -38,35 +39,44 @@ export function define(command: Command, context: CommandContext): Command {
     )
     .option('-o, --output <path>', 'a file, a folder, or - for standard output; otherwise beside the cut')
     .option('--one-file', 'all cuts in one PDF with bookmarks, beside the manifest or where --output says');
-  return withReport(
-    withLooks(command)
-      .addOption(choice('--only <part>', 'print one part', PARTS))
-      .addOption(
-        choice('--up <number>', 'covers of so many cuts on a page, in one PDF, to cut apart', COVERS_A_PAGE),
-      )
-      .addOption(
-        choice(
-          '--parts <extent>',
-          'what to print of a cut: what somebody works from (needed), or all',
-          EXTENTS,
+  return withJobs(
+    withReport(
+      withLooks(command)
+        .addOption(choice('--only <part>', 'print one part', PARTS))
+        .addOption(
+          choice(
+            '--up <number>',
+            'covers of so many cuts on a page, in one PDF, to cut apart',
+            COVERS_A_PAGE,
+          ),
+        )
+        .addOption(
+          choice(
+            '--parts <extent>',
+            'what to print of a cut: what somebody works from (needed), or all',
+            EXTENTS,
+          ),
+        )
+        .option('--true-size', 'print the scale strip and the field overlay as well, to lay on the drawing')
+        .option(
+          '--changed',
+          'print only cuts that have changed on paper since the last build; say which pages',
+        )
+        .option('--since <rev>', 'the same, compared with a git revision such as HEAD~1')
+        .option('--marked-against <rev>', 'mark on the sheets what has changed since a git revision')
+        .option(
+          '--pages <range>',
+          'print these pages only, such as 2-3; "changed": those that --changed or --since finds',
+        )
+        .option('--shard <part>', 'print one part of the cuts, such as 2/8: each cut is in one of the eight')
+        .addOption(
+          choice(
+            '--plan <tool>',
+            'print nothing; write a build file with a rule for each cut, for this program',
+            BUILD_TOOLS,
+          ),
         ),
-      )
-      .option('--true-size', 'print the scale strip and the field overlay as well, to lay on the drawing')
-      .option('--changed', 'print only cuts that have changed on paper since the last build; say which pages')
-      .option('--since <rev>', 'the same, compared with a git revision such as HEAD~1')
-      .option('--marked-against <rev>', 'mark on the sheets what has changed since a git revision')
-      .option(
-        '--pages <range>',
-        'print these pages only, such as 2-3; "changed": those that --changed or --since finds',
-      )
-      .option('--shard <part>', 'print one part of the cuts, such as 2/8: each cut is in one of the eight')
-      .addOption(
-        choice(
-          '--plan <tool>',
-          'print nothing; write a build file with a rule for each cut, for this program',
-          BUILD_TOOLS,
-        ),
-      ),
+    ),
   )
     .addHelpText(
       'after',

@@ -1,25 +1,35 @@
 import { join } from 'node:path';
 import type { Command } from 'commander';
+import { checkWorkers } from '../build/print-task.js';
 import type { Reporter } from '../build/reporter.js';
-import { eachCut, findAll } from '../episode/batch.js';
-import { cutNumberOf, type Episode } from '../episode/episode.js';
+import { eachOutcome, findAll } from '../episode/batch.js';
+import type { Episode } from '../episode/episode.js';
 import { PROGRESS_FILE } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { snapshot } from '../host/overlay-host.js';
-import { type CommandContext, examples, type ReportOptions, withReport } from './command-options.js';
+import {
+  type CommandContext,
+  examples,
+  type JobsOption,
+  type ReportOptions,
+  withJobs,
+  withReport,
+} from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
 import { remembering } from './rewrite-input.js';
 
-interface CheckOptions extends ReportOptions {
+interface CheckOptions extends ReportOptions, JobsOption {
   readonly fix?: boolean;
   readonly diff?: boolean;
 }
 
 export function define(command: Command, context: CommandContext): Command {
-  return withReport(command)
-    .argument('<files...>', 'cuts, folders or an episode.yaml; - is standard input')
-    .option('--fix', 'first write the mends that cannot change the meaning')
-    .option('--diff', 'write nothing; show what --fix would change')
+  return withJobs(
+    withReport(command)
+      .argument('<files...>', 'cuts, folders or an episode.yaml; - is standard input')
+      .option('--fix', 'first write the mends that cannot change the meaning')
+      .option('--diff', 'write nothing; show what --fix would change'),
+  )
     .addHelpText(
       'after',
       examples(
@@ -42,9 +52,14 @@ export function define(command: Command, context: CommandContext): Command {
       }
       let houses = 0;
       const numbers = new Map<Episode, (string | undefined)[]>(found.whole.map((episode) => [episode, []]));
-      const cuts = await eachCut(host, reporter, found, ({ house, tree }, { episode }) => {
-        if (house) houses += 1;
-        else numbers.get(episode)?.push(cutNumberOf(tree));
+      const cuts = await eachOutcome(host, reporter, found, {
+        make: () => null,
+        take({ house, number }, { episode }) {
+          if (house) houses += 1;
+          else numbers.get(episode)?.push(number?.text);
+        },
+        // The texts that the mends made lie on no disk with `--diff`.
+        workers: fixes ? undefined : checkWorkers(host, found.jobs.length, options.jobs ?? null),
       });
       for (const [episode, own] of numbers) await checkStages(host, reporter, episode, own);
       const what = cuts > 0 || houses === 0 ? reporter.words.cuts(cuts) : reporter.words.sharedFiles(houses);

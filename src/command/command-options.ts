@@ -25,6 +25,27 @@ export function withReport(command: Command): Command {
     .option('--strict', 'count warnings as errors');
 }
 
+export interface JobsOption {
+  readonly jobs?: number;
+}
+
+/** More threads than any machine has processors for. */
+const MOST_JOBS = 64;
+
+/** `--jobs`. */
+export function withJobs(command: Command): Command {
+  return command.option(
+    '-j, --jobs <number>',
+    'how many threads share the cuts; otherwise as many as are worth it on this machine',
+    (typed) => {
+      const number = /^\d{1,2}$/.test(typed) ? Number(typed) : 0;
+      if (number < 1 || number > MOST_JOBS)
+        throw new UsageError('option-value', typed, { variant: 'jobs', most: MOST_JOBS });
+      return number;
+    },
+  );
+}
+
 export interface LookOptions {
   readonly convention?: Settings['convention'];
   readonly labels?: Settings['labels'];

@@ -1,14 +1,14 @@
-/** The cuts of a run, compiled one after the other: what is wrong with one never stops the next. */
+/** The cuts of a run, one after the other: what is wrong with one never stops the next. */
 
 import { setFlagsFromString } from 'node:v8';
-import type { Host } from '../host/host.js';
+import type { Host, Reading } from '../host/host.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import type { Settings } from '../shot/settings.js';
-import { type Compiled, compile } from './compile-cut.js';
+import type { Compiled } from './compile-cut.js';
+import { CutCompiler, type CutOutcome, faultWords, type MakeOfCut } from './cut-outcome.js';
 import { cutKey, type Episode, type EpisodeCache, newEpisodeCache } from './episode.js';
 import { type Found, findCuts, type Job } from './find-cuts.js';
-import { keepLent } from './reused-levels.js';
-import { storyOf } from './story.js';
+import { WorkerPool, type WorkerTask } from './worker-pool.js';
 
 /** From here on a run takes long enough for its memory to matter. */
 const MANY = 100;
@@ -46,48 +46,80 @@ export async function findAll(
 
 /**
  * Compiles each cut and hands it to `work` (house files too: `compiled.house`), which may report more. All that is wrong
- * goes to `sink`. Returns the number of cuts. `settled` says of which cuts
- * all is known without compiling them, and that nothing is wrong with them.
+ * goes to `sink`. Returns the number of cuts.
  */
-export async function eachCut(
+export function eachCut(
   host: Host,
   sink: DiagnosticSink,
   found: Found,
   work: (compiled: Compiled, job: Job, cache: EpisodeCache) => Promise<void> | void,
-  settled: FindSettled = () => null,
+): Promise<number> {
+  return eachOutcome<Compiled>(host, sink, found, {
+    make: (compiled) => compiled,
+    take: ({ made }, job, cache) => work(madeValue(made), job, cache),
+  });
+}
+
+/** What is done with each cut of a run. */
+export interface CutWork<T> {
+  /** Where the cut is compiled, in any order. */
+  readonly make: MakeOfCut<T>;
+  /** With what came of it, in the order of the cuts; it may report more. What it throws is told at the cut. */
+  readonly take: (outcome: CutOutcome<T>, job: Job, cache: EpisodeCache) => Promise<void> | void;
+  /** Says of which cuts all is known without compiling them, and that nothing is wrong with them. */
+  readonly settled?: FindSettled | undefined;
+  /** Lets several threads do what `make` does. */
+  readonly workers?: WorkerTask | undefined;
+}
+
+/** Compiles each cut. All that is wrong goes to `sink`, cut after cut in their order. Returns the number of cuts. */
+export async function eachOutcome<T>(
+  host: Host,
+  sink: DiagnosticSink,
+  found: Found,
+  { make, take, settled = () => null, workers }: CutWork<T>,
 ): Promise<number> {
   const cache = newEpisodeCache();
   const numbers = new Numbers();
+  const here = new CutCompiler(host, found.whole, make, cache);
+  let pool: WorkerPool<T> | null = null;
   let cuts = 0;
   let compiling = false;
-  for (const job of found.jobs) {
-    try {
-      const known = settled(job, cache);
-      if (known && numbers.meetFirst(known.number, job)) {
-        known.accept();
-        cuts += 1;
-        continue;
+  try {
+    for (const [place, job] of found.jobs.entries()) {
+      try {
+        const known = settled(job, cache);
+        if (known && numbers.meetFirst(known.number, job)) {
+          known.accept();
+          cuts += 1;
+          continue;
+        }
+        if (!compiling && found.jobs.length >= SEVERAL) optimizeLess();
+        if (!compiling && found.jobs.length >= MANY) keepHeapSmall();
+        if (!compiling && workers) pool = WorkerPool.start(host, found, workers, here);
+        compiling = true;
+        const outcome = await (pool ? pool.outcome(place) : here.outcome(job));
+        sink.report(outcome.diagnostics, outcome.sources);
+        sink.report(numbers.meet(outcome, job.episode), outcome.sources);
+        if (!outcome.house) cuts += 1;
+        await take(outcome, job, cache);
+      } catch (fault) {
+        const span = { file: job.name, start: 0, end: 0 };
+        const parameters = { onCut: true, error: faultWords(fault) } as const;
+        sink.report([diagnose('internal-fault', span, parameters)], NO_SOURCES);
       }
-      if (!compiling && found.jobs.length >= SEVERAL) optimizeLess();
-      if (!compiling && found.jobs.length >= MANY) keepHeapSmall();
-      compiling = true;
-      const bytes = job.path === null ? { bytes: await host.standardInput() } : {};
-      const compiled = compile(host, job.path, job.episode, { name: job.name, cache, ...bytes });
-      const { sources } = compiled;
-      if (job.path !== null && found.whole.includes(job.episode))
-        keepLent(compiled, job.path, storyOf(host, job.episode, cache)!, cache);
-      sink.report(compiled.diagnostics, sources);
-      sink.report(numbers.meet(compiled, job.episode), sources);
-      if (!compiled.house) cuts += 1;
-      await work(compiled, job, cache);
-    } catch (fault) {
-      const words = fault instanceof Error ? fault.message : String(fault);
-      const span = { file: job.name, start: 0, end: 0 };
-      sink.report([diagnose('internal-fault', span, { onCut: true, error: words })], NO_SOURCES);
     }
+  } finally {
+    pool?.stop();
   }
   sink.report(numbers.idleArtists(found.whole), manifests(found));
   return cuts;
+}
+
+/** Throws what the program stumbled over. */
+export function madeValue<T>(made: Reading<T>): T {
+  if (!made.ok) throw new Error(made.reason);
+  return made.value;
 }
 
 function manifests(found: Found): Map<string, string> {
@@ -100,16 +132,15 @@ class Numbers {
   /** Episodes with a cut whose number could not be read. */
   private readonly uncertain = new Set<string>();
 
-  meet({ tree, file, house }: Compiled, episode: Episode) {
+  meet({ number, file, house }: CutOutcome<unknown>, episode: Episode) {
     if (episode.file === null || house) return [];
     const known = this.byEpisode.get(episode.file) ?? new Map<string, string>();
     this.byEpisode.set(episode.file, known);
-    const statement = tree?.statements.find((one) => one.kind === 'cut');
-    if (statement?.kind !== 'cut') {
+    if (number === null) {
       this.uncertain.add(episode.file);
       return [];
     }
-    const { text, span } = statement.number;
+    const { text, span } = number;
     const before = known.get(cutKey(text));
     known.set(cutKey(text), before ?? file);
     return before === undefined

@@ -39,6 +39,21 @@ export type FolderLock =
   | { readonly ok: true; readonly release: () => void }
   | { readonly ok: false; readonly by: number | null; readonly reason: string };
 
+/** What a thread speaks to another one with. Messages are plain data, and are copied. */
+export interface MessagePort {
+  post(message: unknown): void;
+  listen(onMessage: (message: unknown) => void): void;
+}
+
+/** Another thread of this program. */
+export interface WorkerThread {
+  post(message: unknown): void;
+  /** `onEnd`: it has ended, by a fault or because it was stopped; no message comes any more. */
+  listen(onMessage: (message: unknown) => void, onEnd: () => void): void;
+  /** Ends it at once, whatever it does. */
+  stop(): void;
+}
+
 export const LIVE_PAGE_FILES = ['live.html', 'live.css', 'live.js', 'page-modules.js'] as const;
 export type LivePageFile = (typeof LIVE_PAGE_FILES)[number];
 
@@ -105,6 +120,13 @@ export interface Host {
   revision(place: string, rev: string): Reading<Host>;
   /** Starts another program by its name. Null where there is none. Never rejects. */
   startProgram(name: string, args: readonly string[]): Promise<RunningProgram | null>;
+  /** How many threads the machine runs at the same time. */
+  processors(): number;
+  /**
+   * Starts a thread that compiles cuts (`src/episode/cut-worker.ts`) in the world as it lies on the disk; `command`: whose code it loads. Null
+   * where there are no threads.
+   */
+  startWorker(command: string): WorkerThread | null;
   /** The package that paints, or null where it is not installed. Never throws. */
   canvas(): CanvasPackage | null;
   /** Columns of the terminal that standard error is, or null: it is none. */

@@ -214,6 +214,8 @@ export function memoryHost(files: Readonly<Record<string, string | Uint8Array>> 
       return past ? { ok: true, value: past } : refuse(`git knows no revision \`${rev}\``);
     },
     startProgram: async (name, args) => host.programs.get(name)?.(args) ?? null,
+    processors: () => 1,
+    startWorker: () => null,
     canvas: () => (host.withoutCanvas ? null : canvasPackage()),
     columns: null,
     outputIsTerminal: false,

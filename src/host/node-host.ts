@@ -16,6 +16,7 @@ import { type FilePart, type Host, LARGEST_FILE, type Reading, reasonOf, TOO_LAR
 import { startProgram } from './running-program.js';
 import { shippedEnglishWords, shippedFont, shippedPage } from './shipped-files.js';
 import { machineName, openTemporary, removeStaleTemporaries, write, writeLater } from './temporary-files.js';
+import { processors, startWorker } from './worker-threads.js';
 
 /** The real world. `machine`: what tells the temporary files of this machine from those of others that share a folder. */
 export function nodeHost(machine?: string): Host {
@@ -60,6 +61,8 @@ export function nodeHost(machine?: string): Host {
     commit: commitOf,
     revision: (place, rev) => atRevision(host, place, rev),
     startProgram,
+    processors,
+    startWorker: (command) => startWorker(command),
     canvas: canvasPackage,
     columns: terminal ? (process.stderr.columns ?? 80) : null,
     outputIsTerminal: isTerminal(1),

@@ -2,16 +2,30 @@ import { deflateSync } from 'node:zlib';
 import type { Page, SharedForm, Weight } from '../sheet/display-list.js';
 import { Content } from './content-stream.js';
 import type { Fonts } from './fonts.js';
-import { FontUse, TextCodes } from './text-codes.js';
+import { FontUse, TextCodes, type UsedFonts } from './text-codes.js';
 
 /** What every page calls the form that lies under it. */
 export const FORM = 'X1';
 
 /** A form as it stands in every file. */
 export interface CompressedForm {
+  /** That of the form: equal ones stand in a file once. */
+  readonly id: string;
   readonly bytes: Uint8Array;
-  readonly use: FontUse;
+  readonly use: UsedFonts;
 }
+
+/** A page as it stands in every file, whatever else is in that file. Plain data, so that another thread can write it. */
+export interface WrittenPage extends Pick<Page, 'label' | 'part' | 'widthMm' | 'heightMm'> {
+  readonly form: CompressedForm | null;
+  /** Its marks, compressed. */
+  readonly bytes: Uint8Array;
+  /** With those of the form. */
+  readonly use: UsedFonts;
+}
+
+/** Points in a millimetre (a point is 1/72 inch, an inch 25.4 mm: ISO 32000-1, 8.3.2.3). */
+export const POINTS = 72 / 25.4;
 
 /** Forms that are kept; an episode has few. */
 const MOST_FORMS = 100;
@@ -46,6 +60,17 @@ export class PageWriter {
     return known;
   }
 
+  /** Throws MissingGlyph. */
+  write(page: Page): WrittenPage {
+    const { label, part, widthMm, heightMm } = page;
+    const form = page.form ? this.form(page.form) : null;
+    const use = new FontUse();
+    if (form) use.addAll(form.use);
+    const scale = POINTS.toFixed(6);
+    const place = `${scale} 0 0 -${scale} 0 ${(heightMm * POINTS).toFixed(6)} cm`;
+    return { label, part, widthMm, heightMm, form, bytes: deflateSync(this.page(page, place, use)), use };
+  }
+
   /** What stands on a page, its form included. `place`: the operator that sets up millimetres; `use`: takes the fonts. Throws MissingGlyph. */
   page({ form, marks }: Page, place: string, use: FontUse): Uint8Array {
     return this.written(use, (content) => {
@@ -65,7 +90,7 @@ export class PageWriter {
       content.tints(marks);
       content.marks(marks);
     });
-    const made = { bytes: deflateSync(bytes), use };
+    const made = { id, bytes: deflateSync(bytes), use };
     if (this.forms.size >= MOST_FORMS) this.forms.clear();
     this.forms.set(id, made);
     return made;

@@ -1,16 +1,12 @@
 import { createHash } from 'node:crypto';
 import { setImmediate } from 'node:timers/promises';
-import { deflateSync } from 'node:zlib';
-import type { Document, Page } from '../sheet/display-list.js';
+import type { Document } from '../sheet/display-list.js';
 import { documentParts } from './document-parts.js';
 import { type EmbeddedFont, embeddedFont, writeFont } from './embedded-font.js';
 import type { Face, Fonts } from './fonts.js';
-import { type CompressedForm, FORM, PageWriter } from './page-writer.js';
+import { type CompressedForm, FORM, PageWriter, POINTS, type WrittenPage } from './page-writer.js';
 import { PdfObjects, type Sink } from './pdf-objects.js';
 import { type FontResource, FontUse, LATIN, OTHER } from './text-codes.js';
-
-/** Points in a millimetre (a point is 1/72 inch, an inch 25.4 mm: ISO 32000-1, 8.3.2.3). */
-const POINTS = 72 / 25.4;
 
 /** What a file is opened with. */
 export type Opening = Pick<Document, 'title' | 'language'>;
@@ -27,32 +23,19 @@ export interface Closing extends Pick<Document, 'author' | 'bookmarks' | 'trueSi
 export async function printPdf(document: Document, fonts: Fonts, record?: string): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [];
   const file = PdfFile.open(document, fonts, (chunk) => void chunks.push(chunk));
-  for (const page of document.pages) file.add([{ page, label: page.label }]);
+  const writer = PageWriter.of(fonts);
+  for (const page of document.pages) file.add(writer.write(page), page.label);
   await file.close({ ...document, record });
   return Buffer.concat(chunks);
-}
-
-/** A page, and how it is called by the viewer. */
-export interface Labelled {
-  readonly page: Page;
-  readonly label: string;
-}
-
-/** A page that is written but not yet in the file. */
-interface Written {
-  readonly page: Page;
-  readonly form: CompressedForm | null;
-  readonly bytes: Uint8Array;
-  readonly use: FontUse;
 }
 
 /** A file that is printed page by page, so that nobody has to hold all its pages. */
 export class PdfFile {
   private readonly objects: PdfObjects;
-  private readonly writer: PageWriter;
   private readonly labels: string[] = [];
   private readonly use = new FontUse();
-  private readonly forms = new Map<CompressedForm, number>();
+  /** Their objects by their ids. */
+  private readonly forms = new Map<string, number>();
   private readonly pageIds: number[] = [];
   private readonly hash = createHash('sha256');
   /** Numbers of objects that pages refer to and that are written last. */
@@ -65,7 +48,6 @@ export class PdfFile {
     sink: Sink,
   ) {
     this.objects = new PdfObjects(sink);
-    this.writer = PageWriter.of(fonts);
     this.tree = this.objects.next();
     this.fontList = this.objects.next();
   }
@@ -78,11 +60,10 @@ export class PdfFile {
     return this.labels.length;
   }
 
-  /** Adds all of these pages, or none: throws MissingGlyph, and the file is as it was before. */
-  add(pages: readonly Labelled[]): void {
-    const written = pages.map(({ page }) => this.write(page));
-    for (const one of written) this.place(one);
-    this.labels.push(...pages.map(({ label }) => label));
+  /** Adds a page; `label`: how it is called by the viewer. */
+  add(page: WrittenPage, label: string): void {
+    this.place(page);
+    this.labels.push(label);
   }
 
   /** The last bytes go to the sink before it resolves. Throws RangeError where a bookmark leads to no page. */
@@ -107,17 +88,8 @@ export class PdfFile {
     await setImmediate();
   }
 
-  private write(page: Page): Written {
-    const { writer } = this;
-    const form = page.form && writer.form(page.form);
-    const use = new FontUse();
-    if (form) use.addAll(form.use);
-    const scale = POINTS.toFixed(6);
-    const place = `${scale} 0 0 -${scale} 0 ${(page.heightMm * POINTS).toFixed(6)} cm`;
-    return { page, form, bytes: deflateSync(writer.page(page, place, use)), use };
-  }
-
-  private place({ page, form, bytes, use }: Written): void {
+  private place(page: WrittenPage): void {
+    const { form, bytes, use } = page;
     const { objects } = this;
     this.use.addAll(use);
     const drawn = form ? `\n/XObject << /${FORM} ${this.placed(form, page)} 0 R >>` : '';
@@ -134,11 +106,11 @@ export class PdfFile {
   }
 
   /** The object of a form, which is written where it is first needed. */
-  private placed(form: CompressedForm, { widthMm, heightMm }: Page): number {
-    const known = this.forms.get(form);
+  private placed(form: CompressedForm, { widthMm, heightMm }: WrittenPage): number {
+    const known = this.forms.get(form.id);
     if (known !== undefined) return known;
     const id = this.objects.next();
-    this.forms.set(form, id);
+    this.forms.set(form.id, id);
     this.hash.update(form.bytes);
     this.objects.stream(
       id,

@@ -63,8 +63,14 @@ export class TextCodes {
   }
 }
 
-/** Which fonts a file needs, and which characters of them. */
-export class FontUse {
+/** The fonts that something printed needs, and which characters of them. Plain data. */
+export interface UsedFonts {
+  readonly latin: ReadonlySet<FontResource>;
+  readonly other: Readonly<Record<Weight, ReadonlySet<number>>>;
+}
+
+/** Gathers the fonts that a page or a file needs. */
+export class FontUse implements UsedFonts {
   readonly latin = new Set<FontResource>();
   readonly other: Readonly<Record<Weight, Set<number>>> = { regular: new Set(), bold: new Set() };
 
@@ -73,7 +79,7 @@ export class FontUse {
     else for (const one of text.characters) this.other[weight].add(one);
   }
 
-  addAll(use: FontUse): void {
+  addAll(use: UsedFonts): void {
     for (const one of use.latin) this.latin.add(one);
     for (const weight of ['regular', 'bold'] as const)
       for (const one of use.other[weight]) this.other[weight].add(one);

@@ -18,6 +18,7 @@ const PLAN: PrintPlan = {
   oneFile: false,
   coversAPage: null,
   markedAgainst: null,
+  threads: null,
 };
 const cut = (number: number) => `cut ${number}\ntime 1+0\nA: 1--2..\n`;
 const EPISODE = { 'episode.yaml': '', '1.cut': cut(1), '2.cut': cut(2) };

@@ -21,6 +21,7 @@ const PLAN: PrintPlan = {
   oneFile: false,
   coversAPage: null,
   markedAgainst: null,
+  threads: null,
 };
 const job = (name: string): Job => ({ path: `/work/${name}`, name, episode: noEpisode, named: true });
 const target = (name: string) => ({ path: `/work/${name}`, name });
@@ -157,9 +158,8 @@ test('only shared files are no cuts', () => {
 
 describe('a cut in the summary', () => {
   test('is called by its number, or by its file', () => {
-    expect(cutName(compileText('cut 012\ntime 1+0\nA: 1..\n'), job('a.cut'), runTexts('en'))).toBe('cut 012');
-    expect(cutName(compileText('cut 7\n'), job('a.cut'), runTexts('en'))).toBe('cut 7');
-    expect(cutName(compileText('zzz\n'), job('a.cut'), runTexts('en'))).toBe('a.cut');
+    expect(cutName({ cut: '012' }, job('a.cut'), runTexts('en'))).toBe('cut 012');
+    expect(cutName({ cut: null }, job('a.cut'), runTexts('en'))).toBe('a.cut');
   });
 
   test('has its errors counted; with warnings only where they count as errors', () => {

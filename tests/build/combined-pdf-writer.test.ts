@@ -4,6 +4,7 @@ import type { CutPages } from '../../src/build/cut-document.js';
 import { STANDARD_OUTPUT } from '../../src/build/output-targets.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 import { privateWords } from '../../src/print/info-dictionary.js';
+import { PageWriter, type WrittenPage } from '../../src/print/page-writer.js';
 import { lookInto } from '../command/pdf.js';
 import { isPdf } from '../command/run.js';
 import { testFonts } from '../fonts.js';
@@ -13,12 +14,14 @@ const TARGET = { path: '/work/all.pdf', name: 'all.pdf' };
 const ABOUT = { title: 'Ferry 3', language: 'en' };
 
 /** A cut of so many pages. */
-const cut = (title: string, count: number): CutPages => ({
+const cut = (title: string, count: number): CutPages<WrittenPage> => ({
   title,
   parts: [
     {
       title: 'Sheet',
-      pages: Array.from({ length: count }, (_, i) => page([text(`${title} page ${i + 1}`)])),
+      pages: Array.from({ length: count }, (_, i) =>
+        PageWriter.of(testFonts()).write(page([text(`${title} page ${i + 1}`)])),
+      ),
     },
   ],
 });

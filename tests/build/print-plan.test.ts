@@ -12,6 +12,7 @@ const plan = (pages: PrintPlan['pages']): PrintPlan => ({
   oneFile: false,
   coversAPage: null,
   markedAgainst: null,
+  threads: null,
 });
 
 test('every page is wanted where no range was typed', () => {

@@ -20,6 +20,7 @@ const PLAN: PrintPlan = {
   oneFile: false,
   coversAPage: null,
   markedAgainst: null,
+  threads: null,
 };
 
 let episode: PrintedEpisode;

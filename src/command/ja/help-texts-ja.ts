@@ -54,6 +54,8 @@ ${commands}
     'Say what is wrong with cuts.': 'カットの誤りを調べます。',
     'one cut': '1つのカット',
     'first write the mends that cannot change the meaning': '意味の変わらない直しを先に書き込む',
+    'how many threads share the cuts; otherwise as many as are worth it on this machine':
+      'カットを分担するスレッドの数。なければ、このマシンに見合うだけ使う',
     'write nothing; show what --fix would change': '書かずに、--fix で変わる所を示す',
     'words of the trade, blanks in numbers: mended in the files':
       '現場の言葉や数値の中の空白をファイルの中で直す',

@@ -74,7 +74,8 @@ type OptionValue =
   | { readonly variant: 'day'; readonly option: string }
   // ---- others
   | { readonly variant: 'shell'; readonly shells: readonly string[]; readonly guess: string | null }
-  | { readonly variant: 'port' | 'shard' };
+  | { readonly variant: 'port' | 'shard' }
+  | { readonly variant: 'jobs'; readonly most: number };
 
 /** What is missing, too much, or does not go together. */
 type WrongArguments =

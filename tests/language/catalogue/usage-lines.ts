@@ -35,6 +35,7 @@ export const OPTION_VALUES: readonly (readonly [string | readonly string[], stri
   ['build a.cut --paper XXXX', '`--paper` takes A4, A3, B4, B5, letter, legal, tabloid, C4 or kaku2.'],
   ['build a.cut --only cover --up 3', '`--up` takes 2, 4 or 8.'],
   ['build a.cut --shard 9/8', '`--shard` takes a part of a number of parts, from 1/8 to 8/8.'],
+  ['check a.cut -j 65', '`--jobs` takes a number of threads, from 1 to 64.'],
   ['build a.cut --strict=yes', '`--strict` takes no value.'],
   ['build a.cut --paper', '`--paper` needs a value.'],
   ['build a.cut --pages 0', '`--pages` takes pages counted from 1, such as 2, 2-3, 2- or 1,4-6.'],

@@ -105,6 +105,7 @@ export const usage: Texts<UsageMessages> = {
       day: ({ option }) => `\`${option}\` takes a day with the year first, such as 2027-03-19.`,
       shell: ({ shells, guess }) => `\`completion\` is for ${oneOf(shells)}${meant(guess)}`,
       shard: () => '`--shard` takes a part of a number of parts, from 1/8 to 8/8.',
+      jobs: ({ most }) => `\`--jobs\` takes a number of threads, from 1 to ${most}.`,
       port: () => '`--preview` takes a port from 1 to 65535, or nothing.',
     },
   },

@@ -104,6 +104,7 @@ export const usage: Texts<UsageMessages> = {
       day: ({ option }) => `\`${option}\` は日付です。\`2027-03-19\` のように年から書きます。`,
       shell: ({ shells, guess }) => `\`completion\` は ${oneOf(shells)} のためのものです${meant(guess)}`,
       shard: () => '`--shard` は、いくつかに分けたうちの1つです。1/8 から 8/8 のように書きます。',
+      jobs: ({ most }) => `\`--jobs\` はスレッドの数です。1 から ${most} までを書きます。`,
       port: () => '`--preview` は 1 から 65535 までのポートです。書かなくてもかまいません。',
     },
   },

@@ -1,0 +1,59 @@
+/** A cut as it is printed: a file of its own, or a part of one. Plain data, so that another thread can make it. */
+
+import type { WrittenPage } from '../print/page-writer.js';
+import { type CutPages, pageCount, selectPages, workTitle } from './cut-document.js';
+import type { CutPrinter, LaidOutCut } from './cut-printer.js';
+import { type PrintedCut, writeRecord } from './print-record.js';
+
+export interface CutFile {
+  /** Its number. */
+  readonly cut: string;
+  readonly pages: number;
+  readonly bytes: Uint8Array;
+}
+
+export interface CutInFile {
+  readonly cut: string;
+  readonly artists: readonly string[];
+  /** Of the print. */
+  readonly language: string;
+  readonly printed: CutPages<WrittenPage>;
+  /** What the record of the file tells of it. */
+  readonly record: PrintedCut;
+}
+
+/**
+ * The pages of a cut that are kept; null: there is none. `known`: those that are left out were printed before as they are. Rejects with
+ * MissingGlyph.
+ */
+export async function cutFile(
+  printer: CutPrinter,
+  laidOut: LaidOutCut,
+  keep: (page: number) => boolean,
+  known: boolean,
+): Promise<CutFile | null> {
+  const { job, solved } = laidOut.prepared.printable;
+  const printed = selectPages(laidOut.printed, keep);
+  const pages = pageCount(printed);
+  if (pages === 0) return null;
+  const cuts = [printer.record(laidOut, keep, known)];
+  const record = writeRecord({ of: 'cut', work: workTitle(job.episode.settings), cuts });
+  return { cut: solved.shot.cut, pages, bytes: await printer.cut(laidOut, printed, record) };
+}
+
+/** The same as a part of a file. Throws MissingGlyph. */
+export function cutInFile(
+  printer: CutPrinter,
+  laidOut: LaidOutCut,
+  keep: (page: number) => boolean,
+  known: boolean,
+): CutInFile | null {
+  const { printable, look } = laidOut.prepared;
+  const { cut, artists } = printable.solved.shot;
+  const printed = selectPages(laidOut.printed, keep);
+  if (pageCount(printed) === 0) return null;
+  return {
+    ...{ cut, artists, language: look.settings.labels, printed: printer.write(printed) },
+    record: printer.record(laidOut, keep, known),
+  };
+}

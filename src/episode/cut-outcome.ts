@@ -1,0 +1,64 @@
+/** What comes of one cut of a run: plain data, so that it may come from another thread. */
+
+import type { Host, Reading } from '../host/host.js';
+import { type Compiled, compile } from './compile-cut.js';
+import type { Episode, EpisodeCache, Written } from './episode.js';
+import type { Job } from './find-cuts.js';
+import { keepLent } from './reused-levels.js';
+import { storyOf } from './story.js';
+
+export interface CutOutcome<T> extends Pick<Compiled, 'file' | 'sources' | 'diagnostics' | 'house'> {
+  /** As its first statement has it; null where that cannot be read. */
+  readonly number: Written | null;
+  /** Its number as a summary has it, where there is one. */
+  readonly cut: string | null;
+  /** Whether there is something to print, whatever is wrong. */
+  readonly solved: boolean;
+  /** What the run made of it; or what the program stumbled over. */
+  readonly made: Reading<T>;
+}
+
+/** What a run makes of each cut, shared files too, wherever it is compiled. */
+export type MakeOfCut<T> = (compiled: Compiled, job: Job, cache: EpisodeCache) => Promise<T> | T;
+
+/** Compiles the cuts of a run, or some of them, and makes of each what is wanted. */
+export class CutCompiler<T> {
+  /** `whole`: episodes that are worked on as a whole. `cache`: of the run, in this thread. */
+  constructor(
+    private readonly host: Host,
+    private readonly whole: readonly Episode[],
+    private readonly make: MakeOfCut<T>,
+    private readonly cache: EpisodeCache,
+  ) {}
+
+  /** Rejects where the program stumbles while it compiles. */
+  async outcome(job: Job): Promise<CutOutcome<T>> {
+    const { host, cache } = this;
+    const { path, name, episode } = job;
+    const bytes = path === null ? { bytes: await host.standardInput() } : {};
+    const compiled = compile(host, path, episode, { name, cache, ...bytes });
+    if (path !== null && this.whole.includes(episode))
+      keepLent(compiled, path, storyOf(host, episode, cache)!, cache);
+    const { file, sources, diagnostics, house, tree, shot, solved } = compiled;
+    const statement = tree?.statements.find((one) => one.kind === 'cut');
+    const number =
+      statement?.kind === 'cut' ? { text: statement.number.text, span: statement.number.span } : null;
+    return {
+      ...{ file, sources, diagnostics, house, number },
+      cut: shot?.cut ?? number?.text ?? null,
+      solved: solved !== null,
+      made: await this.madeOf(compiled, job),
+    };
+  }
+
+  private async madeOf(compiled: Compiled, job: Job): Promise<Reading<T>> {
+    try {
+      return { ok: true, value: await this.make(compiled, job, this.cache) };
+    } catch (fault) {
+      return { ok: false, reason: faultWords(fault) };
+    }
+  }
+}
+
+export const faultWords = (fault: unknown): string =>
+  fault instanceof Error ? fault.message : String(fault);

@@ -1,0 +1,173 @@
+/**
+ * The cuts of a run, compiled by several threads. This thread compiles too, and takes what came of the cuts in their order. A thread
+ * gets a few cuts in a row at a time, since they know their neighbours; whoever is done first gets the next ones.
+ */
+
+import { setImmediate } from 'node:timers/promises';
+import type { Host, Reading, WorkerThread } from '../host/host.js';
+import { type CutCompiler, type CutOutcome, faultWords } from './cut-outcome.js';
+import type { Found, Job } from './find-cuts.js';
+
+/** How many threads work on a run, this one with them, and what the others are told to do; plain data. */
+export interface WorkerTask {
+  readonly threads: number;
+  /** Whose code they load. */
+  readonly command: string;
+  readonly task: unknown;
+}
+
+/** What a worker is told once. */
+export interface WorkerStart extends Pick<Found, 'jobs' | 'whole'> {
+  readonly task: unknown;
+}
+
+/** Then: which of the jobs it has to do, in this order. */
+export interface WorkerOrder {
+  readonly places: readonly number[];
+}
+
+/** What it answers for each. */
+export interface WorkerAnswer<T> {
+  readonly place: number;
+  readonly outcome: Reading<CutOutcome<T>>;
+}
+
+/** Cuts that a thread gets at a time; fewer at the end, so that all are done at the same time. */
+const MOST_AT_A_TIME = 8;
+/** A worker with fewer to do gets more, so that it never waits for this thread. */
+const FEW = 4;
+/** So many cuts a thread are compiled ahead of the one that is taken next: what came of them is held in memory. */
+const AHEAD = 24;
+
+/** With fewer cuts for each, the start of a thread takes longer than it saves. */
+const CUTS_A_THREAD = 40;
+/** More of them would wait for the one that writes the files. */
+const MOST_THREADS = 8;
+
+/** How many threads are to work on so many cuts; `most`: as somebody has asked for, or null. */
+export function threadsFor(host: Host, cuts: number, most: number | null): number {
+  if (most !== null) return Math.min(most, cuts);
+  return Math.max(1, Math.min(host.processors(), MOST_THREADS, Math.floor(cuts / CUTS_A_THREAD)));
+}
+
+interface Worker {
+  readonly thread: WorkerThread;
+  readonly places: Set<number>;
+}
+
+export class WorkerPool<T> {
+  private readonly workers = new Set<Worker>();
+  private readonly ready = new Map<number, Reading<CutOutcome<T>>>();
+  /** Places of the cuts that this thread has to do. */
+  private readonly own: number[] = [];
+  /** The first cut that nobody has to do yet; the one that is taken next. */
+  private next = 0;
+  private taken = 0;
+  private changed: () => void = () => {};
+
+  private constructor(
+    private readonly jobs: readonly Job[],
+    private readonly threads: number,
+    private readonly here: CutCompiler<T>,
+  ) {}
+
+  /** Null where there is nobody to help. */
+  static start<T>(
+    host: Host,
+    { jobs, whole }: Found,
+    { threads, command, task }: WorkerTask,
+    here: CutCompiler<T>,
+  ): WorkerPool<T> | null {
+    if (jobs.some(({ path }) => path === null)) return null;
+    const pool = new WorkerPool(jobs, threads, here);
+    pool.own.push(...pool.some());
+    while (pool.workers.size < threads - 1) {
+      const thread = host.startWorker(command);
+      if (!thread) break;
+      pool.take(thread, { jobs, whole, task });
+    }
+    return pool.workers.size > 0 ? pool : null;
+  }
+
+  /** Of the job at a place; asked for one after the other. Rejects where the program stumbled while it compiled. */
+  async outcome(place: number): Promise<CutOutcome<T>> {
+    this.taken = place;
+    for (;;) {
+      this.feed();
+      const ready = this.ready.get(place);
+      if (ready) {
+        this.ready.delete(place);
+        if (!ready.ok) throw new Error(ready.reason);
+        return ready.value;
+      }
+      if (this.own.length === 0) this.own.push(...this.some());
+      const own = this.own.shift();
+      if (own === undefined) await this.change();
+      else {
+        this.ready.set(own, await outcomeAt(this.here, this.jobs[own]!));
+        // Lets answers of the others in.
+        await setImmediate();
+      }
+    }
+  }
+
+  stop(): void {
+    for (const { thread } of this.workers) thread.stop();
+    this.workers.clear();
+  }
+
+  private take(thread: WorkerThread, start: WorkerStart): void {
+    const worker: Worker = { thread, places: new Set() };
+    this.workers.add(worker);
+    thread.listen(
+      (message) => {
+        const { place, outcome } = message as WorkerAnswer<T>;
+        worker.places.delete(place);
+        this.ready.set(place, outcome);
+        this.changed();
+      },
+      () => {
+        // Out of memory, or a fault of the program: what it had to do is done here.
+        this.workers.delete(worker);
+        this.own.unshift(...worker.places);
+        this.changed();
+      },
+    );
+    thread.post(start);
+  }
+
+  private feed(): void {
+    for (const { thread, places } of this.workers) {
+      if (places.size >= FEW) continue;
+      const more = this.some();
+      if (more.length === 0) return;
+      for (const place of more) places.add(place);
+      thread.post({ places: more } satisfies WorkerOrder);
+    }
+  }
+
+  /** Places of the next cuts that somebody is to do. */
+  private some(): number[] {
+    const left = this.jobs.length - this.next;
+    const room = this.taken + AHEAD * this.threads - this.next;
+    const count = Math.min(MOST_AT_A_TIME, Math.ceil(left / (3 * this.threads)), room);
+    const places = Array.from({ length: Math.max(0, count) }, (_, i) => this.next + i);
+    this.next += places.length;
+    return places;
+  }
+
+  private change(): Promise<void> {
+    return new Promise((resolve) => {
+      this.changed = resolve;
+    });
+  }
+}
+
+/** What a worker and the thread that it works for do alike. Never rejects. */
+export async function outcomeAt<T>(compiler: CutCompiler<T>, job: Job): Promise<Reading<CutOutcome<T>>> {
+  try {
+    return { ok: true, value: await compiler.outcome(job) };
+  } catch (fault) {
+    return { ok: false, reason: faultWords(fault) };
+  }
+}

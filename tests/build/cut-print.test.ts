@@ -1,0 +1,47 @@
+import { expect, test } from 'vitest';
+import { cutFile, cutInFile } from '../../src/build/cut-print.js';
+import { CutPrinter, type LaidOutCut } from '../../src/build/cut-printer.js';
+import { readRecord } from '../../src/build/print-record.js';
+import { compile } from '../../src/episode/compile-cut.js';
+import { newEpisodeCache, noEpisode } from '../../src/episode/episode.js';
+import { memoryHost } from '../../src/host/memory-host.js';
+import { privateWords } from '../../src/print/info-dictionary.js';
+import { lookInto } from '../command/pdf.js';
+import { longCut } from './printed-episode.js';
+
+function laidOut(): { printer: CutPrinter; cut: LaidOutCut } {
+  const host = memoryHost({ 'a.cut': `${longCut(4)}artist "M. Arai"\n` });
+  const cache = newEpisodeCache();
+  const job = { path: '/work/a.cut', name: 'a.cut', episode: noEpisode, named: true };
+  const compiled = compile(host, job.path, noEpisode, { name: job.name, cache });
+  const printer = CutPrinter.open(host);
+  const prepared = printer.prepare({ host, job, compiled, solved: compiled.solved!, cache });
+  return { printer, cut: printer.layOut(prepared) };
+}
+
+test('the pages of a cut that are kept are a file, which tells which they are', async () => {
+  const { printer, cut } = laidOut();
+  const made = (await cutFile(printer, cut, (page) => page === 2, true))!;
+  expect([made.cut, made.pages]).toEqual(['4', 1]);
+  expect((await lookInto(made.bytes)).labels).toEqual(['2']);
+  const words = privateWords((most) => ({ bytes: made.bytes.subarray(-most), size: made.bytes.length }))!;
+  const { pages } = readRecord(words)!.cuts[0]!;
+  expect(pages.map(({ here }) => here)).toEqual(cut.pages.map((_, i) => i === 1));
+});
+
+test('or a part of a file, as plain data', () => {
+  const { printer, cut } = laidOut();
+  const made = cutInFile(printer, cut, (page) => page !== 1, false)!;
+  expect(made).toMatchObject({ cut: '4', artists: ['M. Arai'], language: 'en' });
+  const pages = made.printed.parts.flatMap((part) => part.pages);
+  expect(pages.map(({ label }) => label)).toEqual(cut.pages.slice(1).map(({ label }) => label));
+  expect(made.record.pages[0]).toMatchObject({ here: false, hash: null });
+  const [copy] = structuredClone(made).printed.parts[0]!.pages;
+  expect(Buffer.from(copy!.bytes).equals(pages[0]!.bytes)).toBe(true);
+});
+
+test('no page is no print', async () => {
+  const { printer, cut } = laidOut();
+  expect(await cutFile(printer, cut, () => false, false)).toBe(null);
+  expect(cutInFile(printer, cut, () => false, false)).toBe(null);
+});
