@@ -46,7 +46,7 @@ class InProcessRunner {
   async init() {
     const functions = resolve('scripts/mutants/test-functions.mjs');
     const count = Number(process.env.MUTANT_SAMPLE);
-    if (count > 0) this.sample = sampleOf(sourcesIn('src').map(idsIn), count);
+    if (count > 0) this.sample = sampleOf(sourcesIn('src').map(idsIn), count, process.env.MUTANT_SEED);
     for (const path of [...sourcesIn('src'), ...sourcesIn('tests')]) await compile(path, functions);
     const { collect } = await import(pathToFileURL(functions).href);
     await import(pathToFileURL(resolve('tests/seed.setup.js')).href);

@@ -6,7 +6,8 @@
  * Quick twins of a file are its own test; of a folder, all quick tests of the folder that mirrors it and of those below it, so that
  * a source may be tested through its neighbours. The golden cuts are left out: they notice nearly every change of a number, but not
  * what is right, and a test named for a behaviour is what is wanted. `--sample N` tries N mutants of all, in each file in proportion,
- * the same ones each time, and says the standard error of the score. `--tests src/FOLDER` runs the twins of that folder too, so that
+ * the same ones each time, and says the standard error of the score. Once tests have been written for what survived, another `--seed`
+ * tells how well the rest does. `--tests src/FOLDER` runs the twins of that folder too, so that
  * files score as they do within it.
  */
 
@@ -17,13 +18,13 @@ import { parseArgs } from 'node:util';
 import { sampleOf } from './sample.mjs';
 
 const { values, positionals: paths } = parseArgs({
-  options: { sample: { type: 'string' }, tests: { type: 'string' } },
+  options: { sample: { type: 'string' }, seed: { type: 'string', default: '1' }, tests: { type: 'string' } },
   allowPositionals: true,
 });
 const sampled = values.sample === undefined ? null : Number(values.sample);
 const unknown = paths.filter((path) => !path.startsWith('src/') || !existsSync(path));
 if (paths.length === 0 || unknown.length > 0 || (sampled !== null && !(sampled >= 1))) {
-  console.error('npm run mutants -- [--sample N] [--tests src/FOLDER] src/FOLDER or src/FOLDER/FILE.ts …');
+  console.error('npm run mutants -- [--sample N [--seed S]] [--tests src/FOLDER] src/FOLDER or src/FOLDER/FILE.ts …');
   process.exit(2);
 }
 const name = `${paths[0].replace(/^src\/|\.ts$/g, '').replaceAll('/', '-')}${sampled ? '-sample' : ''}`;
@@ -49,6 +50,7 @@ writeFileSync(
     ignorePatterns: ['/out', '/dist', '/types', '/grammar/pictures'],
     concurrency: 1,
     timeoutMS: 6_000,
+    dryRunTimeoutMinutes: 20,
     // The progress would count as tried what a sample leaves out.
     reporters: sampled ? ['json'] : ['json', 'progress-append-only'],
     jsonReporter: { fileName: json },
@@ -63,6 +65,7 @@ const { status } = spawnSync('npx', ['stryker', 'run', config], {
     MUTANT_TESTS: [...new Set([...paths, values.tests ?? []].flat().flatMap(twinsOf))].join(','),
     MUTANT_LOG: log,
     MUTANT_SAMPLE: sampled ?? '',
+    MUTANT_SEED: values.seed,
   },
 });
 rmSync(sandbox, { recursive: true, force: true });
@@ -86,7 +89,7 @@ function report() {
     file,
     mutants.map(({ id }) => id).sort((a, b) => Number(a) - Number(b)),
   ]);
-  const sample = sampled && sampleOf(ids, sampled);
+  const sample = sampled && sampleOf(ids, sampled, values.seed);
   for (const [file, { mutants, source }] of files) {
     const lines = source.split('\n');
     // What does not run at all (`Ignored`: static) is no mutant.
@@ -108,7 +111,7 @@ function report() {
   const total = { file: 'in all', all: sum('all'), tried: sum('tried'), alive: sum('alive') };
   for (const { file, all, tried, alive } of [...rows, total]) {
     const share = alive / Math.max(1, tried);
-    const error = 100 * Math.sqrt((share * (1 - share) * (1 - tried / all)) / tried);
+    const error = 100 * Math.sqrt((share * (1 - share) * (1 - tried / all)) / Math.max(1, tried));
     console.log(
       `${(100 * (1 - share)).toFixed(1).padStart(6)} %${tried < all ? ` ± ${error.toFixed(1)}` : ''}`,
       ` ${alive} of ${tried} alive${tried < all ? `, a sample of ${all}` : ''}  ${file}`,

@@ -2,15 +2,14 @@
 
 import { createHash } from 'node:crypto';
 
-const rank = (file, index) => createHash('sha256').update(`${file} ${index}`).digest('hex');
-
-/** Ids of the chosen: `files` has an array `[path, ids]` for each file, the ids in their order in the file. */
-export function sampleOf(files, count) {
+/** Ids of the chosen; another seed chooses others. `files` has an array `[path, ids]` for each file, the ids in their order in the file. */
+export function sampleOf(files, count, seed) {
+  const rank = (text) => createHash('sha256').update(`${seed} ${text}`).digest('hex');
   const all = files.reduce((sum, [, ids]) => sum + ids.length, 0);
   return new Set(
     files.flatMap(([file, ids]) =>
       ids
-        .map((id, index) => ({ id, rank: rank(file, index) }))
+        .map((id, index) => ({ id, rank: rank(`${file} ${index}`) }))
         .sort((a, b) => (a.rank < b.rank ? -1 : 1))
         .slice(0, Math.round((count * ids.length) / all))
         .map(({ id }) => id),

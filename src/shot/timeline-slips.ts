@@ -23,12 +23,13 @@ export function silentSlip(items: readonly Item[], index: number): Diagnostic | 
   if (item.kind === 'key' && isNumber(item.name)) {
     const place = nameOf(item);
     const touching = before?.kind === 'group' && before.span.end === item.span.start;
+    const several = Number(item.name) > 1;
     // `1(12)2`: what stands in brackets is a length, and this is the next key.
     const length = touching && silentSlip(items, index - 1) !== null;
-    if (touching && !length && playedOnce(before) && Number(item.name) > 1)
+    if (touching && !length && several && playedOnce(before))
       return meant(place, 'times', item.name, `*${item.name}`, { ...place, end: place.start }, '*');
     const bare = before?.kind === 'empty' && before.length === null && !before.open;
-    if (bare && first?.kind === 'group' && playedOnce(first)) {
+    if (bare && several && first?.kind === 'group' && playedOnce(first)) {
       const from = { ...place, start: first.span.end, end: place.start };
       return meant(place, 'times', item.name, `*${item.name}`, from, '*');
     }

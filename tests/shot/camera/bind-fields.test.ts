@@ -1,5 +1,6 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import type { CameraStatement } from '../../../src/language/tree-camera.js';
+import { explained } from '../../explained.js';
 import { bindText, withLines } from '../bind.js';
 import { bound, FULL, field, move, OPTIONS, span, state, stop, to, word } from './nodes.js';
 
@@ -114,4 +115,48 @@ describe('finish camera', () => {
     expect(camera.moves.map(({ kind }) => kind)).toEqual(['pull', 'shake']);
     expect(camera.light.map(({ kind }) => kind)).toEqual(['fade', 'glow']);
   });
+});
+
+describe('what is said of a field, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      "a field of the standard one's name",
+      'time 1+0\nfield full 90%',
+      ['error «full» The name `full` always means the standard field; give this field another name.'],
+    ],
+    [
+      'two measures for one thing',
+      'time 1+0\nfield P 98%\nfield Q 11F',
+      [
+        'hint «11F» Field `Q` is given in lines of the field chart, and field `P` in percent; are both meant so?',
+        ' + «98%» the other one is here',
+      ],
+    ],
+    ['chart and mm together', 'time 1+0\nfield P 11F\nfield Q 250mm\nfield R full', []],
+    [
+      'a field that is said twice',
+      'time 1+0\nfield P 98%\nfield P 97%',
+      ['error «field P 97%» There are two of field `P`.', ' + «field P 98%» the first is here'],
+    ],
+    [
+      'a fixed field that is not there',
+      'time 1+0\nfield Part 98%\nfix Prt',
+      ['error «Prt» There is no field `Prt`; did you mean `Part`?', ' > write `Part`: «Prt» → «Part»'],
+    ],
+    [
+      'two fixed fields',
+      'time 1+0\nfield P 98%\nfix P\nfix P',
+      ['error «fix P» `fix` is said twice.', ' + «fix P» the first is here'],
+    ],
+    [
+      'goals that lead to each other',
+      'time 1+0\npan P@1 > Q right steps 1 2\npan Q@5 > P right steps 1 2',
+      [
+        'error «P» There is no field `P`; say what it is with `field`.',
+        'error «Q» There is no field `Q`; say what it is with `field`.',
+        'error «Q» There is no field `Q`; say what it is with `field`.',
+        'error «P» There is no field `P`; say what it is with `field`.',
+      ],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });

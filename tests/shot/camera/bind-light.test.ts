@@ -1,6 +1,7 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import type { CameraStatement } from '../../../src/language/tree-camera.js';
 import { handleOf } from '../../../src/shot/camera/bind-light.js';
+import { explained } from '../../explained.js';
 import { withLines } from '../bind.js';
 import { bound, during, length, number, state, words } from './nodes.js';
 
@@ -91,4 +92,66 @@ describe('light of each kind', () => {
     expect(withLines('glow Q 1..9').shot!.camera.light).toEqual([]);
     expect(withLines('expose Q 50% 1..9').shot!.camera.light).toEqual([]);
   });
+});
+
+describe('what is said of light that cannot be, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'an iris whose centre is out at the side',
+      'time 1+0\niris in 1..12 at 200,0',
+      ['warning «200,0» The centre of this iris, 200,0, lies outside the picture.'],
+    ],
+    [
+      'an iris whose centre is below',
+      'time 1+0\niris in 1..12 at 0,-100',
+      ['warning «0,-100» The centre of this iris, 0,-100, lies outside the picture.'],
+    ],
+    ['an iris whose centre is in the last corner', 'time 1+0\niris out 13..24 at 127,71', []],
+    [
+      'an exposure over all there is',
+      'time 1+0\nexpose BG 120% 1..12',
+      ['error «120%» An exposure is from 0 % to 100 % of the light, but this is 120 %.'],
+    ],
+    [
+      'an exposure that goes over all there is',
+      'time 1+0\nexpose BG 0% > 101% 1..12',
+      ['error «101%» An exposure is from 0 % to 100 % of the light, but this is 101 %.'],
+    ],
+    [
+      'an exposure of a level that is not there',
+      'time 1+0\nexpose BG,Q 50% 1..12',
+      ['error «Q» This cut has no level `Q`.'],
+    ],
+    [
+      'light through a level that is not there',
+      'time 1+0\nglow Q 1..12',
+      ['error «Q» This cut has no level `Q`.'],
+    ],
+    [
+      'an effect on a level that is not there',
+      'time 1+0\neffect "haze" Q 1..12',
+      ['error «Q» This cut has no level `Q`.'],
+    ],
+    [
+      'an overlap of one frame',
+      'time 1+0\noverlap in 1',
+      ['error «1» An overlap lasts for two frames at least: one cut alone, then the other.'],
+    ],
+    ['overlaps longer than half the sheet', 'time 1+0\noverlap in 12\noverlap out 10', []],
+    [
+      'an overlap of ten minutes',
+      'time 10+0\noverlap out 600+0',
+      ['error «600+0» This overlap lasts for 14400 frames, but the whole sheet has 7440 rows.'],
+    ],
+    [
+      'an overlap of more than ten minutes',
+      'time 1+0\noverlap out 600+1',
+      ['error «600+1» An overlap is no longer than the longest cut, ten minutes.'],
+    ],
+    [
+      'an overlap that is said twice',
+      'time 1+0\noverlap in 4\noverlap in 6',
+      ['error «overlap in 6» `overlap in` is said twice.', ' + «overlap in 4» the first is here'],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });

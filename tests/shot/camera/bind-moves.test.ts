@@ -1,7 +1,8 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import type { CameraStatement, MoveStatement } from '../../../src/language/tree-camera.js';
 import type { MoveOf } from '../../../src/shot/camera/camera-model.js';
 import { solve } from '../../../src/solve/solve-shot.js';
+import { explained } from '../../explained.js';
 import { bindText, withLines } from '../bind.js';
 import {
   bound,
@@ -331,4 +332,168 @@ describe('graduations that lead to a field', () => {
     // 1666 times 1 + 2 + 3, and 1 + 2.
     expect(fields.find(({ name }) => name === 'F5000')!.xMm).toBeCloseTo(9999, 6);
   });
+});
+
+describe('what is said of a move, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'a number of frames that no drawing stays',
+      'time 1+0\npull BG right 1mm/f 1..12 on 0',
+      ['error «0» `on` takes a whole number of frames from 1 to 240.'],
+    ],
+    [
+      'an option that says nothing of a shake',
+      'time 1+0\nshake 3mm 1..12 carry BG graduated log',
+      [
+        'error «BG» `carry` has no meaning for a shake.',
+        'error «graduated» `graduated` has no meaning for a shake.',
+        'error «log» `log` has no meaning for a shake.',
+      ],
+    ],
+    [
+      'options that say nothing of a pan',
+      'time 1+0\nfield P full at 5,0\npan full@1 > P@24 sideways loop 100mm about 0,0',
+      [
+        'error «sideways» `sideways` has no meaning for a pan.',
+        'error «100mm» `loop` has no meaning for a pan.',
+        'error «0,0» `about` has no meaning for a pan.',
+      ],
+    ],
+    [
+      'spacing of a swing',
+      'time 1+0\nshake 3mm 1..12 ease 3',
+      ['error «ease 3» `ease` has no meaning for a shake.'],
+    ],
+    [
+      'a sense that says nothing',
+      'time 1+0\npull BG right 1mm/f 1..12 cw',
+      ['error «cw» `cw` has no meaning for a pull.'],
+    ],
+    [
+      'spacing that is said twice',
+      'time 1+0\npull BG right 1mm/f 1..12 ease 3 curve 0.1 0 0.1 1',
+      [
+        'error «curve 0.1 0 0.1 1» The distance of this leg is spread twice; take one of the two out.',
+        ' + «ease 3» it is spread here already',
+      ],
+    ],
+    [
+      'a field that is not there, and a time that is not',
+      'time 1+0\nfield P full at 5,0\npan full@1 > Q@mark1',
+      [
+        'error «Q» There is no field `Q`; say what it is with `field`.',
+        'error «mark1» There is no mark `mark1`; say where it is with `mark`.',
+      ],
+    ],
+    [
+      'a field with a name that is nearly right',
+      'time 1+0\nfield Part full at 5,0\npan full@1 > Parst@24',
+      ['error «Parst» There is no field `Parst`; did you mean `Part`?', ' > write `Part`: «Parst» → «Part»'],
+    ],
+    [
+      'a field that two things place',
+      'time 1+0\nfield P full at 5,0\npan full@1 > P right steps 1 2 3',
+      [
+        'error «full@1 > P right steps 1 2 3» The graduations add up to 6 mm, but the distance is 5 mm; they must agree within 0.05 mm.',
+        ' > put field P at 6,0, where the graduations end: «5,0» → «6,0»',
+        'error «P» There are two of field `P`.',
+        ' + «P» the other one is here',
+      ],
+    ],
+    [
+      'full as a goal',
+      'time 1+0\npan full@1 > full right steps 1 2 3',
+      [
+        'error «full@1 > full right steps 1 2 3» The graduations add up to 6 mm, but the distance is 0 mm; they must agree within 0.05 mm.',
+        'error «full» The name `full` always means the standard field; give this field another name.',
+      ],
+    ],
+    [
+      'a place that is passed on a straight way',
+      'time 1+0\nfield P full at 5,0\nfield Q full at 9,5\npan full@1 > P > Q@24',
+      [
+        'error «P» This place has no frame. Give it one with `@`, or make the way `curved`: then it is passed when the way gets there.',
+        ' > write `curved`: «» → « curved»',
+      ],
+    ],
+    [
+      'a curve of one straight leg',
+      'time 1+0\nfield P full at 5,0\npan full@1 > P@24 curved',
+      [
+        'error «curved» Between two places the way is straight; `curved` needs a third one.',
+        ' > leave it out: «curved» → «»',
+      ],
+    ],
+    [
+      'a curve of two legs',
+      'time 2+0\nfield P full at 5,0\nfield Q full at 9,5\npan full@1 > P@24 > Q@48 curved',
+      [],
+    ],
+    ['a range without an end', 'time 1+0\nlevel BG free\npull BG right 1mm/f 13..', []],
+    [
+      'a turn without a sense',
+      'time 1+0\nA: 1..\nturn level A 0@1 > 10@24',
+      [
+        'error «turn level A 0@1 > 10@24» A turn says which way it goes: `cw` (clockwise) or `ccw`.',
+        ' > turn it clockwise: «» → « cw»',
+      ],
+    ],
+    ['a turn the other way', 'time 1+0\nA: 1..\nturn level A 0@1 > 10@24 ccw', []],
+    [
+      'a level that moves twice in a list',
+      'time 1+0\nA: 1..\npull A,A right 1mm/f 1..12',
+      ['warning «A» Level `A` is named twice here; once is enough.'],
+    ],
+    [
+      'a level that is not there',
+      'time 1+0\nA: 1..\npull B right 1mm/f 1..12',
+      ['error «B» This cut has no level `B`.'],
+    ],
+    [
+      'a quick truck without its mark',
+      'time 1+0\nfield P 97%\ntruck quick full@1 > P@24',
+      [
+        'error «quick» A quick truck needs its fairing mark, with the frame and the share of the way done there: `fair イ@9 58%`.',
+      ],
+    ],
+    [
+      'a fairing mark on a truck that is not quick',
+      'time 1+0\nfield P 97%\ntruck full@1 > P@24 fair X@12 60%',
+      [
+        'error «fair X@12 60%» A fairing mark belongs to a quick truck: `truck quick … fair …`; other moves slow down with `ease`.',
+      ],
+    ],
+    [
+      'graduations of a truck with ratios besides',
+      'time 1+0\nfield P 250mm\ntruck full@1 > P@3 steps 2 2 log',
+      [
+        'error «log» `steps` says the width on each frame already, so `log` has nothing left to spread.',
+        ' > leave it out: «log» → «»',
+      ],
+    ],
+    [
+      "graduations of a level's truck with ratios",
+      'time 1+0\nA: 1..\ntruck level A 100%@1 > 110%@3 steps 2 2 log',
+      [
+        'hint «truck level A 100%@1 > 110%@3 steps 2 2 log» A shows as little as a field of 90.9 % would on frame 3: scanned at 200 dpi it is enlarged from 96 % down, to fill 1920 pixels.',
+        ' + 212 dpi would be enough.',
+        'error «100%@1 > 110%@3 steps 2 2» Graduations in mm are for what goes from place to place (pans, pulls, follows, slides) and for trucks of the camera, not for the scale or turn of a level.',
+      ],
+    ],
+    [
+      'a follow and a pan at once',
+      'time 1+0\nA: 1..\nlevel A free\nfield P full at 5,0\npan full@1 > P@24\nfollow A right 1mm/f 1..12',
+      [
+        'error «pan full@1 > P@24» Two moves of the camera run at once, from frame 2 to frame 12.',
+        ' + «follow A right 1mm/f 1..12» The other one.',
+      ],
+    ],
+    [
+      'a sway without a length',
+      'time 1+0\nA: 1..\nsway A 5mm 1..24 every 0',
+      [
+        'error «sway A 5mm 1..24 every 0» The time of one sway in frames is 0; it must be one frame at least.',
+      ],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { explained } from '../../explained.js';
 import { bindText, withLines } from '../bind.js';
 
 const HEAD = 'cut 1\ntime 5+0\n';
@@ -156,4 +157,106 @@ describe('a timeline', () => {
       { frames: 3 },
     ]);
   });
+});
+
+describe('what is said of a level, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'a level beyond the stack',
+      'time 1+0\nstack BG A\nA: 1..\nB: 1..',
+      [
+        'error «B» Level `B` is not in the stack.',
+        ' + «stack BG A» the stack is given here',
+        ' > put `B` on top of the stack: «» → « B»',
+      ],
+    ],
+    [
+      'one whose name is nearly right',
+      'time 1+0\nstack BG Arm\nArm: 1..\nArn: 1..',
+      [
+        'error «Arn» Level `Arn` is not in the stack; did you mean `Arm`?',
+        ' + «stack BG Arm» the stack is given here',
+        ' > put `Arn` on top of the stack: «» → « Arn»',
+      ],
+    ],
+    [
+      'a stack with a level twice',
+      'time 1+0\nstack BG A A\nA: 1..',
+      [
+        'error «A» Level `A` stands in the stack twice.',
+        ' + «A» it stands first here',
+        ' > take it out here: « A» → «»',
+      ],
+    ],
+    [
+      'a size of nothing',
+      'time 1+0\nlevel BG size 0x200mm',
+      ['error «0x200mm» The artwork of level `BG` has no size.'],
+    ],
+    [
+      'another size of nothing',
+      'time 1+0\nlevel BG size 200x0mm',
+      ['error «200x0mm» The artwork of level `BG` has no size.'],
+    ],
+    [
+      'a cut that reuses itself',
+      'time 1+0\nlevel A reuse 1/A\nA: 1..',
+      ['error «1/A» Level `A` cannot reuse its own drawings.'],
+    ],
+    ['another level of this cut', 'time 1+0\nlevel A reuse 1/B\nA: 1..\nB: 1..', []],
+    [
+      'a level that masks itself',
+      'time 1+0\nlevel A masks A\nA: 1..',
+      ['error «A» Level `A` cannot mask itself; name the level that it hides.'],
+    ],
+    [
+      'a level that is drawn with itself and another',
+      'time 1+0\nlevel A with A,B\nA: 1..\nB: 1..',
+      ['error «A» Level `A` cannot be drawn to itself; name the other level.'],
+    ],
+    [
+      'one drawn with what is not there',
+      'time 1+0\nlevel A with Q\nA: 1..',
+      ['error «Q» This cut has no level `Q`.'],
+    ],
+    [
+      'a name of scans with a part that nobody knows',
+      'time 1+0\nlevel A picture "{foo}"\nA: 1..',
+      ['error «"{foo}"» `{foo}` means nothing in the name of a scan; write `{cut}`, `{level}`, `{number}`.'],
+    ],
+    [
+      'a level that is said twice',
+      'time 1+0\nlevel A free\nlevel A carry\nA: 1..',
+      ['error «level A carry» `level A` is said twice.', ' + «level A free» the first is here'],
+    ],
+    [
+      'a cels line that is said twice',
+      'time 1+0\nA: 1..\ncels A 1\ncels A 1 2',
+      ['error «cels A 1 2» `cels A` is said twice.', ' + «cels A 1» the first is here'],
+    ],
+    ['a cels line of no level', 'time 1+0\nA: 1..\ncels B 1', ['error «B» This cut has no level `B`.']],
+    [
+      'a cels line with a drawing twice',
+      'time 1+0\nA: 1-2..\ncels A 1 1.1 1 2',
+      [
+        'error «1» Drawing 1 stands in this line twice; a drawing has one number.',
+        ' + «1» it stands first here',
+        ' > mark the number as not used: «1» → «_»',
+      ],
+    ],
+    ['a cels line with gaps', 'time 1+0\nA: 1-2..\ncels A 1 _ _ 1.1 2', []],
+    [
+      'a timeline that is said twice',
+      'time 1+0\nA: 1..\nA: 2..',
+      ['error «A: 2..» The timeline of level `A` is said twice.', ' + «A: 1..» the first is here'],
+    ],
+    [
+      'a phrase that is said twice',
+      'time 1+0\nA: 1..\nphrase walk = 1-2\nphrase walk = 1-3\nB: walk..',
+      [
+        'error «phrase walk = 1-3» There are two of phrase `walk`.',
+        ' + «phrase walk = 1-2» the first is here',
+      ],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { explained } from '../../explained.js';
 import { bindText, withLines } from '../bind.js';
 
 describe('a setting of the cut', () => {
@@ -173,4 +174,198 @@ describe('a tied word', () => {
 test('a note stands on the last row, not behind it', () => {
   expect(withLines('note 120 "x"').shot!.notes).toMatchObject([{ frame: 120, text: 'x' }]);
   expect(withLines('note 121 "x"').codes).toEqual(['warning note-past-end']);
+});
+
+describe('what is said of times and words, in full', () => {
+  test.each<[string, string, string[]]>([
+    ['a time of nothing', 'time 0+0\nA: 1..', ['error «0+0» A cut lasts for at least one frame.']],
+    [
+      'a time in frames',
+      'time 2\nA: 1..',
+      ['hint «2» This cut lasts 2 frames; were seconds meant, `2+0`?', ' > write `2+0`: «2» → «2+0»'],
+    ],
+    ['half a second in frames', 'time 12\nA: 1..', []],
+    [
+      'eleven frames',
+      'time 11\nA: 1..',
+      ['hint «11» This cut lasts 11 frames; were seconds meant, `11+0`?', ' > write `11+0`: «11» → «11+0»'],
+    ],
+    [
+      'eleven minutes',
+      'time 660+0\nA: 1..',
+      [
+        'error «660+0» A cut lasts for ten minutes at most (`600+0`); is this one in frames or in seconds + frames?',
+      ],
+    ],
+    ['ten minutes', 'time 600+0\nA: 1..', []],
+    [
+      'ten minutes and a frame',
+      'time 600+1\nA: 1..',
+      [
+        'error «600+1» A cut lasts for ten minutes at most (`600+0`); is this one in frames or in seconds + frames?',
+      ],
+    ],
+    [
+      'no frames a second',
+      'time 1+0\nfps 0',
+      ['error «0» `fps` takes a whole number of frames a second from 1 to 120.'],
+    ],
+    [
+      'too many frames a second',
+      'time 1+0\nfps 121',
+      ['error «121» `fps` takes a whole number of frames a second from 1 to 120.'],
+    ],
+    ['as many as there may be', 'time 1+0\nfps 120', []],
+    ['on nothing', 'time 1+0\non 0', ['error «0» `on` takes a whole number of frames from 1 to 240.']],
+    ['on too many', 'time 1+0\non 241', ['error «241» `on` takes a whole number of frames from 1 to 240.']],
+    ['on as many as there may be', 'time 1+0\non 240', []],
+    [
+      'numbers by something else',
+      'time 1+0\nnumbering fram',
+      [
+        'error «fram» Drawings are numbered by `sequence` or by `frame`, not by `fram`.',
+        ' > write `frame`: «fram» → «frame»',
+      ],
+    ],
+    [
+      'numbers by nothing known',
+      'time 1+0\nnumbering x',
+      ['error «x» Drawings are numbered by `sequence` or by `frame`, not by `x`.'],
+    ],
+    ['a mark that nobody uses', 'time 1+0\nmark hit 5', ['hint «hit» Nothing stands at mark `hit`.']],
+    ['marks that hang on marks', 'time 1+0\nmark hit 5\nmark after hit+3\nnote after "here"', []],
+    [
+      'marks of which one is used by none',
+      'time 1+0\nmark hit 5\nmark after hit+3',
+      ['hint «after» Nothing stands at mark `after`.'],
+    ],
+    [
+      'marks that go round',
+      'time 1+0\nmark a b+1\nmark b c+1\nmark c a+1\nnote a "x"\nnote b "y"',
+      ['error «a+1» These marks hang on each other in a circle: `a` → `b` → `c` → `a`.'],
+    ],
+    [
+      'a mark before the first frame',
+      'time 1+0\nmark a 3\nnote a-3 "x"\nnote a-4 "y"',
+      [
+        'error «a-3» This is 1 before the first row, which is frame 1.',
+        'error «a-4» This is 2 before the first row, which is frame 1.',
+      ],
+    ],
+    [
+      'a mark on frame nothing',
+      'time 1+0\nmark a 0\nnote a "x"',
+      [
+        'error «0» There is no frame 0; the first row of the sheet is frame 1.',
+        ' > write frame 1: «0» → «1»',
+      ],
+    ],
+    [
+      'a mark with a name that is nearly right',
+      'time 1+0\nmark hit 5\nnote hti+2 "x"\nnote hit "y"',
+      ['error «hti+2» There is no mark `hti`; did you mean `hit`?', ' > write `hit`: «hti» → «hit»'],
+    ],
+    [
+      'a length that is a mark',
+      'time 1+0\nmark hit 5\nA: 1:hit 2..',
+      [
+        'hint «hit» Nothing stands at mark `hit`.',
+        'error «hit» A mark is a place, not a length; to go on until `hit`, write `..` and then `@hit` before the next item.',
+      ],
+    ],
+    [
+      'a range that starts late',
+      'time 2+0\nvoice "Nao" 1+0..2+0 "Wait here"',
+      [
+        'hint «1+0» `1+0` is the last frame of a second; was `1+1`, the first of the next, meant?',
+        ' > start on `1+1`: «1+0» → «1+1»',
+      ],
+    ],
+    ['a range that starts with a frame more', 'time 2+0\nvoice "Nao" 1+1..2+0 "Wait here"', []],
+    [
+      'a range from nothing',
+      'time 2+0\nvoice "Nao" 0+0..2+0 "Wait here"',
+      [
+        'error «0+0» There is no frame 0; the first row of the sheet is frame 1.',
+        ' > write frame 1: «0+0» → «1»',
+      ],
+    ],
+    [
+      'a range that runs back',
+      'time 2+0\nvoice "Nao" 20..10 "Wait here"',
+      ['error «20..10» This range ends on frame 10, before it starts on frame 20.'],
+    ],
+    ['a range to the end', 'time 2+0\nvoice "Nao" 20.. "Wait"', []],
+    [
+      'a range to the end from behind it',
+      'time 2+0\nvoice "Nao" 60.. "Wait"',
+      ['warning «60..» This dialogue starts on frame 60, past the end of the sheet, which has 48 rows.'],
+    ],
+    [
+      'a line past the end',
+      'time 2+0\nvoice "Nao" 40..60 "Wait"',
+      ['warning «40..60» This dialogue lasts to frame 60, past the end of the sheet, which has 48 rows.'],
+    ],
+    [
+      'a line that begins past the end',
+      'time 2+0\nsound 49..60 "bell"',
+      ['warning «49..60» This sound starts on frame 49, past the end of the sheet, which has 48 rows.'],
+    ],
+    [
+      'words outside their line',
+      'time 2+0\nvoice "Nao" 10..40 @9 "Wait" @41 "here"',
+      [
+        'error «9» These words are tied to frame 9, outside their range, frames 10 to 40.',
+        'error «41» These words are tied to frame 41, outside their range, frames 10 to 40.',
+      ],
+    ],
+    [
+      'words that go back',
+      'time 2+0\nvoice "Nao" 10..40 @20 "Wait" @20 "here" @30 "now"',
+      ['error «20» These words are tied to frame 20, but the words before them to 20.'],
+    ],
+    ['words at the edges of their line', 'time 2+0\nvoice "Nao" 10..40 @10 "Wait here" @40 "now"', []],
+    [
+      'a note past the end',
+      'time 2+0\nnote 49 "x"',
+      ['warning «49» This note stands beside frame 49, past the end of the sheet, which has 48 rows.'],
+    ],
+    [
+      'the same cut as itself',
+      'time 1+0\nsame 1 "x"',
+      ['warning «1» Cut 1 is this cut; `same` names the other one.'],
+    ],
+    [
+      'the same cut twice',
+      'time 1+0\nsame 2 "x"\nsame 2 "y"',
+      ['error «same 2 "y"» `same 2` is said twice.', ' + «same 2 "x"» the first is here'],
+    ],
+    [
+      'a silenced error',
+      'time 1+0\naccept unknown-level "so"\nA: 1..',
+      [
+        'error «unknown-level» `unknown-level` is an error: it has to be mended, only warnings and hints can be accepted.',
+      ],
+    ],
+    [
+      'a silenced nothing',
+      'time 1+0\naccept key-onder "so"\nA: 1..',
+      ['error «key-onder» There is no message `key-onder`.'],
+    ],
+    [
+      'a silenced nothing without a guess',
+      'time 1+0\naccept qqqqqqqq "so"\nA: 1..',
+      ['error «qqqqqqqq» There is no message `qqqqqqqq`.'],
+    ],
+    [
+      'a second scene',
+      'time 1+0\nscene 1\nscene 2',
+      ['error «scene 2» `scene` is said twice.', ' + «scene 1» the first is here'],
+    ],
+    [
+      'a second time',
+      'time 1+0\ntime 2+0',
+      ['error «time 2+0» `time` is said twice.', ' + «time 1+0» the first is here'],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { compileText } from '../../compile.js';
+import { explained } from '../../explained.js';
 
 const track = (line: string) => {
   const { shot, diagnostics } = compileText(`cut 1\nfps 25\ntime 2+0\nA: 1..\n${line}\n`);
@@ -52,4 +53,41 @@ describe('the recording of a cut', () => {
     const pinned = compileText('cut 1\ntime 8\nA: 1--2..\ncels A 1 1.1s 1.2 2\n');
     expect(pinned.shot!.levels[1]!.pinned!.names[1]).toMatchObject({ form: 'between' });
   });
+});
+
+describe('what is said of a recording, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'a recording from behind the end',
+      'time 2+0\ntrack "a.wav" @49',
+      ['error «49» The recording begins on row 49, but the sheet has 48 rows.'],
+    ],
+    ['one on the last row', 'time 2+0\ntrack "a.wav" @48', ['warning «"a.wav"» There is no file `a.wav`.']],
+    [
+      'a timecode with too many minutes',
+      'time 2+0\ntrack "a.wav" from 0:60:00:00',
+      [
+        'error «0:60:00:00» There is no such timecode: minutes and seconds go up to 59, frames up to 23 at 24 frames a second.',
+      ],
+    ],
+    [
+      'a timecode with too many seconds',
+      'time 2+0\ntrack "a.wav" from 0:00:60:00',
+      [
+        'error «0:00:60:00» There is no such timecode: minutes and seconds go up to 59, frames up to 23 at 24 frames a second.',
+      ],
+    ],
+    [
+      'a timecode with too many frames',
+      'time 2+0\ntrack "a.wav" from 0:00:01:24',
+      [
+        'error «0:00:01:24» There is no such timecode: minutes and seconds go up to 59, frames up to 23 at 24 frames a second.',
+      ],
+    ],
+    [
+      'a timecode with all there may be',
+      'time 2+0\ntrack "a.wav" from 0:59:59:23',
+      ['warning «"a.wav"» There is no file `a.wav`.'],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });

@@ -4,6 +4,7 @@ import { withEdits } from '../../../../src/language/statement-reader.js';
 import type { Field, Move, Spacing } from '../../../../src/shot/camera/camera-model.js';
 import { asSeen } from '../../../../src/solve/camera/checks/speed-checks.js';
 import { compileText } from '../../../compile.js';
+import { explained } from '../../../explained.js';
 import {
   codes,
   FULL,
@@ -213,4 +214,265 @@ test.each([
   const after = withEdits(text, edits);
   expect(after).toContain(`field B ${mended}\n`);
   expect(compileText(after).diagnostics.map(({ code }) => code)).not.toContain('steps-sum');
+});
+
+describe('the limits of both bands', () => {
+  const passing = (share: number, frames: number) =>
+    codes(of(pull(['BG'], 'right', share * W * frames, 1, frames)));
+  const told = (share: number, frames = 24) =>
+    passing(share, frames).filter((code) => code === 'strobing' || code === 'judder');
+
+  test('a full width in seven seconds is slow enough, 1/120 of it a frame does not strobe, 1/48 is safe again', () => {
+    expect(told(1 / (7 * 24))).toEqual([]);
+    expect(told(1.001 / (7 * 24))).toEqual(['judder']);
+    expect(told(1 / 120)).toEqual(['judder']);
+    expect(told(1.001 / 120)).toEqual(['strobing']);
+    expect(told(0.999 / 48)).toEqual(['strobing']);
+    expect(told(1 / 48)).toEqual([]);
+  });
+
+  test('a band passed through in less than a quarter of a second is let be', () => {
+    // Six frames of 24 a second strobe, five between two zip pans do not.
+    const between = (frames: number) =>
+      codes(
+        of(
+          pan([
+            leg(FULL, 1, field('P', { xMm: W }), 11),
+            leg(field('P', { xMm: W }), 11, field('Q', { xMm: W * (1 + frames / 60) }), 11 + frames),
+            leg(
+              field('Q', { xMm: W * (1 + frames / 60) }),
+              11 + frames,
+              field('R', { xMm: W * (2 + frames / 60) }),
+              21 + frames,
+            ),
+          ]),
+        ),
+      );
+    expect(between(5)).not.toContain('strobing');
+    expect(between(6)).toContain('strobing');
+  });
+
+  test('the fastest frame is the one that is told', () => {
+    const legs = [
+      leg(FULL, 1, field('P', { xMm: 30 }), 11),
+      leg(field('P', { xMm: 30 }), 11, field('Q', { xMm: 70 }), 21),
+    ];
+    const back = [
+      leg(FULL, 1, field('P', { xMm: 40 }), 11),
+      leg(field('P', { xMm: 40 }), 11, field('Q', { xMm: 70 }), 21),
+    ];
+    for (const each of [legs, back])
+      expect(parametersOf(of(pan(each)), 'strobing')).toMatchObject([
+        { frames: Array.from({ length: 20 }, (_, i) => i + 2), mm: expect.closeTo(4, 9), fraction: 64 },
+      ]);
+  });
+});
+
+test('a hold of three frames is still one movement, one of four is a rest', () => {
+  expect([...asSeen(Float64Array.of(0, 1, 0, 0, 0, 2))]).toEqual([0, 1, 1, 1, 1, 2]);
+  expect([...asSeen(Float64Array.of(0, 1, 0, 0, 0, 0, 2))]).toEqual([0, 1, 0, 0, 0, 0, 2]);
+  expect([...asSeen(Float64Array.of(0, 0, 0, 2, 1))]).toEqual([0, 0, 0, 2, 1]);
+});
+
+test('what is seen leaves what was measured as it was', () => {
+  const measured = Float64Array.of(0, 1, 0, 2);
+  asSeen(measured);
+  expect([...measured]).toEqual([0, 1, 0, 2]);
+});
+
+describe('graduations that do not add up, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'a truck whose graduations come short is to end wider',
+      'time 1+0\nfield A 300mm\nfield B 250mm at 5,5\ntruck A@1 > B@5 steps 10 10 10 10',
+      [
+        'error «A@1 > B@5 steps 10 10 10 10» The graduations add up to 40 mm, but the width changes by 50 mm; they must agree within 0.05 mm.',
+        ' > make field B 260mm wide: «250mm» → «260mm»',
+      ],
+    ],
+    [
+      'one that widens is to end narrower',
+      'time 1+0\nfield A 250mm\nfield B 300mm\ntruck A@1 > B@5 steps 10 10 10 10',
+      [
+        'error «A@1 > B@5 steps 10 10 10 10» The graduations add up to 40 mm, but the width changes by 50 mm; they must agree within 0.05 mm.',
+        ' > make field B 290mm wide: «300mm» → «290mm»',
+      ],
+    ],
+    [
+      'one whose width stays is to end wider',
+      'time 1+0\nfield A 300mm\nfield B 300mm at 5,0\ntruck A@1 > B@3 steps 20 30',
+      [
+        'error «truck A@1 > B@3 steps 20 30» Fields A and B are both 300 mm wide: where the size stays it is a pan.',
+        ' > write `pan`: «truck» → «pan»',
+        'error «A@1 > B@3 steps 20 30» The graduations add up to 50 mm, but the width changes by 0 mm; they must agree within 0.05 mm.',
+        ' > make field B 350mm wide: «300mm» → «350mm»',
+      ],
+    ],
+    [
+      'a pan is to end on its straight way',
+      'time 1+0\nfield A full at 10,20\nfield B full at 20,40\npan A@1 > B@6 steps 5 6 7 8 9',
+      [
+        'error «A@1 > B@6 steps 5 6 7 8 9» The graduations add up to 35 mm, but the distance is 22.36 mm; they must agree within 0.05 mm.',
+        ' > put field B at 25.652,51.305, where the graduations end: «20,40» → «25.652,51.305»',
+      ],
+    ],
+    [
+      'a field without a place is given one',
+      'time 1+0\nfield A full at 10,20\nfield B full\npan A@1 > B@4 steps 5 6 7',
+      [
+        'error «A@1 > B@4 steps 5 6 7» The graduations add up to 18 mm, but the distance is 22.36 mm; they must agree within 0.05 mm.',
+        ' > put field B at 1.95,3.9, where the graduations end: «» → « at 1.95,3.9»',
+      ],
+    ],
+    [
+      'a pan to where it is has no way to go on',
+      'time 1+0\nfield A full at 10,20\nfield B full at 10,20\npan A@1 > B@4 steps 5 6 7',
+      [
+        'error «A@1 > B@4 steps 5 6 7» The graduations add up to 18 mm, but the distance is 0 mm; they must agree within 0.05 mm.',
+      ],
+    ],
+    [
+      'on a curve the way is not known to the text',
+      'time 1+0\nfield A full at 10,0\nfield B full at 20,0\nfield C full at 30,10\npan A@1 > B > C@4 steps 5 6 7 curved',
+      [
+        'error «A@1 > B > C@4 steps 5 6 7» The graduations add up to 18 mm, but the distance is 24.63 mm; they must agree within 0.05 mm.',
+      ],
+    ],
+    [
+      'a level has no field to be put elsewhere',
+      'time 1+0\nlevel BG free\nslide BG (0,0)@1 > (10,0)@4 steps 1 2 3',
+      [
+        'error «(0,0)@1 > (10,0)@4 steps 1 2 3» The graduations add up to 6 mm, but the distance is 10 mm; they must agree within 0.05 mm.',
+      ],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
+});
+
+describe('judder, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'of a pull names its frames, how long a width takes, and the limit',
+      'time 2+0\nlevel BG free\npull BG right 1.7mm/f 1..48',
+      [
+        "hint «pull BG right 1.7mm/f 1..48» On frames 1-48 the picture passes a full width in 6.23 seconds; in less than 7 it can judder (a camera maker's panning guide).",
+        ' + 1.51 mm a frame is the limit on this field.',
+      ],
+    ],
+    [
+      'of a pan counts from the frame after it leaves',
+      'time 2+0\nlevel BG free\nfield A full at 80,0\npan full@1 > A@48',
+      [
+        "hint «pan full@1 > A@48» On frames 2-48 the picture passes a full width in 6.22 seconds; in less than 7 it can judder (a camera maker's panning guide).",
+        ' + 1.51 mm a frame is the limit on this field.',
+      ],
+    ],
+    [
+      'is not said of a truck, whose points pass at different speeds',
+      'time 2+0\nlevel BG free\nfield A 98% at 48,0\ntruck full@1 > A@40',
+      [],
+    ],
+    [
+      'is not said where it strobes already',
+      'time 2+0\nlevel BG free\npull BG right 3mm/f 1..24\npull BG right 1.7mm/f 25..48',
+      [
+        "warning «pull BG right 3mm/f 1..24» On frames 1-24 the picture passes at up to 3 mm a frame, 1/85 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
+        "hint «pull BG right 1.7mm/f 25..48» On frames 25-48 the picture passes a full width in 6.23 seconds; in less than 7 it can judder (a camera maker's panning guide).",
+        ' + 1.51 mm a frame is the limit on this field.',
+      ],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
+});
+
+describe('strobing, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'a level is seen by itself',
+      'time 2+0\nA: 1..\nlevel A free\npull A right 4mm/f 1..24',
+      [
+        "warning «pull A right 4mm/f 1..24» On frames 1-24 the picture passes at up to 4 mm a frame, 1/64 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
+      ],
+    ],
+    [
+      'a level that is not there passes nothing',
+      'time 2+0\nA: 1.. @13 x..\nlevel A free\npull A right 4mm/f 1..24',
+      [
+        "warning «pull A right 4mm/f 1..24» On frames 1-12 the picture passes at up to 4 mm a frame, 1/64 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
+      ],
+    ],
+    [
+      'a zip pan passes the band in a few frames',
+      'time 2+0\nA: 1..\nlevel A free\npull A right 8mm/f 1..24 ease 3 3',
+      [],
+    ],
+    [
+      'a slow ramp stays in it, once on each side',
+      'time 2+0\nA: 1..\nlevel A free\npull A right 8mm/f 1..48 ease 24',
+      [
+        "warning «pull A right 8mm/f 1..48 ease 24» On frames 7-16, 33-42 the picture passes at up to 5.17 mm a frame, 1/49 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
+      ],
+    ],
+    [
+      'a move shorter than a quarter of a second counts as a whole',
+      'time 2+0\nA: 1..\nlevel A free\npull A right 4mm/f 46..48',
+      [
+        "warning «pull A right 4mm/f 46..48» On frames 46-48 the picture passes at up to 4 mm a frame, 1/64 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
+      ],
+    ],
+    [
+      'what lies behind the sheet is not seen',
+      'time 2+0\nA: 1..\nlevel A free\npull A right 4mm/f 46..60',
+      [
+        'error «pull A right 4mm/f 46..60» This move ends on frame 60, past the end of the sheet, which has 48 rows.',
+        "warning «pull A right 4mm/f 46..60» On frames 46-48 the picture passes at up to 4 mm a frame, 1/64 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
+      ],
+    ],
+    [
+      'a frame is told of the camera, not again of a level',
+      'time 2+0\nA: 1..\nlevel A free\nlevel BG free\nfield P full at 96,0\npan full@1 > P@25\npull A up 4mm/f 2..48',
+      [
+        "warning «pull A up 4mm/f 2..48» On frames 26-48 the picture passes at up to 4 mm a frame, 1/63 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
+      ],
+    ],
+    [
+      'a carried level passes by its own way only',
+      'time 2+0\nA: 1..\nlevel A free carry\nlevel BG free\npull A up 4mm/f 2..48\npull A left 3mm/f 2..48',
+      [
+        "warning «pull A up 4mm/f 2..48» On frames 2-48 the picture passes at up to 5 mm a frame, 1/51 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
+      ],
+    ],
+    [
+      'a pan up and a pull down go together',
+      'time 2+0\nA: 1..\nlevel A free\nlevel BG free\nfield P full at 0,96\npan full@1 > P@25 carry BG\npull A up 4mm/f 2..25',
+      [],
+    ],
+    [
+      'a turned camera takes the way of the level with it',
+      'time 2+0\nA: 1..\nlevel A free\nlevel BG free\nfield P full cw 90\nfix P\npull A up 4mm/f 2..25',
+      [
+        "warning «pull A up 4mm/f 2..25» On frames 2-25 the picture passes at up to 4 mm a frame, 1/64 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
+      ],
+    ],
+    [
+      'a truck about a point at the side',
+      'time 2+0\nlevel BG free\nfield P 97% at 0,40\ntruck full@1 > P@25',
+      [],
+    ],
+    [
+      'a truck that turns passes fastest at a corner',
+      'time 2+0\nlevel BG free\nfield P 97% at 2,0 cw 30\ntruck full@1 > P@25',
+      [
+        "warning «truck full@1 > P@25» On frames 2-25 the edge of the picture passes at up to 3.16 mm a frame, 1/78 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        ' + Up to 2.05 mm a frame it is safe, and from 5.13 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
+      ],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });
