@@ -3,7 +3,6 @@
  * gets a few cuts in a row at a time, since they know their neighbours; whoever is done first gets the next ones.
  */
 
-import { setImmediate } from 'node:timers/promises';
 import type { Host, Reading, WorkerThread } from '../host/host.js';
 import { type CutCompiler, type CutOutcome, faultWords } from './cut-outcome.js';
 import type { Found, Job } from './find-cuts.js';
@@ -106,7 +105,7 @@ export class WorkerPool<T> {
       else {
         this.ready.set(own, await outcomeAt(this.here, this.jobs[own]!));
         // Lets answers of the others in.
-        await setImmediate();
+        await new Promise<void>((resolve) => setImmediate(resolve));
       }
     }
   }

@@ -97,9 +97,11 @@ async function kill(
 
 /** A file that is written is some four events: made, filled, renamed away, renamed to. */
 test.each([
-  { kills: 15, more: [], into: '', events: 3 * CUTS },
+  { kills: 8, more: [], into: '', events: 3 * CUTS },
+  { kills: 8, more: ['--jobs', '3'], into: '', events: 3 * CUTS },
   { kills: 15, more: ['--changed'], into: '', events: 3 * CUTS },
-  { kills: 8, more: ['--one-file'], into: 'all.pdf', events: 3 },
+  { kills: 4, more: ['--one-file'], into: 'all.pdf', events: 3 },
+  { kills: 4, more: ['--one-file', '--jobs', '2'], into: 'all.pdf', events: 3 },
 ])(
   '$kills times, build $more: no output is half a file, and the next build makes the episode whole',
   { timeout: TIMEOUT },
