@@ -92,7 +92,7 @@ try {
     await pages();
     process.exit(0);
   }
-  await startup();
+  startup();
   await memory(work);
   await pages();
   await measureFormat({ main, nodeHost }, work);

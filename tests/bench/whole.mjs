@@ -3,28 +3,17 @@
  * time and peak memory, and what ten times the cuts cost. Run by itself (after `npm run build`), or `measureEpisodes` from
  * another bench.
  */
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { writeEpisode } from './generated.mjs';
-import { median, report } from './measure.mjs';
+import { ratios, report, runInTurns } from './measure.mjs';
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const PROGRAM = here('../../bin/cutwright.js');
-const PEAK = here('peak.cjs');
 
-/** Seconds of processor time, which other work on the machine hardly changes; MB at most; what was said. */
-function run(args) {
-  const { status, stderr, output } = spawnSync(process.execPath, ['--require', PEAK, PROGRAM, ...args], {
-    encoding: 'utf8',
-    stdio: ['ignore', 'ignore', 'pipe', 'pipe'],
-    maxBuffer: 2 ** 26,
-  });
-  if (status !== 0) throw new Error(`${args.join(' ')} gave ${status}: ${stderr}`);
-  return { ...JSON.parse(output[3]), said: stderr };
-}
+const run = (args) => runInTurns({ own: [PROGRAM, ...args] }).own[0];
 
 /** Lets a cut's first level begin two frames later. */
 function edit(path) {
@@ -57,20 +46,8 @@ const WHAT = {
   one: 'build --changed, one cut edited',
 };
 
-/** A Node that does nothing, the median of some. */
-function bare() {
-  const took = Array.from({ length: 7 }, () => {
-    const { output } = spawnSync(process.execPath, ['--require', PEAK, '-e', '0'], {
-      encoding: 'utf8',
-      stdio: ['ignore', 'ignore', 'pipe', 'pipe'],
-    });
-    return JSON.parse(output[3]).seconds;
-  });
-  return median(took);
-}
-
 function tell(cuts, figures) {
-  for (const [name, { seconds, peakMb, said }] of Object.entries(figures)) {
+  for (const [name, { wall, seconds, peakMb, said }] of Object.entries(figures)) {
     const pages = said.match(/(\d+) pages?/)?.[1];
     const share =
       name === 'full'
@@ -78,7 +55,7 @@ function tell(cuts, figures) {
         : `${((100 * seconds) / figures.full.seconds).toFixed(0)} % of the full build`;
     report(
       `${cuts} cuts, ${WHAT[name]}`,
-      `${seconds.toFixed(2)} s of a processor, ${share}, at most ${peakMb.toFixed(0)} MB`,
+      `${wall.toFixed(2)} s, ${seconds.toFixed(2)} s of a processor, ${share}, at most ${peakMb.toFixed(0)} MB`,
     );
   }
 }
@@ -91,7 +68,7 @@ export function measureEpisodes({ many = true } = {}) {
     tell(300, few);
     report(
       '300 cuts, build --changed, nothing changed',
-      `${(few.nothing.seconds / bare()).toFixed(1)} × bare node`,
+      ratios([few.nothing], runInTurns({ bare: ['-e', '0'] }, 7).bare, 'bare node'),
       '4 ×',
     );
     if (!many) return;
