@@ -2,7 +2,13 @@
 
 import { CutCompiler } from '../episode/cut-outcome.js';
 import { newEpisodeCache } from '../episode/episode.js';
-import { outcomeAt, type WorkerAnswer, type WorkerOrder, type WorkerStart } from '../episode/worker-pool.js';
+import {
+  claim,
+  outcomeAt,
+  type WorkerAnswer,
+  type WorkerOrder,
+  type WorkerStart,
+} from '../episode/worker-pool.js';
 import type { Host, MessagePort } from '../host/host.js';
 import { snapshot } from '../host/overlay-host.js';
 import { makeOfTask } from './print-task.js';
@@ -17,10 +23,11 @@ export function serveCuts(world: Host, port: MessagePort): void {
       done = done.then(() => work(message.places));
       return;
     }
-    const { jobs, whole, task } = message as WorkerStart;
+    const { jobs, whole, task, claims } = message as WorkerStart;
     const compiler = new CutCompiler(host, whole, makeOfTask(host, task), newEpisodeCache());
     work = async (places) => {
       for (const place of places) {
+        if (!claim(claims, place)) continue;
         const outcome = await outcomeAt(compiler, jobs[place]!);
         port.post({ place, outcome } satisfies WorkerAnswer<unknown>);
       }

@@ -9,6 +9,9 @@ import { cutFile, cutInFile } from './cut-print.js';
 import type { CutPrinter, LaidOutCut, PrintableCut } from './cut-printer.js';
 import { type PartSelection, type PrintPlan, pageRange } from './print-plan.js';
 
+/** See `threadsFor`; measured on two processors. */
+const CUTS_A_THREAD = { print: 40, check: 120 };
+
 /** Plain data. */
 interface PrintTask {
   readonly selection: PartSelection;
@@ -24,15 +27,15 @@ export type Print<T> = (printable: PrintableCut, printer: CutPrinter) => Promise
 /** Of a run over so many cuts; undefined where this thread does it alone, as where it compares with what is on paper, or was at a revision. */
 export function printWorkers(host: Host, cuts: number, plan: PrintPlan): WorkerTask | undefined {
   const { selection, strict, pages, oneFile, against, markedAgainst } = plan;
-  const threads = threadsFor(host, cuts, plan.threads);
+  const threads = threadsFor(host, cuts, plan.threads, CUTS_A_THREAD.print);
   if (threads < 2 || against.kind !== 'nothing' || markedAgainst !== null) return undefined;
   const task: PrintTask = { selection, strict, pages: pages?.range ?? null, oneFile };
   return { threads, command: 'build', task };
 }
 
 /** Of a run that only checks. */
-export function checkWorkers(host: Host, cuts: number, most: number | null): WorkerTask | undefined {
-  const threads = threadsFor(host, cuts, most);
+export function checkWorkers(host: Host, cuts: number, asked: number | null): WorkerTask | undefined {
+  const threads = threadsFor(host, cuts, asked, CUTS_A_THREAD.check);
   return threads < 2 ? undefined : { threads, command: 'check', task: null };
 }
 

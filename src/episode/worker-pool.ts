@@ -1,6 +1,7 @@
 /**
  * The cuts of a run, compiled by several threads. This thread compiles too, and takes what came of the cuts in their order. A thread
- * gets a few cuts in a row at a time, since they know their neighbours; whoever is done first gets the next ones.
+ * gets a few cuts in a row at a time, since they know their neighbours; whoever is done first gets the next ones, and at the end this
+ * thread takes over what a worker has not begun.
  */
 
 import type { Host, Reading, WorkerThread } from '../host/host.js';
@@ -18,9 +19,17 @@ export interface WorkerTask {
 /** What a worker is told once. */
 export interface WorkerStart extends Pick<Found, 'jobs' | 'whole'> {
   readonly task: unknown;
+  readonly claims: Claims;
 }
 
-/** Then: which of the jobs it has to do, in this order. */
+/** In memory that all threads share, by place: 1 where somebody has begun with the cut. */
+export type Claims = Int32Array;
+
+/** Whether the caller is to do the cut at a place: nobody else has begun with it. */
+export const claim = (claims: Claims, place: number): boolean =>
+  Atomics.compareExchange(claims, place, 0, 1) === 0;
+
+/** Then: which of the jobs it has to do, in this order, but for those that somebody else has begun with. */
 export interface WorkerOrder {
   readonly places: readonly number[];
 }
@@ -38,15 +47,16 @@ const FEW = 4;
 /** So many cuts a thread are compiled ahead of the one that is taken next: what came of them is held in memory. */
 const AHEAD = 24;
 
-/** With fewer cuts for each, the start of a thread takes longer than it saves. */
-const CUTS_A_THREAD = 40;
 /** More of them would wait for the one that writes the files. */
 const MOST_THREADS = 8;
 
-/** How many threads are to work on so many cuts; `most`: as somebody has asked for, or null. */
-export function threadsFor(host: Host, cuts: number, most: number | null): number {
-  if (most !== null) return Math.min(most, cuts);
-  return Math.max(1, Math.min(host.processors(), MOST_THREADS, Math.floor(cuts / CUTS_A_THREAD)));
+/**
+ * How many threads are to work on so many cuts. `asked`: as somebody has asked for, or null. `cutsAThread`: with fewer for each, the
+ * start of a thread takes longer than it saves.
+ */
+export function threadsFor(host: Host, cuts: number, asked: number | null, cutsAThread: number): number {
+  if (asked !== null) return Math.min(asked, cuts);
+  return Math.max(1, Math.min(host.processors(), MOST_THREADS, Math.floor(cuts / cutsAThread)));
 }
 
 interface Worker {
@@ -59,6 +69,7 @@ export class WorkerPool<T> {
   private readonly ready = new Map<number, Reading<CutOutcome<T>>>();
   /** Places of the cuts that this thread has to do. */
   private readonly own: number[] = [];
+  private readonly claims: Claims;
   /** The first cut that nobody has to do yet; the one that is taken next. */
   private next = 0;
   private taken = 0;
@@ -68,7 +79,9 @@ export class WorkerPool<T> {
     private readonly jobs: readonly Job[],
     private readonly threads: number,
     private readonly here: CutCompiler<T>,
-  ) {}
+  ) {
+    this.claims = new Int32Array(new SharedArrayBuffer(4 * jobs.length));
+  }
 
   /** Null where there is nobody to help. */
   static start<T>(
@@ -83,7 +96,7 @@ export class WorkerPool<T> {
     while (pool.workers.size < threads - 1) {
       const thread = host.startWorker(command);
       if (!thread) break;
-      pool.take(thread, { jobs, whole, task });
+      pool.take(thread, { jobs, whole, task, claims: pool.claims });
     }
     return pool.workers.size > 0 ? pool : null;
   }
@@ -100,7 +113,7 @@ export class WorkerPool<T> {
         return ready.value;
       }
       if (this.own.length === 0) this.own.push(...this.some());
-      const own = this.own.shift();
+      const own = this.own.shift() ?? this.takenOver();
       if (own === undefined) await this.change();
       else {
         this.ready.set(own, await outcomeAt(this.here, this.jobs[own]!));
@@ -153,6 +166,17 @@ export class WorkerPool<T> {
     const places = Array.from({ length: Math.max(0, count) }, (_, i) => this.next + i);
     this.next += places.length;
     return places;
+  }
+
+  /** A cut that a worker has to do and has not begun. */
+  private takenOver(): number | undefined {
+    for (const { places } of this.workers) {
+      const place = [...places].reverse().find((one) => claim(this.claims, one));
+      if (place === undefined) continue;
+      places.delete(place);
+      return place;
+    }
+    return undefined;
   }
 
   private change(): Promise<void> {

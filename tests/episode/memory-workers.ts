@@ -14,8 +14,12 @@ export interface MemoryWorkers {
   stopped: number;
 }
 
-/** Gives a host workers. `mostAnswers`: after so many a worker dies. */
-export function withWorkers(host: MemoryHost, mostAnswers = Number.POSITIVE_INFINITY): MemoryWorkers {
+/** Gives a host workers. `mostAnswers`: after so many a worker dies. `deaf`: it hears nothing. */
+export function withWorkers(
+  host: MemoryHost,
+  mostAnswers = Number.POSITIVE_INFINITY,
+  { deaf = false } = {},
+): MemoryWorkers {
   const workers: MemoryWorkers = { commands: [], answers: [], stopped: 0 };
   host.startWorker = (command): WorkerThread => {
     const own = workers.commands.push(command) - 1;
@@ -43,7 +47,7 @@ export function withWorkers(host: MemoryHost, mostAnswers = Number.POSITIVE_INFI
     return {
       post(message) {
         const copy = structuredClone(message);
-        setImmediate(() => running && toWorker.forEach((each) => void each(copy)));
+        setImmediate(() => running && !deaf && toWorker.forEach((each) => void each(copy)));
       },
       listen(onMessage, onEnd) {
         answer = onMessage;

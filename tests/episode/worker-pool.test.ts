@@ -65,6 +65,14 @@ describe('with several threads', () => {
     expect(workers.stopped).toBe(0);
   });
 
+  test('what a worker has not begun is taken over where there is nothing else to do', async () => {
+    const host = episode();
+    const workers = withWorkers(host, 0, { deaf: true });
+    expect(await ran(host, 2)).toEqual(await ran(episode(), 1));
+    expect(workers.answers).toEqual([0]);
+    expect(workers.stopped).toBe(1);
+  });
+
   test('a fault of the program in a worker is told at its cut', async () => {
     const broken = (): MemoryHost => {
       const host = episode();
@@ -96,10 +104,10 @@ describe('with several threads', () => {
 test('as many threads are worth it as the machine has processors and every one has cuts enough', () => {
   const host = memoryHost();
   host.processors = () => 4;
-  expect([1, 79, 80, 130, 3000].map((cuts) => threadsFor(host, cuts, null))).toEqual([1, 1, 2, 3, 4]);
+  expect([1, 79, 80, 130, 3000].map((cuts) => threadsFor(host, cuts, null, 40))).toEqual([1, 1, 2, 3, 4]);
   host.processors = () => 64;
-  expect(threadsFor(host, 3000, null)).toBe(8);
-  expect(threadsFor(host, 3000, 16)).toBe(16);
-  expect(threadsFor(host, 3, 16)).toBe(3);
-  expect(threadsFor(host, 3000, 1)).toBe(1);
+  expect(threadsFor(host, 3000, null, 40)).toBe(8);
+  expect(threadsFor(host, 3000, 16, 40)).toBe(16);
+  expect(threadsFor(host, 3, 16, 40)).toBe(3);
+  expect(threadsFor(host, 3000, 1, 40)).toBe(1);
 });
