@@ -106,6 +106,8 @@ export interface TableSetting<C extends TableColumn> {
   readonly top?: number;
   /** Columns that do not fit side by side: `split` into sets of a page each (the default), null for a table, or one set that is too wide. */
   readonly tooWide?: 'split' | 'refuse' | 'overhang';
+  /** What does not fit on one page: goes on over further ones (the default), or null for a table. */
+  readonly tooLong?: 'split' | 'refuse';
   /** At most so many times side by side on a page, rows going on at the top of the next; 1 if nothing is said. */
   readonly across?: number;
   readonly between?: number;
@@ -147,20 +149,25 @@ export interface LaidTable<C> {
 
 const EPSILON = 1e-9;
 
-/** Null only where it is `tooWide: 'refuse'` and the columns do not fit. Each page takes one row at least, however high it is. */
+/**
+ * Null only where it is `tooWide: 'refuse'` and the columns do not fit, or `tooLong: 'refuse'` and one page does not do. Each page
+ * takes one row at least, however high it is.
+ */
 export function layTable<C extends TableColumn>(setting: TableSetting<C>): LaidTable<C> | null {
-  const { area, across = 1, between = 0, tooWide = 'split', names = 0 } = setting;
+  const { area, across = 1, between = 0, tooWide = 'split', tooLong = 'split', names = 0 } = setting;
   const line = lineOf(setting);
   const { kept, leftOut } = withoutOptional(setting.columns, line.fits(area.width));
   if (tooWide === 'refuse' && line.least(kept) > area.width) return null;
   const sets = tooWide === 'split' ? columnSets(kept, names, line.fits(area.width)) : [kept];
-  if (sets.length > 1) return { pages: laid(setting, prepared(setting, sets, 1)), leftOut };
+  if (sets.length > 1)
+    return tooLong === 'refuse' ? null : { pages: laid(setting, prepared(setting, sets, 1)), leftOut };
   const most = Math.max(
     1,
     Math.min(across, Math.floor((area.width + between) / (line.least(kept) + between) + EPSILON)),
   );
   let made = prepared(setting, sets, 1);
-  while (made.times < most && !onOnePage(made, setting)) made = prepared(setting, sets, made.times + 1);
+  while (made.times < most && !onOnePage(made, setting)) made = prepared(setting, sets, made.times + 1, made);
+  if (tooLong === 'refuse' && !onOnePage(made, setting)) return null;
   return { pages: laid(setting, made), leftOut };
 }
 
@@ -229,15 +236,20 @@ interface PreparedSets<C> {
   readonly heights: readonly number[];
 }
 
-/** `times` sets side by side on a page; only one set of columns may stand there more than once. */
+/**
+ * `times` sets side by side on a page; only one set of columns may stand there more than once. `before`: the same with fewer, whose
+ * cells are taken where the columns come out as wide.
+ */
 function prepared<C extends TableColumn>(
   setting: TableSetting<C>,
   sets: readonly (readonly C[])[],
   times: number,
+  before?: PreparedSets<C>,
 ): PreparedSets<C> {
   const { area, between = 0, names = 0 } = setting;
   const width = (area.width - (times - 1) * between) / times;
   const placed = sets.map((columns) => placedColumns(setting, columns, names, width));
+  if (before && sameWidths(before.placed, placed)) return { ...before, times, width, placed };
   const cells = placed.map((columns) => columns.map((one) => one.column.cells(one.width)));
   const heights: number[] = [];
   for (let row = 0; row < setting.rows; row++) {
@@ -247,6 +259,11 @@ function prepared<C extends TableColumn>(
   }
   return { times, width, placed, cells, heights };
 }
+
+const sameWidths = <C>(
+  a: readonly (readonly PlacedColumn<C>[])[],
+  b: readonly (readonly PlacedColumn<C>[])[],
+): boolean => a.every((columns, s) => columns.every(({ width }, i) => width === b[s]![i]!.width));
 
 /** Whether all rows of one set of columns have room on the first page. */
 function onOnePage<C extends TableColumn>(

@@ -16,8 +16,8 @@ export interface FigureOptions {
 /** A number with a decimal point, never `-0`. It is the one way by which a number that may have a fraction gets to a reader. */
 export function figure(value: number, { decimals = 2, zeros = 'never' }: FigureOptions = {}): string {
   const fixed = value.toFixed(decimals);
-  const text = Number(fixed) === 0 ? fixed.replace('-', '') : fixed;
-  if (decimals === 0 || zeros === 'always') return text;
+  const text = fixed.startsWith('-') && Number(fixed) === 0 ? fixed.slice(1) : fixed;
+  if (decimals === 0 || zeros === 'always' || !text.endsWith('0')) return text;
   return text.replace(zeros === 'never' ? /\.?0+$/ : /\.0+$/, '');
 }
 

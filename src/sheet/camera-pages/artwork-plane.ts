@@ -47,22 +47,28 @@ export function boundsOf(points: readonly Pt[]): PlaneBounds {
 export type Segment = readonly [number, number, number, number];
 
 /** The part of a segment that lies in a box, or null (the rule of Liang and Barsky). */
-export function clip([x1, y1, x2, y2]: Segment, { x, y, width, height }: Box): Segment | null {
+export function clip(segment: Segment, box: Box): Segment | null {
+  // Asked of every line for every place of a label: most lie beside the box, and nothing is made for them.
+  const x1 = segment[0];
+  const y1 = segment[1];
+  const x2 = segment[2];
+  const y2 = segment[3];
+  const { x: left, y: top } = box;
+  const right = left + box.width;
+  const bottom = top + box.height;
+  if ((x1 < left && x2 < left) || (x1 > right && x2 > right)) return null;
+  if ((y1 < top && y2 < top) || (y1 > bottom && y2 > bottom)) return null;
   let from = 0;
   let to = 1;
   const dx = x2 - x1;
   const dy = y2 - y1;
-  const sides: readonly (readonly [number, number])[] = [
-    [-dx, x1 - x],
-    [dx, x + width - x1],
-    [-dy, y1 - y],
-    [dy, y + height - y1],
-  ];
-  for (const [along, room] of sides) {
-    if (along === 0) {
-      if (room < 0) return null;
-    } else if (along < 0) from = Math.max(from, room / along);
-    else to = Math.min(to, room / along);
+  if (dx !== 0) {
+    from = Math.max(from, ((dx > 0 ? left : right) - x1) / dx);
+    to = Math.min(to, ((dx > 0 ? right : left) - x1) / dx);
+  }
+  if (dy !== 0) {
+    from = Math.max(from, ((dy > 0 ? top : bottom) - y1) / dy);
+    to = Math.min(to, ((dy > 0 ? bottom : top) - y1) / dy);
   }
   return from > to ? null : [x1 + from * dx, y1 + from * dy, x1 + to * dx, y1 + to * dy];
 }

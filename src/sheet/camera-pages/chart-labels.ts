@@ -52,18 +52,28 @@ export function labelsIn(bounds: Box, metrics: Metrics): Labels {
     box.y >= bounds.y &&
     box.x + box.width <= bounds.x + bounds.width &&
     box.y + box.height <= bounds.y + bounds.height;
-  const free = (box: Box) =>
-    taken.every(
-      (other) =>
-        box.x + box.width <= other.x ||
-        other.x + other.width <= box.x ||
-        box.y + box.height <= other.y ||
-        other.y + other.height <= box.y,
-    );
+  const free = (box: Box) => {
+    const right = box.x + box.width;
+    const bottom = box.y + box.height;
+    for (const other of taken)
+      if (
+        right > other.x &&
+        other.x + other.width > box.x &&
+        bottom > other.y &&
+        other.y + other.height > box.y
+      )
+        return false;
+    return true;
+  };
   /** Labels that a leader to a label at `at` would run through. */
   const struckBy = ({ leader }: Label, at: Pt): number =>
     leader && leads(leader, at) ? taken.filter((box) => clip([...leader.to, ...at], box) !== null).length : 0;
-  const crossings = (box: Box) => segments.filter((segment) => clip(segment, box) !== null).length;
+  /** Lines that run through a box; no more than `most` are counted. */
+  const crossings = (box: Box, most: number) => {
+    let count = 0;
+    for (const segment of segments) if (count < most && clip(segment, box) !== null) count++;
+    return count;
+  };
 
   return {
     marks,
@@ -79,7 +89,8 @@ export function labelsIn(bounds: Box, metrics: Metrics): Labels {
         const box = boxAt(at, width, height);
         if (!inside(box) || !free(box)) return false;
         const struck = struckBy(label, at);
-        const crossed = crossings(box) + STRUCK * struck;
+        const crossed =
+          STRUCK * struck + crossings(box, best ? Math.max(1, best.crossed - STRUCK * struck) : Infinity);
         if (!best || crossed < best.crossed) best = { at, crossed, struck };
         return crossed === 0;
       };

@@ -318,7 +318,8 @@ function movingLevels({ camera, shot }: SolvedShot): string[][] {
   return groups;
 }
 
-function sameWay(a: readonly PlacementFrame[], b: readonly PlacementFrame[]): boolean {
+/** Whether two levels lie alike on every frame. */
+export function sameWay(a: readonly PlacementFrame[], b: readonly PlacementFrame[]): boolean {
   return a.every((p, i) => {
     const q = b[i]!;
     return p.x === q.x && p.y === q.y && p.scale === q.scale && p.rotation === q.rotation;

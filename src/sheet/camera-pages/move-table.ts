@@ -9,7 +9,7 @@
 import { layTable, type TableSet } from '../../layout/table.js';
 import type { Move } from '../../shot/camera/camera-model.js';
 import { kindOf, rests, rowsOf } from '../../shot/camera/move-kinds.js';
-import type { Graduation, SolvedMove } from '../../solve/camera/solved-camera.js';
+import type { Graduation, PlacementFrame, SolvedMove } from '../../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
 import { figure } from '../../words/number-format.js';
 import { isConstant } from '../camera/camera-plan.js';
@@ -21,6 +21,7 @@ import type { PageLook } from '../page-look.js';
 import { unitOf } from '../sheet-geometry.js';
 import { type PaperColumn, tableMarks } from '../table-marks.js';
 import { cachedMetrics, wrap } from '../text-fitting.js';
+import { sameWay } from './chart-panels.js';
 import { type ChartTexts, chartTexts } from './chart-texts.js';
 
 /** A column before it is known how large the print is. */
@@ -31,6 +32,9 @@ interface Figures {
   /** The text on a frame; '' where it is not told. */
   readonly of: (frame: number) => string;
 }
+
+/** What a column says on each frame, from the first. */
+type Said = readonly string[];
 
 interface FigureColumn extends PaperColumn {
   readonly head: string;
@@ -63,7 +67,8 @@ export function moveTable(solved: SolvedShot, given: PageLook): MoveTable | null
   const texts = chartTexts(solved, look);
   const figures = [...cameraColumns(told, solved, texts), ...levelColumns(told, solved, texts)];
   if (figures.length === 0) return null;
-  const rows = rowsOfTable(figures, shot.length);
+  const said = figures.map(({ of }): Said => Array.from({ length: shot.length }, (_, i) => of(i + 1)));
+  const rows = rowsOfTable(said, shot.length);
   const constant = camera.moves
     .filter((one) => !told.includes(one) && kindOf(one.move).legs !== 'swing')
     .map((one) => constantWords(one, texts));
@@ -73,9 +78,9 @@ export function moveTable(solved: SolvedShot, given: PageLook): MoveTable | null
     remarks: [...constant, texts.words.units(texts.lengths.unit)],
     unit: unitOf(look.settings, shot.fps),
   };
-  const columns = paperColumns(figures, rows, texts);
-  const lay = (area: Box) => {
-    const above = remarkLines(print, area).length * rowOf(texts) + 1;
+  const columns = paperColumns(figures, said, rows, texts);
+  const lay = (area: Box, remarks: readonly string[], tooLong: 'split' | 'refuse') => {
+    const above = remarks.length * rowOf(texts) + 1;
     return layTable({
       columns,
       names: 1,
@@ -86,16 +91,15 @@ export function moveTable(solved: SolvedShot, given: PageLook): MoveTable | null
       area: { ...area, y: area.y + above, height: area.height - above },
       across: 99,
       between: SETS_APART_MM,
-    })!;
+      tooLong,
+    });
   };
   return {
     within(area) {
-      const { pages } = lay(area);
-      const [page] = pages;
-      if (pages.length !== 1 || !page) return null;
-      const lines = remarkLines(print, area).map((line) =>
-        texts.look.metrics.width(line, texts.smallMm, 'regular'),
-      );
+      const remarks = remarkLines(print, area);
+      const page = lay(area, remarks, 'refuse')?.pages[0];
+      if (!page) return null;
+      const lines = remarks.map((line) => texts.look.metrics.width(line, texts.smallMm, 'regular'));
       // Whoever lays it out again as wide as this gets the same lines.
       const right = Math.max(
         ...page.sets.map((set) => set.x + set.width),
@@ -105,7 +109,10 @@ export function moveTable(solved: SolvedShot, given: PageLook): MoveTable | null
       return {
         width: right - area.x,
         height: bottom - area.y,
-        marks: () => [...remarkMarks(print, area), ...page.sets.flatMap((set) => setMarks(set, print))],
+        marks: () => [
+          ...remarkMarks(remarks, print, area),
+          ...page.sets.flatMap((set) => setMarks(set, print)),
+        ],
       };
     },
     pages() {
@@ -113,7 +120,8 @@ export function moveTable(solved: SolvedShot, given: PageLook): MoveTable | null
       const framed = (n: number, of: number) => pageFrame(shot, look, words.table(n), of);
       const { body } = framed(1, 1);
       const area = { ...body, y: body.y + 2, height: body.height - 4 };
-      const { pages } = lay(area);
+      const remarks = remarkLines(print, area);
+      const { pages } = lay(area, remarks, 'split')!;
       return pages.map(({ sets }, i): Page => {
         const { widthMm, heightMm, marks } = framed(i + 1, pages.length);
         return {
@@ -122,7 +130,11 @@ export function moveTable(solved: SolvedShot, given: PageLook): MoveTable | null
           label: `table ${i + 1}`,
           part: 'table',
           form: null,
-          marks: [...marks, ...remarkMarks(print, area), ...sets.flatMap((set) => setMarks(set, print))],
+          marks: [
+            ...marks,
+            ...remarkMarks(remarks, print, area),
+            ...sets.flatMap((set) => setMarks(set, print)),
+          ],
           rows: [],
         };
       });
@@ -137,19 +149,25 @@ export function moveTablePages(solved: SolvedShot, look: PageLook): Page[] {
 const rowOf = (texts: ChartTexts) => texts.smallMm * 1.5;
 
 /** As wide as their texts; a group's name needs the width of its columns. */
-function paperColumns(figures: readonly Figures[], rows: readonly Rows[], texts: ChartTexts): FigureColumn[] {
+function paperColumns(
+  figures: readonly Figures[],
+  said: readonly Said[],
+  rows: readonly Rows[],
+  texts: ChartTexts,
+): FigureColumn[] {
   const { metrics } = texts.look;
   const width = (text: string, weight: 'regular' | 'bold') => metrics.width(text, texts.smallMm, weight);
   const column = (head: string, cells: readonly string[], group?: string): FigureColumn => {
-    const widest = Math.max(width(head, 'bold'), ...cells.map((text) => width(text, 'regular'))) + PADDING_MM;
+    const widest =
+      cells.reduce((so, text) => Math.max(so, width(text, 'regular')), width(head, 'bold')) + PADDING_MM;
     const lines = cells.map((text) => [text]);
     const named = group === undefined ? {} : { group };
     return { ...named, head, align: 'end', least: widest, wanted: widest, cells: () => lines };
   };
-  const all = figures.map(({ group, head, of }) =>
+  const all = figures.map(({ group, head }, i) =>
     column(
       head,
-      rows.map(({ from }) => of(from)),
+      rows.map(({ from }) => said[i]![from - 1]!),
       group,
     ),
   );
@@ -229,13 +247,16 @@ function levelColumns(
   texts: ChartTexts,
 ): Figures[] {
   const { lengths, words } = texts;
-  const groups = new Map<string, { names: string[]; columns: (group: string) => Figures[] }>();
+  const groups: {
+    at: readonly PlacementFrame[];
+    names: string[];
+    columns: (group: string) => Figures[];
+  }[] = [];
   for (const { name } of shot.levels) {
     const moves = told.filter(({ move }) => !move.target.camera && move.target.levels.includes(name));
     const at = camera.placement.get(name) ?? [];
     if (moves.length === 0 || at.length === 0) continue;
-    const id = JSON.stringify(at.map(({ x, y, scale, rotation }) => [x, y, scale, rotation]));
-    const same = groups.get(id);
+    const same = groups.find((one) => sameWay(one.at, at));
     if (same) {
       same.names.push(name);
       continue;
@@ -246,7 +267,8 @@ function levelColumns(
       pick: (frame: (typeof at)[number]) => number,
       text: (value: number) => string,
     ) => (differ(at.map(pick)) ? [{ group, head, of: (f: number) => text(pick(at[f - 1]!)) }] : []);
-    groups.set(id, {
+    groups.push({
+      at,
       names: [name],
       columns: (group) => [
         ...column(group, 'x', ({ x }) => x, lengths.aligned),
@@ -267,7 +289,7 @@ function levelColumns(
       ],
     });
   }
-  return [...groups.values()].flatMap(({ names, columns }) => columns(names.join(', ')));
+  return groups.flatMap(({ names, columns }) => columns(names.join(', ')));
 }
 
 /** Steps from the row before: a way, a change of width (and in percent of it), of scale or of degrees. */
@@ -307,15 +329,12 @@ function stepColumns(group: string, moves: readonly SolvedMove[], texts: ChartTe
 const signed = (text: string): string => (/^-/.test(text) || !/[1-9]/.test(text) ? text : `+${text}`);
 
 /** Rows one by one; rows on which every column says the same are one. */
-function rowsOfTable(columns: readonly Figures[], length: number): Rows[] {
+function rowsOfTable(columns: readonly Said[], length: number): Rows[] {
   const rows: { from: number; to: number }[] = [];
-  let before = '';
   for (let frame = 1; frame <= length; frame++) {
-    const said = JSON.stringify(columns.map(({ of }) => of(frame)));
     const last = rows.at(-1);
-    if (last && said === before) last.to = frame;
+    if (last && columns.every((said) => said[frame - 1] === said[frame - 2])) last.to = frame;
     else rows.push({ from: frame, to: frame });
-    before = said;
   }
   return rows;
 }
@@ -337,10 +356,10 @@ interface Print {
 const remarkLines = ({ texts, remarks }: Print, { width }: Box): string[] =>
   remarks.flatMap((text) => wrap(texts.look.metrics, text, width, texts.smallMm));
 
-function remarkMarks(print: Print, area: Box): Mark[] {
-  const { smallMm: sizeMm } = print.texts;
-  return remarkLines(print, area).map((text, i) =>
-    textAt(area.x, area.y + (i + 0.5) * rowOf(print.texts), text, { sizeMm, anchor: 'start' }),
+function remarkMarks(lines: readonly string[], { texts }: Print, area: Box): Mark[] {
+  const { smallMm: sizeMm } = texts;
+  return lines.map((text, i) =>
+    textAt(area.x, area.y + (i + 0.5) * rowOf(texts), text, { sizeMm, anchor: 'start' }),
   );
 }
 
