@@ -45,6 +45,10 @@ function pieces(text: string): string[] {
 
 /** Breaks a text into lines no wider than `width`; words that are wider than a line are cut. Line breaks of the text are kept. */
 export function brokenLines(text: string, width: number, measure: TextMeasure): string[] {
+  if (!text.includes('\n')) {
+    const whole = text.trimEnd();
+    if (measure(whole) <= width) return [whole];
+  }
   const lines: string[] = [];
   for (const paragraph of text.split('\n')) {
     const whole = paragraph.trimEnd();

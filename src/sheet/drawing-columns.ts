@@ -23,18 +23,19 @@ export function keyMarks(side: PageSide, run: BlockFrames): Mark[] {
 
 function levelMarks(side: PageSide, run: BlockFrames, level: SolvedLevel, column: BlockColumn): Mark[] {
   const marks: Mark[] = [];
-  const signs = side.plan.signs.get(level)!;
+  const { signs, keyHolds } = side.plan.entries.get(level)!;
+  const holds = holdsOn(run, keyHolds);
   const width = column.width - side.geometry.bracketMm;
   const x = column.x + width / 2;
-  for (let frame = run.first; frame <= run.last; frame++) {
+  for (const { from } of holds) {
+    const frame = Math.max(from, run.first);
     const y = topOf(side, run, frame) + side.geometry.rowMm / 2;
     const sign = signs[frame - 1];
     if (sign) marks.push(...signMarks(side, sign, x, y, width));
-    else if (frame === run.first) marks.push(inBrackets(side, heldText(signs, frame), x, y, width));
+    else marks.push(inBrackets(side, heldText(signs, frame), x, y, width));
   }
-  const begins = keyBegins(level);
-  marks.push(...holdMarks(side, run, level, x, begins));
-  marks.push(...holdWords(side, run, level, { x, width }, begins));
+  addHoldLines(marks, side, run, level, x, holds);
+  marks.push(...holdWords(side, run, level, { x, width }, holds));
   return marks;
 }
 
@@ -51,7 +52,7 @@ function holdWords(
   run: BlockFrames,
   level: SolvedLevel,
   column: { readonly x: number; readonly width: number },
-  begins: (frame: number) => boolean,
+  holds: readonly Hold[],
 ): Mark[] {
   const { plan, geometry } = side;
   const { words, solved } = plan;
@@ -63,12 +64,11 @@ function holdWords(
     ...(handles.tail > 0 ? [length - handles.tail + 1] : []),
   ];
   const marks: Mark[] = [];
-  for (let frame = run.first; frame <= run.last; frame++) {
+  for (const { from: frame, to } of holds) {
     const { drawing, kind } = level.exposures[frame - 1]!;
-    if (!begins(frame) || drawing === null) continue;
-    let next = frame + 1;
-    while (next <= level.exposures.length && !begins(next)) next++;
-    const follows = level.exposures[next - 1]?.drawing;
+    if (frame < run.first || drawing === null) continue;
+    const next = to + 1;
+    const follows = level.exposures[to]?.drawing;
     const isDirect = direct.some(({ from, to }) => from === drawing && to === follows);
     const isLong = kind === 'key' && next - frame > solved.shot.fps;
     const text = isDirect ? words.noInbetweens : isLong ? words.held : '';
@@ -177,9 +177,10 @@ export function celMarks(side: PageSide, run: BlockFrames): Mark[] {
     const column = besideGutter(run.block.columns.cels[i]!, side.geometry.gutters.levels);
     const x = column.x + column.width / 2;
     const marks: Mark[] = [];
-    for (let frame = run.first; frame <= run.last; frame++) {
+    const holds = holdsOn(run, side.plan.entries.get(level)!.celHolds);
+    for (const { from } of holds) {
+      const frame = Math.max(from, run.first);
       const { starts, cel } = level.exposures[frame - 1]!;
-      if (!starts && frame !== run.first) continue;
       const y = topOf(side, run, frame) + side.geometry.rowMm / 2;
       const text = cel === null ? '×' : String(cel);
       if (starts) {
@@ -187,7 +188,8 @@ export function celMarks(side: PageSide, run: BlockFrames): Mark[] {
         marks.push(textAt(x, y, text, { sizeMm, squeeze }));
       } else marks.push(inBrackets(side, text, x, y, column.width));
     }
-    return [...marks, ...holdMarks(side, run, level, x, (frame) => level.exposures[frame - 1]!.starts)];
+    addHoldLines(marks, side, run, level, x, holds);
+    return marks;
   });
 }
 
@@ -204,28 +206,28 @@ export function numberSize(side: SignPaper, text: string, width: number): Fitted
 
 /**
  * Lines down the rows on which a drawing is held: from the top edge of the row after the one that holds its number (or its
- * brackets, at a break) to just above the bottom edge of its last row. None for an empty level. `begins`: the frames on which the
- * column has a number.
+ * brackets, at a break) to just above the bottom edge of its last row. None for an empty level. `holds`: those on the rows.
  */
-export function holdMarks(
+function addHoldLines(
+  marks: Mark[],
   side: PageSide,
   run: BlockFrames,
   level: SolvedLevel,
   x: number,
-  begins: (frame: number) => boolean,
-): Mark[] {
-  const marks: Mark[] = [];
+  holds: readonly Hold[],
+): void {
   const gap = side.geometry.rowMm * HOLD_GAP;
-  let from = run.first;
-  for (let frame = run.first; frame <= run.last; frame++) {
-    if (begins(frame)) from = frame;
-    const ends = frame === run.last || begins(frame + 1);
-    if (!ends || frame === from || level.exposures[frame - 1]!.drawing === null) continue;
-    const top = topOf(side, run, from + 1);
-    marks.push(line(x, top, x, topOf(side, run, frame + 1) - gap, HOLD));
+  for (const hold of holds) {
+    const from = Math.max(hold.from, run.first);
+    const to = Math.min(hold.to, run.last);
+    if (from === to || level.exposures[to - 1]!.drawing === null) continue;
+    marks.push(line(x, topOf(side, run, from + 1), x, topOf(side, run, to + 1) - gap, HOLD));
   }
-  return marks;
 }
+
+/** Those that have rows on a block. */
+const holdsOn = ({ first, last }: BlockFrames, holds: readonly Hold[]): readonly Hold[] =>
+  holds.filter(({ from, to }) => from <= last && to >= first);
 
 /** What is still held, on the first row after a break: in square brackets. */
 export function inBrackets(side: SignPaper, text: string, x: number, y: number, width: number): Mark {
@@ -240,12 +242,12 @@ const BESIDE_NUMBERS = 0.5;
 const WIDEST_NAME = 11;
 
 /** What the levels of a cut need for their numbers and names in the smallest print, mm: no level's columns are narrower. */
-export function levelRoom({ levels, signs, metrics }: SheetPlan, leastTextMm: number): number {
+export function levelRoom({ levels, entries, metrics }: SheetPlan, leastTextMm: number): number {
   const room = (text: string, weight: 'regular' | 'bold'): number =>
     metrics.width(text, leastTextMm, weight) * NARROWEST_SQUEEZE + BESIDE_NUMBERS;
   return levels.reduce((most, level) => {
     const texts = new Set<string>(level.exposures.map(({ cel }) => (cel === null ? '×' : String(cel))));
-    for (const sign of signs.get(level) ?? []) if (sign && 'text' in sign) texts.add(sign.text);
+    for (const sign of entries.get(level)!.signs) if (sign && 'text' in sign) texts.add(sign.text);
     const longest = [...texts].reduce((so, text) => Math.max(so, text.length), 0);
     // Figures are all of one width; what is held stands in brackets, which take more room than a ring does.
     const numbers = [...texts]
@@ -322,7 +324,43 @@ function bracket(
   return marks;
 }
 
-// ---- what the key column says on each row, before anything is drawn
+// ---- what the columns say on each row, before anything is drawn
+
+/** What the two columns of a level say, found once for all blocks and pages. */
+export interface ColumnEntries {
+  /** Of the key column: one a frame; null where nothing changes. */
+  readonly signs: readonly (KeySign | null)[];
+  /** From one sign to the next, and from one finished number to the next. The first begins with the cut in any case. */
+  readonly keyHolds: readonly Hold[];
+  readonly celHolds: readonly Hold[];
+}
+
+/** Frames on which a column says nothing after the first; both included. */
+export interface Hold {
+  readonly from: number;
+  readonly to: number;
+}
+
+export function columnEntries(level: SolvedLevel, convention: Convention): ColumnEntries {
+  const signs = keySigns(level, convention);
+  const { exposures } = level;
+  return {
+    signs,
+    keyHolds: holdsOf(exposures.length, (frame) => signs[frame - 1] !== null),
+    celHolds: holdsOf(exposures.length, (frame) => exposures[frame - 1]!.starts),
+  };
+}
+
+function holdsOf(length: number, begins: (frame: number) => boolean): Hold[] {
+  const holds: Hold[] = [];
+  let from = 1;
+  for (let frame = 1; frame <= length; frame++) {
+    if (frame < length && !begins(frame + 1)) continue;
+    holds.push({ from, to: frame });
+    from = frame + 1;
+  }
+  return holds;
+}
 
 export type KeySign =
   /** A number in a ring. */

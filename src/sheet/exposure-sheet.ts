@@ -40,8 +40,8 @@ import { cameraPlan } from './camera/camera-plan.js';
 import { barMarks, barsOf, guttersOf } from './change-bars.js';
 import { endMarks, handleMarks, labelsRoom, runningMarks } from './cut-ends.js';
 import type { LevelColumn, Mark, Page, PageRow } from './display-list.js';
-import { celMarks, keyMarks, keySigns, levelRoom } from './drawing-columns.js';
-import { headMarks } from './level-heads.js';
+import { celMarks, columnEntries, keyMarks, levelRoom } from './drawing-columns.js';
+import { headMarks, levelHead } from './level-heads.js';
 import { firstMemo, laterMemo } from './memo-pages.js';
 import { noteMarks } from './notes-column.js';
 import { footOf } from './page-frame.js';
@@ -112,8 +112,8 @@ export function sheetPages(solved: SolvedShot, look: PageLook): Page[] {
   );
   // The rows come before the memo: what finds no room on them is told there.
   const bodies = new Map(sides.flat().map((side) => [side, bodyMarks(side)]));
-  const guessed = [...bodies.values()].flat().some((mark) => mark.kind === 'text' && mark.ink === 'light');
-  if (guessed) plan.leftOver.add(plan.words.spreadEvenly);
+  const isGuess = (mark: Mark): boolean => mark.kind === 'text' && mark.ink === 'light';
+  if ([...bodies.values()].some((marks) => marks.some(isGuess))) plan.leftOver.add(plan.words.spreadEvenly);
   for (const spoken of plan.speech.without)
     plan.leftOver.add(spokenInMemo({ plan, geometry: geometries[0]! }, spoken));
   const heads = new Map(sides.flat().map((side) => [side, headOf(side, look)]));
@@ -131,19 +131,20 @@ function planOf(solved: SolvedShot, look: PageLook): SheetPlan {
   const { convention } = look.settings;
   const timed = solved.levels.filter((level) => level.timed);
   const levels = convention === 'west' ? timed.toReversed() : timed;
-  const signs = new Map(
-    levels.map((level): [SolvedLevel, ReturnType<typeof keySigns>] => [level, keySigns(level, convention)]),
-  );
+  const words = wordsOf(look.settings).sheet;
+  const lent = look.lent ?? [];
+  const ofEach = <T>(make: (level: SolvedLevel) => T) => new Map(levels.map((level) => [level, make(level)]));
   return {
     solved,
     convention,
     metrics: cachedMetrics(look.metrics),
-    words: wordsOf(look.settings).sheet,
+    words,
     levels,
-    signs,
+    entries: ofEach((level) => columnEntries(level, convention)),
+    heads: ofEach((level) => levelHead(level, solved.shot.levels, lent, words)),
     speech: speechOf(solved.shot),
     camera: cameraPlan(solved, look.settings, look.neighbours),
-    lent: look.lent ?? [],
+    lent,
     marked: look.marked ?? null,
     bars: barsOf(look.marked, solved.shot.length),
     leftOver: new Set(),

@@ -1,12 +1,15 @@
 /** Over each level's columns: its name, and what there is of it. */
 
 import { isWide } from '../layout/line-breaking.js';
+import type { Level } from '../shot/shot.js';
 import type { SolvedLevel } from '../solve/solved-shot.js';
+import type { SheetWords } from '../words/sheet-words.js';
 import type { BlockColumn } from './block-columns.js';
 import type { Mark } from './display-list.js';
 import { relationsOf } from './level-relations.js';
 import { type Box, textAt } from './mark-builders.js';
 import { memoPointers } from './memo-box.js';
+import type { LentLevel } from './page-look.js';
 import type { SheetGeometry } from './sheet-geometry.js';
 import type { BlockFrames, PageSide } from './sheet-plan.js';
 import { cutToFit, setInBox } from './text-fitting.js';
@@ -30,28 +33,53 @@ export function headRows({
   };
 }
 
-export function headMarks(side: PageSide, run: BlockFrames): Mark[] {
-  const { keys, cels } = run.block.columns;
-  return side.levels.flatMap((level, i) => [
-    ...overKeys(side, level, keys[i]!),
-    ...overCels(side, level, cels[i]!),
-  ]);
+/** What stands over the columns of a level, as text. */
+export interface LevelHead {
+  /** Its title, what it is drawn to, how many keys. */
+  readonly overKeys: string;
+  /** How many drawings of its own. */
+  readonly drawn: string;
+  /** What of its drawings is new, missing or of another cut. */
+  readonly changes: string;
+  /** Who shows it again. */
+  readonly lent: string;
 }
 
-function overKeys(side: PageSide, level: SolvedLevel, column: BlockColumn): Mark[] {
+export function levelHead(
+  level: SolvedLevel,
+  levels: readonly Level[],
+  lent: readonly LentLevel[],
+  words: SheetWords,
+): LevelHead {
+  const keys = level.drawings.filter((drawing) => drawing.kind === 'key' && !drawing.reused).length;
+  const own = level.drawings.filter(({ reused }) => !reused).length;
+  const count = level.background ? words.backgroundCount(own) : words.keyCount(keys);
+  return {
+    overKeys: [level.title, ...relationsOf(level.name, levels, words), count]
+      .filter((text) => text !== '')
+      .join(words.headSeparator),
+    // What is painted is no drawing to be counted here; over its keys it is.
+    drawn: level.background ? '–' : String(own),
+    changes: changesOf(level, words),
+    lent: lentOf(level, lent, words),
+  };
+}
+
+export function headMarks(side: PageSide, run: BlockFrames): Mark[] {
+  const { keys, cels } = run.block.columns;
+  return side.levels.flatMap((level, i) => {
+    const head = side.plan.heads.get(level)!;
+    return [...overKeys(side, level, head, keys[i]!), ...overCels(side, level, head, cels[i]!)];
+  });
+}
+
+function overKeys(side: PageSide, level: SolvedLevel, head: LevelHead, column: BlockColumn): Mark[] {
   const { heads } = side.geometry;
   const rows = headRows(side.geometry);
   const top = heads.y + rows.group.height;
   const below = top + rows.name.height;
   const rest = heads.y + heads.height - below;
-  const keys = level.drawings.filter((drawing) => drawing.kind === 'key' && !drawing.reused).length;
-  const count = level.background
-    ? side.plan.words.backgroundCount(ownOf(level))
-    : side.plan.words.keyCount(keys);
-  const { words, solved } = side.plan;
-  const said = [level.title, ...relationsOf(level.name, solved.shot.levels, words), count]
-    .filter((text) => text !== '')
-    .join(side.plan.words.headSeparator);
+  const said = head.overKeys;
   return [
     ...name(side, level, column),
     ...box(
@@ -67,25 +95,23 @@ function overKeys(side: PageSide, level: SolvedLevel, column: BlockColumn): Mark
   ];
 }
 
-function overCels(side: PageSide, level: SolvedLevel, column: BlockColumn): Mark[] {
+function overCels(side: PageSide, level: SolvedLevel, head: LevelHead, column: BlockColumn): Mark[] {
   const { words } = side.plan;
   const { heads, scale } = side.geometry;
   const rows = headRows(side.geometry);
   const x = column.x + 0.25;
   const width = column.width - 0.5;
   let y = heads.y + rows.group.height + rows.name.height;
-  // What is painted is no drawing to be counted here; over its keys it is.
-  const drawn = level.background ? '–' : String(ownOf(level));
+  const { drawn, lent } = head;
   const count = { x, y, width, height: rows.count.height };
   y += rows.count.height;
   const last = { x, y, width, height: rows.last.height };
   y += rows.last.height;
   const changes = { x, y: y + 0.3, width, height: rows.changes.height - 0.6 };
   const figures = { most: 2 * scale };
-  const lent = lentOf(side, level);
   // Who shows a level again stands in the memo in any case.
-  const both = [changesOf(level, words), lent].filter((text) => text !== '').join(', ');
-  const said = lent !== '' && setChanges(side, both, changes).fits ? both : changesOf(level, words);
+  const both = [head.changes, lent].filter((text) => text !== '').join(', ');
+  const said = lent !== '' && setChanges(side, both, changes).fits ? both : head.changes;
   return [
     ...name(side, level, column),
     ...box(side, drawn, count, { ...figures, leftOver: `${level.name}: ${words.drawings} ${drawn}` }),
@@ -100,8 +126,6 @@ function overCels(side: PageSide, level: SolvedLevel, column: BlockColumn): Mark
     }),
   ];
 }
-
-const ownOf = ({ drawings }: SolvedLevel): number => drawings.filter(({ reused }) => !reused).length;
 
 function name(side: PageSide, level: SolvedLevel, column: BlockColumn): Mark[] {
   const rows = headRows(side.geometry);
@@ -153,7 +177,11 @@ const changesSize = (side: PageSide) => ({ most: 1.7 * side.geometry.scale, upwa
 const setChanges = (side: PageSide, text: string, place: Box) =>
   setSaid(side, text, place, changesSize(side));
 
-const mostlyWide = (text: string): boolean => [...text].filter(isWide).length > text.length / 2;
+function mostlyWide(text: string): boolean {
+  let wide = 0;
+  for (const character of text) if (isWide(character)) wide++;
+  return wide > text.length / 2;
+}
 
 /** Japanese stands upright in a tall box. */
 function downInBox(side: PageSide, text: string, place: Box, most: number): { marks: Mark[]; fits: boolean } {
@@ -166,7 +194,7 @@ function downInBox(side: PageSide, text: string, place: Box, most: number): { ma
   return setDownwards(text, strip, size, side.plan.metrics);
 }
 
-function changesOf(level: SolvedLevel, words: PageSide['plan']['words']): string {
+function changesOf(level: SolvedLevel, words: SheetWords): string {
   const list = (word: string, numbers: readonly number[]): string[] =>
     numbers.length === 0 ? [] : [`${word} ${numberRanges(numbers, level.name)}`];
   return [
@@ -186,9 +214,9 @@ function changesOf(level: SolvedLevel, words: PageSide['plan']['words']): string
 }
 
 /** The cuts that show a level again. */
-function lentOf({ plan }: PageSide, { name }: SolvedLevel): string {
-  const cuts = plan.lent.filter(({ level }) => level === name).map(({ cut }) => cut);
-  return cuts.length === 0 ? '' : plan.words.lentShort([...new Set(cuts)]);
+function lentOf({ name }: SolvedLevel, lent: readonly LentLevel[], words: SheetWords): string {
+  const cuts = lent.filter(({ level }) => level === name).map(({ cut }) => cut);
+  return cuts.length === 0 ? '' : words.lentShort([...new Set(cuts)]);
 }
 
 /** Rising numbers with their neighbours joined: `A4`, `A1–12 A14`. */

@@ -41,11 +41,14 @@ export function textAt(x: number, y: number, text: string, setting: TextSetting)
   const down = TO_BASELINE * sizeMm;
   const squeezed = squeeze !== undefined && squeeze < 1;
   if (!turn) {
-    const plain = { kind: 'text', x, y: y + down, text, sizeMm, weight, ink, anchor } as const;
-    return squeezed ? { ...plain, squeeze } : plain;
+    const base = y + down;
+    return squeezed
+      ? { kind: 'text', x, y: base, text, sizeMm, weight, ink, anchor, squeeze }
+      : { kind: 'text', x, y: base, text, sizeMm, weight, ink, anchor };
   }
   const angle = (turn * Math.PI) / 180;
-  const [ax, ay] = [x - down * Math.sin(angle), y + down * Math.cos(angle)];
+  const ax = x - down * Math.sin(angle);
+  const ay = y + down * Math.cos(angle);
   const turned = { kind: 'text', x: ax, y: ay, text, sizeMm, weight, ink, anchor, turn } as const;
   return squeezed ? { ...turned, squeeze } : turned;
 }

@@ -6,7 +6,8 @@ import type { SheetWords } from '../words/sheet-words.js';
 import type { CameraPlan } from './camera/camera-plan.js';
 import type { ChangeBars } from './change-bars.js';
 import type { Metrics } from './display-list.js';
-import type { KeySign } from './drawing-columns.js';
+import type { ColumnEntries } from './drawing-columns.js';
+import type { LevelHead } from './level-heads.js';
 import type { LentLevel, MarkedChanges } from './page-look.js';
 import type { RowBlock, SheetGeometry } from './sheet-geometry.js';
 import type { SpeechLanes } from './speech/speech-lanes.js';
@@ -18,8 +19,10 @@ export interface SheetPlan {
   readonly words: SheetWords;
   /** Levels with a timeline, in the order of their columns. */
   readonly levels: readonly SolvedLevel[];
-  /** What the key column says, a sign a frame or null. */
-  readonly signs: ReadonlyMap<SolvedLevel, readonly (KeySign | null)[]>;
+  /** What the columns of each level say on their rows. */
+  readonly entries: ReadonlyMap<SolvedLevel, ColumnEntries>;
+  /** What stands over the columns of each level. */
+  readonly heads: ReadonlyMap<SolvedLevel, LevelHead>;
   readonly speech: SpeechLanes;
   readonly camera: CameraPlan;
   /** Levels that other cuts show again. */

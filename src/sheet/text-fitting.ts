@@ -133,15 +133,16 @@ export function setInBox(metrics: Metrics, text: string, box: Box, setting: BoxS
   const pitch = sizeMm * LEADING;
   const block = (lines.length - 1) * pitch;
   const first = down === 'top' ? sizeMm * 0.5 : (against - block) / 2;
+  const from = across === 'start' ? 0 : across === 'middle' ? along / 2 : along;
   const marks = lines.map((one, i): Mark => {
-    const width = metrics.width(one, sizeMm, weight);
-    const narrow = Math.min(1, along / width);
+    const narrow = Math.min(1, along / metrics.width(one, sizeMm, weight));
     const at = first + i * pitch;
-    const set = { sizeMm, weight, ink, anchor: across, squeeze: narrow } as const;
-    const from = { start: 0, middle: along / 2, end: along }[across];
     return setting.upwards
-      ? textAt(box.x + at, box.y + box.height - from, one, { ...set, turn: -90 })
-      : textAt(box.x + from, box.y + at, one, set);
+      ? textAt(box.x + at, box.y + box.height - from, one, {
+          ...{ sizeMm, weight, ink, anchor: across, squeeze: narrow },
+          turn: -90,
+        })
+      : textAt(box.x + from, box.y + at, one, { sizeMm, weight, ink, anchor: across, squeeze: narrow });
   });
   return { marks, fits };
 }
