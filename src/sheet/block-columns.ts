@@ -129,26 +129,34 @@ interface Spare {
   readonly cels: number;
 }
 
-function totalWidth(wanted: WantedColumns, spare: Spare, pick: (share: Share) => number): number {
-  const { labels, dialogue, camera, notes, key, cel, spareKey, spareCel } = shares(wanted);
+/** `by`: the shares of what is wanted. */
+function totalWidth(
+  by: Shares,
+  { levels, main }: Pick<WantedColumns, 'levels' | 'main'>,
+  spare: Spare,
+  bound: 'least' | 'wish',
+): number {
   return (
-    pick(labels) +
-    2 * pick(NUMBERS) +
-    pick(notes) +
-    (wanted.main ? pick(dialogue) + pick(camera) : 0) +
-    wanted.levels * (pick(key) + pick(cel)) +
-    spare.keys * pick(spareKey) +
-    spare.cels * pick(spareCel)
+    by.labels[bound] +
+    2 * NUMBERS[bound] +
+    by.notes[bound] +
+    (main ? by.dialogue[bound] + by.camera[bound] : 0) +
+    levels * (by.key[bound] + by.cel[bound]) +
+    spare.keys * by.spareKey[bound] +
+    spare.cels * by.spareCel[bound]
   );
 }
 
 const leastWidth = (wanted: WantedColumns, spare: Spare): number =>
-  totalWidth(wanted, spare, ({ least }) => least);
+  totalWidth(shares(wanted), wanted, spare, 'least');
 
 /** Levels that fit side by side at the narrowest, with one empty cel column. */
-export function mostLevels(wanted: Omit<WantedColumns, 'levels'>, widthMm: number): number {
+export function mostLevels(asked: Omit<WantedColumns, 'levels'>, widthMm: number): number {
   let levels = 1;
-  while (leastWidth({ ...wanted, levels: levels + 1 }, { keys: 0, cels: 1 }) <= widthMm) levels++;
+  const by = shares({ ...asked, levels });
+  const fits = (count: number): boolean =>
+    totalWidth(by, { levels: count, main: asked.main }, { keys: 0, cels: 1 }, 'least') <= widthMm;
+  while (fits(levels + 1)) levels++;
   return levels;
 }
 
@@ -163,10 +171,10 @@ export function mostCameraLanes(wanted: Omit<WantedColumns, 'levels' | 'main'>, 
 /** The usual number of columns of a form, so that most cuts share one. */
 const USUAL = { keys: 4, cels: 6 };
 
-function spareColumns(wanted: WantedColumns, widthMm: number): Spare {
+function spareColumns(by: Shares, wanted: WantedColumns, widthMm: number): Spare {
   const comfortable = (spare: Spare): boolean => {
-    const least = leastWidth(wanted, spare);
-    return least + (totalWidth(wanted, spare, ({ wish }) => wish) - least) * 0.6 <= widthMm;
+    const least = totalWidth(by, wanted, spare, 'least');
+    return least + (totalWidth(by, wanted, spare, 'wish') - least) * 0.6 <= widthMm;
   };
   const most = {
     keys: Math.max(USUAL.keys - wanted.levels, 1),
@@ -180,8 +188,9 @@ function spareColumns(wanted: WantedColumns, widthMm: number): Spare {
 }
 
 export function blockColumns(wanted: WantedColumns, x: number, widthMm: number): BlockColumns {
-  const { labels, dialogue, camera, notes, key, cel, spareKey, spareCel } = shares(wanted);
-  const spare = spareColumns(wanted, widthMm);
+  const by = shares(wanted);
+  const { labels, dialogue, camera, notes, key, cel, spareKey, spareCel } = by;
+  const spare = spareColumns(by, wanted, widthMm);
   const keys = wanted.levels + spare.keys;
   const cels = wanted.levels + spare.cels;
   const all: Share[] = [

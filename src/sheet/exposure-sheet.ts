@@ -49,7 +49,7 @@ import { headerMarks } from './page-header.js';
 import type { PageLook } from './page-look.js';
 import { sideLabel, sidesOf } from './page-sides.js';
 import { ruledForm } from './ruled-form.js';
-import { blockWidth, largerPrint, sheetGeometry, smallestTextMm } from './sheet-geometry.js';
+import { blockWidth, largerPrint, sharedGeometry, smallestTextMm } from './sheet-geometry.js';
 import { type BlockFrames, blockFramesOf, type PageSide, type SheetPlan, topOf } from './sheet-plan.js';
 import { speechMarks, spokenInMemo } from './speech/speech-column.js';
 import { speechOf } from './speech/speech-lanes.js';
@@ -95,7 +95,7 @@ export function sheetPages(solved: SolvedShot, look: PageLook): Page[] {
     blockWidth(look.settings, shot.fps),
     least,
   );
-  const geometries = levelSides.map(({ wanted }) => sheetGeometry(look.settings, shot.fps, wanted));
+  const geometries = levelSides.map(({ wanted }) => sharedGeometry(look.settings, shot.fps, wanted));
   const rows = geometries[0]!.rowsAPage;
   const pages = Math.max(1, Math.ceil(shot.length / rows));
   const sides = Array.from({ length: pages }, (_, page) =>
@@ -179,6 +179,7 @@ function sheetPage(side: PageSide, look: PageLook, marks: readonly Mark[]): Page
   const { shot } = plan.solved;
   const start = (side.firstFrame - 1) % geometry.unit;
   const west = plan.convention === 'west';
+  let rows: readonly PageRow[] | undefined;
   const middle = `${plan.words.cutNumber(shot.cut)}  ${plan.words.footPage(plan.words.pageOf(side.label, side.pages))}`;
   return {
     widthMm: geometry.widthMm,
@@ -187,7 +188,11 @@ function sheetPage(side: PageSide, look: PageLook, marks: readonly Mark[]): Page
     part: 'sheet',
     form: ruledForm(geometry, plan.words, plan.metrics, start, west),
     marks: [...marks, ...footOf(geometry, geometry.foot, shot, look, middle)],
-    rows: rowsOf(side),
+    // Only who points at rows asks for them, not who prints the page.
+    get rows() {
+      rows ??= rowsOf(side);
+      return rows;
+    },
   };
 }
 

@@ -43,6 +43,8 @@ export interface LevelHead {
   readonly changes: string;
   /** Who shows it again. */
   readonly lent: string;
+  /** The same set in columns that begin at 0, by their widths. */
+  readonly sets: Readonly<Record<'keys' | 'cels', Map<number, readonly Mark[]>>>;
 }
 
 export function levelHead(
@@ -62,6 +64,7 @@ export function levelHead(
     drawn: level.background ? '–' : String(own),
     changes: changesOf(level, words),
     lent: lentOf(level, lent, words),
+    sets: { keys: new Map(), cels: new Map() },
   };
 }
 
@@ -69,7 +72,14 @@ export function headMarks(side: PageSide, run: BlockFrames): Mark[] {
   const { keys, cels } = run.block.columns;
   return side.levels.flatMap((level, i) => {
     const head = side.plan.heads.get(level)!;
-    return [...overKeys(side, level, head, keys[i]!), ...overCels(side, level, head, cels[i]!)];
+    return [...over(keys[i]!, head.sets.keys, overKeys), ...over(cels[i]!, head.sets.cels, overCels)];
+
+    /** Set once for all blocks and pages: their columns are as wide as each other, unless the levels have several sides. */
+    function over(column: BlockColumn, sets: Map<number, readonly Mark[]>, set: typeof overKeys): Mark[] {
+      const marks = sets.get(column.width) ?? set(side, level, head, { ...column, x: 0 });
+      sets.set(column.width, marks);
+      return marks.map((mark) => (mark.kind === 'text' ? { ...mark, x: mark.x + column.x } : mark));
+    }
   });
 }
 

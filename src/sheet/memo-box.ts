@@ -117,6 +117,7 @@ interface Line {
 
 /** Sets paragraphs in a memo box, smaller where there are many, then in columns. */
 export function memoMarks({ box, geometry, plan }: Place, paragraphs: readonly Paragraph[]): MemoSet {
+  if (paragraphs.length === 0) return { marks: [], rest: [] };
   const under = captionMm(geometry) + 0.7;
   const room = { x: box.x + 1.2, y: box.y + under, width: box.width - 2.4, height: box.height - under - 0.5 };
   const { leastTextMm, scale } = geometry;
@@ -124,17 +125,16 @@ export function memoMarks({ box, geometry, plan }: Place, paragraphs: readonly P
   const sizes: number[] = [];
   for (let sizeMm = 2.5 * scale; sizeMm > smallest; sizeMm *= 0.94) sizes.push(sizeMm);
   sizes.push(smallest);
-  const tries = Array.from({ length: MOST_COLUMNS }, (_, i) =>
-    sizes.map((sizeMm) => ({ columns: i + 1, sizeMm })),
-  );
-  for (const { columns, sizeMm } of tries.flat()) {
-    const set = inColumns(columns, sizeMm);
-    if (set.rest.length === 0) return set;
-  }
+  const counts = Array.from({ length: MOST_COLUMNS }, (_, i) => i + 1);
+  for (const columns of counts)
+    for (const sizeMm of sizes) {
+      const set = inColumns(columns, sizeMm);
+      if (set.rest.length === 0) return set;
+    }
   // Too much in any case: as much of it as can be.
   const left = ({ rest }: MemoSet): number => rest.reduce((so, { text }) => so + text.length, 0);
-  return tries
-    .map((sized) => inColumns(sized.at(-1)!.columns, smallest))
+  return counts
+    .map((columns) => inColumns(columns, smallest))
     .reduce((best, set) => (left(set) < left(best) ? set : best));
 
   function inColumns(columns: number, sizeMm: number): MemoSet {
@@ -142,6 +142,9 @@ export function memoMarks({ box, geometry, plan }: Place, paragraphs: readonly P
     const lines = paragraphs.flatMap((one) => broken(one, width, sizeMm));
     const fitting = Math.max(1, Math.floor(room.height / (sizeMm * LEADING)));
     const here = lines.slice(0, fitting * columns);
+    const rest = joined(lines.slice(fitting * columns));
+    // Only what has room is drawn, or what has more room than anything else.
+    if (rest.length > 0 && sizeMm > smallest) return { marks: [], rest };
     const pitch = sizeMm * LEADING;
     const at = (i: number) => ({
       x: room.x + Math.floor(i / fitting) * (width + COLUMN_GAP),
@@ -160,7 +163,7 @@ export function memoMarks({ box, geometry, plan }: Place, paragraphs: readonly P
       const [width, height] = [sizeMm * 0.34, (lines - 1) * pitch + sizeMm * 0.96];
       marks.push(barMark({ x, y: y + (pitch - sizeMm * 0.96) / 2, width, height }));
     });
-    return { marks, rest: joined(lines.slice(fitting * columns)) };
+    return { marks, rest };
   }
 
   function broken(of: Paragraph, width: number, sizeMm: number): Line[] {

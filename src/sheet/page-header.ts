@@ -50,11 +50,23 @@ const FIRST_WITH_FEET: readonly (readonly [Cell, number])[] = [
   ['page', 11],
 ];
 
+/** By the box of the head, which all pages of a geometry share. */
+const known = new WeakMap<Box, { readonly words: SheetWords; readonly cells: readonly HeaderCell[] }>();
+
+/** `west` adds the box for feet. */
 export function headerCells(
   { header }: Pick<SheetGeometry, 'header'>,
   words: SheetWords,
   west: boolean,
-): HeaderCell[] {
+): readonly HeaderCell[] {
+  const found = known.get(header);
+  if (found?.words === words && found.cells.some(({ cell }) => cell === 'feet') === west) return found.cells;
+  const cells = cellsOf(header, words, west);
+  known.set(header, { words, cells });
+  return cells;
+}
+
+function cellsOf(header: Box, words: SheetWords, west: boolean): HeaderCell[] {
   const upper = header.height * 0.6;
   const first = west ? FIRST_WITH_FEET : FIRST;
   const cells = inARow({ ...header, height: upper }, first).map(

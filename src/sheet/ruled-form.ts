@@ -57,16 +57,20 @@ export function ruledForm(
   return found;
 }
 
+const geometryIds = new WeakMap<SheetGeometry, string>();
+
 function idOf(geometry: SheetGeometry, words: SheetWords, start: number, west: boolean): string {
+  const known = geometryIds.get(geometry) ?? geometryId(geometry);
+  geometryIds.set(geometry, known);
+  return `sheet-${west ? 'west' : 'japan'}-${words.language}-s${start}-${known}`;
+}
+
+function geometryId(geometry: SheetGeometry): string {
   const { columns } = geometry.blocks[0]!;
   return [
-    'sheet',
-    west ? 'west' : 'japan',
-    words.language,
     `${geometry.widthMm}x${geometry.heightMm}`,
     geometry.blocks.map((block) => block.rows).join('+'),
     `u${geometry.unit}`,
-    `s${start}`,
     `k${columns.keys.length}x${columns.keys[0]?.width.toFixed(3)}-${columns.keys.at(-1)?.width.toFixed(3)}`,
     `c${columns.cels.length}x${columns.cels[0]?.width.toFixed(3)}-${columns.cels.at(-1)?.width.toFixed(3)}`,
     `l${columns.labels.width.toFixed(3)}`,

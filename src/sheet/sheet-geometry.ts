@@ -158,6 +158,25 @@ export function sheetGeometry(
   };
 }
 
+/** By what is wanted; cuts of an episode share their settings, and most of them the widths of their columns. */
+const shared = new WeakMap<Settings, Map<string, SheetGeometry>>();
+/** A cut of which many versions are laid out may want ever other widths. */
+const MOST_SHARED = 300;
+
+/** `sheetGeometry`, made once for all sheets that come out alike. */
+export function sharedGeometry(settings: Settings, fps: number, wanted: WantedColumns): SheetGeometry {
+  const known = shared.get(settings) ?? new Map<string, SheetGeometry>();
+  shared.set(settings, known);
+  const id = JSON.stringify([fps, wanted]);
+  let found = known.get(id);
+  if (!found) {
+    if (known.size >= MOST_SHARED) known.clear();
+    found = sheetGeometry(settings, fps, wanted);
+    known.set(id, found);
+  }
+  return found;
+}
+
 /** Top edge of a row of a block; `row` counts from 0, and `block.rows` gives the bottom edge. */
 export function rowTop(geometry: SheetGeometry, row: number): number {
   return geometry.top + row * geometry.rowMm;
