@@ -3,6 +3,7 @@ import { displayWidth, lines } from '../../src/language/source.js';
 import { betweenText, pinsFor, unpinnable, unused } from '../../src/solve/cels-lines.js';
 import type { SolvedLevel, SolvedShot } from '../../src/solve/solved-shot.js';
 import { compileText } from '../compile.js';
+import { explained } from '../explained.js';
 import { pin } from './pin.js';
 import { shown, solveText } from './shown.js';
 
@@ -269,5 +270,147 @@ describe('where the line is written', () => {
     const long = `cels A 1\n\t${names.slice(2)}   # up to here, and much more than would fit into one line with it`;
     const text = pin(`cut 1\ntime 4+0\nA: ${names} 31..\n${long}\n`);
     expect(text.split('\n').slice(3)).toEqual([...long.split('\n'), '\t31', '']);
+  });
+});
+
+describe('what is said of a cels line, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'more in-betweens than names',
+      'time 1+0\nA: 1---2..\ncels A 1 1.1 1.2 2',
+      [
+        'error «-» From key 1 to key 2 there are 3 in-betweens here, but 2 on paper (1.1 1.2).',
+        ' + «cels A 1 1.1 1.2 2» numbers are pinned here',
+        ' + a new in-between is named by its place, as 1.1a comes after 1.1, and stands at the end of that line',
+        ' > add 1.2a to the pinned numbers: «» → « 1.2a»',
+      ],
+    ],
+    [
+      'many more',
+      'time 1+0\nA: 1-----2..\ncels A 1 1.1 1.1a 1.2 2',
+      [
+        'error «-» From key 1 to key 2 there are 5 in-betweens here, but 3 on paper (1.1 1.1a 1.2).',
+        ' + «cels A 1 1.1 1.1a 1.2 2» numbers are pinned here',
+        ' + a new in-between is named by its place, as 1.1a comes after 1.1, and stands at the end of that line',
+        ' > add 1.2a 1.2b to the pinned numbers: «» → « 1.2a 1.2b»',
+      ],
+    ],
+    [
+      'more than there are letters',
+      'time 2+0\nA: on 1 1{even}----------------------------2..\ncels A 1 1.1 2',
+      [
+        'error «-» From key 1 to key 2 there are 28 in-betweens here, but 1 on paper (1.1).',
+        ' + «cels A 1 1.1 2» numbers are pinned here',
+        ' + a new in-between is named by its place, as 1.1a comes after 1.1, and stands at the end of that line',
+      ],
+    ],
+    [
+      'fewer in-betweens than names',
+      'time 1+0\nA: 1-2..\ncels A 1 1.1 1.2 1.3 2',
+      [
+        'error «-» From key 1 to key 2 there is 1 in-between here, but 3 on paper (1.1 1.2 1.3).',
+        ' + «cels A 1 1.1 1.2 1.3 2» numbers are pinned here',
+        ' + a drawing that is dropped leaves `_` in that line, so that the other numbers stay',
+        ' > mark the numbers of 1.2 1.3 as not used: «1.2» → «_»',
+        ' > mark the numbers of 1.2 1.3 as not used: «1.3» → «_»',
+      ],
+    ],
+    [
+      'names before another key than they lead to',
+      'time 1+0\nA: 1-2..\ncels A 1 1.1 3 2',
+      [
+        'warning «1.1» Key 1 leads to key 2, but in this line 1.1 stands before key 3: is it the passage to 2 that is on paper?',
+        ' > name it `1>3.1`: «1.1» → «1>3.1»',
+      ],
+    ],
+    [
+      'names before another key, after the one that they lead to',
+      'time 1+0\nA: 2 1--2..\ncels A 2 1 1.1 1.2 3',
+      [
+        'warning «1.1» Key 1 leads to key 2, but in this line 1.1 stands before key 3: is it the passage to 2 that is on paper?',
+        ' > name them `1>2.1` and so on: «1.1» → «1>2.1»',
+        ' > name them `1>2.1` and so on: «1.2» → «1>2.2»',
+      ],
+    ],
+    [
+      'names that may belong to two ways',
+      'time 1+0\nA: 1-2 x 1--3..\ncels A 1 2 3 1.1 1.2',
+      [
+        'error «1.1» Key 1 leads to several keys (2, 3); name its in-betweens with the key that they lead to.',
+        ' > name them `1>3.1` and so on: «1.1» → «1>3.1»',
+        ' > name them `1>3.1` and so on: «1.2» → «1>3.2»',
+      ],
+    ],
+    [
+      'names that may belong to two ways and fit none',
+      'time 1+0\nA: 1-2 x 1--3..\ncels A 1 2 3 1.1 1.2 1.3 1.4',
+      [
+        'error «-» From key 1 to key 2 there is 1 in-between here, but 4 on paper (1.1 1.2 1.3 1.4).',
+        ' + «cels A 1 2 3 1.1 1.2 1.3 1.4» numbers are pinned here',
+        ' + a drawing that is dropped leaves `_` in that line, so that the other numbers stay',
+        ' > mark the numbers of 1.2 1.3 1.4 as not used: «1.2» → «_»',
+        ' > mark the numbers of 1.2 1.3 1.4 as not used: «1.3» → «_»',
+        ' > mark the numbers of 1.2 1.3 1.4 as not used: «1.4» → «_»',
+        'error «1.1» Key 1 leads to several keys (2, 3); name its in-betweens with the key that they lead to.',
+        ' > name them `1>2.1` and so on: «1.1» → «1>2.1»',
+        ' > name them `1>2.1` and so on: «1.2» → «1>2.2»',
+        ' > name them `1>2.1` and so on: «1.3» → «1>2.3»',
+        ' > name them `1>2.1` and so on: «1.4» → «1>2.4»',
+      ],
+    ],
+    ['names with their second key', 'time 1+0\nA: 1-2 x 1--3..\ncels A 1 2 3 1>2.1 1>3.1 1>3.2', []],
+    ['names in any order', 'time 1+0\nA: 1---2..\ncels A 1 1.2 1.1a 1.1 2', []],
+    [
+      'names of a cycle that ends before its last',
+      'time 1+0\nA: (1---2):4 @9 3..\ncels A 1 1.1 2 3',
+      [
+        'error «@9» The item before stops on frame 4, and nothing is said for the 4 frames before frame 9.',
+        ' + «(1---2):4» the item before',
+        ' > repeat it until there: «:4» → «..»',
+      ],
+    ],
+    ['a chart drawn for another count', 'time 1+0\nA: 1{late}--2..\ncels A 1 1.1 _ 1.3 2', []],
+    ['even in-betweens of which one is lost', 'time 1+0\nA: 1--2..\ncels A 1 1.1 1.2 _ 2', []],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
+});
+
+describe('the number of each drawing under a cels line', () => {
+  /** `1=1 1.1=2`: drawing and number, in the order of first showing. */
+  const numbers = (items: string, cels: string): string =>
+    shown(24, items, cels)
+      .level.drawings.map(({ drawing, cel }) => `${drawing}=${cel}`)
+      .join(' ');
+
+  test.each([
+    [
+      'new in-betweens go behind the last number',
+      '1---2..',
+      'cels A 1 1.1 1.2 2',
+      '1=1 1.1=2 1.2=3 2=4 1.3=5',
+    ],
+    [
+      'names with their second key',
+      '1-2 x 1--3..',
+      'cels A 1 2 3 1>2.1 1>3.1 1>3.2',
+      '1=1 2=2 3=3 1>2.1=4 1>3.1=5 1>3.2=6',
+    ],
+    ['names in any order', '1---2..', 'cels A 1 1.2 1.1a 1.1 2', '1=1 1.2=2 1.1a=3 1.1=4 2=5'],
+    [
+      'names that fit one of two ways',
+      '1-2 x 1--3..',
+      'cels A 1 2 3 1.1 1.2',
+      '1=1 2=2 3=3 1.1=4 1.2=5 1>2.1=6',
+    ],
+    [
+      'names that fit no way',
+      '1-2 x 1--3..',
+      'cels A 1 2 3 1.1 1.2 1.3 1.4',
+      '1=1 2=2 3=3 1>2.1=8 1>3.1=9 1>3.2=10',
+    ],
+    ['a drawing in the middle that is lost', '1{late}--2..', 'cels A 1 1.1 _ 1.3 2', '1=1 1.1=2 1.3=4 2=5'],
+  ])('%s', (_, items, cels, expected) => {
+    // Where numbers stand is told in the order of the drawings on paper.
+    const sorted = (text: string) => text.split(' ').sort().join(' ');
+    expect(sorted(numbers(items, cels))).toBe(sorted(expected));
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { messageOf } from '../../src/language/message.js';
 import type { ShotChart } from '../../src/shot/shot.js';
 import { chartFractions, narrowestGap } from '../../src/solve/drawn-fractions.js';
+import { explained } from '../explained.js';
 import { shown } from './shown.js';
 
 const of = (form: Exclude<ShotChart['form'], 'fractions'>, count: number) => chartFractions({ form }, count);
@@ -164,4 +165,83 @@ describe('charts', () => {
   test('sixteen even in-betweens without a chart are not nagged about', () => {
     expect(shown(60, '1----------------2..').codes).toEqual([]);
   });
+});
+
+describe('what is said of a chart, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'a chart of more fractions than in-betweens',
+      'time 1+0\nA: 1{1/4 1/2 3/4}--2..',
+      ['error «{1/4 1/2 3/4}» The chart has 3 fractions for 2 in-betweens from key 1 to key 2.'],
+    ],
+    ['a chart of fractions that fit', 'time 1+0\nA: 1{1/4 3/4}--2..', []],
+    [
+      'a chart with a gap that nobody draws',
+      'time 1+0\nA: 1{1/2 0.55}--2..',
+      [
+        'hint «{1/2 0.55}» A gap of this chart is under 1/16 of the way from key 1 to key 2; hardly anyone can draw it.',
+      ],
+    ],
+    ['a gap of a sixteenth', 'time 1+0\nA: 1{1/2 9/16}--2..', []],
+    [
+      'a late chart of many',
+      'time 2+0\nA: on 1 1{late}-----2..',
+      [
+        'hint «{late}» A gap of this chart is under 1/16 of the way from key 1 to key 2; hardly anyone can draw it.',
+      ],
+    ],
+    ['two charts of a passage that agree', 'time 1+0\nA: 1{late}-2 x 1{late}-2..', []],
+    [
+      'two charts of a passage that differ',
+      'time 1+0\nA: 1{late}--2 x 1{early}--2..',
+      [
+        'error «{early}» The passage from key 1 to key 2 has another chart already.',
+        ' + «{late}» the other chart',
+        ' > take this one out: «{early}» → «»',
+      ],
+    ],
+    [
+      'two charts of which the second fits another count',
+      'time 1+0\nA: 1{late}--2 x 1{1/2}-2..',
+      [
+        'warning «-» From key 1 to key 2 there is 1 in-between here and 2 in-betweens before; they are other drawings.',
+        ' + «-» 2 in-betweens here',
+      ],
+    ],
+    ['a chart for drawings that were even', 'time 1+0\nA: 1{late}--2..\ncels A 1 1.1 1.2 2', []],
+    [
+      'fractions for drawings that are on paper',
+      'time 1+0\nA: 1{1/4 1/2 3/4}---2..\ncels A 1 1.1 1.2 2 1.1a',
+      [
+        'warning «{1/4 1/2 3/4}» On paper A2 (1.1) lies at 1/3 of the way from key 1 to key 2, A3 (1.2) at 2/3; this chart says 1/4, 3/4.',
+        ' + «cels A 1 1.1 1.2 2 1.1a» 2 in-betweens were pinned here, evenly spaced where no chart says how',
+      ],
+    ],
+    ['fractions for as many as there were', 'time 1+0\nA: 1{1/4 3/4}---2..\ncels A 1 1.1 1.2 2 1.1a', []],
+    [
+      'fractions that leave the old ones where they were',
+      'time 1+0\nA: 1{1/3 1/2 2/3}---2..\ncels A 1 1.1 1.2 2 1.1a',
+      [],
+    ],
+    [
+      'a chart that is none',
+      'time 1+0\nA: 1{lat}--2..',
+      ['error «{lat}» There is no chart `lat`; did you mean `late`?', ' > write `late`: «{lat}» → «{late}»'],
+    ],
+    [
+      'a chart outside its way',
+      'time 1+0\nA: 1{0 1/2}--2..',
+      ['error «0» A fraction of a chart lies between 0, the first key, and 1, the second one.'],
+    ],
+    [
+      'a chart that ends on the key',
+      'time 1+0\nA: 1{1/2 1}--2..',
+      ['error «1» A fraction of a chart lies between 0, the first key, and 1, the second one.'],
+    ],
+    [
+      'a chart that does not rise',
+      'time 1+0\nA: 1{1/2 1/2}--2..',
+      ['error «1/2» The fractions of a chart rise from the first key to the second one.'],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });

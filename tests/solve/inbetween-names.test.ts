@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { messageOf } from '../../src/language/message.js';
 import { existing } from '../../src/solve/inbetween-names.js';
+import { explained } from '../explained.js';
 import { shown, solveText } from './shown.js';
 
 describe('a reused level', () => {
@@ -154,4 +155,63 @@ describe('a reference', () => {
     const { runs } = shown(22, '1--2 x:2 1-2 x:2 1>2.1:4');
     expect(runs.endsWith('x*2 1>2.1*4')).toBe(true);
   });
+});
+
+describe('what is said of references, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'a reference to a way that is not there',
+      'time 1+0\nA: 1--2 1.3..',
+      ['error «1.3..» Level A has no drawing 1.3: from key 1 to key 2 there are 2 in-betweens.'],
+    ],
+    [
+      'a reference to a key that leads nowhere',
+      'time 1+0\nA: 1 2 1.1..',
+      ['error «1.1..» Level A has no drawing 1.1: no in-between leads from key 1.'],
+    ],
+    [
+      'a reference to a way with its second key',
+      'time 1+0\nA: 1--2 1>3.1..',
+      ['error «1>3.1..» Level A has no drawing 1>3.1: no in-between leads from key 1 to key 3.'],
+    ],
+    [
+      'a reference to another way of a key',
+      'time 1+0\nA: 1-2 x 1-3 1>3.2..',
+      ['error «1>3.2..» Level A has no drawing 1>3.2: from key 1 to key 3 there is 1 in-between.'],
+    ],
+    [
+      'a reference that may mean two',
+      'time 1+0\nA: 1-2 x 1-3 1.1..',
+      [
+        'error «1.1..» Key 1 of level A leads to several keys (2, 3), so 1.1 could be any of theirs.',
+        ' > write `1>2.1`: «1.1» → «1>2.1»',
+      ],
+    ],
+    [
+      'a reference that may mean two and means none',
+      'time 1+0\nA: 1-2 x 1-3 1.4..',
+      ['error «1.4..» Key 1 of level A leads to several keys (2, 3), so 1.4 could be any of theirs.'],
+    ],
+    [
+      'a reference that may mean one and has a length',
+      'time 1+0\nA: 1-2 x 1-3 1.1:4 4..',
+      [
+        'error «1.1:4» Key 1 of level A leads to several keys (2, 3), so 1.1 could be any of theirs.',
+        ' > write `1>2.1`: «1.1» → «1>2.1»',
+      ],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
+});
+
+describe('a reference to a key that leads to more keys than are told, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'a reference that may mean many',
+      'time 3+0\nA: 1-2 x 1-3 x 1-4 x 1-5 x 1-6 x 1-7 x 1-8 1.1..',
+      [
+        'error «1.1..» Key 1 of level A leads to several keys (2, 3, 4, 5, 6 …), so 1.1 could be any of theirs.',
+        ' > write `1>2.1`: «1.1» → «1>2.1»',
+      ],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });

@@ -1,6 +1,7 @@
 /** Which drawing an in-between is, and what references mean. */
 
 import { describe, expect, test } from 'vitest';
+import { explained } from '../explained.js';
 import { shown } from './shown.js';
 
 describe('an in-between belongs to its passage', () => {
@@ -126,4 +127,168 @@ describe('where no passage can be', () => {
     expect(shown(24, '(1--2--)<>..').codes).toEqual(['error bounce-ends']);
     expect(shown(24, '(1.1 1--2)<>..').codes).toEqual(['error bounce-ends']);
   });
+});
+
+describe('what is said of in-betweens, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'different counts between two keys',
+      'time 1+0\nA: 1--2 x:2 1-2..',
+      [
+        'warning «-» From key 1 to key 2 there is 1 in-between here and 2 in-betweens before; they are other drawings.',
+        ' + «-» 2 in-betweens here',
+      ],
+    ],
+    [
+      'one with nothing before it',
+      'time 1+0\nA: -1..',
+      ['error «-» This in-between has no key to come from: there is no key before it.'],
+    ],
+    [
+      'several with nothing before them',
+      'time 1+0\nA: ---1 x -2..',
+      [
+        'error «-» This in-between has no key to come from: there is no key before it.',
+        'error «-» This in-between has no key to come from: the level is empty before it, and a passage never crosses `x`.',
+      ],
+    ],
+    [
+      'one with nothing after it',
+      'time 1+0\nA: 1--',
+      [
+        'error «-» This in-between has no key to lead to: there is no key after it.',
+        'error «-» Level A shows 6 of 24 frames: 18 frames missing, from frame 7 on.',
+        ' > hold it until there: «» → «..»',
+      ],
+    ],
+    [
+      'one after an empty level',
+      'time 1+0\nA: 1 x -2..',
+      [
+        'error «-» This in-between has no key to come from: the level is empty before it, and a passage never crosses `x`.',
+      ],
+    ],
+    [
+      'one before an empty level',
+      'time 1+0\nA: 1- x 2..',
+      [
+        'error «-» This in-between has no key to lead to: the level is empty after it, and a passage never crosses `x`.',
+      ],
+    ],
+    [
+      'one after a group that ends in one',
+      'time 1+0\nA: (1-2-)*1 -3..',
+      [
+        'error «-» This in-between has no key to come from: the group before it ends in an in-between; write a key first.',
+      ],
+    ],
+    [
+      'one after a group that ends empty',
+      'time 1+0\nA: (1-2 x)*1 -3..',
+      [
+        'error «-» This in-between has no key to come from: the level is empty before it, and a passage never crosses `x`.',
+      ],
+    ],
+    [
+      'one after a group cut short',
+      'time 1+0\nA: (1-2-):6 -3..',
+      [
+        'error «-» This in-between has no key to come from: the last pass of the group before it is cut short; write a key first.',
+      ],
+    ],
+    [
+      'one after a group within a group cut short',
+      'time 1+0\nA: ((1-2):3 ) -3..',
+      [
+        'warning «2» Key 2 of level A would come after the end, and is never seen.',
+        'error «-» This in-between has no key to come from: the last pass of the group before it is cut short; write a key first.',
+      ],
+    ],
+    [
+      'one before a group that begins empty',
+      'time 1+0\nA: 1-(x 2) 3..',
+      [
+        'error «-» This in-between has no key to lead to: the group after it begins with `x`, and a passage never crosses that.',
+      ],
+    ],
+    [
+      'one before a group that begins with one',
+      'time 1+0\nA: 1-(-2) 3..',
+      [
+        'error «-» This in-between has no key to lead to: the group after it begins with an in-between.',
+        'error «(-2)» A group cannot begin with an in-between; begin it with the key that it leads to, or put the in-between before it.',
+      ],
+    ],
+    [
+      'a group that begins with one',
+      'time 1+0\nA: 1 (-2)*2 3..',
+      [
+        'error «(-2)*2» A group cannot begin with an in-between; begin it with the key that it leads to, or put the in-between before it.',
+      ],
+    ],
+    [
+      'a group within a group that begins with one',
+      'time 1+0\nA: 1 ((-2) 3)*2 4..',
+      [
+        'error «((-2) 3)*2» A group cannot begin with an in-between; begin it with the key that it leads to, or put the in-between before it.',
+        'error «(-2)» A group cannot begin with an in-between; begin it with the key that it leads to, or put the in-between before it.',
+      ],
+    ],
+    [
+      'one at the end of a group that begins empty',
+      'time 1+0\nA: (x 1-)*2 2..',
+      [
+        'error «-» This in-between has no key to lead to: its group does not begin with a key that it could lead back to.',
+      ],
+    ],
+    ['one at the end of a group that begins with a reference', 'time 1+0\nA: 1-2 (1.1 2-)*2 3..', []],
+    ['a group of references is passed through', 'time 1+0\nA: 1-2-(1.1)-3..', []],
+    [
+      'there and back from an in-between',
+      'time 1+0\nA: (1--2--)<>..',
+      [
+        'error «(1--2--)<>..» What goes there and back begins and ends with a key, so that it can turn round on it.',
+      ],
+    ],
+    [
+      'there and back from a reference',
+      'time 1+0\nA: (1.1 1--2)<>..',
+      [
+        'error «(1.1 1--2)<>..» What goes there and back begins and ends with a key, so that it can turn round on it.',
+      ],
+    ],
+    [
+      'one after there and back',
+      'time 1+0\nA: (1-2)<> -3..',
+      [
+        'error «-» This in-between has no key to come from: the group before it ends in an in-between; write a key first.',
+      ],
+    ],
+    ['one after there and back of keys', 'time 1+0\nA: (1 2)<> -3..', []],
+    ['one after there and back three times', 'time 1+0\nA: (1 2)<>*3 -3..', []],
+    [
+      'one after there and back of an empty level',
+      'time 1+0\nA: (1 x 2)<>*1 -3..',
+      [
+        'error «-» This in-between has no key to come from: the level is empty before it, and a passage never crosses `x`.',
+      ],
+    ],
+    [
+      'a chart with no in-betweens',
+      'time 1+0\nA: 1{late} 2..',
+      [
+        'warning «{late}» No in-betweens follow key 1 here, so this chart of level A spaces nothing.',
+        ' > take it out: «{late}» → « »',
+      ],
+    ],
+    [
+      'a chart before a length',
+      'time 1+0\nA: 1{late}:4 2..',
+      [
+        'warning «{late}» No in-betweens follow key 1 here, so this chart of level A spaces nothing.',
+        ' > take it out: «{late}» → «»',
+      ],
+    ],
+    ['a chart that one pass uses and another does not', 'time 1+0\nA: (1{late}-2)*2 3..', []],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });

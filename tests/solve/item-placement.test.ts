@@ -11,6 +11,7 @@ import {
   onceThrough,
   passFrames,
 } from '../../src/solve/item-placement.js';
+import { explained } from '../explained.js';
 import { bindText } from '../shot/bind.js';
 import { shown, solveText } from './shown.js';
 
@@ -338,4 +339,76 @@ describe('a placed item', () => {
   ])('%s on %d rows: whether its last pass is cut short', (items, rows, cut) => {
     expect(cutShort(placed(rows, items)[0]!)).toBe(cut);
   });
+});
+
+describe('what is said of frames that do not add up, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'a gap between two items',
+      'time 1+0\nA: 1:4 @9 2..',
+      [
+        'error «@9» The item before stops on frame 4, and nothing is said for the 4 frames before frame 9.',
+        ' + «1:4» the item before',
+        ' > expose it for 8 frames: «4» → «8»',
+      ],
+    ],
+    ['a gap after a group of so many times', 'time 1+0\nA: (1-2)*2 @20 3..', []],
+    [
+      'an item that another one cuts',
+      'time 1+0\nA: 1:12 @9 2..',
+      [
+        'error «@9» This starts the next item on frame 9, but the item before it is exposed until frame 12.',
+        ' + «1:12» the item before',
+      ],
+    ],
+    [
+      'a place that goes back',
+      'time 1+0\nA: 1:4 @9 2:4 @5 3..',
+      [
+        'error «@9» The item before stops on frame 4, and nothing is said for the 4 frames before frame 9.',
+        ' + «1:4» the item before',
+        ' > expose it for 8 frames: «4» → «8»',
+        'error «@5» This starts the next item on frame 5, but what is before it is first seen on frame 9.',
+        ' + «2:4» the item before',
+      ],
+    ],
+    [
+      'a place behind the sheet',
+      'time 1+0\nA: 1.. @30 2..',
+      ['error «@30» Frame 30 lies past the end of the sheet, which has 24 rows.'],
+    ],
+    [
+      'too few frames',
+      'time 1+0\nA: 1:4 2:4',
+      [
+        'error «2:4» Level A shows 8 of 24 frames: 16 frames missing, from frame 9 on.',
+        ' > expose it for 20 frames: «4» → «20»',
+      ],
+    ],
+    [
+      'too few frames of a group',
+      'time 1+0\nA: (1-2)*2',
+      [
+        'error «(1-2)*2» Level A shows 12 of 24 frames: 12 frames missing, from frame 13 on.',
+        ' > repeat it until there: «*2» → «..»',
+      ],
+    ],
+    [
+      'too many frames',
+      'time 1+0\nA: 1:20 2:20',
+      [
+        'error «2:20» Level A shows 40 frames, but the sheet has 24: 16 frames too many, from here on.',
+        ' > expose it for 4 frames: «20» → «4»',
+      ],
+    ],
+    [
+      'a group cut by the end',
+      'time 1+0\nA: 1 (2-3-):40',
+      [
+        'error «(2-3-):40» Level A shows 42 frames, but the sheet has 24: 18 frames too many, from here on.',
+        ' > repeat it until there: «:40» → «..»',
+      ],
+    ],
+    ['nothing at the start', 'time 1+0\nA: @5 1..', []],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   joinedFrames,
+  showingsOf,
   stretchesAt,
   stretchesIn,
   stretchesOf,
@@ -66,4 +67,68 @@ test('a press in the column of a level means its drawing, elsewhere what is no d
   expect(on(60, null)).toMatchObject({ kind: 'note' });
   expect(on(59, null)).toMatchObject({ kind: 'drawing', level: 'A' });
   expect([on(60, 'Z'), on(73, null)]).toEqual([undefined, undefined]);
+});
+
+describe('all stretches of a cut', () => {
+  const text = `cut 1
+time 1+0
+A: 1:4 x:8 2..
+note 5 "turns"
+sound 3..8 "bell"
+level A free
+pull A right 1mm/f 20..24
+expose A 50% 9..30
+`;
+  const told = stretchesOf(compileText(text).shot!).map(({ kind, level, from, to, span }) => [
+    kind,
+    level,
+    from,
+    to,
+    text.slice(span.start, span.end),
+  ]);
+
+  test('are its drawings, then words, notes, moves and light, within the sheet', () => {
+    expect(told).toEqual([
+      ['drawing', 'A', 1, 4, '1:4'],
+      ['drawing', 'A', 5, 12, 'x:8'],
+      ['drawing', 'A', 13, 24, '2..'],
+      ['speech', null, 3, 8, 'sound 3..8 "bell"'],
+      ['note', null, 5, 5, 'note 5 "turns"'],
+      ['move', null, 20, 24, 'pull A right 1mm/f 20..24'],
+      ['light', null, 9, 24, 'expose A 50% 9..30'],
+    ]);
+  });
+
+  test('have nothing of what lies behind the sheet', () => {
+    const late = compileText('cut 1\ntime 1+0\nexpose BG 50% 25..30\n').shot!;
+    expect(stretchesOf(late)).toEqual([]);
+  });
+
+  test('of a level without a timeline are none, and a cycle shows its items again', () => {
+    const { shot } = compileText('cut 1\ntime 12\nA: (1 2)*3\n');
+    expect(showingsOf(shot!, 'BG')).toEqual([]);
+    expect(showingsOf(shot!, 'A').map(({ from, to, again }) => [from, to, again])).toEqual([
+      [1, 2, false],
+      [3, 4, false],
+      [5, 6, true],
+      [7, 8, true],
+      [9, 10, true],
+      [11, 12, true],
+    ]);
+  });
+});
+
+test('frames that meet or overlap are joined, in whatever order they come', () => {
+  const of = (...all: [number, number][]) =>
+    joinedFrames(all.map(([from, to]) => ({ from, to }))).map(({ from, to }) => [from, to]);
+  expect(of([9, 12], [1, 4], [5, 6], [2, 3])).toEqual([
+    [1, 6],
+    [9, 12],
+  ]);
+  expect(of([1, 4], [6, 7])).toEqual([
+    [1, 4],
+    [6, 7],
+  ]);
+  expect(of([1, 9], [2, 3])).toEqual([[1, 9]]);
+  expect(of()).toEqual([]);
 });

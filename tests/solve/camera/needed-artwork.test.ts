@@ -132,3 +132,73 @@ describe('the artwork', () => {
     });
   });
 });
+
+describe('edges of the paper', () => {
+  const settings = { ...defaults, field: { widthMm: 100, heightMm: 50 } };
+  const edgeOf = (
+    centres: readonly (readonly [number, number])[],
+    size: readonly [number, number],
+    loop: Loop | null = null,
+  ) => {
+    const frames = centres.map(([x, y], i) => camera(i + 1, { x, y }));
+    const own = level('BG', { sizeMm: { widthMm: size[0], heightMm: size[1] } });
+    const places = frames.map(() => placed());
+    return artworkOf(own, frames, places, loop, settings).edge;
+  };
+
+  it('show on the side to which the field goes furthest over the paper', () => {
+    expect(edgeOf([[12, 0]], [120, 60])).toMatchObject({ side: 'right', byMm: 2 });
+    expect(edgeOf([[-12, 0]], [120, 60])).toMatchObject({ side: 'left', byMm: 2 });
+    expect(edgeOf([[12, 9]], [120, 60])).toMatchObject({ side: 'top', byMm: 4 });
+    expect(edgeOf([[12, -9]], [120, 60])).toMatchObject({ side: 'bottom', byMm: 4 });
+  });
+
+  it('show by nothing where the field ends with the paper', () => {
+    expect(edgeOf([[10, 5]], [120, 60])).toBeNull();
+  });
+
+  it('are worst on the first of several frames that are alike', () => {
+    expect(
+      edgeOf(
+        [
+          [0, 0],
+          [12, 0],
+          [14, 0],
+          [11, 0],
+          [14, 0],
+        ],
+        [120, 60],
+      ),
+    ).toEqual({
+      frame: 2,
+      side: 'right',
+      byMm: 2,
+      worstMm: 4,
+      worstFrame: 3,
+    });
+  });
+
+  it('do not show along a loop, only across it', () => {
+    expect(edgeOf([[40, 0]], [120, 60], { lengthMm: 120, axis: 'x' })).toBeNull();
+    expect(edgeOf([[40, 9]], [120, 60], { lengthMm: 120, axis: 'x' })).toMatchObject({
+      side: 'top',
+      byMm: 4,
+    });
+    expect(edgeOf([[0, 40]], [120, 60], { lengthMm: 60, axis: 'y' })).toBeNull();
+    expect(edgeOf([[12, 40]], [120, 60], { lengthMm: 60, axis: 'y' })).toMatchObject({
+      side: 'right',
+      byMm: 2,
+    });
+  });
+
+  it('of a loop: it is painted as long as it is, or as the field on any frame', () => {
+    const frames = [camera(1), camera(2, { width: 140 })];
+    const needed = (loop: Loop) =>
+      artworkOf(level('BG', { homeMm: { xMm: 3, yMm: 4 } }), frames, [placed(), placed()], loop, settings)
+        .needed;
+    expect(needed({ lengthMm: 120, axis: 'x' })).toEqual({ width: 140, height: 70, x: 3, y: 0 });
+    expect(needed({ lengthMm: 300, axis: 'x' })).toEqual({ width: 300, height: 70, x: 3, y: 0 });
+    expect(needed({ lengthMm: 60, axis: 'y' })).toEqual({ width: 140, height: 70, x: 0, y: 4 });
+    expect(needed({ lengthMm: 200, axis: 'y' })).toEqual({ width: 140, height: 200, x: 0, y: 4 });
+  });
+});

@@ -1,5 +1,6 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import type { Move, Spacing } from '../../../src/shot/camera/camera-model.js';
+import { explained } from '../../explained.js';
 import {
   codes,
   expectSound,
@@ -97,4 +98,101 @@ describe('what is solved', () => {
     const { diagnostics } = solved({ moves: [scaled] });
     expect(diagnostics.find(({ code }) => code === 'scan-enlarged')!.span).toEqual(scaled.span);
   });
+});
+
+describe('a camera or level that cannot go so, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'a level that is scaled to nothing',
+      'time 1+0\nA: 1..\nlevel A free\ntruck level A 100%@1 > 0%@24',
+      ['error «100%@1 > 0%@24» The scale (1 is 100 %) is 0; it must be between 1 % and 10000 %.'],
+    ],
+    [
+      'a curve that takes a level through nothing',
+      'time 1+0\nA: 1..\nlevel A free\ntruck level A 100%@1 > 20%@24 curve 0.3 0 0.6 2',
+      [
+        'warning «A» A would have to be painted 25.4 m long; is a `loop` missing, or a speed mistyped?',
+        'error «truck level A 100%@1 > 20%@24 curve 0.3 0 0.6 2» A shrinks to nothing on frame 17; the curve swings too far past its end.',
+      ],
+    ],
+    [
+      'a curve that takes the camera through nothing',
+      'time 1+0\nlevel BG free\nfield T 20mm\ntruck full@1 > T@24 curve 0.3 0 0.6 2',
+      [
+        'hint «field T 20mm» The field is 0 % of the standard field on frame 14: scanned at 200 dpi it is enlarged from 96 % down, to fill 1920 pixels.',
+        ' + 4876800 dpi would be enough.',
+        'error «truck full@1 > T@24 curve 0.3 0 0.6 2» The field shrinks to nothing on frame 14; the curve swings too far past its end.',
+      ],
+    ],
+    ['a field that nothing goes to', 'time 1+0\nfield P 98%\nfield Q 97%', []],
+    [
+      'a field that a curve passes',
+      'time 2+0\nlevel BG free\nfield P full at 2,0\nfield Q full at 4,4\npan full@1 > P > Q@48 curved',
+      [],
+    ],
+    [
+      'moves of a level that run at once',
+      'time 1+0\nA: 1..\nlevel A free\nslide A (0,0)@1 > (5,0)@12\nslide A (5,0)@10 > (8,0)@24',
+      [
+        'error «slide A (5,0)@10 > (8,0)@24» Two slides of A run at once, from frame 11 to frame 12.',
+        ' + «slide A (0,0)@1 > (5,0)@12» The other one.',
+      ],
+    ],
+    [
+      'a level that jumps between two moves',
+      'time 1+0\nA: 1..\nlevel A free\nslide A (0,0)@1 > (5,0)@12\nslide A (8,0)@14 > (9,0)@24',
+      [
+        'error «(8,0)@14 > (9,0)@24» A would jump on frame 14: this slide starts at 8, 0, but its last slide ended at 5, 0.',
+        ' + «slide A (0,0)@1 > (5,0)@12» The slide before.',
+      ],
+    ],
+    [
+      "a level's scale that jumps",
+      'time 1+0\nA: 1..\nlevel A free\ntruck level A 100%@1 > 95%@12\ntruck level A 90%@13 > 92%@24',
+      [
+        'error «90%@13 > 92%@24» A would jump on frame 13: this move starts from 90 %, but A is at 95 %.',
+        ' + «truck level A 100%@1 > 95%@12» The move before ends there.',
+      ],
+    ],
+    [
+      "a level's turn that jumps",
+      'time 1+0\nA: 1..\nlevel A free\nturn level A 0@1 > 5@12 cw\nturn level A 7@13 > 9@24 cw',
+      [
+        'error «7@13 > 9@24» A would jump on frame 13: this move starts from 7°, but A is at 5°.',
+        ' + «turn level A 0@1 > 5@12 cw» The move before ends there.',
+      ],
+    ],
+    [
+      'a camera that jumps',
+      'time 1+0\nlevel BG free\nfield P full at 2,0\nfield Q full at 3,0\nfield R full at 4,0\npan full@1 > P@12\npan Q@13 > R@24',
+      [
+        'error «Q@13 > R@24» The camera would jump on frame 13: this pan starts from field Q, but the camera is 254 mm wide at 2, 0.',
+        ' + «pan full@1 > P@12» The move before ends there.',
+      ],
+    ],
+    [
+      'a camera that jumps in size',
+      'time 1+0\nlevel BG free\nfield P 98%\nfield Q 97%\nfield R 96%\ntruck full@1 > P@12\ntruck Q@13 > R@24',
+      [
+        'error «Q@13 > R@24» The camera would jump on frame 13: this truck starts from field Q, but the camera is 248.92 mm wide at 0, 0.',
+        ' + «truck full@1 > P@12» The move before ends there.',
+      ],
+    ],
+    [
+      'a camera that jumps in turn',
+      'time 1+0\nlevel BG free\nfield P 98% cw 3\nfield Q 98% cw 5\nfield R 97% cw 6\ntruck full@1 > P@12\ntruck Q@13 > R@24',
+      [
+        'error «Q@13 > R@24» The camera would jump on frame 13: this truck starts from field Q, but the camera is 248.92 mm wide at 0, 0 turned 3°.',
+        ' + «truck full@1 > P@12» The move before ends there.',
+      ],
+    ],
+    [
+      'a first move that does not start at the fixed field',
+      'time 1+0\nlevel BG free\nfield P full at 2,0\nfield Q full at 4,0\nfix P\npan full@5 > Q@24',
+      [
+        'error «full@5 > Q@24» The camera would jump on frame 5: this pan starts from field full, but the camera is 254 mm wide at 2, 0.',
+        ' + «field P full at 2,0» The camera rests there.',
+      ],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });

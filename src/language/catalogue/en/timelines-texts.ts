@@ -144,7 +144,7 @@ export const timelines: Texts<TimelineMessages> = {
     explanation:
       'The same two keys with as many in-betweens are the same drawings wherever they stand again. With another count they are other drawings, drawn and paid anew. If the same ones are meant, write as many.',
     message: ({ from, to, here, before }) =>
-      `From key ${from} to key ${to} there are ${plural(here, 'in-between')} here and ${plural(before, 'in-between')} before; they are other drawings.`,
+      `From key ${from} to key ${to} there ${here === 1 ? 'is' : 'are'} ${plural(here, 'in-between')} here and ${plural(before, 'in-between')} before; they are other drawings.`,
   },
   'way-back': {
     title: 'the way back as new drawings',
@@ -235,7 +235,7 @@ export const timelines: Texts<TimelineMessages> = {
     explanation:
       'The `cels` line says which in-betweens of this passage exist on paper, and the timeline shows another number of them. A new one is named by its place (`1.1a` comes after 1.1, `1.0a` before it) at the end of the line; one that is dropped leaves `_`.',
     message: ({ from, to, shown, pinned }) =>
-      `From key ${from} to key ${to} there are ${shown} in-betweens here, but ${pinned.length} on paper (${pinned.join(' ')}).`,
+      `From key ${from} to key ${to} there ${shown === 1 ? 'is' : 'are'} ${plural(shown, 'in-between')} here, but ${pinned.length} on paper (${pinned.join(' ')}).`,
   },
   'cels-ambiguous': {
     title: 'a pinned name that fits several passages',

@@ -1,4 +1,5 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
+import { explained } from '../../../explained.js';
 import { codes, FULL, field, follow, leg, level, pan, type Scene, said, truck } from '../build.js';
 
 const levels = [level('BG'), level('A', { free: true })];
@@ -40,4 +41,68 @@ describe('a truck beside a pan', () => {
       [],
     );
   });
+});
+
+describe('a pan and a truck that share the camera, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'a truck that carries beside a pan',
+      'time 2+0\nA: 1..\nlevel A free\nlevel BG free\nfield P full at 8,0\nfield T 98%\npan full@1 > P@24\ntruck full@1 > T@24 carry A',
+      [
+        'error «truck full@1 > T@24 carry A» The pan gives the centre here, and this truck only the width: it has nothing to carry levels along with. Write `carry` behind a pan.',
+        ' + «pan full@1 > P@24» The other one.',
+      ],
+    ],
+    [
+      'a pan whose field has another width',
+      'time 2+0\nlevel BG free\nfield P 98% at 2,0\nfield T 97% at 2,0\npan full@1 > P@24\ntruck full@1 > T@40',
+      [
+        'warning «full@1 > P@24» On frame 40 the camera is 246.38 mm wide, and not 248.92 mm as field `P` is: the truck gives the width.',
+        ' + «truck full@1 > T@40» The other one.',
+      ],
+    ],
+    [
+      'a truck whose field has another centre',
+      'time 2+0\nlevel BG free\nfield P full at 2,0\nfield T 97% at 3,0\npan full@1 > P@24\ntruck full@1 > T@20',
+      [
+        'warning «full@1 > T@20» On frame 24 the camera stands at 2, 0, and not on field `T` at 3, 0: the pan gives the centre.',
+        ' + «pan full@1 > P@24» The other one.',
+      ],
+    ],
+    [
+      'a truck whose field stands higher',
+      'time 2+0\nlevel BG free\nfield P full at 0,2\nfield T 97% at 0,3\npan full@1 > P@24\ntruck full@1 > T@20',
+      [
+        'warning «full@1 > T@20» On frame 24 the camera stands at 0, 2, and not on field `T` at 0, 3: the pan gives the centre.',
+        ' + «pan full@1 > P@24» The other one.',
+      ],
+    ],
+    [
+      'a truck whose field is turned',
+      'time 2+0\nlevel BG free\nfield P full at 2,0\nfield T 97% at 2,0 cw 5\npan full@1 > P@24\ntruck full@1 > T@20',
+      [
+        'warning «full@1 > T@20» On frame 24 the camera stands at 2, 0, and not on field `T` at 2, 0: the pan gives the centre.',
+        ' + «pan full@1 > P@24» The other one.',
+      ],
+    ],
+    [
+      'a truck whose field is a hair off',
+      'time 2+0\nlevel BG free\nfield P full at 2,0\nfield T 97% at 2.05,0\npan full@1 > P@24\ntruck full@1 > T@20',
+      [],
+    ],
+    [
+      'a truck that begins where the pan ends',
+      'time 2+0\nlevel BG free\nfield P full at 2,0\nfield T 97% at 8,0\npan full@1 > P@24\ntruck P@24 > T@48',
+      [],
+    ],
+    [
+      'a truck past the end of the sheet',
+      'time 1+0\nlevel BG free\nfield P full at 2,0\nfield T 97% at 3,0\npan full@1 > P@24\ntruck full@1 > T@30',
+      [
+        'error «truck full@1 > T@30» This move ends on frame 30, past the end of the sheet, which has 24 rows.',
+        'warning «full@1 > T@30» On frame 30 the camera stands at 2, 0, and not on field `T` at 3, 0: the pan gives the centre.',
+        ' + «pan full@1 > P@24» The other one.',
+      ],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });
