@@ -60,7 +60,7 @@ export function bind(
   /** False where it has been said before. A used file's definition that the cut overrules is no fault. */
   const isFirst = (once: Once | undefined, span: Span, own: boolean): boolean => {
     if (!once) return true;
-    const id = JSON.stringify(once);
+    const id = onceId(once);
     const before = first.get(id);
     if (!before) {
       first.set(id, { span, own });
@@ -119,6 +119,11 @@ export function bind(
 
   missing(main, draft, report);
   return { shot: finish(draft, settings, main), diagnostics };
+}
+
+function onceId({ code, parameters }: Once): string {
+  const of = 'of' in parameters ? parameters.of : parameters.statement;
+  return parameters.name === null ? `${code} ${of}` : `${code} ${of} ${parameters.name}`;
 }
 
 /** A phrase that only unused phrases play is part of them: one hint for each chain is enough. */

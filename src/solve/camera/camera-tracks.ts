@@ -223,6 +223,11 @@ export function placementFrames(
   for (const [name, tracks] of stage.levels) {
     const own = LEVEL_TRACKS.filter((each) => !stands(tracks, [each], stage)).map((each) => tracks[each]);
     const differing = [...ofCamera, ...own.filter(changes)];
+    if (differing.length === 0 && camera.length > 0) {
+      const still = placementAt(tracks, stage.camera, camera[0]!, standard);
+      placed.set(name, new Array<PlacementFrame>(camera.length).fill(still));
+      continue;
+    }
     let last: PlacementFrame | null = null;
     const frames: PlacementFrame[] = [];
     for (const seen of camera) {
