@@ -31,7 +31,11 @@ function ready(child) {
 function changedPixels() {
   const pages = document.querySelector('#pages');
   window.changed = new Promise((resolve) => {
-    const seen = new MutationObserver(() => {
+    const within = ({ target }) =>
+      (target instanceof Element ? target : target.parentElement)?.closest('.paper');
+    const seen = new MutationObserver((changes) => {
+      // What stands around a page, its caption and the like, is no pixel of it.
+      if (!changes.some(within)) return;
       seen.disconnect();
       requestAnimationFrame(() => requestAnimationFrame(resolve));
     });

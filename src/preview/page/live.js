@@ -1,6 +1,6 @@
 /** The page of the live view. It follows the watch, and exchanges only what has changed. */
 
-import { fitsFilter, lightRows, Player } from './page-modules.js';
+import { exchangePage, fitsFilter, lightRows, Player } from './page-modules.js';
 
 const $ = (id) => document.getElementById(id);
 const JAPANESE = document.documentElement.lang === 'ja';
@@ -58,11 +58,14 @@ function drawList() {
   const fitting = cutsInList();
   const buttons = fitting.map((cut) => {
       const button = kept.get(cut.id) ?? made('button');
+      button.setAttribute('aria-current', String(cut.id === chosen));
+      // Of hundreds of cuts one was saved: the others are not laid out anew.
+      if (button.dataset.version === String(cut.version)) return button;
+      button.dataset.version = cut.version;
       button.type = 'button';
       button.dataset.id = cut.id;
       button.className = cut.state;
       button.title = [cut.file, cut.fault].filter(Boolean).join(': ');
-      button.setAttribute('aria-current', String(cut.id === chosen));
       const mark = cut.state === 'broken' ? '!' : cut.problems > 0 ? String(cut.problems) : '';
       button.replaceChildren(
         made('span', 'number', cut.number || '–'),
@@ -173,7 +176,7 @@ async function drawPages(cut, before, current) {
     if (!answer?.ok || !current()) return;
     const svg = new DOMParser().parseFromString(await answer.text(), 'image/svg+xml').documentElement;
     if (!current()) return;
-    figure.querySelector('.paper').replaceChildren(document.importNode(svg, true));
+    exchangePage(figure.querySelector('.paper'), svg);
     label(figure);
     if (figure.dataset.key) flash(figure);
     figure.dataset.key = page.key;
@@ -222,7 +225,7 @@ function dress(figure, cut, i) {
   const number = page.label.split(' ').at(-1);
   const part = PARTS[page.part] ?? page.part;
   const caption = said(`${cutName(cut)}: ${part}, page ${number}`, `${cutName(cut)}：${part} ${number}枚目`);
-  figure.querySelector('figcaption').textContent = caption;
+  if (figure.lastElementChild.textContent !== caption) figure.lastElementChild.textContent = caption;
   const [at, all] = [i + 1, cut.pages.length];
   figure.setAttribute('aria-label', `${caption}${said(`; ${at} of ${all} pages`, `（全${all}枚の${at}）`)}`);
   label(figure);
@@ -509,9 +512,10 @@ events.addEventListener('cut', ({ data }) => {
   const at = cuts.findIndex(({ id }) => id === cut.id);
   if (at < 0) return;
   cuts[at] = cut;
+  // Its pages are asked for first: they come while the list is drawn.
+  if (cut.id === chosen) load();
   player.setList(cuts);
   drawList();
-  if (cut.id === chosen) load();
 });
 events.addEventListener('at', ({ data }) => light(JSON.parse(data)));
 events.onerror = () => leaving || say(said(

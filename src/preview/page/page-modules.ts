@@ -2,4 +2,5 @@
 
 export { fitsFilter } from './cut-filter.js';
 export { lightRows } from './lit-rows.js';
+export { exchangePage } from './page-exchange.js';
 export { Player } from './player.js';
