@@ -1,4 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { parse } from '../../src/language/parse.js';
+import { bind } from '../../src/shot/bind-cut.js';
+import { defaults } from '../../src/shot/settings.js';
 import { bindText, withLines } from './bind.js';
 
 const HEAD = 'cut 1\ntime 5+0\n';
@@ -110,4 +113,107 @@ test('words on one row stand in the order of what they say, whatever the order o
   const [a, b] = ['voice "A" 1..9 "x"', 'voice "B" 1..9 "x"'];
   expect(spoken(a, b)).toEqual(['A', 'B']);
   expect(spoken(b, a)).toEqual(['A', 'B']);
+});
+
+describe('what a level is', () => {
+  const levelsOf = (...lines: string[]) => withLines(...lines).shot!.levels;
+  const named = (name: string, ...lines: string[]) => levelsOf(...lines).find((one) => one.name === name)!;
+
+  test('with nothing said of it', () => {
+    expect(named('BG')).toMatchObject({
+      title: '',
+      timeline: null,
+      mouth: null,
+      pinned: null,
+      reuse: null,
+      sizeMm: null,
+      homeMm: { xMm: 0, yMm: 0 },
+      free: false,
+      carry: false,
+      picture: null,
+      masks: [],
+      drawnWith: [],
+    });
+  });
+
+  test('with all that can be said of it', () => {
+    const all =
+      'level B size 300x200mm at 5,6 free carry flash reuse 7/C picture "{level}{number}" masks A,B';
+    const B = named('B', 'B "arm": 1..', all);
+    expect(B).toMatchObject({
+      title: 'arm',
+      homeMm: { xMm: 5, yMm: 6 },
+      free: true,
+      carry: true,
+      masks: ['A'],
+    });
+    expect(B.sizeMm).toMatchObject({ widthMm: 300, heightMm: 200 });
+    expect(B.reuse).toMatchObject({ cut: '7', level: 'C' });
+    expect(B.picture?.text).toBe('{level}{number}');
+  });
+
+  test('of no size it is as if none were said', () => {
+    expect(named('BG', 'level BG size 0x200mm').sizeMm).toBeNull();
+    expect(named('BG', 'level BG size 200x0mm').sizeMm).toBeNull();
+  });
+
+  test('drawn with others: each knows the other, whichever says so, and none itself or what is not there', () => {
+    const levels = levelsOf('B: 1..', 'C: 1..', 'level B with A,C,B,Q');
+    expect(levels.map(({ name, drawnWith }) => [name, [...drawnWith].sort()])).toEqual([
+      ['BG', []],
+      ['A', ['B']],
+      ['B', ['A', 'C']],
+      ['C', ['B']],
+    ]);
+  });
+
+  test('that flashes is known to the camera, in the order of the stack', () => {
+    const { shot } = withLines('B: 1..', 'level B flash', 'level A flash', 'level BG free');
+    expect(shot!.camera.flashing).toEqual(['A', 'B']);
+  });
+
+  test('of a given stack: those outside it lie on top', () => {
+    expect(levelsOf('stack A BG', 'B: 1..').map(({ name }) => name)).toEqual(['A', 'BG', 'B']);
+    expect(levelsOf('stack A').map(({ name }) => name)).toEqual(['A']);
+  });
+});
+
+describe('the order of what is written', () => {
+  test('of notes is that of their frames, on one frame that of their words', () => {
+    const { notes } = withLines('note 9 "b"', 'note 9 "a"', 'note 3 "z"').shot!;
+    expect(notes.map(({ frame, text }) => `${frame}${text}`)).toEqual(['3z', '9a', '9b']);
+  });
+
+  test('of lines is that of their first rows, then of their last ones', () => {
+    const { spoken } = withLines('voice "A" 9..20 "x"', 'voice "B" 9..12 "x"', 'voice "C" 3..30 "x"').shot!;
+    expect(spoken.map(({ speaker }) => speaker)).toEqual(['C', 'B', 'A']);
+  });
+
+  test('of artists is that of their names', () => {
+    expect(withLines('artist "Uta"', 'artist "Bo"', 'artist "Bo"').shot!.artists).toEqual([
+      'Bo',
+      'Bo',
+      'Uta',
+    ]);
+  });
+});
+
+test('a file that is used by two ways, or that uses the cut, is read once', () => {
+  const text = 'cut 1\ntime 5+0\nA: walk..\nphrase walk = 1-2\n';
+  const house = 'phrase run = 1-2\n';
+  const trees = [
+    parse('house.cut', house).tree,
+    parse('house.cut', house).tree,
+    parse('this.cut', text).tree,
+  ];
+  expect(bind(parse('this.cut', text).tree, trees, defaults).diagnostics).toEqual([]);
+});
+
+test('a mark on which another one hangs is used, the last of them is not', () => {
+  const unused = (...lines: string[]) =>
+    withLines(...lines).diagnostics.flatMap(({ code, parameters }) =>
+      code === 'mark-unused' ? [parameters] : [],
+    );
+  expect(unused('mark a 3', 'mark b a+2', 'mark c 9')).toEqual([{ mark: 'b' }, { mark: 'c' }]);
+  expect(unused('mark a 3', 'mark b a+2', 'note b "x"')).toEqual([]);
 });

@@ -140,3 +140,28 @@ test('a range without an end that starts behind the sheet ends where it starts',
     rows: 120,
   });
 });
+
+test('marks that hang on each other add up, in whatever order they are asked for', () => {
+  const { shot, codes } = withLines(
+    'mark a 10',
+    'mark b a+5',
+    'mark c b-3',
+    'note c "c"',
+    'note b "b"',
+    'note a "a"',
+  );
+  expect(codes).toEqual([]);
+  expect(shot!.notes.map(({ frame, text }) => [frame, text])).toEqual([
+    [10, 'a'],
+    [12, 'c'],
+    [15, 'b'],
+  ]);
+});
+
+test('a range with one end that cannot be had is left out, and only that end is told', () => {
+  for (const range of ['nowhere..9', '3..nowhere', 'nowhere..']) {
+    const { shot, codes } = withLines(`voice "Nao" ${range} "Wait"`);
+    expect(codes).toEqual(['error unknown-mark']);
+    expect(shot!.spoken).toEqual([]);
+  }
+});

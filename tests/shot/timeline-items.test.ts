@@ -6,6 +6,7 @@ import type { Chart } from '../../src/language/tree.js';
 import { bind } from '../../src/shot/bind-cut.js';
 import { defaults } from '../../src/shot/settings.js';
 import { bindChart, bindOn, DEEPEST } from '../../src/shot/timeline-items.js';
+import { explained } from '../explained.js';
 import { shown } from '../solve/shown.js';
 import { bindText, withLines } from './bind.js';
 
@@ -241,4 +242,170 @@ describe('a chart of fractions', () => {
     expect(made).toBeNull();
     expect(told).toMatchObject([{ code: 'chart-not-rising', span: span(5, 6) }]);
   });
+});
+
+describe('what is said of the items of a timeline, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'a place in a group',
+      'time 1+0\nA: (1 @3 2)..',
+      ['error «@3» An `@` stands for a row of the sheet, so it cannot stand in a group or a phrase.'],
+    ],
+    [
+      'a group of nothing but a frame count',
+      'time 1+0\nA: (on 2) 1..',
+      ['error «(on 2)» This group shows nothing.'],
+    ],
+    [
+      'a group of something open',
+      'time 1+0\nA: (1..)*2',
+      [
+        'error «(1..)*2» What this repeats ends in `..`, which goes on to the end; give its last item a length instead.',
+      ],
+    ],
+    ['a group of something open played once', 'time 1+0\nA: (1..)', []],
+    [
+      'something behind what goes on',
+      'time 1+0\nA: 1.. 2..',
+      ['error «2..» After `..` only an `@` may follow, which says until when it goes on.'],
+    ],
+    [
+      'a length and two dots',
+      'time 1+0\nA: 1:4..',
+      ['error «..» A length and `..` say two different things; keep one of them.'],
+    ],
+    [
+      'a length of nothing',
+      'time 1+0\nA: 1:0 2..',
+      ['error «0» Nothing can be shown for no frames; the shortest is 1.'],
+    ],
+    [
+      'a group of no times',
+      'time 1+0\nA: (1 2)*0 3..',
+      ['error «*0» Zero times shows nothing; take it out or say how many times.'],
+    ],
+    [
+      'a group of no frames',
+      'time 1+0\nA: (1 2):0 3..',
+      ['error «:0» Nothing can be shown for no frames; the shortest is 1.'],
+    ],
+    ['a phrase that is not there', 'time 1+0\nA: walk..', ['error «walk..» There is no phrase `walk`.']],
+    [
+      'a phrase with a name that is nearly right',
+      'time 1+0\nphrase walk = 1-2\nA: wlk..\nB: walk..',
+      ['error «wlk..» There is no phrase `wlk`; did you mean `walk`?', ' > write `walk`: «wlk» → «walk»'],
+    ],
+    [
+      'a phrase that plays itself',
+      'time 1+0\nphrase a = b 1\nphrase b = a 2\nA: a..',
+      [
+        'error «a» A phrase cannot play itself: `a` → `b` → `a`.',
+        ' + «a» phrase `a` is here',
+        ' + «b» phrase `b` is here',
+      ],
+    ],
+    [
+      'a phrase that nobody plays',
+      'time 1+0\nphrase walk = 1-2\nA: 1..',
+      ['hint «walk» Nothing plays phrase `walk`.'],
+    ],
+    [
+      'a phrase that only an unused one plays',
+      'time 1+0\nphrase a = b 1\nphrase b = 2\nA: 1..',
+      ['hint «a» Nothing plays phrase `a`.'],
+    ],
+    [
+      'a phrase of nothing but a frame count',
+      'time 1+0\nphrase a = on 2\nA: a 1..',
+      ['error «a» Phrase `a` shows nothing.'],
+    ],
+    [
+      'an unused phrase with a fault',
+      'time 1+0\nphrase a = 1:0 2\nA: 1..',
+      [
+        'hint «a» Nothing plays phrase `a`.',
+        'error «0» Nothing can be shown for no frames; the shortest is 1.',
+      ],
+    ],
+    [
+      'on nothing in a timeline',
+      'time 1+0\nA: on 0 1..',
+      ['error «on 0» `on` takes a whole number of frames from 1 to 240.'],
+    ],
+    [
+      'a chart whose name is a word of the trade',
+      'time 1+0\nA: 1{後ヅメ}--2..',
+      [
+        'error «{後ヅメ}» There is no chart `後ヅメ`; did you mean `late`?',
+        ' > write `late`: «{後ヅメ}» → «{late}»',
+      ],
+    ],
+    [
+      'a chart that nobody knows',
+      'time 1+0\nA: 1{qqqqqqq}--2..',
+      [
+        'error «{qqqqqqq}» There is no chart `qqqqqqq`; it is one of `even`, `early`, `late`, `both`, or fractions.',
+      ],
+    ],
+    [
+      'a group of too many times',
+      'time 1+0\nA: (1 2)*9999999999999999 3..',
+      ['error «9999999999999999» `9999999999999999` is too large a number.'],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
+});
+
+describe('direct, in full', () => {
+  test.each<[string, string, string[]]>([
+    ['between two keys', 'time 1+0\nA: 1 direct 2..', []],
+    ['between keys with lengths and places', 'time 1+0\nA: 1:4 direct on 3 @5 2..', []],
+    [
+      'before an in-between',
+      'time 1+0\nA: 1 direct --2..',
+      ['error «direct» `direct` stands between two different keys, as in `1 direct 2`.'],
+    ],
+    [
+      'behind an in-between',
+      'time 1+0\nA: 1- direct 2..',
+      ['error «direct» `direct` stands between two different keys, as in `1 direct 2`.'],
+    ],
+    [
+      'at the end',
+      'time 1+0\nA: 1 2 direct',
+      [
+        'error «2» Level A shows 4 of 24 frames: 20 frames missing, from frame 5 on.',
+        ' > hold it until there: «» → «..»',
+        'error «direct» `direct` stands between two different keys, as in `1 direct 2`.',
+      ],
+    ],
+    [
+      'at the beginning',
+      'time 1+0\nA: direct 1..',
+      ['error «direct» `direct` stands between two different keys, as in `1 direct 2`.'],
+    ],
+    [
+      'between a key and itself',
+      'time 1+0\nA: 1 direct 1..',
+      ['error «direct» `direct` stands between two different keys, as in `1 direct 2`.'],
+    ],
+    ['in a group', 'time 1+0\nA: (1 direct 2)..', []],
+    [
+      'between a key and a group',
+      'time 1+0\nA: 1 direct (2 3)..',
+      ['error «direct» `direct` stands between two different keys, as in `1 direct 2`.'],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
+});
+
+test.each([
+  ['1 direct 2..', ['1>2']],
+  ['1:4 direct on 3 @5 2..', ['1>2']],
+  ['1 direct --2..', []],
+  ['1 direct 1..', []],
+  ['(1 direct 2 3)..', ['1>2']],
+  ['walk 3 direct 4..', ['5>6', '3>4']],
+])('direct in %s is kept with its keys', (items, expected) => {
+  const { shot } = withLines('phrase walk = 5 direct 6', `B: ${items}`);
+  const level = shot!.levels.find(({ name }) => name === 'B')!;
+  expect(level.timeline!.direct.map(({ from, to }) => `${from}>${to}`)).toEqual(expected);
 });

@@ -155,3 +155,25 @@ describe('what is said of light that cannot be, in full', () => {
     ],
   ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });
+
+test('light without a time or a share that can be had is left out', () => {
+  const light = (line: string) => withLines(line).shot!.camera.light;
+  for (const line of [
+    'fade in 1..nowhere',
+    'wipe in left nowhere..9',
+    'iris in 1..nowhere',
+    'expose A 50% 1..nowhere',
+    'expose A 120% 1..9',
+    'expose A 50% > 120% 1..9',
+    'expose Q 50% 1..9',
+    'glow A nowhere..9',
+    'glow Q 1..9',
+    'effect "haze" 1..nowhere',
+  ])
+    expect(light(line), line).toEqual([]);
+  expect(light('effect "haze" 1..9')).toMatchObject([{ kind: 'effect', levels: [], text: 'haze' }]);
+  expect(light('expose A 50% 1..9')).toMatchObject([{ kind: 'expose', levels: ['A'], from: 0.5, to: 0.5 }]);
+  expect(light('iris out 1..9 at 3,4')).toMatchObject([{ kind: 'iris', way: 'out', xMm: 3, yMm: 4 }]);
+  expect(light('fade in white 1..9')).toMatchObject([{ white: true }]);
+  expect(light('fade in 1..9')).toMatchObject([{ white: false }]);
+});

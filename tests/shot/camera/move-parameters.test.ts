@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { MoveKind } from '../../../src/language/tree-camera.js';
-import { evenSteps } from '../../../src/shot/camera/move-parameters.js';
+import { bySteps, evenSteps } from '../../../src/shot/camera/move-parameters.js';
+import { withLines } from '../bind.js';
 import { bound, during, ease, length, move, number, OPTIONS, span, words } from './nodes.js';
 
 type Said = Omit<Parameters<typeof move>[0], 'kind'>;
@@ -56,4 +57,55 @@ test('a ramp goes as far as half its frames at constant speed; nothing else shor
   expect(evenSteps({ form: 'ease', leave: 0, arrive: 0 }, 24)).toBe(24);
   expect(evenSteps({ form: 'linear' }, 24)).toBe(24);
   expect(evenSteps({ form: 'curve', x1: 0.4, y1: 0, x2: 0.6, y2: 1 }, 24)).toBe(24);
+});
+
+describe('the spacing of a leg', () => {
+  const spacing = (behind: string, move = 'pull BG right 1mm/f 1..24') =>
+    withLines('field F 98%', `${move} ${behind}`).shot!.camera.moves[0]?.legs[0]?.spacing;
+
+  test('is even where nothing is said', () => expect(spacing('')).toEqual({ form: 'linear' }));
+
+  test('leaves and arrives over so many frames', () => {
+    expect(spacing('ease 4 6')).toEqual({ form: 'ease', leave: 4, arrive: 6 });
+    expect(spacing('ease 4')).toEqual({ form: 'ease', leave: 4, arrive: 4 });
+  });
+
+  test('goes along a curve', () => {
+    expect(spacing('curve 0.1 -0.2 0.3 1.4')).toEqual({ form: 'curve', x1: 0.1, y1: -0.2, x2: 0.3, y2: 1.4 });
+  });
+
+  test('is graduated by hand, each step as often as is said', () => {
+    expect(spacing('steps 1 2*3 0.5')).toEqual({ form: 'steps', mm: [1, 2, 2, 2, 0.5] });
+  });
+
+  test('has a fairing mark, on a quick truck only', () => {
+    const truck = 'truck quick full@1 > F@24';
+    expect(spacing('fair X@9 58%', truck)).toEqual({ form: 'fair', mark: 'X', frame: 9, share: 0.58 });
+    expect(spacing('fair X@9 58%', 'truck full@1 > F@24')).toEqual({ form: 'linear' });
+    expect(spacing('fair X@nowhere 58%', truck)).toBeUndefined();
+  });
+
+  test('said twice is the first one', () => {
+    expect(spacing('ease 4 curve 0.1 0 0.1 1')).toEqual({ form: 'ease', leave: 4, arrive: 4 });
+  });
+});
+
+test('more graduations than any sheet has rows are cut off', () => {
+  const steps = (...times: number[]) =>
+    bySteps({
+      form: 'steps',
+      span: span(),
+      steps: times.map((one) => ({ mm: number(1), times: one })),
+    } as never);
+  expect(steps(99_999, 5)).toHaveLength(100_000);
+  expect(steps(1e12)).toHaveLength(100_000);
+});
+
+test('a quick truck needs its mark on one leg only, and a move without it is no quick one', () => {
+  const codes = (line: string) => withLines('field F 98%', 'field G 97%', line).codes;
+  expect(codes('truck quick full@1 > F@24 fair X@9 58% > G@48')).not.toContain('error quick-without-fairing');
+  expect(codes('truck quick full@1 > F@24')).toContain('error quick-without-fairing');
+  const graduated = (line: string) => withLines(line).shot!.camera.moves[0]!.graduated;
+  expect(graduated('pull BG right 1mm/f 1..24 graduated')).toBe(true);
+  expect(graduated('pull BG right 1mm/f 1..24')).toBe(false);
 });

@@ -63,3 +63,25 @@ describe('a mouth that is not read', () => {
     expect(flaps(1, 3).shapes).toEqual(['closed']);
   });
 });
+
+test('a line that is not read ends with an open mouth before it closes, and its slots are whole', () => {
+  for (let seed = 0; seed < 40; seed++) {
+    const { shapes } = flaps(13, 3, `line ${seed}`);
+    expect(shapes).toHaveLength(13);
+    expect([shapes.at(-1), shapes.at(-2) === 'closed']).toEqual(['closed', false]);
+    expect(shapes[0]).not.toBe('closed');
+    const slots = [0, 3, 6, 9].map((i) => shapes.slice(i, i + 3));
+    for (const slot of slots) expect(new Set(slot).size).toBe(1);
+    expect(slots.some((slot, i) => slot[0] === slots[i + 1]?.[0])).toBe(false);
+  }
+});
+
+test('rounds of a mouth that is not read are never the same twice running', () => {
+  for (let seed = 0; seed < 10; seed++) {
+    const rounds = onThrees(`line ${seed}`)
+      .join(' ')
+      .match(/(\S+ ){3}/g)!;
+    expect(rounds.some((round, i) => round === rounds[i + 1])).toBe(false);
+    for (const round of rounds) expect(new Set(round.trim().split(' ')).size).toBe(3);
+  }
+});

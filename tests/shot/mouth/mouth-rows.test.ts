@@ -161,3 +161,49 @@ describe('whatever is said', () => {
     );
   });
 });
+
+describe('the same mouth for another syllable', () => {
+  test('goes on where the vowel before it is the same sound, or goes on for long', () => {
+    expect(read('aaaaaaaa', 2, 0)).toBe('33333331');
+    // Of the second a four frames follow the slot: no consonant is shown for it.
+    expect(read('kaakaaaaaa', 2, 0)).toBe('3333333331');
+  });
+
+  test('shows the consonant before it where that begins within the slot', () => {
+    expect(read('aaakaaakaaa', 3, 0)).toBe('33322233331');
+    expect(read('aakaakaa', 3, 0)).toBe('33333331');
+  });
+
+  test('has none to show at the beginning of a line', () => {
+    expect(read('aaa', 2, 1)).toBe('331');
+    expect(read('aaaa', 2, 1)).toBe('3331');
+  });
+});
+
+describe('between two sounds of a line', () => {
+  const rows = (sounds: LineStretch['sounds'], end: number) =>
+    readRows([{ from: 1, end, sounds }], { on: 1, lead: 0 }, false)
+      .shapes.map((shape) => WRITTEN[shape])
+      .join('');
+  const a = (start: number, end: number) => ({ shown: 'a' as const, start, end });
+
+  test('the mouth is closed as long as nothing is heard', () => {
+    expect(rows([a(1, 4), a(7, 10)], 12)).toBe('33311133311');
+  });
+
+  test('it stays as it is on a row where a sound is heard in part', () => {
+    expect(rows([a(1, 4.5), a(5.5, 9)], 10)).toBe('333333331');
+  });
+});
+
+test('a mouth that flashes right behind the first row opens on that row', () => {
+  const shapes = (rows: string) =>
+    withoutFlashes([...rows].map((one) => (one === '1' ? 'closed' : 'open')))
+      .map((shape) => WRITTEN[shape])
+      .join('');
+  expect(shapes('1311')).toBe('3311');
+  expect(shapes('3111')).toBe('1111');
+  expect(shapes('1131')).toBe('1331');
+  expect(shapes('1113')).toBe('1133');
+  expect(shapes('13131')).toBe('33111');
+});

@@ -3,6 +3,7 @@ import { messageOf } from '../../../src/language/message.js';
 import { parse } from '../../../src/language/parse.js';
 import { bind } from '../../../src/shot/bind-cut.js';
 import { defaults } from '../../../src/shot/settings.js';
+import { explained } from '../../explained.js';
 
 /** Nine morae a second are the most: 27 in three seconds. */
 const LONG = 'いろはにほへとちりぬるをわかよたれそつねならむうゐの';
@@ -82,4 +83,43 @@ describe('a line that nobody can speak so fast', () => {
     });
     expect(slow).toEqual([]);
   });
+});
+
+describe('a line that is spoken too fast, in full', () => {
+  test.each<[string, string, string[]]>([
+    [
+      'a line that is spoken too fast',
+      'time 8+0\nA: 1..\nvoice "Nao" 1+1..3+0 "いろはにほへとちりぬるをわかよたれそつねならむうゐの"',
+      [
+        'hint «1+1..3+0» 26 morae in 2+0 are 13 a second, and people speak 9 at most; the line wants about 4+8.',
+        ' > end on `5+8`: «3+0» → «5+8»',
+      ],
+    ],
+    [
+      'one with too little room for it',
+      'time 8+0\nA: 1..\nvoice "Nao" 1..24 "いろはにほへとちりぬるをわかよたれそつねならむうゐの"\nvoice "Pim" 61..84 "ああああ"',
+      ['hint «1..24» 26 morae in 1+0 are 26 a second, and people speak 9 at most; the line wants about 4+8.'],
+    ],
+    [
+      'one with a sound behind it',
+      'time 8+0\nA: 1..\nvoice "Nao" 1..24 "いろはにほへとちりぬるをわかよたれそつねならむうゐの"\nsound 61..84 "bell"',
+      [
+        'hint «1..24» 26 morae in 1+0 are 26 a second, and people speak 9 at most; the line wants about 4+8.',
+        ' > end on `104`: «24» → «104»',
+      ],
+    ],
+    [
+      'one with just room enough',
+      'time 8+0\nA: 1..\nvoice "Nao" 1..24 "いろはにほへとちりぬるをわかよたれそつねならむうゐの"\nvoice "Pim" 71..94 "ああああ"',
+      [
+        'hint «1..24» 26 morae in 1+0 are 26 a second, and people speak 9 at most; the line wants about 4+8.',
+        ' > end on `70`: «24» → «70»',
+      ],
+    ],
+    [
+      'one with a frame too little',
+      'time 8+0\nA: 1..\nvoice "Nao" 1..24 "いろはにほへとちりぬるをわかよたれそつねならむうゐの"\nvoice "Pim" 70..93 "ああああ"',
+      ['hint «1..24» 26 morae in 1+0 are 26 a second, and people speak 9 at most; the line wants about 4+8.'],
+    ],
+  ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });
