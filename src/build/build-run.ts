@@ -1,10 +1,10 @@
 /** One run of printing: what all ways of writing need. */
 
 import {
+  type CutWork,
   type DiagnosticSink,
   eachOutcome,
   type FindSettled,
-  madeValue,
   NO_SOURCES,
 } from '../episode/batch.js';
 import type { CutOutcome } from '../episode/cut-outcome.js';
@@ -38,12 +38,12 @@ export type Work = (printable: PrintableCut, printer: CutPrinter) => Promise<Dia
 export interface PrintWork<T> {
   readonly print: Print<T>;
   /** What stands against it. */
-  readonly take: (printed: T, outcome: CutOutcome<T | null>, job: Job) => Promise<Diagnostic | undefined>;
+  readonly take: (printed: T, outcome: CutOutcome, job: Job) => Promise<Diagnostic | undefined>;
   /** Hears of cuts with errors. */
-  readonly unfit?: ((outcome: CutOutcome<T | null>, job: Job) => void) | undefined;
+  readonly unfit?: ((outcome: CutOutcome, job: Job) => void) | undefined;
   readonly settled?: FindSettled | undefined;
   /** Where other threads may do the same as `print`. */
-  readonly workers?: WorkerTask | undefined;
+  readonly workers?: ((cuts: number) => WorkerTask | undefined) | undefined;
 }
 
 /** A file that is being written. */
@@ -119,11 +119,11 @@ export class BuildRun {
     };
     const sink = plan.against.kind === 'nothing' ? reporter : comparing;
     const make = makePrint(host, plan.strict, this.printer, work.print);
-    const take = async (outcome: CutOutcome<T | null>, job: Job): Promise<void> => {
+    const take: CutWork<T | null>['take'] = async (outcome, job, _, made) => {
       progress.step();
       const held = hints.splice(0);
       try {
-        await this.one(outcome, job, work);
+        await this.one(outcome, job, made, work);
       } finally {
         if (summary.unchanged(job)) this.settled.add(job);
         if (!this.settled.has(job)) for (const each of held) reporter.report(...each);
@@ -166,7 +166,12 @@ export class BuildRun {
     this.summary.setFailed(job, this.names.get(job) ?? job.name, this.reporter.words.notWritten);
   }
 
-  private async one<T>(outcome: CutOutcome<T | null>, job: Job, work: PrintWork<T>): Promise<void> {
+  private async one<T>(
+    outcome: CutOutcome,
+    job: Job,
+    made: () => Promise<T | null> | T | null,
+    work: PrintWork<T>,
+  ): Promise<void> {
     const { plan, summary } = this;
     const { words } = this.reporter;
     if (outcome.house) {
@@ -182,7 +187,7 @@ export class BuildRun {
     }
     this.names.set(job, name);
     summary.setFailed(job, name, words.faultOfProgram);
-    const fault = await work.take(madeValue(outcome.made) as T, outcome, job);
+    const fault = await work.take((await made()) as T, outcome, job);
     if (fault) this.unwritten(job, fault);
   }
 }

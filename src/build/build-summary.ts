@@ -112,13 +112,13 @@ export class BuildSummary {
 }
 
 /** How a cut is called in the summary: by its number, or by its file where that cannot be read. */
-export function cutName({ cut }: Pick<CutOutcome<unknown>, 'cut'>, job: Job, words: RunTexts): string {
+export function cutName({ cut }: Pick<CutOutcome, 'cut'>, job: Job, words: RunTexts): string {
   return cut === null ? job.name : words.cut(cut);
 }
 
 /** `2 errors`: of the cut and what it uses; or where else they are. */
 export function errorsOf(
-  { diagnostics }: Pick<CutOutcome<unknown>, 'diagnostics'>,
+  { diagnostics }: Pick<CutOutcome, 'diagnostics'>,
   { episode }: Job,
   strict: boolean,
   words: RunTexts,

@@ -37,7 +37,7 @@ export async function buildCombinedPdf(run: BuildRun): Promise<void> {
     await run.eachPrint<CutInFile | null>('printing', found, {
       print: printWhole(cutInFile, wantedPage(plan), run.marked),
       take: (made, { sources }, job) => file.add(job, sources.keys(), made),
-      workers: printWorkers(host, found.jobs.length, plan),
+      workers: printWorkers(host, plan, found.jobs),
     });
   } else {
     const { revision } = run;

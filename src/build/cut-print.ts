@@ -2,7 +2,8 @@
 
 import type { WrittenPage } from '../print/page-writer.js';
 import { type CutPages, pageCount, selectPages, workTitle } from './cut-document.js';
-import type { CutPrinter, LaidOutCut } from './cut-printer.js';
+import type { CutPrinter, LaidOutCut, PreparedCut } from './cut-printer.js';
+import { compareWithEarlier, describeDifferences, type EarlierLookup } from './earlier-print.js';
 import { type PrintedCut, writeRecord } from './print-record.js';
 
 export interface CutFile {
@@ -10,6 +11,14 @@ export interface CutFile {
   readonly cut: string;
   readonly pages: number;
   readonly bytes: Uint8Array;
+}
+
+/** A cut that was compared with an earlier print of it. */
+export interface ComparedCutFile {
+  /** For the summary: which pages differ. */
+  readonly line: string | null;
+  /** What is to be written; `same`: nothing, as it is on paper; null: nothing, as there is no page. */
+  readonly file: CutFile | 'same' | null;
 }
 
 export interface CutInFile {
@@ -40,6 +49,33 @@ export async function cutFile(
   const record = writeRecord({ of: 'cut', work: workTitle(job.episode.settings), cuts });
   return { cut: solved.shot.cut, pages, bytes: await printer.cut(laidOut, printed, record) };
 }
+
+/** `unmarked`: see `compareWithEarlier`. Rejects with MissingGlyph. */
+export async function comparedCutFile(
+  printer: CutPrinter,
+  prepared: PreparedCut,
+  earlier: EarlierLookup,
+  changedPagesOnly: boolean,
+  unmarked = prepared,
+): Promise<ComparedCutFile> {
+  const differing = compareWithEarlier(printer, prepared, earlier, changedPagesOnly, unmarked);
+  if (!differing) return { line: null, file: 'same' };
+  const { laidOut, difference, first } = differing;
+  if (laidOut.pages.length === 0) return { line: null, file: null };
+  const { cut } = prepared.printable.solved.shot;
+  const line = describeDifferences(cut, laidOut.pages, difference, first);
+  if (!changedPagesOnly) return { line, file: await cutFile(printer, laidOut, () => true, false) };
+  if (difference.pages.length === 0) return { line, file: 'same' };
+  const differs = (page: number): boolean => difference.pages.includes(page - 1);
+  return { line, file: await cutFile(printer, laidOut, differs, true) };
+}
+
+/** All pages of a cut that `keep` chooses, compared with nothing. */
+export const wholeCutFile = async (
+  printer: CutPrinter,
+  laidOut: LaidOutCut,
+  keep: (page: number) => boolean,
+): Promise<ComparedCutFile> => ({ line: null, file: await cutFile(printer, laidOut, keep, false) });
 
 /** The same as a part of a file. Throws MissingGlyph. */
 export function cutInFile(

@@ -4,7 +4,7 @@ import { CutCompiler } from '../episode/cut-outcome.js';
 import { newEpisodeCache } from '../episode/episode.js';
 import {
   claim,
-  outcomeAt,
+  doneWith,
   type WorkerAnswer,
   type WorkerOrder,
   type WorkerStart,
@@ -28,8 +28,8 @@ export function serveCuts(world: Host, port: MessagePort): void {
     work = async (places) => {
       for (const place of places) {
         if (!claim(claims, place)) continue;
-        const outcome = await outcomeAt(compiler, jobs[place]!);
-        port.post({ place, outcome } satisfies WorkerAnswer<unknown>);
+        const done = await doneWith(compiler, jobs[place]!);
+        port.post({ place, done } satisfies WorkerAnswer<unknown>);
       }
     };
   });

@@ -98,6 +98,15 @@ export function readPrintRecord(host: Host, path: string): PrintRecord | { reado
   return { none: host.kind(path) === 'none' ? NOT_PRINTED : 'as the file there is no print to compare with' };
 }
 
+/** What the file of a cut tells of the last build. */
+export function lastPrint(host: Host, path: string | null): EarlierLookup {
+  if (path === null) return { none: '' };
+  const record = readPrintRecord(host, path);
+  if ('none' in record) return record;
+  const [cut] = record.cuts;
+  return cut && record.of === 'cut' ? earlierPrintOf(cut) : { none: 'as the file there is of several cuts' };
+}
+
 export interface PageDifferences {
   /** Places of the pages that differ or are new, from 0. */
   readonly pages: readonly number[];

@@ -7,20 +7,14 @@ import { cutKey } from '../episode/episode.js';
 import type { Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import type { Diagnostic } from '../language/diagnostic.js';
-import type { BuildRun, Work } from './build-run.js';
+import type { BuildRun } from './build-run.js';
 import { workTitle } from './cut-document.js';
-import { type CutFile, cutFile } from './cut-print.js';
+import { type ComparedCutFile, type CutFile, comparedCutFile, cutFile, wholeCutFile } from './cut-print.js';
 import type { CutPrinter, LaidOutCut } from './cut-printer.js';
-import {
-  compareWithEarlier,
-  describeDifferences,
-  type EarlierLookup,
-  earlierPrintOf,
-  readPrintRecord,
-} from './earlier-print.js';
+import { lastPrint, readPrintRecord } from './earlier-print.js';
 import { deliver, deliverLater, spanOf, type Target, Targets } from './output-targets.js';
 import { wantedPage } from './print-plan.js';
-import { printWhole, printWorkers } from './print-task.js';
+import { type Print, printWhole, printWorkers } from './print-task.js';
 import { settledNumber } from './settled-cuts.js';
 
 export async function buildSeparatePdfs(run: BuildRun): Promise<void> {
@@ -29,33 +23,7 @@ export async function buildSeparatePdfs(run: BuildRun): Promise<void> {
   for (const folder of targets.folders()) host.removeStaleTemporaries(folder);
   let printedTo: Map<string, string> | null = new Map();
 
-  const compareAndPrint: Work = async (printable, printer) => {
-    const { job } = printable;
-    const refusal = targets.refusal(job, printable.compiled.sources.keys());
-    if (refusal) return refusal;
-    const target = targets.of(job);
-    printedTo?.set(cutKey(printable.solved.shot.cut), target.name);
-    const prepared = printer.prepare(printable, run.marked(printable));
-    const earlier = run.revision ? run.revision.of(printable, printer) : lastPrint(host, target.path);
-    // The print of a revision has no marks, and a cut that was the same then is the same now.
-    const differing = compareWithEarlier(
-      printer,
-      prepared,
-      earlier,
-      plan.changedPagesOnly,
-      run.revision ? printer.unmarked(prepared) : prepared,
-    );
-    if (!differing) return summary.setResult(job, 'same');
-    const { laidOut, difference, first } = differing;
-    if (laidOut.pages.length === 0) return summary.setResult(job, 'empty');
-    summary.addLine(describeDifferences(printable.solved.shot.cut, laidOut.pages, difference, first));
-    if (!plan.changedPagesOnly)
-      return write(run, targets, job, await cutFile(printer, laidOut, () => true, false));
-    if (difference.pages.length === 0) return summary.setResult(job, 'same');
-    const differs = (page: number): boolean => difference.pages.includes(page - 1);
-    return write(run, targets, job, await cutFile(printer, laidOut, differs, true));
-  };
-  const unfit = ({ number }: CutOutcome<unknown>, job: Job): void => {
+  const unfit = ({ number }: CutOutcome, job: Job): void => {
     if (number === null) printedTo = null;
     else printedTo?.set(cutKey(number.text), targets.of(job).name);
   };
@@ -65,24 +33,35 @@ export async function buildSeparatePdfs(run: BuildRun): Promise<void> {
     if (number === null || targets.rivalry(job)) return null;
     return { number, accept: () => void printedTo?.set(cutKey(number), target.name) };
   };
-  if (plan.against.kind !== 'nothing') {
-    const comparesTexts = plan.against.kind === 'last build';
-    await run.each('printing', found, compareAndPrint, { unfit, ...(comparesTexts ? { settled } : {}) });
-  } else {
-    await run.eachPrint<CutFile | null>('printing', found, {
-      unfit,
-      print: printWhole(cutFile, wantedPage(plan), run.marked),
-      async take(made, { cut, sources }, job) {
-        const refusal = targets.refusal(job, sources.keys());
-        if (refusal) return refusal;
-        printedTo?.set(cutKey(cut!), targets.of(job).name);
-        return write(run, targets, job, made);
-      },
-      workers: printWorkers(host, found.jobs.length, plan),
-    });
-  }
+  await run.eachPrint<ComparedCutFile>('printing', found, {
+    unfit,
+    print: printOf(run, targets),
+    async take({ line, file }, { cut, sources }, job) {
+      const refusal = targets.refusal(job, sources.keys());
+      if (refusal) return refusal;
+      printedTo?.set(cutKey(cut!), targets.of(job).name);
+      if (line !== null) summary.addLine(line);
+      if (file === 'same') return summary.setResult(job, 'same');
+      return write(run, targets, job, file);
+    },
+    settled: plan.against.kind === 'last build' ? settled : undefined,
+    workers: printWorkers(host, plan, found.jobs, (job) => targets.of(job).path),
+  });
   await run.written();
   if (found.whole.length > 0) reportOrphanedPdfs(run, targets, printedTo);
+}
+
+/** How the cuts are printed: whole, or what differs from what a revision or the last build says. */
+function printOf(run: BuildRun, targets: Targets): Print<ComparedCutFile> {
+  const { host, plan, revision, marked } = run;
+  if (plan.against.kind === 'nothing') return printWhole(wholeCutFile, wantedPage(plan), marked);
+  return (printable, printer) => {
+    const prepared = printer.prepare(printable, marked(printable));
+    const earlier = revision?.of(printable, printer) ?? lastPrint(host, targets.of(printable.job).path);
+    // The print of a revision has no marks, and a cut that was the same then is the same now.
+    const unmarked = revision ? printer.unmarked(prepared) : prepared;
+    return comparedCutFile(printer, prepared, earlier, plan.changedPagesOnly, unmarked);
+  };
 }
 
 /** `made`: null where no page of the cut was chosen. */
@@ -95,15 +74,6 @@ async function write(run: BuildRun, targets: Targets, job: Job, made: CutFile | 
     summary.addFile(target, made.pages);
   });
   return undefined;
-}
-
-/** What the file of a cut tells of the last build. */
-export function lastPrint(host: Host, path: string | null): EarlierLookup {
-  if (path === null) return { none: '' };
-  const record = readPrintRecord(host, path);
-  if ('none' in record) return record;
-  const [cut] = record.cuts;
-  return cut && record.of === 'cut' ? earlierPrintOf(cut) : { none: 'as the file there is of several cuts' };
 }
 
 /**

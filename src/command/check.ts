@@ -59,7 +59,7 @@ export function define(command: Command, context: CommandContext): Command {
           else numbers.get(episode)?.push(number?.text);
         },
         // The texts that the mends made lie on no disk with `--diff`.
-        workers: fixes ? undefined : checkWorkers(host, found.jobs.length, options.jobs ?? null),
+        workers: fixes ? undefined : checkWorkers(host, options.jobs ?? null),
       });
       for (const [episode, own] of numbers) await checkStages(host, reporter, episode, own);
       const what = cuts > 0 || houses === 0 ? reporter.words.cuts(cuts) : reporter.words.sharedFiles(houses);

@@ -1,7 +1,7 @@
 /** The cuts of a run, one after the other: what is wrong with one never stops the next. */
 
 import { setFlagsFromString } from 'node:v8';
-import type { Host, Reading } from '../host/host.js';
+import type { Host } from '../host/host.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import type { Settings } from '../shot/settings.js';
 import type { Compiled } from './compile-cut.js';
@@ -56,20 +56,31 @@ export function eachCut(
 ): Promise<number> {
   return eachOutcome<Compiled>(host, sink, found, {
     make: (compiled) => compiled,
-    take: ({ made }, job, cache) => work(madeValue(made), job, cache),
+    take: async (_, job, cache, made) => work(await made(), job, cache),
   });
 }
 
 /** What is done with each cut of a run. */
 export interface CutWork<T> {
-  /** Where the cut is compiled, in any order. */
+  /** Where the cut is compiled, in any order; without workers when `take` asks for it. */
   readonly make: MakeOfCut<T>;
-  /** With what came of it, in the order of the cuts; it may report more. What it throws is told at the cut. */
-  readonly take: (outcome: CutOutcome<T>, job: Job, cache: EpisodeCache) => Promise<void> | void;
+  /**
+   * With what came of it, in the order of the cuts; it may report more. What it throws is told at the cut. `made`: asks for what was made;
+   * throws what the program stumbled over.
+   */
+  readonly take: (
+    outcome: CutOutcome,
+    job: Job,
+    cache: EpisodeCache,
+    made: () => Promise<T> | T,
+  ) => Promise<void> | void;
   /** Says of which cuts all is known without compiling them, and that nothing is wrong with them. */
   readonly settled?: FindSettled | undefined;
-  /** Lets several threads do what `make` does. */
-  readonly workers?: WorkerTask | undefined;
+  /**
+   * Lets several threads do what `make` does with so many cuts; undefined: they are not worth it. Where this is given, `settled` is asked for
+   * all cuts before the first one is taken.
+   */
+  readonly workers?: ((cuts: number) => WorkerTask | undefined) | undefined;
 }
 
 /** Compiles each cut. All that is wrong goes to `sink`, cut after cut in their order. Returns the number of cuts. */
@@ -82,13 +93,16 @@ export async function eachOutcome<T>(
   const cache = newEpisodeCache();
   const numbers = new Numbers();
   const here = new CutCompiler(host, found.whole, make, cache);
+  const answers = workers && found.jobs.map((job) => settled(job, cache));
+  const unsettled = found.jobs.flatMap((_, place) => (answers?.[place] ? [] : [place]));
+  const task = workers?.(unsettled.length);
   let pool: WorkerPool<T> | null = null;
   let cuts = 0;
   let compiling = false;
   try {
     for (const [place, job] of found.jobs.entries()) {
       try {
-        const known = settled(job, cache);
+        const known = answers ? answers[place] : settled(job, cache);
         if (known && numbers.meetFirst(known.number, job)) {
           known.accept();
           cuts += 1;
@@ -96,13 +110,14 @@ export async function eachOutcome<T>(
         }
         if (!compiling && found.jobs.length >= SEVERAL) optimizeLess();
         if (!compiling && found.jobs.length >= MANY) keepHeapSmall();
-        if (!compiling && workers) pool = WorkerPool.start(host, found, workers, here);
+        if (!compiling && task) pool = WorkerPool.start(host, found, unsettled, task, here);
         compiling = true;
-        const outcome = await (pool ? pool.outcome(place) : here.outcome(job));
+        // A settled cut may have to be compiled all the same, because another one has its number.
+        const { outcome, made } = await (pool && !known ? pool.result() : here.result(job));
         sink.report(outcome.diagnostics, outcome.sources);
         sink.report(numbers.meet(outcome, job.episode), outcome.sources);
         if (!outcome.house) cuts += 1;
-        await take(outcome, job, cache);
+        await take(outcome, job, cache, made);
       } catch (fault) {
         const span = { file: job.name, start: 0, end: 0 };
         const parameters = { onCut: true, error: faultWords(fault) } as const;
@@ -116,12 +131,6 @@ export async function eachOutcome<T>(
   return cuts;
 }
 
-/** Throws what the program stumbled over. */
-export function madeValue<T>(made: Reading<T>): T {
-  if (!made.ok) throw new Error(made.reason);
-  return made.value;
-}
-
 function manifests(found: Found): Map<string, string> {
   return new Map(found.episodes.map(({ file, text }) => [file!, text]));
 }
@@ -132,7 +141,7 @@ class Numbers {
   /** Episodes with a cut whose number could not be read. */
   private readonly uncertain = new Set<string>();
 
-  meet({ number, file, house }: CutOutcome<unknown>, episode: Episode) {
+  meet({ number, file, house }: CutOutcome, episode: Episode) {
     if (episode.file === null || house) return [];
     const known = this.byEpisode.get(episode.file) ?? new Map<string, string>();
     this.byEpisode.set(episode.file, known);

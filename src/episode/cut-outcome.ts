@@ -1,21 +1,25 @@
 /** What comes of one cut of a run: plain data, so that it may come from another thread. */
 
-import type { Host, Reading } from '../host/host.js';
+import type { Host } from '../host/host.js';
 import { type Compiled, compile } from './compile-cut.js';
 import type { Episode, EpisodeCache, Written } from './episode.js';
 import type { Job } from './find-cuts.js';
 import { keepLent } from './reused-levels.js';
 import { storyOf } from './story.js';
 
-export interface CutOutcome<T> extends Pick<Compiled, 'file' | 'sources' | 'diagnostics' | 'house'> {
+export interface CutOutcome extends Pick<Compiled, 'file' | 'sources' | 'diagnostics' | 'house'> {
   /** As its first statement has it; null where that cannot be read. */
   readonly number: Written | null;
   /** Its number as a summary has it, where there is one. */
   readonly cut: string | null;
   /** Whether there is something to print, whatever is wrong. */
   readonly solved: boolean;
-  /** What the run made of it; or what the program stumbled over. */
-  readonly made: Reading<T>;
+}
+
+/** A cut that was compiled, and what the run makes of it, when it is asked for or already. `made` throws what the program stumbles over. */
+export interface CutResult<T> {
+  readonly outcome: CutOutcome;
+  readonly made: () => Promise<T> | T;
 }
 
 /** What a run makes of each cut, shared files too, wherever it is compiled. */
@@ -32,8 +36,8 @@ export class CutCompiler<T> {
   ) {}
 
   /** Rejects where the program stumbles while it compiles. */
-  async outcome(job: Job): Promise<CutOutcome<T>> {
-    const { host, cache } = this;
+  async result(job: Job): Promise<CutResult<T>> {
+    const { host, cache, make } = this;
     const { path, name, episode } = job;
     const bytes = path === null ? { bytes: await host.standardInput() } : {};
     const compiled = compile(host, path, episode, { name, cache, ...bytes });
@@ -43,20 +47,9 @@ export class CutCompiler<T> {
     const statement = tree?.statements.find((one) => one.kind === 'cut');
     const number =
       statement?.kind === 'cut' ? { text: statement.number.text, span: statement.number.span } : null;
-    return {
-      ...{ file, sources, diagnostics, house, number },
-      cut: shot?.cut ?? number?.text ?? null,
-      solved: solved !== null,
-      made: await this.madeOf(compiled, job),
-    };
-  }
-
-  private async madeOf(compiled: Compiled, job: Job): Promise<Reading<T>> {
-    try {
-      return { ok: true, value: await this.make(compiled, job, this.cache) };
-    } catch (fault) {
-      return { ok: false, reason: faultWords(fault) };
-    }
+    const cut = shot?.cut ?? number?.text ?? null;
+    const outcome = { file, sources, diagnostics, house, number, cut, solved: solved !== null };
+    return { outcome, made: () => make(compiled, job, cache) };
   }
 }
 

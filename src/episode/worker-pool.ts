@@ -5,7 +5,7 @@
  */
 
 import type { Host, Reading, WorkerThread } from '../host/host.js';
-import { type CutCompiler, type CutOutcome, faultWords } from './cut-outcome.js';
+import { type CutCompiler, type CutOutcome, type CutResult, faultWords } from './cut-outcome.js';
 import type { Found, Job } from './find-cuts.js';
 
 /** How many threads work on a run, this one with them, and what the others are told to do; plain data. */
@@ -16,7 +16,7 @@ export interface WorkerTask {
   readonly task: unknown;
 }
 
-/** What a worker is told once. */
+/** What a worker is told once. A task may name the jobs: they are the same objects there. */
 export interface WorkerStart extends Pick<Found, 'jobs' | 'whole'> {
   readonly task: unknown;
   readonly claims: Claims;
@@ -34,10 +34,13 @@ export interface WorkerOrder {
   readonly places: readonly number[];
 }
 
+/** What came of a cut, with what was made of it; or what the program stumbled over. */
+type Done<T> = Reading<{ readonly outcome: CutOutcome; readonly made: Reading<T> }>;
+
 /** What it answers for each. */
 export interface WorkerAnswer<T> {
   readonly place: number;
-  readonly outcome: Reading<CutOutcome<T>>;
+  readonly done: Done<T>;
 }
 
 /** Cuts that a thread gets at a time; fewer at the end, so that all are done at the same time. */
@@ -66,32 +69,34 @@ interface Worker {
 
 export class WorkerPool<T> {
   private readonly workers = new Set<Worker>();
-  private readonly ready = new Map<number, Reading<CutOutcome<T>>>();
+  private readonly ready = new Map<number, Done<T>>();
   /** Places of the cuts that this thread has to do. */
   private readonly own: number[] = [];
   private readonly claims: Claims;
-  /** The first cut that nobody has to do yet; the one that is taken next. */
+  /** In `places`: the first cut that nobody has to do yet; the one that is taken next. */
   private next = 0;
   private taken = 0;
   private changed: () => void = () => {};
 
   private constructor(
     private readonly jobs: readonly Job[],
+    private readonly places: readonly number[],
     private readonly threads: number,
     private readonly here: CutCompiler<T>,
   ) {
     this.claims = new Int32Array(new SharedArrayBuffer(4 * jobs.length));
   }
 
-  /** Null where there is nobody to help. */
+  /** For the jobs at these places. Null where there is nobody to help. */
   static start<T>(
     host: Host,
     { jobs, whole }: Found,
+    places: readonly number[],
     { threads, command, task }: WorkerTask,
     here: CutCompiler<T>,
   ): WorkerPool<T> | null {
     if (jobs.some(({ path }) => path === null)) return null;
-    const pool = new WorkerPool(jobs, threads, here);
+    const pool = new WorkerPool(jobs, places, threads, here);
     pool.own.push(...pool.some());
     while (pool.workers.size < threads - 1) {
       const thread = host.startWorker(command);
@@ -101,22 +106,23 @@ export class WorkerPool<T> {
     return pool.workers.size > 0 ? pool : null;
   }
 
-  /** Of the job at a place; asked for one after the other. Rejects where the program stumbled while it compiled. */
-  async outcome(place: number): Promise<CutOutcome<T>> {
-    this.taken = place;
+  /** Of the job at the next of the places. Rejects where the program stumbled while it compiled. */
+  async result(): Promise<CutResult<T>> {
+    const place = this.places[this.taken]!;
     for (;;) {
       this.feed();
       const ready = this.ready.get(place);
       if (ready) {
         this.ready.delete(place);
-        if (!ready.ok) throw new Error(ready.reason);
-        return ready.value;
+        this.taken += 1;
+        const { outcome, made } = valueIn(ready);
+        return { outcome, made: () => valueIn(made) };
       }
       if (this.own.length === 0) this.own.push(...this.some());
       const own = this.own.shift() ?? this.takenOver();
       if (own === undefined) await this.change();
       else {
-        this.ready.set(own, await outcomeAt(this.here, this.jobs[own]!));
+        this.ready.set(own, await doneWith(this.here, this.jobs[own]!));
         // Lets answers of the others in.
         await new Promise<void>((resolve) => setImmediate(resolve));
       }
@@ -133,9 +139,9 @@ export class WorkerPool<T> {
     this.workers.add(worker);
     thread.listen(
       (message) => {
-        const { place, outcome } = message as WorkerAnswer<T>;
+        const { place, done } = message as WorkerAnswer<T>;
         worker.places.delete(place);
-        this.ready.set(place, outcome);
+        this.ready.set(place, done);
         this.changed();
       },
       () => {
@@ -160,10 +166,10 @@ export class WorkerPool<T> {
 
   /** Places of the next cuts that somebody is to do. */
   private some(): number[] {
-    const left = this.jobs.length - this.next;
+    const left = this.places.length - this.next;
     const room = this.taken + AHEAD * this.threads - this.next;
     const count = Math.min(MOST_AT_A_TIME, Math.ceil(left / (3 * this.threads)), room);
-    const places = Array.from({ length: Math.max(0, count) }, (_, i) => this.next + i);
+    const places = this.places.slice(this.next, this.next + Math.max(0, count));
     this.next += places.length;
     return places;
   }
@@ -187,10 +193,22 @@ export class WorkerPool<T> {
 }
 
 /** What a worker and the thread that it works for do alike. Never rejects. */
-export async function outcomeAt<T>(compiler: CutCompiler<T>, job: Job): Promise<Reading<CutOutcome<T>>> {
+export function doneWith<T>(compiler: CutCompiler<T>, job: Job): Promise<Done<T>> {
+  return reading(async () => {
+    const { outcome, made } = await compiler.result(job);
+    return { outcome, made: await reading(made) };
+  });
+}
+
+async function reading<T>(work: () => Promise<T> | T): Promise<Reading<T>> {
   try {
-    return { ok: true, value: await compiler.outcome(job) };
+    return { ok: true, value: await work() };
   } catch (fault) {
     return { ok: false, reason: faultWords(fault) };
   }
+}
+
+function valueIn<T>(done: Reading<T>): T {
+  if (!done.ok) throw new Error(done.reason);
+  return done.value;
 }

@@ -2,9 +2,9 @@
 
 import { errorsOf } from '../build/build-summary.js';
 import type { CutPrinter, LaidOutCut, PreparedCut } from '../build/cut-printer.js';
-import { compareWithEarlier } from '../build/earlier-print.js';
+import { compareWithEarlier, lastPrint } from '../build/earlier-print.js';
 import { Targets } from '../build/output-targets.js';
-import { lastPrint, writeCutPdf } from '../build/separate-pdfs.js';
+import { writeCutPdf } from '../build/separate-pdfs.js';
 import type { Compiled } from '../episode/compile-cut.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';

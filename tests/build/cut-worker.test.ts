@@ -38,6 +38,7 @@ describe.each([
   { argv: ['build', '.', '-o', 'out'] },
   { argv: ['build', '.', '-o', 'out', '--only', 'camera', '--pages', '1-'] },
   { argv: ['build', '.', '-o', 'out', '--parts', 'all', '--shard', '2/3', '--strict'] },
+  { argv: ['build', '.', '-o', 'out', '--changed'] },
   { argv: ['build', '.', '-o', 'all.pdf', '--one-file'] },
   { argv: ['build', '.', '-o', 'all.pdf', '--one-file', '--true-size', '--labels', 'ja', '--pages', '1'] },
 ])('$argv', ({ argv }) => {
@@ -54,7 +55,7 @@ describe.each([
 });
 
 test.each([
-  ['--changed', ['build', '.', '-o', 'out', '--changed']],
+  ['--changed in one file', ['build', '.', '-o', 'all.pdf', '--changed', '--one-file']],
   ['covers', ['build', '.', '--only', 'cover', '--up', '4']],
   ['fixes', ['check', '.', '--diff']],
   ['one cut', ['check', name(1)]],
@@ -63,6 +64,23 @@ test.each([
   const workers = withWorkers(host);
   await run(host, ...argv, '-j', '4');
   expect(workers.commands).toEqual([]);
+});
+
+test('with --changed the workers do the cuts that have changed, and nobody those that have not', async () => {
+  const argv = ['build', '.', '-o', 'out', '--changed', '--jobs'];
+  const changed = async (threads: string, host: MemoryHost): Promise<unknown> => {
+    await run(host, ...argv, '1');
+    for (const number of [3, 12, 14, 15, 16, 17, 18, 19, 25])
+      host.files.set(`/work/${name(number)}`, Buffer.from(`${text(number)}note "again"\n`));
+    return [await run(host, ...argv, threads), hashes(host)];
+  };
+  const alone = await changed('1', episode());
+  const host = episode();
+  const workers = withWorkers(host);
+  expect(await changed('3', host)).toEqual(alone);
+  expect(workers.answers).toHaveLength(2);
+  const quiet = await run(host, ...argv, '3', '--pages', 'changed');
+  expect(quiet.error).toContain('unchanged');
 });
 
 test('a disk that is full is told for the same cuts', async () => {

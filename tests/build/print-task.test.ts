@@ -25,24 +25,27 @@ async function made(plan: Partial<PrintPlan>, text = TEXT): Promise<unknown> {
   const cache = newEpisodeCache();
   const job = { path: '/work/a.cut', name: 'a.cut', episode: noEpisode, named: true };
   const compiled = compile(host, job.path, noEpisode, { name: job.name, cache });
-  const { task } = printWorkers(host, 9, { ...PLAN, ...plan })!;
-  return makeOfTask(host, structuredClone(task))(compiled, job, cache);
+  const { task } = printWorkers(host, { ...PLAN, ...plan }, [job], () => '/work/a.pdf')!(9)!;
+  const copy = structuredClone({ task: task as object, job });
+  return makeOfTask(host, copy.task)(compiled, copy.job, cache);
 }
 
 describe('workers are asked', () => {
   const host = memoryHost();
 
   test('where every cut is printed as it is', () => {
-    expect(printWorkers(host, 9, PLAN)).toMatchObject({ threads: 3, command: 'build' });
-    expect(printWorkers(host, 9, { ...PLAN, threads: 1 })).toBeUndefined();
-    expect(printWorkers(host, 9, { ...PLAN, against: { kind: 'last build' } })).toBeUndefined();
-    expect(printWorkers(host, 9, { ...PLAN, against: { kind: 'revision', rev: 'HEAD' } })).toBeUndefined();
-    expect(printWorkers(host, 9, { ...PLAN, markedAgainst: 'HEAD' })).toBeUndefined();
+    expect(printWorkers(host, PLAN, [])!(9)).toMatchObject({ threads: 3, command: 'build' });
+    expect(printWorkers(host, { ...PLAN, threads: 1 }, [])!(9)).toBeUndefined();
+    const changed: PrintPlan = { ...PLAN, against: { kind: 'last build' } };
+    expect(printWorkers(host, changed, [])!(9)).toMatchObject({ threads: 3 });
+    expect(printWorkers(host, { ...changed, oneFile: true }, [])).toBeUndefined();
+    expect(printWorkers(host, { ...PLAN, against: { kind: 'revision', rev: 'HEAD' } }, [])).toBeUndefined();
+    expect(printWorkers(host, { ...PLAN, markedAgainst: 'HEAD' }, [])).toBeUndefined();
   });
 
   test('to check', async () => {
-    expect(checkWorkers(host, 9, 1)).toBeUndefined();
-    const { command, task } = checkWorkers(host, 9, 2)!;
+    expect(checkWorkers(host, 1)(9)).toBeUndefined();
+    const { command, task } = checkWorkers(host, 2)(9)!;
     expect(command).toBe('check');
     const cache = newEpisodeCache();
     const job = { path: '/work/a.cut', name: 'a.cut', episode: noEpisode, named: true };
@@ -52,7 +55,12 @@ describe('workers are asked', () => {
 
 describe('a worker prints', () => {
   test('a file', async () => {
-    expect(await made({})).toEqual({ cut: '1', pages: 1, bytes: expect.any(Uint8Array) });
+    const file = { cut: '1', pages: 1, bytes: expect.any(Uint8Array) };
+    expect(await made({})).toEqual({ line: null, file });
+    expect(await made({ against: { kind: 'last build' } })).toEqual({
+      line: 'cut 1: 1 page, not printed before',
+      file,
+    });
   });
 
   test('a part of a file', async () => {
@@ -65,7 +73,7 @@ describe('a worker prints', () => {
   });
 
   test('nothing where no page is chosen, or where the cut is not fit for it', async () => {
-    expect(await made({ pages: { range: '2-', includes: () => true } })).toBe(null);
+    expect(await made({ pages: { range: '2-', includes: () => true } })).toEqual({ line: null, file: null });
     expect(await made({ strict: true })).toBe(null);
     expect(await made({}, 'cut 1\n')).toBe(null);
     expect(await made({}, 'phrase walk = 1-2\n')).toBe(null);

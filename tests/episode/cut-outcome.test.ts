@@ -4,15 +4,15 @@ import { CutCompiler } from '../../src/episode/cut-outcome.js';
 import { newEpisodeCache, noEpisode } from '../../src/episode/episode.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 
-function outcomeOf(text: string, make: (compiled: Compiled) => unknown = () => null) {
+function resultOf(text: string, make: (compiled: Compiled) => unknown = () => null) {
   const host = memoryHost({ 'a.cut': text });
   const compiler = new CutCompiler(host, [], make, newEpisodeCache());
-  return compiler.outcome({ path: '/work/a.cut', name: 'a.cut', episode: noEpisode, named: true });
+  return compiler.result({ path: '/work/a.cut', name: 'a.cut', episode: noEpisode, named: true });
 }
 
 test('a cut is told as far as a run knows it, with what was made of it', async () => {
   const text = 'cut 012 "Quay"\ntime 1+0\nA: 1..\n';
-  const outcome = await outcomeOf(text, ({ solved }) => solved?.shot.cut);
+  const { outcome, made } = await resultOf(text, ({ solved }) => solved?.shot.cut);
   expect(outcome).toEqual({
     file: 'a.cut',
     sources: new Map([['a.cut', text]]),
@@ -21,9 +21,9 @@ test('a cut is told as far as a run knows it, with what was made of it', async (
     number: { text: '012', span: { file: 'a.cut', start: 4, end: 7 } },
     cut: '012',
     solved: true,
-    made: { ok: true, value: '012' },
   });
   expect(structuredClone(outcome)).toEqual(outcome);
+  expect(await made()).toBe('012');
 });
 
 test.each([
@@ -31,13 +31,13 @@ test.each([
   ['zzz\n', { house: false, number: null, cut: null, solved: false }],
   ['phrase walk = 1-2\n', { house: true, number: null, cut: null, solved: false }],
 ])('%j', async (text, wanted) => {
-  expect(await outcomeOf(text)).toMatchObject(wanted);
+  expect((await resultOf(text)).outcome).toMatchObject(wanted);
 });
 
-test('what the program stumbles over while something is made is told, beside what is wrong with the text', async () => {
-  const outcome = await outcomeOf('cut 1\ntime 1+0\nA: 1\n', () => {
+test('what the program stumbles over while something is made is thrown, and what is wrong with the text is told', async () => {
+  const { outcome, made } = await resultOf('cut 1\ntime 1+0\nA: 1\n', () => {
     throw new Error('a fault that was made');
   });
-  expect(outcome.made).toEqual({ ok: false, reason: 'a fault that was made' });
+  expect(made).toThrow('a fault that was made');
   expect(outcome.diagnostics.map(({ code }) => code)).toEqual(['timeline-short']);
 });

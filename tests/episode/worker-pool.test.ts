@@ -36,7 +36,7 @@ async function ran(host: MemoryHost, threads: number, files: readonly string[] =
       events.push([job.name, house, number?.text, cut, solved].join(' '));
       if (number?.text === '5') throw new Error('a fault that was made');
     },
-    workers: threads < 2 ? undefined : { threads, command: 'check', task: null },
+    workers: threads < 2 ? undefined : () => ({ threads, command: 'check', task: null }),
   });
   return [...events, `${count}`];
 }

@@ -65,6 +65,7 @@ const CALLS = [
   ['check', 'e'],
   ['check', 'e', '--format', 'json'],
   ['build', 'e', '-o', 'out'],
+  ['build', 'e', '-o', 'out', '--changed'],
   ['build', 'e', '--one-file', '-o', 'out/all.pdf', '--labels', 'ja'],
   ['build', 'e', '--one-file', '-o', '-'],
 ] as const;
