@@ -57,20 +57,19 @@ export function ruledForm(
   return found;
 }
 
-const geometryIds = new WeakMap<SheetGeometry, string>();
+/** What ids say of a geometry, before and after the place of its first row. Written once, as it takes a dozen widths. */
+const geometryIds = new WeakMap<SheetGeometry, readonly [paper: string, columns: string]>();
 
 function idOf(geometry: SheetGeometry, words: SheetWords, start: number, west: boolean): string {
   const known = geometryIds.get(geometry) ?? geometryId(geometry);
   geometryIds.set(geometry, known);
-  return `sheet-${west ? 'west' : 'japan'}-${words.language}-s${start}-${known}`;
+  return `sheet-${west ? 'west' : 'japan'}-${words.language}-${known[0]}-s${start}-${known[1]}`;
 }
 
-function geometryId(geometry: SheetGeometry): string {
+function geometryId(geometry: SheetGeometry): [paper: string, columns: string] {
   const { columns } = geometry.blocks[0]!;
-  return [
-    `${geometry.widthMm}x${geometry.heightMm}`,
-    geometry.blocks.map((block) => block.rows).join('+'),
-    `u${geometry.unit}`,
+  const rows = geometry.blocks.map((block) => block.rows).join('+');
+  const widths = [
     `k${columns.keys.length}x${columns.keys[0]?.width.toFixed(3)}-${columns.keys.at(-1)?.width.toFixed(3)}`,
     `c${columns.cels.length}x${columns.cels[0]?.width.toFixed(3)}-${columns.cels.at(-1)?.width.toFixed(3)}`,
     `l${columns.labels.width.toFixed(3)}`,
@@ -78,7 +77,8 @@ function geometryId(geometry: SheetGeometry): string {
     `m${columns.camera?.width.toFixed(3) ?? 0}`,
     `n${columns.notes.width.toFixed(3)}`,
     `b${geometry.bracketMm.toFixed(2)}`,
-  ].join('-');
+  ];
+  return [`${geometry.widthMm}x${geometry.heightMm}-${rows}-u${geometry.unit}`, widths.join('-')];
 }
 
 function formMarks(
