@@ -63,7 +63,9 @@ class InProcessRunner {
     for (const test of this.tests.values()) {
       state.currentTestId = test.id;
       const result = await outcome(test);
-      if (result.status === TestStatus.Success) tests.push(result);
+      if (result.timeSpentMs > Number(process.env.MUTANT_WITHIN || Infinity))
+        console.error(`left out, as it takes ${Math.round(result.timeSpentMs)} ms: ${test.id}`);
+      else if (result.status === TestStatus.Success) tests.push(result);
       // It reads the sources as texts, and these are full of mutants. Or it fails without any, as the usual tests will say.
       else console.error(`left out, as it fails before anything is changed: ${test.id}`);
     }
