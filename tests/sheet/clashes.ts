@@ -31,7 +31,8 @@ export function textClashes(marks: readonly Mark[]): string[] {
     .sort((a, b) => a.bounds.top - b.bounds.top);
   return texts.flatMap(({ text, bounds }, i) => {
     const clash: string[] = [];
-    for (const other of texts.slice(i + 1)) {
+    for (let next = i + 1; next < texts.length; next++) {
+      const other = texts[next]!;
       if (other.bounds.top > bounds.bottom) break;
       if (overlap(bounds, other.bounds, 0.15)) clash.push(`“${text}” and “${other.text}”`);
     }
@@ -91,11 +92,12 @@ export function struckOut(page: Page): string[] {
   const texts = textsOf(page.marks).map((text) => ({ text: text.text, bounds: boundsOf(text) }));
   return linesOf(page.marks)
     .filter(({ stroke }) => stroke.ink === 'black')
-    .flatMap((line) =>
-      texts
-        .filter(({ bounds }) => overlap(bounds, strokeBounds(line), 0.02))
-        .map(({ text }) => `line from ${line.x1}, ${line.y1} through “${text}”`),
-    );
+    .flatMap((line) => {
+      const stroke = strokeBounds(line);
+      return texts
+        .filter(({ bounds }) => overlap(bounds, stroke, 0.02))
+        .map(({ text }) => `line from ${line.x1}, ${line.y1} through “${text}”`);
+    });
 }
 
 /** Lines run along the paper's edges, and end bluntly. */

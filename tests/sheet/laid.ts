@@ -54,6 +54,15 @@ export interface Bounds {
 
 /** The rectangle about a text's ink, upright or on its side: figures and capitals as high as they are in the font. */
 export function boundsOf(text: Text): Bounds {
+  const known = bounds.get(text) ?? measured(text);
+  bounds.set(text, known);
+  return known;
+}
+
+/** Marks are never changed: several checks of a page ask for the bounds of the same texts. */
+const bounds = new WeakMap<Text, Bounds>();
+
+function measured(text: Text): Bounds {
   const { metrics } = lookOf();
   const width = metrics.width(text.text, text.sizeMm, text.weight) * (text.squeeze ?? 1);
   const from = { start: 0, middle: -width / 2, end: -width }[text.anchor];

@@ -26,8 +26,9 @@ const cases = USER_LANGUAGES.flatMap((language) => PAPERS.map((paper) => [langua
 const together = (text: string): string => text.replace(/\s/g, '');
 
 describe.each(cases)('in %s on %s', (language, paper) => {
+  const page = cardPage(paper, language, COMMANDS, metrics);
+
   test('it is one page whose texts are large enough, on the paper and apart from each other', () => {
-    const page = cardPage(paper, language, COMMANDS, metrics);
     expect(offThePaper(page)).toEqual([]);
     expect(textClashes(everyMark(page))).toEqual([]);
     const written = {
@@ -39,7 +40,6 @@ describe.each(cases)('in %s on %s', (language, paper) => {
   });
 
   test('every row of it is there in full', () => {
-    const page = cardPage(paper, language, COMMANDS, metrics);
     const flat = page.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])).join('');
     for (const { title, rows } of sections(language, COMMANDS))
       for (const text of [title, ...rows.flat()]) expect(together(flat)).toContain(together(text));

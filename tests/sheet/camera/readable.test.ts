@@ -5,7 +5,7 @@ import type { Page } from '../../../src/sheet/display-list.js';
 import { sheetPages } from '../../../src/sheet/exposure-sheet.js';
 import { PAPERS, type Settings } from '../../../src/shot/settings.js';
 import { everyMark, offThePaper, struckOut, textClashes, tooSmall, touchedRings } from '../clashes.js';
-import { boundsOf, lookOf, solvedCut, textsOf } from '../laid.js';
+import { type Bounds, boundsOf, lookOf, solvedCut, textsOf } from '../laid.js';
 import { CAMERAS } from './cuts.js';
 
 const LOOKS: Partial<Settings>[] = PAPERS.flatMap((paper, i) =>
@@ -37,6 +37,9 @@ describe.each(LOOKS)('$paper $convention $labels', (look) => {
   });
 });
 
+/** How far along a stretch of a sign it is looked at. */
+const SHARES = Array.from({ length: 41 }, (_, k) => k / 40);
+
 /** Texts that a wedge, a zigzag or a wave runs through. */
 function throughSlants(page: Page): string[] {
   const texts = textsOf(page.marks).map((text) => ({ text: text.text, bounds: boundsOf(text) }));
@@ -47,9 +50,18 @@ function throughSlants(page: Page): string[] {
     if (path.kind !== 'path') return [];
     return path.points.slice(1).flatMap(([x2, y2], i) => {
       const [x1, y1] = path.points[i]!;
+      const about = {
+        left: Math.min(x1, x2),
+        right: Math.max(x1, x2),
+        top: Math.min(y1, y2),
+        bottom: Math.max(y1, y2),
+      };
+      const near = ({ left, right, top, bottom }: Bounds): boolean =>
+        left < about.right && about.left < right && top < about.bottom && about.top < bottom;
       return texts
+        .filter(({ bounds }) => near(bounds))
         .filter(({ bounds }) =>
-          Array.from({ length: 41 }, (_, k) => k / 40).some((share) => {
+          SHARES.some((share) => {
             const [x, y] = [x1 + (x2 - x1) * share, y1 + (y2 - y1) * share];
             return (
               x > bounds.left + 0.05 &&
