@@ -32,7 +32,7 @@ import type {
 } from './tree.js';
 
 /** What a message says was wanted. */
-interface Wanting {
+export interface Wanting {
   readonly ERR_MSG?: Expected;
 }
 
@@ -40,9 +40,9 @@ interface Alternative<T> {
   readonly ALT: () => T;
   readonly GATE?: () => boolean;
 }
-type Alternatives<T> = Alternative<T>[] | ({ readonly DEF: Alternative<T>[] } & Wanting);
-type Part<T> = (() => T) | { readonly DEF: () => T; readonly GATE?: () => boolean };
-type AtLeastOne = { readonly DEF: () => void } & Wanting;
+export type Alternatives<T> = Alternative<T>[] | ({ readonly DEF: Alternative<T>[] } & Wanting);
+export type Part<T> = (() => T) | { readonly DEF: () => T; readonly GATE?: () => boolean };
+export type AtLeastOne = { readonly DEF: () => void } & Wanting;
 
 /** A rule of the grammar; only to be called through `SUBRULE`. */
 export interface Rule<T> {

@@ -6,6 +6,7 @@ import type { Diagnostic } from './diagnostic.js';
 import { theGrammar } from './grammar.js';
 import { foldCharacters, splitStatements, tokenize } from './lexer.js';
 import { currentWord } from './retired-words.js';
+import { RuleReader } from './rule-reader.js';
 import type { TextRange } from './source.js';
 import { byWord, type StatementRule, timelineRule } from './statements/statement-table.js';
 import { Close, Colon, Name, Open, Text } from './tokens.js';
@@ -55,6 +56,8 @@ function tooDeep(tokens: readonly IToken[]): number {
   });
 }
 
+let reader: RuleReader | null = null;
+
 export function readStatement(tokens: IToken[], source: SourceText): StatementReading {
   const fail = (
     reason: ReadingFailure['reason'],
@@ -70,6 +73,9 @@ export function readStatement(tokens: IToken[], source: SourceText): StatementRe
   if (!entry) return fail('unknown-word', null, 0);
   const deep = tooDeep(tokens);
   if (deep >= 0) return fail('too-deep', entry, deep);
+  reader ??= new RuleReader();
+  const read = reader.read(entry, tokens, source);
+  if (read) return read;
   const { statement, error, problems } = theGrammar().read(entry, tokens, source);
   if (statement) return { statement, problems };
   const at = error!.token.tokenType === EOF ? tokens.length : tokens.indexOf(error!.token);
