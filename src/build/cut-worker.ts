@@ -5,6 +5,7 @@ import { newEpisodeCache } from '../episode/episode.js';
 import {
   claim,
   doneWith,
+  LOADED,
   type WorkerAnswer,
   type WorkerOrder,
   type WorkerStart,
@@ -18,6 +19,7 @@ export function serveCuts(world: Host, port: MessagePort): void {
   const host = snapshot(world);
   let work = async (_places: readonly number[]): Promise<void> => {};
   let done = Promise.resolve();
+  port.post(LOADED);
   port.listen((message) => {
     if (isOrder(message)) {
       done = done.then(() => work(message.places));

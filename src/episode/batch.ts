@@ -108,9 +108,10 @@ export async function eachOutcome<T>(
           cuts += 1;
           continue;
         }
-        if (!compiling && found.jobs.length >= SEVERAL) optimizeLess();
-        if (!compiling && found.jobs.length >= MANY) keepHeapSmall();
         if (!compiling && task) pool = WorkerPool.start(host, found, unsettled, task, here);
+        // V8 takes no code that was compiled ahead while its flags are others.
+        if (!compiling && pool) pool.loaded.then(() => setFlags(found.jobs.length));
+        else if (!compiling) setFlags(found.jobs.length);
         compiling = true;
         // A settled cut may have to be compiled all the same, because another one has its number.
         const { outcome, made } = await (pool && !known ? pool.result() : here.result(job));
@@ -180,6 +181,12 @@ class Numbers {
       );
     });
   }
+}
+
+/** For a run over so many cuts; of all threads. */
+function setFlags(cuts: number): void {
+  if (cuts >= SEVERAL) optimizeLess();
+  if (cuts >= MANY) keepHeapSmall();
 }
 
 /**

@@ -34,10 +34,13 @@ export interface WorkerOrder {
   readonly places: readonly number[];
 }
 
+/** What it says first: its code is loaded. */
+export const LOADED = 'loaded';
+
 /** What came of a cut, with what was made of it; or what the program stumbled over. */
 type Done<T> = Reading<{ readonly outcome: CutOutcome; readonly made: Reading<T> }>;
 
-/** What it answers for each. */
+/** What it then answers for each cut. */
 export interface WorkerAnswer<T> {
   readonly place: number;
   readonly done: Done<T>;
@@ -64,6 +67,7 @@ export function threadsFor(host: Host, cuts: number, asked: number | null, cutsA
 
 interface Worker {
   readonly thread: WorkerThread;
+  loaded: boolean;
   readonly places: Set<number>;
 }
 
@@ -77,6 +81,11 @@ export class WorkerPool<T> {
   private next = 0;
   private taken = 0;
   private changed: () => void = () => {};
+  private allLoaded: () => void = () => {};
+  /** Resolves when the code of all workers is loaded, as far as they live. */
+  readonly loaded = new Promise<void>((resolve) => {
+    this.allLoaded = resolve;
+  });
 
   private constructor(
     private readonly jobs: readonly Job[],
@@ -135,10 +144,15 @@ export class WorkerPool<T> {
   }
 
   private take(thread: WorkerThread, start: WorkerStart): void {
-    const worker: Worker = { thread, places: new Set() };
+    const worker: Worker = { thread, loaded: false, places: new Set() };
     this.workers.add(worker);
     thread.listen(
       (message) => {
+        if (message === LOADED) {
+          worker.loaded = true;
+          this.checkLoaded();
+          return;
+        }
         const { place, done } = message as WorkerAnswer<T>;
         worker.places.delete(place);
         this.ready.set(place, done);
@@ -148,10 +162,15 @@ export class WorkerPool<T> {
         // Out of memory, or a fault of the program: what it had to do is done here.
         this.workers.delete(worker);
         this.own.unshift(...worker.places);
+        this.checkLoaded();
         this.changed();
       },
     );
     thread.post(start);
+  }
+
+  private checkLoaded(): void {
+    if ([...this.workers].every(({ loaded }) => loaded)) this.allLoaded();
   }
 
   private feed(): void {

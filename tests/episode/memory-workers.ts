@@ -2,6 +2,7 @@
 
 import { setImmediate } from 'node:timers';
 import { serveCuts } from '../../src/build/cut-worker.js';
+import { LOADED } from '../../src/episode/worker-pool.js';
 import type { WorkerThread } from '../../src/host/host.js';
 import type { MemoryHost } from '../../src/host/memory-host.js';
 
@@ -33,6 +34,10 @@ export function withWorkers(
         const copy = structuredClone(message);
         setImmediate(() => {
           if (!running) return;
+          if (copy === LOADED) {
+            answer(copy);
+            return;
+          }
           if (workers.answers[own]! >= mostAnswers) {
             running = false;
             end();

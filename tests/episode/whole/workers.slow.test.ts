@@ -111,6 +111,21 @@ test.each([
   expect(workersOf(entry)).toBe(2);
 });
 
+test('workers run the code that was compiled ahead', { timeout: TIMEOUT }, () => {
+  const entry = programWith('ahead', '');
+  const home = join(dirname(entry), '..');
+  const worker = join(home, 'bin/worker.js');
+  const text = readFileSync(worker, 'utf8');
+  const noting = text.replace(
+    /const \{ serveCuts, nodeHost \} = (load\(.*\))\.program;/,
+    "const loaded = $1;\nrequire('node:fs').writeFileSync(join(__dirname, '../refused-' + loaded.script.cachedDataRejected), '');\nconst { serveCuts, nodeHost } = loaded.program;",
+  );
+  expect(noting).not.toBe(text);
+  writeFileSync(worker, noting);
+  ran(['build', 'e', '-o', 'out'], 3, entry);
+  expect(readdirSync(home).filter((name) => name.startsWith('refused-'))).toEqual(['refused-false']);
+});
+
 test('an interrupt ends all threads', { timeout: TIMEOUT }, async () => {
   const entry = programWith('endless', "parentPort.on('message', () => { for (;;); });");
   const child = spawn(process.execPath, [entry, 'check', 'e', '--jobs', '3'], {
