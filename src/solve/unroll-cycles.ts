@@ -74,7 +74,7 @@ function playGroup(group: Group, wanted: number, depth: number): Played {
       firstFrame: 0,
       lastFrame: all - 1,
       passFrames: pass,
-      times: open ? null : all < natural(group) ? Math.ceil(all / pass) : passes,
+      times: open ? null : Math.ceil(all / pass),
       bounce,
       depth,
     });
@@ -98,8 +98,7 @@ function playGroup(group: Group, wanted: number, depth: number): Played {
 
 function playPass(group: Group, wanted: number, depth: number): Played {
   const there = playItems(group.items, wanted, depth);
-  const frames = total(there.units);
-  if (!group.bounce || frames >= wanted) return there;
+  if (!group.bounce) return there;
   // Whatever is more than wanted is cut by the group.
   const units = [...there.units, ...there.units.slice(1, -1).reverse()];
   return { units, cycles: there.cycles };

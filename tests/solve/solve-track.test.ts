@@ -103,3 +103,61 @@ describe('speech where it is silent, and the other way round', () => {
     expect(cut('track "a.wav"\nvoice "Nao" 13..24 "Wait"', samples).said).toEqual([]);
   });
 });
+
+describe('how much counts as heard, and as written', () => {
+  const told = (lines: string, ...times: readonly (readonly [number, number])[]) =>
+    cut(`track "a.wav"\n${lines}`, speech(...times)).said.map((one) => one.replace(/^hint /, ''));
+  /** Seconds of the rows from..to, a hair inside them. */
+  const rows = (from: number, to: number) => [(from - 1) / 24 + 0.001, to / 24 - 0.001] as const;
+  const unwritten = (from: number, to: number) =>
+    `sound-unwritten: Something is heard on rows ${from} to ${to}, and nothing is written there.`;
+
+  test('half a second of sound wants to be written, a row less does not', () => {
+    expect(told('', rows(13, 24))).toEqual([unwritten(13, 24)]);
+    expect(told('', rows(13, 23))).toEqual([]);
+  });
+
+  test('sounds with a fifth of a second between them are one', () => {
+    expect(told('', rows(1, 6), rows(12, 17))).toEqual([unwritten(1, 17)]);
+    expect(told('', rows(1, 6), rows(13, 18))).toEqual([]);
+  });
+
+  test('a line is written near enough within three rows', () => {
+    expect(told('voice "Nao" 16..2+0 "Wait"', [0, 2])).toEqual([unwritten(1, 12)]);
+    expect(told('voice "Nao" 15..2+0 "Wait"', [0, 2])).toEqual([]);
+    expect(told('voice "Nao" 1..33 "Wait"', [0, 2])).toEqual([unwritten(37, 48)]);
+    expect(told('voice "Nao" 1..34 "Wait"', [0, 2])).toEqual([]);
+  });
+
+  test('a line may be silent for less than half a second', () => {
+    const unheard = 'voice-unheard: The recording is silent on rows 25 to 36 of this line.';
+    expect(told('voice "Nao" 13..36 "Wait"', [0.5, 1])).toEqual([unheard]);
+    expect(told('voice "Nao" 13..35 "Wait"', [0.5, 1])).toEqual([]);
+  });
+
+  test('each stretch that is not written is named', () => {
+    const [said] = told('', [0, 0.75], [1.25, 2]);
+    expect(said).toContain('rows 1 to 18');
+    expect(said).toContain('31 to 48');
+  });
+});
+
+test('a recording that begins on a later row is heard there', () => {
+  const samples = speech([0, 1]);
+  expect(cut('track "a.wav" @25', samples).said).toEqual([
+    'hint sound-unwritten: Something is heard on rows 25 to 48, and nothing is written there.',
+    'hint track-length: The recording goes on for 24 frames after the last row of the sheet.',
+  ]);
+  expect(cut('track "a.wav" @25\nvoice "Nao" 25..48 "Wait"', samples).said).toEqual([
+    'hint track-length: The recording goes on for 24 frames after the last row of the sheet.',
+  ]);
+});
+
+test('a recording is as long as the cut within half a frame', () => {
+  const said = (seconds: number) =>
+    cut('track "a.wav"\nvoice "Nao" 1..2+0 "Wait"', tone(seconds, 0, seconds, RATE)).said;
+  expect(said(2 + 0.4 / 24)).toEqual([]);
+  expect(said(2 + 0.75 / 24)).toHaveLength(1);
+  expect(said(2 - 0.4 / 24)).toEqual([]);
+  expect(said(2 - 0.75 / 24)).toHaveLength(1);
+});

@@ -17,8 +17,7 @@ export function turnOf(degrees: number): Turn {
   const positive = whole < 0 ? whole + 360 : whole;
   const quarter = Math.floor(positive / 90) % 4;
   const rest = ((positive - quarter * 90) * Math.PI) / 180;
-  const cos = rest === 0 ? 1 : Math.cos(rest);
-  const sin = rest === 0 ? 0 : Math.sin(rest);
+  const [cos, sin] = [Math.cos(rest), Math.sin(rest)];
   if (quarter === 0) return { cos, sin };
   if (quarter === 1) return { cos: 0 - sin, sin: cos };
   if (quarter === 2) return { cos: 0 - cos, sin: 0 - sin };

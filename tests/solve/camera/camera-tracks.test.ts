@@ -13,6 +13,7 @@ import {
   contextOf,
   FULL,
   field,
+  follow,
   leg,
   level,
   pull,
@@ -202,5 +203,67 @@ describe('a level', () => {
       expect(Object.is(placement.get('BG')![0]!.screenX, -0)).toBe(false);
       expect(Object.is(placement.get('BG')![0]!.screenY, -0)).toBe(false);
     }
+  });
+});
+
+describe('where a level is seen', () => {
+  // Turned clockwise by so many degrees, y up; written out here, apart from the solver's own.
+  const turned = ([x, y]: readonly [number, number], degrees: number): [number, number] => {
+    const a = (-degrees * Math.PI) / 180;
+    return [x * Math.cos(a) - y * Math.sin(a), x * Math.sin(a) + y * Math.cos(a)];
+  };
+  const T = field('T', { xMm: 30, yMm: -20, widthMm: 200, turnDeg: 25 });
+  const filming = [truck([leg(FULL, 1, T, 25)]), shake(3, 1, 26, 40)];
+  const framesOf = (own: ReturnType<typeof level>, ...moves: Move[]) => {
+    const { frames, placement } = solved({ levels: [own], moves: [...filming, ...moves] }).solved;
+    return frames.map((seen, i) => ({ seen, at: placement.get(own.name)![i]!, zoom: W / seen.width }));
+  };
+  const home = { xMm: 12, yMm: -7 };
+  const goes = [
+    slide(['A'], [leg(at(0, 0), 1, at(15, 9), 20)]),
+    pull(['A'], 'up', 10, 5, 12),
+    sway(['A'], 4, 20, 43, 12),
+  ];
+
+  it('is where the paper lies, from the middle of the field, turned and enlarged as the camera has it', () => {
+    for (const { seen, at: placed, zoom } of framesOf(level('A', { homeMm: home, free: true }), ...goes)) {
+      const [x, y] = turned([placed.x - seen.x, placed.y - seen.y], -seen.rotation);
+      expect(placed.screenX).toBeCloseTo(zoom * x, 9);
+      expect(placed.screenY).toBeCloseTo(zoom * y, 9);
+    }
+  });
+
+  it('is the same place for a level that is carried, but for the way that it goes itself', () => {
+    const carried = framesOf(level('A', { homeMm: home, free: true, carry: true }), ...goes);
+    const alone = solved({ levels: [level('A', { homeMm: home, free: true })], moves: goes }).solved;
+    carried.forEach(({ seen, at: placed, zoom }, i) => {
+      const way = alone.placement.get('A')![i]!;
+      const [hx, hy] = turned([home.xMm, home.yMm], -seen.rotation);
+      expect(placed.screenX + zoom * hx).toBeCloseTo(home.xMm + way.x, 9);
+      expect(placed.screenY + zoom * hy).toBeCloseTo(home.yMm + way.y, 9);
+      expect(placed.scale * zoom).toBeCloseTo(1, 9);
+      expect(placed.rotation).toBe(seen.rotation);
+    });
+  });
+
+  it('leaves the point about which it is scaled and turned where it is', () => {
+    const about = { xMm: 20, yMm: 11 };
+    const own = level('A', { homeMm: home, free: true });
+    const moves = [scale(['A'], [leg(1, 1, 1.4, 25)], about), turn(['A'], [leg(0, 13, 50, 37)], about)];
+    for (const { at: placed } of framesOf(own, ...moves)) {
+      const [x, y] = turned([about.xMm - home.xMm, about.yMm - home.yMm], placed.rotation);
+      expect(home.xMm + placed.x + placed.scale * x).toBeCloseTo(about.xMm, 9);
+      expect(home.yMm + placed.y + placed.scale * y).toBeCloseTo(about.yMm, 9);
+    }
+  });
+
+  it('is the same on screen whether the camera follows a level or the others are pulled the other way', () => {
+    const levels = [level('A', { free: true }), level('BG', { free: true })];
+    const seen = (move: Move, name: string) =>
+      solved({ levels, moves: [move] })
+        .solved.placement.get(name)!
+        .map(({ screenX, screenY }) => [screenX, screenY]);
+    expect(seen(follow(['A'], 30, 40, 5, 24), 'BG')).toEqual(seen(pull(['BG'], 210, 40, 5, 24), 'BG'));
+    expect(seen(follow(['A'], 30, 40, 5, 24), 'A').every(([x, y]) => x === 0 && y === 0)).toBe(true);
   });
 });
