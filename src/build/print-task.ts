@@ -12,7 +12,7 @@ import { lastPrint } from './earlier-print.js';
 import { type PartSelection, type PrintPlan, pageRange } from './print-plan.js';
 
 /** See `threadsFor`; measured on two processors. */
-const CUTS_A_THREAD = { print: 40, check: 120 };
+const CUTS_A_THREAD = { print: 20, check: 60 };
 
 /** Plain data. */
 interface PrintTask {

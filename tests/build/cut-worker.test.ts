@@ -99,7 +99,7 @@ test('a disk that is full is told for the same cuts', async () => {
 });
 
 test('without --jobs a long run has as many as the machine has processors', async () => {
-  const host = memoryHost(Object.fromEntries(Array.from({ length: 360 }, (_, i) => [name(i), text(i)])));
+  const host = memoryHost(Object.fromEntries(Array.from({ length: 180 }, (_, i) => [name(i), text(i)])));
   const workers = withWorkers(host);
   host.processors = () => 2;
   await run(host, 'check', 'cuts');
