@@ -5,11 +5,12 @@
  *
  * Quick twins of a file are its own test; of a folder, all quick tests of the folder that mirrors it and of those below it, so that
  * a source may be tested through its neighbours. The golden cuts are left out: they notice nearly every change of a number, but not
- * what is right, and a test named for a behaviour is what is wanted. `--sample N` tries N mutants of all, in each file in proportion,
- * the same ones each time, and says the standard error of the score. Once tests have been written for what survived, another `--seed`
- * tells how well the rest does. `--tests src/FOLDER` runs the twins of that folder too, so that
- * files score as they do within it. `--within MS` leaves out tests that take longer, where a folder's tests build whole episodes: the
- * score can only be better with them.
+ * what is right, and a test named for a behaviour is what is wanted.
+ *
+ * - `--sample N` tries N mutants of all, in each file in proportion, the same ones each time, and says the standard error of the score.
+ * - `--seed S` chooses others: once tests have been written for what survived, only another sample tells how well the rest does.
+ * - `--tests src/FOLDER` runs the twins of that folder too, so that files score as they do within it.
+ * - `--within MS` leaves out tests that take longer, where a folder's tests build whole episodes: the true score is no lower.
  */
 
 import { spawnSync } from 'node:child_process';
@@ -19,13 +20,18 @@ import { parseArgs } from 'node:util';
 import { sampleOf } from './sample.mjs';
 
 const { values, positionals: paths } = parseArgs({
-  options: { sample: { type: 'string' }, seed: { type: 'string', default: '1' }, tests: { type: 'string' }, within: { type: 'string' } },
+  options: {
+    sample: { type: 'string' },
+    seed: { type: 'string', default: '1' },
+    tests: { type: 'string' },
+    within: { type: 'string' },
+  },
   allowPositionals: true,
 });
 const sampled = values.sample === undefined ? null : Number(values.sample);
 const unknown = paths.filter((path) => !path.startsWith('src/') || !existsSync(path));
 if (paths.length === 0 || unknown.length > 0 || (sampled !== null && !(sampled >= 1))) {
-  console.error('npm run mutants -- [--sample N [--seed S]] [--tests src/FOLDER] [--within MS] src/FOLDER or src/FOLDER/FILE.ts …');
+  console.error('npm run mutants -- [OPTIONS] src/FOLDER or src/FOLDER/FILE.ts …; the options stand in scripts/mutants/run.mjs');
   process.exit(2);
 }
 const name = `${paths[0].replace(/^src\/|\.ts$/g, '').replaceAll('/', '-')}${sampled ? '-sample' : ''}`;

@@ -1,4 +1,17 @@
 import { describe, expect, test } from 'vitest';
+import {
+  deliver,
+  deliverLater,
+  isFolder,
+  oneTarget,
+  overwriting,
+  STANDARD_OUTPUT,
+  sharedFolder,
+  Targets,
+} from '../../src/build/output-targets.js';
+import { UsageError } from '../../src/build/usage-error.js';
+import { noEpisode } from '../../src/episode/episode.js';
+import type { Found, Job } from '../../src/episode/find-cuts.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { CUT, fileNames, isPdf, run } from '../command/run.js';
 
@@ -150,4 +163,188 @@ test.each([
   const { status, error } = await run(host, ...words, '--output', '');
   expect([status, error]).toEqual([2, expect.stringContaining('`--output` takes a file or a folder')]);
   expect(fileNames(host)).toEqual(['a.cut']);
+});
+
+const SPAN = { file: 'a.cut', start: 0, end: 0 };
+const jobOf = (name: string, more: Partial<Job> = {}): Job => ({
+  path: `/work/${name}`,
+  name,
+  episode: noEpisode,
+  named: true,
+  ...more,
+});
+const foundOf = (jobs: readonly Job[], whole: Found['whole'] = []): Found => ({
+  jobs,
+  episodes: whole,
+  whole,
+  diagnostics: [],
+});
+/** The variant of the wrong use that a call is, or null. */
+const wrongUse = (call: () => unknown): unknown => {
+  try {
+    call();
+  } catch (fault) {
+    if (fault instanceof UsageError) return (fault.parameters as { variant: string }).variant;
+    throw fault;
+  }
+  return null;
+};
+
+describe('the target of a cut', () => {
+  const host = memoryHost({ 'a.cut': CUT, 'b/c.cut': CUT, 'there/x.txt': '', file: '' });
+  const targets = (
+    names: readonly string[],
+    output?: string,
+    ending = '.pdf',
+    fallback?: 'beside' | 'standard',
+  ) => {
+    const jobs = names.map((name) => jobOf(name));
+    const all = new Targets(host, foundOf(jobs), output, ending, fallback);
+    return jobs.map((job) => all.of(job));
+  };
+
+  test('is beside it under its name, or standard output, as the command has it', () => {
+    expect(targets(['b/c.cut'])).toEqual([{ path: '/work/b/c.pdf', name: 'b/c.pdf' }]);
+    expect(targets(['b/c.cut'], undefined, '.json', 'standard')).toEqual([STANDARD_OUTPUT]);
+    const nameless = jobOf('-', { path: null });
+    expect(new Targets(host, foundOf([nameless]), undefined, '.pdf').of(nameless)).toBe(STANDARD_OUTPUT);
+  });
+
+  test('of several cuts is a folder, never one file', () => {
+    expect(targets(['a.cut', 'b/c.cut'], 'out').map(({ name }) => name)).toEqual(['out/a.pdf', 'out/c.pdf']);
+    expect(wrongUse(() => targets(['a.cut', 'b/c.cut'], 'x.pdf'))).toBe('one-output');
+    expect(wrongUse(() => targets(['a.cut', 'b/c.cut'], '-'))).toBe('one-output');
+    expect(targets(['a.cut'], '-')).toEqual([STANDARD_OUTPUT]);
+  });
+
+  test('of standard input needs a name in a folder', () => {
+    const nameless = jobOf('-', { path: null });
+    expect(wrongUse(() => new Targets(host, foundOf([nameless]), 'out/', '.pdf'))).toBe('input-nameless');
+  });
+
+  test('has its folder among those that are written to, once', () => {
+    const jobs = [jobOf('a.cut'), jobOf('b/c.cut'), jobOf('b/d.cut')];
+    expect(new Targets(host, foundOf(jobs), undefined, '.pdf').folders()).toEqual(['/work', '/work/b']);
+    expect(new Targets(host, foundOf(jobs), 'out', '.pdf').folders()).toEqual(['/work/out']);
+  });
+
+  test('is refused where another cut has it, or where a text lies', () => {
+    const jobs = [jobOf('a/c.cut'), jobOf('b/c.cut'), jobOf('b/d.cut')];
+    const all = new Targets(host, foundOf(jobs), 'out', '.pdf');
+    expect(jobs.map((job) => all.refusal(job)?.parameters ?? null)).toEqual([
+      { other: 'b/c.cut', output: 'out/c.pdf' },
+      { other: 'a/c.cut', output: 'out/c.pdf' },
+      null,
+    ]);
+    expect(all.refusal(jobs[2]!, ['out/d.pdf'])).toMatchObject({
+      code: 'output-is-input',
+      parameters: { variant: 'read' },
+    });
+    const standard = new Targets(host, foundOf(jobs.slice(0, 1)), '-', '.pdf');
+    expect([standard.rivalry(jobs[0]!), standard.refusal(jobs[0]!)]).toEqual([null, null]);
+  });
+});
+
+describe('one target for all cuts', () => {
+  const episode = { ...noEpisode, file: 'e/episode.yaml', folder: 'e' };
+  const host = memoryHost({ 'e/episode.yaml': '' });
+  const own = foundOf([jobOf('e/1.cut', { episode })], [episode]);
+  const nameOf = (...rest: [Found, string | undefined, string?, string?]) => oneTarget(host, ...rest).name;
+
+  test('is as typed, or beside the manifest under the name of its folder', () => {
+    expect(oneTarget(host, own, '-')).toBe(STANDARD_OUTPUT);
+    expect(nameOf(own, 'x.pdf')).toBe('x.pdf');
+    expect(nameOf(own, undefined)).toBe('e/e.pdf');
+    expect(nameOf(own, 'out', '-retakes')).toBe('out/e-retakes.pdf');
+    expect(nameOf(own, undefined, '', '.csv')).toBe('e/e.csv');
+  });
+
+  test('is under the name of a manifest that has one of its own', () => {
+    const named = { ...episode, file: 'e/pilot.yml' };
+    expect(nameOf(foundOf([jobOf('e/1.cut', { episode: named })], [named]), undefined)).toBe('e/pilot.pdf');
+  });
+
+  test('has no name where the cuts are not those of one whole episode', () => {
+    const others = [
+      foundOf([jobOf('1.cut')]),
+      foundOf([jobOf('1.cut'), jobOf('e/1.cut', { episode })], [episode]),
+      foundOf([jobOf('e/1.cut', { episode })], [episode, { ...episode, file: 'f/episode.yaml' }]),
+    ];
+    for (const found of others)
+      expect(wrongUse(() => oneTarget(host, found, undefined))).toBe('output-nameless');
+  });
+});
+
+test('a name is a folder where one lies, ends in a stroke, or has no ending', () => {
+  const host = memoryHost({ 'there.d/x': '', file: '' });
+  const folders = ['there.d', 'x.d/', 'x.d\\', 'out', 'file', 'x.pdf', '.'].map((name) =>
+    isFolder(host, name),
+  );
+  expect(folders).toEqual([true, true, true, true, false, false, true]);
+  expect(wrongUse(() => isFolder(host, ''))).toBe('output-empty');
+});
+
+test('a text is never written over: one that was read, or anything with the name of one', () => {
+  const host = memoryHost();
+  const refused = (path: string, isInput?: (real: string) => boolean) =>
+    (overwriting(host, path, path, SPAN, isInput)?.parameters as { variant: string } | undefined)?.variant ??
+    null;
+  expect(['/x.cut', '/x.YAML', '/x.yml', '/x.cut.pdf', '/cut'].map((path) => refused(path))).toEqual([
+    'named',
+    'named',
+    'named',
+    null,
+    null,
+  ]);
+  expect(refused('/x.pdf', (real) => real === '/x.pdf')).toBe('read');
+});
+
+describe('bytes are delivered', () => {
+  const bytes = Buffer.from('x');
+  const file = { path: '/work/x.pdf', name: 'x.pdf' };
+
+  test('to a file or to standard output', async () => {
+    const host = memoryHost();
+    expect([deliver(host, file, bytes, SPAN), await deliverLater(host, file, bytes, SPAN)]).toEqual([
+      null,
+      null,
+    ]);
+    expect(fileNames(host)).toEqual(['x.pdf']);
+    expect(deliver(host, STANDARD_OUTPUT, bytes, SPAN)).toBeNull();
+    expect(await deliverLater(host, STANDARD_OUTPUT, bytes, SPAN)).toBeNull();
+    expect(Buffer.from(host.printedBytes()).toString()).toBe('xx');
+  });
+
+  test('or it is said why they cannot be', async () => {
+    const host = Object.assign(memoryHost(), {
+      out: () => {
+        throw new Error('the disk is full');
+      },
+    });
+    host.locked.add('/work/x.pdf');
+    const told = {
+      code: 'output-unwritable',
+      span: SPAN,
+      parameters: { output: 'x.pdf', reason: 'permission denied' },
+    };
+    expect(deliver(host, file, bytes, SPAN)).toMatchObject(told);
+    expect(await deliverLater(host, file, bytes, SPAN)).toMatchObject(told);
+    const nameless = { parameters: { output: null, reason: expect.stringContaining('the disk is full') } };
+    expect(deliver(host, STANDARD_OUTPUT, bytes, SPAN)).toMatchObject(nameless);
+    expect(await deliverLater(host, STANDARD_OUTPUT, bytes, SPAN)).toMatchObject(nameless);
+  });
+});
+
+test('targets share a folder, or none', () => {
+  const host = memoryHost();
+  const to = (...paths: (string | null)[]) =>
+    sharedFolder(
+      host,
+      paths.map((path) => ({ path, name: '' })),
+    );
+  expect(to('/work/out/a.pdf', '/work/out/b.pdf')).toBe('out');
+  expect(to('/work/a.pdf', '/work/b.pdf')).toBe('.');
+  expect(to('/work/a/a.pdf', '/work/b/b.pdf')).toBeNull();
+  expect(to(null, '/work/b.pdf')).toBeNull();
+  expect(to(null, null)).toBeNull();
 });
