@@ -5,7 +5,7 @@ import { format } from '../../src/language/format/format-text.js';
 import { runOn } from '../command/run.js';
 import { generateEpisode } from '../episode/whole/generate.js';
 
-const { files, cuts } = generateEpisode({ cuts: 60, seed: 31 });
+const { files, cuts } = generateEpisode({ cuts: 30, seed: 31 });
 const texts = cuts.map(({ file }) => file);
 
 interface Compared {
