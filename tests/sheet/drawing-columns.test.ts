@@ -440,3 +440,63 @@ it('a hold lasts from one sign to the next, and from one number to the next', ()
 it('nothing is held before the first sign', () => {
   expect(heldText([null, null], 2)).toBe('');
 });
+
+describe('words beside a hold', () => {
+  const page = (lines: string, settings: object = {}) =>
+    laid(`cut 1\ntime 2+0\n${lines}\n`, { labels: 'ja', ...settings })[0]!;
+  const rowOf = (lines: string, text: string) => {
+    const { marks, rows } = page(lines);
+    const [first] = rows;
+    return textsOf(marks)
+      .filter((one) => one.text === text && one.x < first!.x + 30)
+      .map(({ y }) => Math.ceil((y - first!.y) / first!.height));
+  };
+
+  it('begin below the row on which the drawing begins, or below a cut point that is ruled across there', () => {
+    expect(rowOf('A: 1..', '止')).toEqual([2]);
+    expect(rowOf('A: 1:3 2..', '止')).toEqual([5]);
+    // Half of an overlap of 8 frames lies before the cut, so that it is cut on row 5.
+    expect(rowOf('overlap in 8\nA: 1..', '止')).toEqual([5]);
+    expect(rowOf('overlap in 8\nA: 1:3 2..', '止')).toEqual([5]);
+    expect(rowOf('overlap in 8\nA: 1:4 2..', '止')).toEqual([6]);
+    // More than six rows below the drawing the point is no neighbour any more.
+    expect(rowOf('overlap in 14\nA: 1..', '止')).toEqual([2]);
+  });
+
+  it('say that nothing is between two keys for those two only', () => {
+    expect(rowOf('A: 1:10 direct 2:10 3:10 2:18', '中')).toEqual([2]);
+    expect(rowOf('A: 1:10 direct 2:10 1:10 3:18', '中')).toEqual([2]);
+    expect(rowOf('A: 1:10 direct 2:10 1:10 2:18', '中')).toEqual([2, 22]);
+  });
+
+  it('go into the memo with both keys where there is no room', () => {
+    expect(said(page('A: 1:2 direct 2..'))).toMatch(/A \S+: 1→2 /);
+    expect(said(page('A: 1:12 direct 2..'))).not.toMatch(/1→2/);
+  });
+
+  it('are none for an empty level, however long', () => {
+    expect(rowOf('A: x:40 1..', '止')).toEqual([]);
+  });
+});
+
+it('an in-between is on its way back only within its own there and back', () => {
+  expect(signs('(1-2)<>*2 3 1.1..', 24)).toBe('O1 - O2 o O1 o O2 o O3 n1.1');
+  expect(signs('(1-2 1.1 2)..', 20)).toBe('O1 - O2 n1.1 O2 O1 o O2 n1.1 O2');
+});
+
+it('the stroke under a breakdown lies a third of a millimetre below its figures, nearer in a low row', () => {
+  const paper = (rowMm: number) => ({
+    geometry: { rowMm, leastTextMm: 1.5 },
+    plan: { metrics: testFonts().metrics },
+  });
+  const below = (rowMm: number) => {
+    const [number, under] = signMarks(paper(rowMm), { form: 'underlined', text: '2' }, 10, 20, 6) as [
+      Text,
+      Line,
+    ];
+    return under.y1 - number.y;
+  };
+  expect(below(5)).toBeCloseTo(0.35, 9);
+  expect(below(2)).toBeGreaterThanOrEqual(0.22);
+  expect(below(2)).toBeLessThan(0.3);
+});
