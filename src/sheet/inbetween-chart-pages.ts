@@ -76,13 +76,13 @@ function pagesOf(
     return columnsFor(steps, words.headings, look.metrics);
   });
   return sheets.map((sheet, i): Page => {
-    const { widthMm, heightMm, marks } = framed(i + 1, sheets.length);
+    const { widthMm, heightMm, form, marks } = framed(i + 1, sheets.length);
     return {
       widthMm,
       heightMm,
       label: `charts ${i + 1}`,
       part: 'charts',
-      form: null,
+      form,
       marks: [
         ...marks,
         ...sheet.headings.flatMap((heading) => headingMarks(heading, body, look)),

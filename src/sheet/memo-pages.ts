@@ -67,7 +67,7 @@ export function firstMemo(
       heightMm: page.heightMm,
       label,
       part: 'sheet',
-      form: null,
+      form: page.form,
       marks: [
         frame(page.body, pale(0.36)),
         ...page.marks,

@@ -2,9 +2,10 @@
 
 import type { Settings } from '../shot/settings.js';
 import type { Shot } from '../shot/shot.js';
+import type { SheetWords } from '../words/sheet-words.js';
 import { wordsOf } from '../words/words.js';
 import { NO_GUTTERS } from './block-columns.js';
-import type { Mark, Metrics } from './display-list.js';
+import type { Mark, Metrics, SharedForm } from './display-list.js';
 import { type Box, frame, pale, textAt } from './mark-builders.js';
 import { headerCells, headerMarks } from './page-header.js';
 import type { PageLook } from './page-look.js';
@@ -17,6 +18,9 @@ export interface PageFrame {
   readonly heightMm: number;
   /** What is left between head and foot. */
   readonly body: Box;
+  /** The boxes of the head with their captions. */
+  readonly form: SharedForm;
+  /** What stands in them, and the foot. */
   readonly marks: Mark[];
 }
 
@@ -36,7 +40,7 @@ export function pageFrame(
   const metrics = cachedMetrics(look.metrics);
   const west = settings.convention === 'west';
   const upright = uprightOf(settings, shot.fps);
-  const place = landscape ? onItsSide(upright) : upright;
+  const place = landscape ? upright.onItsSide : upright.place;
   const foot = { ...place.foot, y: place.heightMm - place.header.y - place.foot.height };
   const top = place.header.y + place.header.height + 1.4;
   return {
@@ -44,6 +48,9 @@ export function pageFrame(
     heightMm: place.heightMm,
     body: { ...place.header, y: top, height: foot.y - top },
     // Only pages that are printed need them; others are asked for their room.
+    get form() {
+      return headForm(place, words, metrics, west);
+    },
     get marks() {
       const { title, episode } = settings;
       // What the head has no room for is told in the memo of the sheet.
@@ -59,10 +66,6 @@ export function pageFrame(
         leftOver,
       };
       return [
-        ...headerCells(place, words, west).flatMap((cell) => [
-          frame(cell.box, pale(0.18)),
-          caption(cell.box, cell.caption, place, metrics),
-        ]),
         ...headerMarks(place, content),
         ...footOf(place, foot, shot, look, `${words.cutNumber(shot.cut)}  ${words.footPage(page)}`),
       ];
@@ -70,15 +73,38 @@ export function pageFrame(
   };
 }
 
-const known = new WeakMap<Settings, Map<number, SheetGeometry>>();
+const forms = new WeakMap<SheetGeometry, SharedForm>();
 
-/** A sheet with nothing on it, by its frames a second; cuts of an episode share their settings. */
-function uprightOf(settings: Settings, fps: number): SheetGeometry {
-  const made = known.get(settings) ?? new Map<number, SheetGeometry>();
+/** The boxes of a head, made once for all pages of a paper. */
+function headForm(place: SheetGeometry, words: SheetWords, metrics: Metrics, west: boolean): SharedForm {
+  let form = forms.get(place);
+  if (!form) {
+    const id = `head-${west ? 'west' : 'japan'}-${words.language}-${place.widthMm}x${place.heightMm}`;
+    const marks = headerCells(place, words, west).flatMap((cell) => [
+      frame(cell.box, pale(0.18)),
+      caption(cell.box, cell.caption, place, metrics),
+    ]);
+    form = { id, marks };
+    forms.set(place, form);
+  }
+  return form;
+}
+
+/** A sheet with nothing on it, and the same paper laid on its side. */
+interface EmptySheet {
+  readonly place: SheetGeometry;
+  readonly onItsSide: SheetGeometry;
+}
+
+const known = new WeakMap<Settings, Map<number, EmptySheet>>();
+
+/** By its frames a second; cuts of an episode share their settings. */
+function uprightOf(settings: Settings, fps: number): EmptySheet {
+  const made = known.get(settings) ?? new Map<number, EmptySheet>();
   known.set(settings, made);
   let own = made.get(fps);
   if (!own) {
-    own = geometryOf(settings, fps, {
+    const place = geometryOf(settings, fps, {
       levels: 1,
       main: true,
       bracketMm: 0,
@@ -89,6 +115,7 @@ function uprightOf(settings: Settings, fps: number): SheetGeometry {
       cameraLanes: 1,
       gutters: NO_GUTTERS,
     });
+    own = { place, onItsSide: onItsSide(place) };
     made.set(fps, own);
   }
   return own;

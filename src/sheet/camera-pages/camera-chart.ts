@@ -60,14 +60,14 @@ export function chartWithTable(solved: SolvedShot, given: PageLook): { pages: Pa
   const { placed, table } = withTable(sizes, body, ownTable);
   const count = 1 + Math.max(...placed.map(({ page }) => page));
   const pages = Array.from({ length: count }, (_, i): Page => {
-    const { widthMm, heightMm, marks } = framed(i + 1, count);
+    const { widthMm, heightMm, form, marks } = framed(i + 1, count);
     const here = placed.filter(({ page }) => page === i);
     return {
       widthMm,
       heightMm,
       label: `camera ${i + 1}`,
       part: 'camera',
-      form: null,
+      form,
       marks: [
         ...marks,
         ...here.flatMap((one) => panelMarks(panels[one.panel]!, one, solved, texts)),

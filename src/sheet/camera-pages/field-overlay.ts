@@ -80,7 +80,7 @@ function laid(solved: SolvedShot, given: PageLook, landscape: boolean): Page[] {
   const filled = all.filter((tile) => lines.some((segment) => onTile(segment, tile, window) !== null));
   const tiles = filled.slice(0, MOST_OVERLAY_PAGES);
   return tiles.map((tile, i): Page => {
-    const { widthMm, heightMm, marks } = framed(i + 1, tiles.length);
+    const { widthMm, heightMm, form, marks } = framed(i + 1, tiles.length);
     const place = words.at(tile.column + 1, columns, tile.row + 1, rows);
     const goesOn = i < tiles.length - 1 && (tile.column < columns - 1 || tile.row < rows - 1);
     const where = goesOn ? `${place}   ${words.join}` : place;
@@ -93,7 +93,7 @@ function laid(solved: SolvedShot, given: PageLook, landscape: boolean): Page[] {
       heightMm,
       label: `overlay ${i + 1}`,
       part: 'overlay',
-      form: null,
+      form,
       marks: [
         ...marks,
         ...heading(title, window, look),

@@ -123,13 +123,13 @@ export function moveTable(solved: SolvedShot, given: PageLook): MoveTable | null
       const remarks = remarkLines(print, area);
       const { pages } = lay(area, remarks, 'split')!;
       return pages.map(({ sets }, i): Page => {
-        const { widthMm, heightMm, marks } = framed(i + 1, pages.length);
+        const { widthMm, heightMm, form, marks } = framed(i + 1, pages.length);
         return {
           widthMm,
           heightMm,
           label: `table ${i + 1}`,
           part: 'table',
-          form: null,
+          form,
           marks: [
             ...marks,
             ...remarkMarks(remarks, print, area),

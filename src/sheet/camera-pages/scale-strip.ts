@@ -69,13 +69,13 @@ export function stripPages(solved: SolvedShot, given: PageLook): Page[] {
     }));
   });
   return groups.map(({ body, room, upright, pieces }, i): Page => {
-    const { widthMm, heightMm, marks } = framed(i + 1, groups.length, false);
+    const { widthMm, heightMm, form, marks } = framed(i + 1, groups.length, false);
     return {
       widthMm,
       heightMm,
       label: `strip ${i + 1}`,
       part: 'strip',
-      form: null,
+      form,
       marks: [
         ...marks,
         ...pieces.flatMap((piece, k) => {

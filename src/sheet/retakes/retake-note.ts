@@ -68,7 +68,7 @@ export function retakePages(cut: RetakeCut, look: PageLook): Page[] {
       heightMm: page.heightMm,
       label,
       part: 'note',
-      form: null,
+      form: page.form,
       marks: [...page.marks, ...note.marks(entries)],
       rows: [],
     };
