@@ -159,6 +159,7 @@ export function read(page: Operators): Paper {
   };
   const saved: State[] = [];
   let textMatrix: Matrix = IDENTITY;
+  let lineMatrix: Matrix = IDENTITY;
   let clipping = false;
   let forms = 0;
 
@@ -201,9 +202,15 @@ export function read(page: Operators): Paper {
         break;
       case 'beginText':
         textMatrix = IDENTITY;
+        lineMatrix = IDENTITY;
         break;
       case 'setTextMatrix':
         textMatrix = args[0] as Matrix;
+        lineMatrix = textMatrix;
+        break;
+      case 'moveText':
+        lineMatrix = times(lineMatrix, [1, 0, 0, 1, args[0] as number, args[1] as number]);
+        textMatrix = lineMatrix;
         break;
       case 'showText': {
         const glyphs = args[0] as { unicode: string; width: number }[];

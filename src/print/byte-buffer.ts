@@ -12,9 +12,20 @@ export class Writer {
     for (let i = 0; i < text.length; i++) this.bytes[end + i] = text.charCodeAt(i);
   }
 
+  /** Bytes as they stand. */
+  copy(bytes: Uint8Array): void {
+    const start = this.reserve(bytes.length);
+    this.bytes.set(bytes, start);
+  }
+
   /** A number to a thousandth (of a millimetre), without zeros at its end, and a blank. */
   number(value: number): void {
     this.decimal(Math.round(value * 1000), 3, value);
+  }
+
+  /** The same of a whole number of thousandths. */
+  thousandths(count: number): void {
+    this.decimal(count, 3, count / 1000);
   }
 
   /** A number of a matrix, to a hundred-thousandth: it is multiplied by the length of a text. */

@@ -5,13 +5,17 @@ import type { CodedText, FontResource } from './text-codes.js';
 
 /** Control points of a quarter circle made of a cubic Bézier: 4/3 (√2 − 1) of the radius. */
 const QUARTER = (4 / 3) * (Math.SQRT2 - 1);
+/** Radii of circles whose paths are kept; an episode has a few dozen. */
+const MOST_CIRCLES = 500;
 
 type InkName = keyof typeof INKS;
 
 /**
  * Writes marks as the operators of PDF content streams (ISO 32000-1, annex A), in a space of millimetres with y down (the
  * caller sets it up). What is set once in a stream (ink, width, font) is not set again, lines of one stroke become one path,
- * texts in a row one text object. Nothing is assumed of the state that holds at a stream's start.
+ * texts in a row one text object, in which a level text says where it stands by its way from the text before. A circle is the
+ * path of its radius, moved: rings are every tenth mark of a sheet, and so they take two numbers instead of 26, and equal ones
+ * are equal bytes. Nothing is assumed of the state that holds at a stream's start.
  */
 export class Content {
   private readonly out = new Writer();
@@ -23,6 +27,12 @@ export class Content {
   private fontSize = 0;
   private pathOpen = false;
   private textOpen = false;
+  /** Where the last text of the text object stands, thousandths of a mm, if it is level and not squeezed. */
+  private level = false;
+  private textX = 0;
+  private textY = 0;
+  /** Paths of circles about 0, 0 by their radii, thousandths of a mm. */
+  private readonly circles = new Map<number, Uint8Array>();
 
   /** `coded`: asked for each text that is written; may throw. */
   constructor(private readonly coded: (text: string, weight: Weight) => CodedText) {}
@@ -94,6 +104,7 @@ export class Content {
     if (this.textOpen) this.out.ascii('ET\n');
     this.pathOpen = false;
     this.textOpen = false;
+    this.level = false;
   }
 
   private stroke(stroke: Stroke): void {
@@ -148,27 +159,49 @@ export class Content {
       out.factor(sin);
       out.factor(-cos);
       this.pair(mark.x - back * cos, mark.y - back * sin);
+      out.ascii('Tm <');
+      this.level = false;
     } else {
-      out.factor(squeeze);
-      out.ascii('0 0 -1 ');
-      this.pair(mark.x - back, mark.y);
+      const x = Math.round((mark.x - back) * 1000);
+      const y = Math.round(mark.y * 1000);
+      if (squeeze === 1 && this.level) {
+        out.thousandths(x - this.textX);
+        out.thousandths(this.textY - y);
+        out.ascii('Td <');
+      } else {
+        out.factor(squeeze);
+        out.ascii('0 0 -1 ');
+        out.thousandths(x);
+        out.thousandths(y);
+        out.ascii('Tm <');
+      }
+      this.level = squeeze === 1;
+      this.textX = x;
+      this.textY = y;
     }
-    out.ascii('Tm <');
     out.ascii(hex);
     out.ascii('> Tj\n');
   }
 
   private circle({ x, y, r, stroke, fill }: Extract<Mark, { kind: 'circle' }>): void {
     if (!this.paint(stroke, fill)) return;
-    const k = r * QUARTER;
-    this.pair(x + r, y);
-    this.out.ascii('m ');
-    this.bezier(x + r, y + k, x + k, y + r, [x, y + r]);
-    this.bezier(x - k, y + r, x - r, y + k, [x - r, y]);
-    this.bezier(x - r, y - k, x - k, y - r, [x, y - r]);
-    this.bezier(x + k, y - r, x + r, y - k, [x + r, y]);
-    this.out.ascii('h ');
-    this.out.ascii(painter(stroke, fill));
+    const { out } = this;
+    out.ascii('q 1 0 0 1 ');
+    this.pair(x, y);
+    out.ascii('cm\n');
+    out.copy(this.circlePath(Math.round(r * 1000)));
+    out.ascii(painter(stroke, fill));
+    out.ascii('Q\n');
+  }
+
+  private circlePath(thousandths: number): Uint8Array {
+    let path = this.circles.get(thousandths);
+    if (!path) {
+      if (this.circles.size >= MOST_CIRCLES) this.circles.clear();
+      path = circlePath(thousandths / 1000);
+      this.circles.set(thousandths, path);
+    }
+    return path;
   }
 
   private path({ points, closed, stroke, fill }: Extract<Mark, { kind: 'path' }>): void {
@@ -229,6 +262,23 @@ export class Content {
     this.pair(x, y);
     this.out.ascii('c\n');
   }
+}
+
+/** A circle about 0, 0. */
+function circlePath(r: number): Uint8Array {
+  const k = r * QUARTER;
+  const out = new Writer();
+  const put = (operator: string, ...numbers: number[]): void => {
+    for (const one of numbers) out.number(one);
+    out.ascii(operator);
+  };
+  put('m ', r, 0);
+  put('c\n', r, k, k, r, 0, r);
+  put('c\n', -k, r, -r, k, -r, 0);
+  put('c\n', -r, -k, -k, -r, 0, -r);
+  put('c\n', k, -r, r, -k, r, 0);
+  put('h ');
+  return out.take();
 }
 
 const ANCHORS = { start: 0, middle: 0.5, end: 1 } as const;

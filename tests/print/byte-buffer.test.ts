@@ -27,6 +27,19 @@ describe('numbers of a content stream', () => {
     expect(written((writer) => writer.number(value))).toBe(text);
   });
 
+  test.each([
+    [0, '0 '],
+    [12_340, '12.34 '],
+    [-7, '-0.007 '],
+  ])('%d thousandths', (count, text) => {
+    expect(written((writer) => writer.thousandths(count))).toBe(text);
+  });
+
+  test('bytes as they stand, beyond what there was room for', () => {
+    const bytes = Buffer.alloc(1 << 17, 'q');
+    expect(written((writer) => writer.copy(bytes))).toBe(bytes.toString('latin1'));
+  });
+
   test('any number, to a thousandth, in the plain form that PDF has', () => {
     fc.assert(
       fc.property(fc.double({ min: -100_000, max: 100_000, noNaN: true }), (value) => {

@@ -60,8 +60,11 @@ const TRIANGLE = [
 describe('a circle', () => {
   /** Places on the curve that is drawn, a hundred to each piece. */
   function outline(): [number, number][] {
-    let from = numbers('m', CIRCLE)[0]!;
-    return numbers('c', CIRCLE).flatMap((to) => {
+    const [, , , , dx, dy] = numbers('cm', CIRCLE)[0] as [number, number, number, number, number, number];
+    const moved = (points: readonly number[]) => points.map((one, i) => one + (i % 2 === 0 ? dx : dy));
+    let from = moved(numbers('m', CIRCLE)[0]!);
+    return numbers('c', CIRCLE).flatMap((path) => {
+      const to = moved(path);
       const points = [from[0]!, from[1]!, ...to];
       from = to.slice(4);
       return Array.from({ length: 101 }, (_, i): [number, number] => {
@@ -87,7 +90,15 @@ describe('a circle', () => {
       return sum + (step < -Math.PI ? step + 2 * Math.PI : step);
     }, 0);
     expect(whole).toBeCloseTo(2 * Math.PI, 6);
-    expect(names(CIRCLE)).toMatch(/ h S$/);
+    expect(names(CIRCLE)).toMatch(/ h S Q$/);
+  });
+
+  test('of one radius is one path, wherever it stands', () => {
+    const paths = [CIRCLE, { ...CIRCLE, x: 7.0004, y: 0.25 }].map((circle) =>
+      written(circle).split('cm\n').at(-1),
+    );
+    expect(paths[1]).toBe(paths[0]);
+    expect(numbers('cm', { ...CIRCLE, x: 7.0004, y: 0.25 })).toEqual([[1, 0, 0, 1, 7, 0.25]]);
   });
 
   test.each([
@@ -95,7 +106,7 @@ describe('a circle', () => {
     ['filled', null, 'black', 'f'],
     ['filled, then stroked', PEN, 'paper', 'B'],
   ] as const)('is %s', (_, stroke, fill, painter) => {
-    expect(operators({ ...CIRCLE, stroke, fill }).at(-1)!.name).toBe(painter);
+    expect(operators({ ...CIRCLE, stroke, fill }).at(-2)!.name).toBe(painter);
   });
 
   test('that is painted with nothing is not drawn', () => {
@@ -121,9 +132,9 @@ describe('what is set once in a stream', () => {
   });
 
   test('a font is chosen once for texts of one weight and size', () => {
-    expect(names(text('1'), text('2'))).toBe('g BT Tf Tm Tj Tm Tj ET');
-    expect(names(text('1'), text('2', { weight: 'bold' }))).toBe('g BT Tf Tm Tj Tf Tm Tj ET');
-    expect(names(text('1'), text('2', { sizeMm: 5 }))).toBe('g BT Tf Tm Tj Tf Tm Tj ET');
+    expect(names(text('1'), text('2'))).toBe('g BT Tf Tm Tj Td Tj ET');
+    expect(names(text('1'), text('2', { weight: 'bold' }))).toBe('g BT Tf Tm Tj Tf Td Tj ET');
+    expect(names(text('1'), text('2', { sizeMm: 5 }))).toBe('g BT Tf Tm Tj Tf Td Tj ET');
   });
 
   test('is forgotten when the stream is taken', () => {
@@ -156,6 +167,24 @@ describe('a text', () => {
 
   test('turns clockwise', () => {
     expect(numbers('Tm', text('Moth', { anchor: 'end', turn: 90 }))).toEqual([[0, 1, 1, 0, 50, 52]]);
+  });
+
+  test('says its way from the one before, up counted positive, in thousandths that were rounded before', () => {
+    const three = [text('1'), text('2', { x: 50.0006, y: 64.25 }), text('3', { x: 50.0012, y: 60 })];
+    expect(numbers('Td', ...three)).toEqual([
+      [0.001, -4.25],
+      [0, 4.25],
+    ]);
+  });
+
+  test('says its place where it or the one before is turned or squeezed, and after a line', () => {
+    const squeezed = text('2', { squeeze: 0.5 });
+    const turned = text('2', { turn: 90 });
+    for (const other of [squeezed, turned]) {
+      expect(names(text('1'), other)).toBe('g BT Tf Tm Tj Tm Tj ET');
+      expect(names(other, text('3'))).toBe('g BT Tf Tm Tj Tm Tj ET');
+    }
+    expect(names(text('1'), line(0, 0, 1, 1), text('3'))).toBe('g BT Tf Tm Tj ET G w d m l S BT Tm Tj ET');
   });
 
   test('without a character leaves nothing', () => {
