@@ -182,3 +182,13 @@ describe('what is said of a mouth, in full', () => {
     ],
   ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });
+
+test('a mouth with a drawing for each vowel shows each of them, and says nothing', () => {
+  const lines =
+    'time 4+0\nvoice "Nao" 1..96 "ああああいいいいううううええええおおおお"\nmouth M "Nao" 1 a 2 イ 3 u 4 え 5 o 6';
+  expect(explained(`cut 1\n${lines}\n`)).toEqual([]);
+  const level = compileText(`cut 1\n${lines}\n`).solved!.levels.find(({ name }) => name === 'M')!;
+  expect(new Set(level.exposures.map(({ drawing }) => drawing))).toEqual(
+    new Set(['1', '2', '3', '4', '5', '6']),
+  );
+});
