@@ -137,7 +137,7 @@ export interface CameraMessages {
   readonly 'carry-width': /** Of a truck that gives the width alone; `partner`: the move that gives the centre. */ {
     readonly partner: MoveKind;
   };
-  readonly 'field-missed': /** On `frame` the camera has not the width or the centre of the field, which `partner` gives. */
+  readonly 'field-missed': /** On `frame` the camera has not the width, the centre or the turn of the field, which `partner` gives. */
     | {
         readonly variant: 'width';
         readonly field: string;
@@ -153,6 +153,15 @@ export interface CameraMessages {
         readonly partner: MoveKind;
         readonly at: { readonly x: number; readonly y: number };
         readonly wanted: { readonly x: number; readonly y: number };
+      }
+    | {
+        readonly variant: 'turn';
+        readonly field: string;
+        readonly frame: number;
+        readonly partner: MoveKind;
+        /** Clockwise. */
+        readonly turnDeg: number;
+        readonly wantedDeg: number;
       };
   readonly 'pan-sizes': {
     readonly from: string;

@@ -4,6 +4,11 @@ import type { CameraMessages } from '../camera-codes.js';
 import type { Texts } from '../catalogue-entry.js';
 import { bounds, fieldQuantities, frameList, meant, paperMm, percent, quantities } from './terms-texts.js';
 
+const turned = (deg: number): string =>
+  deg === 0
+    ? 'not turned'
+    : `turned by ${figure(Math.abs(deg))}° ${deg > 0 ? 'clockwise' : 'counter-clockwise'}`;
+
 export const camera: Texts<CameraMessages> = {
   'unknown-field': {
     title: 'a field that is not there',
@@ -253,6 +258,8 @@ export const camera: Texts<CameraMessages> = {
         `On frame ${frame} the camera is ${figure(widthMm)} mm wide, and not ${figure(wantedMm)} mm as field \`${field}\` is: the ${partner} gives the width.`,
       centre: ({ field, frame, partner, at, wanted }) =>
         `On frame ${frame} the camera stands at ${figure(at.x)}, ${figure(at.y)}, and not on field \`${field}\` at ${figure(wanted.x)}, ${figure(wanted.y)}: the ${partner} gives the centre.`,
+      turn: ({ field, frame, partner, turnDeg, wantedDeg }) =>
+        `On frame ${frame} the camera is ${turned(turnDeg)}, and field \`${field}\` is ${turned(wantedDeg)}: the ${partner} gives the turn.`,
     },
   },
   'pan-sizes': {

@@ -15,6 +15,9 @@ import {
 const SIDES = { left: '左', right: '右', top: '上', bottom: '下' } as const;
 const COMPASS = { north: '北（N）', south: '南（S）', east: '東（E）', west: '西（W）' } as const;
 
+const turned = (deg: number): string =>
+  deg === 0 ? '0°' : `${deg > 0 ? '右回り' : '左回り'}に ${figure(Math.abs(deg))}°`;
+
 export const camera: Texts<CameraMessages> = {
   'unknown-field': {
     title: '存在しないフレーム',
@@ -254,6 +257,8 @@ export const camera: Texts<CameraMessages> = {
         `${frame}コマ目で画面の幅は ${figure(widthMm)} mm です。フレーム \`${field}\` の ${figure(wantedMm)} mm ではありません。幅は${moveNames[partner]}が決めます。`,
       centre: ({ field, frame, partner, at, wanted }) =>
         `${frame}コマ目でカメラの中心は ${figure(at.x)}, ${figure(at.y)} です。フレーム \`${field}\` の ${figure(wanted.x)}, ${figure(wanted.y)} ではありません。中心は${moveNames[partner]}が決めます。`,
+      turn: ({ field, frame, partner, turnDeg, wantedDeg }) =>
+        `${frame}コマ目でカメラの回転は${turned(turnDeg)}です。フレーム \`${field}\` は${turned(wantedDeg)}です。回転は${moveNames[partner]}が決めます。`,
     },
   },
   'pan-sizes': {

@@ -62,15 +62,14 @@ function missed(move: Move, partner: Move, { camera, context }: Stage, report: R
     ({ from, to }) => from.xMm !== to.xMm || from.yMm !== to.yMm || from.turnDeg !== to.turnDeg,
   );
   const [x, y] = [camera.baseX[f]! + camera.goneX[f]!, camera.baseY[f]! + camera.goneY[f]!];
-  const there =
-    Math.hypot(x - field.xMm, y - field.yMm) <= SAME_MM && sameTurn(camera.turn[f]!, field.turnDeg);
-  if (meant && !there)
+  if (!meant) return;
+  if (Math.hypot(x - field.xMm, y - field.yMm) > SAME_MM) {
+    const wanted = { x: field.xMm, y: field.yMm };
     report(
-      diagnose(
-        'field-missed',
-        last.span,
-        { variant: 'centre', ...common, at: { x, y }, wanted: { x: field.xMm, y: field.yMm } },
-        notes,
-      ),
+      diagnose('field-missed', last.span, { variant: 'centre', ...common, at: { x, y }, wanted }, notes),
     );
+  } else if (!sameTurn(camera.turn[f]!, field.turnDeg)) {
+    const turns = { turnDeg: camera.turn[f]!, wantedDeg: field.turnDeg };
+    report(diagnose('field-missed', last.span, { variant: 'turn', ...common, ...turns }, notes));
+  }
 }

@@ -27,7 +27,9 @@ describe('a truck beside a pan', () => {
     expect(missed(B, field('C', { xMm: 30, widthMm: 250 }))).toEqual([
       'On frame 90 the camera stands at 40, 0, and not on field `C` at 30, 0: the pan gives the centre.',
     ]);
-    expect(missed(B, field('C', { xMm: 40, widthMm: 250, turnDeg: 3 }))).toHaveLength(1);
+    expect(missed(B, field('C', { xMm: 40, widthMm: 250, turnDeg: 3 }))).toEqual([
+      'On frame 90 the camera is not turned, and field `C` is turned by 3° clockwise: the pan gives the turn.',
+    ]);
     // Where its fields say nothing of what the other gives, nothing is missed.
     expect(missed(field('P', { xMm: 40 }), field('C', { widthMm: 240 }))).toEqual([]);
   });
@@ -81,7 +83,7 @@ describe('a pan and a truck that share the camera, in full', () => {
       'a truck whose field is turned',
       'time 2+0\nlevel BG free\nfield P full at 2,0\nfield T 97% at 2,0 cw 5\npan full@1 > P@24\ntruck full@1 > T@20',
       [
-        'warning «full@1 > T@20» On frame 24 the camera stands at 2, 0, and not on field `T` at 2, 0: the pan gives the centre.',
+        'warning «full@1 > T@20» On frame 24 the camera is not turned, and field `T` is turned by 5° clockwise: the pan gives the turn.',
         ' + «pan full@1 > P@24» The other one.',
       ],
     ],
