@@ -218,8 +218,8 @@ export function checkSpeed(move: Move, path: Path, report: Report): void {
   if (!kindOf(move).passes) return;
   for (let i = 1; i < path.legs.length; i++) {
     const { start, fromLabel } = path.legs[i]!;
-    const into = speedAt(path, stepFrames(path.legs[i - 1]!, move.on).reverse());
-    const out = speedAt(path, stepFrames(path.legs[i]!, move.on));
+    const into = speedAt(path, lastSteps(path.legs[i - 1]!, move.on));
+    const out = speedAt(path, firstSteps(path.legs[i]!, move.on));
     const jump = Math.hypot(...into.map((v, axis) => out[axis]! - v));
     const [before, after] = [Math.hypot(...into), Math.hypot(...out)];
     if (jump <= Math.max(SEEN_MM, SEEN_SHARE * Math.max(before, after))) continue;
@@ -234,11 +234,15 @@ export function checkSpeed(move: Move, path: Path, report: Report): void {
   }
 }
 
-/** The frames between which a leg makes its steps: on twos the last one may be a single frame. */
-function stepFrames({ start, end }: PathLeg, on: number): number[] {
-  const frames: number[] = [];
-  for (let frame = start; frame < end; frame += on) frames.push(frame);
-  return [...frames, end];
+/** The frames between which a leg makes its first two steps, or its only one, in order. */
+function firstSteps({ start, end }: PathLeg, on: number): number[] {
+  return [start, ...(start + on < end ? [start + on] : []), Math.min(start + 2 * on, end)];
+}
+
+/** The same of its last two, the last one first: on twos that may be a single frame. */
+function lastSteps({ start, end }: PathLeg, on: number): number[] {
+  const begins = start + on * Math.floor((end - 1 - start) / on);
+  return [end, begins, ...(begins > start ? [begins - on] : [])];
 }
 
 /**
