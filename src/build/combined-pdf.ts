@@ -12,7 +12,7 @@ import type { Page } from '../sheet/display-list.js';
 import type { BuildRun } from './build-run.js';
 import { CombinedPdfWriter } from './combined-pdf-writer.js';
 import { workTitle } from './cut-document.js';
-import { type CutInFile, cutInFile } from './cut-print.js';
+import { type CutInFile, comparedPrint, cutInFile } from './cut-print.js';
 import type { PrintableCut } from './cut-printer.js';
 import {
   compareWithEarlier,
@@ -44,27 +44,18 @@ export async function buildCombinedPdf(run: BuildRun): Promise<void> {
     await run.each('printing', found, async (printable, printer) => {
       const { job, compiled } = printable;
       const prepared = printer.prepare(printable, run.marked(printable));
-      const differing = compareWithEarlier(
+      const { line, made } = await comparedPrint(
+        cutInFile,
         printer,
         prepared,
         revision.of(printable, printer),
         plan.changedPagesOnly,
         printer.unmarked(prepared),
       );
-      if (!differing) return summary.setResult(job, 'same');
-      const { laidOut, difference, first } = differing;
-      if (laidOut.pages.length === 0) return summary.setResult(job, 'empty');
-      summary.addLine(describeDifferences(printable.solved.shot.cut, laidOut.pages, difference, first));
-      const used = compiled.sources.keys();
-      if (!plan.changedPagesOnly)
-        return file.add(
-          job,
-          used,
-          cutInFile(printer, laidOut, () => true, false),
-        );
-      if (difference.pages.length === 0) return summary.setResult(job, 'same');
-      const differs = (page: number): boolean => difference.pages.includes(page - 1);
-      return file.add(job, used, cutInFile(printer, laidOut, differs, true));
+      if (made === null) return summary.setResult(job, 'empty');
+      if (line !== null) summary.addLine(line);
+      if (made === 'same') return summary.setResult(job, 'same');
+      return file.add(job, compiled.sources.keys(), made);
     });
   }
   await file.finish();

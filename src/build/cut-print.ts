@@ -13,13 +13,21 @@ export interface CutFile {
   readonly bytes: Uint8Array;
 }
 
-/** A cut that was compared with an earlier print of it. */
-export interface ComparedCutFile {
+/** A cut that was compared with an earlier print of it. `T`: a file of its own, or a part of one. */
+export interface ComparedPrint<T> {
   /** For the summary: which pages differ. */
   readonly line: string | null;
   /** What is to be written; `same`: nothing, as it is on paper; null: nothing, as there is no page. */
-  readonly file: CutFile | 'same' | null;
+  readonly made: T | 'same' | null;
 }
+
+/** Makes of the pages of a cut that are kept what is written: `cutFile`, `cutInFile`. */
+export type PrintForm<T> = (
+  printer: CutPrinter,
+  laidOut: LaidOutCut,
+  keep: (page: number) => boolean,
+  known: boolean,
+) => Promise<T> | T;
 
 export interface CutInFile {
   readonly cut: string;
@@ -51,31 +59,31 @@ export async function cutFile(
 }
 
 /** `unmarked`: see `compareWithEarlier`. Rejects with MissingGlyph. */
-export async function comparedCutFile(
+export async function comparedPrint<T>(
+  form: PrintForm<T | null>,
   printer: CutPrinter,
   prepared: PreparedCut,
   earlier: EarlierLookup,
   changedPagesOnly: boolean,
   unmarked = prepared,
-): Promise<ComparedCutFile> {
+): Promise<ComparedPrint<T>> {
   const differing = compareWithEarlier(printer, prepared, earlier, changedPagesOnly, unmarked);
-  if (!differing) return { line: null, file: 'same' };
+  if (!differing) return { line: null, made: 'same' };
   const { laidOut, difference, first } = differing;
-  if (laidOut.pages.length === 0) return { line: null, file: null };
+  if (laidOut.pages.length === 0) return { line: null, made: null };
   const { cut } = prepared.printable.solved.shot;
   const line = describeDifferences(cut, laidOut.pages, difference, first);
-  if (!changedPagesOnly) return { line, file: await cutFile(printer, laidOut, () => true, false) };
-  if (difference.pages.length === 0) return { line, file: 'same' };
+  if (!changedPagesOnly) return { line, made: await form(printer, laidOut, () => true, false) };
+  if (difference.pages.length === 0) return { line, made: 'same' };
   const differs = (page: number): boolean => difference.pages.includes(page - 1);
-  return { line, file: await cutFile(printer, laidOut, differs, true) };
+  return { line, made: await form(printer, laidOut, differs, true) };
 }
 
-/** All pages of a cut that `keep` chooses, compared with nothing. */
-export const wholeCutFile = async (
-  printer: CutPrinter,
-  laidOut: LaidOutCut,
-  keep: (page: number) => boolean,
-): Promise<ComparedCutFile> => ({ line: null, file: await cutFile(printer, laidOut, keep, false) });
+/** A file of a cut that is compared with nothing. */
+export const wholeCutFile: PrintForm<ComparedPrint<CutFile>> = async (...given) => ({
+  line: null,
+  made: await cutFile(...given),
+});
 
 /** The same as a part of a file. Throws MissingGlyph. */
 export function cutInFile(

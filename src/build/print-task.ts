@@ -6,8 +6,8 @@ import { threadsFor, type WorkerTask } from '../episode/worker-pool.js';
 import type { Host } from '../host/host.js';
 import { hasErrors } from '../language/diagnostic.js';
 import type { PageLook } from '../sheet/page-look.js';
-import { comparedCutFile, cutInFile, wholeCutFile } from './cut-print.js';
-import type { CutPrinter, LaidOutCut, PrintableCut } from './cut-printer.js';
+import { comparedPrint, cutFile, cutInFile, type PrintForm, wholeCutFile } from './cut-print.js';
+import type { CutPrinter, PrintableCut } from './cut-printer.js';
 import { lastPrint } from './earlier-print.js';
 import { type PartSelection, type PrintPlan, pageRange } from './print-plan.js';
 
@@ -74,7 +74,7 @@ export function makeOfTask(host: Host, task: unknown): MakeOfCut<unknown> {
   };
   const compared: Print<unknown> = (printable, cutPrinter) => {
     const earlier = lastPrint(host, lastPrints!.get(printable.job)!);
-    return comparedCutFile(cutPrinter, cutPrinter.prepare(printable), earlier, changedPagesOnly);
+    return comparedPrint(cutFile, cutPrinter, cutPrinter.prepare(printable), earlier, changedPagesOnly);
   };
   const whole: Print<unknown> = oneFile ? printWhole(cutInFile, keep) : printWhole(wholeCutFile, keep);
   return makePrint(host, strict, printer, lastPrints ? compared : whole);
@@ -82,12 +82,7 @@ export function makeOfTask(host: Host, task: unknown): MakeOfCut<unknown> {
 
 /** Prints all pages of a cut that `keep` chooses, as `form` has them. */
 export function printWhole<T>(
-  form: (
-    printer: CutPrinter,
-    laidOut: LaidOutCut,
-    keep: (page: number) => boolean,
-    known: boolean,
-  ) => Promise<T> | T,
+  form: PrintForm<T>,
   keep: (page: number) => boolean,
   marked: (printable: PrintableCut) => PageLook['marked'] = () => undefined,
 ): Print<T> {

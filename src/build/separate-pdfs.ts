@@ -9,7 +9,7 @@ import type { Host } from '../host/host.js';
 import type { Diagnostic } from '../language/diagnostic.js';
 import type { BuildRun } from './build-run.js';
 import { workTitle } from './cut-document.js';
-import { type ComparedCutFile, type CutFile, comparedCutFile, cutFile, wholeCutFile } from './cut-print.js';
+import { type ComparedPrint, type CutFile, comparedPrint, cutFile, wholeCutFile } from './cut-print.js';
 import type { CutPrinter, LaidOutCut } from './cut-printer.js';
 import { lastPrint, readPrintRecord } from './earlier-print.js';
 import { deliver, deliverLater, spanOf, type Target, Targets } from './output-targets.js';
@@ -33,16 +33,16 @@ export async function buildSeparatePdfs(run: BuildRun): Promise<void> {
     if (number === null || targets.rivalry(job)) return null;
     return { number, accept: () => void printedTo?.set(cutKey(number), target.name) };
   };
-  await run.eachPrint<ComparedCutFile>('printing', found, {
+  await run.eachPrint<ComparedPrint<CutFile>>('printing', found, {
     unfit,
     print: printOf(run, targets),
-    async take({ line, file }, { cut, sources }, job) {
+    async take({ line, made }, { cut, sources }, job) {
       const refusal = targets.refusal(job, sources.keys());
       if (refusal) return refusal;
       printedTo?.set(cutKey(cut!), targets.of(job).name);
       if (line !== null) summary.addLine(line);
-      if (file === 'same') return summary.setResult(job, 'same');
-      return write(run, targets, job, file);
+      if (made === 'same') return summary.setResult(job, 'same');
+      return write(run, targets, job, made);
     },
     settled: plan.against.kind === 'last build' ? settled : undefined,
     workers: printWorkers(host, plan, found.jobs, (job) => targets.of(job).path),
@@ -52,7 +52,7 @@ export async function buildSeparatePdfs(run: BuildRun): Promise<void> {
 }
 
 /** How the cuts are printed: whole, or what differs from what a revision or the last build says. */
-function printOf(run: BuildRun, targets: Targets): Print<ComparedCutFile> {
+function printOf(run: BuildRun, targets: Targets): Print<ComparedPrint<CutFile>> {
   const { host, plan, revision, marked } = run;
   if (plan.against.kind === 'nothing') return printWhole(wholeCutFile, wantedPage(plan), marked);
   return (printable, printer) => {
@@ -60,7 +60,7 @@ function printOf(run: BuildRun, targets: Targets): Print<ComparedCutFile> {
     const earlier = revision?.of(printable, printer) ?? lastPrint(host, targets.of(printable.job).path);
     // The print of a revision has no marks, and a cut that was the same then is the same now.
     const unmarked = revision ? printer.unmarked(prepared) : prepared;
-    return comparedCutFile(printer, prepared, earlier, plan.changedPagesOnly, unmarked);
+    return comparedPrint(cutFile, printer, prepared, earlier, plan.changedPagesOnly, unmarked);
   };
 }
 

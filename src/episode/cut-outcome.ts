@@ -2,7 +2,7 @@
 
 import type { Host } from '../host/host.js';
 import { type Compiled, compile } from './compile-cut.js';
-import type { Episode, EpisodeCache, Written } from './episode.js';
+import { type Episode, type EpisodeCache, type Written, writtenNumber } from './episode.js';
 import type { Job } from './find-cuts.js';
 import { keepLent } from './reused-levels.js';
 import { storyOf } from './story.js';
@@ -44,9 +44,7 @@ export class CutCompiler<T> {
     if (path !== null && this.whole.includes(episode))
       keepLent(compiled, path, storyOf(host, episode, cache)!, cache);
     const { file, sources, diagnostics, house, tree, shot, solved } = compiled;
-    const statement = tree?.statements.find((one) => one.kind === 'cut');
-    const number =
-      statement?.kind === 'cut' ? { text: statement.number.text, span: statement.number.span } : null;
+    const number = writtenNumber(tree);
     const cut = shot?.cut ?? number?.text ?? null;
     const outcome = { file, sources, diagnostics, house, number, cut, solved: solved !== null };
     return { outcome, made: () => make(compiled, job, cache) };

@@ -91,11 +91,13 @@ export function cutKey(number: string): string {
     .toUpperCase();
 }
 
-/** A cut's number as it is written, whatever else is wrong; undefined where it cannot be read. */
-export function cutNumberOf(tree: Tree | null): string | undefined {
+/** A cut's number as it is written, with its place, whatever else is wrong; null where it cannot be read. */
+export function writtenNumber(tree: Tree | null): Written | null {
   const statement = tree?.statements.find((one) => one.kind === 'cut');
-  return statement?.kind === 'cut' ? statement.number.text : undefined;
+  return statement?.kind === 'cut' ? { text: statement.number.text, span: statement.number.span } : null;
 }
+
+export const cutNumberOf = (tree: Tree | null): string | undefined => writtenNumber(tree)?.text;
 
 /** What the cuts of one run share, so that it is read and solved once. Grows with what is shared, not with the cuts. */
 export interface EpisodeCache {

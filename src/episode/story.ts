@@ -10,7 +10,7 @@ import type { StatementOf, Tree } from '../language/tree.js';
 import type { LentLevel, Neighbours } from '../sheet/page-look.js';
 import { bind } from '../shot/bind-cut.js';
 import type { Shot } from '../shot/shot.js';
-import { cutKey, type Episode, type EpisodeCache } from './episode.js';
+import { cutKey, cutNumberOf, type Episode, type EpisodeCache } from './episode.js';
 import { filesOf, leadsOut } from './file-patterns.js';
 import { lies } from './find-cuts.js';
 import { readText } from './read-text.js';
@@ -56,7 +56,7 @@ function storyCut(path: string, name: string, text: string | null, number?: stri
   return {
     path,
     name,
-    number: number ?? cutNumberOf(read()),
+    number: number ?? cutNumberOf(read()) ?? '',
     text,
     get tree() {
       return read();
@@ -236,11 +236,6 @@ export class StoryOrder {
     this.lending.set(id, known);
     return known;
   }
-}
-
-function cutNumberOf(tree: Tree): string {
-  const statement = tree.statements.find((one) => one.kind === 'cut');
-  return statement?.kind === 'cut' ? statement.number.text : '';
 }
 
 function reuseOf({ level, reuse }: StatementOf<'level'>): Borrowed[] {

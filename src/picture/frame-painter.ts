@@ -55,9 +55,6 @@ export function paintFrame<I>(
   canvas.clip();
   canvas.fillStyle = '#fff';
   canvas.fillRect(0, 0, width, height);
-  canvas.imageSmoothingEnabled = true;
-  // With steps of half the size between; `high` takes three times as long and shows no difference on scans that were made smaller before.
-  canvas.imageSmoothingQuality = 'medium';
   const masks = frame.layers.filter(({ hides }) => hides);
   for (const layer of frame.layers) {
     if (layer.hides) continue;
@@ -175,15 +172,14 @@ function paintMasked<I>(
   context.save();
   plain(context);
   context.clearRect(0, 0, width, height);
-  context.imageSmoothingEnabled = true;
-  context.imageSmoothingQuality = 'medium';
   paintLayer(context, cut, layer, place, options);
   for (const mask of masks) {
     const found = drawing(mask.level, mask.number);
-    if (found?.kind !== 'picture') continue;
+    const view = viewOf(cut, mask, place);
+    if (found?.kind !== 'picture' || !view) continue;
     context.globalCompositeOperation = 'destination-out';
     context.globalAlpha = 1;
-    paintCopies(context, cut, mask, place, found, found.lit ?? found.image);
+    paintCopies(context, cut, mask, view, found, found.lit ?? found.image);
   }
   context.restore();
   plain(canvas);
@@ -216,9 +212,14 @@ function paintLayer<I>(
     canvas.shadowColor = '#ffb000';
     canvas.shadowBlur = place.width / 60;
   }
-  paintCopies(canvas, cut, layer, place, found, lit ?? found.image);
+  paintCopies(canvas, cut, layer, view, found, lit ?? found.image);
   canvas.shadowBlur = 0;
   canvas.shadowColor = 'transparent';
+}
+
+interface LayerView {
+  readonly matrix: Matrix;
+  readonly seen: Box;
 }
 
 /** Where a layer's artwork lies on the canvas, and what of it the field shows; null: nothing, it is seen edge on. */
@@ -226,7 +227,7 @@ function viewOf(
   { field: { widthMm, heightMm } }: CutPicture,
   { matrix }: PictureLayer,
   place: ReturnType<typeof fieldOn>,
-): { readonly matrix: Matrix; readonly seen: Box } | null {
+): LayerView | null {
   const back = inverse(matrix);
   if (!back) return null;
   const field = { left: -widthMm / 2, right: widthMm / 2, bottom: -heightMm / 2, top: heightMm / 2 };
@@ -237,15 +238,13 @@ function viewOf(
 function paintCopies<I>(
   canvas: Canvas2D<I>,
   cut: CutPicture,
-  layer: PictureLayer,
-  place: ReturnType<typeof fieldOn>,
+  { level }: PictureLayer,
+  { matrix, seen }: LayerView,
   { widthMm, heightMm }: PaintedDrawing<I>,
   image: I,
 ): void {
-  const view = viewOf(cut, layer, place);
-  if (!view) return;
-  canvas.setTransform(...view.matrix);
-  for (const { x, y } of copies(cut.levels[layer.level]!.loop, view.seen, widthMm, heightMm))
+  canvas.setTransform(...matrix);
+  for (const { x, y } of copies(cut.levels[level]!.loop, seen, widthMm, heightMm))
     canvas.drawImage(image, x - widthMm / 2, -y - heightMm / 2, widthMm, heightMm);
 }
 
@@ -275,6 +274,9 @@ function plain<I>(canvas: Canvas2D<I>): void {
   canvas.setTransform(1, 0, 0, 1, 0, 0);
   canvas.globalAlpha = 1;
   canvas.globalCompositeOperation = 'source-over';
+  canvas.imageSmoothingEnabled = true;
+  // With steps of half the size between; `high` takes three times as long and shows no difference on scans that were made smaller before.
+  canvas.imageSmoothingQuality = 'medium';
 }
 
 function veil<I>(

@@ -155,7 +155,7 @@ function solveLevel(level: Level, shot: Shot, source: SolvedLevel | null, report
       if (run !== last) runs.push(run);
       run.lastFrame = frame + frames - 1;
       shown.fill(drawing, frame - 1, frame - 1 + frames);
-      if (again) repeated.fill(true, frame - 1, frame - 1 + frames);
+      repeated.fill(again, frame - 1, frame - 1 + frames);
       frame += frames;
     }
   }

@@ -299,7 +299,8 @@ export function checkScan(
 ): void {
   const { settings } = context;
   const enoughMm = (settings.output.width * 25.4) / settings.scanDpi;
-  if (settings.field.widthMm < enoughMm) return;
+  const { widthMm: fieldMm } = settings.field;
+  if (fieldMm < enoughMm) return;
   let least: Smallest = { widthMm: Infinity, frame: 0, level: null };
   for (const seen of camera) {
     if (seen.width < least.widthMm - 1e-9) least = { widthMm: seen.width, frame: seen.frame, level: null };
@@ -313,12 +314,10 @@ export function checkScan(
       if (at === before) continue;
       const widthMm = width / at.scale;
       if (widthMm >= least.widthMm - 1e-9) before = at;
-      else if (widthMm < least.widthMm - 1e-9 && level.shown(frame))
-        least = { widthMm, frame, level: level.name };
+      else if (level.shown(frame)) least = { widthMm, frame, level: level.name };
     }
   }
-  const { widthMm } = settings.field;
-  if (least.widthMm >= enoughMm - 1e-6 || widthMm < enoughMm) return;
+  if (least.widthMm >= enoughMm - 1e-6) return;
   const field = places.field(least.frame);
   report(
     diagnose(
@@ -326,10 +325,10 @@ export function checkScan(
       least.level === null ? field.span : places.level(least.level),
       {
         level: least.level,
-        share: least.widthMm / widthMm,
+        share: least.widthMm / fieldMm,
         frame: least.frame,
         dpi: settings.scanDpi,
-        enough: enoughMm / widthMm,
+        enough: enoughMm / fieldMm,
         pixels: settings.output.width,
       },
       { notes: [{ note: 'enough-dpi', dpi: Math.ceil((settings.output.width * 25.4) / least.widthMm) }] },
