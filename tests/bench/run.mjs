@@ -1,12 +1,10 @@
-/**
- * `npm run bench`: measures what people wait for. Needs the bundle (the script builds it first). `npm run bench -- --quick`
- * leaves out the episode of 3,000 cuts; `npm run bench -- sound` measures `listen` alone, `-- pages` the writing of pages.
- */
+/** `npm run bench`: measures what people wait for. Needs the bundle (the script builds it first). `-- --help` says which rows there are. */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { parseArgs } from 'node:util';
 import v8 from 'node:v8';
 import vm from 'node:vm';
 import { build } from 'esbuild';
@@ -82,27 +80,53 @@ async function pages() {
   rmSync(dirname(outfile), { recursive: true });
 }
 
+/** By the name that `--only` takes, in the order of the report. */
+const ROWS = {
+  start: ['check and build of one cut, from nothing', () => startup()],
+  memory: ['memory held after cut upon cut', ({ work }) => memory(work)],
+  pages: ['pages as PDF, beside a typesetter and a PDF library', () => pages()],
+  format: ['formatting a text of 3,000 lines', ({ work }) => measureFormat({ main, nodeHost }, work)],
+  tables: ['a table of exposures made into a cut', () => measureDraft({ main, nodeHost })],
+  keystroke: ['a keystroke in an editor to its problems', () => measureEditor()],
+  watch: ['a save to its PDF', () => measureWatch()],
+  live: ['a save to the pixels of the live view', () => measureLive()],
+  print: ['300 cuts from text to PDF', () => measureTextToPdf()],
+  sound: ['listening to speech', () => measureSound(report)],
+  episode: ['whole episodes, and again after an edit', ({ quick }) => measureEpisodes({ many: !quick })],
+};
+
+const HELP = `npm run bench -- [--quick] [--only ROW,ROW]
+
+  --quick   leave out the episode of 3,000 cuts
+  --only    measure these rows only:
+${Object.entries(ROWS)
+  .map(([name, [what]]) => `              ${name.padEnd(11)}${what}\n`)
+  .join('')}`;
+
+function options() {
+  try {
+    const { values } = parseArgs({
+      options: { quick: { type: 'boolean' }, only: { type: 'string' }, help: { type: 'boolean' } },
+    });
+    const only = values.only?.split(',') ?? Object.keys(ROWS);
+    const unknown = only.find((name) => !Object.hasOwn(ROWS, name));
+    if (unknown !== undefined) throw new Error(`There is no row ${unknown}.`);
+    return { ...values, only };
+  } catch (fault) {
+    console.error(`${fault.message}\n\n${HELP}`);
+    process.exit(2);
+  }
+}
+
+const { quick = false, help, only } = options();
+if (help) {
+  console.log(HELP);
+  process.exit(0);
+}
 const work = mkdtempSync(join(tmpdir(), 'cutwright-bench-'));
 try {
-  if (process.argv.includes('sound')) {
-    await measureSound(report);
-    process.exit(0);
-  }
-  if (process.argv.includes('pages')) {
-    await pages();
-    process.exit(0);
-  }
-  startup();
-  await memory(work);
-  await pages();
-  await measureFormat({ main, nodeHost }, work);
-  await measureDraft({ main, nodeHost });
-  await measureEditor();
-  await measureWatch();
-  await measureLive();
-  measureTextToPdf();
-  await measureSound(report);
-  measureEpisodes({ many: !process.argv.includes('--quick') });
+  for (const [name, [, measure]] of Object.entries(ROWS))
+    if (only.includes(name)) await measure({ work, quick });
 } finally {
   rmSync(work, { recursive: true, force: true });
 }

@@ -1,5 +1,5 @@
 /**
- * `npm run bench -- sound`: how far off `listen` is, held against the times that an independent synthesiser tells of its own words (eSpeak NG,
+ * `npm run bench -- --only sound`: how far off `listen` is, held against the times that an independent synthesiser tells of its own words (eSpeak NG,
  * asked as a separate program: it is under the GPL and no part of this one). Skipped with a word where there is none.
  */
 import { spawnSync } from 'node:child_process';
