@@ -1,13 +1,14 @@
 /**
- * The key and cel columns: what the key animator decided, in the marks of the trade, with brackets beside cycles (how often they
- * are played, or that they run on); and the finished number on each row where it changes.
+ * Draws the key and cel columns: what the key animator decided, with brackets beside cycles (how often they are played, or that they
+ * run on); and the finished number on each row where it changes.
  */
 
-import type { Convention } from '../shot/settings.js';
 import { rowName } from '../shot/time-notation.js';
-import type { Exposure, SolvedCycle, SolvedLevel } from '../solve/solved-shot.js';
+import type { SolvedCycle, SolvedLevel } from '../solve/solved-shot.js';
 import { type BlockColumn, besideGutter } from './block-columns.js';
+import { type Hold, heldText, type KeySign } from './column-entries.js';
 import type { Mark } from './display-list.js';
+import { holdWords } from './hold-words.js';
 import { black, line, polygon, textAt } from './mark-builders.js';
 import type { SheetGeometry } from './sheet-geometry.js';
 import { type BlockFrames, type PageSide, type SheetPlan, topOf } from './sheet-plan.js';
@@ -36,69 +37,6 @@ function levelMarks(side: PageSide, run: BlockFrames, level: SolvedLevel, column
   }
   addHoldLines(marks, side, run, level, x, holds);
   marks.push(...holdWords(side, run, level, { x, width }, holds));
-  return marks;
-}
-
-/** Rows below a key that its word may reach in the lowest rows. */
-const LONGEST_WORD_ROWS = 6;
-
-/**
- * Beside the line of a hold, reading downwards, once a hold, in the block in which it begins: that no in-betweens are meant before the
- * next key (where there is no room the memo tells it), or else that a key is held for more than a second (where there is no room the line
- * alone tells it).
- */
-function holdWords(
-  side: PageSide,
-  run: BlockFrames,
-  level: SolvedLevel,
-  column: { readonly x: number; readonly width: number },
-  holds: readonly Hold[],
-): Mark[] {
-  const { plan, geometry } = side;
-  const { words, solved } = plan;
-  const direct = solved.shot.levels.find(({ name }) => name === level.name)?.timeline?.direct ?? [];
-  if (direct.length === 0 && words.held === '') return [];
-  const { handles, length } = solved.shot;
-  const points = [
-    ...(handles.head > 0 ? [handles.head + 1] : []),
-    ...(handles.tail > 0 ? [length - handles.tail + 1] : []),
-  ];
-  const marks: Mark[] = [];
-  for (const { from: frame, to } of holds) {
-    const { drawing, kind } = level.exposures[frame - 1]!;
-    if (frame < run.first || drawing === null) continue;
-    const next = to + 1;
-    const follows = level.exposures[to]?.drawing;
-    const isDirect = direct.some(({ from, to }) => from === drawing && to === follows);
-    const isLong = kind === 'key' && next - frame > solved.shot.fps;
-    const text = isDirect ? words.noInbetweens : isLong ? words.held : '';
-    if (text === '') continue;
-    const last = Math.min(next - 1, run.last);
-    // A cut point is ruled across: the word begins below it.
-    const point = points.find((one) => one > frame + 1 && one <= Math.min(frame + LONGEST_WORD_ROWS, last));
-    const top = topOf(side, run, point ?? Math.min(frame + 1, last + 1)) + (point ? 0.5 : 0.2);
-    const room = topOf(side, run, last + 1) - top - 0.3;
-    // The lanes of brackets are free where no cycle has one beside the hold, nor the word of a short one.
-    const beside = level.cycles.some(
-      ({ firstFrame, lastFrame }) =>
-        firstFrame <= last && (lastFrame >= frame || (firstFrame >= run.first && firstFrame + 3 >= frame)),
-    );
-    const free = column.width / 2 + (beside ? 0 : geometry.bracketMm) - 0.4;
-    const width = Math.max(column.width / 2 - 0.4, Math.min(free, geometry.leastTextMm * 1.1));
-    const strip = { x: column.x + 0.4, width, top, room };
-    const least = geometry.leastTextMm;
-    const most = Math.max(least, Math.min(least * 1.1, width));
-    const size = { most, least, weight: 'regular' } as const;
-    const set = setDownwards(text, strip, size, plan.metrics);
-    const squeeze = Math.max(NARROWEST_SQUEEZE, Math.min(1, width / most));
-    const narrowed = (mark: Mark): Mark =>
-      mark.kind === 'text' && !mark.turn && squeeze < 1 ? { ...mark, squeeze } : mark;
-    if (isDirect && !set.fits) {
-      const row = rowName(next, geometry.unit, plan.convention === 'west');
-      plan.leftOver.add(`${level.name} ${row}: ${drawing}→${follows} ${text}`);
-    } else if (set.fits && (isDirect || (!beside && width >= least * NARROWEST_SQUEEZE)))
-      marks.push(...set.marks.map(narrowed));
-  }
   return marks;
 }
 
@@ -322,149 +260,4 @@ function bracket(
   else if (begins)
     side.plan.leftOver.add(`${level.name} ${rowName(from, side.geometry.unit, feet)}: ${text}`);
   return marks;
-}
-
-// ---- what the columns say on each row, before anything is drawn
-
-/** What the two columns of a level say, found once for all blocks and pages. */
-export interface ColumnEntries {
-  /** Of the key column: one a frame; null where nothing changes. */
-  readonly signs: readonly (KeySign | null)[];
-  /** From one sign to the next, and from one finished number to the next. The first begins with the cut in any case. */
-  readonly keyHolds: readonly Hold[];
-  readonly celHolds: readonly Hold[];
-}
-
-/** Frames on which a column says nothing after the first; both included. */
-export interface Hold {
-  readonly from: number;
-  readonly to: number;
-}
-
-export function columnEntries(level: SolvedLevel, convention: Convention): ColumnEntries {
-  const signs = keySigns(level, convention);
-  const { exposures } = level;
-  return {
-    signs,
-    keyHolds: holdsOf(exposures.length, (frame) => signs[frame - 1] !== null),
-    celHolds: holdsOf(exposures.length, (frame) => exposures[frame - 1]!.starts),
-  };
-}
-
-function holdsOf(length: number, begins: (frame: number) => boolean): Hold[] {
-  const holds: Hold[] = [];
-  let from = 1;
-  for (let frame = 1; frame <= length; frame++) {
-    if (frame < length && !begins(frame + 1)) continue;
-    holds.push({ from, to: frame });
-    from = frame + 1;
-  }
-  return holds;
-}
-
-export type KeySign =
-  /** A number in a ring. */
-  | { readonly form: 'key'; readonly text: string }
-  /** A short stroke: an in-between, in its turn. */
-  | { readonly form: 'dash' }
-  /** The stroke in round brackets. */
-  | { readonly form: 'breakdown' }
-  /** A small open ring: an in-between that exists, of another cut or from an earlier pass of a cycle. Nobody draws it here. */
-  | { readonly form: 'again' }
-  /** The small open ring in round brackets: a breakdown of another cut, where it is first shown. */
-  | { readonly form: 'reused breakdown' }
-  /** An in-between by its name, as it does not stand in its turn. */
-  | { readonly form: 'named'; readonly text: string }
-  /** A bare number. */
-  | { readonly form: 'number'; readonly text: string }
-  /** A number with a stroke under it. */
-  | { readonly form: 'underlined'; readonly text: string }
-  | { readonly form: 'empty' };
-
-/** One sign a frame; null where nothing changes. */
-export function keySigns(level: SolvedLevel, convention: Convention): (KeySign | null)[] {
-  const begins = keyBegins(level);
-  return convention === 'west'
-    ? level.exposures.map((one) => (begins(one.frame) ? westernSign(one) : null))
-    : japaneseSigns(level, begins);
-}
-
-/**
- * Whether a frame has a sign in the key column: where the level shows something else, and where a cycle opens on a drawing that is
- * held already, so that its first row says what it begins with.
- */
-function keyBegins({ exposures, cycles }: SolvedLevel): (frame: number) => boolean {
-  const opens = new Set(cycles.map(({ firstFrame }) => firstFrame));
-  return (frame) => {
-    const { starts, kind } = exposures[frame - 1]!;
-    return starts || (kind !== 'empty' && opens.has(frame));
-  };
-}
-
-function westernSign(exposure: Exposure): KeySign {
-  if (exposure.kind === 'empty') return { form: 'empty' };
-  const text = String(exposure.cel);
-  if (exposure.kind === 'key') return { form: 'key', text };
-  return exposure.kind === 'breakdown' ? { form: 'underlined', text } : { form: 'number', text };
-}
-
-function japaneseSigns(level: SolvedLevel, begins: (frame: number) => boolean): (KeySign | null)[] {
-  const before = predecessors(level);
-  const seen = new Map<string, number>();
-  const reused = new Set(level.drawings.filter((one) => one.reused).map((one) => one.drawing));
-  /** The drawing that the next in-between has to follow to stand in its turn. */
-  let last: string | null = null;
-  return level.exposures.map((exposure): KeySign | null => {
-    const { drawing, kind, frame } = exposure;
-    if (!begins(frame)) return null;
-    if (drawing === null) {
-      last = null;
-      return { form: 'empty' };
-    }
-    const first = seen.get(drawing);
-    if (first === undefined) seen.set(drawing, frame);
-    if (kind === 'key') {
-      last = drawing;
-      return { form: 'key', text: drawing };
-    }
-    const inTurn = last !== null && before.get(drawing) === last;
-    const onTheWayBack =
-      first !== undefined &&
-      level.cycles.some((cycle) => cycle.bounce && cycle.firstFrame <= first && frame <= cycle.lastFrame);
-    if (!inTurn && !onTheWayBack) return { form: 'named', text: drawing };
-    last = drawing;
-    if (exposure.again || onTheWayBack) return { form: 'again' };
-    if (reused.has(drawing)) return { form: kind === 'breakdown' ? 'reused breakdown' : 'again' };
-    return { form: kind === 'breakdown' ? 'breakdown' : 'dash' };
-  });
-}
-
-/** Of each in-between the drawing that it follows in its passage. */
-function predecessors(level: SolvedLevel): Map<string, string> {
-  const before = new Map<string, string>();
-  for (const { from, drawings } of level.passages)
-    drawings.forEach((drawing, i) => {
-      before.set(drawing, drawings[i - 1] ?? from);
-    });
-  return before;
-}
-
-/** What is held on a frame where nothing begins, as it is written after a break (without its square brackets). */
-export function heldText(signs: readonly (KeySign | null)[], frame: number): string {
-  const sign = signs.slice(0, frame).findLast((one) => one !== null);
-  if (!sign) return '';
-  switch (sign.form) {
-    case 'dash':
-      return '–';
-    case 'again':
-      return '○';
-    case 'breakdown':
-      return '(–)';
-    case 'reused breakdown':
-      return '(○)';
-    case 'empty':
-      return '×';
-    default:
-      return sign.text;
-  }
 }

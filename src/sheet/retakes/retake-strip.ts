@@ -7,18 +7,9 @@ import { rowName } from '../../shot/time-notation.js';
 import type { SolvedLevel, SolvedShot } from '../../solve/solved-shot.js';
 import { wordsOf } from '../../words/words.js';
 import { BAR, barMark } from '../change-bars.js';
+import { heldText, type KeySign, keySigns } from '../column-entries.js';
 import type { Mark } from '../display-list.js';
-import {
-  HOLD,
-  HOLD_GAP,
-  heldText,
-  inBrackets,
-  type KeySign,
-  keySigns,
-  numberSize,
-  type SignPaper,
-  signMarks,
-} from '../drawing-columns.js';
+import { HOLD, HOLD_GAP, inBrackets, numberSize, type SignPaper, signMarks } from '../drawing-columns.js';
 import { type Box, black, line, pale, polyline, textAt } from '../mark-builders.js';
 import type { BarPlace, PageLook } from '../page-look.js';
 import { cameraTexts, noteTexts, type RowTexts, speechTexts } from '../row-texts.js';

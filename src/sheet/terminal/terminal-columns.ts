@@ -6,7 +6,7 @@ import type { SolvedCycle, SolvedLevel, SolvedShot } from '../../solve/solved-sh
 import { POINTS_A_ROW } from '../../sound/track-sound.js';
 import type { SheetWords } from '../../words/sheet-words.js';
 import { type CameraItem, type CameraPlan, saidOn } from '../camera/camera-plan.js';
-import { type KeySign, keySigns } from '../drawing-columns.js';
+import { type KeySign, keySigns } from '../column-entries.js';
 import { speakerOf, speechOf, wholeText, wordStretches } from '../speech/speech-lanes.js';
 
 /** The frames that have a row, rising; each row tells what is seen on that very frame. */
