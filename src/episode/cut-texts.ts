@@ -11,7 +11,7 @@ import type { Job } from './find-cuts.js';
 import { readText } from './read-text.js';
 import { type StoryCut, type StoryOrder, storyOf } from './story.js';
 import { trackInReach } from './track-file.js';
-import { isInReach, mentions, plainNumber, plainReuses, scan, usesIn } from './used-files.js';
+import { isInReach, lendersIn, mentions, plainNumber, scan, usesIn } from './used-files.js';
 
 export interface CutTexts {
   /** Equal where text, used files, settings, artists, and what other cuts have to do with it are equal; not of any path or time. */
@@ -36,9 +36,11 @@ interface UsedTexts {
   /** By their ways from the folder of the cut, in the order of use; null: there is none to be had. */
   readonly texts: ReadonlyMap<string, string | null>;
   readonly hash: string;
+  /** Numbers of the cuts that they may reuse levels of. */
+  readonly lenders: readonly string[];
 }
 
-const NOTHING: UsedTexts = { texts: new Map(), hash: '' };
+const NOTHING: UsedTexts = { texts: new Map(), hash: '', lenders: [] };
 
 /** The texts of a cut; null where only compiling it tells, as for a cut whose number is written in an unusual way. Never throws. */
 export function textsOf(host: Host, job: Job, cache: EpisodeCache): CutTexts | null {
@@ -76,7 +78,7 @@ export class EpisodeTexts {
     const text = cut ? cut.text : fileText(this.host, path, name);
     const number = text === null ? null : plainNumber(text);
     if (text === null || number === null) return null;
-    const used = this.usedBy(path, text);
+    const used = this.usedBy(path, cut?.uses ?? usesIn(text));
     const recording = this.recordingOf(path, text);
     if (recording === null) return null;
     const parts = [
@@ -119,7 +121,7 @@ export class EpisodeTexts {
     const take = (one: string, itsText: string | null): void => {
       found.add(one);
       if (itsText === null) return;
-      for (const way of this.usedBy(one, itsText).texts.keys()) found.add(resolve(dirname(one), way));
+      for (const way of this.usedBy(one, usesIn(itsText)).texts.keys()) found.add(resolve(dirname(one), way));
     };
     take(path, text);
     const recording = text === null ? null : this.recording(path, text);
@@ -133,8 +135,7 @@ export class EpisodeTexts {
     return [...found];
   }
 
-  private usedBy(path: string, text: string): UsedTexts {
-    const uses = usesIn(text);
+  private usedBy(path: string, uses: readonly string[]): UsedTexts {
     if (uses.length === 0) return NOTHING;
     const folder = dirname(path);
     const id = JSON.stringify([folder, uses]);
@@ -159,7 +160,8 @@ export class EpisodeTexts {
       }
     };
     follow(folder, '', uses);
-    return { texts, hash: hashOf([...texts.values()].map((text) => text ?? '\0')) };
+    const all = [...texts.values()].map((text) => text ?? '\0');
+    return { texts, hash: hashOf(all), lenders: all.flatMap(lendersIn) };
   }
 
   /** The cuts that a cut borrows levels from, lends levels to, and so on from cut to cut. */
@@ -172,25 +174,18 @@ export class EpisodeTexts {
     const groups = new Groups();
     const members = story.cuts().map((cut) => ({ cut, key: cutKey(cut.number) || `\0${cut.path}` }));
     for (const { cut, key } of members) {
-      for (const lender of this.lenders(cut)) groups.join(key, cutKey(lender));
+      const used = this.usedBy(cut.path, cut.uses);
+      for (const lender of [...cut.lenders, ...used.lenders]) groups.join(key, cutKey(lender));
     }
     if (groups.empty) return new Map();
     const byRoot = new Map<string, StoryCut[]>(groups.keys().map((key) => [groups.rootOf(key), []]));
     for (const { cut, key } of members) if (groups.has(key)) byRoot.get(groups.rootOf(key))!.push(cut);
     const found = new Map<string, Group>();
     for (const [root, cuts] of byRoot) {
-      const texts = cuts.flatMap(({ path, text }) => [text ?? '\0', this.usedBy(path, text ?? '').hash]);
+      const texts = cuts.flatMap(({ path, text, uses }) => [text ?? '\0', this.usedBy(path, uses).hash]);
       found.set(root, { cuts, hash: hashOf(texts) });
     }
     return new Map(groups.keys().map((key) => [key, found.get(groups.rootOf(key))!]));
-  }
-
-  /** Numbers of the cuts that a cut may reuse levels of. */
-  private lenders(cut: StoryCut): string[] {
-    const { text, path } = cut;
-    if (text === null) return [];
-    const used = [...this.usedBy(path, text).texts.values()];
-    return [text, ...used].flatMap((one) => (one !== null && mentions(one, 'reuse') ? lendersIn(one) : []));
   }
 }
 
@@ -224,12 +219,6 @@ function beside(story: StoryOrder, path: string, number: string, own: string): s
     const text = cut?.text ?? '\0';
     return [cut?.number ?? '\0', mentions(text, 'overlap') ? text : ''];
   });
-}
-
-function lendersIn(text: string): readonly string[] {
-  const plain = plainReuses(text);
-  if (plain !== null) return plain;
-  return scan('', text).statements.flatMap((one) => (one.kind === 'level' && one.reuse ? one.reuse.cut : []));
 }
 
 const PLAIN_USE = /^use[ \t]*"([ !#-[\]-~]+)"[ \t]*(?:#[^\n\r]*)?$/;

@@ -9,7 +9,7 @@ import { mostRows } from '../sheet/sheet-geometry.js';
 import { CONVENTIONAL, defaults, FRAMES_A_FOOT, type Settings } from '../shot/settings.js';
 import type { SolvedLevel } from '../solve/solved-shot.js';
 import type { EpisodeTexts } from './cut-texts.js';
-import type { StoryOrder } from './story.js';
+import type { StoryCut, StoryOrder } from './story.js';
 
 /** A piece of the manifest's text with its place. */
 export interface Written {
@@ -114,6 +114,9 @@ export interface EpisodeCache {
   readonly levels: Map<string, BorrowedLevel>;
   /** What a cut hangs on, by episode. */
   readonly texts: Map<Episode, EpisodeTexts>;
+  /** Cuts of the stories, by path: of this run, and of the one before, where a text that is the same need not be looked at again. */
+  readonly cuts: Map<string, StoryCut>;
+  readonly earlierCuts: ReadonlyMap<string, StoryCut>;
 }
 
 /** A level of another cut, with the text that it came from; or why there is none, and whether levels that reuse each other are why. */
@@ -121,8 +124,17 @@ export type BorrowedLevel =
   | { readonly level: SolvedLevel; readonly digest: () => string }
   | { readonly reason: NotLent; readonly round?: boolean };
 
-export function newEpisodeCache(): EpisodeCache {
-  return { files: new Map(), reach: new Map(), stories: new Map(), levels: new Map(), texts: new Map() };
+/** `earlier`: of a run over the same files, some of which may have changed. */
+export function newEpisodeCache(earlier?: Pick<EpisodeCache, 'cuts'>): EpisodeCache {
+  return {
+    files: new Map(),
+    reach: new Map(),
+    stories: new Map(),
+    levels: new Map(),
+    texts: new Map(),
+    cuts: new Map(),
+    earlierCuts: earlier?.cuts ?? new Map(),
+  };
 }
 
 /**

@@ -14,7 +14,7 @@ import { cutKey, cutNumberOf, type Episode, type EpisodeCache } from './episode.
 import { filesOf, leadsOut } from './file-patterns.js';
 import { lies } from './find-cuts.js';
 import { readText } from './read-text.js';
-import { findUses, mentions, plainNumber, scan, usesIn } from './used-files.js';
+import { findUses, lendersIn, mentions, plainNumber, scan, usesIn } from './used-files.js';
 
 /** A level that takes its drawings from another cut. */
 export interface Borrowed {
@@ -42,13 +42,19 @@ export interface StoryCut {
   readonly number: string;
   /** Null where the file cannot be read. */
   readonly text: string | null;
-  /** The statements that concern other cuts; read when they are asked for. */
+  /** The statements that concern other cuts; read when they are asked for, like all that follows. */
   readonly tree: Tree;
+  /** Its own statements that may be a `use`, as they stand there. */
+  readonly uses: readonly string[];
+  /** Numbers of the cuts that its own text may reuse levels of. */
+  readonly lenders: readonly string[];
 }
 
 /** A cut of the story, as its text has it. */
 function storyCut(path: string, name: string, text: string | null, number?: string): StoryCut {
   let tree: Tree | null = null;
+  let uses: readonly string[] | null = null;
+  let lenders: readonly string[] | null = null;
   const read = (): Tree => {
     tree ??= scan(name, text ?? '');
     return tree;
@@ -60,6 +66,14 @@ function storyCut(path: string, name: string, text: string | null, number?: stri
     text,
     get tree() {
       return read();
+    },
+    get uses() {
+      uses ??= usesIn(text ?? '');
+      return uses;
+    },
+    get lenders() {
+      lenders ??= lendersIn(text ?? '');
+      return lenders;
     },
   };
 }
@@ -193,11 +207,19 @@ export class StoryOrder {
 
   /** Null for a file that holds no cut. */
   private look(path: string): StoryCut | null {
+    const cut = this.read(path);
+    if (cut) this.cache.cuts.set(path, cut);
+    return cut;
+  }
+
+  private read(path: string): StoryCut | null {
     const { host, folder } = this;
     const name = join(dirname(this.episode.file!), path.slice(folder.length).replace(/^\//, ''));
     if (!lies(host.real(path), this.root)) return null;
     const { text, ok } = readText(host, path, name);
     if (!ok) return host.kind(path) === 'file' ? storyCut(path, name, null, '') : null;
+    const earlier = this.cache.earlierCuts.get(path);
+    if (earlier?.text === text && earlier.name === name) return earlier;
     const plain = plainNumber(text);
     if (plain !== null) return storyCut(path, name, text, plain);
     const cut = storyCut(path, name, text);
@@ -225,9 +247,8 @@ export class StoryOrder {
 
   /** Whether a file that the cut uses says that a level reuses another. Cuts of a folder that use the same are asked once. */
   private usesLending(cut: StoryCut): boolean {
-    const lines = usesIn(cut.text!);
-    if (lines.length === 0) return false;
-    const id = JSON.stringify([dirname(cut.path), lines]);
+    if (cut.uses.length === 0) return false;
+    const id = JSON.stringify([dirname(cut.path), cut.uses]);
     const known =
       this.lending.get(id) ??
       findUses(this.host, cut.path, cut.tree, this.folder, this.cache).trees.some(({ statements }) =>

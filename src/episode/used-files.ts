@@ -161,6 +161,14 @@ export function plainReuses(typed: string): string[] | null {
   return WIDE.test(typed) || typed.split('reuse').length - 1 !== plain.length ? null : plain;
 }
 
+/** Numbers of the cuts that a text may reuse levels of. */
+export function lendersIn(text: string): readonly string[] {
+  if (!mentions(text, 'reuse')) return [];
+  const plain = plainReuses(text);
+  if (plain !== null) return plain;
+  return scan('', text).statements.flatMap((one) => (one.kind === 'level' && one.reuse ? one.reuse.cut : []));
+}
+
 const ASCII = /^[\t\n\r -~]*$/;
 const BEGINS_WITH_USE = /(?:^|[\n\r])use/;
 /** A `use` on the first line, which the next line does not continue. */

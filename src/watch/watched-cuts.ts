@@ -60,7 +60,7 @@ export class WatchedCuts {
 
   /** Something has changed: what was read before counts no more. */
   refresh(): void {
-    this.cache = newEpisodeCache();
+    this.cache = newEpisodeCache(this.cache);
     this.whole = null;
   }
 

@@ -1,4 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { compile } from '../../src/episode/compile-cut.js';
+import { textsOf } from '../../src/episode/cut-texts.js';
+import { newEpisodeCache } from '../../src/episode/episode.js';
 import { findCuts, type Job } from '../../src/episode/find-cuts.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 import type { Change } from '../../src/watch/file-changes.js';
@@ -94,4 +98,48 @@ test('the keys of problems are equal where the same is wrong', async () => {
   expect(cuts.compile(job('1.cut')).known.problemKeys).toBe(first);
   set(host, '1.cut', broken.replace('1:3', '1:4'));
   expect(cuts.compile(job('1.cut')).known.problemKeys).not.toBe(first);
+});
+
+test('after any saves each cut is what a fresh look makes of it', async () => {
+  const LINES = [
+    'A: 1--2..',
+    'A: 1---2..',
+    'use "house.txt"\nA: walk..',
+    'use "house.txt"\nC: 1..\nA: 1..',
+    'level A reuse 1/A\nA: 1..',
+    'level A reuse 3/A\nA: 1..',
+    'overlap out 12\nA: 1..',
+    'overlap in 12\nA: 1..',
+    'A: 1--',
+    'A 1',
+  ];
+  const HOUSES = ['phrase walk = 1--2--\n', 'phrase walk = 1-2-\n', 'phrase walk = 1\nlevel C reuse 2/A\n'];
+  const text = fc.tuple(fc.integer({ min: 1, max: 4 }), fc.constantFrom(...LINES)).map((own) => cut(...own));
+  const save = fc.oneof(
+    { weight: 4, arbitrary: fc.tuple(fc.constantFrom('1.cut', '2.cut', '3.cut'), text) },
+    { weight: 1, arbitrary: fc.tuple(fc.constant('house.txt'), fc.constantFrom(...HOUSES)) },
+  );
+  await fc.assert(
+    fc.asyncProperty(fc.array(save, { minLength: 1, maxLength: 8 }), async (saves) => {
+      const { host, cuts, job } = await watched();
+      for (const [name, typed] of saves) {
+        set(host, name, typed);
+        cuts.refresh();
+        for (const each of ['1.cut', '2.cut', '3.cut'].map(job)) {
+          const { compiled, known } = cuts.compile(each);
+          const cache = newEpisodeCache();
+          const fresh = compile(host, each.path, each.episode, { name: each.name, cache });
+          const all = ({ diagnostics, digest, surroundings }: typeof fresh) => ({
+            diagnostics,
+            digest,
+            surroundings,
+          });
+          expect(all(compiled)).toEqual(all(fresh));
+          const texts = textsOf(host, each, cache);
+          if (texts) expect(known.around).toBe(texts.hash);
+        }
+      }
+    }),
+    { numRuns: 12 },
+  );
 });
