@@ -87,6 +87,7 @@ function westernSign(exposure: Exposure): KeySign {
 
 function japaneseSigns(level: SolvedLevel, begins: (frame: number) => boolean): (KeySign | null)[] {
   const before = predecessors(level);
+  /** The frame on which a drawing appeared last. */
   const seen = new Map<string, number>();
   const reused = new Set(level.drawings.filter((one) => one.reused).map((one) => one.drawing));
   /** The drawing that the next in-between has to follow to stand in its turn. */
@@ -98,16 +99,16 @@ function japaneseSigns(level: SolvedLevel, begins: (frame: number) => boolean): 
       last = null;
       return { form: 'empty' };
     }
-    const first = seen.get(drawing);
-    if (first === undefined) seen.set(drawing, frame);
+    const earlier = seen.get(drawing) ?? 0;
+    seen.set(drawing, frame);
     if (kind === 'key') {
       last = drawing;
       return { form: 'key', text: drawing };
     }
-    const inTurn = last !== null && before.get(drawing) === last;
-    const onTheWayBack =
-      first !== undefined &&
-      level.cycles.some((cycle) => cycle.bounce && cycle.firstFrame <= first && frame <= cycle.lastFrame);
+    const inTurn = before.get(drawing) === last;
+    const onTheWayBack = level.cycles.some(
+      ({ bounce, firstFrame, lastFrame }) => bounce && firstFrame <= earlier && frame <= lastFrame,
+    );
     if (!inTurn && !onTheWayBack) return { form: 'named', text: drawing };
     last = drawing;
     if (exposure.again || onTheWayBack) return { form: 'again' };

@@ -1,19 +1,14 @@
-/**
- * Draws the key and cel columns: what the key animator decided, with brackets beside cycles (how often they are played, or that they
- * run on); and the finished number on each row where it changes.
- */
+/** Draws the key and cel columns: what the key animator decided; and the finished number on each row where it changes. */
 
-import { rowName } from '../shot/time-notation.js';
-import type { SolvedCycle, SolvedLevel } from '../solve/solved-shot.js';
+import type { SolvedLevel } from '../solve/solved-shot.js';
 import { type BlockColumn, besideGutter } from './block-columns.js';
 import { type Hold, heldText, type KeySign } from './column-entries.js';
 import type { Mark } from './display-list.js';
-import { holdWords } from './hold-words.js';
-import { black, line, polygon, textAt } from './mark-builders.js';
+import { cycleMarks, holdWords } from './key-lanes.js';
+import { black, line, textAt } from './mark-builders.js';
 import type { SheetGeometry } from './sheet-geometry.js';
 import { type BlockFrames, type PageSide, type SheetPlan, topOf } from './sheet-plan.js';
 import { type FittedText, fitLine, NARROWEST_SQUEEZE, ringed } from './text-fitting.js';
-import { setDownwards } from './vertical-text.js';
 
 export function keyMarks(side: PageSide, run: BlockFrames): Mark[] {
   return side.levels.flatMap((level, i) => {
@@ -186,78 +181,8 @@ export function levelRoom({ levels, entries, metrics }: SheetPlan, leastTextMm: 
   return levels.reduce((most, level) => {
     const texts = new Set<string>(level.exposures.map(({ cel }) => (cel === null ? '×' : String(cel))));
     for (const sign of entries.get(level)!.signs) if (sign && 'text' in sign) texts.add(sign.text);
-    const longest = [...texts].reduce((so, text) => Math.max(so, text.length), 0);
-    // Figures are all of one width; what is held stands in brackets, which take more room than a ring does.
-    const numbers = [...texts]
-      .filter((text) => text.length >= longest - 1)
-      .map((text) => room(`[${text}]`, 'bold'));
+    // What is held stands in brackets, which take more room than a ring does.
+    const numbers = [...texts].map((text) => room(`[${text}]`, 'bold'));
     return Math.max(most, ...numbers, Math.min(WIDEST_NAME, room(level.name, 'bold')));
   }, 0);
-}
-
-const BRACKET = black(0.2);
-const TICK = 0.55;
-
-/** Room that the brackets of a level take beside its numbers, mm: one lane a depth. */
-export function bracketRoom(levels: readonly SolvedLevel[], leastTextMm: number): number {
-  const depths = levels.flatMap((level) => level.cycles.map((cycle) => cycle.depth + 1));
-  return Math.max(0, ...depths) * laneMm(leastTextMm);
-}
-
-const laneMm = (leastTextMm: number): number => leastTextMm * 1.15;
-
-export function cycleMarks(
-  side: PageSide,
-  run: BlockFrames,
-  level: SolvedLevel,
-  column: BlockColumn,
-): Mark[] {
-  return level.cycles.flatMap((cycle) => bracket(side, run, level, cycle, column));
-}
-
-function bracket(
-  side: PageSide,
-  run: BlockFrames,
-  level: SolvedLevel,
-  cycle: SolvedCycle,
-  column: BlockColumn,
-): Mark[] {
-  const from = Math.max(cycle.firstFrame, run.first);
-  const to = Math.min(cycle.lastFrame, run.last);
-  if (from > to) return [];
-  const { leastTextMm, rowMm } = side.geometry;
-  const lane = laneMm(leastTextMm);
-  const x = column.x + column.width - (cycle.depth + 1) * lane + 0.1;
-  const gap = rowMm * 0.08;
-  const feet = side.plan.convention === 'west';
-  const top = topOf(side, run, from) + gap;
-  const bottom = topOf(side, run, to + 1) - gap;
-  const marks = [line(x, top, x, bottom, BRACKET)];
-  if (from === cycle.firstFrame) marks.push(line(x - TICK, top, x, top, BRACKET));
-  if (to === cycle.lastFrame) {
-    if (cycle.times === null)
-      marks.push(
-        polygon(
-          [
-            [x - 0.6, bottom - 1.3],
-            [x + 0.6, bottom - 1.3],
-            [x, bottom],
-          ],
-          'black',
-        ),
-      );
-    else marks.push(line(x - TICK, bottom, x, bottom, BRACKET));
-  }
-  const text = cycle.times === null ? side.plan.words.runsOn : side.plan.words.passes(cycle.times);
-  // At the head of the bracket, and again after a break where there is room; a short one's word goes on beside the next rows.
-  const begins = from === cycle.firstFrame;
-  const free = topOf(side, run, run.last + 1) - gap - top - 0.4;
-  const room = begins ? Math.min(free, Math.max(bottom - top - 0.4, 3 * rowMm)) : bottom - top - 0.4;
-  const strip = { x: x + 0.12, width: lane - 0.2, top: top + 0.3, room };
-  const size = { most: leastTextMm, least: leastTextMm, weight: 'regular' } as const;
-  const word = setDownwards(text, strip, size, side.plan.metrics);
-  if (word.fits) marks.push(...word.marks);
-  else if (begins)
-    side.plan.leftOver.add(`${level.name} ${rowName(from, side.geometry.unit, feet)}: ${text}`);
-  return marks;
 }

@@ -2,7 +2,7 @@
 
 import type { SolvedLevel } from '../solve/solved-shot.js';
 import { mostCameraLanes, mostLevels, type WantedColumns } from './block-columns.js';
-import { bracketRoom } from './drawing-columns.js';
+import { bracketRoom } from './key-lanes.js';
 
 export interface LevelsOfSide {
   readonly levels: readonly SolvedLevel[];

@@ -54,14 +54,14 @@ function japanese(level: SolvedLevel, begins: readonly boolean[]): Cell[] {
     passage.drawings.forEach((drawing, i) => {
       before.set(drawing, i === 0 ? passage.from : passage.drawings[i - 1]!);
     });
-  const firstSeen = new Map<string, number>();
+  const lastSeen = new Map<string, number>();
   let turn: string | null = null;
   let sign: Cell = '';
   return level.exposures.map((exposure, i) => {
     const { drawing, kind, frame } = exposure;
     if (!begins[i]) return sign;
-    const seen = drawing === null ? undefined : firstSeen.get(drawing);
-    if (drawing !== null && seen === undefined) firstSeen.set(drawing, frame);
+    const seen = drawing === null ? undefined : lastSeen.get(drawing);
+    if (drawing !== null) lastSeen.set(drawing, frame);
     const inTurn = drawing !== null && turn !== null && before.get(drawing) === turn;
     const wayBack =
       seen !== undefined &&

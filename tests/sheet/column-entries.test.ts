@@ -83,6 +83,17 @@ it('remembers over a break what is held', () => {
   expect([2, 4, 6, 10, 14].map((frame) => heldText(all, frame))).toEqual(['1', '–', '(–)', '2', '×']);
 });
 
+it('an in-between that was drawn before there and back is an open ring on each way back as well', () => {
+  expect(signs('1-2 3 (1-2)<>*2 4..', 30)).toBe('O1 - O2 O3 O1 - O2 o O1 o O2 o O4');
+  // 2.1 is drawn here, 1.1 was drawn before.
+  expect(signs('1-2:4 (1-2-3)<>*2 4..', 42)).toBe('O1 - O2 O1 - O2 - O3 o O2 o O1 o O2 o O3 o O2 o O4');
+  expect(signs('((1-2)<>*2 3)*2 4..', 38)).toBe('O1 - O2 o O1 o O2 o O3 O1 o O2 o O1 o O2 o O3 O4');
+});
+
+it('an in-between behind an empty level has its name, as nothing tells which one it is', () => {
+  expect(signs('1-2 x:2 1.1 2..', 14)).toBe('O1 - O2 x n1.1 O2');
+});
+
 it('an in-between is on its way back only within its own there and back', () => {
   expect(signs('(1-2)<>*2 3 1.1..', 24)).toBe('O1 - O2 o O1 o O2 o O3 n1.1');
   expect(signs('(1-2 1.1 2)..', 20)).toBe('O1 - O2 n1.1 O2 O1 o O2 n1.1 O2');

@@ -3,10 +3,12 @@
 import { describe, expect, it } from 'vitest';
 import { columnEntries, type KeySign } from '../../src/sheet/column-entries.js';
 import type { Mark } from '../../src/sheet/display-list.js';
-import { bracketRoom, inBrackets, levelRoom, signMarks } from '../../src/sheet/drawing-columns.js';
+import { inBrackets, levelRoom, signMarks } from '../../src/sheet/drawing-columns.js';
+import { bracketRoom } from '../../src/sheet/key-lanes.js';
 import { NARROWEST_SQUEEZE } from '../../src/sheet/text-fitting.js';
 import type { Convention } from '../../src/shot/settings.js';
 import { testFonts } from '../fonts.js';
+import { type ColumnGiven, drawnColumns } from './key-column.js';
 import { type Line, laid, linesOf, said, solvedCut, type Text, textsOf } from './laid.js';
 
 it('draws a stroke under a breakdown, inside its row', () => {
@@ -179,6 +181,8 @@ describe('a sign', () => {
       ] as const) {
         const [inside, left, right] = marks({ form }, rowMm, width) as [Mark, Text, Text];
         expect([left.text, right.text, left.y]).toEqual(['(', ')', right.y]);
+        // Two thirds of a row high, as far as that is no smaller than the smallest print.
+        expect(left.sizeMm).toBeCloseTo({ 3: 1.98, 5: width === 3 ? 1.86 : 2.6 }[rowMm], 9);
         expect(left.x + right.x).toBeCloseTo(20, 9);
         const half = right.x - 10;
         expect(half).toBeGreaterThan(0.7);
@@ -235,9 +239,13 @@ describe('a sign', () => {
   });
 
   it('for a breakdown in the west has a stroke under its number, as wide as that and a little more', () => {
-    for (const rowMm of [3, 5]) {
-      const [number, under] = marks({ form: 'underlined', text: '12' }, rowMm) as [Text, Line];
-      const half = (metrics.width('12', number.sizeMm, 'regular') * (number.squeeze ?? 1)) / 2;
+    for (const [text, rowMm, width] of [
+      ['12', 3, 6],
+      ['12', 5, 6],
+      ['1234', 3, 3],
+    ] as const) {
+      const [number, under] = marks({ form: 'underlined', text }, rowMm, width) as [Text, Line];
+      const half = (metrics.width(text, number.sizeMm, 'regular') * (number.squeeze ?? 1)) / 2;
       expect([under.x1, under.x2]).toEqual([
         expect.closeTo(10 - half - 0.15, 9),
         expect.closeTo(10 + half + 0.15, 9),
@@ -254,6 +262,37 @@ describe('a sign', () => {
     expect(metrics.width('[123]', held.sizeMm, 'regular') * (held.squeeze ?? 1)).toBeLessThanOrEqual(
       5.5 + 1e-9,
     );
+  });
+});
+
+it('a ring is ruled thinner in a low row', () => {
+  const ringIn = (rowMm: number) => {
+    const paper = { geometry: { rowMm, leastTextMm: 1.5 }, plan: { metrics: testFonts().metrics } };
+    const [ring] = signMarks(paper, { form: 'key', text: '1' }, 10, 20, 6);
+    return (ring as Extract<Mark, { kind: 'circle' }>).stroke!.widthMm;
+  };
+  expect(ringIn(5)).toBe(0.25);
+  expect(ringIn(2.5)).toBeCloseTo(0.2, 9);
+});
+
+describe('a finished number', () => {
+  const cels = (items: string, given: ColumnGiven = {}) => drawnColumns(`time 24\nA: ${items}`, given).blocks;
+
+  it('stands in the middle of its column and row, a quarter of a millimetre from its edges at the least', () => {
+    const [block] = cels('1---------2..', { numbersMm: 2.4 });
+    const ten = textsOf(block!.cels).find(({ text }) => text === '10')!;
+    expect(ten).toMatchObject({ x: 1.2, anchor: 'middle' });
+    // Two figures of half an em.
+    expect(ten.sizeMm * ten.squeeze!).toBeCloseTo(1.9, 9);
+    expect(ten.y - 0.37 * ten.sizeMm).toBeCloseTo(18 * 4 + 2, 9);
+  });
+
+  it('is repeated in brackets at the head of a block, with its hold ruled on from there', () => {
+    const [, second] = cels('1:4 2..', { rows: 12 });
+    expect(textsOf(second!.cels).map(({ text }) => text)).toEqual(['[2]']);
+    expect(linesOf(second!.cels).map(({ x1, y1, y2 }) => [x1, y1, y2])).toEqual([
+      [4, 4, expect.closeTo(47.28, 9)],
+    ]);
   });
 });
 
@@ -302,6 +341,8 @@ it('the stroke under a breakdown lies a third of a millimetre below its figures,
     return under.y1 - number.y;
   };
   expect(below(5)).toBeCloseTo(0.35, 9);
-  expect(below(2)).toBeGreaterThanOrEqual(0.22);
-  expect(below(2)).toBeLessThan(0.3);
+  // 0.42 of the row below its middle; the baseline is 0.37 em of 1.5 mm below it.
+  expect(below(2)).toBeCloseTo(0.84 - 0.555, 9);
+  // Never nearer than this.
+  expect(below(1.7)).toBeCloseTo(0.22, 9);
 });
