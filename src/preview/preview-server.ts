@@ -4,7 +4,7 @@ import { randomBytes, timingSafeEqual } from 'node:crypto';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { EpisodePlay } from './play-data.js';
-import { PreviewStore } from './preview-store.js';
+import { type CutAnswer, type CutSummary, PreviewStore } from './preview-store.js';
 import type { ServedFile, ShownCut } from './shown-cut.js';
 
 export interface Preview {
@@ -20,8 +20,8 @@ export interface Preview {
 }
 
 const LOOPBACK = '127.0.0.1';
-/** Pages that listen at the same time. */
-const MOST_LISTENERS = 32;
+/** Pages that follow the events at the same time. */
+const MOST_FOLLOWERS = 32;
 /** A line now and then, ms, so that nobody between takes a quiet connection for a dead one. */
 const KEEP_ALIVE = 15_000;
 
@@ -37,6 +37,15 @@ export interface ShippedFiles {
   page(name: PageFile): Uint8Array;
 }
 
+/** A page of the live view that follows the events. */
+interface Follower {
+  readonly response: ServerResponse;
+  /** As it calls itself when it asks for a cut; '': it never says. */
+  readonly name: string;
+  /** The cut that it has asked for last, with the keys of the pages that it has of it or is about to ask for; null: none yet. */
+  shows: { readonly id: string; readonly keys: ReadonlySet<string> } | null;
+}
+
 /** Rejects where the port is not to be had. */
 export function openPreview(port: number, shipped: ShippedFiles): Promise<Preview> {
   const server = new PreviewServer(shipped);
@@ -47,7 +56,7 @@ class PreviewServer {
   private readonly store = new PreviewStore();
   private readonly token = newToken();
   private readonly assets: ReadonlyMap<string, Asset>;
-  private readonly listeners = new Set<ServerResponse>();
+  private readonly followers = new Set<Follower>();
   private readonly beat = setInterval(() => this.toAll(':\n\n'), KEEP_ALIVE);
   private port = 0;
   private episodeOf: (id: string) => EpisodePlay | null = () => null;
@@ -84,7 +93,7 @@ class PreviewServer {
           put: (cut) => {
             const { fresh, summary } = this.store.put(cut);
             if (fresh) this.event('cuts', this.store.summaries());
-            else this.event('cut', summary);
+            else this.renew(summary);
           },
           list: (ids) => {
             this.store.list(ids);
@@ -101,7 +110,7 @@ class PreviewServer {
 
   private close(): Promise<void> {
     clearInterval(this.beat);
-    for (const listener of this.listeners) listener.end();
+    for (const { response } of this.followers) response.end();
     return new Promise((resolve) => {
       this.server.close(() => resolve());
       this.server.closeAllConnections();
@@ -121,9 +130,11 @@ class PreviewServer {
     if (more.length > 0) return plainly(response, 404);
     switch (kind) {
       case 'events':
-        return id === '' ? this.follow(request, response) : plainly(response, 404);
+        return id === ''
+          ? this.follow(request, response, query.get('follower') ?? '')
+          : plainly(response, 404);
       case 'cut':
-        return give(response, JSON_TYPE, key === '' ? this.store.cut(id) : null);
+        return key === '' ? this.cut(response, id, query.get('follower') ?? '') : plainly(response, 404);
       case 'page':
         return give(response, 'image/svg+xml', this.store.page(id, key));
       case 'play':
@@ -182,15 +193,44 @@ class PreviewServer {
     return give(response, JSON_TYPE, JSON.stringify(lit));
   }
 
-  private follow(request: IncomingMessage, response: ServerResponse): void {
-    if (this.listeners.size >= MOST_LISTENERS) {
+  private cut(response: ServerResponse, id: string, name: string): void {
+    const answer = this.store.cut(id);
+    for (const follower of this.followers)
+      if (name !== '' && follower.name === name) follower.shows = shownBy(answer);
+    give(response, JSON_TYPE, answer && JSON.stringify(answer));
+  }
+
+  /**
+   * A cut is another one now. Who shows it gets all that is new of it at once, before the program goes on to other work; all others
+   * hear of it.
+   */
+  private renew(summary: CutSummary): void {
+    for (const follower of this.followers) {
+      const { response, shows } = follower;
+      // Who has not yet read what was sent before asks for it later, however often it is saved until then.
+      const answer =
+        shows?.id === summary.id && !response.writableNeedDrain ? this.store.cut(summary.id) : null;
+      if (!answer) {
+        response.write(eventText('cut', summary));
+        continue;
+      }
+      const fresh = answer.pages.filter(({ key }) => !shows!.keys.has(key));
+      const drawings = Object.fromEntries(fresh.map(({ key }) => [key, this.store.page(answer.id, key)]));
+      follower.shows = shownBy(answer);
+      response.write(eventText('shown', { ...answer, drawings }));
+    }
+  }
+
+  private follow(request: IncomingMessage, response: ServerResponse, name: string): void {
+    if (this.followers.size >= MOST_FOLLOWERS) {
       plainly(response, 503);
       return;
     }
     response.writeHead(200, { ...HEADERS, 'Content-Type': 'text/event-stream; charset=utf-8' });
     response.write(`retry: 1000\n${eventText('cuts', this.store.summaries())}`);
-    this.listeners.add(response);
-    request.once('close', () => this.listeners.delete(response));
+    const follower: Follower = { response, name, shows: null };
+    this.followers.add(follower);
+    request.once('close', () => this.followers.delete(follower));
   }
 
   private event(name: string, data: unknown): void {
@@ -198,8 +238,12 @@ class PreviewServer {
   }
 
   private toAll(text: string): void {
-    for (const listener of this.listeners) listener.write(text);
+    for (const { response } of this.followers) response.write(text);
   }
+}
+
+function shownBy(answer: CutAnswer | null): Follower['shows'] {
+  return answer && { id: answer.id, keys: new Set(answer.pages.map(({ key }) => key)) };
 }
 
 function eventText(name: string, data: unknown): string {

@@ -18,6 +18,21 @@ export interface CutSummary {
   readonly version: number;
 }
 
+/** A cut as a browser shows it, but for the drawings of its pages. */
+export interface CutAnswer extends Omit<CutSummary, 'problems'> {
+  readonly stamp: string;
+  readonly problems: ShownCut['problems'];
+  readonly pages: readonly {
+    readonly key: string;
+    readonly label: string;
+    readonly part: string;
+    /** Both in mm. */
+    readonly width: number;
+    readonly height: number;
+    readonly columns: ReturnType<typeof pageColumns>;
+  }[];
+}
+
 /** Rows to be shown, cut by cut. */
 export interface LitRows {
   readonly line: number;
@@ -51,8 +66,8 @@ export class PreviewStore {
     });
   }
 
-  /** A cut with its pages and problems; null: there is no such cut. */
-  cut(id: string): string | null {
+  /** A cut with its pages and problems, as plain data; null: there is no such cut. */
+  cut(id: string): CutAnswer | null {
     const known = this.cuts.get(id);
     if (!known) return null;
     const { cut, version } = known;
@@ -64,12 +79,7 @@ export class PreviewStore {
       height: page.heightMm,
       columns: pageColumns(page),
     }));
-    return JSON.stringify({
-      ...summary(cut, version),
-      stamp: cut.stamp,
-      problems: cut.problems,
-      pages,
-    });
+    return { ...summary(cut, version), stamp: cut.stamp, problems: cut.problems, pages };
   }
 
   /** A page as SVG; null: there is none of that key any more. */

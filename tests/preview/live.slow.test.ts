@@ -54,11 +54,12 @@ describe.skipIf(CHROMIUM === null)('the live view', () => {
   /** Puts a sign on every page as it stands, and later tells which have been exchanged. */
   const sign = () =>
     page.evaluate(() => {
-      for (const svg of document.querySelectorAll('#pages svg')) svg.setAttribute('data-signed', '');
+      for (const one of document.querySelectorAll('#pages figure'))
+        one.setAttribute('data-signed', one.dataset.key!);
     });
   const exchanged = () =>
     page.evaluate(() =>
-      [...document.querySelectorAll('#pages svg')].map((svg) => !svg.hasAttribute('data-signed')),
+      [...document.querySelectorAll('#pages figure')].map(({ dataset }) => dataset.signed !== dataset.key),
     );
   const scrolled = () => page.evaluate(() => document.querySelector('#desk')!.scrollTop);
 
@@ -95,7 +96,9 @@ describe.skipIf(CHROMIUM === null)('the live view', () => {
       () => document.querySelector('#pages svg')!.textContent!.match(/[0-9a-f]{8,}/)?.[0],
     );
     save('1.cut', LONG('2:3+0 1..'));
-    await sees(() => document.querySelector('#pages svg:not([data-signed])') !== null);
+    await sees(() =>
+      [...document.querySelectorAll('#pages figure')].some(({ dataset }) => dataset.signed !== dataset.key),
+    );
     await watch.hears(/^12:03:07 1\.cut → /, 2);
     const pages = await exchanged();
     expect(pages.slice(0, 2)).toEqual([false, true]);

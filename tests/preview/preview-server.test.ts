@@ -69,6 +69,28 @@ afterAll(() => preview.close());
 const own = () => [`Host: 127.0.0.1:${port}`];
 const get = (way: string, headers = own()) => ask(port, `GET /${token}/${way}`, headers);
 
+/** Follows the events; `next`: all of the next one. */
+async function listen(url: string): Promise<{ next(): Promise<string> }> {
+  let said = '';
+  let check = () => {};
+  const next = () =>
+    new Promise<string>((resolve) => {
+      check = () => {
+        if (said.endsWith('\n\n')) resolve(said.replace(/^retry.*\n/, ''));
+      };
+      said = '';
+    });
+  const begun = next();
+  httpGet(url, (events) => {
+    events.setEncoding('utf8').on('data', (part: string) => {
+      said += part;
+      check();
+    });
+  });
+  await begun;
+  return { next };
+}
+
 describe('whoever has the word gets', () => {
   test('the page, its style, its program and its fonts', async () => {
     const types = {
@@ -126,6 +148,44 @@ describe('whoever has the word gets', () => {
   test('the events of the watch, beginning with the cuts', async () => {
     const { status, headers } = await get('events');
     expect([status, headers.get('content-type')]).toEqual([200, 'text/event-stream; charset=utf-8']);
+  });
+
+  test('all that is new of the cut that it shows, when that is another one', async () => {
+    const view = await openPreview(0, shipped(Uint8Array.of(0)));
+    view.list(['c1', 'c2']);
+    view.put(shown('c1'));
+    view.put(shown('c2'));
+    const heard = await listen(`${view.url}events?follower=f1`);
+    const asks = (way: string) => fetch(`${view.url}${way}`).then((answer) => answer.text());
+    const sheet = (id: string, ...words: string[]) =>
+      shown(id, {
+        pages: () => words.map((word) => ({ hash: `h ${word}`, page: page([text(word)]) })),
+      });
+    const newest = async (cut: ShownCut) => {
+      const next = heard.next();
+      view.put(cut);
+      const [, name, data] = /^event: (.*)\ndata: (.*)\n\n$/.exec(await next)!;
+      return { name, data: JSON.parse(data!) };
+    };
+    // It has not said which one it shows.
+    const first = await newest(sheet('c1', 'tide', 'ebb'));
+    expect([first.name, first.data.pages]).toEqual(['cut', undefined]);
+    await asks('cut/c1?follower=f1');
+    const changed = await newest(sheet('c1', 'tide', 'flood'));
+    expect(changed.name).toBe('shown');
+    expect(changed.data).toMatchObject({ id: 'c1', stamp: 'abc', problems: [] });
+    expect(changed.data.pages.map(({ key }: { key: string }) => key)).toEqual(['h tide', 'h flood']);
+    expect(Object.keys(changed.data.drawings)).toEqual(['h flood']);
+    expect(changed.data.drawings['h flood']).toMatch(/^<svg [\s\S]*flood/);
+    // A page that it had before the last one may be gone from it.
+    expect(Object.keys((await newest(sheet('c1', 'ebb'))).data.drawings)).toEqual(['h ebb']);
+    expect((await newest(shown('c2', { state: 'broken', pages: () => [] }))).name).toBe('cut');
+    // Another page of the same browser asks for another cut.
+    await asks('cut/c2?follower=f2');
+    expect((await newest(sheet('c1', 'tide'))).name).toBe('shown');
+    await asks('cut/c2?follower=f1');
+    expect((await newest(sheet('c1', 'ebb'))).name).toBe('cut');
+    await view.close();
   });
 
   test('the rows of a line, asked by address or by form', async () => {

@@ -19,6 +19,9 @@ const PARTS = {
   overlay: said('field overlay', 'フレーム 原寸'),
 };
 
+/** The name that this page has at the server, so that it is sent what is new of the cut that it shows. */
+const FOLLOWER = Math.random().toString(36).slice(2);
+
 let cuts = [];
 /** The cut that the address names; one that was cut off or typed by hand may name none. */
 function named() {
@@ -117,17 +120,22 @@ function step(by) {
 async function load() {
   const mine = ++asked;
   const id = chosen;
-  const answer = await fetch(`cut/${id}`).catch(() => null);
+  const answer = await fetch(`cut/${id}?follower=${FOLLOWER}`).catch(() => null);
   if (!answer?.ok || mine !== asked) return;
   const cut = await answer.json();
-  if (mine !== asked) return;
+  if (mine === asked) await show(cut, {});
+}
+
+/** `drawings`: the pages that came with it, by their keys; others are asked for. */
+async function show(cut, drawings) {
+  const mine = ++asked;
   const other = shown?.id !== cut.id;
   const before = shown;
   shown = cut;
   drawHead(cut);
   drawProblems(cut);
   player.setShown(cut.id);
-  await drawPages(cut, other ? null : before, () => mine === asked);
+  await drawPages(cut, drawings, other ? null : before, () => mine === asked);
   drawLit(false);
   player.setPages();
 }
@@ -154,7 +162,7 @@ function say(text) {
   $('word').hidden = text === '';
 }
 
-async function drawPages(cut, before, current) {
+async function drawPages(cut, drawings, before, current) {
   const pages = $('pages');
   const old = before ? [...pages.children] : [];
   const free = new Set(old);
@@ -171,12 +179,9 @@ async function drawPages(cut, before, current) {
     const figure = figures[i];
     dress(figure, cut, i);
     if (figure.dataset.key === page.key) return;
-    const answer = await fetch(`page/${cut.id}/${page.key}`).catch(() => null);
-    // A page that is gone again has been followed by a newer one.
-    if (!answer?.ok || !current()) return;
-    const svg = new DOMParser().parseFromString(await answer.text(), 'image/svg+xml').documentElement;
-    if (!current()) return;
-    exchangePage(figure.querySelector('.paper'), svg);
+    const drawing = drawings[page.key] ?? (await drawingOf(cut.id, page.key));
+    if (drawing === null || !current()) return;
+    exchangePage(figure.querySelector('.paper'), drawing);
     label(figure);
     if (figure.dataset.key) flash(figure);
     figure.dataset.key = page.key;
@@ -198,6 +203,12 @@ async function drawPages(cut, before, current) {
   await Promise.all(loads);
   if (before && current()) restamp(before.stamp, cut.stamp);
   tellPage();
+}
+
+/** Null: it is gone again, and has been followed by a newer one. */
+async function drawingOf(id, key) {
+  const answer = await fetch(`page/${id}/${key}`).catch(() => null);
+  return answer?.ok ? answer.text() : null;
 }
 
 /** The same page of a newer text: only what tells two copies apart differs. */
@@ -498,7 +509,7 @@ const player = new Player({ choose, pressed: showSource });
 
 // ---- the watch
 
-const events = new EventSource('events');
+const events = new EventSource(`events?follower=${FOLLOWER}`);
 events.addEventListener('cuts', ({ data }) => {
   cuts = JSON.parse(data);
   player.setList(cuts);
@@ -509,14 +520,25 @@ events.addEventListener('cuts', ({ data }) => {
 });
 events.addEventListener('cut', ({ data }) => {
   const cut = JSON.parse(data);
+  // Its pages are asked for first: they come while the list is drawn.
+  if (cut.id === chosen) load();
+  renewInList(cut);
+});
+events.addEventListener('shown', async ({ data }) => {
+  const { drawings, ...cut } = JSON.parse(data);
+  // Another one may have been chosen since.
+  if (cut.id === chosen) await show(cut, drawings);
+  renewInList({ ...cut, problems: cut.problems.length });
+});
+
+function renewInList(cut) {
   const at = cuts.findIndex(({ id }) => id === cut.id);
   if (at < 0) return;
   cuts[at] = cut;
-  // Its pages are asked for first: they come while the list is drawn.
-  if (cut.id === chosen) load();
   player.setList(cuts);
   drawList();
-});
+}
+
 events.addEventListener('at', ({ data }) => light(JSON.parse(data)));
 events.onerror = () => leaving || say(said(
     'The watch has ended; start it again, and open the address that it says',
