@@ -6,7 +6,7 @@ import type { WrittenPage } from '../print/page-writer.js';
 import { PdfFile } from '../print/pdf.js';
 import type { Bookmark } from '../sheet/display-list.js';
 import { bookmarkOf, type CutPages, hasTrueSize } from './cut-document.js';
-import type { Target } from './output-targets.js';
+import { printBytes, type Target } from './output-targets.js';
 
 /** Hands on so many bytes at a time. */
 const PIECE = 1 << 20;
@@ -114,10 +114,7 @@ function standardOutput(host: Host): TemporaryFile {
       pieces.push(bytes);
       return { ok: true, value: null };
     },
-    finish() {
-      host.out(Buffer.concat(pieces));
-      return { ok: true, value: null };
-    },
+    finish: () => printBytes(host, Buffer.concat(pieces)),
     drop() {},
   };
 }

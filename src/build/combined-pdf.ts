@@ -84,7 +84,6 @@ async function changed(run: BuildRun, file: CombinedPdf): Promise<void> {
 
   const differing = new Set<PrintableCut['job']>();
   const seen = new CutsByNumber<PrintedCut | null>();
-  let lines = 0;
   await run.each(
     'comparing',
     found,
@@ -103,7 +102,6 @@ async function changed(run: BuildRun, file: CombinedPdf): Promise<void> {
       }
       const { laidOut, difference, first } = other;
       if (laidOut.pages.length === 0) return summary.setResult(job, 'empty');
-      lines += 1;
       summary.addLine(describeDifferences(solved.shot.cut, laidOut.pages, difference, first));
       if (!plan.changedPagesOnly || difference.pages.length > 0) differing.add(job);
       return undefined;
@@ -132,7 +130,7 @@ async function changed(run: BuildRun, file: CombinedPdf): Promise<void> {
       .keys()
       .filter((key) => before.has(key))
       .join() !== order.join();
-  if (differing.size === 0 && (plan.changedPagesOnly || (gone.length === 0 && !moved && lines === 0))) return;
+  if (differing.size === 0 && (plan.changedPagesOnly || (gone.length === 0 && !moved))) return;
   if (moved) summary.addLine('the cuts stand in another order');
 
   const again = new CutsByNumber<null>();
@@ -192,7 +190,6 @@ export class CombinedPdf {
   /** `used`: names of the texts that were read for the cut. `made`: null where none of its pages was chosen. */
   async add(job: Job, used: Iterable<string>, made: CutInFile | null): Promise<Diagnostic | undefined> {
     const { run } = this;
-    if (this.fault) return this.fault;
     if (made === null) return run.summary.setResult(job, 'empty');
     const { cut, artists, language, printed, record } = made;
     const fault = await this.opened(used, language);

@@ -161,7 +161,11 @@ export function deliver(
   bytes: Uint8Array,
   span: Diagnostic['span'],
 ): Diagnostic | null {
-  return refusalOf(target.path === null ? print(host, bytes) : host.write(target.path, bytes), target, span);
+  return refusalOf(
+    target.path === null ? printBytes(host, bytes) : host.write(target.path, bytes),
+    target,
+    span,
+  );
 }
 
 /** The same while the caller goes on; see `Host.writeLater`. */
@@ -171,7 +175,7 @@ export async function deliverLater(
   bytes: Uint8Array,
   span: Diagnostic['span'],
 ): Promise<Diagnostic | null> {
-  const written = target.path === null ? print(host, bytes) : await host.writeLater(target.path, bytes);
+  const written = target.path === null ? printBytes(host, bytes) : await host.writeLater(target.path, bytes);
   return refusalOf(written, target, span);
 }
 
@@ -185,7 +189,7 @@ function refusalOf(
 }
 
 /** Writes to standard output, which may stand for a file on a full disk. */
-function print(host: Host, bytes: Uint8Array): Reading<null> {
+export function printBytes(host: Host, bytes: Uint8Array): Reading<null> {
   try {
     host.out(bytes);
     return { ok: true, value: null };

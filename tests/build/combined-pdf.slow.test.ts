@@ -1,9 +1,9 @@
-/** `build --one-file`: one PDF for the printer. */
+/** `build --one-file`, read back from the PDF by a reader of its own. */
 
 import { beforeEach, describe, expect, test } from 'vitest';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 import { lookInto } from '../command/pdf.js';
-import { CUT, fileNames, isPdf, run } from '../command/run.js';
+import { CUT, fileNames, run } from '../command/run.js';
 import { faults } from '../qpdf.js';
 
 const short = (cut: string) => CUT.replace('cut 1', `cut ${cut}`);
@@ -128,140 +128,5 @@ describe('the file', () => {
     expect(status).toBe(1);
     expect(error).toContain('not printed: cut 2 (see saltmarsh/episode.yaml), cut 10 (see');
     expect(bytes()).toBe(before);
-  });
-});
-
-describe('where it goes', () => {
-  test.each([
-    [['-o', 'all.pdf'], 'all.pdf'],
-    [['-o', 'out'], 'out/saltmarsh.pdf'],
-    [[], PDF],
-  ])('%s', async (argv, name) => {
-    expect((await build(...argv)).status).toBe(0);
-    expect(isPdf(bytes(name))).toBe(true);
-  });
-
-  test('under the name of a manifest that has one of its own', async () => {
-    set('ep07.yaml', 'title: Ferry\n');
-    await run(host, 'build', 'saltmarsh/ep07.yaml', '--one-file');
-    expect(isPdf(bytes('saltmarsh/ep07.pdf'))).toBe(true);
-  });
-
-  test('to standard output, whole or not at all', async () => {
-    const { status, error } = await build('-o', '-');
-    expect([status, error]).toEqual([0, 'wrote 9 pages to standard output\n']);
-    expect(isPdf(host.printedBytes())).toBe(true);
-  });
-
-  test('some cuts need a name', async () => {
-    const files = ['saltmarsh/2.cut', 'saltmarsh/10.cut', '--one-file'];
-    const { status, error } = await run(host, 'build', ...files);
-    expect([status, error]).toEqual([2, expect.stringContaining('give `--output` one')]);
-    expect((await run(host, 'build', ...files, '-o', 'two.pdf')).error).toBe('wrote two.pdf: 5 pages\n');
-    expect(await labels('two.pdf')).toEqual(ALL.slice(0, 5));
-  });
-
-  test.each([['saltmarsh/2.cut'], ['saltmarsh/episode.yaml'], ['other.yaml'], ['saltmarsh/house.txt']])(
-    'not over a text: %s',
-    async (output) => {
-      set('house.txt', 'phrase p = 1{late}--2\n');
-      set('12.cut', `use "house.txt"\n${short('12')}`);
-      const before = new Map(host.files);
-      const { status, error } = await build('-o', output);
-      expect([status, error]).toEqual([2, expect.stringContaining('output-is-input')]);
-      expect(new Map(host.files)).toEqual(before);
-    },
-  );
-
-  test('a full disk leaves the last good one', async () => {
-    await build();
-    const before = bytes();
-    host.room = 1000;
-    const { status, error } = await build();
-    expect(status).toBe(2);
-    expect(error.match(/cannot be written: the disk is full/g)).toHaveLength(1);
-    expect(bytes()).toBe(before);
-  });
-
-  test('a locked folder: said once, not for every cut', async () => {
-    host.locked.add('/work/locked');
-    const { status, error } = await build('-o', 'locked/all.pdf');
-    expect(status).toBe(2);
-    expect(error.match(/^Error: /gm)).toHaveLength(1);
-    expect(error).toContain('not printed: cut 2 (not written), cut 10 (not written)');
-  });
-});
-
-describe('--changed', () => {
-  const again = (...argv: string[]) => build('--changed', ...argv);
-  beforeEach(() => build());
-
-  test('writes nothing where nothing has changed', async () => {
-    const before = bytes();
-    set('2.cut', `# as before\n${long('2')}`);
-    expect(await again()).toEqual({ status: 0, out: '', error: '4 cuts unchanged\n' });
-    expect(bytes()).toBe(before);
-  });
-
-  test('lists what has changed, and writes the whole', async () => {
-    set('2.cut', long('2').replace('3..', '2a..'));
-    expect((await again()).error).toBe('cut 2: page 2 of 3\nwrote saltmarsh/saltmarsh.pdf: 9 pages\n');
-    expect(await labels()).toEqual(ALL);
-    expect((await again()).error).toBe('4 cuts unchanged\n');
-  });
-
-  test('with --pages changed prints the changedPagesOnly, and knows the rest', async () => {
-    set('2.cut', long('2').replace('3..', '2a..'));
-    const { error } = await again('--pages', 'changed');
-    expect(error).toBe('cut 2: page 2 of 3\nwrote saltmarsh/saltmarsh.pdf: 1 page\n3 cuts unchanged\n');
-    expect(await labels()).toEqual(['2/2']);
-    expect((await again('--pages', 'changed')).error).toBe('4 cuts unchanged\n');
-    set('12.cut', short('12').replace('1{late}--2', '1{late}-2'));
-    expect((await again('--pages', 'changed')).error).toContain('cut 12: pages 1-2 of 2 (1, charts 1)\n');
-    expect(await labels()).toEqual(['12/1', '12/charts 1']);
-    await again();
-    expect(await labels()).toEqual(ALL);
-  });
-
-  test('a cut that is gone, a new one, another order', async () => {
-    host.files.delete('/work/saltmarsh/10.cut');
-    expect((await again()).error).toBe(
-      'cut 10: no cut of the episode any more\nwrote saltmarsh/saltmarsh.pdf: 7 pages\n',
-    );
-    set('10.cut', short('10'));
-    expect((await again()).error).toContain('cut 10: all 2 pages, new\nwrote');
-    set('episode.yaml', `${FILES['saltmarsh/episode.yaml']}cuts: [12.cut, "*.cut"]\n`);
-    expect((await again()).error).toContain('the cuts stand in another order\nwrote');
-    expect((await labels()).slice(0, 2)).toEqual(['12/1', '12/charts 1']);
-  });
-
-  test('a cut with errors keeps its record: mended, it is not new', async () => {
-    set('10.cut', BROKEN);
-    expect((await again()).error).toMatch(/3 cuts unchanged\nnot printed: cut 10 \(1 error\)\n$/);
-    expect(await labels()).toEqual(ALL);
-    set('2.cut', long('2').replace('3..', '2a..'));
-    await again();
-    expect(await labels()).toEqual(ALL.filter((label) => !label.startsWith('10/')));
-    set('10.cut', short('10'));
-    const { error } = await again();
-    expect(error).toContain('cut 10: all 2 pages, as the file did not hold all\nwrote');
-    expect(await labels()).toEqual(ALL);
-  });
-
-  test('a file cut short is printed anew', async () => {
-    host.files.set(`/work/${PDF}`, bytes()!.subarray(0, -9));
-    const { error } = await again();
-    expect(error).toContain('cut 2: all 3 pages, as the file there is no print to compare with\n');
-    expect(error).toContain('wrote saltmarsh/saltmarsh.pdf: 9 pages\n');
-  });
-
-  test('two cuts of one number are two', async () => {
-    set('12b.cut', short('12'));
-    await build();
-    expect((await again()).error).toMatch(/5 cuts unchanged\n$/);
-    set('12b.cut', short('12').replace('1{late}--2', '1{late}-2'));
-    const { error } = await again();
-    expect(error.match(/^cut 12: .*$/gm)).toEqual(['cut 12: pages 1-2 of 2 (1, charts 1)']);
-    expect(error).toContain('wrote saltmarsh/saltmarsh.pdf: 11 pages\n');
   });
 });
