@@ -195,7 +195,7 @@ export class CutWatcher {
     const fresh: [string, Stale][] = [];
     const owns = new Set<string>();
     for (const { path, episode } of this.found.jobs) {
-      const real = this.states.real(path!);
+      const real = this.world.real(path!);
       owns.add(real);
       const own = changes.find((one) => one.real === real);
       if (own) fresh.unshift([path!, { since: own.since, own: true }]);

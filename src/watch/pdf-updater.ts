@@ -68,6 +68,8 @@ export class PdfUpdater {
     const differing = compareWithEarlier(printer, prepared, lastPrint(this.host, target.path), false);
     if (!differing) return { line: this.words.nothingChanges(job.name), news: false, fault: null };
     show(differing.laidOut);
+    // What is sent to browsers leaves before this process is busy with the file.
+    await new Promise((sent) => setImmediate(sent));
     const pages = await writeCutPdf(this.host, printer, target, differing.laidOut);
     if (typeof pages !== 'number') return unwritten(pages);
     if (pages === 0) return { line: this.words.noPage(job.name), news: false, fault: null };
