@@ -42,8 +42,7 @@ export async function buildCuts(
     else await (await import('./separate-pdfs.js')).buildSeparatePdfs(run);
   }
   if (found.whole.length > 0)
-    for (const cut of run.revision?.removed() ?? [])
-      summary.addLine(`cut ${cut}: no cut of the episode any more`);
+    for (const cut of run.revision?.removed() ?? []) summary.addLine(reporter.words.cutGone(cut));
   summary.report(reporter, host, plan);
 }
 

@@ -12,6 +12,7 @@ import type { EpisodeCache } from '../episode/episode.js';
 import type { Found, Job } from '../episode/find-cuts.js';
 import type { WorkerTask } from '../episode/worker-pool.js';
 import type { Host } from '../host/host.js';
+import type { Activity } from '../language/catalogue/catalogue-entry.js';
 import { type Diagnostic, hasErrors } from '../language/diagnostic.js';
 import type { PageLook } from '../sheet/page-look.js';
 import { type BuildSummary, cutName, errorsOf } from './build-summary.js';
@@ -23,8 +24,8 @@ import type { RevisionCuts } from './revision-cuts.js';
 
 /** Hears how far a run is. */
 export interface Progress {
-  /** `what` is being done: `printing`; to `total` cuts or frames. */
-  start(what: string, total: number): void;
+  /** Of `total` cuts or frames. */
+  start(activity: Activity, total: number): void;
   /** One more is begun. */
   step(): void;
   /** It is done. */
@@ -87,14 +88,14 @@ export class BuildRun {
     return this.opened;
   };
 
-  /** Hands each cut that is fit to print to `work`. `what` is being done: `printing`. */
+  /** Hands each cut that is fit to print to `work`. */
   each(
-    what: string,
+    activity: Activity,
     found: Found,
     work: Work,
     more: Pick<PrintWork<PrintableCut>, 'unfit' | 'settled'> = {},
   ) {
-    return this.eachPrint<PrintableCut>(what, found, {
+    return this.eachPrint<PrintableCut>(activity, found, {
       ...more,
       print: (printable) => printable,
       take: async (printable) => work(printable, await this.printer()),
@@ -102,10 +103,10 @@ export class BuildRun {
   }
 
   /** Prints each cut that is fit for it, but for those that are settled, and takes what came of it in the order of the cuts. */
-  async eachPrint<T>(what: string, found: Found, work: PrintWork<T>): Promise<void> {
+  async eachPrint<T>(activity: Activity, found: Found, work: PrintWork<T>): Promise<void> {
     const { host, reporter, plan, summary, progress } = this;
     const { settled = () => null, workers } = work;
-    progress.start(what, found.jobs.length);
+    progress.start(activity, found.jobs.length);
     const hints: Report[] = [];
     const comparing: DiagnosticSink = {
       report(all, sources) {

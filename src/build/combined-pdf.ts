@@ -6,6 +6,7 @@ import { textsOf } from '../episode/cut-texts.js';
 import { cutKey } from '../episode/episode.js';
 import type { Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
+import type { NoEarlierPrint } from '../language/catalogue/catalogue-entry.js';
 import { type Diagnostic, diagnose } from '../language/diagnostic.js';
 import { PageWriter } from '../print/page-writer.js';
 import type { Page } from '../sheet/display-list.js';
@@ -16,9 +17,9 @@ import { type CutInFile, comparedPrint, cutInFile } from './cut-print.js';
 import type { PrintableCut } from './cut-printer.js';
 import {
   compareWithEarlier,
-  describeDifferences,
   type EarlierLookup,
   earlierPrintOf,
+  pageChanges,
   readPrintRecord,
 } from './earlier-print.js';
 import { inputsOf, oneTarget, overwriting, type Target } from './output-targets.js';
@@ -44,7 +45,7 @@ export async function buildCombinedPdf(run: BuildRun): Promise<void> {
     await run.each('printing', found, async (printable, printer) => {
       const { job, compiled } = printable;
       const prepared = printer.prepare(printable, run.marked(printable));
-      const { line, made } = await comparedPrint(
+      const { changes, made } = await comparedPrint(
         cutInFile,
         printer,
         prepared,
@@ -53,7 +54,7 @@ export async function buildCombinedPdf(run: BuildRun): Promise<void> {
         printer.unmarked(prepared),
       );
       if (made === null) return summary.setResult(job, 'empty');
-      if (line !== null) summary.addLine(line);
+      if (changes !== null) summary.addLine(run.reporter.words.pagesDiffer(changes));
       if (made === 'same') return summary.setResult(job, 'same');
       return file.add(job, compiled.sources.keys(), made);
     });
@@ -62,9 +63,9 @@ export async function buildCombinedPdf(run: BuildRun): Promise<void> {
 }
 
 /** What the file tells of the last build. */
-function lastPrint(host: Host, path: string): PrintRecord | { readonly none: string } {
+function lastPrint(host: Host, path: string): PrintRecord | { readonly none: NoEarlierPrint } {
   const record = readPrintRecord(host, path);
-  return 'none' in record || record.of === 'cuts' ? record : { none: 'as the file there is of one cut' };
+  return 'none' in record || record.of === 'cuts' ? record : { none: { why: 'one-cut' } };
 }
 
 /**
@@ -73,10 +74,11 @@ function lastPrint(host: Host, path: string): PrintRecord | { readonly none: str
  */
 async function changed(run: BuildRun, file: CombinedPdf): Promise<void> {
   const { host, found, plan, summary } = run;
+  const { words } = run.reporter;
   const record = lastPrint(host, file.target.path!);
   const before = new CutsByNumber<PrintedCut>();
   if (!('none' in record)) for (const cut of record.cuts) before.next(cut.cut, cut);
-  const none = 'none' in record ? record.none : 'new';
+  const none: NoEarlierPrint = 'none' in record ? record.none : { why: 'new' };
   const earlier = (key: string): EarlierLookup => {
     const cut = before.get(key);
     return cut ? earlierPrintOf(cut) : { none };
@@ -102,7 +104,7 @@ async function changed(run: BuildRun, file: CombinedPdf): Promise<void> {
       }
       const { laidOut, difference, first } = other;
       if (laidOut.pages.length === 0) return summary.setResult(job, 'empty');
-      summary.addLine(describeDifferences(solved.shot.cut, laidOut.pages, difference, first));
+      summary.addLine(words.pagesDiffer(pageChanges(solved.shot.cut, laidOut.pages, difference, first)));
       if (!plan.changedPagesOnly || difference.pages.length > 0) differing.add(job);
       return undefined;
     },
@@ -123,7 +125,7 @@ async function changed(run: BuildRun, file: CombinedPdf): Promise<void> {
     },
   );
   const gone = before.keys().filter((key) => !seen.has(key));
-  for (const key of gone) summary.addLine(`cut ${before.get(key)!.cut}: no cut of the episode any more`);
+  for (const key of gone) summary.addLine(words.cutGone(before.get(key)!.cut));
   const order = before.keys().filter((key) => seen.has(key));
   const moved =
     seen
@@ -131,7 +133,7 @@ async function changed(run: BuildRun, file: CombinedPdf): Promise<void> {
       .filter((key) => before.has(key))
       .join() !== order.join();
   if (differing.size === 0 && (plan.changedPagesOnly || (gone.length === 0 && !moved))) return;
-  if (moved) summary.addLine('the cuts stand in another order');
+  if (moved) summary.addLine(words.cutsReordered);
 
   const again = new CutsByNumber<null>();
   const jobs = plan.changedPagesOnly ? found.jobs.filter((job) => differing.has(job)) : found.jobs;

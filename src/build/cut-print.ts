@@ -1,9 +1,10 @@
 /** A cut as it is printed: a file of its own, or a part of one. Plain data, so that another thread can make it. */
 
+import type { PageChanges } from '../language/catalogue/catalogue-entry.js';
 import type { WrittenPage } from '../print/page-writer.js';
 import { type CutPages, pageCount, selectPages, workTitle } from './cut-document.js';
 import type { CutPrinter, LaidOutCut, PreparedCut } from './cut-printer.js';
-import { compareWithEarlier, describeDifferences, type EarlierLookup } from './earlier-print.js';
+import { compareWithEarlier, type EarlierLookup, pageChanges } from './earlier-print.js';
 import { type PrintedCut, writeRecord } from './print-record.js';
 
 export interface CutFile {
@@ -15,8 +16,8 @@ export interface CutFile {
 
 /** A cut that was compared with an earlier print of it. `T`: a file of its own, or a part of one. */
 export interface ComparedPrint<T> {
-  /** For the summary: which pages differ. */
-  readonly line: string | null;
+  /** Null where none is told. */
+  readonly changes: PageChanges | null;
   /** What is to be written; `same`: nothing, as it is on paper; null: nothing, as there is no page. */
   readonly made: T | 'same' | null;
 }
@@ -68,20 +69,20 @@ export async function comparedPrint<T>(
   unmarked = prepared,
 ): Promise<ComparedPrint<T>> {
   const differing = compareWithEarlier(printer, prepared, earlier, changedPagesOnly, unmarked);
-  if (!differing) return { line: null, made: 'same' };
+  if (!differing) return { changes: null, made: 'same' };
   const { laidOut, difference, first } = differing;
-  if (laidOut.pages.length === 0) return { line: null, made: null };
+  if (laidOut.pages.length === 0) return { changes: null, made: null };
   const { cut } = prepared.printable.solved.shot;
-  const line = describeDifferences(cut, laidOut.pages, difference, first);
-  if (!changedPagesOnly) return { line, made: await form(printer, laidOut, () => true, false) };
-  if (difference.pages.length === 0) return { line, made: 'same' };
+  const changes = pageChanges(cut, laidOut.pages, difference, first);
+  if (!changedPagesOnly) return { changes, made: await form(printer, laidOut, () => true, false) };
+  if (difference.pages.length === 0) return { changes, made: 'same' };
   const differs = (page: number): boolean => difference.pages.includes(page - 1);
-  return { line, made: await form(printer, laidOut, differs, true) };
+  return { changes, made: await form(printer, laidOut, differs, true) };
 }
 
 /** A file of a cut that is compared with nothing. */
 export const wholeCutFile: PrintForm<ComparedPrint<CutFile>> = async (...given) => ({
-  line: null,
+  changes: null,
   made: await cutFile(...given),
 });
 

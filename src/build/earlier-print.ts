@@ -1,6 +1,7 @@
 /** What a cut was printed as before: at the last build, or at a revision. */
 
 import type { Host } from '../host/host.js';
+import type { NoEarlierPrint, PageChanges } from '../language/catalogue/catalogue-entry.js';
 import { privateWords } from '../print/info-dictionary.js';
 import type { CutPrinter, LaidOutCut, PreparedCut } from './cut-printer.js';
 import { type PrintedPage, type PrintRecord, readRecord } from './print-record.js';
@@ -17,14 +18,14 @@ export interface EarlierPrint {
   pages(): readonly PrintedPage[];
 }
 
-/** Or why there is none to compare with, as it is said of a cut's pages: `new`. */
-export type EarlierLookup = EarlierPrint | { readonly none: string };
+/** Or why there is none to compare with. */
+export type EarlierLookup = EarlierPrint | { readonly none: NoEarlierPrint };
 
 /** A cut that is to be printed, because it differs. `first`: why there was nothing to compare with. */
 export interface ChangedCut {
   readonly laidOut: LaidOutCut;
   readonly difference: PageDifferences;
-  readonly first: string | null;
+  readonly first: NoEarlierPrint | null;
 }
 
 /**
@@ -59,7 +60,7 @@ export function compareWithEarlier(
   return {
     laidOut: unmarked === prepared ? laidOut : printer.layOut(prepared),
     difference,
-    first: count === 0 ? NOT_ALL : null,
+    first: count === 0 ? { why: 'pages-missing' } : null,
   };
 }
 
@@ -84,27 +85,24 @@ export function earlierPrintOf({
   };
 }
 
-const NOT_ALL = 'as the file did not hold all';
-export const NOT_PRINTED = 'not printed before';
-
 /** What the file at a path tells of itself; or `none`. */
-export function readPrintRecord(host: Host, path: string): PrintRecord | { readonly none: string } {
+export function readPrintRecord(host: Host, path: string): PrintRecord | { readonly none: NoEarlierPrint } {
   const words = privateWords((most) => {
     const end = host.readEnd(path, most);
     return end.ok ? end.value : null;
   });
   const record = words === null ? null : readRecord(words);
   if (record) return record;
-  return { none: host.kind(path) === 'none' ? NOT_PRINTED : 'as the file there is no print to compare with' };
+  return { none: { why: host.kind(path) === 'none' ? 'not-printed' : 'no-print' } };
 }
 
 /** What the file of a cut tells of the last build. */
 export function lastPrint(host: Host, path: string | null): EarlierLookup {
-  if (path === null) return { none: '' };
+  if (path === null) return { none: { why: 'not-printed' } };
   const record = readPrintRecord(host, path);
   if ('none' in record) return record;
   const [cut] = record.cuts;
-  return cut && record.of === 'cut' ? earlierPrintOf(cut) : { none: 'as the file there is of several cuts' };
+  return cut && record.of === 'cut' ? earlierPrintOf(cut) : { none: { why: 'several-cuts' } };
 }
 
 export interface PageDifferences {
@@ -133,31 +131,18 @@ export function pageDifferences(
   return { pages, fresh, gone: before.map(({ label }) => label).filter((label) => !labels.has(label)) };
 }
 
-/** `cut 12: pages 2-3 of 5`; with the labels that stand on the paper where they are others. `first`: why all pages are new. */
-export function describeDifferences(
+/** What is said of a cut that differs. */
+export function pageChanges(
   cut: string,
   now: readonly PrintedPage[],
   { pages, fresh, gone }: PageDifferences,
-  first: string | null,
-): string {
-  const count = now.length === 1 ? '1 page' : `${now.length} pages`;
-  if (first !== null) return `cut ${cut}: ${now.length === 1 ? count : `all ${count}`}, ${first}`;
-  const lost = gone.length === 0 ? '' : `; no more: ${gone.join(', ')}`;
-  if (pages.length === 0) return `cut ${cut}: no page of ${now.length} differs${lost}`;
-  const labelsAreNumbers = pages.every((i) => now[i]!.label === `${i + 1}` && !fresh.has(i));
-  const labels = pages.map((i) => `${now[i]!.label}${fresh.has(i) ? ' new' : ''}`);
-  const named = labelsAreNumbers ? '' : ` (${labels.join(', ')})`;
-  const word = pages.length === 1 ? 'page' : 'pages';
-  return `cut ${cut}: ${word} ${ranges(pages.map((i) => i + 1))} of ${now.length}${named}${lost}`;
-}
-
-/** `1, 3-5`, of ascending numbers. */
-export function ranges(numbers: readonly number[]): string {
-  const runs: [number, number][] = [];
-  for (const number of numbers) {
-    const last = runs.at(-1);
-    if (last && last[1] === number - 1) last[1] = number;
-    else runs.push([number, number]);
-  }
-  return runs.map(([from, to]) => (from === to ? `${from}` : `${from}-${to}`)).join(', ');
+  notCompared: NoEarlierPrint | null,
+): PageChanges {
+  const called = pages.map((i) => ({ label: now[i]!.label, fresh: fresh.has(i) }));
+  const numbers = called.every(({ label, fresh: isNew }, at) => label === `${pages[at]! + 1}` && !isNew);
+  return {
+    ...{ cut, pages: now.length, gone, notCompared },
+    differing: pages.map((i) => i + 1),
+    labels: numbers ? null : called,
+  };
 }

@@ -55,10 +55,10 @@ export class RevisionCuts {
   /** The cut as it would have been printed then. */
   of(printable: PrintableCut, printer: CutPrinter): EarlierLookup {
     const then = this.earlier(printable);
-    if (!then) return { none: `new since ${this.rev}` };
+    if (!then) return { none: { why: 'new-since', revision: this.rev } };
     const { host, cache, job, compiled } = then;
     const { solved, diagnostics } = compiled;
-    if (solved === null || hasErrors(diagnostics)) return { none: `as it had errors at ${this.rev}` };
+    if (solved === null || hasErrors(diagnostics)) return { none: { why: 'errors-at', revision: this.rev } };
     const prepared = printer.prepare({ host, job, compiled, solved, cache });
     let laidOut: LaidOutCut | undefined;
     return {

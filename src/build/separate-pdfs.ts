@@ -18,7 +18,7 @@ import { type Print, printWhole, printWorkers } from './print-task.js';
 import { settledNumber } from './settled-cuts.js';
 
 export async function buildSeparatePdfs(run: BuildRun): Promise<void> {
-  const { host, found, plan, summary } = run;
+  const { host, found, plan, summary, reporter } = run;
   const targets = new Targets(host, found, plan.output, '.pdf');
   for (const folder of targets.folders()) host.removeStaleTemporaries(folder);
   let printedTo: Map<string, string> | null = new Map();
@@ -36,11 +36,11 @@ export async function buildSeparatePdfs(run: BuildRun): Promise<void> {
   await run.eachPrint<ComparedPrint<CutFile>>('printing', found, {
     unfit,
     print: printOf(run, targets),
-    async take({ line, made }, { cut, sources }, job) {
+    async take({ changes, made }, { cut, sources }, job) {
       const refusal = targets.refusal(job, sources.keys());
       if (refusal) return refusal;
       printedTo?.set(cutKey(cut!), targets.of(job).name);
-      if (line !== null) summary.addLine(line);
+      if (changes !== null) summary.addLine(reporter.words.pagesDiffer(changes));
       if (made === 'same') return summary.setResult(job, 'same');
       return write(run, targets, job, made);
     },
@@ -98,7 +98,7 @@ export async function writeCutPdf(
  * some cut cannot be read, so that nobody knows.
  */
 export function reportOrphanedPdfs(
-  { host, found, summary }: BuildRun,
+  { host, found, summary, reporter }: BuildRun,
   targets: Targets,
   printedTo: ReadonlyMap<string, string> | null,
 ): void {
@@ -114,9 +114,8 @@ export function reportOrphanedPdfs(
       const record = readPrintRecord(host, path);
       const [cut] = 'none' in record || record.of !== 'cut' || !works.has(record.work) ? [] : record.cuts;
       if (!cut) continue;
-      const now = printedTo.get(cutKey(cut.cut));
-      const said = now === undefined ? 'no cut of the episode any more' : `cut ${cut.cut} goes to ${now} now`;
-      summary.addLine(`${relative(host.cwd, path)}: ${said}`);
+      const now = printedTo.get(cutKey(cut.cut)) ?? null;
+      summary.addLine(reporter.words.orphanedFile(relative(host.cwd, path), cut.cut, now));
     }
   }
 }

@@ -18,7 +18,7 @@ export class ConsoleReporter implements Reporter {
   private readonly sources = new Map<string, string>();
   private readonly count = { error: 0, warning: 0, hint: 0 };
   private status = 0;
-  private readonly language: UserLanguage;
+  readonly language: UserLanguage;
   readonly words: RunTexts;
 
   constructor(

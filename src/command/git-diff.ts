@@ -7,26 +7,29 @@ import { compile } from '../episode/compile-cut.js';
 import { episodeOf } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import { hasErrors } from '../language/diagnostic.js';
+import { runTexts } from '../language/message.js';
+import { userLanguage } from '../language/user-language.js';
 import type { LabelLanguage } from '../words/labels.js';
 import { ConsoleReporter } from './console-reporter.js';
 import { retakeNote } from './retake-note.js';
 
 /**
- * `words` as git passes them to an external diff: path, old file, old id, old mode, new file, new id, new mode; after a rename
+ * `given` as git passes it to an external diff: path, old file, old id, old mode, new file, new id, new mode; after a rename
  * the new path and what git says of it; the path alone for a file with an unsolved merge. Anything but 0 would stop git.
  */
 export async function gitDiff(
   host: Host,
-  words: readonly string[],
+  given: readonly string[],
   language: LabelLanguage,
 ): Promise<number> {
-  const [path, oldFile, , , newFile, , , newPath] = words;
-  if (path === undefined || (words.length !== 1 && words.length < 7)) {
+  const [path, oldFile, , , newFile, , , newPath] = given;
+  if (path === undefined || (given.length !== 1 && given.length < 7)) {
     throw new UsageError('wrong-arguments', null, { variant: 'git-words' });
   }
+  const words = runTexts(userLanguage(host)).gitDiff;
   const name = newPath ?? path;
   if (oldFile === undefined || newFile === undefined) {
-    host.out(`${path}: the merge is not settled\n`);
+    host.out(`${words.unsettled(path)}\n`);
     return 0;
   }
   const place = resolve(host.cwd, name);
@@ -44,22 +47,17 @@ export async function gitDiff(
   };
   const [old, now] = [read(oldFile, 'old'), read(newFile, 'new')];
   if (old === 'errors' || now === 'errors') {
-    const which =
-      old !== 'errors'
-        ? 'the new version has'
-        : now !== 'errors'
-          ? 'the old version has'
-          : 'both versions have';
-    host.out(`${name}: not compared, ${which} errors\n`);
+    const broken = old !== 'errors' ? 'new' : now !== 'errors' ? 'old' : 'both';
+    host.out(`${words.notCompared(name, broken)}\n`);
   } else if (old && now) {
     const changes = compare(old, now);
     host.out(
       changes.length > 0
         ? `${name}: ${retakeNote(old, now, changes, language)}`
-        : `${name}: nothing changes on the sheet\n`,
+        : `${words.nothingChanges(name)}\n`,
     );
-  } else if (now) host.out(`${name}: cut ${now.shot.cut} is new\n`);
-  else if (old) host.out(`${name}: cut ${old.shot.cut} is dropped\n`);
-  else host.out(`${name}: nothing but what cuts share\n`);
+  } else if (now) host.out(`${words.cutNew(name, now.shot.cut)}\n`);
+  else if (old) host.out(`${words.cutDropped(name, old.shot.cut)}\n`);
+  else host.out(`${words.onlyShared(name)}\n`);
   return 0;
 }

@@ -8,10 +8,12 @@ import { type CutSince, type EpisodeFigures, type ListSince, listSince } from '.
 import { cutKey } from '../episode/episode.js';
 import type { Found } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
-import { feetAndFrames, secondsAndFrames } from '../shot/time-notation.js';
-import { plural } from '../words/number-format.js';
+import type { TableTexts } from '../language/catalogue/table-entry.js';
+import { textsOf } from '../language/message.js';
+import type { UserLanguage } from '../language/user-language.js';
+import { secondsAndFrames } from '../shot/time-notation.js';
 import { pastOf, reportFinding } from './comparison.js';
-import { againstBudget } from './list-table.js';
+import { bothLengths, budgetLeft } from './list-table.js';
 import { type Column, oneLine, textTable } from './terminal-table.js';
 
 /** `nowList`: as it was counted. `of`: what a list of these cuts is called and allowed. */
@@ -38,9 +40,17 @@ export async function countSince(
 }
 
 /** `width`: columns of the terminal, or null: as wide as the words are. Ends with a line end. */
-export function terminalSince(revision: string, since: ListSince, width: number | null): string {
+export function terminalSince(
+  revision: string,
+  since: ListSince,
+  width: number | null,
+  language: UserLanguage,
+): string {
   const { before, now, cuts, unchanged, reordered } = since;
   const { fps } = now;
+  const { tables } = textsOf(language);
+  const words = tables.since;
+  const { heads } = words;
   const at = revision.length > 12 ? `${revision.slice(0, 11)}…` : revision;
   const time = (frames: number | null | undefined): string =>
     frames === undefined ? '' : frames === null ? '?' : secondsAndFrames(frames, fps);
@@ -48,45 +58,46 @@ export function terminalSince(revision: string, since: ListSince, width: number 
     count === undefined ? '' : count === null ? '?' : String(count);
   const broken = ({ before: old, now: is }: CutSince): boolean => !(is ?? old)!.sound;
   const columns: Column<CutSince>[] = [
-    { head: 'cut', of: (one) => `${one.cut}${broken(one) ? ' !' : ''}` },
-    { head: 'title', least: 10, spare: 1, of: ({ title }) => oneLine(title) },
-    { head: '', of: ({ before: old, now: is }) => (old ? (is ? '' : 'gone') : 'new') },
-    { head: `time at ${at}`, right: true, of: (one) => time(one.before?.running) },
-    { head: 'now', right: true, of: (one) => time(one.now?.running) },
-    { head: 'change', right: true, of: ({ change }) => (change === null ? '?' : signed(change, fps)) },
-    { head: `drawings at ${at}`, right: true, of: (one) => number(one.before?.drawings) },
-    { head: 'now', right: true, of: (one) => number(one.now?.drawings) },
+    { head: heads.cut, of: (one) => `${one.cut}${broken(one) ? ' !' : ''}` },
+    { head: heads.title, least: 10, spare: 1, of: ({ title }) => oneLine(title) },
+    { head: '', of: ({ before: old, now: is }) => (old ? (is ? '' : words.cutGone) : words.cutNew) },
+    { head: heads.timeAt(at), right: true, of: (one) => time(one.before?.running) },
+    { head: heads.now, right: true, of: (one) => time(one.now?.running) },
+    { head: heads.change, right: true, of: ({ change }) => (change === null ? '?' : signed(change, fps)) },
+    { head: heads.drawingsAt(at), right: true, of: (one) => number(one.before?.drawings) },
+    { head: heads.now, right: true, of: (one) => number(one.now?.drawings) },
   ];
-  const others = unchanged > 0 ? `; ${plural(unchanged, 'cut')} unchanged` : '';
   return [
-    ...(cuts.length > 0 ? [...textTable(columns, cuts, width), ''] : []),
-    `${cuts.length === 0 ? 'no cut differs' : `${plural(cuts.length, 'cut')} ${cuts.length === 1 ? 'differs' : 'differ'}`}${others}${reordered ? '; the cuts stand in another order' : ''}`,
-    `${revision}: ${episodeLine(before)}`,
-    `now: ${episodeLine(now)}`,
-    ...(before.untimed + now.untimed > 0
-      ? []
-      : [`it runs ${longer(now.running - Math.round((before.running * fps) / before.fps), fps)}`]),
-    ...budgetMoved(before, now),
-    ...(now.unsound + before.unsound > 0
-      ? ['cuts with errors (!) are counted as far as they could be read']
-      : []),
+    ...(cuts.length > 0 ? [...textTable(columns, cuts, width, tables), ''] : []),
+    words.differ(cuts.length, unchanged, reordered),
+    episodeLine(revision, before, words),
+    episodeLine(null, now, words),
+    ...(before.untimed + now.untimed > 0 ? [] : [longer(before, now, words)]),
+    ...budgetMoved(before, now, words),
+    ...(now.unsound + before.unsound > 0 ? [words.unsound] : []),
     '',
   ].join('\n');
 }
 
-const episodeLine = ({ cuts, running, fps, drawings, budget, over, untimed }: EpisodeFigures): string =>
-  `${plural(cuts, 'cut')}, ${plural(drawings, 'drawing')}, running time ${untimed > 0 ? 'at least ' : ''}${secondsAndFrames(running, fps)} (${feetAndFrames(running)})${againstBudget(over, budget, fps)}`;
+type SinceTexts = TableTexts['since'];
 
-function budgetMoved(before: EpisodeFigures, now: EpisodeFigures): string[] {
+function episodeLine(revision: string | null, figures: EpisodeFigures, words: SinceTexts): string {
+  const { cuts, running, fps, drawings, budget, over, untimed } = figures;
+  const left = budgetLeft(over, budget, fps);
+  return words.episode(revision, cuts, drawings, bothLengths(running, fps), untimed > 0, left);
+}
+
+function budgetMoved(before: EpisodeFigures, now: EpisodeFigures, words: SinceTexts): string[] {
   if (now.budget === null || before.budget === null || now.fps !== before.fps) return [];
   const by = now.budget - before.budget;
   if (by === 0) return [];
-  return [`the budget is ${secondsAndFrames(Math.abs(by), now.fps)} ${by > 0 ? 'larger' : 'smaller'}`];
+  return [words.budget(secondsAndFrames(Math.abs(by), now.fps), by > 0 ? 'larger' : 'smaller')];
 }
 
-function longer(frames: number, fps: number): string {
-  if (frames === 0) return 'as long as before';
-  return `${secondsAndFrames(Math.abs(frames), fps)} ${frames > 0 ? 'longer' : 'shorter'}`;
+function longer(before: EpisodeFigures, now: EpisodeFigures, words: SinceTexts): string {
+  const by = now.running - Math.round((before.running * now.fps) / before.fps);
+  const sense = by === 0 ? 'same' : by > 0 ? 'longer' : 'shorter';
+  return words.runs(secondsAndFrames(Math.abs(by), now.fps), sense);
 }
 
 /** `+1+12`, `-0+06`; a broken frame is rounded to the nearest. */

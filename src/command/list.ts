@@ -12,8 +12,8 @@ import type { Found } from '../episode/find-cuts.js';
 import { cutListCsv, cutListJson } from '../export/cut-list-export.js';
 import type { Host } from '../host/host.js';
 import { diagnose } from '../language/diagnostic.js';
+import { textsOf } from '../language/message.js';
 import type { PageLook } from '../sheet/page-look.js';
-import { plural } from '../words/number-format.js';
 import {
   type CommandContext,
   checkRows,
@@ -95,7 +95,8 @@ async function list(host: Host, files: readonly string[], options: Options): Pro
   const printer =
     pages || form === 'pdf' ? (await import('../build/cut-printer.js')).CutPrinter.open(host) : null;
   const { rows, digests } = await countCuts(host, reporter, found, {
-    language: form === 'pdf' ? null : 'en',
+    // What is printed is in the language of the print; a file is for other programs, and the same for all.
+    language: form === 'pdf' ? null : form === 'table' ? reporter.language : 'en',
     printer: pages ? printer : null,
     strict: options.strict === true,
   });
@@ -124,14 +125,9 @@ async function list(host: Host, files: readonly string[], options: Options): Pro
     if (target.path !== null)
       reporter.say(reporter.words.wrote(target.name, reporter.words.cuts(rows.length)));
   } else {
-    const { againstBudget, terminalList: listTable } = await import('./list-table.js');
-    if (form === 'table') host.out(listTable(counted, host.columns));
-    else {
-      const { totals, budget, fps } = counted;
-      reporter.say(
-        `${plural(totals.cuts, 'cut')}, ${runs(counted)}${againstBudget(totals.over, budget, fps)}`,
-      );
-    }
+    const { runningTime, terminalList } = await import('./list-table.js');
+    if (form === 'table') host.out(terminalList(counted, host.columns, reporter.language));
+    else reporter.say(runningTime(counted, textsOf(reporter.language).tables.list));
   }
   return reporter.finish();
 }
@@ -159,7 +155,7 @@ async function putSince(
     putList(host, target, Buffer.from(text, 'utf8'));
     if (target.path !== null)
       reporter.say(reporter.words.wrote(target.name, reporter.words.cuts(found.cuts.length)));
-  } else host.out(terminalSince(since, found, host.columns));
+  } else host.out(terminalSince(since, found, host.columns, reporter.language));
 }
 
 /** What comes out; a check alone prints nothing. */
@@ -183,11 +179,6 @@ function listOf({ whole }: Found, episode: Episode): ListOf {
   const all = whole.some(({ file }) => file === episode.file);
   return { title, episode: number, fps, overlap, budget: all ? episode.budgetFrames : null };
 }
-
-const runs = ({ totals, fps }: CutList): string => {
-  const least = totals.untimed > 0 ? 'at least ' : '';
-  return `running time ${least}${Math.floor(totals.running / fps)}+${totals.running % fps}`;
-};
 
 function checkBudget(reporter: Reporter, counted: CutList, { file, text, budgetSpan }: Episode): void {
   const { totals, fps, budget: frames } = counted;

@@ -5,6 +5,7 @@ import { UsageError } from '../build/usage-error.js';
 import type { Compiled } from '../episode/compile-cut.js';
 import type { Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
+import type { RunTexts } from '../language/catalogue/catalogue-entry.js';
 import { celsEdits } from '../language/cels-line.js';
 import type { Diagnostic, SourceEdit } from '../language/diagnostic.js';
 import { parse } from '../language/parse.js';
@@ -21,19 +22,15 @@ export interface Dry {
 }
 
 /** Where a passage on paper has more or fewer in-betweens now: how to say which. */
-export function questions(host: Host, { tree, diagnostics }: Compiled, job: Job): string[] {
+export function questions(host: Host, { tree, diagnostics }: Compiled, job: Job, texts: RunTexts): string[] {
   const file = job.path === null ? '-' : job.name;
   return diagnostics.flatMap((fault) => {
     const choice = tree && choices(tree, fault);
     if (!choice) return [];
     const { option, words, count } = choice;
-    const which = count === 1 ? 'which one is' : `which ${count} are`;
-    const each = words.map((word) => `${option} ${word}`);
-    const last = each.pop();
-    const listed = each.length > 0 ? `${each.join(', ')} or ${last}` : last;
-    return [
-      `${job.name}: say ${which} ${option === '--new' ? 'new' : 'gone'}: ${nextCommand(host, 'number', file)} ${listed}`,
-    ];
+    const answers = words.map((word) => `${option} ${word}`);
+    const of = option === '--new' ? 'new' : 'gone';
+    return [texts.sayWhich(job.name, count, of, nextCommand(host, 'number', file), answers)];
   });
 }
 
@@ -43,22 +40,27 @@ export function told(
   pins: readonly Pins[],
   chosen: (level: string) => boolean,
   { check, diff }: Dry,
+  texts: RunTexts,
 ): string[] {
-  const fresh: string[] = [];
-  const added: string[] = [];
+  const fresh: { from: string; to: string }[] = [];
+  const added: { cel: string; name: string }[] = [];
   for (const { level, before, names } of pins) {
-    const cels = names.flatMap((name, i) => (name === '_' ? [] : [{ cel: before + 1 + i, name }]));
-    if (before > 0) added.push(...cels.map(({ cel, name }) => `${level}${cel} is ${name}`));
-    else fresh.push(`${level}${cels[0]!.cel}${cels.length > 1 ? ` to ${level}${cels.at(-1)!.cel}` : ''}`);
+    const cels = names.flatMap((name, i) =>
+      name === '_' ? [] : [{ cel: `${level}${before + 1 + i}`, name }],
+    );
+    if (before > 0) added.push(...cels);
+    else fresh.push({ from: cels[0]!.cel, to: cels.at(-1)!.cel });
   }
-  const not = check || diff ? 'not ' : '';
+  const dry = check === true || diff === true;
   const lines: string[] = [];
-  if (fresh.length > 0) lines.push(`${not}pinned: ${fresh.join(', ')}`);
-  if (added.length > 0) lines.push(`${not ? 'not pinned: ' : ''}${added.join(', ')}`);
+  if (fresh.length > 0) lines.push(texts.pinned(fresh, dry));
+  if (added.length > 0) lines.push(texts.named(added, dry));
   const idle = solved.levels
     .filter(({ name }) => chosen(name))
-    .flatMap((level) => unused(level).map(({ cel, drawing }) => `${level.name}${cel} (${drawing})`));
-  if (idle.length > 0) lines.push(`${idle.join(', ')} ${idle.length === 1 ? 'is' : 'are'} not used any more`);
+    .flatMap((level) =>
+      unused(level).map(({ cel, drawing }) => ({ cel: `${level.name}${cel}`, name: drawing })),
+    );
+  if (idle.length > 0) lines.push(texts.notUsed(idle));
   return lines;
 }
 

@@ -6,6 +6,7 @@ import type { Found, Job } from '../episode/find-cuts.js';
 import { decode } from '../episode/read-text.js';
 import type { Host } from '../host/host.js';
 import { snapshot } from '../host/overlay-host.js';
+import type { RunTexts } from '../language/catalogue/catalogue-entry.js';
 import { celsEdits } from '../language/cels-line.js';
 import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
 import { withEdits } from '../language/statement-reader.js';
@@ -71,7 +72,7 @@ async function number(host: Host, files: readonly string[], options: Options): P
     count.cuts += 1;
     if (solved === null || hasErrors(diagnostics, options.strict)) {
       count.failed += 1;
-      for (const line of questions(host, compiled, job)) reporter.say(line);
+      for (const line of questions(host, compiled, job, reporter.words)) reporter.say(line);
       return;
     }
     for (const { name } of solved.levels) {
@@ -84,7 +85,7 @@ async function number(host: Host, files: readonly string[], options: Options): P
     const chosen = (level: string) => wanted === undefined || wanted.includes(level);
     if (unsettled(compiled, chosen)) {
       count.failed += 1;
-      reporter.say(`${job.name}: say in its \`cels\` line which passage is on paper, then number it again`);
+      reporter.say(reporter.words.sayPassage(job.name));
       return;
     }
     const refused = twoCounts(solved, chosen);
@@ -99,7 +100,10 @@ async function number(host: Host, files: readonly string[], options: Options): P
     const after = pinned(world, compiled, job, text, pins);
     const typed = before.get(job) ?? text;
     const said = () => {
-      for (const line of [...drawnAnew(solved, options), ...told(solved, pins, chosen, options)])
+      for (const line of [
+        ...drawnAnew(solved, options, reporter.words),
+        ...told(solved, pins, chosen, options, reporter.words),
+      ])
         reporter.say(`${job.name}: ${line}`);
     };
     if (after !== typed) count.changed += 1;
@@ -128,11 +132,13 @@ async function number(host: Host, files: readonly string[], options: Options): P
 }
 
 /** The numbers that the drawings of `--new` have got. */
-function drawnAnew(shot: SolvedShot, options: Options): string[] {
+function drawnAnew(shot: SolvedShot, options: Options, words: RunTexts): string[] {
   return (options.new ?? []).flatMap((word) => {
     const { level, drawing } = namedBy(shot, word);
     const found = level?.drawings.find((one) => one.drawing === drawing);
-    return level && found ? [`${level.name}${found.cel} is ${found.drawing}`] : [];
+    return level && found
+      ? [words.named([{ cel: `${level.name}${found.cel}`, name: found.drawing }], false)]
+      : [];
   });
 }
 

@@ -2,9 +2,13 @@
 
 import type { Progress } from '../build/build-run.js';
 import type { Host } from '../host/host.js';
+import type { Activity, RunTexts } from '../language/catalogue/catalogue-entry.js';
+import { runTexts } from '../language/message.js';
+import { displayWidth } from '../language/source.js';
+import { userLanguage } from '../language/user-language.js';
 
-/** What is counted; where there is no terminal, a line is said each time so many are done. */
-const CUTS = { name: 'cuts', lineEvery: 100 };
+/** Where there is no terminal, a line is said each time so many are done. */
+const LINE_EVERY = { cuts: 100, frames: 500 };
 const WIDEST = 40;
 
 /**
@@ -16,14 +20,16 @@ export class ProgressBar implements Progress {
   private bar = '';
   private done = 0;
   private total = 0;
-  private what = '';
+  private activity: Activity = 'printing';
+  private readonly words: RunTexts;
 
   /** `quiet`: a program reads what is said. */
   constructor(
     private readonly world: Host,
     private readonly quiet: boolean,
-    private readonly unit: { readonly name: string; readonly lineEvery: number } = CUTS,
+    private readonly unit: keyof typeof LINE_EVERY = 'cuts',
   ) {
+    this.words = runTexts(userLanguage(world));
     const around = (say: () => void): void => {
       const { bar } = this;
       this.clear();
@@ -37,10 +43,9 @@ export class ProgressBar implements Progress {
     };
   }
 
-  /** `what` is done: `printing`. */
-  start(what: string, total: number): void {
+  start(activity: Activity, total: number): void {
     this.clear();
-    this.what = what;
+    this.activity = activity;
     this.total = total;
     this.done = 0;
   }
@@ -50,14 +55,14 @@ export class ProgressBar implements Progress {
     // Some terminals do not know how wide they are.
     const columns = this.world.columns === 0 ? 80 : this.world.columns;
     if (this.quiet || this.total < 2) return;
+    const { activity, done, total, unit } = this;
     if (columns === null) {
-      if (this.done > 0 && this.done % this.unit.lineEvery === 0) {
-        this.world.error(`${this.what}: ${this.done} of ${this.total} ${this.unit.name}\n`);
-      }
+      if (done > 0 && done % LINE_EVERY[unit] === 0)
+        this.world.error(`${this.words.progress(activity, done, total, unit)}\n`);
     } else {
-      const counted = `${this.what} ${this.done} of ${this.total} `;
-      const width = Math.min(WIDEST, columns - counted.length - 3);
-      const full = Math.floor((width * this.done) / this.total);
+      const counted = `${this.words.progressBar(activity, done, total)} `;
+      const width = Math.min(WIDEST, columns - displayWidth(counted) - 3);
+      const full = Math.floor((width * done) / total);
       this.clear();
       this.draw(
         width < 4
@@ -70,7 +75,7 @@ export class ProgressBar implements Progress {
 
   /** Takes the bar away. */
   clear(): void {
-    if (this.bar !== '') this.world.error(`\r${' '.repeat(this.bar.length)}\r`);
+    if (this.bar !== '') this.world.error(`\r${' '.repeat(displayWidth(this.bar))}\r`);
     this.bar = '';
   }
 

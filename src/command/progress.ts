@@ -219,7 +219,7 @@ async function report(host: Host, files: readonly string[], options: Options): P
   const table = progressTable(cuts, file.rows, episode.production, date);
   if (form === 'table') {
     const { terminalProgress } = await import('./progress-table.js');
-    host.out(terminalProgress(table, host.columns));
+    host.out(terminalProgress(table, host.columns, reporter.language));
   } else if (form === 'pdf') {
     const commit = host.commit(episode.folder ?? host.cwd);
     const hash = digest([...digests, file.text], episode.settings, []);

@@ -19,9 +19,6 @@ interface Options extends ReportOptions {
   readonly clean?: boolean;
 }
 
-/** What a long run tells of where there is no terminal: once in twenty seconds of film or so. */
-const FRAMES = { name: 'frames', lineEvery: 500 };
-
 /** Sides of a picture, pixels. */
 const SMALLEST = 16;
 const LARGEST = 8192;
@@ -61,7 +58,7 @@ drawn yet is a sheet with its number.\n`,
 async function shoot(host: Host, files: readonly string[], options: Options): Promise<number> {
   const { from, to } = sheetRange(options);
   const size = sizeOf(options.size);
-  const progress = new ProgressBar(host, options.format === 'json', FRAMES);
+  const progress = new ProgressBar(host, options.format === 'json', 'frames');
   const reporter = new ConsoleReporter(progress.host, options.format, options.strict === true);
   const { labels, guides, clean } = options;
   const found = await findAll(progress.host, reporter, files, labels ? { labels } : {});

@@ -1,5 +1,6 @@
 /** Rows of an episode as a table on a terminal. */
 
+import type { TableTexts } from '../language/catalogue/table-entry.js';
 import { widest } from '../layout/line-breaking.js';
 import { fromTheWidest } from '../layout/table.js';
 import { layTextTable, OPEN, type TextColumn, tableLines, widthOf } from '../layout/text-table.js';
@@ -28,6 +29,7 @@ export function textTable<T>(
   columns: readonly Column<T>[],
   rows: readonly T[],
   width: number | null,
+  texts: Pick<TableTexts, 'leftOut'>,
 ): string[] {
   const totals = columns.map(({ total }) => total ?? '');
   const totalled = totals.some((one) => one !== '');
@@ -54,8 +56,6 @@ export function textTable<T>(
   const lines = tableLines(pages[0]!.sets[0]!, OPEN, (row) => (row === rows.length ? 'light' : null));
   return [
     ...lines.map((line) => line.trimEnd()),
-    ...(leftOut.length > 0
-      ? [`Left out here, for want of width: ${leftOut.map(({ heads }) => heads[0]).join(', ')}.`]
-      : []),
+    ...(leftOut.length > 0 ? [texts.leftOut(leftOut.map(({ heads }) => heads[0]!))] : []),
   ];
 }

@@ -49,3 +49,14 @@ export function repeated(values: readonly number[]): string {
   const said = runs.slice(0, MOST_REPEATED).map(({ text, times }) => (times > 1 ? `${text}*${times}` : text));
   return [...said, ...(runs.length > MOST_REPEATED ? ['…'] : [])].join(' ');
 }
+
+/** `1, 3-5`, of ascending numbers. */
+export function ranges(numbers: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const number of numbers) {
+    const last = runs.at(-1);
+    if (last && last[1] === number - 1) last[1] = number;
+    else runs.push([number, number]);
+  }
+  return runs.map(([from, to]) => (from === to ? `${from}` : `${from}-${to}`)).join(', ');
+}

@@ -56,9 +56,9 @@ describe('workers are asked', () => {
 describe('a worker prints', () => {
   test('a file', async () => {
     const file = { cut: '1', pages: 1, bytes: expect.any(Uint8Array) };
-    expect(await made({})).toEqual({ line: null, made: file });
+    expect(await made({})).toEqual({ changes: null, made: file });
     expect(await made({ against: { kind: 'last build' } })).toEqual({
-      line: 'cut 1: 1 page, not printed before',
+      changes: expect.objectContaining({ cut: '1', pages: 1, notCompared: { why: 'not-printed' } }),
       made: file,
     });
   });
@@ -73,7 +73,10 @@ describe('a worker prints', () => {
   });
 
   test('nothing where no page is chosen, or where the cut is not fit for it', async () => {
-    expect(await made({ pages: { range: '2-', includes: () => true } })).toEqual({ line: null, made: null });
+    expect(await made({ pages: { range: '2-', includes: () => true } })).toEqual({
+      changes: null,
+      made: null,
+    });
     expect(await made({ strict: true })).toBe(null);
     expect(await made({}, 'cut 1\n')).toBe(null);
     expect(await made({}, 'phrase walk = 1-2\n')).toBe(null);

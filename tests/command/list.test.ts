@@ -136,7 +136,7 @@ describe('against the budget', () => {
     expect({ status, out }).toEqual({ status: 1, out: '' });
     expect(error).toContain('episode.yaml:2:9: list-over-budget\n');
     expect(error).toContain('0+12 (12 frames) over the budget of 1+12');
-    expect(error).toContain('2 cuts, running time 2+0; budget 1+12: 0+12 over');
+    expect(error).toContain("2 cuts, running time 2+0 (3'00); budget 1+12: 0+12 over");
   });
 
   test.each(['budget: 2+0\n', 'budget: 9+0\n', ''])('--check is content with %j', async (budget) => {

@@ -13,7 +13,7 @@ const JOB: Job = { path: '/work/a.cut', name: 'a.cut', episode: noEpisode, named
 
 describe('what only the animator can tell', () => {
   const asked = (lines: string, job = JOB) =>
-    questions(memoryHost(), compileText(`cut 1\ntime 1+0\n${lines}`), job);
+    questions(memoryHost(), compileText(`cut 1\ntime 1+0\n${lines}`), job, runTexts('en'));
 
   test('is which drawing of a grown passage is new', () => {
     const [one, ...more] = asked('A: 1---2..\ncels A 1 1.1 1.2 2\n');
@@ -48,6 +48,7 @@ describe('what is pinned', () => {
       pinsFor(solved).filter(({ level }) => chosen(level)),
       chosen,
       dry,
+      runTexts('en'),
     );
   };
 

@@ -23,6 +23,7 @@ const shown = (lines: readonly string[], width: number | null = null, date = '20
       date,
     ),
     width,
+    'en',
   );
 
 test('a day of another year is written whole; what is late is marked, longest past first', () => {

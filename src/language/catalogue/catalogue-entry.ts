@@ -1,6 +1,7 @@
 import type { Severity } from '../diagnostic.js';
 import type { Code, Message, Messages } from './index.js';
 import type { Fixes, Notes } from './message-notes.js';
+import type { TableTexts } from './table-entry.js';
 
 /**
  * What holds of a code in every language. The tests compile `failing` (the code must be among its diagnostics) and
@@ -63,6 +64,30 @@ export interface Language {
   readonly fixes: ShortTexts<Fixes>;
   readonly report: ReportTexts;
   readonly run: RunTexts;
+  readonly tables: TableTexts;
+}
+
+/** What takes a while. */
+export type Activity = 'printing' | 'comparing' | 'painting';
+
+/** Why a cut cannot be compared with an earlier print of it: it is new, or what the file at its place holds. */
+export type NoEarlierPrint =
+  | { readonly why: 'not-printed' | 'new' | 'no-print' | 'one-cut' | 'several-cuts' | 'pages-missing' }
+  | { readonly why: 'new-since' | 'errors-at'; readonly revision: string };
+
+/** Which pages of a cut differ from an earlier print of it. */
+export interface PageChanges {
+  readonly cut: string;
+  /** How many it has now. */
+  readonly pages: number;
+  /** Those that differ or are new, from 1. */
+  readonly differing: readonly number[];
+  /** How the same are called on paper; null where that is their numbers, and none is new. */
+  readonly labels: readonly { readonly label: string; readonly fresh: boolean }[] | null;
+  /** Labels of pages that are no more. */
+  readonly gone: readonly string[];
+  /** Where nothing could be compared, so that all pages count as new. */
+  readonly notCompared: NoEarlierPrint | null;
 }
 
 /** What a run says of itself: lines for people, on standard error. */
@@ -90,6 +115,16 @@ export interface RunTexts {
   readonly notWritten: string;
   /** `revision`: null where it is the last build. */
   readonly unchanged: (cuts: number, revision: string | null) => string;
+  readonly pagesDiffer: (changes: PageChanges) => string;
+  /** A cut that was printed and is no part of the episode any more. */
+  readonly cutGone: (number: string) => string;
+  readonly cutsReordered: string;
+  /** A file that no cut is printed into any more. `now`: where its cut is printed to; null: there is no such cut. */
+  readonly orphanedFile: (file: string, cut: string, now: string | null) => string;
+  /** How far it is. `of`: cuts, or frames of a film. */
+  readonly progress: (activity: Activity, done: number, total: number, of: 'cuts' | 'frames') => string;
+  /** The same in front of a bar. */
+  readonly progressBar: (activity: Activity, done: number, total: number) => string;
   readonly shard: (part: string, cuts: number, all: number) => string;
   readonly wrotePlan: (file: string, cuts: number, command: string) => string;
   readonly notExported: (cuts: number, tally: string) => string;
@@ -126,6 +161,34 @@ export interface RunTexts {
     how: 'lines' | 'dry' | 'written',
     tally: string,
   ) => string;
+  /** Of drawings: numbers that `number` pins, in stretches a level; numbers that get a name; pinned ones that nothing shows. */
+  readonly pinned: (
+    stretches: readonly { readonly from: string; readonly to: string }[],
+    dry: boolean,
+  ) => string;
+  readonly named: (
+    drawings: readonly { readonly cel: string; readonly name: string }[],
+    dry: boolean,
+  ) => string;
+  readonly notUsed: (drawings: readonly { readonly cel: string; readonly name: string }[]) => string;
+  /** A passage on paper has `count` drawings more or fewer now. `answers`: options, one of which says which. */
+  readonly sayWhich: (
+    file: string,
+    count: number,
+    of: 'new' | 'gone',
+    command: string,
+    answers: readonly string[],
+  ) => string;
+  readonly sayPassage: (file: string) => string;
+  /** What git asks for a diff of. `broken`: which versions have errors. */
+  readonly gitDiff: {
+    readonly unsettled: (path: string) => string;
+    readonly notCompared: (file: string, broken: 'old' | 'new' | 'both') => string;
+    readonly nothingChanges: (file: string) => string;
+    readonly cutNew: (file: string, cut: string) => string;
+    readonly cutDropped: (file: string, cut: string) => string;
+    readonly onlyShared: (file: string) => string;
+  };
   readonly next: (command: string) => string;
   readonly addToManifest: (cuts: number, file: string) => string;
   readonly watching: (cuts: number, withErrors: number) => string;

@@ -12,6 +12,7 @@ import { report } from './report-texts.js';
 import { run } from './run-texts.js';
 import { statements } from './statements-texts.js';
 import { words } from './syntax-texts.js';
+import { tables } from './table-texts.js';
 import { timelines } from './timelines-texts.js';
 import { track } from './track-texts.js';
 import { usage } from './usage-texts.js';
@@ -37,4 +38,5 @@ export const en: Language = {
   fixes,
   report,
   run,
+  tables,
 };

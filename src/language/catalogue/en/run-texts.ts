@@ -1,7 +1,42 @@
-import { plural } from '../../../words/number-format.js';
-import type { RunTexts } from '../catalogue-entry.js';
+import { plural, ranges } from '../../../words/number-format.js';
+import type { NoEarlierPrint, PageChanges, RunTexts } from '../catalogue-entry.js';
 
 const cuts = (count: number): string => plural(count, 'cut');
+
+function notCompared(reason: NoEarlierPrint): string {
+  switch (reason.why) {
+    case 'not-printed':
+      return 'not printed before';
+    case 'new':
+      return 'new';
+    case 'no-print':
+      return 'as the file there is no print to compare with';
+    case 'one-cut':
+      return 'as the file there is of one cut';
+    case 'several-cuts':
+      return 'as the file there is of several cuts';
+    case 'pages-missing':
+      return 'as the file did not hold all';
+    case 'new-since':
+      return `new since ${reason.revision}`;
+    case 'errors-at':
+      return `as it had errors at ${reason.revision}`;
+  }
+}
+
+/** `cut 12: pages 2-3 of 5`; with the labels that stand on the paper where they are others. */
+function pagesDiffer({ cut, pages, differing, labels, gone, notCompared: why }: PageChanges): string {
+  if (why !== null)
+    return `cut ${cut}: ${pages === 1 ? '1 page' : `all ${pages} pages`}, ${notCompared(why)}`;
+  const lost = gone.length === 0 ? '' : `; no more: ${gone.join(', ')}`;
+  if (differing.length === 0) return `cut ${cut}: no page of ${pages} differs${lost}`;
+  const called = labels?.map(({ label, fresh }) => `${label}${fresh ? ' new' : ''}`);
+  const named = called ? ` (${called.join(', ')})` : '';
+  return `cut ${cut}: ${differing.length === 1 ? 'page' : 'pages'} ${ranges(differing)} of ${pages}${named}${lost}`;
+}
+
+const numbered = (drawings: readonly { readonly cel: string; readonly name: string }[]): string =>
+  drawings.map(({ cel, name }) => `${cel} is ${name}`).join(', ');
 
 export const run: RunTexts = {
   cuts,
@@ -33,6 +68,13 @@ export const run: RunTexts = {
   faultOfProgram: 'fault of the program',
   notWritten: 'not written',
   unchanged: (count, revision) => `${cuts(count)} unchanged${revision === null ? '' : ` since ${revision}`}`,
+  pagesDiffer,
+  cutGone: (number) => `cut ${number}: no cut of the episode any more`,
+  cutsReordered: 'the cuts stand in another order',
+  orphanedFile: (file, cut, now) =>
+    `${file}: ${now === null ? 'no cut of the episode any more' : `cut ${cut} goes to ${now} now`}`,
+  progress: (activity, done, total, of) => `${activity}: ${done} of ${total} ${of}`,
+  progressBar: (activity, done, total) => `${activity} ${done} of ${total}`,
   shard: (part, count, all) => `shard ${part}: ${count} of ${cuts(all)}`,
   wrotePlan: (file, count, command) => `wrote ${file}: ${cuts(count)}; \`${command}\` prints them`,
   notExported: (count, tally) => `${cuts(count)} not exported: ${tally}`,
@@ -83,6 +125,26 @@ export const run: RunTexts = {
       ...(failed > 0 ? [`${failed} not heard (${tally})`] : []),
     ];
     return `${cuts(count)}: ${parts.join(', ')}`;
+  },
+  pinned: (stretches, dry) =>
+    `${dry ? 'not ' : ''}pinned: ${stretches.map(({ from, to }) => (from === to ? from : `${from} to ${to}`)).join(', ')}`,
+  named: (drawings, dry) => `${dry ? 'not pinned: ' : ''}${numbered(drawings)}`,
+  notUsed: (drawings) =>
+    `${drawings.map(({ cel, name }) => `${cel} (${name})`).join(', ')} ${drawings.length === 1 ? 'is' : 'are'} not used any more`,
+  sayWhich: (file, count, of, command, answers) => {
+    const listed =
+      answers.length > 1 ? `${answers.slice(0, -1).join(', ')} or ${answers.at(-1)}` : answers.join();
+    return `${file}: say ${count === 1 ? 'which one is' : `which ${count} are`} ${of}: ${command} ${listed}`;
+  },
+  sayPassage: (file) => `${file}: say in its \`cels\` line which passage is on paper, then number it again`,
+  gitDiff: {
+    unsettled: (path) => `${path}: the merge is not settled`,
+    notCompared: (file, broken) =>
+      `${file}: not compared, ${broken === 'both' ? 'both versions have' : `the ${broken} version has`} errors`,
+    nothingChanges: (file) => `${file}: nothing changes on the sheet`,
+    cutNew: (file, cut) => `${file}: cut ${cut} is new`,
+    cutDropped: (file, cut) => `${file}: cut ${cut} is dropped`,
+    onlyShared: (file) => `${file}: nothing but what cuts share`,
   },
   next: (command) => `next: ${command}`,
   addToManifest: (count, file) => {

@@ -12,6 +12,7 @@ import { report } from './report-texts-ja.js';
 import { run } from './run-texts-ja.js';
 import { statements } from './statements-texts-ja.js';
 import { words } from './syntax-texts-ja.js';
+import { tables } from './table-texts-ja.js';
 import { timelines } from './timelines-texts-ja.js';
 import { track } from './track-texts-ja.js';
 import { usage } from './usage-texts-ja.js';
@@ -37,4 +38,5 @@ export const ja: Language = {
   fixes,
   report,
   run,
+  tables,
 };

@@ -1,8 +1,45 @@
-import type { RunTexts } from '../catalogue-entry.js';
+import { ranges } from '../../../words/number-format.js';
+import type { Activity, NoEarlierPrint, PageChanges, RunTexts } from '../catalogue-entry.js';
 
 const cuts = (count: number): string => `${count}カット`;
 const errors = (count: number): string => `誤り${count}件`;
 const warnings = (count: number): string => `注意${count}件`;
+
+const ACTIVITIES: Readonly<Record<Activity, string>> = {
+  printing: '印刷中',
+  comparing: '比較中',
+  painting: '撮影中',
+};
+
+function notCompared(reason: NoEarlierPrint): string {
+  switch (reason.why) {
+    case 'not-printed':
+      return '初めての印刷';
+    case 'new':
+      return '新規';
+    case 'no-print':
+      return '同じ名前のファイルはこのプログラムの印刷ではないので比べられない';
+    case 'one-cut':
+      return '同じ名前のファイルは1カットだけの印刷なので比べられない';
+    case 'several-cuts':
+      return '同じ名前のファイルは複数カットの印刷なので比べられない';
+    case 'pages-missing':
+      return '前のファイルに全部のページがなかったため';
+    case 'new-since':
+      return `${reason.revision} より後の新規`;
+    case 'errors-at':
+      return `${reason.revision} では誤りがあったため`;
+  }
+}
+
+function pagesDiffer({ cut, pages, differing, labels, gone, notCompared: why }: PageChanges): string {
+  if (why !== null) return `カット${cut}：${pages === 1 ? '' : '全'}${pages}ページ（${notCompared(why)}）`;
+  const lost = gone.length === 0 ? '' : `。なくなったページ：${gone.join('、')}`;
+  if (differing.length === 0) return `カット${cut}：${pages}ページとも違いなし${lost}`;
+  const called = labels?.map(({ label, fresh }) => `${label}${fresh ? ' 新規' : ''}`);
+  const named = called ? `（${called.join('、')}）` : '';
+  return `カット${cut}：${pages}ページのうち ${ranges(differing)}${named}${lost}`;
+}
 
 export const run: RunTexts = {
   cuts,
@@ -29,6 +66,14 @@ export const run: RunTexts = {
   faultOfProgram: 'プログラムの失敗',
   notWritten: '書けません',
   unchanged: (count, revision) => `${cuts(count)}は${revision === null ? '' : `${revision} から`}変更なし`,
+  pagesDiffer,
+  cutGone: (number) => `カット${number}：もう話数にないカット`,
+  cutsReordered: 'カットの順が変わりました',
+  orphanedFile: (file, cut, now) =>
+    `${file}：${now === null ? 'もう話数にないカット' : `カット${cut}は今は ${now} に印刷`}`,
+  progress: (activity, done, total, of) =>
+    `${ACTIVITIES[activity]}：${total}${of === 'cuts' ? 'カット' : 'コマ'}のうち${done}`,
+  progressBar: (activity, done, total) => `${ACTIVITIES[activity]} ${done}/${total}`,
   shard: (part, count, all) => `分割 ${part}：${cuts(all)}のうち${cuts(count)}`,
   wrotePlan: (file, count, command) => `${file} を書きました：${cuts(count)}。\`${command}\` で印刷します`,
   notExported: (count, tally) => `${cuts(count)}は書き出していません：${tally}`,
@@ -73,6 +118,24 @@ export const run: RunTexts = {
       ...(how !== 'lines' && rest > 0 ? [`${rest}カットは書くものなし`] : []),
       ...(failed > 0 ? [`${failed}カットは聞けません（${tally}）`] : []),
     ].join('、')}`,
+  pinned: (stretches, dry) =>
+    `${dry ? '番号を確定していない絵' : '番号を確定'}：${stretches.map(({ from, to }) => (from === to ? from : `${from}～${to}`)).join('、')}`,
+  named: (drawings, dry) =>
+    `${dry ? '番号を確定していない絵：' : ''}${drawings.map(({ cel, name }) => `${cel} は ${name}`).join('、')}`,
+  notUsed: (drawings) => `もう使わない絵：${drawings.map(({ cel, name }) => `${cel}（${name}）`).join('、')}`,
+  sayWhich: (file, count, of, command, answers) =>
+    `${file}：${of === 'new' ? '増えた' : '減った'}${count}枚がどれかを指定してください：${command} ${answers.join(' または ')}`,
+  sayPassage: (file) =>
+    `${file}：どの中割りが紙にあるかを \`cels\` の行に書いてから、もう一度番号を確定してください`,
+  gitDiff: {
+    unsettled: (path) => `${path}：マージが済んでいません`,
+    notCompared: (file, broken) =>
+      `${file}：${{ old: '前の版に', new: '新しい版に', both: '両方の版に' }[broken]}誤りがあるので比べていません`,
+    nothingChanges: (file) => `${file}：シートは変わりません`,
+    cutNew: (file, cut) => `${file}：カット${cut} 新規`,
+    cutDropped: (file, cut) => `${file}：カット${cut} 欠番`,
+    onlyShared: (file) => `${file}：カットが共有する内容だけです`,
+  },
   next: (command) => `次は：${command}`,
   addToManifest: (_, file) => `まだ episode.yaml のカットにありません。${file} の \`cuts:\` に足してください`,
   watching: (count, withErrors) =>

@@ -32,3 +32,61 @@ test('a film says what is not drawn yet', () => {
   expect(run.film('5+0', true, 120, 2, 9)).toBe('5+0、画像120枚。絵9枚のうち2枚がまだありません');
   expect(run.film('5+0', false, 120, 9, 9)).toBe('5+0、120コマ。絵はまだ1枚もありません');
 });
+
+test('which pages of a cut differ from an earlier print, or why none was compared', () => {
+  const changes = {
+    cut: '12',
+    pages: 5,
+    differing: [2, 3],
+    labels: null,
+    gone: [],
+    notCompared: null,
+  } as const;
+  const labels = [{ label: '1b', fresh: true }];
+  expect(run.pagesDiffer(changes)).toBe('カット12：5ページのうち 2-3');
+  expect(run.pagesDiffer({ ...changes, differing: [2], labels, gone: ['1c'] })).toBe(
+    'カット12：5ページのうち 2（1b 新規）。なくなったページ：1c',
+  );
+  expect(run.pagesDiffer({ ...changes, differing: [], gone: ['6'] })).toBe(
+    'カット12：5ページとも違いなし。なくなったページ：6',
+  );
+  expect(run.pagesDiffer({ ...changes, notCompared: { why: 'not-printed' } })).toBe(
+    'カット12：全5ページ（初めての印刷）',
+  );
+  const since = { why: 'new-since', revision: 'v2' } as const;
+  expect(run.pagesDiffer({ ...changes, pages: 1, notCompared: since })).toBe(
+    'カット12：1ページ（v2 より後の新規）',
+  );
+});
+
+test.each([
+  [{ why: 'new' }, '新規'],
+  [{ why: 'no-print' }, '同じ名前のファイルはこのプログラムの印刷ではないので比べられない'],
+  [{ why: 'one-cut' }, '同じ名前のファイルは1カットだけの印刷なので比べられない'],
+  [{ why: 'several-cuts' }, '同じ名前のファイルは複数カットの印刷なので比べられない'],
+  [{ why: 'pages-missing' }, '前のファイルに全部のページがなかったため'],
+  [{ why: 'errors-at', revision: 'v2' }, 'v2 では誤りがあったため'],
+] as const)('why nothing was compared: %j', (notCompared, said) =>
+  expect(
+    run.pagesDiffer({ cut: '1', pages: 2, differing: [], labels: null, gone: [], notCompared }),
+  ).toContain(said),
+);
+
+test('files without a cut, pinned drawings, versions with errors', () => {
+  expect(run.orphanedFile('a.pdf', '3', null)).toBe('a.pdf：もう話数にないカット');
+  expect(run.orphanedFile('a.pdf', '3', 'b.pdf')).toBe('a.pdf：カット3は今は b.pdf に印刷');
+  const stretches = [
+    { from: 'A1', to: 'A4' },
+    { from: 'B1', to: 'B1' },
+  ];
+  expect(run.pinned(stretches, true)).toBe('番号を確定していない絵：A1～A4、B1');
+  expect(run.named([{ cel: 'A5', name: '3' }], false)).toBe('A5 は 3');
+  const idle = [
+    { cel: 'A2', name: '1.1' },
+    { cel: 'A3', name: '1.2' },
+  ];
+  expect(run.notUsed(idle.slice(0, 1))).toBe('もう使わない絵：A2（1.1）');
+  expect(run.notUsed(idle)).toBe('もう使わない絵：A2（1.1）、A3（1.2）');
+  expect(run.gitDiff.notCompared('a.cut', 'old')).toBe('a.cut：前の版に誤りがあるので比べていません');
+  expect(run.gitDiff.notCompared('a.cut', 'both')).toBe('a.cut：両方の版に誤りがあるので比べていません');
+});
