@@ -24,12 +24,12 @@ export function silentSlip(items: readonly Item[], index: number): Diagnostic | 
     const place = nameOf(item);
     const touching = before?.kind === 'group' && before.span.end === item.span.start;
     const several = Number(item.name) > 1;
-    // `1(12)2`: what stands in brackets is a length, and this is the next key.
-    const length = touching && silentSlip(items, index - 1) !== null;
-    if (touching && !length && several && playedOnce(before))
+    // `1(12)2`, `1(2) x 3`: what stands in brackets is a length, and this is the next key.
+    const length = (at: number): boolean => silentSlip(items, at) !== null;
+    if (touching && several && playedOnce(before) && !length(index - 1))
       return meant(place, 'times', item.name, `*${item.name}`, { ...place, end: place.start }, '*');
     const bare = before?.kind === 'empty' && before.length === null && !before.open;
-    if (bare && several && first?.kind === 'group' && playedOnce(first)) {
+    if (bare && several && first?.kind === 'group' && playedOnce(first) && !length(index - 2)) {
       const from = { ...place, start: first.span.end, end: place.start };
       return meant(place, 'times', item.name, `*${item.name}`, from, '*');
     }

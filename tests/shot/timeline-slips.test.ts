@@ -166,6 +166,14 @@ describe('what is read without an error and meant otherwise', () => {
     ['1 x 2 3..', []],
     ['1(2) 3..', ['hint «(2)» This shows key 2; was `:2` meant, 2 frames?', ' > write `:2`: «(2)» → «:2»']],
     ['1(2)3..', ['hint «(2)» This shows key 2; was `:2` meant, 2 frames?', ' > write `:2`: «(2)» → «:2 »']],
+    [
+      '1(2)x 3 4..',
+      ['hint «(2)» This shows key 2; was `:2` meant, 2 frames?', ' > write `:2`: «(2)» → «:2 »'],
+    ],
+    [
+      '1 (2) x 3 4..',
+      ['hint «3» This shows key 3; was `*3` meant, the group 3 times?', ' > write `*3`: « x » → «*»'],
+    ],
     ['1 (2) 3..', []],
     ['x(2) 3..', []],
     ['1(2)*2 3..', []],
