@@ -27,7 +27,7 @@ const build = (...argv: string[]) => run(host, 'build', 'saltmarsh', '--one-file
 /** The pages of a file by cut and label, as its record tells; `combined-pdf.slow.test.ts` reads the pages themselves. */
 function pages(name = PDF): string[] {
   const record = readPrintRecord(host, `/work/${name}`);
-  if ('none' in record) throw new Error(record.none);
+  if ('none' in record) throw new Error(record.none.why);
   return record.cuts.flatMap(({ cut, pages }) =>
     pages.filter(({ here }) => here).map(({ label }) => `${cut}/${label}`),
   );
