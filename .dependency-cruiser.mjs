@@ -75,7 +75,6 @@ const STAGES = {
 
 /** Packages that one folder, or one file, has to itself: everything else goes through it. */
 const PACKAGES = {
-  chevrotain: 'language/',
   yaml: 'episode/',
   commander: 'command/',
   'csv-parse': 'language/csv-rows',
@@ -118,7 +117,6 @@ function arrows(name, stage, allowed, named) {
 }
 
 const BUNDLED = [
-  'chevrotain',
   'chokidar',
   'commander',
   'csv-parse',

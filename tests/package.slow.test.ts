@@ -184,7 +184,7 @@ describe('a tarball of the package, installed in an empty folder without a netwo
     const legal = readFileSync(join(folder, 'node_modules/cutwright/dist/LEGAL.txt'), 'utf8');
     const parts = legal.split(`\n${'-'.repeat(80)}\n\n`);
     const names = parts.map((part) => part.split(' ')[0]);
-    expect(names).toEqual(expect.arrayContaining(['chevrotain', 'commander', 'yaml']));
+    expect(names).toEqual(expect.arrayContaining(['chokidar', 'commander', 'yaml']));
     for (const part of parts)
       expect(part).toMatch(/Permission (to use|is hereby granted)|Apache License|Redistribution/);
   });

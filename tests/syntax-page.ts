@@ -1,7 +1,8 @@
 /** grammar/syntax.md and its diagrams, written out of the parser's own rules. */
 
 import { createRequire } from 'node:module';
-import { type Production, productions } from '../src/language/grammar-queries.js';
+import { productions } from '../src/language/grammar-queries.js';
+import type { Piece, Production } from '../src/language/grammar-rule.js';
 import { statementTable } from '../src/language/statements/statement-table.js';
 import { pageName } from '../src/reference/statement-pages.js';
 
@@ -156,10 +157,12 @@ function reached(rule: string, seen: Set<string> = new Set()): string[] {
   return [...seen];
 }
 
-function calls(piece: Production): string[] {
-  if (piece.kind === 'rule') return [piece.name];
-  if ('pieces' in piece) return piece.pieces.flatMap(calls);
-  return 'piece' in piece ? calls(piece.piece) : [];
+function calls({ pieces }: Production): string[] {
+  return pieces.flatMap((piece) => {
+    if (piece.kind === 'rule') return [piece.rule.name];
+    if (piece.kind === 'choice') return piece.ways.flatMap(calls);
+    return piece.kind === 'token' ? [] : calls(piece.part);
+  });
 }
 
 export function syntaxPage(): string {
@@ -245,31 +248,40 @@ export const tokensUsed = (): string[] => [...new Set([...productions().values()
 const fence = (lines: readonly string[]): string => `\`\`\`ebnf\n${lines.join('\n')}\n\`\`\``;
 const picture = (rule: string): string => `![${rule}](pictures/syntax/${rule}.svg)`;
 const production = (rule: string): string => `${rule} ::= ${ebnf(productions().get(rule)!)}`;
-const plain = (rule: string): boolean => ['token', 'literal', 'rule'].includes(productions().get(rule)!.kind);
-
-function tokens(piece: Production): string[] {
-  if (piece.kind === 'token') return [piece.name];
-  if ('pieces' in piece) return piece.pieces.flatMap(tokens);
-  return 'piece' in piece ? tokens(piece.piece) : [];
+/** Whether it is only another name for something. */
+function plain(rule: string): boolean {
+  const { pieces } = productions().get(rule)!;
+  return pieces.length === 1 && ['token', 'rule'].includes(pieces[0]!.kind);
 }
 
-function ebnf(piece: Production): string {
+function tokens({ pieces }: Production): string[] {
+  return pieces.flatMap((piece) => {
+    if (piece.kind === 'token') return piece.type.text === null ? [piece.type.name] : [];
+    if (piece.kind === 'choice') return piece.ways.flatMap(tokens);
+    return piece.kind === 'rule' ? [] : tokens(piece.part);
+  });
+}
+
+export function ebnf({ pieces }: Production): string {
+  const alone = pieces.length === 1;
+  return pieces
+    .map((piece) => (piece.kind === 'choice' && !alone ? `( ${ebnfPiece(piece)} )` : ebnfPiece(piece)))
+    .join(' ');
+}
+
+function ebnfPiece(piece: Piece): string {
   switch (piece.kind) {
-    case 'literal':
-      return `'${piece.text}'`;
     case 'token':
+      return piece.type.text === null ? piece.type.name : `'${piece.type.text}'`;
     case 'rule':
-      return piece.name;
-    case 'sequence':
-      return piece.pieces.map((one) => (one.kind === 'choice' ? `( ${ebnf(one)} )` : ebnf(one))).join(' ');
+      return piece.rule.name;
     case 'choice':
-      return piece.pieces.map(ebnf).join(' | ');
+      return piece.ways.map(ebnf).join(' | ');
     default: {
       const sign = { optional: '?', many: '*', some: '+' }[piece.kind];
-      const inner = ebnf(piece.piece);
-      return piece.piece.kind === 'sequence' || piece.piece.kind === 'choice'
-        ? `( ${inner} )${sign}`
-        : inner + sign;
+      const inner = ebnf(piece.part);
+      const { pieces } = piece.part;
+      return pieces.length > 1 || pieces[0]!.kind === 'choice' ? `( ${inner} )${sign}` : inner + sign;
     }
   }
 }
@@ -304,23 +316,27 @@ function diagram(rule: string): string {
     .concat('\n');
 }
 
-function drawn(piece: Production): Drawn {
+function drawn({ pieces }: Production): Drawn {
+  return pieces.length === 1 ? drawnPiece(pieces[0]!) : library.Sequence(...pieces.map(drawnPiece));
+}
+
+function drawnPiece(piece: Piece): Drawn {
   switch (piece.kind) {
-    case 'literal':
-      return library.Terminal(piece.text);
     case 'token':
-      return library.NonTerminal(piece.name);
-    case 'rule':
-      return SHARED.has(piece.name) ? library.NonTerminal(piece.name) : drawn(productions().get(piece.name)!);
-    case 'sequence':
-      return library.Sequence(...piece.pieces.map(drawn));
+      return piece.type.text === null
+        ? library.NonTerminal(piece.type.name)
+        : library.Terminal(piece.type.text);
+    case 'rule': {
+      const { name, production } = piece.rule;
+      return SHARED.has(name) ? library.NonTerminal(name) : drawn(production);
+    }
     case 'choice':
-      return library.Choice(0, ...piece.pieces.map(drawn));
+      return library.Choice(0, ...piece.ways.map(drawn));
     case 'optional':
-      return library.Optional(drawn(piece.piece));
+      return library.Optional(drawn(piece.part));
     case 'many':
-      return library.ZeroOrMore(drawn(piece.piece));
+      return library.ZeroOrMore(drawn(piece.part));
     case 'some':
-      return library.OneOrMore(drawn(piece.piece));
+      return library.OneOrMore(drawn(piece.part));
   }
 }

@@ -1,11 +1,9 @@
 /** The syntax page says what the parser does. */
 
 import { readdirSync } from 'node:fs';
-import { tokenMatcher } from 'chevrotain';
 import { expect, test } from 'vitest';
 import { productions } from '../src/language/grammar-queries.js';
 import { tokenize } from '../src/language/lexer.js';
-import { vocabulary } from '../src/language/tokens.js';
 import { kept } from './pictures.js';
 import { diagrams, everyRule, syntaxPage, TOKENS, tokensUsed } from './syntax-page.js';
 
@@ -34,10 +32,10 @@ test('every token that a rule asks for is told in words, and nothing else', () =
 });
 
 test.each(TOKENS)('$name: what it is in words is what the lexer takes', ({ name, examples, not }) => {
-  const kind = vocabulary().find((one) => one.name === name)!;
   const isOne = (text: string): boolean => {
     const [first, ...more] = tokenize(text, 0, text.length);
-    return first !== undefined && more.length === 0 && tokenMatcher(first, kind);
+    const kinds = first ? [first.type, ...first.type.categories] : [];
+    return more.length === 0 && kinds.some((kind) => kind.name === name);
   };
   for (const text of examples) expect(isOne(text), text).toBe(true);
   for (const text of not) expect(isOne(text), text).toBe(false);

@@ -1,6 +1,5 @@
 /** What to say of a statement that could not be read, in the words of the trade, and what could be tried to mend it. */
 
-import type { IToken, TokenType } from 'chevrotain';
 import type { Message, Messages } from './catalogue/index.js';
 import type { Misplaced, Wanted } from './catalogue/message-terms.js';
 import { type Diagnostic, diagnose, type Note } from './diagnostic.js';
@@ -37,6 +36,8 @@ import {
   SizeText,
   Star,
   Text,
+  type Token,
+  type TokenType,
   UnclosedText,
   Word,
 } from './tokens.js';
@@ -55,7 +56,7 @@ import { tradeWord } from './trade-words.js';
 /** All that is known of a statement that could not be read. */
 export interface UnreadStatement {
   readonly failure: ReadingFailure;
-  readonly tokens: readonly IToken[];
+  readonly tokens: readonly Token[];
   readonly piece: TextRange;
   /** The statement before it, if any. */
   readonly before: TextRange | null;
@@ -104,9 +105,9 @@ function faultOf(unread: UnreadStatement, mender: FixTester): StatementFault {
       const worded = levelWordFault(unread) ?? spokenLine(unread) ?? tradeWordFault(unread);
       if (worded) return worded;
       const token = tokens[failure.at];
-      const broken = tokens.find(({ tokenType }) => tokenType === UnclosedText);
+      const broken = tokens.find(({ type }) => type === UnclosedText);
       if (broken) return unclosedText(broken, token === broken, typed);
-      const glued = token?.tokenType === Glued ? tradeWord(typedAt(token, typed)) : undefined;
+      const glued = token?.type === Glued ? tradeWord(typedAt(token, typed)) : undefined;
       if (glued)
         return {
           message: { code: 'trade-word', parameters: called(glued, typedAt(token!, typed)) },
@@ -149,7 +150,7 @@ function unknownWord(unread: UnreadStatement, mender: FixTester): StatementFault
   const token = tokens[0]!;
   const place = placeOf(token);
   const found = typedAt(token, typed);
-  const broken = tokens.find(({ tokenType }) => tokenType === UnclosedText);
+  const broken = tokens.find(({ type }) => type === UnclosedText);
   if (broken) return unclosedText(broken, false, typed);
   const worded = levelWordFault(unread) ?? titleWithoutQuotes(unread, mender) ?? spokenLine(unread);
   if (worded) return worded;
@@ -160,15 +161,14 @@ function unknownWord(unread: UnreadStatement, mender: FixTester): StatementFault
   if (inCapitals) words.push(...inSmallLetters(unread, meant));
   const reads = (candidates: readonly FixCandidate[]): boolean =>
     mender.choose(candidates, piece, { start: 0, end: 0 }) !== undefined;
-  const titled = tokens[1]?.tokenType === Text;
+  const titled = tokens[1]?.type === Text;
   const name = placeOf(titled ? tokens[1]! : token);
   const behind = tokens[titled ? 2 : 1];
   const colon =
-    behind?.tokenType === Equals
+    behind?.type === Equals
       ? [replaceFix({ start: name.end, end: placeOf(behind).end }, ':', { action: 'write', written: ':' })]
       : [insertFix(name.end, ':', { action: 'add-colon' })];
-  const drawings =
-    tokens.some(({ tokenType }) => DRAWN.has(tokenType)) || tokens.at(-1)!.tokenType === DotDot;
+  const drawings = tokens.some(({ type }) => DRAWN.has(type)) || tokens.at(-1)!.type === DotDot;
   const trade = tradeWordFault(unread);
   if (trade && (!drawings || reads(trade.candidates) || !reads(colon))) return trade;
   if (
@@ -200,7 +200,7 @@ function unknownWord(unread: UnreadStatement, mender: FixTester): StatementFault
   };
 }
 
-function unclosedText(token: IToken, first: boolean, typed: string): StatementFault {
+function unclosedText(token: Token, first: boolean, typed: string): StatementFault {
   const { start, end } = placeOf(token);
   const text = typed.slice(start, end).trimEnd();
   const closing = new Map([
@@ -236,7 +236,7 @@ function tooShort({ failure, tokens, typed }: UnreadStatement): StatementFault {
       place: placeOf(open[0]),
       // `(1-2-..` is a cycle to the end.
       candidates: [
-        ...(open.length === 1 && tokens.at(-1)!.tokenType === DotDot ? [tokens.at(-1)!.startOffset] : []),
+        ...(open.length === 1 && tokens.at(-1)!.type === DotDot ? [tokens.at(-1)!.start] : []),
         end,
       ].map((at) => insertFix(at, ')'.repeat(open.length), { action: 'close-group' })),
     };
@@ -268,11 +268,11 @@ function tooShort({ failure, tokens, typed }: UnreadStatement): StatementFault {
   };
 }
 
-function unclosedGroups(tokens: readonly IToken[]): IToken[] {
-  const open: IToken[] = [];
+function unclosedGroups(tokens: readonly Token[]): Token[] {
+  const open: Token[] = [];
   for (const token of tokens) {
-    if (token.tokenType === Open) open.push(token);
-    else if (token.tokenType === Close) open.pop();
+    if (token.type === Open) open.push(token);
+    else if (token.type === Close) open.pop();
   }
   return open;
 }
@@ -291,7 +291,7 @@ const OUT_OF_PLACE = new Map<TokenType, Misplaced>([
   [Seconds, 'seconds'],
 ]);
 
-function general({ failure, tokens, typed }: UnreadStatement, token: IToken): StatementFault {
+function general({ failure, tokens, typed }: UnreadStatement, token: Token): StatementFault {
   const entry = failure.entry!;
   const { wanted } = failure;
   const place = placeOf(token);
@@ -302,7 +302,7 @@ function general({ failure, tokens, typed }: UnreadStatement, token: IToken): St
   const candidates: FixCandidate[] = [];
   let mended: Message | undefined;
   const words = laterWordsOf(entry);
-  const trade = token.tokenType === Word ? tradeWord(token.image) : undefined;
+  const trade = token.type === Word ? tradeWord(token.image) : undefined;
   if (
     trade &&
     (trade.as === 'word' || trade.as === 'item') &&
@@ -315,7 +315,7 @@ function general({ failure, tokens, typed }: UnreadStatement, token: IToken): St
       note: writtenSo(entry),
     };
   for (const near of [token, tokens[failure.at - 1]]) {
-    const meant = near?.tokenType === Word ? nearest(near.image, words) : undefined;
+    const meant = near?.type === Word ? nearest(near.image, words) : undefined;
     if (!meant) continue;
     candidates.push(replaceFix(placeOf(near!), meant, { action: 'write', written: meant }));
     mended ??= {
@@ -324,23 +324,23 @@ function general({ failure, tokens, typed }: UnreadStatement, token: IToken): St
     };
   }
   if (isWanted(failure, '`=`', 'phrase-equals')) {
-    const colon = token.tokenType === Colon;
+    const colon = token.type === Colon;
     candidates.push(
       colon
         ? replaceFix(place, ' =', { action: 'write', written: '=' })
         : insertFix(place.start, '= ', { action: 'add-equals' }),
     );
   }
-  if (token.tokenType === Comma) candidates.push(replaceFix(place, ' ', { action: 'blank-instead' }));
-  if (token.tokenType === Close) candidates.push(replaceFix(place, '', { action: 'leave-out' }));
-  if (anyDrawing && token.tokenType === Seconds)
+  if (token.type === Comma) candidates.push(replaceFix(place, ' ', { action: 'blank-instead' }));
+  if (token.type === Close) candidates.push(replaceFix(place, '', { action: 'leave-out' }));
+  if (anyDrawing && token.type === Seconds)
     candidates.push(insertFix(place.start, ':', { action: 'write-as-length' }));
-  if (anyDrawing && token.tokenType === SizeText) {
+  if (anyDrawing && token.type === SizeText) {
     candidates.push(replaceFix(place, token.image.replace('x', ' x '), { action: 'blanks-around-x' }));
   }
   let why: Misplaced | undefined;
-  if (anyDrawing) why = OUT_OF_PLACE.get(token.tokenType);
-  else if (token.tokenType === Comma && wanted.length === 0) why = 'comma-between-names';
+  if (anyDrawing) why = OUT_OF_PLACE.get(token.type);
+  else if (token.type === Comma && wanted.length === 0) why = 'comma-between-names';
   const parameters = (): Messages['does-not-fit'] => {
     if (why) return { variant: 'misplaced', found, why };
     if (anyDrawing) return { variant: 'not-shown', found };
@@ -349,6 +349,6 @@ function general({ failure, tokens, typed }: UnreadStatement, token: IToken): St
   };
   const message: Message = { code: 'does-not-fit', parameters: parameters() };
   const note = why ? {} : { note: writtenSo(entry) };
-  const wholeOnly = token.tokenType === Comma;
+  const wholeOnly = token.type === Comma;
   return { message, place, ...(mended ? { mended } : {}), candidates, wholeOnly, ...note };
 }

@@ -3,12 +3,12 @@
  * offered, so that what is offered is valid.
  */
 
-import type { IToken } from 'chevrotain';
 import type { Message } from './catalogue/index.js';
 import type { Action, Fix, Note } from './diagnostic.js';
 import { foldCharacters, tokenize } from './lexer.js';
 import type { TextRange } from './source.js';
 import { readsUpTo, type SourceText, withEdits } from './statement-reader.js';
+import type { Token } from './tokens.js';
 
 export type FixCandidate = Action & { readonly edits: readonly (TextRange & { readonly text: string })[] };
 
@@ -64,7 +64,7 @@ export class FixTester {
 /** Where the first token from `at` on begins; infinite where there is none. */
 function startOfNext(text: string, at: number): number {
   const folded = foldCharacters(text).text;
-  return tokenize(folded, at, folded.length)[0]?.startOffset ?? Number.POSITIVE_INFINITY;
+  return tokenize(folded, at, folded.length)[0]?.start ?? Number.POSITIVE_INFINITY;
 }
 
 /** Made when it is first asked, which is seldom and takes long. */
@@ -102,10 +102,7 @@ export interface StatementFault {
   readonly note?: Note;
 }
 
-export const placeOf = (token: IToken): TextRange => ({
-  start: token.startOffset,
-  end: token.endOffset! + 1,
-});
+export const placeOf = ({ start, end }: Token): TextRange => ({ start, end });
 export const replaceFix = (place: TextRange, text: string, action: Action): FixCandidate => ({
   ...action,
   edits: [{ ...place, text }],
@@ -116,8 +113,8 @@ export const insertFix = (at: number, text: string, action: Action): FixCandidat
 const LONGEST_QUOTED = 24;
 
 /** A token as it was typed, cut where it is long. */
-export function typedAt(token: IToken, typed: string): string {
-  const characters = [...typed.slice(token.startOffset, token.endOffset! + 1)];
+export function typedAt(token: Token, typed: string): string {
+  const characters = [...typed.slice(token.start, token.end)];
   if (characters.length <= LONGEST_QUOTED) return characters.join('');
   return `${characters.slice(0, LONGEST_QUOTED - 1).join('')}…`;
 }

@@ -1,9 +1,8 @@
 /** A folded text → its statements; one statement → tokens, their offsets counted in the whole text. */
 
-import type { IToken } from 'chevrotain';
 import { currentWord } from './retired-words.js';
 import type { TextRange } from './source.js';
-import { Close, Glued, Integer, kindsFrom, languageWords, Word } from './tokens.js';
+import { Close, Glued, Integer, kindsFrom, languageWords, type Token, Word } from './tokens.js';
 
 /** `×3` after a group, as a Japanese keyboard types it: the sign of a repeat, not the name of a phrase. */
 const TIMES = /^x\d+$/;
@@ -16,12 +15,12 @@ const MOST_DIGITS = 9;
 const ENDS_DIGITS = Array.from({ length: 0x80 }, (_, code) => !/[\w./'+%:]/.test(String.fromCharCode(code)));
 
 /** Reads `text` from `start` to `end`; every character ends up in a token, or is a blank or no character for texts. */
-export function tokenize(text: string, start: number, end: number): IToken[] {
+export function tokenize(text: string, start: number, end: number): Token[] {
   const piece = text.slice(start, end);
   const allAscii = ASCII.test(piece);
   const words = languageWords();
-  const tokens: IToken[] = [];
-  let before: IToken | null = null;
+  const tokens: Token[] = [];
+  let before: Token | null = null;
   // Up to where the text is known to be ASCII, or not to be.
   let known = allAscii ? piece.length : 0;
   let ascii = allAscii;
@@ -45,24 +44,12 @@ export function tokenize(text: string, start: number, end: number): IToken[] {
       }
     }
     const image = piece.slice(at, last);
-    const token: IToken = {
-      image,
-      startOffset: start + at,
-      endOffset: start + last - 1,
-      tokenTypeIdx: type.tokenTypeIdx!,
-      tokenType: type,
-    };
     if (type === Word) {
       const meant = words.get(currentWord(image));
-      if (meant) retype(token, meant);
-      else if (
-        before?.tokenType === Close &&
-        before.endOffset! + 1 === token.startOffset &&
-        TIMES.test(image)
-      ) {
-        retype(token, Glued);
-      }
+      if (meant) type = meant;
+      else if (before?.type === Close && before.end === start + at && TIMES.test(image)) type = Glued;
     }
+    const token: Token = { image, start: start + at, end: start + last, type };
     tokens.push(token);
     before = token;
     at = last;
@@ -89,11 +76,6 @@ function wholeNumberEnd(text: string, at: number): number {
   // `1..` but neither `1.2` nor `1...`; `1:12` but no timecode.
   if (code === DOT) return text.charCodeAt(end + 1) === DOT && text.charCodeAt(end + 2) !== DOT ? end : -1;
   return code === COLON && text.charCodeAt(end + 3) !== COLON ? end : -1;
-}
-
-function retype(token: IToken, to: IToken['tokenType']): void {
-  token.tokenType = to;
-  token.tokenTypeIdx = to.tokenTypeIdx!;
 }
 
 // ---- Cuts a folded text into statements before anything is read, so that a broken one never harms the next

@@ -1,6 +1,5 @@
 /** Text → tree. Never throws: what cannot be read is left out of the tree and told. */
 
-import type { IToken } from 'chevrotain';
 import { type Diagnostic, diagnose, type Span } from './diagnostic.js';
 import { explainFailure, meantWord, type UnreadStatement } from './fault-explanation.js';
 import { FixTester } from './fault-fixes.js';
@@ -9,10 +8,11 @@ import { currentWord } from './retired-words.js';
 import { type TextRange, withoutMark } from './source.js';
 import { isName, readStatement, readsUpTo, startsTimeline } from './statement-reader.js';
 import { byWord } from './statements/statement-table.js';
+import type { Token } from './tokens.js';
 import type { Statement, Tree } from './tree.js';
 
 /** A token for editors and the formatter; `kind` is its name in the grammar, words of the language stand in single quotes. */
-export interface Token {
+export interface EditorToken {
   readonly kind: string;
   readonly span: Span;
 }
@@ -21,7 +21,7 @@ export interface Parsed {
   readonly tree: Tree;
   readonly diagnostics: readonly Diagnostic[];
   /** All tokens in order, those of unreadable statements too; made at the first question, since only editors ask. */
-  readonly tokens: readonly Token[];
+  readonly tokens: readonly EditorToken[];
   readonly comments: readonly Span[];
 }
 
@@ -93,16 +93,13 @@ export function parse(file: string, text: string, readings?: ReadingCache): Pars
     }
   }
   diagnostics.sort((a, b) => a.span.start - b.span.start);
-  let tokens: Token[] | null = null;
+  let tokens: EditorToken[] | null = null;
   return {
     tree: { file, statements, broken },
     diagnostics,
     get tokens() {
       tokens ??= read.flatMap(({ start, end }) =>
-        tokenize(folded.text, start, end).map((token) => ({
-          kind: token.tokenType.name,
-          span: tokenSpan(file, token),
-        })),
+        tokenize(folded.text, start, end).map((token) => ({ kind: token.type.name, span: span(token) })),
       );
       return tokens;
     },
@@ -110,12 +107,8 @@ export function parse(file: string, text: string, readings?: ReadingCache): Pars
   };
 }
 
-function tokenSpan(file: string, token: IToken): Span {
-  return { file, start: token.startOffset, end: token.endOffset! + 1 };
-}
-
 /** What an unreadable statement began to say. A first word with a slip in it counts as the word that was meant. */
-export function begun(tokens: readonly IToken[]): { word: string; name: string | null } {
+export function begun(tokens: readonly Token[]): { word: string; name: string | null } {
   const [first, second] = tokens;
   if (!isName(first)) return { word: '', name: null };
   const typed = first.image.normalize('NFC');

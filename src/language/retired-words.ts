@@ -1,9 +1,9 @@
 /** Words of the language that have another name now. They are still read, and a hint says what they are called. */
 
-import type { IToken } from 'chevrotain';
 import type { Code } from './catalogue/index.js';
 import { diagnose, guessFix } from './diagnostic.js';
 import type { ParsingDsl } from './shared-rules.js';
+import type { Token } from './tokens.js';
 
 /** From the word that may have been typed to the one that the language has. */
 export const RETIRED_WORDS: ReadonlyMap<string, string> = new Map([
@@ -27,7 +27,7 @@ export function currentWord(typed: string): string {
 }
 
 /** Tells of a word of the language, just read, that was typed under its old name. */
-export function reportRetired(dsl: ParsingDsl, token: IToken): void {
+export function reportRetired(dsl: ParsingDsl, token: Token): void {
   dsl.ACTION(() => {
     const written = RETIRED_WORDS.get(token.image.normalize('NFC'));
     if (written === undefined) return;

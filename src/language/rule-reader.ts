@@ -1,273 +1,226 @@
 /**
- * Reads statements that are written as the grammar has them, by the same rules as the parser library and in a fraction of its time:
- * nearly all statements are. What does not fit is left to the library (`grammar.ts`), which says what was wanted in its place.
+ * Reads statements by the rules of the grammar, with one token of lookahead and without going back. Before its first use a rule is
+ * run once with empty tokens and results, which records what it is made of.
  */
 
-import { EOF, type IToken, type TokenType } from 'chevrotain';
+import type { Wanted } from './catalogue/message-terms.js';
 import type { Diagnostic, Span } from './diagnostic.js';
+import { type Piece, Production, Rule } from './grammar-rule.js';
 import {
   type Alternatives,
   type AtLeastOne,
   type ParsingDsl,
   type Part,
-  type Rule,
   type SharedRules,
   sharedRules,
+  type Wanting,
 } from './shared-rules.js';
 import type { StatementRule } from './statements/statement-rule.js';
+import { isKind, type Token, type TokenType } from './tokens.js';
 import type { Statement } from './tree.js';
 
-/** What a part of a rule may begin with; `skippable`: it may be nothing at all. */
-interface Beginning {
-  readonly kinds: Set<TokenType>;
-  skippable: boolean;
-}
-
-/** A rule with what its choices may begin with, by the number in the name of the call (`OPTION1`). */
-class ReaderRule {
-  beginning: Beginning | null = null;
-  readonly options: Beginning[] = [];
-  readonly repetitions: Beginning[] = [];
-  readonly alternatives: (readonly Beginning[])[] = [];
-
-  constructor(
-    readonly ruleName: string,
-    readonly body: () => unknown,
-  ) {}
+/** The first place where tokens do not fit a rule. */
+export interface Misfit {
+  /** The index of the token; the number of tokens where they end too soon. */
+  readonly at: number;
+  /** What was wanted in its place, any of these; nothing where the rule was complete. */
+  readonly wanted: readonly Wanted[];
 }
 
 /** One for all, since only that it is thrown matters. */
 const MISFIT = new Error('the statement does not fit its rule');
 
-const END: IToken = {
+/** What is looked at behind the last token and before the first, and all that a rule gets while it is recorded. No rule asks for it. */
+const END: Token = {
   image: '',
-  startOffset: Number.NaN,
-  endOffset: Number.NaN,
-  tokenType: EOF,
-  tokenTypeIdx: EOF.tokenTypeIdx!,
+  start: Number.NaN,
+  end: Number.NaN,
+  type: { name: 'End', label: 'unknown', text: null, categories: [] },
 };
 
-function begins({ tokenType }: IToken, { kinds }: Beginning): boolean {
-  if (kinds.has(tokenType)) return true;
-  for (const category of tokenType.CATEGORIES!) if (kinds.has(category)) return true;
-  return false;
+function labelsOf(ways: readonly Production[]): Wanted[] {
+  return [...new Set(ways.flatMap(({ beginning }) => [...beginning.kinds].map(({ label }) => label)))];
 }
 
-/** One token of lookahead, as the grammar asks for it. */
 export class RuleReader implements ParsingDsl {
-  private readonly statements = new Map<StatementRule, ReaderRule>();
+  private readonly statements = new Map<StatementRule, Rule<Statement>>();
+  private readonly named = new Map<string, Rule<unknown>>();
   private shared: SharedRules | null = null;
   private file = '';
   private text = '';
-  private tokens: readonly IToken[] = [];
+  private tokens: readonly Token[] = [];
   private at = 0;
   private problems: Diagnostic[] = [];
-  private rule: ReaderRule | null = null;
-  /** While a rule is looked at before its first use: what the part that is run may begin with, so far. */
-  private recorded: Beginning | null = null;
+  private wanted: readonly Wanted[] = [];
+  /** Of the production that is read: each call of the rule reads the next of them. */
+  private pieces: readonly Piece[] = [];
+  private next = 0;
+  /** What was found of the production that is recorded; null while reading. */
+  private recorded: Piece[] | null = null;
 
-  /** Null where the tokens do not fit. */
   read(
     entry: StatementRule,
-    tokens: readonly IToken[],
+    tokens: readonly Token[],
     { file, text }: { readonly file: string; readonly text: string },
-  ): { readonly statement: Statement; readonly problems: readonly Diagnostic[] } | null {
-    this.shared ??= sharedRules(this);
-    let rule = this.statements.get(entry);
-    if (!rule) {
-      rule = entry.add(this, this.shared) as unknown as ReaderRule;
-      this.statements.set(entry, rule);
-    }
+  ): { readonly statement: Statement; readonly problems: readonly Diagnostic[] } | Misfit {
+    const rule = this.ruleOf(entry);
     this.file = file;
     this.text = text;
     this.tokens = tokens;
     this.at = 0;
     this.problems = [];
-    this.rule = null;
+    this.wanted = [];
     try {
-      const statement = this.run(rule) as Statement;
-      return this.at === tokens.length ? { statement, problems: this.problems } : null;
+      const statement = this.readBy(rule.production, rule.body);
+      if (this.at === tokens.length) return { statement, problems: this.problems };
     } catch (fault) {
       if (fault !== MISFIT) throw fault;
-      return null;
     }
+    return { at: this.at, wanted: this.wanted };
   }
 
-  private run(rule: ReaderRule): unknown {
-    if (!rule.beginning) this.beginningOf(rule);
-    const outer = this.rule;
-    this.rule = rule;
-    const result = rule.body();
-    this.rule = outer;
-    return result;
+  /** The rule of a statement; made when it is first asked for. */
+  ruleOf(entry: StatementRule): Rule<Statement> {
+    this.shared ??= sharedRules(this);
+    let rule = this.statements.get(entry);
+    if (!rule) {
+      rule = entry.add(this, this.shared);
+      this.statements.set(entry, rule);
+    }
+    return rule;
   }
 
-  // ---- what parts may begin with: each rule is run once with empty tokens and results
-
-  private beginningOf(rule: ReaderRule): Beginning {
-    if (rule.beginning) return rule.beginning;
-    const outer = this.rule;
-    this.rule = rule;
-    rule.beginning = this.record(rule.body);
-    this.rule = outer;
-    return rule.beginning;
+  /** By their names: those that were made so far. */
+  get rules(): ReadonlyMap<string, Rule<unknown>> {
+    return this.named;
   }
 
-  private record(part: () => unknown): Beginning {
+  private record(part: () => unknown, gated = false): Production {
     const outer = this.recorded;
-    const own: Beginning = { kinds: new Set(), skippable: true };
+    const own: Piece[] = [];
     this.recorded = own;
     part();
     this.recorded = outer;
-    return own;
+    return new Production(own, gated);
   }
 
-  /** Such a part comes next in the one that is recorded. */
-  private append({ kinds, skippable }: Beginning): void {
-    const whole = this.recorded!;
-    if (!whole.skippable) return;
-    for (const kind of kinds) whole.kinds.add(kind);
-    whole.skippable = skippable;
+  private readBy<T>({ pieces }: Production, part: () => T): T {
+    const outer = this.pieces;
+    const { next } = this;
+    this.pieces = pieces;
+    this.next = 0;
+    const result = part();
+    this.pieces = outer;
+    this.next = next;
+    return result;
+  }
+
+  private nextPiece<K extends Piece['kind']>(kind: K): Piece & { readonly kind: K } {
+    const piece = this.pieces[this.next++];
+    if (piece?.kind !== kind) throw new Error('A rule makes other calls than when it was recorded.');
+    return piece as Piece & { readonly kind: K };
+  }
+
+  private misfit(wanted: readonly Wanted[]): Error {
+    this.wanted = wanted;
+    return MISFIT;
   }
 
   // ---- the calls of the rules
 
   RULE<T>(name: string, body: () => T): Rule<T> {
-    return new ReaderRule(name, body) as unknown as Rule<T>;
+    if (this.named.has(name)) throw new Error(`There are two rules called ${name}.`);
+    const rule = new Rule(name, body, (part) => this.record(part));
+    this.named.set(name, rule);
+    return rule;
   }
 
-  /** @returns nothing while a rule is recorded, as in the parser library. */
   ACTION<T>(body: () => T): T {
     return this.recorded ? (undefined as T) : body();
   }
 
-  LA(howMuch: number): IToken {
+  LA(howMuch: number): Token {
     return this.recorded ? END : (this.tokens[this.at + howMuch - 1] ?? END);
   }
 
-  CONSUME(kind: TokenType): IToken {
+  CONSUME(type: TokenType, { ERR_MSG }: Wanting = {}): Token {
     if (this.recorded) {
-      this.append({ kinds: new Set([kind]), skippable: false });
+      this.recorded.push({ kind: 'token', type });
       return END;
     }
+    this.nextPiece('token');
     const token = this.tokens[this.at];
-    if (!token || (token.tokenType !== kind && !token.tokenType.CATEGORIES!.includes(kind))) throw MISFIT;
+    if (!token || !isKind(token, type)) throw this.misfit([ERR_MSG ?? type.label]);
     this.at++;
     return token;
   }
-  CONSUME1 = this.CONSUME;
-  CONSUME2 = this.CONSUME;
-  CONSUME3 = this.CONSUME;
-  CONSUME4 = this.CONSUME;
 
-  SUBRULE<T>(called: Rule<T>): T {
-    const rule = called as unknown as ReaderRule;
-    if (!this.recorded) return this.run(rule) as T;
-    // What stands behind something that must be there is of no account, and may be the rule that is recorded.
-    if (this.recorded.skippable) this.append(this.beginningOf(rule));
-    return {} as T;
-  }
-  SUBRULE1 = this.SUBRULE;
-  SUBRULE2 = this.SUBRULE;
-  SUBRULE3 = this.SUBRULE;
-
-  private option<T>(index: number, part: Part<T>): T | undefined {
-    const act = typeof part === 'function' ? part : part.DEF;
+  SUBRULE<T>(rule: Rule<T>): T {
     if (this.recorded) {
-      const own = this.record(act);
-      this.rule!.options[index] = own;
-      this.append({ kinds: own.kinds, skippable: true });
+      this.recorded.push({ kind: 'rule', rule });
       return {} as T;
     }
-    if (typeof part !== 'function' && part.GATE && !part.GATE()) return undefined;
-    return begins(this.LA(1), this.rule!.options[index]!) ? act() : undefined;
-  }
-  OPTION<T>(part: Part<T>): T | undefined {
-    return this.option(0, part);
-  }
-  OPTION1<T>(part: Part<T>): T | undefined {
-    return this.option(1, part);
-  }
-  OPTION2<T>(part: Part<T>): T | undefined {
-    return this.option(2, part);
-  }
-  OPTION3<T>(part: Part<T>): T | undefined {
-    return this.option(3, part);
-  }
-  OPTION4<T>(part: Part<T>): T | undefined {
-    return this.option(4, part);
+    this.nextPiece('rule');
+    return this.readBy(rule.production, rule.body);
   }
 
-  private choice<T>(index: number, alternatives: Alternatives<T>): T {
+  OPTION<T>(part: Part<T>): T | undefined {
+    const act = typeof part === 'function' ? part : part.DEF;
+    const gate = typeof part === 'function' ? undefined : part.GATE;
+    if (this.recorded) {
+      this.recorded.push({ kind: 'optional', part: this.record(act, gate !== undefined) });
+      return {} as T;
+    }
+    const { part: production } = this.nextPiece('optional');
+    if (gate && !gate()) return undefined;
+    return production.mayBeginWith(this.LA(1)) ? this.readBy(production, act) : undefined;
+  }
+
+  OR<T>(alternatives: Alternatives<T>): T {
     const all = Array.isArray(alternatives) ? alternatives : alternatives.DEF;
     if (this.recorded) {
-      const each = all.map(({ ALT }) => this.record(ALT));
-      this.rule!.alternatives[index] = each;
-      const kinds = new Set(each.flatMap((one) => [...one.kinds]));
-      this.append({ kinds, skippable: each.some(({ skippable }) => skippable) });
+      const ways = all.map(({ ALT, GATE }) => this.record(ALT, GATE !== undefined));
+      this.recorded.push({ kind: 'choice', ways });
       return {} as T;
     }
+    const { ways } = this.nextPiece('choice');
     const token = this.LA(1);
-    const beginnings = this.rule!.alternatives[index]!;
     for (let i = 0; i < all.length; i++) {
       const { GATE, ALT } = all[i]!;
-      if (GATE && !GATE()) continue;
-      if (beginnings[i]!.skippable || begins(token, beginnings[i]!)) return ALT();
+      if ((!GATE || GATE()) && ways[i]!.mayBeginWith(token)) return this.readBy(ways[i]!, ALT);
     }
-    throw MISFIT;
-  }
-  OR<T>(alternatives: Alternatives<T>): T {
-    return this.choice(0, alternatives);
-  }
-  OR1<T>(alternatives: Alternatives<T>): T {
-    return this.choice(1, alternatives);
-  }
-  OR2<T>(alternatives: Alternatives<T>): T {
-    return this.choice(2, alternatives);
+    const wanted = Array.isArray(alternatives) ? undefined : alternatives.ERR_MSG;
+    throw this.misfit(wanted ? [wanted] : labelsOf(ways));
   }
 
-  /** `index`: of its own for each repetition of a rule. */
-  private repeat(index: number, part: Part<void>, least: 0 | 1): void {
-    const act = typeof part === 'function' ? part : part.DEF;
+  MANY(part: Part<void>): void {
+    if (typeof part === 'function') this.repeat('many', part);
+    else this.repeat('many', part.DEF, part.GATE);
+  }
+
+  AT_LEAST_ONE({ DEF, ERR_MSG }: AtLeastOne): void {
+    this.repeat('some', DEF, undefined, ERR_MSG);
+  }
+
+  private repeat(kind: 'many' | 'some', act: () => void, gate?: () => boolean, wanted?: Wanted): void {
     if (this.recorded) {
-      const own = this.record(act);
-      this.rule!.repetitions[index] = own;
-      this.append({ kinds: own.kinds, skippable: least === 0 || own.skippable });
+      this.recorded.push({ kind, part: this.record(act, gate !== undefined) });
       return;
     }
-    const { rule } = this;
-    const gate = typeof part === 'function' ? undefined : part.GATE;
-    const beginning = rule!.repetitions[index]!;
+    const { part } = this.nextPiece(kind);
     let times = 0;
-    for (let before = -1; this.at > before && (!gate || gate()) && begins(this.LA(1), beginning); times++) {
+    for (let before = -1; this.at > before && (!gate || gate()) && part.mayBeginWith(this.LA(1)); times++) {
       before = this.at;
-      act();
+      this.readBy(part, act);
     }
-    if (times < least) throw MISFIT;
-  }
-  MANY(part: Part<void>): void {
-    this.repeat(0, part, 0);
-  }
-  MANY1(part: Part<void>): void {
-    this.repeat(1, part, 0);
-  }
-  AT_LEAST_ONE(part: AtLeastOne): void {
-    this.repeat(2, part, 1);
+    if (kind === 'some' && times === 0) throw this.misfit(wanted ? [wanted] : labelsOf([part]));
   }
 
   // ---- places
 
-  place = ({ startOffset, endOffset }: IToken): Span => ({
-    file: this.file,
-    start: startOffset,
-    end: endOffset! + 1,
-  });
+  place = ({ start, end }: Token): Span => ({ file: this.file, start, end });
 
-  since = ({ startOffset }: IToken): Span => ({
-    file: this.file,
-    start: startOffset,
-    end: this.LA(0).endOffset! + 1,
-  });
+  since = ({ start }: Token): Span => ({ file: this.file, start, end: this.LA(0).end });
 
   typed = ({ start, end }: Span): string => this.text.slice(start, end);
 
@@ -275,3 +228,6 @@ export class RuleReader implements ParsingDsl {
     if (!this.recorded) this.problems.push(diagnostic);
   };
 }
+
+/** The one that all statements are read with. */
+export const ruleReader = new RuleReader();

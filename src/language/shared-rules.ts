@@ -1,8 +1,8 @@
 /** The rules of the grammar that many statements use, and what a rule is written with. */
 
-import type { IToken, TokenType } from 'chevrotain';
 import type { Expected } from './catalogue/message-terms.js';
 import { diagnose, type Report, type Span } from './diagnostic.js';
+import type { Rule } from './grammar-rule.js';
 import {
   Comma,
   Dash,
@@ -17,6 +17,8 @@ import {
   Seconds,
   SizeText,
   Text,
+  type Token,
+  type TokenType,
   word,
 } from './tokens.js';
 import type {
@@ -44,49 +46,28 @@ export type Alternatives<T> = Alternative<T>[] | ({ readonly DEF: Alternative<T>
 export type Part<T> = (() => T) | { readonly DEF: () => T; readonly GATE?: () => boolean };
 export type AtLeastOne = { readonly DEF: () => void } & Wanting;
 
-/** A rule of the grammar; only to be called through `SUBRULE`. */
-export interface Rule<T> {
-  (): T;
-  readonly ruleName: string;
-}
-
-type Consume = (kind: TokenType, options?: Wanting) => IToken;
-type Subrule = <T>(rule: Rule<T>) => T;
-type Option = <T>(part: Part<T>) => T | undefined;
-
 /**
- * The numbers only tell apart several uses of one kind in one rule. Rules run once while the grammar is recorded, with empty
- * tokens and results: what they build must come from tokens, or stand in an ACTION.
+ * What rules are written with. A rule runs once while it is recorded, with empty tokens and results: what it builds must come from
+ * tokens, or stand in an ACTION. Each run makes the same calls in the same order; what depends on tokens stands in a GATE, a choice or
+ * a repetition.
  */
 export interface ParsingDsl {
   RULE<T>(name: string, body: () => T): Rule<T>;
+  /** @returns nothing while a rule is recorded. */
   ACTION<T>(body: () => T): T;
-  LA(howMuch: number): IToken;
-  readonly CONSUME: Consume;
-  readonly CONSUME1: Consume;
-  readonly CONSUME2: Consume;
-  readonly CONSUME3: Consume;
-  readonly CONSUME4: Consume;
-  readonly SUBRULE: Subrule;
-  readonly SUBRULE1: Subrule;
-  readonly SUBRULE2: Subrule;
-  readonly SUBRULE3: Subrule;
-  readonly OPTION: Option;
-  readonly OPTION1: Option;
-  readonly OPTION2: Option;
-  readonly OPTION3: Option;
-  readonly OPTION4: Option;
+  /** The token that comes next (1), those behind it, the last one read (0). */
+  LA(howMuch: number): Token;
+  CONSUME(kind: TokenType, options?: Wanting): Token;
+  SUBRULE<T>(rule: Rule<T>): T;
+  OPTION<T>(part: Part<T>): T | undefined;
   OR<T>(alternatives: Alternatives<T>): T;
-  OR1<T>(alternatives: Alternatives<T>): T;
-  OR2<T>(alternatives: Alternatives<T>): T;
   MANY(part: Part<void>): void;
-  MANY1(part: Part<void>): void;
   AT_LEAST_ONE(part: AtLeastOne): void;
 
   /** The place of a token. */
-  place(token: IToken): Span;
+  place(token: Token): Span;
   /** From a token to the last one read. */
-  since(first: IToken): Span;
+  since(first: Token): Span;
   /** What was typed, before folding. */
   typed(span: Span): string;
   /** For faults that leave a statement readable. */
@@ -94,8 +75,8 @@ export interface ParsingDsl {
 }
 
 /** Whether a token stands straight after another, with nothing between. */
-export function touches(before: IToken, after: IToken): boolean {
-  return before.endOffset! + 1 === after.startOffset;
+export function touches(before: Token, after: Token): boolean {
+  return before.end === after.start;
 }
 
 // ---- the rules that statements share: times, ranges, text, names, numbers, points
@@ -136,7 +117,7 @@ export function millimetres(image: string, unit?: string): number {
 const QUOTE_ESCAPES = '"“”＂」｣\\';
 
 /** The text between the quotes at `span`, escapes resolved; an unknown escape is reported and kept as typed. */
-function unquote(dsl: ParsingDsl, token: IToken): Quote {
+function unquote(dsl: ParsingDsl, token: Token): Quote {
   const span = dsl.place(token);
   const body = dsl.typed({ ...span, start: span.start + 1, end: span.end - 1 });
   const text = body.replace(/\\([\s\S])/g, (pair, character: string, index: number) => {
@@ -193,7 +174,7 @@ export function sharedRules(dsl: ParsingDsl): SharedRules {
 
   /** `hit-3` is one place only where nothing stands between. */
   const offsetFollows = (): boolean =>
-    dsl.LA(2).tokenType === Integer && touches(dsl.LA(0), dsl.LA(1)) && touches(dsl.LA(1), dsl.LA(2));
+    dsl.LA(2).type === Integer && touches(dsl.LA(0), dsl.LA(1)) && touches(dsl.LA(1), dsl.LA(2));
 
   const mark = dsl.RULE('mark', (): TypedTime => {
     const token = dsl.CONSUME(Name);
@@ -239,7 +220,7 @@ export function sharedRules(dsl: ParsingDsl): SharedRules {
   );
 
   /** `1.. ease 12` is open, with an option; `1..ease` ends at the mark `ease`. */
-  const lastFollows = (): boolean => !OPTIONS.has(dsl.LA(1).tokenType) || touches(dsl.LA(0), dsl.LA(1));
+  const lastFollows = (): boolean => !OPTIONS.has(dsl.LA(1).type) || touches(dsl.LA(0), dsl.LA(1));
 
   const length = dsl.RULE('length', (): TreeLength => ({ ...dsl.SUBRULE(time), kind: 'length' }));
   const position = dsl.RULE('position', (): Position => ({ ...dsl.SUBRULE(time), kind: 'position' }));
@@ -248,7 +229,7 @@ export function sharedRules(dsl: ParsingDsl): SharedRules {
     const first = dsl.LA(1);
     const from = dsl.SUBRULE(position);
     dsl.CONSUME(DotDot, { ERR_MSG: 'range-dots' });
-    const to = dsl.OPTION({ GATE: lastFollows, DEF: () => dsl.SUBRULE1(position) }) ?? null;
+    const to = dsl.OPTION({ GATE: lastFollows, DEF: () => dsl.SUBRULE(position) }) ?? null;
     return { span: dsl.since(first), from, to };
   });
 
@@ -278,7 +259,7 @@ export function sharedRules(dsl: ParsingDsl): SharedRules {
     const first = dsl.LA(1);
     const x = dsl.SUBRULE(signed);
     dsl.CONSUME(Comma, { ERR_MSG: 'place-comma' });
-    const y = dsl.SUBRULE1(signed);
+    const y = dsl.SUBRULE(signed);
     return { span: dsl.since(first), xMm: x.value, yMm: y.value };
   });
 

@@ -1,17 +1,16 @@
 /** Slips of the hand that make a statement unreadable in a way that shows what was meant. */
 
-import type { IToken, TokenType } from 'chevrotain';
 import type { UnreadStatement } from './fault-explanation.js';
 import type { FixTester } from './fault-fixes.js';
 import { insertFix, placeOf, replaceFix, type StatementFault, typedAt } from './fault-fixes.js';
 import type { TextRange } from './source.js';
 import { isName, startsTimeline } from './statement-reader.js';
 import { byWord, timelineRule } from './statements/statement-table.js';
-import { Colon, Comma, Dash, DotDot, Equals, Greater } from './tokens.js';
+import { Colon, Comma, Dash, DotDot, Equals, Greater, type Token, type TokenType } from './tokens.js';
 import { withoutColon } from './trade-word-faults.js';
 
 /** The slip that was made, or null. `token`: the first that does not fit. */
-export function slip(unread: UnreadStatement, token: IToken, mender: FixTester): StatementFault | null {
+export function slip(unread: UnreadStatement, token: Token, mender: FixTester): StatementFault | null {
   return (
     indented(unread, token, mender) ??
     withoutQuotes(unread, token, mender) ??
@@ -23,7 +22,7 @@ export function slip(unread: UnreadStatement, token: IToken, mender: FixTester):
 /** A statement that was indented by mistake, and so was taken for more of the one above. */
 function indented(
   { failure, tokens, piece, typed }: UnreadStatement,
-  token: IToken,
+  token: Token,
   mender: FixTester,
 ): StatementFault | null {
   // `B: 1..` on a line of its own is read as a phrase of that length, and fails only behind it.
@@ -50,7 +49,7 @@ function indented(
 }
 
 /** The blanks before a token that begins an indented line. */
-function marginOf({ startOffset: end }: IToken, piece: TextRange, typed: string): TextRange | null {
+function marginOf({ start: end }: Token, piece: TextRange, typed: string): TextRange | null {
   const blanks = /[\r\n]([^\S\r\n]+)$/.exec(typed.slice(piece.start, end))?.[1];
   return blanks === undefined ? null : { start: end - blanks.length, end };
 }
@@ -58,7 +57,7 @@ function marginOf({ startOffset: end }: IToken, piece: TextRange, typed: string)
 /** `truck A 100%@1 > …`: of a level, where only the word `level` is missing. */
 function ofLevel(
   { failure, tokens, piece, typed }: UnreadStatement,
-  token: IToken,
+  token: Token,
   mender: FixTester,
 ): StatementFault | null {
   const { entry } = failure;
@@ -83,15 +82,15 @@ const NO_TEXT: ReadonlySet<TokenType> = new Set([Colon, Comma, Dash, DotDot, Equ
 
 function withoutQuotes(
   { failure, tokens, piece, typed }: UnreadStatement,
-  token: IToken,
+  token: Token,
   mender: FixTester,
 ): StatementFault | null {
   const wanted = failure.wanted.some((one) => one === 'text' || one === 'quoted-words');
   if (!wanted && failure.entry !== byWord.get('cut')) return null;
-  if (NO_TEXT.has(token.tokenType)) return null;
-  const line = typed.slice(token.startOffset, piece.end).search(/[\r\n]/);
-  const whole = { start: token.startOffset, end: line < 0 ? piece.end : token.startOffset + line };
-  const last = tokens.findLast(({ startOffset }) => startOffset < whole.end)!;
+  if (NO_TEXT.has(token.type)) return null;
+  const line = typed.slice(token.start, piece.end).search(/[\r\n]/);
+  const whole = { start: token.start, end: line < 0 ? piece.end : token.start + line };
+  const last = tokens.findLast(({ start }) => start < whole.end)!;
   whole.end = placeOf(last).end;
   const plain = (place: TextRange): boolean => !/["「」]/.test(typed.slice(place.start, place.end));
   const candidates = [placeOf(token), whole].filter(plain).map((place) =>
@@ -111,7 +110,7 @@ function withoutQuotes(
 function withColon(unread: UnreadStatement, mender: FixTester): StatementFault | null {
   const { failure, tokens, piece, typed } = unread;
   const [word, colon] = tokens;
-  if (failure.entry !== timelineRule || !byWord.has(word!.image) || colon?.tokenType !== Colon) return null;
+  if (failure.entry !== timelineRule || !byWord.has(word!.image) || colon?.type !== Colon) return null;
   const candidates = [
     replaceFix(placeOf(colon), '', { action: 'leave-colon-out' }),
     ...withoutColon(unread, placeOf(colon)),

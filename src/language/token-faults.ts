@@ -1,6 +1,5 @@
 /** Faults of single tokens: numbers with something glued on, dots too many, blanks inside a time, characters of no use. */
 
-import type { IToken, TokenType } from 'chevrotain';
 import type { Message, Messages } from './catalogue/index.js';
 import {
   type FixCandidate,
@@ -26,6 +25,8 @@ import {
   Rate,
   Seconds,
   SizeText,
+  type Token,
+  type TokenType,
   Unknown,
 } from './tokens.js';
 
@@ -57,9 +58,9 @@ const LOOKALIKES = new Map([
 ]);
 
 /** The fault of the token at `at`, if the token itself is what is wrong. */
-export function faultyToken(tokens: readonly IToken[], at: number, typed: string): StatementFault | null {
+export function faultyToken(tokens: readonly Token[], at: number, typed: string): StatementFault | null {
   const token = tokens[at]!;
-  switch (token.tokenType) {
+  switch (token.type) {
     case Glued:
       return glued(token, tokens[at + 1], typed);
     case Dots:
@@ -86,14 +87,14 @@ const UNITED = new Map<TokenType, Messages['spaced-number']['parts']>([
 ]);
 
 /** `5 + 0` as the sheet prints it, `8 '04`, `560 x 200 mm`: one number once the blanks are gone. */
-function spaced(tokens: readonly IToken[], at: number): StatementFault | null {
+function spaced(tokens: readonly Token[], at: number): StatementFault | null {
   for (const first of [at - 1, at]) {
     for (let last = Math.min(first + 3, tokens.length - 1); first >= 0 && last > first; last--) {
       const images = tokens.slice(first, last + 1).map(({ image }) => image);
       if (/\d \d/.test(images.join(' '))) continue;
       const joined = images.join('');
       const whole = tokenize(joined, 0, joined.length);
-      const parts = whole.length === 1 ? UNITED.get(whole[0]!.tokenType) : undefined;
+      const parts = whole.length === 1 ? UNITED.get(whole[0]!.type) : undefined;
       if (parts) return together(tokens[first]!, tokens[last]!, joined, parts);
     }
   }
@@ -101,12 +102,12 @@ function spaced(tokens: readonly IToken[], at: number): StatementFault | null {
 }
 
 function together(
-  first: IToken,
-  last: IToken,
+  first: Token,
+  last: Token,
   joined: string,
   parts: Messages['spaced-number']['parts'],
 ): StatementFault {
-  const place = { start: first.startOffset, end: placeOf(last).end };
+  const place = { start: first.start, end: placeOf(last).end };
   return {
     message: { code: 'spaced-number', parameters: { parts, joined } },
     place,
@@ -114,7 +115,7 @@ function together(
   };
 }
 
-function glued(token: IToken, next: IToken | undefined, typed: string): StatementFault {
+function glued(token: Token, next: Token | undefined, typed: string): StatementFault {
   const { image } = token;
   const place = placeOf(token);
   if (image.startsWith('x')) {
@@ -132,7 +133,7 @@ function glued(token: IToken, next: IToken | undefined, typed: string): Statemen
     };
   }
   if (/^\d+'$/.test(image)) {
-    if (next?.tokenType === Integer) return together(token, next, `${image}${next.image}`, 'feet');
+    if (next?.type === Integer) return together(token, next, `${image}${next.image}`, 'feet');
     return {
       message: { code: 'glued-number', parameters: { variant: 'feet-alone', found: typedAt(token, typed) } },
       place,
@@ -166,7 +167,7 @@ function ungluing(image: string, place: TextRange): FixCandidate[] {
   return found;
 }
 
-function unknown(tokens: readonly IToken[], at: number, typed: string): StatementFault {
+function unknown(tokens: readonly Token[], at: number, typed: string): StatementFault {
   const token = tokens[at]!;
   const place = placeOf(token);
   if (token.image === '.') {
@@ -181,20 +182,20 @@ function unknown(tokens: readonly IToken[], at: number, typed: string): Statemen
     };
   }
   const drawn = startsTimeline(tokens, 0);
-  const alike = (one: IToken): string | undefined => {
-    const sign = LOOKALIKES.get(typed.slice(one.startOffset, one.endOffset! + 1));
+  const alike = (one: Token): string | undefined => {
+    const sign = LOOKALIKES.get(typed.slice(one.start, one.end));
     // Between two drawings it may be in-betweens or a hold: nobody knows.
     return sign === '..' && drawn && one !== tokens.at(-1) ? undefined : sign;
   };
   const meant = alike(token);
-  const sign = LOOKALIKES.has(typed.slice(token.startOffset, token.endOffset! + 1));
+  const sign = LOOKALIKES.has(typed.slice(token.start, token.end));
   const candidates: FixCandidate[] = sign
     ? []
     : [replaceFix(wholeCharacter(tokens, token, typed), '', { action: 'leave-out' })];
   if (meant) {
     // `[1--2]` is mended as a whole: one bracket alone would only move the fault.
     const edits = tokens.flatMap((one) => {
-      const text = one.tokenType === Unknown ? alike(one) : undefined;
+      const text = one.type === Unknown ? alike(one) : undefined;
       return text ? [{ ...placeOf(one), text }] : [];
     });
     candidates.unshift({ action: 'write-each', written: edits.map(({ text }) => text), edits });
@@ -213,8 +214,8 @@ function unknown(tokens: readonly IToken[], at: number, typed: string): Statemen
 }
 
 /** A character with all that is seen as one with it, as far as nothing in that is a token of use. */
-function wholeCharacter(tokens: readonly IToken[], token: IToken, typed: string): TextRange {
-  const whole = graphemeAt(typed, token.startOffset);
-  const within = tokens.filter(({ startOffset }) => startOffset >= whole.start && startOffset < whole.end);
-  return within.every(({ tokenType }) => tokenType === Unknown) ? whole : placeOf(token);
+function wholeCharacter(tokens: readonly Token[], token: Token, typed: string): TextRange {
+  const whole = graphemeAt(typed, token.start);
+  const within = tokens.filter(({ start }) => start >= whole.start && start < whole.end);
+  return within.every(({ type }) => type === Unknown) ? whole : placeOf(token);
 }

@@ -2,8 +2,29 @@
  * The kinds of token, in the order in which the lexer tries them; the first that matches wins. All patterns read folded text.
  */
 
-import { createToken, type TokenType } from 'chevrotain';
-import type { Expected } from './catalogue/message-terms.js';
+import type { Expected, Wanted } from './catalogue/message-terms.js';
+import type { TextRange } from './source.js';
+
+export interface TokenType {
+  /** Words of the language stand in single quotes. */
+  readonly name: string;
+  /** What a message calls it. */
+  readonly label: Wanted;
+  /** What is typed for a sign or a word of the language; null: more than one text is of this kind. */
+  readonly text: string | null;
+  /** Other kinds that such a token may stand for: `3` is a whole number, and a key. */
+  readonly categories: readonly TokenType[];
+}
+
+export interface Token extends TextRange {
+  /** As folded. */
+  readonly image: string;
+  readonly type: TokenType;
+}
+
+export function isKind({ type }: Token, kind: TokenType): boolean {
+  return type === kind || type.categories.includes(kind);
+}
 
 /** A kind of token as the lexer tries it. */
 export interface LexedKind {
@@ -12,7 +33,6 @@ export interface LexedKind {
   readonly end: (text: string, at: number, ascii: boolean) => number;
 }
 
-const ORDER: TokenType[] = [];
 /** By the code of the first character; the last entry is for all characters outside ASCII. */
 const BY_FIRST: LexedKind[][] = Array.from({ length: 129 }, () => []);
 
@@ -45,11 +65,10 @@ interface Kind {
   readonly first?: string;
   /** What a message calls it. */
   readonly label: Expected;
-  readonly categories?: TokenType[];
+  readonly categories?: readonly TokenType[];
 }
 
 function add(type: TokenType, first: string, end: LexedKind['end']): TokenType {
-  ORDER.push(type);
   for (const character of first) BY_FIRST[character.charCodeAt(0)]!.push({ type, end });
   return type;
 }
@@ -57,7 +76,7 @@ function add(type: TokenType, first: string, end: LexedKind['end']): TokenType {
 function kind({ name, pattern, first = DIGITS, label, categories = [] }: Kind): TokenType {
   const whole = lazily(() => pattern);
   const ascii = lazily(() => inAscii(pattern));
-  return add(createToken({ name, label, categories }), first, (text, at, isAscii) => {
+  return add({ name, label, text: null, categories }, first, (text, at, isAscii) => {
     const expression = isAscii ? ascii() : whole();
     expression.lastIndex = at;
     return expression.test(text) ? expression.lastIndex : -1;
@@ -84,31 +103,21 @@ function inAscii(pattern: string): string {
 }
 
 function sign(name: string, text: string): TokenType {
-  return add(createToken({ name, pattern: text, label: `\`${text}\`` }), text[0]!, (typed, at) =>
+  return add({ name, label: `\`${text}\``, text, categories: [] }, text[0]!, (typed, at) =>
     typed.startsWith(text, at) ? at + text.length : -1,
   );
 }
 
+const category = (name: string, label: Expected): TokenType => ({ name, label, text: null, categories: [] });
+
 /** Any name, words of the language included. */
-export const Name = createToken({
-  name: 'Name',
-  label: 'name',
-});
+export const Name = category('Name', 'name');
 /** A name that may stand for a phrase in a timeline: any but `x` and `on`. */
-export const PhraseName = createToken({
-  name: 'PhraseName',
-  label: 'phrase-name',
-});
+export const PhraseName = category('PhraseName', 'phrase-name');
 /** A key drawing's name. */
-export const Key = createToken({
-  name: 'Key',
-  label: 'key',
-});
+export const Key = category('Key', 'key');
 /** An in-between's own name. */
-export const Between = createToken({
-  name: 'Between',
-  label: 'between',
-});
+export const Between = category('Between', 'between');
 
 export const Text = kind({
   name: 'Text',
@@ -226,7 +235,7 @@ export const Integer = kind({
   categories: [Key],
 });
 
-/** What looks like a number and is none; the parser has no rule for it, and the message tells its forms apart. */
+/** What looks like a number and is none; no rule asks for it, and the message tells its forms apart. */
 export const Glued = kind({
   name: 'Glued',
   first: `${DIGITS}.`,
@@ -275,11 +284,7 @@ export function word(text: string): TokenType {
   const known = WORDS.get(text);
   if (known) return known;
   const categories = text === 'x' || text === 'on' || text === 'direct' ? [Name] : [Name, PhraseName];
-  const made = createToken({
-    name: `'${text}'`,
-    label: `\`${text}\``,
-    categories,
-  });
+  const made: TokenType = { name: `'${text}'`, label: `\`${text}\``, text, categories };
   WORDS.set(text, made);
   return made;
 }
@@ -287,14 +292,4 @@ export function word(text: string): TokenType {
 /** Every word that the statements have asked for so far. */
 export function languageWords(): ReadonlyMap<string, TokenType> {
   return WORDS;
-}
-
-/** What the lexer itself tries, in its order. */
-export function lexed(): readonly TokenType[] {
-  return ORDER;
-}
-
-/** The whole vocabulary: the lexer's kinds in their order, then the words. */
-export function vocabulary(): TokenType[] {
-  return [...ORDER, Name, PhraseName, Key, Between, ...WORDS.values()];
 }

@@ -38,7 +38,7 @@ export function tradeWordFault(unread: UnreadStatement): StatementFault | null {
   const first = placeOf(tokens[0]!);
   // A word of the language as it is: only what is longer, as `track in`, can be another one of the trade.
   if (byWord.has(tokens[0]!.image) && piece.start + length <= first.end) return null;
-  const colon = titled ? tokens.find(({ tokenType }) => tokenType === Colon)! : null;
+  const colon = titled ? tokens.find(({ type }) => type === Colon)! : null;
   const place = { start: piece.start, end: colon ? placeOf(colon).end : piece.start + length };
   const found = typed.slice(piece.start, piece.start + length);
   if (found.replace(/\s+/g, ' ') === entry.here) return null;
@@ -46,8 +46,7 @@ export function tradeWordFault(unread: UnreadStatement): StatementFault | null {
     shifted(one, piece.start),
   );
   // A speaker without quotes.
-  const speaker =
-    entry.page === 'voice' ? tokens.find(({ startOffset }) => startOffset >= place.end) : undefined;
+  const speaker = entry.page === 'voice' ? tokens.find(({ start }) => start >= place.end) : undefined;
   if (speaker && isName(speaker))
     rest.unshift({ ...placeOf(speaker), found: speaker.image, text: `"${typedAt(speaker, typed)}"` });
   // Words at the end that are no word of the language: a text without quotes.
@@ -104,7 +103,7 @@ export function levelWordFault({ tokens, piece, typed }: UnreadStatement): State
       parameters: {
         variant: 'written',
         found: typed.slice(place.start, placeOf(name).end),
-        here: `${typed.slice(name.startOffset, placeOf(name).end)}:`,
+        here: `${typed.slice(name.start, placeOf(name).end)}:`,
       },
     },
     place: placeOf(word),
@@ -118,9 +117,9 @@ export function titleWithoutQuotes(
   { tokens, piece, typed }: UnreadStatement,
   mender: FixTester,
 ): StatementFault | null {
-  const colon = tokens.findIndex(({ tokenType }) => tokenType === Colon);
+  const colon = tokens.findIndex(({ type }) => type === Colon);
   if (colon < 2 || colon > 6) return null;
-  const place = { start: placeOf(tokens[0]!).end, end: tokens[colon]!.startOffset };
+  const place = { start: placeOf(tokens[0]!).end, end: tokens[colon]!.start };
   const title = typed.slice(place.start, place.end);
   if (/["「」\r\n]/.test(title)) return null;
   const bare = title.trim().replace(/^['([{‘]|['\])}’]$/g, '');
@@ -136,11 +135,10 @@ export function titleWithoutQuotes(
 
 /** `Pim: "Wait!"`: a line of dialogue as a script has it. When it is spoken nobody knows. */
 export function spokenLine({ tokens, piece, typed }: UnreadStatement): StatementFault | null {
-  const [name, ...rest] = tokens.filter(({ tokenType }) => tokenType !== Colon);
-  if (!isName(name) || byWord.has(name.image) || rest.length !== 1 || rest[0]!.tokenType !== Text)
-    return null;
+  const [name, ...rest] = tokens.filter(({ type }) => type !== Colon);
+  if (!isName(name) || byWord.has(name.image) || rest.length !== 1 || rest[0]!.type !== Text) return null;
   if (leadingTradeWord(name.image)) return null;
-  const [speaker, line] = [name, rest[0]!].map((one) => typed.slice(one.startOffset, placeOf(one).end));
+  const [speaker, line] = [name, rest[0]!].map((one) => typed.slice(one.start, placeOf(one).end));
   return {
     message: {
       code: 'trade-word',

@@ -1,7 +1,6 @@
 /** What can stand at a place of a text, and how an editor is given it. */
 
 import { dirname, join, relative } from 'node:path';
-import type { IToken } from 'chevrotain';
 import {
   type CompletionItem,
   CompletionItemKind,
@@ -16,16 +15,17 @@ import { plainNumber } from '../episode/used-files.js';
 import { acceptableCodes } from '../language/catalogue/index.js';
 import {
   exampleParts,
-  type NextToken,
   nextTokens,
   type StatementAtCursor,
   statementAtCursor,
 } from '../language/grammar-queries.js';
+import type { NextToken } from '../language/grammar-rule.js';
 import { aboutCode } from '../language/message.js';
 import { parse } from '../language/parse.js';
 import { readStatement } from '../language/statement-reader.js';
 import type { MoveWord } from '../language/statements/move-statements.js';
 import { byWord, type StatementRule, timelineRule } from '../language/statements/statement-table.js';
+import type { Token } from '../language/tokens.js';
 import { TRADE_WORDS, tradeWordKey } from '../language/trade-words.js';
 import type { UserLanguage } from '../language/user-language.js';
 import { movePages } from '../reference/pages/move-pages.js';
@@ -165,7 +165,7 @@ const LEG_OPTIONS = new Set(OPTIONS_BY_USE);
 const IN_ORDER = [...OPTIONS_BY_USE, 'left', 'right', 'up', 'down'];
 
 /** Those that say something of the move that the tokens begin; null for other statements. */
-function optionsFor([first, second]: readonly IToken[]): ReadonlySet<string> | null {
+function optionsFor([first, second]: readonly Token[]): ReadonlySet<string> | null {
   const word = first?.image;
   if (word === undefined || !Object.hasOwn(movePages, word)) return null;
   const kind = word === 'truck' && second?.image === 'level' ? 'levelTruck' : (word as MoveWord);
@@ -191,8 +191,8 @@ function inOrderOfUse(items: readonly CompletionItem[]): CompletionItem[] {
 function codeBegun({ entry, tokens, from }: StatementAtCursor, typed: string): number | null {
   if (entry?.word !== 'accept') return null;
   const [first, second] = tokens;
-  const start = second ? second.startOffset : from;
-  return first && start > first.endOffset! && !/\s/.test(typed.slice(start, from)) ? start : null;
+  const start = second ? second.start : from;
+  return first && start >= first.end && !/\s/.test(typed.slice(start, from)) ? start : null;
 }
 
 /** Codes that begin so: first those that the cut gives, then the others. */
@@ -237,7 +237,7 @@ const OF_LEVELS = new Set(['list', 'names', 'celsStatement', 'levelStatement', '
 interface Asked {
   readonly workspace: Workspace;
   readonly analysis: Analysis;
-  readonly tokens: readonly IToken[];
+  readonly tokens: readonly Token[];
   readonly cursor: number;
 }
 
@@ -274,7 +274,7 @@ function cuts(workspace: Workspace, analysis: Analysis): CompletionItem[] {
 }
 
 /** The levels of the cut that stands before the slash. */
-function lent(workspace: Workspace, analysis: Analysis, tokens: readonly IToken[]): CompletionItem[] {
+function lent(workspace: Workspace, analysis: Analysis, tokens: readonly Token[]): CompletionItem[] {
   const cut = tokens.at(-2)?.image;
   return cut === undefined
     ? []

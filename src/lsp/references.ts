@@ -122,7 +122,7 @@ function validName(kind: string, typed: string): string {
   const name = typed.trim().normalize('NFC');
   const tokens = tokenize(name, 0, name.length);
   const [token] = tokens;
-  const isName = token && (token.tokenType.name === 'Word' || token.tokenType.name.startsWith("'"));
+  const isName = token && (token.type.name === 'Word' || token.type.name.startsWith("'"));
   if (tokens.length !== 1 || !isName || token.image !== name)
     refuse(`\`${typed}\` is no name: a name begins with a letter and holds letters, digits and \`_\`.`);
   if (kind === 'field' && name === 'full') refuse('The name `full` always means the standard field.');

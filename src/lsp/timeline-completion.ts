@@ -32,7 +32,7 @@ export function drawingsOffered(
   cursor: number,
 ): CompletionItem[] {
   const { tokens, entry } = begun;
-  const kinds = tokens.map(({ tokenType }) => tokenType.name);
+  const kinds = tokens.map(({ type }) => type.name);
   const items = kinds.indexOf(entry === timelineRule ? 'Colon' : 'Equals');
   if (items < 0) return [];
   if (kinds.lastIndexOf('OpenBrace') > kinds.lastIndexOf('CloseBrace'))

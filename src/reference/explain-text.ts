@@ -1,7 +1,8 @@
 /** Pages for a terminal: wrapped lines, examples indented. */
 
 import stringWidth from 'string-width';
-import { laterWordsOf, type Production, productions } from '../language/grammar-queries.js';
+import { laterWordsOf, productions } from '../language/grammar-queries.js';
+import type { Piece, Production } from '../language/grammar-rule.js';
 import { wrapped } from '../language/text-wrap.js';
 import type { UserLanguage } from '../language/user-language.js';
 import { PLACEHOLDERS } from './english-reference.js';
@@ -174,29 +175,33 @@ export function syntaxLine(rule: string): SyntaxLine {
   return { line, places: [...new Set(names)].filter((name) => Object.hasOwn(PLACEHOLDERS, name)) };
 }
 
-function written(piece: Production, rule: string): string {
+function written({ pieces }: Production, rule: string): string {
+  return pieces.map((piece) => writtenPiece(piece, rule)).join(' ');
+}
+
+function writtenPiece(piece: Piece, rule: string): string {
   switch (piece.kind) {
-    case 'literal':
-      return BRACKETS.has(piece.text) ? `'${piece.text}'` : piece.text;
-    case 'token':
-      return TOKENS[piece.name]!;
-    case 'rule': {
-      if (piece.name === 'name' && Object.hasOwn(NAMED, rule)) return NAMED[rule]!;
-      if (piece.name === 'tail') return '[ HOW ]';
-      return RULES[piece.name] ?? written(productions().get(piece.name)!, piece.name);
+    case 'token': {
+      const { name, text } = piece.type;
+      if (text === null) return TOKENS[name]!;
+      return BRACKETS.has(text) ? `'${text}'` : text;
     }
-    case 'sequence':
-      return piece.pieces.map((one) => written(one, rule)).join(' ');
+    case 'rule': {
+      const { name, production } = piece.rule;
+      if (name === 'name' && Object.hasOwn(NAMED, rule)) return NAMED[rule]!;
+      if (name === 'tail') return '[ HOW ]';
+      return RULES[name] ?? written(production, name);
+    }
     case 'choice': {
-      const ways = new Set(piece.pieces.map((one) => written(one, rule)));
+      const ways = new Set(piece.ways.map((one) => written(one, rule)));
       return ways.size === 1 ? [...ways][0]! : `( ${[...ways].join(' | ')} )`;
     }
     case 'optional':
-      return `[ ${bare(written(piece.piece, rule))} ]`;
+      return `[ ${bare(written(piece.part, rule))} ]`;
     case 'many':
-      return `[ ${bare(written(piece.piece, rule))} ]…`;
+      return `[ ${bare(written(piece.part, rule))} ]…`;
     case 'some': {
-      const inner = written(piece.piece, rule);
+      const inner = written(piece.part, rule);
       return /^(\S+|\( [^()]* \))$/.test(inner) ? `${inner}…` : `( ${inner} )…`;
     }
   }

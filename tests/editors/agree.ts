@@ -2,7 +2,7 @@
 
 import type { Span } from '../../src/language/diagnostic.js';
 import { laterWordsOf } from '../../src/language/grammar-queries.js';
-import { parse, type Token } from '../../src/language/parse.js';
+import { type EditorToken, parse } from '../../src/language/parse.js';
 import { byWord } from '../../src/language/statements/statement-table.js';
 
 /** Those of names, and of names of charts where a brace stands before. */
@@ -89,7 +89,7 @@ export function disagreements(text: string, scopes: ReadonlyMap<number, readonly
 }
 
 /** Where the colon stands that makes a timeline of the statement which begins with these tokens. */
-function colonOf([, second, third]: readonly Token[]): Span | null {
+function colonOf([, second, third]: readonly EditorToken[]): Span | null {
   if (second?.kind === 'Colon') return second.span;
   return second?.kind === 'Text' && third?.kind === 'Colon' ? third.span : null;
 }

@@ -7,6 +7,7 @@ import {
   statementAtCursor,
 } from '../../src/language/grammar-queries.js';
 import { statementTable, timelineRule } from '../../src/language/statements/statement-table.js';
+import { ebnf } from '../syntax-page.js';
 
 test('the words of a statement come from its rule', () => {
   const level = statementTable.find(({ word }) => word === 'level')!;
@@ -14,41 +15,19 @@ test('the words of a statement come from its rule', () => {
   for (const foreign of ['level', 'off', 'on']) expect(laterWordsOf(level)).not.toContain(foreign);
 });
 
-describe('a rule as plain data', () => {
-  test('has literals, kinds of token, rules, and what may be left out', () => {
-    expect(productions().get('cutStatement')).toEqual({
-      kind: 'sequence',
-      pieces: [
-        { kind: 'literal', text: 'cut' },
-        { kind: 'rule', name: 'label' },
-        { kind: 'optional', piece: { kind: 'rule', name: 'text' } },
-      ],
-    });
-    expect(productions().get('list')).toEqual({
-      kind: 'sequence',
-      pieces: [
-        { kind: 'rule', name: 'name' },
-        {
-          kind: 'many',
-          piece: {
-            kind: 'sequence',
-            pieces: [
-              { kind: 'literal', text: ',' },
-              { kind: 'rule', name: 'name' },
-            ],
-          },
-        },
-      ],
-    });
-    expect(productions().get('names')).toEqual({ kind: 'some', piece: { kind: 'rule', name: 'name' } });
-    expect(productions().get('whole')).toEqual({ kind: 'token', name: 'Integer' });
-    expect(productions().get('fadeWay')).toEqual({
-      kind: 'choice',
-      pieces: [
-        { kind: 'literal', text: 'in' },
-        { kind: 'literal', text: 'out' },
-      ],
-    });
+describe('the productions', () => {
+  const written = (rule: string) => ebnf(productions().get(rule)!);
+
+  test('are those of all rules: literals, kinds of token, rules, what may be left out', () => {
+    expect(written('cutStatement')).toBe("'cut' label text?");
+    expect(written('list')).toBe("name ( ',' name )*");
+    expect(written('names')).toBe('name+');
+    expect(written('whole')).toBe('Integer');
+    expect(written('fadeWay')).toBe("'in' | 'out'");
+  });
+
+  test('have one of each statement', () => {
+    expect([...productions().keys()]).toEqual(expect.arrayContaining(statementTable.map(({ rule }) => rule)));
   });
 });
 

@@ -7,7 +7,7 @@ import { bare, readAll, readOne } from './read-text.js';
 
 const kinds = (text: string): string =>
   tokenize(text, 0, text.length)
-    .map(({ image, tokenType }) => `${tokenType.name} ${image}`)
+    .map(({ image, type }) => `${type.name} ${image}`)
     .join(' | ');
 
 describe('numbers, first match wins', () => {
@@ -83,12 +83,10 @@ test('words of the language are known, and longer names are not cut', () => {
 });
 
 test('offsets count in the whole text', () => {
-  expect(
-    tokenize('cut 1 A: 12', 6, 11).map(({ startOffset, endOffset }) => [startOffset, endOffset]),
-  ).toEqual([
-    [6, 6],
-    [7, 7],
-    [9, 10],
+  expect(tokenize('cut 1 A: 12', 6, 11).map(({ start, end }) => [start, end])).toEqual([
+    [6, 7],
+    [7, 8],
+    [9, 11],
   ]);
 });
 
@@ -116,8 +114,8 @@ test('whole numbers, which are found by themselves, and ASCII are read like all 
   fc.assert(
     fc.property(fc.array(fc.constantFrom(...parts), { maxLength: 14 }), (chosen) => {
       const text = chosen.join('');
-      const read = tokenize(text, 0, text.length).map(({ image, tokenType }) => {
-        const kind = tokenType === Glued && /^x/.test(image) ? Word : tokenType;
+      const read = tokenize(text, 0, text.length).map(({ image, type }) => {
+        const kind = type === Glued && /^x/.test(image) ? Word : type;
         return `${kind.name.startsWith("'") ? Word.name : kind.name} ${image}`;
       });
       expect(read).toEqual(allTried(text));

@@ -1,9 +1,9 @@
 /** A text cut into what a formatter lays out: statements with the comments and blank lines inside them, and what lies between. */
 
-import type { IToken } from 'chevrotain';
 import { foldCharacters, splitStatements, tokenize } from '../lexer.js';
 import type { TextRange } from '../source.js';
 import { readStatement } from '../statement-reader.js';
+import type { Token } from '../tokens.js';
 import type { Statement } from '../tree.js';
 
 /** A token as it is to be written: plain characters outside quotes, names in NFC. */
@@ -115,34 +115,30 @@ class Comments {
   }
 }
 
-function written(
-  typed: string,
-  { tokenType, image, startOffset, endOffset }: IToken,
-  before: IToken | undefined,
-): WrittenToken {
-  const kind = tokenType.name;
+function written(typed: string, { type, image, start, end }: Token, before: Token | undefined): WrittenToken {
+  const kind = type.name;
   return {
     kind,
     text: kind === 'Text' ? image : image.normalize('NFC'),
-    start: startOffset,
-    end: endOffset! + 1,
-    startsLine: before !== undefined && /[\r\n]/.test(typed.slice(before.endOffset! + 1, startOffset)),
+    start,
+    end,
+    startsLine: before !== undefined && /[\r\n]/.test(typed.slice(before.end, start)),
   };
 }
 
 /** A comment, and a blank line, end a segment. `stop`: the end of the statement's last line. */
-function segmentsOf(text: string, tokens: readonly IToken[], stop: number): FormatSegment[] {
+function segmentsOf(text: string, tokens: readonly Token[], stop: number): FormatSegment[] {
   const segments: FormatSegment[] = [];
   let from = 0;
   for (const [i, token] of tokens.entries()) {
     const next = tokens[i + 1];
-    const start = token.endOffset! + 1;
-    if (next && next.startOffset - start < 2) continue;
-    const gap = text.slice(start, next ? next.startOffset : stop);
+    const start = token.end;
+    if (next && next.start - start < 2) continue;
+    const gap = text.slice(start, next ? next.start : stop);
     const hasLines = /[\r\n]/.test(gap);
     if (next && !hasLines) continue;
     const comment = commentIn(gap.split(/[\r\n]/, 1)[0]!);
-    const between = next ? once(linesBetween(text, start, next.startOffset)) : [];
+    const between = next ? once(linesBetween(text, start, next.start)) : [];
     if (next && comment === null && between.length === 0) continue;
     segments.push({ from, to: i + 1, comment, between });
     from = i + 1;

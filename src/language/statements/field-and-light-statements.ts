@@ -1,7 +1,5 @@
 /** What the camera sees when it stands still; light, exposure and the joins to the neighbouring cuts. */
 
-import type { IToken } from 'chevrotain';
-import { tokenMatcher } from 'chevrotain';
 import { millimetres, type ParsingDsl, type SharedRules } from '../shared-rules.js';
 import {
   ChartPart,
@@ -11,9 +9,11 @@ import {
   FieldNumber,
   FieldPart,
   Greater,
+  isKind,
   Length,
   Name,
   Percent,
+  type Token,
   word,
 } from '../tokens.js';
 import type { FieldPlace, FieldSize, Turned, WipeDirection } from '../tree-camera.js';
@@ -45,11 +45,11 @@ export const lightStatements: readonly StatementRule[] = [
     return () => {
       const which = dsl.SUBRULE(way);
       const early = dsl.OPTION({
-        GATE: () => dsl.LA(2).tokenType !== DotDot,
+        GATE: () => dsl.LA(2).type !== DotDot,
         DEF: () => dsl.place(dsl.CONSUME(WHITE)),
       });
-      const frames = dsl.SUBRULE1(range);
-      const late = dsl.OPTION1(() => dsl.place(dsl.CONSUME1(WHITE)));
+      const frames = dsl.SUBRULE(range);
+      const late = dsl.OPTION(() => dsl.place(dsl.CONSUME(WHITE)));
       return { kind: 'fade', way: which, white: early ?? late ?? null, range: frames };
     };
   }),
@@ -61,11 +61,11 @@ export const lightStatements: readonly StatementRule[] = [
         DEF: WIPE_DIRECTIONS.map(({ kind }) => ({ ALT: () => dsl.CONSUME(kind) })),
         ERR_MSG: 'side',
       });
-      return dsl.ACTION(() => WIPE_DIRECTIONS.find(({ kind }) => tokenMatcher(token, kind))!.text);
+      return dsl.ACTION(() => WIPE_DIRECTIONS.find(({ kind }) => isKind(token, kind))!.text);
     });
     return () => {
       const which = dsl.SUBRULE(way);
-      return { kind: 'wipe', way: which, towards: dsl.SUBRULE1(towards), range: dsl.SUBRULE2(range) };
+      return { kind: 'wipe', way: which, towards: dsl.SUBRULE(towards), range: dsl.SUBRULE(range) };
     };
   }),
 
@@ -73,11 +73,11 @@ export const lightStatements: readonly StatementRule[] = [
     const way = wayRule(dsl, 'irisWay');
     return () => {
       const which = dsl.SUBRULE(way);
-      const frames = dsl.SUBRULE1(range);
+      const frames = dsl.SUBRULE(range);
       const at =
         dsl.OPTION(() => {
           dsl.CONSUME(AT);
-          return dsl.SUBRULE2(point);
+          return dsl.SUBRULE(point);
         }) ?? null;
       return { kind: 'iris', way: which, range: frames, at };
     };
@@ -87,19 +87,19 @@ export const lightStatements: readonly StatementRule[] = [
     const { list, percent } = moveRules(dsl, shared);
     return () => {
       const levels = dsl.SUBRULE(list);
-      const from = dsl.SUBRULE1(percent);
+      const from = dsl.SUBRULE(percent);
       const to =
         dsl.OPTION(() => {
           dsl.CONSUME(Greater);
-          return dsl.SUBRULE2(percent);
+          return dsl.SUBRULE(percent);
         }) ?? null;
-      return { kind: 'expose', levels, from, to, range: dsl.SUBRULE3(shared.range) };
+      return { kind: 'expose', levels, from, to, range: dsl.SUBRULE(shared.range) };
     };
   }),
 
   statement('glow', 'glow C 1+1..2+0', (dsl, shared) => {
     const { list } = moveRules(dsl, shared);
-    return () => ({ kind: 'glow', levels: dsl.SUBRULE(list), range: dsl.SUBRULE1(shared.range) });
+    return () => ({ kind: 'glow', levels: dsl.SUBRULE(list), range: dsl.SUBRULE(shared.range) });
   }),
 
   statement('effect', 'effect "heat haze" A,B 1..5+0', (dsl, shared) => {
@@ -107,19 +107,19 @@ export const lightStatements: readonly StatementRule[] = [
     /** A name here is a level where another name or a number follows; else it is a mark that begins the range. */
     const levelsFollow = (): boolean => {
       const next = dsl.LA(2);
-      return next.tokenType === Comma || tokenMatcher(next, Name) || /^\d/.test(next.image);
+      return next.type === Comma || isKind(next, Name) || /^\d/.test(next.image);
     };
     return () => ({
       kind: 'effect',
       text: dsl.SUBRULE(shared.text),
-      levels: dsl.OPTION({ GATE: levelsFollow, DEF: () => dsl.SUBRULE1(list) }) ?? [],
-      range: dsl.SUBRULE2(shared.range),
+      levels: dsl.OPTION({ GATE: levelsFollow, DEF: () => dsl.SUBRULE(list) }) ?? [],
+      range: dsl.SUBRULE(shared.range),
     });
   }),
 
   statement('overlap', 'overlap out 24', (dsl, { length }) => {
     const way = wayRule(dsl, 'overlapWay');
-    return () => ({ kind: 'overlap', way: dsl.SUBRULE(way), length: dsl.SUBRULE1(length) });
+    return () => ({ kind: 'overlap', way: dsl.SUBRULE(way), length: dsl.SUBRULE(length) });
   }),
 ];
 
@@ -128,7 +128,7 @@ export const lightStatements: readonly StatementRule[] = [
 const FULL = word('full');
 
 function sizeRule(dsl: ParsingDsl) {
-  const chart = (token: IToken): FieldSize => ({
+  const chart = (token: Token): FieldSize => ({
     span: dsl.place(token),
     form: 'chart',
     fields: Number.parseFloat(token.image),
@@ -168,7 +168,7 @@ function placeRule(dsl: ParsingDsl, { point }: SharedRules) {
             let east = 0;
             dsl.AT_LEAST_ONE({
               DEF: () => {
-                const token = dsl.OR1<IToken>([
+                const token = dsl.OR<Token>([
                   { ALT: () => dsl.CONSUME(ChartStep) },
                   { ALT: () => dsl.CONSUME(ChartPart) },
                 ]);
@@ -218,13 +218,13 @@ export const fieldStatements: readonly StatementRule[] = [
       return () => ({
         kind: 'field',
         name: dsl.SUBRULE(shared.name),
-        size: dsl.SUBRULE1(size),
+        size: dsl.SUBRULE(size),
         place:
           dsl.OPTION(() => {
             dsl.CONSUME(AT);
-            return dsl.SUBRULE2(place);
+            return dsl.SUBRULE(place);
           }) ?? null,
-        turned: dsl.OPTION1(() => dsl.SUBRULE3(turned)) ?? null,
+        turned: dsl.OPTION(() => dsl.SUBRULE(turned)) ?? null,
       });
     },
     { defines: true },

@@ -1,8 +1,7 @@
 /** Levels: their order, their paper, their finished numbers, and what is shared between texts. */
 
-import type { IToken } from 'chevrotain';
 import { diagnose, type Span } from '../diagnostic.js';
-import { Between, Greater, Key, Slash, Underscore, word } from '../tokens.js';
+import { Between, Greater, Key, Slash, type Token, Underscore, word } from '../tokens.js';
 import type { CelName, CutLevel, Point, Quote, Size, Word } from '../tree.js';
 import { moveRules } from './move-rules.js';
 import { betweenName, keyName, type StatementRule, statement } from './statement-rule.js';
@@ -50,7 +49,7 @@ export const levelStatements: readonly StatementRule[] = [
         return { span: dsl.since(first), cut: cut.text, level: level.text };
       });
       return () => {
-        const level = dsl.SUBRULE1(name);
+        const level = dsl.SUBRULE(name);
         const parts: LevelParts = {
           size: null,
           at: null,
@@ -62,7 +61,7 @@ export const levelStatements: readonly StatementRule[] = [
           with: null,
           masks: null,
         };
-        const put = <K extends keyof LevelParts>(key: K, token: IToken, value: LevelParts[K]): void => {
+        const put = <K extends keyof LevelParts>(key: K, token: Token, value: LevelParts[K]): void => {
           dsl.ACTION(() => {
             if (parts[key] === null) parts[key] = value;
             else dsl.report(diagnose('part-twice', dsl.since(token), { part: key, of: 'level' }));
@@ -115,13 +114,13 @@ export const levelStatements: readonly StatementRule[] = [
             {
               ALT: () => {
                 const token = dsl.CONSUME(WITH);
-                put('with', token, dsl.SUBRULE1(list));
+                put('with', token, dsl.SUBRULE(list));
               },
             },
             {
               ALT: () => {
                 const token = dsl.CONSUME(MASKS);
-                put('masks', token, dsl.SUBRULE2(list));
+                put('masks', token, dsl.SUBRULE(list));
               },
             },
           ]),
@@ -155,7 +154,7 @@ export const levelStatements: readonly StatementRule[] = [
           },
           {
             ALT: (): CelName => {
-              const token = dsl.CONSUME1(Between);
+              const token = dsl.CONSUME(Between);
               return { span: dsl.place(token), form: 'between', ...betweenName(token.image) };
             },
           },

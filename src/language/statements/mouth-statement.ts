@@ -1,9 +1,8 @@
 /** A level that shows the mouth of a speaker: which drawing for which sound. */
 
-import { type IToken, type TokenType, tokenMatcher } from 'chevrotain';
 import { diagnose, type Span } from '../diagnostic.js';
 import type { ParsingDsl } from '../shared-rules.js';
-import { Key, word } from '../tokens.js';
+import { isKind, Key, type Token, type TokenType, word } from '../tokens.js';
 import type { MouthDrawing, Numeral, Word } from '../tree.js';
 import { keyName, statement } from './statement-rule.js';
 
@@ -19,7 +18,7 @@ interface MouthOptions {
   flaps: Span | null;
 }
 
-function keyOf(dsl: ParsingDsl, token: IToken): Word {
+function keyOf(dsl: ParsingDsl, token: Token): Word {
   return { span: dsl.place(token), text: keyName(token.image) };
 }
 
@@ -35,7 +34,7 @@ export const mouthStatement = statement(
     });
     /** A key, or a vowel with a key behind it; a word alone is a slip for an option. */
     const drawingFollows = (): boolean =>
-      !OPTIONS.has(dsl.LA(1).tokenType) && [dsl.LA(1), dsl.LA(2)].some((token) => tokenMatcher(token, Key));
+      !OPTIONS.has(dsl.LA(1).type) && [dsl.LA(1), dsl.LA(2)].some((token) => isKind(token, Key));
     return () => {
       const level = dsl.SUBRULE(name);
       const speaker = dsl.SUBRULE(text);
@@ -46,13 +45,13 @@ export const mouthStatement = statement(
         DEF: () => void drawings.push(dsl.SUBRULE(mouthDrawing)),
       });
       const parts: MouthOptions = { on: null, lead: null, flaps: null };
-      const put = <K extends keyof MouthOptions>(key: K, token: IToken, value: MouthOptions[K]): void => {
+      const put = <K extends keyof MouthOptions>(key: K, token: Token, value: MouthOptions[K]): void => {
         dsl.ACTION(() => {
           if (parts[key] === null) parts[key] = value;
           else dsl.report(diagnose('part-twice', dsl.since(token), { part: key, of: 'mouth' }));
         });
       };
-      dsl.MANY1(() =>
+      dsl.MANY(() =>
         dsl.OR([
           {
             ALT: () => {
@@ -63,7 +62,7 @@ export const mouthStatement = statement(
           {
             ALT: () => {
               const token = dsl.CONSUME(LEAD);
-              put('lead', token, dsl.SUBRULE1(whole));
+              put('lead', token, dsl.SUBRULE(whole));
             },
           },
           {

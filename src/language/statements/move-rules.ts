@@ -1,9 +1,9 @@
 /** What all moves share: places on a frame, legs, how a leg is spread, options, lists of levels. */
 
-import type { IToken } from 'chevrotain';
 import { diagnose } from '../diagnostic.js';
+import type { Rule } from '../grammar-rule.js';
 import { reportRetired } from '../retired-words.js';
-import { millimetres, type ParsingDsl, type Rule, type SharedRules } from '../shared-rules.js';
+import { millimetres, type ParsingDsl, type SharedRules } from '../shared-rules.js';
 import {
   At,
   Close,
@@ -16,6 +16,7 @@ import {
   Open,
   Percent,
   Star,
+  type Token,
   word,
 } from '../tokens.js';
 import type { Numeral, Point, Position, Word } from '../tree.js';
@@ -104,7 +105,7 @@ export function moveRules(dsl: ParsingDsl, shared: SharedRules): MoveRules {
     const found: Word[] = [dsl.SUBRULE(name)];
     dsl.MANY(() => {
       dsl.CONSUME(Comma);
-      found.push(dsl.SUBRULE1(name));
+      found.push(dsl.SUBRULE(name));
     });
     return found;
   });
@@ -155,7 +156,7 @@ export function moveRules(dsl: ParsingDsl, shared: SharedRules): MoveRules {
   const ease = dsl.RULE('ease', (): SpacingNode => {
     const token = dsl.CONSUME(EASE);
     const leave = dsl.SUBRULE(whole);
-    const arrive = dsl.OPTION(() => dsl.SUBRULE1(whole)) ?? leave;
+    const arrive = dsl.OPTION(() => dsl.SUBRULE(whole)) ?? leave;
     return { span: dsl.since(token), form: 'ease', leave, arrive };
   });
 
@@ -163,9 +164,9 @@ export function moveRules(dsl: ParsingDsl, shared: SharedRules): MoveRules {
     const token = dsl.CONSUME(CURVE);
     const values = [
       dsl.SUBRULE(signed),
-      dsl.SUBRULE1(signed),
-      dsl.SUBRULE2(signed),
-      dsl.SUBRULE3(signed),
+      dsl.SUBRULE(signed),
+      dsl.SUBRULE(signed),
+      dsl.SUBRULE(signed),
     ] as const;
     return { span: dsl.since(token), form: 'curve', values };
   });
@@ -246,7 +247,7 @@ export function moveRules(dsl: ParsingDsl, shared: SharedRules): MoveRules {
     const found: SpacingNode[] = [];
     let options = NONE;
     dsl.MANY(() =>
-      dsl.OR1([
+      dsl.OR([
         { ALT: () => void found.push(dsl.SUBRULE(spacing)) },
         {
           ALT: () => {
@@ -285,7 +286,7 @@ export function markedNumber(
           return { span: dsl.since(first), label, value };
         },
       },
-      { ALT: () => ({ ...dsl.SUBRULE1(number), label: null }) },
+      { ALT: () => ({ ...dsl.SUBRULE(number), label: null }) },
     ]);
   });
 }
@@ -298,9 +299,9 @@ const LONGEST_PLACE = 9;
 /** Whether the next place has no frame and leads on: `B >`, not `B@24`. */
 function passed(dsl: ParsingDsl): boolean {
   for (let i = 1; i <= LONGEST_PLACE; i++) {
-    const { tokenType } = dsl.LA(i);
-    if (tokenType === Greater) return i > 1;
-    if (tokenType === At || (tokenType === STEPS && i > 1)) return false;
+    const { type } = dsl.LA(i);
+    if (type === Greater) return i > 1;
+    if (type === At || (type === STEPS && i > 1)) return false;
   }
   return false;
 }
@@ -320,7 +321,7 @@ export function legsOf<P extends { readonly span: Point['span'] }>(
 ): Rule<Legs<P>> {
   const { moment, steps, tail } = moveRules(dsl, shared);
   const stop = dsl.RULE(`${named}Stop`, (): Stop<P> => {
-    const first: IToken = dsl.LA(1);
+    const first: Token = dsl.LA(1);
     const what = dsl.SUBRULE(value);
     const at = dsl.SUBRULE(moment);
     return { span: dsl.since(first), value: what, at };
@@ -328,31 +329,31 @@ export function legsOf<P extends { readonly span: Point['span'] }>(
   const drawn = (towards: Rule<DirectionNode>) => {
     const byHand = dsl.RULE(`${named}Graduations`, () => ({
       towards: dsl.SUBRULE(towards),
-      spacing: [dsl.SUBRULE1(steps)],
+      spacing: [dsl.SUBRULE(steps)],
     }));
     return dsl.RULE(`${named}Goal`, (): LegStart<P> => {
-      const first: IToken = dsl.LA(1);
+      const first: Token = dsl.LA(1);
       const what = dsl.SUBRULE(value);
       return dsl.OR<LegStart<P>>({
         DEF: [
           {
             ALT: () => {
               const span = dsl.since(first);
-              return { to: { span, value: what, at: null }, ...dsl.SUBRULE1(byHand) };
+              return { to: { span, value: what, at: null }, ...dsl.SUBRULE(byHand) };
             },
           },
           {
             ALT: () => {
-              const at = dsl.SUBRULE2(moment);
+              const at = dsl.SUBRULE(moment);
               const span = dsl.since(first);
               return {
                 to: { span, value: what, at },
-                ...(dsl.OPTION(() => dsl.SUBRULE3(byHand)) ?? { spacing: [] }),
+                ...(dsl.OPTION(() => dsl.SUBRULE(byHand)) ?? { spacing: [] }),
               };
             },
           },
         ],
-        ERR_MSG: dsl.LA(1).tokenType === STEPS ? 'direction' : 'on-frame',
+        ERR_MSG: dsl.LA(1).type === STEPS ? 'direction' : 'on-frame',
       });
     });
   };
@@ -370,10 +371,10 @@ export function legsOf<P extends { readonly span: Point['span'] }>(
             GATE: () => passed(dsl),
             DEF: () => {
               passing.push(dsl.SUBRULE(value));
-              dsl.CONSUME1(Greater);
+              dsl.CONSUME(Greater);
             },
           });
-        const end = goal ? dsl.SUBRULE3(goal) : { to: dsl.SUBRULE1(stop), spacing: [] };
+        const end = goal ? dsl.SUBRULE(goal) : { to: dsl.SUBRULE(stop), spacing: [] };
         const behind = dsl.SUBRULE(tail);
         dsl.ACTION(() => {
           legs.push({ passing, ...end, spacing: [...end.spacing, ...behind.spacing] });

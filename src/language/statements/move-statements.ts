@@ -4,7 +4,8 @@
  */
 
 import { diagnose } from '../diagnostic.js';
-import { millimetres, type ParsingDsl, type Rule, type SharedRules } from '../shared-rules.js';
+import type { Rule } from '../grammar-rule.js';
+import { millimetres, type ParsingDsl, type SharedRules } from '../shared-rules.js';
 import {
   At,
   Close,
@@ -71,10 +72,8 @@ const EVERY = word('every');
 const DIRECTIONS = (['left', 'right', 'up', 'down'] as const).map((text) => ({ text, kind: word(text) }));
 
 /** `level` before the names of levels, not a field called so: `truck level@1 > …`. */
-const levelFollows = (dsl: ParsingDsl) => (): boolean =>
-  dsl.LA(1).tokenType === LEVEL && dsl.LA(2).tokenType !== At;
-const quickFollows = (dsl: ParsingDsl) => (): boolean =>
-  dsl.LA(1).tokenType === QUICK && dsl.LA(2).tokenType !== At;
+const levelFollows = (dsl: ParsingDsl) => (): boolean => dsl.LA(1).type === LEVEL && dsl.LA(2).type !== At;
+const quickFollows = (dsl: ParsingDsl) => (): boolean => dsl.LA(1).type === QUICK && dsl.LA(2).type !== At;
 
 /** `right`, `30deg`: where to. */
 function directionRule(kind: 'pan' | 'pull' | 'follow', dsl: ParsingDsl): Rule<DirectionNode> {
@@ -121,8 +120,8 @@ function dragged<K extends 'pull' | 'follow'>(kind: K, dsl: ParsingDsl, shared: 
   );
   return () => {
     const levels = dsl.SUBRULE(list);
-    const parts = { direction: dsl.SUBRULE1(direction), way: dsl.SUBRULE2(way) };
-    const range = dsl.SUBRULE3(shared.range);
+    const parts = { direction: dsl.SUBRULE(direction), way: dsl.SUBRULE(way) };
+    const range = dsl.SUBRULE(shared.range);
     return duringRange(kind, levels, range, dsl.SUBRULE(tail), parts);
   };
 }
@@ -139,7 +138,7 @@ const rules: { readonly [W in MoveWord]: StatementRule } = {
     const scale = legsOf(dsl, shared, 'scale', markedNumber(dsl, shared, 'markedScale', percent));
     return () => {
       const quick = dsl.OPTION({ GATE: quickFollows(dsl), DEF: () => dsl.place(dsl.CONSUME(QUICK)) }) ?? null;
-      const levels = dsl.OPTION1({
+      const levels = dsl.OPTION({
         GATE: levelFollows(dsl),
         DEF: () => {
           const token = dsl.CONSUME(LEVEL);
@@ -162,7 +161,7 @@ const rules: { readonly [W in MoveWord]: StatementRule } = {
                       {
                         fix: {
                           action: 'leave-quick-out',
-                          edits: [{ span: { ...quick, end: levels!.token.startOffset }, text: '' }],
+                          edits: [{ span: { ...quick, end: levels!.token.start }, text: '' }],
                         },
                       },
                     ),
@@ -173,7 +172,7 @@ const rules: { readonly [W in MoveWord]: StatementRule } = {
           },
           {
             GATE: () => levels === undefined,
-            ALT: () => fromPlaceToPlace('truck', [], dsl.SUBRULE1(camera), quick ? { quick } : {}),
+            ALT: () => fromPlaceToPlace('truck', [], dsl.SUBRULE(camera), quick ? { quick } : {}),
           },
         ],
         ERR_MSG: levels ? 'scale-on-frame' : 'field-on-frame',
@@ -192,14 +191,14 @@ const rules: { readonly [W in MoveWord]: StatementRule } = {
       dsl.CONSUME(Open, { ERR_MSG: 'marked-place' });
       const x = dsl.SUBRULE(shared.signed);
       dsl.CONSUME(Comma, { ERR_MSG: 'marked-place-comma' });
-      const y = dsl.SUBRULE1(shared.signed);
+      const y = dsl.SUBRULE(shared.signed);
       dsl.CONSUME(Close);
       return { span: dsl.since(first), label, xMm: x.value, yMm: y.value };
     });
     const legs = legsOf(dsl, shared, 'slide', place, true);
     return () => {
       const levels = dsl.SUBRULE(list);
-      return fromPlaceToPlace('slide', levels, dsl.SUBRULE1(legs));
+      return fromPlaceToPlace('slide', levels, dsl.SUBRULE(legs));
     };
   }),
 
@@ -215,7 +214,7 @@ const rules: { readonly [W in MoveWord]: StatementRule } = {
     return () => {
       dsl.CONSUME(LEVEL, { ERR_MSG: 'turning-levels' });
       const levels = dsl.SUBRULE(list);
-      return fromPlaceToPlace('turn', levels, dsl.SUBRULE1(legs));
+      return fromPlaceToPlace('turn', levels, dsl.SUBRULE(legs));
     };
   }),
 
@@ -225,10 +224,10 @@ const rules: { readonly [W in MoveWord]: StatementRule } = {
       const size = dsl.SUBRULE(measure);
       const lastSize = dsl.OPTION(() => {
         dsl.CONSUME(Greater);
-        return dsl.SUBRULE1(measure);
+        return dsl.SUBRULE(measure);
       });
-      const range = dsl.SUBRULE2(shared.range);
-      return duringRange('shake', [], range, dsl.SUBRULE3(tail), { size, ...(lastSize && { lastSize }) });
+      const range = dsl.SUBRULE(shared.range);
+      return duringRange('shake', [], range, dsl.SUBRULE(tail), { size, ...(lastSize && { lastSize }) });
     };
   }),
 
@@ -236,10 +235,10 @@ const rules: { readonly [W in MoveWord]: StatementRule } = {
     const { list, measure, tail } = moveRules(dsl, shared);
     return () => {
       const levels = dsl.SUBRULE(list);
-      const size = dsl.SUBRULE1(measure);
-      const range = dsl.SUBRULE2(shared.range);
+      const size = dsl.SUBRULE(measure);
+      const range = dsl.SUBRULE(shared.range);
       dsl.CONSUME(EVERY, { ERR_MSG: 'sway-length' });
-      const every = dsl.SUBRULE3(shared.length);
+      const every = dsl.SUBRULE(shared.length);
       return duringRange('sway', levels, range, dsl.SUBRULE(tail), { size, every });
     };
   }),

@@ -1,8 +1,7 @@
 /** What a cut is, how long it lasts and the names of its moments; words on the sheet: dialogue, sound, notes, memos, who and which; warnings that are accepted. */
 
-import type { IToken } from 'chevrotain';
 import { type ParsingDsl, type SharedRules, touches } from '../shared-rules.js';
-import { At, Dash, Name, PartSeconds, Timecode, WholeSeconds, word } from '../tokens.js';
+import { At, Dash, Name, PartSeconds, Timecode, type Token, WholeSeconds, word } from '../tokens.js';
 import type { Quote, RecordingTime, Said, StatementOf, Word } from '../tree.js';
 import { mouthStatement } from './mouth-statement.js';
 import { type StatementRule, statement } from './statement-rule.js';
@@ -16,11 +15,11 @@ function said(dsl: ParsingDsl, { position, text }: SharedRules): Said[] {
   const words: Said[] = [];
   dsl.AT_LEAST_ONE({
     DEF: () => {
-      const at = dsl.OPTION4(() => {
-        dsl.CONSUME4(At);
-        return dsl.SUBRULE3(position);
+      const at = dsl.OPTION(() => {
+        dsl.CONSUME(At);
+        return dsl.SUBRULE(position);
       });
-      const quote = dsl.SUBRULE3(text);
+      const quote = dsl.SUBRULE(text);
       words.push({ ...quote, at: at ?? null });
     },
     ERR_MSG: 'quoted-words',
@@ -28,7 +27,7 @@ function said(dsl: ParsingDsl, { position, text }: SharedRules): Said[] {
   return words;
 }
 
-function inSeconds(dsl: ParsingDsl, token: IToken): RecordingTime {
+function inSeconds(dsl: ParsingDsl, token: Token): RecordingTime {
   return { span: dsl.place(token), form: 'seconds', seconds: Number(token.image.slice(0, -1)) };
 }
 
@@ -44,7 +43,7 @@ export const sheetStatements: readonly StatementRule[] = [
   statement('voice', 'voice "Nao" 1+6..2+20 "Wait for me!"', (dsl, shared) => {
     const manner = dsl.RULE('manner', (): StatementOf<'voice'>['manner'] => {
       const token = dsl.OR([{ ALT: () => dsl.CONSUME(OFF) }, { ALT: () => dsl.CONSUME(MONO) }]);
-      return token.tokenType === OFF ? 'off' : 'mono';
+      return token.type === OFF ? 'off' : 'mono';
     });
     return () => ({
       kind: 'voice',
@@ -90,7 +89,7 @@ export const sheetStatements: readonly StatementRule[] = [
           return dsl.SUBRULE(position);
         }) ?? null,
       from:
-        dsl.OPTION1(() => {
+        dsl.OPTION(() => {
           dsl.CONSUME(FROM);
           return dsl.SUBRULE(recordingTime);
         }) ?? null,
@@ -125,7 +124,7 @@ export const sheetStatements: readonly StatementRule[] = [
         GATE: () => touches(dsl.LA(0), dsl.LA(1)) && touches(dsl.LA(1), dsl.LA(2)),
         DEF: () => {
           dsl.CONSUME(Dash);
-          dsl.CONSUME1(Name);
+          dsl.CONSUME(Name);
         },
       });
       const span = dsl.since(token);

@@ -1,8 +1,8 @@
-import type { IToken, TokenType } from 'chevrotain';
 import type { Span } from '../diagnostic.js';
+import type { Rule } from '../grammar-rule.js';
 import { reportRetired } from '../retired-words.js';
-import type { ParsingDsl, Rule, SharedRules } from '../shared-rules.js';
-import { word } from '../tokens.js';
+import type { ParsingDsl, SharedRules } from '../shared-rules.js';
+import { type Token, type TokenType, word } from '../tokens.js';
 import type { Statement, StatementOf } from '../tree.js';
 
 /** One entry of the table of statements: a word of the language and the rule that reads what starts with it. */
@@ -55,7 +55,7 @@ export function statement<P extends Particulars>(
     add: (dsl, shared) => {
       const rest: () => P = read(dsl, shared);
       return dsl.RULE(rule, (): Statement => {
-        const token: IToken = dsl.CONSUME(kind);
+        const token: Token = dsl.CONSUME(kind);
         reportRetired(dsl, token);
         const parts = rest();
         return { ...parts, word: dsl.place(token), span: dsl.since(token) };

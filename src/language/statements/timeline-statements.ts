@@ -1,8 +1,8 @@
 /** Timelines and phrases: which drawing is shown for how long. */
 
-import type { IToken } from 'chevrotain';
 import type { Span } from '../diagnostic.js';
-import type { ParsingDsl, Rule, SharedRules } from '../shared-rules.js';
+import type { Rule } from '../grammar-rule.js';
+import type { ParsingDsl, SharedRules } from '../shared-rules.js';
 import {
   At,
   Between,
@@ -22,6 +22,7 @@ import {
   OpenBrace,
   PhraseName,
   Star,
+  type Token,
   word,
 } from '../tokens.js';
 import type { Chart, Item, Length, Numeral, Repeat, StatementOf } from '../tree.js';
@@ -93,7 +94,7 @@ function itemsRule(dsl: ParsingDsl, shared: SharedRules): Rule<Item[]> {
   });
 
   const open = (): Span | null => {
-    const token = dsl.OPTION4(() => dsl.CONSUME4(DotDot));
+    const token = dsl.OPTION(() => dsl.CONSUME(DotDot));
     return token ? dsl.place(token) : null;
   };
 
@@ -105,15 +106,15 @@ function itemsRule(dsl: ParsingDsl, shared: SharedRules): Rule<Item[]> {
       dsl.CONSUME(Greater);
       return dsl.CONSUME(Between);
     });
-    let lasts = dsl.OPTION1(() => dsl.SUBRULE(itemLength)) ?? null;
+    let lasts = dsl.OPTION(() => dsl.SUBRULE(itemLength)) ?? null;
     const spacing =
-      dsl.OPTION2({
+      dsl.OPTION({
         GATE: () => later === undefined,
         DEF: () => dsl.SUBRULE(chart),
       }) ?? null;
-    const after = dsl.OPTION3({
+    const after = dsl.OPTION({
       GATE: () => lasts === null && spacing !== null,
-      DEF: () => dsl.SUBRULE1(itemLength),
+      DEF: () => dsl.SUBRULE(itemLength),
     });
     if (after) lasts = after;
     const on = open();
@@ -132,7 +133,7 @@ function itemsRule(dsl: ParsingDsl, shared: SharedRules): Rule<Item[]> {
   const betweenItem = dsl.RULE('betweenItem', (): Item => {
     const token = dsl.OR([{ ALT: () => dsl.CONSUME(Dash) }, { ALT: () => dsl.CONSUME(Equals) }]);
     const shown = dsl.SUBRULE(lasting);
-    return { kind: 'between', span: dsl.since(token), breakdown: token.tokenType === Equals, ...shown };
+    return { kind: 'between', span: dsl.since(token), breakdown: token.type === Equals, ...shown };
   });
 
   const referenceItem = dsl.RULE('referenceItem', (): Item => {
@@ -167,7 +168,7 @@ function itemsRule(dsl: ParsingDsl, shared: SharedRules): Rule<Item[]> {
   const repeat = dsl.RULE('repeat', () => {
     const bounce = dsl.OPTION(() => dsl.CONSUME(Bounce)) !== undefined;
     const first = dsl.LA(1);
-    const said = dsl.OPTION1(() =>
+    const said = dsl.OPTION(() =>
       dsl.OR<Repeat>([
         {
           ALT: (): Repeat => {
@@ -249,7 +250,7 @@ export const timelineRule: StatementRule = {
   add: (dsl, shared) => {
     const items = itemsRule(dsl, shared);
     return dsl.RULE('timeline', (): StatementOf<'timeline'> => {
-      const first: IToken = dsl.LA(1);
+      const first: Token = dsl.LA(1);
       const level = dsl.SUBRULE(shared.name);
       const title = dsl.OPTION(() => dsl.SUBRULE(shared.text)) ?? null;
       dsl.CONSUME(Colon);
