@@ -98,14 +98,17 @@ async function changed(run: BuildRun, file: CombinedPdf): Promise<void> {
         earlier(key),
         plan.changedPagesOnly,
       );
-      if (!other) {
+      const stays = () => {
         seen.set(key, before.get(key)!);
         return summary.setResult(job, 'same');
-      }
+      };
+      if (!other) return stays();
       const { laidOut, difference, first } = other;
       if (laidOut.pages.length === 0) return summary.setResult(job, 'empty');
       summary.addLine(words.pagesDiffer(pageChanges(solved.shot.cut, laidOut.pages, difference, first)));
-      if (!plan.changedPagesOnly || difference.pages.length > 0) differing.add(job);
+      // Nothing is to be printed of a cut that has lost a page.
+      if (plan.changedPagesOnly && difference.pages.length === 0) return stays();
+      differing.add(job);
       return undefined;
     },
     {

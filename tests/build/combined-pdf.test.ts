@@ -1,6 +1,7 @@
 /** `build --one-file`: where the file goes, and what the next build finds in it. */
 
 import { beforeEach, describe, expect, test } from 'vitest';
+import { CutsByNumber } from '../../src/build/combined-pdf.js';
 import { readPrintRecord } from '../../src/build/earlier-print.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 import { CUT, isPdf, run } from '../command/run.js';
@@ -129,7 +130,9 @@ describe('where it goes', () => {
     host.locked.add('/work/locked');
     const { status, error } = await build('-o', 'locked/all.pdf');
     expect(status).toBe(2);
-    expect(error.match(/^Error: /gm)).toHaveLength(1);
+    expect(error.match(/^Error: .*$/gm)).toEqual([
+      'Error: `locked/all.pdf` cannot be written: permission denied.',
+    ]);
     expect(error).toContain('not printed: cut 2 (not written), cut 10 (not written)');
   });
 });
@@ -253,10 +256,34 @@ describe('--changed', () => {
     set('12A.cut', 'cut 12A\ntime 1+0\nA: 1..\n');
     const first = await build('--only', 'charts');
     expect(first.error).toBe(`wrote ${PDF}: 3 pages\nNo in-between, so no chart, in 1 cut.\n`);
+    expect((await again('--only', 'charts')).error).toBe(
+      '3 cuts unchanged\nNo in-between, so no chart, in 1 cut.\n',
+    );
     set('2.cut', long('2').replace('late', 'early'));
     const { error } = await again('--only', 'charts');
     expect(error).toMatch(
       /^cut 2: page 1 of 1 .*\nwrote .*: 3 pages\nNo in-between, so no chart, in 1 cut\.\n$/,
     );
   });
+
+  test('a page that is no more is told, and takes no paper where changed pages are asked for', async () => {
+    // An even passage has no chart, and the sheet does not say how a passage is spaced.
+    set('10.cut', short('10').replace('{late}', ''));
+    expect((await again('--pages', 'changed')).error).toBe(
+      'cut 10: no page of 1 differs; no more: charts 1\n4 cuts unchanged\n',
+    );
+    expect(pages()).toEqual(ALL);
+    // It is known of in the file of the pages of another cut.
+    set('12.cut', short('12').replace('1{late}--2', '1{late}-2'));
+    await again('--pages', 'changed');
+    expect((await again('--pages', 'changed')).error).toContain('4 cuts unchanged\n');
+  });
+});
+
+test('cuts of one number are told apart by their order', () => {
+  const cuts = new CutsByNumber<string>();
+  const keys = ['12', '7', '012', '12'].map((cut, i) => cuts.next(cut, `${i}`));
+  expect(new Set(keys).size).toBe(4);
+  expect(keys.map((key) => cuts.get(key))).toEqual(['0', '1', '2', '3']);
+  expect(cuts.keys()).toEqual(keys);
 });

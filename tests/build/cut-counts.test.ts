@@ -55,6 +55,12 @@ describe('cuts with errors', () => {
     expect(error).not.toContain('zzz');
   });
 
+  test('have the artist whom their text names, not the one whom the manifest gives the cut', async () => {
+    const named = { ...files, 'c3.cut': 'cut 3 "Timeless"\nartist "M. Arai"\nartist "Shiomi"\nA: 1..\n' };
+    const { cuts } = listed((await runOn(named, 'list', '--json')).out);
+    expect(cuts[2]).toMatchObject({ artists: ['M. Arai', 'Shiomi'], counted: null });
+  });
+
   test('make --check fail even under the budget', async () => {
     expect((await runOn(files, 'list', '--check')).status).toBe(1);
   });
@@ -98,4 +104,18 @@ describe('cuts with errors', () => {
     // What is wrong in the manifest is not the fault of its cuts.
     expect(records(out)[0]).toMatchObject({ errors: '0', warnings: '0' });
   });
+});
+
+test('pages are counted as they would be printed, those of the sheet besides', async () => {
+  // 13 s are three pages of sheet; an uneven passage has a chart.
+  const cuts = {
+    'episode.yaml': '',
+    'c1.cut': 'cut 1\ntime 13+0\nA: 1{late}--2..\n',
+    'c2.cut': 'cut 2\ntime 1+0\nA: 1..\n',
+  };
+  const { out } = await runOn(cuts, 'list', '--json');
+  expect(listed(out).cuts.map(({ pages }) => pages)).toEqual([
+    { sheet: 3, all: 4 },
+    { sheet: 1, all: 1 },
+  ]);
 });

@@ -1,5 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { hasTrueSize, selectPages } from '../../src/build/cut-document.js';
 import { memoryHost } from '../../src/host/memory-host.js';
+import type { Page } from '../../src/sheet/display-list.js';
 import { type Looked, lookInto } from '../command/pdf.js';
 import { run } from '../command/run.js';
 
@@ -72,5 +74,27 @@ describe('the document', () => {
     expect(ja.language).toBe('ja');
     expect(ja.outline[0]!.title).toBe('カット 12 Rooftop & dusk');
     expect(ja.outline[0]!.children.map(({ title }) => title)).toEqual(['シート', '中割り']);
+  });
+});
+
+describe('the pages of a cut', () => {
+  const page = (part: Page['part'], label: string) => ({ part, label }) as Page;
+  const cut = (...parts: Page['part'][]) => ({
+    title: 'Cut 1',
+    parts: parts.map((part, i) => ({ title: part, pages: [page(part, `${i}a`), page(part, `${i}b`)] })),
+  });
+
+  test.each(['strip', 'overlay'] as const)('are to be printed at 100 %% where one is a %s', (part) => {
+    expect(hasTrueSize(cut('sheet', part))).toBe(true);
+    expect(hasTrueSize(selectPages(cut('sheet', part), (number) => number < 3))).toBe(false);
+    expect(hasTrueSize(selectPages(cut('sheet', part), (number) => number === 4))).toBe(true);
+  });
+
+  test('are counted through its parts; a part without any is left out', () => {
+    const { parts } = selectPages(cut('sheet', 'charts', 'camera'), (number) => number === 2 || number > 4);
+    expect(parts.map(({ title, pages }) => [title, pages.map(({ label }) => label)])).toEqual([
+      ['sheet', ['0b']],
+      ['camera', ['2a', '2b']],
+    ]);
   });
 });

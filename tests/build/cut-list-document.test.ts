@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { listDocument } from '../../src/build/cut-list-document.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { CUT, run } from '../command/run.js';
+import { listOfCuts } from '../sheet/cut-list/lists.js';
+import { lookOf } from '../sheet/laid.js';
 
 describe('strange texts', () => {
   const printed = async (cut: string, manifest = '') => {
@@ -37,5 +40,44 @@ describe('strange texts', () => {
           x > 4 && endX > 4 && x < widthMm - 4 && endX < widthMm - 4 && y > 4 && y < heightMm - 4,
           text,
         ).toBe(true);
+  });
+});
+
+describe('the document', () => {
+  const outline = (cuts: number, only?: 'cuts' | 'rhythm') => {
+    const { title, pages, bookmarks } = listDocument(
+      listOfCuts(cuts),
+      lookOf({ labels: 'en', title: 'Ferry' }),
+      only,
+    );
+    return { title, pages: pages.length, bookmarks };
+  };
+
+  test('opens on the list, then the rhythm; a part of one page has no branch of its own', () => {
+    expect(outline(1)).toEqual({
+      title: 'Ferry · Cut list',
+      pages: 2,
+      bookmarks: [
+        { title: 'Cut list', page: 0, children: [] },
+        { title: 'Rhythm', page: 1, children: [] },
+      ],
+    });
+  });
+
+  test('has a bookmark for each of many pages', () => {
+    const { pages, bookmarks } = outline(300);
+    const [list, rhythm] = bookmarks;
+    expect(list!.children.map(({ page }) => page)).toEqual(Array.from({ length: pages - 1 }, (_, i) => i));
+    expect(list!.children.length).toBeGreaterThan(2);
+    expect(rhythm).toMatchObject({ page: pages - 1, children: [] });
+  });
+
+  test('is of one part where only that is asked for, and named for it', () => {
+    expect(outline(1, 'rhythm')).toMatchObject({ title: 'Ferry · Rhythm', pages: 1 });
+    expect(outline(1, 'cuts')).toMatchObject({ title: 'Ferry · Cut list', pages: 1 });
+  });
+
+  test('may be scaled to the paper that is in the printer: nothing is measured on it', () => {
+    expect(listDocument(listOfCuts(1), lookOf()).trueSize).toBe(false);
   });
 });

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { CutPrinter } from '../../src/build/cut-printer.js';
+import { blankDocument, CutPrinter } from '../../src/build/cut-printer.js';
 import { compile } from '../../src/episode/compile-cut.js';
 import { newEpisodeCache } from '../../src/episode/episode.js';
 import { findCuts } from '../../src/episode/find-cuts.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import type { MarkedChanges } from '../../src/sheet/page-look.js';
+import { defaults } from '../../src/shot/settings.js';
 import { lookInto } from '../command/pdf.js';
 import { CUT, run } from '../command/run.js';
 import { longCut } from './printed-episode.js';
@@ -105,4 +106,15 @@ test('a lost font is said with the reason', () => {
   host.font = (weight) =>
     weight === 'bold' ? { ok: false, reason: 'no such file' } : memoryHost().font(weight);
   expect(() => CutPrinter.open(host)).toThrow('the font of the installation cannot be read: no such file');
+});
+
+test('blank forms are called after the work, if it has a name', () => {
+  const titled = (title: string) => blankDocument([], { ...defaults, labels: 'en', title });
+  expect(titled('Ferry')).toMatchObject({
+    title: 'Ferry · Blank forms',
+    language: 'en',
+    trueSize: false,
+    bookmarks: [],
+  });
+  expect(titled('')).toMatchObject({ title: 'Blank forms' });
 });
