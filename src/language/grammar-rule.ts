@@ -114,48 +114,64 @@ interface Rest {
   readonly next: Rest | null;
 }
 
+/** A kind of token that is wanted next, and what is left behind it. */
+interface Wish extends Rest {
+  readonly piece: Piece & { readonly kind: 'token' };
+}
+
 function before(next: Rest | null, { pieces }: Production, rules: readonly string[]): Rest | null {
   return pieces.reduceRight<Rest | null>((rest, piece) => ({ piece, rules, next: rest }), next);
 }
 
-/**
- * Every kind of token that may follow; [] where the tokens do not fit the rule. A reader never goes back, so of ways that part
- * before the last token only the first that reads them all counts.
- */
+/** Every kind of token that may follow; [] where the tokens do not fit the rule. Where a gate decides, both ways count. */
 export function tokensAfter({ name, production }: Rule<unknown>, tokens: readonly Token[]): NextToken[] {
+  let wishes = wishesOf(before(null, production, [name]));
+  for (const token of tokens) {
+    // The reader takes the first that fits and does not go back.
+    const taken = wishes.flatMap((group) => group.find(({ piece }) => isKind(token, piece.type)) ?? []);
+    wishes = taken.flatMap(({ next }) => wishesOf(next));
+  }
   const found = new Map<string, NextToken>();
-  // Those that are still to be tried, the first of them last.
-  const ways = [{ read: 0, rest: before(null, production, [name]) }];
-  for (let way = ways.pop(); way; way = ways.pop()) {
-    const { read, rest } = way;
-    if (!rest || (found.size > 0 && read < tokens.length)) continue;
+  for (const { piece, rules } of wishes.flat())
+    found.set(`${piece.type.name} ${rules.join(' ')}`, { kind: piece.type.name, rules });
+  return [...found.values()];
+}
+
+/** What may come next, in groups: what stands behind a gate is one of its own, since the token alone does not decide. */
+function wishesOf(left: Rest | null): Wish[][] {
+  const first: Wish[] = [];
+  const groups = [first];
+  const look = (rest: Rest | null, group: Wish[]): void => {
+    if (!rest) return;
     const { piece, rules, next } = rest;
-    const tryNext = (left: Rest | null): void => void ways.push({ read, rest: left });
+    const enter = (part: Production, behind: Rest | null): void => {
+      const own = part.gated ? [] : group;
+      if (part.gated) groups.push(own);
+      look(before(behind, part, rules), own);
+    };
     switch (piece.kind) {
-      case 'token': {
-        const kind = piece.type.name;
-        if (read === tokens.length) found.set(`${kind} ${rules.join(' ')}`, { kind, rules });
-        else if (isKind(tokens[read]!, piece.type)) ways.push({ read: read + 1, rest: next });
+      case 'token':
+        group.push({ piece, rules, next });
         break;
-      }
       case 'rule':
-        tryNext(before(next, piece.rule.production, [...rules, piece.rule.name]));
+        look(before(next, piece.rule.production, [...rules, piece.rule.name]), group);
         break;
       case 'choice':
-        for (const one of piece.ways.toReversed()) tryNext(before(next, one, rules));
+        for (const way of piece.ways) enter(way, next);
         break;
       case 'optional':
-        tryNext(next);
-        tryNext(before(next, piece.part, rules));
+        enter(piece.part, next);
+        look(next, group);
         break;
       case 'many':
-        tryNext(next);
-        tryNext(before(rest, piece.part, rules));
+        enter(piece.part, rest);
+        look(next, group);
         break;
       case 'some':
-        tryNext(before({ ...rest, piece: { ...piece, kind: 'many' } }, piece.part, rules));
+        enter(piece.part, { ...rest, piece: { ...piece, kind: 'many' } });
         break;
     }
-  }
-  return [...found.values()];
+  };
+  look(left, first);
+  return groups;
 }

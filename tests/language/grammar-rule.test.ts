@@ -110,6 +110,25 @@ describe('what may come after tokens', () => {
     expect(comingAfter('3 level')).toEqual(["row: 'level'"]);
   });
 
+  test('is on both ways where a gate decides, on the first that fits where none does', () => {
+    const kindsAfterA = (gate?: () => boolean) => {
+      const { rule } = smallGrammar((dsl) =>
+        dsl.RULE('passed', () => {
+          const passing = () => {
+            dsl.CONSUME(Name);
+            dsl.CONSUME(Comma);
+          };
+          dsl.MANY(gate ? { GATE: gate, DEF: passing } : passing);
+          dsl.CONSUME(Name);
+          dsl.CONSUME(Colon);
+        }),
+      );
+      return tokensAfter(rule, tokensOf('A')).map(({ kind }) => kind);
+    };
+    expect(kindsAfterA(() => true).sort()).toEqual(['Colon', 'Comma']);
+    expect(kindsAfterA()).toEqual(['Comma']);
+  });
+
   test('is nothing where they do not fit', () => {
     expect(comingAfter('A :')).toEqual([]);
   });

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Wanted } from '../../src/language/catalogue/message-terms.js';
+import { tokensAfter } from '../../src/language/grammar-rule.js';
 import { foldCharacters, splitStatements } from '../../src/language/lexer.js';
 import { RuleReader } from '../../src/language/rule-reader.js';
 import { startsTimeline } from '../../src/language/statement-reader.js';
@@ -207,9 +208,18 @@ describe('statements of the examples', () => {
     }),
   ];
 
-  test('are read to their ends', () => {
-    for (const text of statements)
+  test('are read to their ends, each token as one that may come next', () => {
+    for (const text of statements) {
+      const tokens = tokensOf(text);
       expect(read(text), text).toMatchObject({ statement: { span: { end: text.length } } });
+      if (tokens.length > 40) continue;
+      const rule = reader.ruleOf(entryOf(text)!);
+      for (const [at, { type }] of tokens.entries()) {
+        const next = new Set(tokensAfter(rule, tokens.slice(0, at)).map(({ kind }) => kind));
+        const fits = [type, ...type.categories].some(({ name }) => next.has(name));
+        expect(fits, `${text} at ${at}`).toBe(true);
+      }
+    }
   });
 
   test('that are changed fit, or do not fit where nothing that was wanted stands', () => {

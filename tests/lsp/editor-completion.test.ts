@@ -53,6 +53,12 @@ describe('at the beginning of a line', () => {
 });
 
 describe('in a move', () => {
+  test('directions stand behind a field that has no frame yet', async () => {
+    const cut = (pan: string) => `cut 1\ntime 1+0\nfield near 60%\n${pan}\nA: 1..\n`;
+    expect(await labelsOffered(cut('pan full@1 > near |'))).toEqual(['left', 'right', 'up', 'down']);
+    expect(await labelsOffered(cut('pan full@1 > near > near r|'))).toContain('right');
+  });
+
   test('fields stand where one goes', async () => {
     expect(await labelsOffered('cut 1\ntime 1+0\nfield near 60%\npan |\nA: 1..\n')).toEqual(
       expect.arrayContaining(['full', 'near']),
