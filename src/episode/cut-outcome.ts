@@ -45,7 +45,7 @@ export class CutCompiler<T> {
       keepLent(compiled, path, storyOf(host, episode, cache)!, cache);
     const { file, sources, diagnostics, house, tree, shot, solved } = compiled;
     const number = writtenNumber(tree);
-    const cut = shot?.cut ?? number?.text ?? null;
+    const cut = shot?.cut || number?.text || null;
     const outcome = { file, sources, diagnostics, house, number, cut, solved: solved !== null };
     return { outcome, made: () => make(compiled, job, cache) };
   }

@@ -27,8 +27,9 @@ async function built(
   plan: Partial<PrintPlan>,
   files: readonly string[] = ['episode.yaml'],
   then: Readonly<Record<string, string>> = EPISODE,
+  now: Readonly<Record<string, string>> = EPISODE,
 ) {
-  const host = memoryHost(EPISODE);
+  const host = memoryHost(now);
   host.revisions.set('HEAD', memoryHost(then));
   const found = await findCuts(host, files);
   const steps: string[] = [];
@@ -85,4 +86,12 @@ test.each([
 
 test('nothing found is nothing done', async () => {
   expect(await built({}, [])).toEqual({ said: '', steps: [], pdfs: [] });
+});
+
+test('what cannot be read of the progress is said where it is printed, on covers', async () => {
+  const now = { ...EPISODE, 'progress.csv': 'cut,stage,state,date,person,note\n1,layout,done,soon,,\n' };
+  const said = async (only: 'cover' | 'sheet') =>
+    (await built({ selection: { only } }, ['episode.yaml'], EPISODE, now)).said;
+  expect(await said('cover')).toContain('progress.csv:2:15: progress-faulty\n');
+  expect(await said('sheet')).toBe('wrote 2 files, 2 pages, in out\n');
 });

@@ -105,3 +105,26 @@ describe('what is wrong with one cut', () => {
     expect(fileNames(host)).toContain('b.pdf');
   });
 });
+
+test('no more than sixteen files are open at a time: the next waits until the first is written', async () => {
+  const host = memoryHost({ 'a.cut': CUT });
+  const { BuildRun } = await import('../../src/build/build-run.js');
+  const written: number[] = [];
+  const run = new BuildRun(host, {} as never, {} as never, {} as never, {} as never, {} as never);
+  const finish: (() => void)[] = [];
+  const begin = (i: number) =>
+    run.later(
+      {} as never,
+      new Promise((resolve) => finish.push(() => resolve(null))),
+      () => void written.push(i),
+    );
+  for (let i = 0; i < 15; i++) await begin(i);
+  expect(written).toEqual([]);
+  const sixteenth = begin(15);
+  finish[0]!();
+  await sixteenth;
+  expect(written).toEqual([0]);
+  for (const end of finish) end();
+  await run.written();
+  expect(written).toEqual(Array.from({ length: 16 }, (_, i) => i));
+});

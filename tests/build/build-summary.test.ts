@@ -7,7 +7,7 @@ import type { Compiled } from '../../src/episode/compile-cut.js';
 import { noEpisode } from '../../src/episode/episode.js';
 import type { Found, Job } from '../../src/episode/find-cuts.js';
 import { memoryHost } from '../../src/host/memory-host.js';
-import { runTexts } from '../../src/language/message.js';
+import { messageOf, runTexts } from '../../src/language/message.js';
 import { compileText } from '../compile.js';
 
 const PLAN: PrintPlan = {
@@ -26,7 +26,7 @@ const PLAN: PrintPlan = {
 const job = (name: string): Job => ({ path: `/work/${name}`, name, episode: noEpisode, named: true });
 const target = (name: string) => ({ path: `/work/${name}`, name });
 
-/** What is said of `count` cuts, line by line, and the codes of what is reported. */
+/** What is said of `count` cuts, line by line, and the sentences of what is reported. */
 function summary(count: number, gather: (summary: BuildSummary, jobs: readonly Job[]) => void, plan = PLAN) {
   const jobs = Array.from({ length: count }, (_, i) => job(`c${i + 1}.cut`));
   const found: Found = { jobs, episodes: [], whole: [], diagnostics: [] };
@@ -35,7 +35,7 @@ function summary(count: number, gather: (summary: BuildSummary, jobs: readonly J
   const lines: string[] = [];
   const reporter: Reporter = {
     words: runTexts('en'),
-    report: (diagnostics) => void lines.push(...diagnostics.map(({ code }) => code)),
+    report: (diagnostics) => void lines.push(...diagnostics.map((one) => messageOf(one, 'en'))),
     say: (line) => void lines.push(line),
     tally: () => '',
     finish: () => 0,
@@ -151,9 +151,11 @@ test('lines come first, in the order in which they were said', () => {
   ).toEqual(['cut 1: page 2 of 4', 'cut 9: no cut of the episode any more', '1 cut unchanged']);
 });
 
-test('only shared files are no cuts', () => {
+test('only shared files are no cuts to print', () => {
   const shared = (all: BuildSummary, [one]: readonly Job[]) => void all.setResult(one!, 'shared');
-  expect(summary(1, shared)).toEqual(['no-cuts']);
+  expect(summary(1, shared)).toEqual([
+    'This file only holds what other cuts use; there is nothing to print.',
+  ]);
 });
 
 describe('a cut in the summary', () => {
@@ -175,6 +177,9 @@ describe('a cut in the summary', () => {
     const { diagnostics } = compileText('cut 1\ntime 1+0\nA: 1\n');
     const moved = diagnostics.map((one) => ({ ...one, span: { ...one.span, file: 'episode.yaml' } }));
     const compiled = { diagnostics: moved } as unknown as Compiled;
-    expect(errorsOf(compiled, { ...job('a.cut'), episode }, false, runTexts('en'))).toBe('see episode.yaml');
+    for (const strict of [false, true])
+      expect(errorsOf(compiled, { ...job('a.cut'), episode }, strict, runTexts('en'))).toBe(
+        'see episode.yaml',
+      );
   });
 });

@@ -58,6 +58,21 @@ test('cuts stand one after the other, with a branch of the outline each, and the
   expect(privateWords((most) => ({ bytes: bytes.subarray(-most), size: bytes.length }))).toBe('a record');
 });
 
+test('a page that cuts share is in the branch of each', async () => {
+  const host = memoryHost();
+  const writer = await opened(host);
+  const shared = PageWriter.of(testFonts()).write(page([text('covers')]));
+  writer.add('1', cut('Cut 1', 1), []);
+  expect(writer.addShared(shared, ['Cut 2', 'Cut 3'], ['Shiomi'])).toEqual({ ok: true, value: null });
+  await writer.finish('');
+  const { author, outline } = await lookInto(host.files.get('/work/all.pdf')!);
+  expect(author).toBe('Shiomi');
+  expect(outline.slice(1)).toEqual([
+    { title: 'Cut 2', page: 1, children: [] },
+    { title: 'Cut 3', page: 1, children: [] },
+  ]);
+});
+
 describe('what goes wrong', () => {
   test('at the beginning is said, and there is no writer', async () => {
     const host = memoryHost({ 'all.pdf/x': '' });

@@ -1,6 +1,10 @@
 /** `build --only cover`, read back from the PDF. */
 
 import { describe, expect, test } from 'vitest';
+import { productionOf } from '../../src/build/cut-production.js';
+import { compile } from '../../src/episode/compile-cut.js';
+import { newEpisodeCache } from '../../src/episode/episode.js';
+import { findCuts } from '../../src/episode/find-cuts.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 import { run } from '../command/run.js';
 import { openPrinted } from '../pdf.js';
@@ -73,5 +77,19 @@ describe('the cover', () => {
     await run(host, 'build', 'c12.cut', '--parts', 'all');
     const { labels } = await openPrinted(host.files.get('/work/c12.pdf')!);
     expect(labels).not.toContain('cover');
+  });
+});
+
+test('a stage of which the table says nothing has no date and nobody to sign it', async () => {
+  const host = world('12,layout,done,2027-03-06,H. Tarn,\n');
+  const [job] = (await findCuts(host, ['c12.cut'])).jobs;
+  const cache = newEpisodeCache();
+  const compiled = compile(host, job!.path, job!.episode, { name: job!.name, cache });
+  expect(productionOf({ host, job: job!, compiled, solved: compiled.solved!, cache })).toEqual({
+    stages: [
+      { stage: 'layout', state: 'done', date: '2027-03-06', person: 'H. Tarn', due: null },
+      { stage: 'key', state: 'open', date: '', person: '', due: '2027-04-09' },
+    ],
+    retakes: [],
   });
 });

@@ -1,6 +1,8 @@
 /** `build --changed`: what is printed again, what is said of it, and what stays untouched to the byte. */
 
 import { beforeEach, describe, expect, test } from 'vitest';
+import type { CutPrinter, PreparedCut } from '../../src/build/cut-printer.js';
+import { compareWithEarlier } from '../../src/build/earlier-print.js';
 import { memoryHost } from '../../src/host/memory-host.js';
 import { privateWords } from '../../src/print/info-dictionary.js';
 import { lookInto } from '../command/pdf.js';
@@ -204,4 +206,33 @@ test('the record is the file’s own, and names nothing of this machine', () => 
   expect(words).toMatch(
     /^1;cut;Ferry%203;2 [\w-]{16}\+[\w-]{16} 1=[\w-]{10} 2=[\w-]{10} 3=[\w-]{10} charts%201=[\w-]{10}$/,
   );
+});
+
+describe('paper without marks of change, compared with a cut that is to bear them', () => {
+  const pages = [{ label: '1', hash: 'other', here: true }];
+  const printer = { layOut: (prepared: PreparedCut) => ({ prepared, pages }) } as unknown as CutPrinter;
+  const printed = {
+    ...{ input: 'plain', unmarkedInput: 'plain', texts: null },
+    whole: () => true,
+    pages: () => [{ label: '1', hash: 'plain', here: true }],
+  };
+  const bars = { rows: [], ladders: [], lines: [] };
+  const compared = (marked: object | undefined) => {
+    const look = { marked: marked && { against: 'HEAD', ...bars, ...marked } };
+    const prepared = { input: 'marked', unmarkedInput: 'plain', look } as unknown as PreparedCut;
+    return compareWithEarlier(printer, prepared, printed, false) === null ? 'stays' : 'is printed again';
+  };
+
+  test('stays where nothing is found to be marked', () => {
+    expect(compared({})).toBe('stays');
+  });
+
+  test.each([
+    ['rows', { rows: ['a row'] }],
+    ['ladders', { ladders: ['a ladder'] }],
+    ['lines of the memo', { lines: ['a line'] }],
+  ])('is printed again where %s are marked', (_, marked) => {
+    // The printer is never asked for the unmarked cut: it would not be what is wanted.
+    expect(compared(marked)).toBe('is printed again');
+  });
 });

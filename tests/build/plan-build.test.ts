@@ -76,3 +76,12 @@ test('so are a name that the tool cannot be told of, and two cuts that would go 
   expect([status, error]).toEqual([2, expect.stringContaining(': same-output\n')]);
   expect(twice.files.has('/work/out/cutwright.ninja')).toBe(false);
 });
+
+test('a file that may come is waited for in the folders that are there', async () => {
+  // Ninja takes a missing folder for a fault, and stops.
+  const host = memoryHost({ 'e/episode.yaml': '', 'e/1.cut': `use "later/house.cut"\n${cut(1)}` });
+  await run(host, 'build', 'e', '-o', 'out', '--plan', 'ninja');
+  const text = Buffer.from(host.files.get('/work/out/cutwright.ninja')!).toString();
+  expect(text).toContain('build out/1.pdf: print e/1.cut');
+  expect(text).not.toContain('later');
+});

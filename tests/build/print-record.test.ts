@@ -46,6 +46,7 @@ test.each([
   ['another version', '2;cut;Ferry;12 abc 1=x'],
   ['no work', '1;cut'],
   ['of what nobody knows', '1;reel;Ferry;12 abc 1=x'],
+  ['a cut without its number', '1;cut;Ferry; abc 1=x'],
   ['a cut without its input', '1;cut;Ferry;12'],
   ['a cut with half of its inputs', '1;cut;Ferry;12 abc/'],
   ['a cut with nothing where its texts should stand', '1;cut;Ferry;12 abc+'],

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { layOutNote, type NotesOf, retakeDocument } from '../../src/build/retake-document.js';
 import { compare } from '../../src/compare/compare-cuts.js';
 import { cropped, kept } from '../pictures.js';
-import { lookOf, said, solvedCut } from '../sheet/laid.js';
+import { lookOf, said, solvedCut, textsOf } from '../sheet/laid.js';
 
 const cut = (number: number, time: string, body: string) =>
   solvedCut(`cut ${number} "Crane ${number}"\ntime ${time}\n${body}\n`);
@@ -26,9 +26,14 @@ describe('the note of a cut', () => {
   });
 
   test('shows a renamed level beside what it was', () => {
-    const text = note(5).pages.map(said).join(' ');
-    // Key 1 stands on row 1 of both; without its old name the level would have nothing before.
-    expect(text.match(/(?<= )1(?= )/g)!.length).toBeGreaterThan(2);
+    const was = cut(5, '1+0', 'A: 1:4--2..');
+    const is = cut(5, '1+0', 'C: 1:6--2..');
+    const { pages } = layOutNote(was, is, compare(was, is), order, lookOf());
+    const numbers = pages.flatMap(({ marks }) =>
+      textsOf(marks).filter(({ text, weight }) => weight === 'bold' && /^\d$/.test(text)),
+    );
+    // The cut, and keys 1 and 2 of A and of C.
+    expect(numbers.map(({ text }) => text)).toEqual(['5', '1', '1', '2', '2']);
   });
 });
 
@@ -36,17 +41,17 @@ describe('a document', () => {
   test('of one cut is its note alone', () => {
     const { pages, bookmarks, title } = document({ notes: [note(5)] });
     expect(pages.map(({ label }) => label)).toEqual(['retake 1']);
-    expect(bookmarks.map((one) => [one.title, one.page])).toEqual([['Cut 5', 0]]);
+    expect(bookmarks).toEqual([{ title: 'Cut 5', page: 0, children: [] }]);
     expect(title).toBe('Yard · Retake note');
   });
 
   test('of several begins with a summary, and with what is new and gone', () => {
     const { pages, bookmarks } = document({ notes: [note(5), note(8)], added: ['9'], dropped: ['2'] });
     expect(pages.map(({ label }) => label)).toEqual(['Retakes 1', 'retake 1', 'retake 1']);
-    expect(bookmarks.map((one) => [one.title, one.page])).toEqual([
-      ['Retakes', 0],
-      ['Cut 5', 1],
-      ['Cut 8', 2],
+    expect(bookmarks).toEqual([
+      { title: 'Retakes', page: 0, children: [] },
+      { title: 'Cut 5', page: 1, children: [] },
+      { title: 'Cut 8', page: 2, children: [] },
     ]);
     for (const text of ['against v1 · 4 cuts', 'new cut', 'cut dropped'])
       expect(said(pages[0]!)).toContain(text);

@@ -85,6 +85,15 @@ test('a renamed cut with errors is not gone', async () => {
   expect(error).not.toContain('any more');
 });
 
+test('where the number of a cut cannot be read, nobody says that its cut is gone', async () => {
+  host.files.delete('/work/e/10.cut');
+  set('1.cut', short('10').replace('cut 10', 'cut "Pier"'));
+  const { status, error } = await build();
+  expect(status).toBe(1);
+  expect(error).toMatch(/^2 cuts unchanged since HEAD~1\nnot printed: e\/1\.cut \(1 error\)$/m);
+  expect(error).not.toContain('any more');
+});
+
 test('before there was a manifest the defaults held', async () => {
   const { 'e/episode.yaml': _, ...cuts } = THEN;
   host.revisions.set('HEAD~1', memoryHost(cuts));

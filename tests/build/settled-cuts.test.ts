@@ -3,7 +3,8 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { earlierPrintOf, readPrintRecord } from '../../src/build/earlier-print.js';
 import type { PrintPlan } from '../../src/build/print-plan.js';
-import { settledNumber } from '../../src/build/settled-cuts.js';
+import { settledNumber, textsOfPrint } from '../../src/build/settled-cuts.js';
+import { compile } from '../../src/episode/compile-cut.js';
 import { newEpisodeCache } from '../../src/episode/episode.js';
 import { findCuts } from '../../src/episode/find-cuts.js';
 import { CUT, run } from '../command/run.js';
@@ -113,4 +114,16 @@ test('into one file: the same, cut by cut', async () => {
     );
   });
   expect(done).toEqual(['e/2.cut', 'out/e.pdf']);
+});
+
+test('a cut that is saved while it is being printed has no hash of texts, so that the next run compiles it', async () => {
+  const { host } = episode;
+  const { jobs } = await findCuts(host, ['e']);
+  const [job] = jobs;
+  const compiled = compile(host, job!.path, job!.episode, { name: job!.name, cache: newEpisodeCache() });
+  const texts = () =>
+    textsOfPrint({ host, job: job!, compiled, solved: compiled.solved!, cache: newEpisodeCache() }, {});
+  expect(texts()).toMatch(/^[\w-]{16}$/);
+  set('e/2.cut', `${longCut(2)}# saved\n`);
+  expect(texts()).toBeNull();
 });
