@@ -111,7 +111,12 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
   if (!house && large.length === 0) {
     const unread = used.diagnostics.some(({ severity }) => severity === 'error');
     const dictionary = dictionaryOf(host);
-    const bound = bind(parsed.tree, used.trees, episode.settings, { unread, dictionary });
+    const recall = cutCache?.recall({ main: parsed.tree, used: used.trees, sources });
+    const bound = bind(parsed.tree, used.trees, episode.settings, {
+      unread,
+      dictionary,
+      ...(recall ? { recall: recall.timeline } : {}),
+    });
     diagnostics.push(...bound.diagnostics);
     shot = bound.shot && withArtists(bound.shot, episode);
     const beyond = shot ? shotLimits(shot) : [];
@@ -124,11 +129,10 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
       const track = findTrack(host, place, shot, episode.folder);
       trackPath = track?.path ?? null;
       diagnostics.push(...(track?.diagnostics ?? []));
-      const recall = cutCache?.recall(shot, parsed.tree, used.trees, sources);
       solved = solve(shot, {
         reused: reused.levels,
         sound: track?.sound ?? null,
-        ...(recall ? { recall } : {}),
+        ...(recall ? { recall: recall.level(shot) } : {}),
       });
       digests = reused.digests;
       if (story && lends === undefined) diagnostics.push(...unknownLineUps(shot, story));

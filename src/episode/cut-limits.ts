@@ -64,8 +64,11 @@ function areShort(trees: readonly Tree[], sources: ReadonlyMap<string, string>):
 export function treeLimits(trees: readonly Tree[]): Diagnostic[] {
   const found: Diagnostic[] = [];
   const kinds = new Map<Statement['kind'], number>();
+  const statements = trees.flatMap((tree) => tree.statements);
+  // No item has less than a character: most texts need no count.
+  const characters = statements.reduce((sum, { span }) => sum + span.end - span.start, 0);
   let items = 0;
-  for (const statement of trees.flatMap((tree) => tree.statements)) {
+  for (const statement of statements) {
     const { kind } = statement;
     const count = (kinds.get(kind) ?? 0) + 1;
     kinds.set(kind, count);
@@ -73,7 +76,7 @@ export function treeLimits(trees: readonly Tree[]): Diagnostic[] {
       found.push(
         diagnose('cut-too-large', statement.span, { variant: 'statements', kind, most: MOST_STATEMENTS }),
       );
-    if ('items' in statement) {
+    if (characters > MOST_ITEMS && 'items' in statement) {
       const before = items;
       items += countItems(statement.items);
       if (before <= MOST_ITEMS && items > MOST_ITEMS)

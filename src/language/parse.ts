@@ -182,15 +182,18 @@ export class ReadingCache {
   find(typed: string, start: number): CachedStatement | null {
     const known = this.last.get(typed) ?? this.current.get(typed);
     if (!known) return null;
-    const read = known.start === start ? known : { ...movedSpans(known, start - known.start), start };
-    this.keep(typed, read);
-    return read;
+    // Kept as it was first read: moved from there, parts of it that nobody asks for are never moved.
+    this.keep(typed, known);
+    return known.start === start ? known : { ...movedSpans(known, start - known.start), start };
   }
 
   keep(typed: string, read: CachedStatement): void {
     this.current.set(typed, read);
   }
 }
+
+/** A list that is longer is moved when it is first asked for: few ask for the items of a timeline that stays as it is. */
+const LONG = 16;
 
 /** A copy in which every span that `within` holds for is moved. For plain data without circles. */
 export function movedSpans<T>(value: T, by: number, within: (span: Span) => boolean = () => true): T {
@@ -209,7 +212,19 @@ function moved(value: object, by: number, within: (span: Span) => boolean): obje
   const copy: Record<string, unknown> = { ...value };
   for (const key in copy) {
     const field = copy[key];
-    if (typeof field === 'object' && field !== null) copy[key] = moved(field, by, within);
+    if (typeof field !== 'object' || field === null) continue;
+    if (Array.isArray(field) && field.length > LONG)
+      whenAsked(copy, key, () => movedSpans(field, by, within));
+    else copy[key] = moved(field, by, within);
   }
   return copy;
+}
+
+function whenAsked(object: object, key: string, make: () => unknown): void {
+  let made: unknown;
+  const get = () => {
+    made ??= make();
+    return made;
+  };
+  Object.defineProperty(object, key, { get, enumerable: true, configurable: true });
 }

@@ -12,6 +12,7 @@ import {
   type Draft,
   type LevelDraft,
   type Once,
+  type RecallTimeline,
   startDraft,
 } from './binding.js';
 import { fieldBinders, finishCamera } from './camera/bind-fields.js';
@@ -38,13 +39,17 @@ export interface Bound {
 /**
  * `used`: the trees of all files that the text uses, by whatever way, already found and read. They give phrases and levels; where the
  * cut defines the same name itself, its own stands. `unread`: some used file could not be had, which has been reported, so
- * that unknown phrases are not reported again. `dictionary`: how English words are pronounced; without it, by their spelling.
+ * that unknown phrases are not reported again. `dictionary`: how English words are pronounced; without it, by their spelling. `recall`: asked instead of binding a timeline.
  */
 export function bind(
   main: Tree,
   used: readonly Tree[],
   settings: Settings,
-  { unread = false, dictionary }: { unread?: boolean; dictionary?: Dictionary } = {},
+  {
+    unread = false,
+    dictionary,
+    recall = afresh,
+  }: { unread?: boolean; dictionary?: Dictionary; recall?: RecallTimeline } = {},
 ): Bound {
   const diagnostics: Diagnostic[] = [];
   const report = reportOnce(diagnostics);
@@ -97,6 +102,7 @@ export function bind(
     draft,
     clock,
     phrases,
+    recall,
     rows: rows(),
     broken,
     unread: new Set(main.broken.map(({ word }) => word)),
@@ -120,6 +126,8 @@ export function bind(
   missing(main, draft, report);
   return { shot: finish(draft, settings, main), diagnostics };
 }
+
+const afresh: RecallTimeline = ({ items }, { phrases, draft }) => phrases.timeline(items, draft.on);
 
 function onceId({ code, parameters }: Once): string {
   const of = 'of' in parameters ? parameters.of : parameters.statement;

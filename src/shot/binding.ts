@@ -9,7 +9,7 @@ import type { Pronounce } from './mouth/line-sounds.js';
 import type { Settings } from './settings.js';
 import type { Level, LineUp, Mouth, RowNote, Spoken, Timeline, Track } from './shot.js';
 import type { Clock } from './time-resolver.js';
-import type { Phrases } from './timeline-items.js';
+import type { BoundTimeline, Phrases } from './timeline-items.js';
 
 /** A level while it is put together. */
 export interface LevelDraft {
@@ -102,6 +102,7 @@ export interface Binding {
   readonly draft: Draft;
   readonly clock: Clock;
   readonly phrases: Phrases;
+  readonly recall: RecallTimeline;
   /** Rows of the sheet, or null where the time is not known. */
   readonly rows: number | null;
   /** Names that unreadable statements began: no other message speaks of them. */
@@ -113,6 +114,9 @@ export interface Binding {
   readonly pronounce: Pronounce;
   readonly report: Report;
 }
+
+/** Gives a timeline that was bound before, where all that it hangs on is as it was; or binds it. */
+export type RecallTimeline = (statement: StatementOf<'timeline'>, binding: Binding) => BoundTimeline;
 
 /** What may be said only once: the message where it is said again. */
 export type Once = Extract<Message, { readonly code: 'statement-twice' | 'name-twice' }>;

@@ -2,7 +2,7 @@
 
 import { diagnose, guessFix, type Report, type Span } from '../language/diagnostic.js';
 import { type Guess, nearest } from '../language/suggest.js';
-import type { StatementOf, Chart as TreeChart, Item as TreeItem } from '../language/tree.js';
+import type { Position, StatementOf, Chart as TreeChart, Item as TreeItem } from '../language/tree.js';
 import type { DirectKeys, Group, Leaf, ShotChart, ShotItem, ShotRepeat } from './shot.js';
 import type { Clock } from './time-resolver.js';
 import { chartOf, silentSlip, wordForSign } from './timeline-slips.js';
@@ -17,9 +17,25 @@ export interface BoundItems {
   readonly direct: readonly DirectKeys[];
 }
 
+/** What a timeline asks for outside of itself: the marks of its times, and the phrases that it plays. */
+export interface AskedOutside {
+  readonly positions: Position[];
+  /** By name and exposure. */
+  readonly played: Map<string, { readonly phrase: Played; readonly on: number }>;
+}
+
+const nothingAsked = (): AskedOutside => ({ positions: [], played: new Map() });
+
+export interface BoundTimeline extends BoundItems {
+  /** Null: it is not whole or something was said of it, so that it has to be bound again to hear that. */
+  readonly asked: AskedOutside | null;
+}
+
 export interface Phrases {
   /** Items of a timeline. `on`: frames for an item that says nothing. */
-  timeline(items: readonly TreeItem[], on: number): BoundItems;
+  timeline(items: readonly TreeItem[], on: number): BoundTimeline;
+  /** Asks for what a timeline asked for that was bound before and need not be bound again. */
+  again(asked: AskedOutside): void;
   /** Binds a phrase for its messages only. */
   check(name: string, on: number): void;
   /** Phrases that some timeline or phrase plays. */
@@ -79,8 +95,14 @@ export function makePhrases({
   unread,
   clock,
   guess: guessName,
-  report,
+  report: tell,
 }: PhrasesParts): Phrases {
+  let said = 0;
+  const report: Report = (diagnostic) => {
+    said++;
+    tell(diagnostic);
+  };
+  let asked = nothingAsked();
   const played = new Set<string>();
   const done = new Map<string, BoundItems>();
   const trail: string[] = [];
@@ -136,6 +158,7 @@ export function makePhrases({
             whole = false;
             break;
           }
+          if (item.position.form === 'mark') asked.positions.push(item.position);
           const frame = clock.position(item.position);
           add(frame === null ? null : { kind: 'at', span: item.span, frame });
           break;
@@ -172,13 +195,14 @@ export function makePhrases({
   }
 
   /** The items of a phrase, or null where there is none of that name or it plays itself. */
-  function phrase(asked: Played, on: number, depth: number): BoundItems | null {
-    const { name, span } = asked;
+  function phrase(wanted: Played, on: number, depth: number): BoundItems | null {
+    const { name, span } = wanted;
     played.add(name);
+    if (trail.length === 0) asked.played.set(`${on} ${name}`, { phrase: wanted, on });
     if (circular.has(name)) return null;
     const statement = phrases.get(name);
     if (!statement) {
-      if (!broken.has(name) && !unread) unknownPhrase(asked);
+      if (!broken.has(name) && !unread) unknownPhrase(wanted);
       return null;
     }
     const at = trail.indexOf(name);
@@ -318,7 +342,18 @@ export function makePhrases({
 
   return {
     played,
-    timeline: (items, on) => bindItems(items, on, 0),
+    timeline(items, on) {
+      const before = said;
+      const own = nothingAsked();
+      asked = own;
+      const bound = bindItems(items, on, 0);
+      asked = nothingAsked();
+      return { ...bound, asked: bound.whole && said === before ? own : null };
+    },
+    again(before) {
+      for (const position of before.positions) clock.position(position);
+      for (const { phrase: one, on } of before.played.values()) phrase(one, on, 1);
+    },
     check(name, on) {
       const statement = phrases.get(name);
       const before = played.has(name);

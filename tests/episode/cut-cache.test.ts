@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Compiled, compile } from '../../src/episode/compile-cut.js';
 import { CutCache } from '../../src/episode/cut-cache.js';
@@ -16,6 +17,8 @@ function typing() {
     // Whatever is taken from before, nobody can tell.
     expect(compiled.diagnostics).toEqual(fresh.diagnostics);
     expect(compiled.solved).toEqual(fresh.solved);
+    expect(compiled.shot).toEqual(fresh.shot);
+    expect(compiled.tree).toEqual(fresh.tree);
     return compiled;
   };
 }
@@ -71,10 +74,81 @@ describe('a level is solved again', () => {
     expect(level(second, 'A').exposures).not.toBe(level(first, 'A').exposures);
   });
 
+  test('where the last letter of its timeline has changed, in a text with a byte-order mark', () => {
+    const type = typing();
+    const text = `\ufeff${TEXT}`;
+    const first = type(text);
+    const second = type(text.replace('1--2..', '1--3..').replace('1-2-3', '1-2-4'));
+    expect(level(second, 'B').drawings).not.toEqual(level(first, 'B').drawings);
+  });
+
   test('where it has numbers on paper', () => {
     const type = typing();
     const text = `${TEXT}cels A 1 1.1 1.2 2\n`;
     const first = type(text);
     expect(level(type(`${text}# a remark\n`), 'A').exposures).not.toBe(level(first, 'A').exposures);
   });
+});
+
+/** Words and lines of all that timelines hang on, in a text that is whole. */
+const LONG_TEXT = `cut 1 "Weir"
+time 4+0
+phrase walk = 1-2-
+phrase stroll = walk*2 3
+mark hit 1+6
+A "Nao": 1:6 walk*2 stroll @hit 4--5 (6-7-)*2
+ 8--9 10:4 11-12{late}--13:2 14 15 16 17 18 19 20 21 22..
+B: stroll @hit+4 5..
+C: on 3 1-2 @2+0 3:12 x..
+note 1+1 "looks up"
+memo "first"
+memo "first"
+voice "Nao" 7..36 "wait"
+field N 60%
+truck full@1 > N@2+0
+D: walk @3+0 walk..
+`;
+
+test('whatever is typed, nothing differs from a fresh look', () => {
+  const lines = LONG_TEXT.split('\n');
+  const snippets = [
+    '',
+    ' ',
+    '-',
+    '1',
+    'x',
+    '"',
+    ':',
+    '@hit',
+    'walk ',
+    '\n',
+    '(',
+    '*2',
+    ' on 2 ',
+    '..',
+    '\nmark hit 2+0\n',
+  ];
+  const edit = fc.record({
+    line: fc.nat(lines.length - 1),
+    at: fc.nat(40),
+    cut: fc.nat(3),
+    put: fc.constantFrom(...snippets),
+    // Most edits are taken back, as a hand that slips does.
+    back: fc.boolean(),
+  });
+  fc.assert(
+    fc.property(fc.array(edit, { minLength: 1, maxLength: 10 }), (edits) => {
+      const type = typing();
+      let text = LONG_TEXT;
+      type(text);
+      for (const { line, at, cut, put, back } of edits) {
+        const start = text.split('\n').slice(0, line).join('\n').length + at;
+        const edited = text.slice(0, start) + put + text.slice(start + cut);
+        type(edited);
+        if (back) type(text);
+        else text = edited;
+      }
+    }),
+    { numRuns: 25 },
+  );
 });

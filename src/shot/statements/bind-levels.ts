@@ -200,9 +200,18 @@ export const timelineBinders: Pick<Binders, 'timeline' | 'phrase'> = {
     bind(statement, binding) {
       insideStack(statement.level, binding);
       const level = levelOf(binding.draft, statement.level);
-      const { items, whole, direct } = binding.phrases.timeline(statement.items, binding.draft.on);
+      const bound = binding.recall(statement, binding);
+      const { whole, direct } = bound;
       level.title = statement.title?.text ?? '';
-      level.timeline = { span: statement.span, items, whole, direct };
+      level.timeline = {
+        span: statement.span,
+        whole,
+        direct,
+        // Not asked for before somebody asks: what was bound before is made ready then.
+        get items() {
+          return bound.items;
+        },
+      };
     },
   },
   phrase: {
