@@ -87,6 +87,8 @@ it('an in-between that was drawn before there and back is an open ring on each w
   expect(signs('1-2 3 (1-2)<>*2 4..', 30)).toBe('O1 - O2 O3 O1 - O2 o O1 o O2 o O4');
   // 2.1 is drawn here, 1.1 was drawn before.
   expect(signs('1-2:4 (1-2-3)<>*2 4..', 42)).toBe('O1 - O2 O1 - O2 - O3 o O2 o O1 o O2 o O3 o O2 o O4');
+  // Each on one frame: the last way back ends with the cycle.
+  expect(signs('(1:1 -:1 2:1)<>*2 3..', 10)).toBe('O1 - O2 o O1 o O2 o O3');
   expect(signs('((1-2)<>*2 3)*2 4..', 38)).toBe('O1 - O2 o O1 o O2 o O3 O1 o O2 o O1 o O2 o O3 O4');
 });
 

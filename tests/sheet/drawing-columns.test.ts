@@ -190,6 +190,8 @@ describe('a sign', () => {
         const reach = inside.kind === 'line' ? inside.x2 - 10 : (inside as { r: number }).r;
         expect(inside.kind).toBe(form === 'breakdown' ? 'line' : 'circle');
         expect(reach).toBeGreaterThan(0.25);
+        if (form === 'reused breakdown')
+          expect(reach).toBeLessThanOrEqual(Math.min(0.55, rowMm * 0.2) + 1e-9);
         // Brackets are 0.34 em wide in the font; a stroke has its own width besides.
         expect(reach + 0.17).toBeLessThan(half - 0.16 * right.sizeMm);
       }
@@ -287,6 +289,20 @@ describe('a finished number', () => {
     expect(ten.y - 0.37 * ten.sizeMm).toBeCloseTo(18 * 4 + 2, 9);
   });
 
+  it('stands in the block of its row only', () => {
+    const texts = cels('1:4 2:6 3:6 4..', { rows: 12 }).map(({ cels, keys }) =>
+      [cels, keys].map((marks) =>
+        textsOf(marks)
+          .map(({ text }) => text)
+          .join(' '),
+      ),
+    );
+    expect(texts).toEqual([
+      ['1 2 3', '1 2 3'],
+      ['[3] 4', '[3] 4'],
+    ]);
+  });
+
   it('is repeated in brackets at the head of a block, with its hold ruled on from there', () => {
     const [, second] = cels('1:4 2..', { rows: 12 });
     expect(textsOf(second!.cels).map(({ text }) => text)).toEqual(['[2]']);
@@ -312,6 +328,10 @@ describe('the room of a level', () => {
     expect(room('A: 1 123..')).toBeCloseTo(narrowest('[123]'), 9);
     expect(room('A: 1 123..', 3)).toBeCloseTo(narrowest('[123]', 3), 9);
     expect(room('A: 1-2:4 1.1 2..')).toBeCloseTo(Math.max(narrowest('[1.1]'), narrowest('BG')), 9);
+  });
+
+  it('holds the cross of an empty level as well', () => {
+    expect(room('A: x:4 1..')).toBeCloseTo(narrowest('[×]'), 9);
   });
 
   it('holds its name, up to what a column may be wide', () => {

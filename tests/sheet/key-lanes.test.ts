@@ -231,6 +231,13 @@ describe('the bracket beside a cycle', () => {
     const [outer, ...inner] = upright(blocks[0]!.keys);
     expect(outer![0]).toBeCloseTo(8 + 2.3 + 0.1, 9);
     for (const one of inner) expect(one[0]).toBeCloseTo(8 + 0.1, 9);
+    // Ticks point at the numbers.
+    const ticks = linesOf(blocks[0]!.keys).filter(
+      ({ y1, y2, stroke }) => y1 === y2 && stroke.widthMm === 0.2,
+    );
+    expect(new Set(ticks.map(({ x1, x2 }) => `${x1.toFixed(2)} ${x2.toFixed(2)}`))).toEqual(
+      new Set(['9.85 10.40', '7.55 8.10']),
+    );
   });
 
   it('has its word at its head, in the lane at its right', () => {
@@ -258,6 +265,12 @@ describe('the bracket beside a cycle', () => {
     ['(1:1)*2 (3:1)*2 4..', ['2 times'], ['A 0+1: 2 times'], 'directly below'],
     ['(1:1)*2 5:1 (3:1)*2 4..', ['2 times', '2 times'], [], 'a row below'],
     ['((1:1)*2 5:1)*2 4..', ['2 times', '2 times', '2 times'], [], 'about it, in its own lane'],
+    [
+      '(5:2 (1:1)*2)*2 (3:1)*4 4..',
+      ['2 times', '2 times', '2 times', '4 times'],
+      [],
+      'below, in another lane',
+    ],
   ])('%s: its word keeps out of the rows of another bracket %j', (items, expected, told) => {
     const { words, memo } = wordsBeside(`time 1+0\nA: ${items}`, { rowMm: 2.2 });
     expect(words[0]!.map(({ text }) => text)).toEqual(expected);
