@@ -33,6 +33,8 @@ export interface CameraColumn {
   readonly down: readonly string[];
   /** Straight lines of wedges: from the top of one row to the bottom of another. */
   readonly slants: readonly Slant[];
+  /** Frames of the rows on which an empty ring stands. */
+  readonly rings: readonly number[];
 }
 
 const BLACK = '#000000';
@@ -46,14 +48,16 @@ export function readCameraColumn(page: ReadPage): CameraColumn {
     texts: parts.flatMap(({ texts }) => texts),
     down: parts.flatMap(({ down }) => down),
     slants: parts.flatMap(({ slants }) => slants),
+    rings: parts.flatMap(({ rings }) => rings),
   };
 }
 
 function readIn({ paper }: ReadPage, block: ReadBlock): CameraColumn {
   const band = block.grid.groups.get('camera')![0]!;
   const { edges } = block.grid;
-  const rowMm = edges[1]! - edges[0]!;
   const body: Band = { from: edges[0]!, to: edges.at(-1)! };
+  // Of all rows, since each edge is rounded to a thousandth of a millimetre.
+  const rowMm = (body.to - body.from) / (edges.length - 1);
   const frameAt = (y: number): number => block.firstFrame! + Math.floor((y - body.from) / rowMm);
 
   const bars = paper.lines
@@ -102,7 +106,17 @@ function readIn({ paper }: ReadPage, block: ReadBlock): CameraColumn {
         rightMm: b![0] - a![0],
       }),
     );
-  return { bars, texts, down: here.filter((text) => text.angle !== 0).map(wordOf), slants };
+  const empty = rings.filter(
+    ([x, y]) =>
+      inside(x, band) &&
+      inside(y, body) &&
+      !here.some((text) => Math.hypot(middleOf(text)[0] - x, middleOf(text)[1] - y) < 0.05),
+  );
+  return {
+    ...{ bars, texts, slants },
+    down: here.filter((text) => text.angle !== 0).map(wordOf),
+    rings: empty.map(([, y]) => frameAt(y)),
+  };
 }
 
 const wordOf = ({ text }: PaperText): string => text;

@@ -108,13 +108,48 @@ it('has the bars of every move on its first and last row', async () => {
   );
 });
 
+const way = ({ topFrame, bottomFrame, rightMm }: Slant): string =>
+  `${topFrame}-${bottomFrame} ${rightMm > 0 ? 'right' : 'left'}`;
+
 it('opens a fade in and closes a fade out', async () => {
   const [page] = await columns('cut 1\ntime 3+0\nA: 1..\nfade in 1..24\nfade out 2+1..3+0\n', {});
-  const way = ({ topFrame, bottomFrame, rightMm }: Slant) =>
-    `${topFrame}-${bottomFrame} ${rightMm > 0 ? 'right' : 'left'}`;
   const [a, b, c, d] = [...page!.slants].sort((one, two) => one.topFrame - two.topFrame);
   expect([a, b].map((one) => way(one!)).sort()).toEqual(['1-24 left', '1-24 right']);
   expect([c, d].map((one) => way(one!)).sort()).toEqual(['49-72 left', '49-72 right']);
   const bars = page!.bars.map(({ frame, at }) => `${at} ${frame}`);
   expect(bars.sort()).toEqual(['bottom 24', 'top 49']);
+});
+
+describe.each(LOOKS)('$paper $convention $labels, what covers the picture', (look) => {
+  it('has a line across the frames of a wipe, which leans one way in and the other out', async () => {
+    const text = 'cut 1\ntime 3+0\nA: 1..\nwipe in right 1..18\nwipe out up 2+7..3+0\n';
+    const [page] = await columns(text, look);
+    expect(page!.slants.map(way)).toEqual(['1-18 right', '55-72 left']);
+    expect(page!.bars.map(({ frame, at }) => `${at} ${frame}`).sort()).toEqual(
+      ['top 1', 'bottom 18', 'top 55', 'bottom 72'].sort(),
+    );
+    // Japanese stands upright, a character a place.
+    const upright = page!.texts.map(({ text: one }) => one).join('');
+    expect(look.labels === 'ja' ? upright : page!.down.join('')).toBe(
+      look.labels === 'ja' ? 'ワイプイン右ワイプアウト上' : 'WIPE IN to the rightWIPE OUT up',
+    );
+  });
+
+  it('goes on with a wipe behind a break where it was before it', async () => {
+    const block = rowsOfBlocks({ ...defaults, ...look }, 24)[0]!;
+    const text = `cut 1\ntime ${2 * block}\nA: 1..\nwipe in down ${block - 11}..${block + 12}\n`;
+    const slants = (await columns(text, look)).flatMap((page) => page.slants);
+    expect(slants.map(way)).toEqual([`${block - 11}-${block} right`, `${block + 1}-${block + 12} right`]);
+    // Half of the rows on each side: half of the way.
+    expect(slants[0]!.rightMm).toBeCloseTo(slants[1]!.rightMm, 2);
+  });
+
+  it('has a ring where an iris shows all, at its end in and at its start out', async () => {
+    const text = 'cut 1\ntime 3+0\nA: 1..\niris in 1..20 at -30,12\niris out 2+5..3+0\n';
+    const [page] = await columns(text, look);
+    expect(page!.rings).toEqual([20, 53]);
+    expect(page!.slants.map(way).sort()).toEqual(
+      ['1-20 left', '1-20 right', '53-72 left', '53-72 right'].sort(),
+    );
+  });
 });
