@@ -299,8 +299,9 @@ function namePlaces(way: PanelWay, points: readonly Pt[], labels: Labels, texts:
 const RINGS_APART = 1.2;
 
 /**
- * The keys that have their numbers on the way, point by point: all of them, or where most come closer together than their rings those
- * of the first pass of a cycle, each key once. Some of a later pass beside gaps would be read as a wrong order.
+ * The keys that have their numbers on the way, point by point: all of them, or where a third come closer together than their rings, also
+ * where the way runs back beside itself, those of the first pass of a cycle, each key once. Some of a later pass beside gaps would be
+ * read as a wrong order.
  */
 function numberedKeys(
   { points }: PanelWay,
@@ -309,9 +310,26 @@ function numberedKeys(
 ): readonly (readonly string[])[] {
   const keys = points.map((point) => point.keys);
   const at = places.filter((_, i) => keys[i]!.length > 0);
-  const gaps = gapsOf(at);
-  const close = gaps.filter((gap) => gap < smallMm * RINGS_APART);
-  return close.length > gaps.length / 2 ? eachOnce(keys) : keys;
+  return crowded(at, smallMm * RINGS_APART).length > at.length / 3 ? eachOnce(keys) : keys;
+}
+
+/** The places that have another one nearer than this. */
+function crowded(places: readonly Pt[], nearer: number): Pt[] {
+  const squares = new Map<string, Pt[]>();
+  const square = ([x, y]: Pt, right = 0, down = 0): string =>
+    `${Math.floor(x / nearer) + right} ${Math.floor(y / nearer) + down}`;
+  for (const place of places) {
+    const here = squares.get(square(place));
+    if (here) here.push(place);
+    else squares.set(square(place), [place]);
+  }
+  const around = [-1, 0, 1].flatMap((right) => [-1, 0, 1].map((down) => [right, down] as const));
+  const isNear = (a: Pt, b: Pt): boolean => a !== b && Math.hypot(a[0] - b[0], a[1] - b[1]) < nearer;
+  return places.filter((place) =>
+    around.some(([right, down]) =>
+      squares.get(square(place, right, down))?.some((other) => isNear(place, other)),
+    ),
+  );
 }
 
 /** What was named at an earlier place left out. */

@@ -68,8 +68,8 @@ describe('a panel at 1 : 2', () => {
   });
 
   test('numbers each key of a quick cycle once where their rings would heap up, and all of a slow one', () => {
-    const numbers = (timeline: string): string[] => {
-      const marks = drawn(`A: ${timeline}\nslide A M(-40,0)@1 > N(40,0)@2+0`);
+    const numbers = (timeline: string, on = 'N(40,0)@2+0'): string[] => {
+      const marks = drawn(`A: ${timeline}\nslide A M(-40,0)@1 > ${on}`);
       const rings = marks.flatMap((mark) => (mark.kind === 'circle' && mark.fill === 'paper' ? [mark] : []));
       return textsOf(marks)
         .filter(({ x, y, sizeMm }) =>
@@ -80,6 +80,9 @@ describe('a panel at 1 : 2', () => {
     // 40 mm of paper: 24 keys stand 1.7 mm apart, four 10 mm.
     expect(numbers('on 1 (1-2-)..')).toEqual(['1', '2']);
     expect(numbers('on 6 (1-2-)..')).toEqual(['1', '2', '1', '2']);
+    // Out in one second and back in the next: each key of the way back stands near one of the way out, if it is the same way.
+    expect(numbers('on 6 (1-2-)..', 'N(40,0)@1+0 > O(-40,1)@2+0')).toEqual(['1', '2']);
+    expect(numbers('on 6 (1-2-)..', 'N(40,0)@1+0 > O(-40,60)@2+0')).toEqual(['1', '2', '1', '2']);
   });
 
   test('names the fields in rings, and rows beside the way', () => {
