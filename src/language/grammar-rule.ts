@@ -23,7 +23,7 @@ export class Production {
   /** `gated`: more is asked than the next token before it is read. */
   constructor(
     readonly pieces: readonly Piece[],
-    readonly gated = false,
+    readonly gated: boolean,
   ) {}
 
   /** Worked out when it is first asked for: a cut meets few of them. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Production, tokensAfter, wordsOf } from '../../src/language/grammar-rule.js';
+import { type Production, type Rule, tokensAfter, wordsOf } from '../../src/language/grammar-rule.js';
 import { RuleReader } from '../../src/language/rule-reader.js';
 import type { ParsingDsl } from '../../src/language/shared-rules.js';
 import { statementTable } from '../../src/language/statements/statement-table.js';
@@ -75,6 +75,19 @@ describe('what a rule may begin with', () => {
     expect(rule.production.mayBeginWith(tokensOf('3')[0]!)).toBe(true);
   });
 
+  test('goes on behind a choice one way of which is nothing', () => {
+    const { rule } = smallGrammar((dsl) =>
+      dsl.RULE('perhaps', () => {
+        dsl.OR<unknown>([
+          { ALT: () => dsl.CONSUME(Comma) },
+          { ALT: () => dsl.OPTION(() => dsl.CONSUME(Colon)) },
+        ]);
+        dsl.CONSUME(Dash);
+      }),
+    );
+    expect(kinds(rule.production)).toEqual(['Comma', 'Colon', 'Dash']);
+  });
+
   test('counts what a token may stand for as well', () => {
     const { rule } = smallGrammar((dsl) => dsl.RULE('key', () => dsl.CONSUME(Key)));
     const fits = (text: string) => rule.production.mayBeginWith(tokensOf(text)[0]!);
@@ -84,7 +97,10 @@ describe('what a rule may begin with', () => {
 
 test('the words of a rule are its own, then those of the rules that it calls', () => {
   const { rule } = smallGrammar((dsl) => {
-    const inner = dsl.RULE('inner', () => dsl.CONSUME(word('free')));
+    const inner: Rule<unknown> = dsl.RULE('inner', () => {
+      dsl.CONSUME(word('free'));
+      dsl.OPTION(() => dsl.SUBRULE(inner));
+    });
     return dsl.RULE('outer', () => {
       dsl.SUBRULE(inner);
       dsl.OPTION(() => dsl.CONSUME(word('at')));

@@ -39,6 +39,21 @@ describe('the calls of a rule', () => {
     expect(read('3, , 5')).toEqual({ at: 2, wanted: ['whole'] });
   });
 
+  test('know where tokens stand, and what was typed there', () => {
+    const { read } = smallGrammar((dsl) =>
+      dsl.RULE('places', () => {
+        const first = dsl.CONSUME(Name);
+        dsl.CONSUME(Comma);
+        return [dsl.place(first), dsl.since(first), dsl.typed(dsl.since(first))];
+      }),
+    );
+    expect(read('  AB ,')).toEqual([
+      { file: 'a.cut', start: 2, end: 4 },
+      { file: 'a.cut', start: 2, end: 6 },
+      'AB ,',
+    ]);
+  });
+
   test('take the first way that fits and that its gate lets through', () => {
     const { read } = smallGrammar((dsl) =>
       dsl.RULE('ways', () => {
