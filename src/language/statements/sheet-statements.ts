@@ -1,7 +1,18 @@
 /** What a cut is, how long it lasts and the names of its moments; words on the sheet: dialogue, sound, notes, memos, who and which; warnings that are accepted. */
 
 import { type ParsingDsl, type SharedRules, touches } from '../shared-rules.js';
-import { At, Dash, Name, PartSeconds, Timecode, type Token, WholeSeconds, word } from '../tokens.js';
+import {
+  At,
+  Dash,
+  DotDot,
+  Name,
+  PartSeconds,
+  Plus,
+  Timecode,
+  type Token,
+  WholeSeconds,
+  word,
+} from '../tokens.js';
 import type { Quote, RecordingTime, Said, StatementOf, Word } from '../tree.js';
 import { mouthStatement } from './mouth-statement.js';
 import { type StatementRule, statement } from './statement-rule.js';
@@ -45,10 +56,12 @@ export const sheetStatements: readonly StatementRule[] = [
       const token = dsl.OR([{ ALT: () => dsl.CONSUME(OFF) }, { ALT: () => dsl.CONSUME(MONO) }]);
       return token.type === OFF ? 'off' : 'mono';
     });
+    /** `off..2+0`, `mono+6..`: a mark may have such a name. */
+    const rangeBegins = (): boolean => [DotDot, Plus, Dash].includes(dsl.LA(2).type);
     return () => ({
       kind: 'voice',
       speaker: dsl.SUBRULE(shared.text),
-      manner: dsl.OPTION(() => dsl.SUBRULE(manner)) ?? 'on',
+      manner: dsl.OPTION({ GATE: () => !rangeBegins(), DEF: () => dsl.SUBRULE(manner) }) ?? 'on',
       range: dsl.SUBRULE(shared.range),
       words: said(dsl, shared),
     });

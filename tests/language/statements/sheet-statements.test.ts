@@ -8,6 +8,11 @@ describe('dialogue', () => {
     expect(readOne('voice', 'voice "Nao" mono 1..9 "a"').manner).toBe('mono');
   });
 
+  test.each(['off..9', 'mono..9', 'off+3..9', 'mono-3..9'])('a mark may be called so: %s', (range) => {
+    const voice = readOne('voice', `voice "Nao" ${range} "a"`);
+    expect([voice.manner, voice.range.from.form]).toEqual(['on', 'mark']);
+  });
+
   test('words tied to rows', () => {
     expect(bare(readOne('voice', 'voice "Nao" 1+6..2+20 "Wait" @1+14 "for" @40 "me!"').words)).toEqual([
       { text: 'Wait', at: null },
