@@ -44,10 +44,9 @@ const IMPOSSIBLE: Readonly<Record<BuildTool, RegExp>> = {
   make: /[|\\;=%*?[\]&~\u0000-\u001f]/,
 };
 
-/** A path that the tool cannot be told of; undefined: there is none. */
-export function unwritablePath(tool: BuildTool, { path, inputs, rules }: BuildFile): string | undefined {
-  const all = [path, ...inputs, ...rules.flatMap(({ output, cut, inputs: more }) => [output, cut, ...more])];
-  return all.find((one) => IMPOSSIBLE[tool].test(one));
+/** A path that the tool cannot be told of; undefined: there is none. Cuts are inputs, and outputs are called after them. */
+export function unwritablePath(tool: BuildTool, { path, inputs }: BuildFile): string | undefined {
+  return [path, ...inputs].find((one) => IMPOSSIBLE[tool].test(one));
 }
 
 export function buildFileText(tool: BuildTool, file: BuildFile): string {

@@ -94,4 +94,6 @@ test('what cannot be read of the progress is said where it is printed, on covers
     (await built({ selection: { only } }, ['episode.yaml'], EPISODE, now)).said;
   expect(await said('cover')).toContain('progress.csv:2:15: progress-faulty\n');
   expect(await said('sheet')).toBe('wrote 2 files, 2 pages, in out\n');
+  // Nothing needs to be known of it.
+  expect((await built({ selection: { only: 'cover' } })).said).toBe('wrote 2 files, 2 pages, in out\n');
 });

@@ -73,3 +73,12 @@ test('a name that a tool cannot be told of', () => {
   expect(unwritablePath('ninja', odd)).toBeUndefined();
   expect(unwritablePath('ninja', { ...FILE, inputs: ['a|b.cut', 'a\nb.cut'] })).toBe('a|b.cut');
 });
+
+test('ninja prints a cut again that hangs on other files, however their names run together', () => {
+  const named = (...inputs: string[]) =>
+    /inputs = 2 (\S+)/.exec(
+      buildFileText('ninja', { ...FILE, rules: [{ output: 'x.pdf', cut: 'x.cut', inputs }] }),
+    )![1];
+  expect(named('a', 'bc')).toBe(named('a', 'bc'));
+  expect(named('a', 'bc')).not.toBe(named('ab', 'c'));
+});

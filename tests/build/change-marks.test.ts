@@ -1,6 +1,11 @@
 /** `build --marked-against REV`: what has changed since a revision, read back from the printed sheets. */
 
 import { beforeEach, describe, expect, test } from 'vitest';
+import { ChangeMarks } from '../../src/build/change-marks.js';
+import type { Reporter } from '../../src/build/reporter.js';
+import { compile } from '../../src/episode/compile-cut.js';
+import { newEpisodeCache } from '../../src/episode/episode.js';
+import { findCuts } from '../../src/episode/find-cuts.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
 import { fileNames, run } from '../command/run.js';
 import { openPrinted } from '../pdf.js';
@@ -41,6 +46,60 @@ async function printed(name: string): Promise<Sheets> {
 beforeEach(() => {
   host = memoryHost(THEN);
   host.revisions.set('HEAD~1', memoryHost(THEN));
+});
+
+describe('what is to be marked on a cut', () => {
+  async function marks(name: string, rev = 'HEAD~1') {
+    const found = await findCuts(host, ['e']);
+    const said: string[] = [];
+    const reporter = { report: (all: { code: string }[]) => void said.push(...all.map(({ code }) => code)) };
+    const changes = await ChangeMarks.open(host, rev, found, ['e'], {}, reporter as unknown as Reporter);
+    const job = found.jobs.find((one) => one.name === `e/${name}`)!;
+    const cache = newEpisodeCache();
+    const compiled = compile(host, job.path, job.episode, { name: job.name, cache });
+    const printable = { host, job, compiled, solved: compiled.solved!, cache };
+    return { marks: changes.of(printable), again: changes.of(printable), said };
+  }
+  const commit = (name: string) => {
+    const then = memoryHost(THEN);
+    then.commits.set('/work/e', name);
+    return then;
+  };
+
+  test('is nothing where it is what it was, whatever commit that is', async () => {
+    host.revisions.set('HEAD~1', commit('9bfdb48'));
+    expect((await marks('2.cut')).marks).toEqual({ against: 'HEAD~1', rows: [], ladders: [], lines: [] });
+  });
+
+  test('is said against the revision with its commit, or against the commit where that was typed', async () => {
+    set('2.cut', cut(2, '1:1+0 2:1+12 3..', VOICE));
+    for (const rev of ['HEAD~1', '9bfdb48', '9bfdb48c55']) host.revisions.set(rev, commit('9bfdb48'));
+    const against = async (rev: string) => (await marks('2.cut', rev)).marks!.against;
+    expect(await against('HEAD~1')).toBe('HEAD~1 (9bfdb48)');
+    expect(await against('9bfdb48')).toBe('9bfdb48');
+    expect(await against('9bfdb48c55')).toBe('9bfdb48c55');
+  });
+
+  test('is one line for a cut that is new', async () => {
+    set('4.cut', cut(4, '1{late}--2..'));
+    expect((await marks('4.cut')).marks).toEqual({
+      against: 'HEAD~1',
+      rows: [],
+      ladders: [],
+      lines: ['The cut is new'],
+    });
+  });
+
+  test('is nothing for a cut that had errors, which is said once', async () => {
+    host.revisions.set('HEAD~1', memoryHost({ ...THEN, 'e/1.cut': cut(1, '1:12') }));
+    expect(await marks('1.cut')).toEqual({ marks: undefined, again: undefined, said: ['not-marked'] });
+  });
+
+  test('cannot be found against a revision that git does not know: the option is named', async () => {
+    const { status, error } = await run(host, 'build', 'e', '--marked-against', 'HEDA');
+    expect(status).toBe(2);
+    expect(error).toContain('Error: `--marked-against HEDA` does not do: git knows no revision `HEDA`.');
+  });
 });
 
 describe('a cut', () => {
