@@ -64,11 +64,9 @@ function areShort(trees: readonly Tree[], sources: ReadonlyMap<string, string>):
 export function treeLimits(trees: readonly Tree[]): Diagnostic[] {
   const found: Diagnostic[] = [];
   const kinds = new Map<Statement['kind'], number>();
-  const statements = trees.flatMap((tree) => tree.statements);
-  // No item has less than a character: most texts need no count.
-  const characters = statements.reduce((sum, { span }) => sum + span.end - span.start, 0);
+  if (areSmall(trees)) return found;
   let items = 0;
-  for (const statement of statements) {
+  for (const statement of trees.flatMap((tree) => tree.statements)) {
     const { kind } = statement;
     const count = (kinds.get(kind) ?? 0) + 1;
     kinds.set(kind, count);
@@ -76,7 +74,7 @@ export function treeLimits(trees: readonly Tree[]): Diagnostic[] {
       found.push(
         diagnose('cut-too-large', statement.span, { variant: 'statements', kind, most: MOST_STATEMENTS }),
       );
-    if (characters > MOST_ITEMS && 'items' in statement) {
+    if ('items' in statement) {
       const before = items;
       items += countItems(statement.items);
       if (before <= MOST_ITEMS && items > MOST_ITEMS)
@@ -94,6 +92,21 @@ export function treeLimits(trees: readonly Tree[]): Diagnostic[] {
       );
   }
   return found;
+}
+
+/** Whether there cannot be too much of anything, by what was typed for it: no item and no leg has less than a character. */
+function areSmall(trees: readonly Tree[]): boolean {
+  let count = 0;
+  let characters = 0;
+  for (const { statements } of trees) {
+    count += statements.length;
+    for (const { span } of statements) {
+      const length = span.end - span.start;
+      characters += length;
+      if (length > MOST_LEGS) return false;
+    }
+  }
+  return count <= MOST_STATEMENTS && characters <= MOST_ITEMS;
 }
 
 function countItems(items: readonly Item[]): number {
