@@ -56,6 +56,8 @@ describe('cuts with errors', () => {
   });
 
   test('have the artist whom their text names, not the one whom the manifest gives the cut', async () => {
+    const untitled = listed((await runOn({ ...files, 'c3.cut': 'cut 3\nA: 1..\n' }, 'list', '--json')).out);
+    expect(untitled.cuts[2]).toMatchObject({ cut: '3', title: '', scene: '' });
     const named = { ...files, 'c3.cut': 'cut 3 "Timeless"\nartist "M. Arai"\nartist "Shiomi"\nA: 1..\n' };
     const { cuts } = listed((await runOn(named, 'list', '--json')).out);
     expect(cuts[2]).toMatchObject({ artists: ['M. Arai', 'Shiomi'], counted: null });

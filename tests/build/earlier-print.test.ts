@@ -210,21 +210,33 @@ test('the record is the file’s own, and names nothing of this machine', () => 
 
 describe('paper without marks of change, compared with a cut that is to bear them', () => {
   const pages = [{ label: '1', hash: 'other', here: true }];
-  const printer = { layOut: (prepared: PreparedCut) => ({ prepared, pages }) } as unknown as CutPrinter;
+  const plain = { look: {} } as PreparedCut;
+  const printer = {
+    layOut: (prepared: PreparedCut) => ({ prepared, pages: prepared === plain ? printed.pages() : pages }),
+    unmarked: () => plain,
+  } as unknown as CutPrinter;
   const printed = {
     ...{ input: 'plain', unmarkedInput: 'plain', texts: null },
     whole: () => true,
     pages: () => [{ label: '1', hash: 'plain', here: true }],
   };
   const bars = { rows: [], ladders: [], lines: [] };
-  const compared = (marked: object | undefined) => {
+  const compared = (marked: object | undefined, earlier = printed) => {
     const look = { marked: marked && { against: 'HEAD', ...bars, ...marked } };
     const prepared = { input: 'marked', unmarkedInput: 'plain', look } as unknown as PreparedCut;
-    return compareWithEarlier(printer, prepared, printed, false) === null ? 'stays' : 'is printed again';
+    return compareWithEarlier(printer, prepared, earlier, false) === null ? 'stays' : 'is printed again';
   };
 
   test('stays where nothing is found to be marked', () => {
     expect(compared({})).toBe('stays');
+  });
+
+  test('stays where another program printed it, if its pages are those of the cut without marks, or with them', () => {
+    const foreign = { ...printed, input: 'elsewhere', unmarkedInput: 'elsewhere' };
+    expect(compared({}, foreign)).toBe('stays');
+    expect(compared({}, { ...foreign, pages: () => pages })).toBe('stays');
+    const neither = [{ label: '1', hash: 'neither', here: true }];
+    expect(compared({}, { ...foreign, pages: () => neither })).toBe('is printed again');
   });
 
   test.each([

@@ -85,3 +85,21 @@ test('a file that may come is waited for in the folders that are there', async (
   expect(text).toContain('build out/1.pdf: print e/1.cut');
   expect(text).not.toContain('later');
 });
+
+test('a file that may come into a folder that is there makes the plan hang on the folder', async () => {
+  const host = memoryHost({
+    'e/episode.yaml': '',
+    'e/1.cut': `use "lib/house.cut"\n${cut(1)}`,
+    'e/lib/other.txt': '',
+  });
+  await run(host, 'build', 'e', '-o', 'out', '--plan', 'ninja');
+  const text = Buffer.from(host.files.get('/work/out/cutwright.ninja')!).toString();
+  expect(text).toMatch(/^build out\/cutwright\.ninja: plan \| .*\be\/lib$/m);
+});
+
+test('a cut in the current folder makes the plan hang on it by its name', async () => {
+  const host = memoryHost({ 'episode.yaml': '', '1.cut': cut(1) });
+  await run(host, 'build', '.', '-o', 'out', '--plan', 'ninja');
+  const text = Buffer.from(host.files.get('/work/out/cutwright.ninja')!).toString();
+  expect(text).toMatch(/^build out\/cutwright\.ninja: plan \| 1\.cut episode\.yaml \.$/m);
+});

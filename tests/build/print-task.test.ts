@@ -35,6 +35,7 @@ describe('workers are asked', () => {
 
   test('where every cut is printed as it is', () => {
     expect(printWorkers(host, PLAN, [])!(9)).toMatchObject({ threads: 3, command: 'build' });
+    expect(printWorkers(host, { ...PLAN, threads: 2 }, [])!(9)).toMatchObject({ threads: 2 });
     expect(printWorkers(host, { ...PLAN, threads: 1 }, [])!(9)).toBeUndefined();
     const changed: PrintPlan = { ...PLAN, against: { kind: 'last build' } };
     expect(printWorkers(host, changed, [])!(9)).toMatchObject({ threads: 3 });

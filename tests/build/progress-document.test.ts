@@ -6,8 +6,8 @@ import { openPrinted } from '../pdf.js';
 const CUT = 'cut 1 "Pier"\ntime 1+0\nA: 1--2..\n';
 const HEAD = 'cut,stage,date,person\n';
 
-async function printed(table: string, ...argv: readonly string[]) {
-  const host = memoryHost({ 'episode.yaml': 'title: Ferry\n', 'c1.cut': CUT, 'progress.csv': table });
+async function printed(table: string, manifest = 'title: Ferry\n', ...argv: readonly string[]) {
+  const host = memoryHost({ 'episode.yaml': manifest, 'c1.cut': CUT, 'progress.csv': table });
   const { status, error } = await run(host, 'progress', '-o', 'p.pdf', '--date', '2027-03-20', ...argv);
   expect([status, error]).toEqual([0, 'wrote p.pdf: 1 page\n']);
   return openPrinted(host.files.get('/work/p.pdf')!);
@@ -20,7 +20,8 @@ test('is named for the work and the day', async () => {
     ['Progress'],
     'en',
   ]);
-  expect((await printed(HEAD, '--labels', 'ja')).title).toBe('Ferry · 進行表 · 2027-03-20');
+  expect((await printed(HEAD, 'title: Ferry\n', '--labels', 'ja')).title).toBe('Ferry · 進行表 · 2027-03-20');
+  expect((await printed(HEAD, '')).title).toBe('Progress · 2027-03-20');
 });
 
 test('says who did what, read back from the PDF', async () => {

@@ -26,14 +26,15 @@ describe('the note of a cut', () => {
   });
 
   test('shows a renamed level beside what it was', () => {
-    const was = cut(5, '1+0', 'A: 1:4--2..');
-    const is = cut(5, '1+0', 'C: 1:6--2..');
+    // It shows the same throughout, so that it is the same level; its in-betweens lie elsewhere.
+    const was = cut(5, '1+0', 'A: 1{late}--2..');
+    const is = cut(5, '1+0', 'C: 1{early}--2..');
     const { pages } = layOutNote(was, is, compare(was, is), order, lookOf());
     const numbers = pages.flatMap(({ marks }) =>
       textsOf(marks).filter(({ text, weight }) => weight === 'bold' && /^\d$/.test(text)),
     );
-    // The cut, and keys 1 and 2 of A and of C.
-    expect(numbers.map(({ text }) => text)).toEqual(['5', '1', '1', '2', '2']);
+    // The cut, two changes, and beside each other key 1 of A and key 1 of C.
+    expect(numbers.map(({ text }) => text)).toEqual(['5', '1', '2', '1', '1']);
   });
 });
 
@@ -55,6 +56,14 @@ describe('a document', () => {
     ]);
     for (const text of ['against v1 · 4 cuts', 'new cut', 'cut dropped'])
       expect(said(pages[0]!)).toContain(text);
+  });
+
+  test('of a work without a title is called a retake note', () => {
+    const { title } = retakeDocument(
+      { notes: [], added: ['9'], dropped: [], against: 'v1' },
+      lookOf({ title: '' }),
+    );
+    expect(title).toBe('Retake note');
   });
 
   test('of cuts that only came or went is a summary', () => {

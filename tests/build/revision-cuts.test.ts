@@ -94,6 +94,14 @@ test('where the number of a cut cannot be read, nobody says that its cut is gone
   expect(error).not.toContain('any more');
 });
 
+test('of two cuts of one number then, the first counts for one whose file is new', async () => {
+  const then = { ...THEN, 'e/10b.cut': long('10') };
+  host.revisions.set('HEAD~1', memoryHost(then));
+  host.files.delete('/work/e/10.cut');
+  set('c010.cut', short('10'));
+  expect((await build()).error).toBe('3 cuts unchanged since HEAD~1\n');
+});
+
 test('before there was a manifest the defaults held', async () => {
   const { 'e/episode.yaml': _, ...cuts } = THEN;
   host.revisions.set('HEAD~1', memoryHost(cuts));

@@ -35,6 +35,8 @@ describe('files of cuts that are there no more', () => {
 
   test('none where the number of some cut cannot be read', async () => {
     episode.delete('e/10.cut');
+    set('e/c010.cut', 'cat 10\ntime 1+0\nA: 1..\n');
+    expect((await build('--changed')).error).not.toContain('out/10.pdf');
     set('e/c010.cut', 'cut "no number"\ntime 1+0\nA: 1..\n');
     expect((await build('--changed')).error).not.toContain('out/10.pdf');
   });

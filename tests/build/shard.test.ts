@@ -64,3 +64,13 @@ test('and none is for one file', async () => {
     expect.stringContaining('`--shard` and `--one-file` do not go together'),
   ]);
 });
+
+test('a cut of no episode goes by the name of its file, wherever it lies', async () => {
+  const shardOf = async (name: string) => {
+    const host = memoryHost({ [name]: cut(1) });
+    const { error } = await run(host, 'build', name, '-o', 'out', '--shard', '1/2');
+    return /: (\d) of 1 cut/.exec(error)![1];
+  };
+  for (const name of ['c1.cut', 'c2.cut', 'c3.cut', 'c4.cut'])
+    expect(await shardOf(`some/where/${name}`)).toBe(await shardOf(`else/${name}`));
+});
