@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { cameraChartPages } from '../../../src/sheet/camera-pages/camera-chart.js';
 import { chartPanels } from '../../../src/sheet/camera-pages/chart-panels.js';
-import { roundSteps } from '../../../src/sheet/camera-pages/chart-texts.js';
+import { captionOf, chartTexts, roundSteps } from '../../../src/sheet/camera-pages/chart-texts.js';
 import { moveTablePages } from '../../../src/sheet/camera-pages/move-table.js';
 import { stripPages } from '../../../src/sheet/camera-pages/scale-strip.js';
 import type { Page } from '../../../src/sheet/display-list.js';
@@ -112,4 +112,67 @@ test('constant moves that stand on their first row move from the next one on; sw
 
 test('rows are numbered at parts of a second or a foot', () => {
   expect(roundSteps(16)).toEqual([1, 2, 4, 8, 16, 32, 64, 160, 320, 960]);
+});
+
+describe('the lines over a panel', () => {
+  const captions = (statements: string) => {
+    const solved = solvedCut(`cut 7\ntime 2+0\nA: 1..\n${statements}\n`);
+    return chartPanels(solved, false).map((panel) =>
+      captionOf(panel, 4, solved, chartTexts(solved, lookOf())),
+    );
+  };
+
+  test('give fields of the field chart in its own measures, from the middle to where they lie', () => {
+    // A 12 field is 254 × 142.875 mm, and reaches 12 parts to each side: 2 of 12 N are 11.91 mm, 3 of 12 E are 31.75 mm.
+    const [lines] = captions(
+      'field A full\nfield B 8F at 2N 3E\nfield C 6F at 4S 4W\nfield D 6F at 3E\nfield E 6F\ntruck B@1 > C@2+0 log',
+    );
+    expect(lines!.slice(3, 9)).toEqual([
+      'standard field 254 × 142.88 mm',
+      'field A  100 % 254 mm, centre 0, 0 (not used)',
+      'field B  8F 169.33 mm, centre 31.75, 11.91 (2N 3E)',
+      'field C  6F 127 mm, centre -42.33, -23.81 (4S 4W)',
+      'field D  6F 127 mm, centre 31.75, 0 (3E) (not used)',
+      'field E  6F 127 mm, centre 0, 0 (not used)',
+    ]);
+  });
+
+  test('say how a field is turned, and what graduations count from', () => {
+    const [lines] = captions('field A full\nfield C 60% at 40,-12 cw 5\npan A@1+1 > C@2+0 graduated');
+    expect(lines).toContain('field C  60 % 152.4 mm, centre 40, -12, turned 5°');
+    expect(lines).toContain('field A  100 % 254 mm, centre 0, 0');
+    expect(lines).toContain('graduations: 0 = row 1+1');
+  });
+
+  test('give the paper of each level that no panel of its own shows, the smallest that will do, and where its edge shows', () => {
+    // The camera goes 60 mm right in 47 steps, so that it sees 314 mm about 30. Paper of 297 mm ends at 148.5, which a field of
+    // 254 mm passes once its middle is beyond 21.5: after 17 steps; at the end by 38.5 mm.
+    const [camera, level] = captions(
+      'field P full\nfield Q full at 60,0\nlevel BG size 400x200mm at 30,0\nlevel L free\nL: 1..\nslide L ア(0,0)@1 > イ(-96,0)@1+1\npan P@1 > Q@2+0',
+    );
+    expect(camera!.slice(-2)).toEqual([
+      'BG: paper 400 × 200 mm, centre 30, 0; smallest that will do 314 × 142.88 mm, centre 30, 0',
+      'A: paper 297 × 210 mm, centre 0, 0; smallest that will do 314 × 142.88 mm, centre 30, 0; ! edge shows from row 0+18, at most 38.5 mm on row 1+24',
+    ]);
+    // What is free of the field may be as large as one likes.
+    expect(level).toEqual([
+      'L   scale 1:4',
+      'L slide ア→イ  0+1–1+1 (1–25)',
+      'distance 96 mm, largest step 4 mm a frame (rows 0+2–1+1)',
+      'L: paper 297 × 210 mm, centre 0, 0',
+    ]);
+  });
+
+  test('give the length of a loop, and no way of what stays where it is', () => {
+    expect(captions('level BG size 400x200mm\npull BG left 1mm/f 1..2+0 loop 300mm')).toEqual([
+      [
+        'BG   scale 1:4',
+        'BG pull ← 1 mm/f loop 300 mm  0+1–1+24 (1–48)',
+        'distance 48 mm, largest step 1 mm a frame (rows 0+1–1+24)',
+        'BG: paper 400 × 200 mm, centre 0, 0; loop 300 mm; smallest that will do 300 × 142.88 mm, centre 0, 0',
+      ],
+    ]);
+    const [still] = captions('level L free\nL: 1..\nslide L ア(0,0)@1 > イ(0,0)@2+0');
+    expect(still!.join()).not.toContain('distance');
+  });
 });

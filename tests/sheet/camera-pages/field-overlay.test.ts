@@ -132,3 +132,85 @@ test.each(['A4', 'B5', 'A3'] as const)('nothing covers anything on %s', (paper) 
     expect(offThePaper(page)).toEqual([]);
   }
 });
+
+describe('what lies on a page of fields', () => {
+  /** Cut marks are 2 mm long beside the window, and 1.3 mm above and below it. */
+  const marksOf = (page: Page) =>
+    linesOf(page.marks).filter(
+      ({ stroke }) => stroke.ink === 'black' && stroke.widthMm === 0.12 && !stroke.dash,
+    );
+  const [page] = overlay('field C 40%\nfix C');
+  const levels = marksOf(page!).filter(({ y1, y2 }) => y1 === y2);
+
+  test('has cut marks outside of its corners, which leave the corners free', () => {
+    const lying = levels.map(({ x1, x2 }) => [Math.min(x1, x2), Math.max(x1, x2)]);
+    expect(lying).toHaveLength(4);
+    for (const [from, to] of lying) expect(to! - from!).toBeCloseTo(2, 9);
+    const standing = marksOf(page!).filter(({ x1, x2 }) => x1 === x2);
+    for (const { y1, y2 } of standing) expect(Math.abs(y2 - y1)).toBeCloseTo(1.3, 9);
+    // The corner itself is half a millimetre further in.
+    const corners = [...new Set(standing.map(({ x1 }) => x1))].sort((a, b) => a - b);
+    expect(corners).toHaveLength(2);
+    for (const [from, to] of lying)
+      expect(to! < corners[1]! ? corners[0]! - to! : from! - corners[1]!).toBeCloseTo(0.5, 9);
+    const heights = [...new Set(levels.map(({ y1 }) => y1))];
+    for (const { y1, y2 } of standing)
+      expect(Math.min(...heights.map((y) => Math.min(Math.abs(y - y1), Math.abs(y - y2))))).toBeCloseTo(
+        0.3,
+        9,
+      );
+  });
+
+  test('begins 6 mm beside what reaches farthest', () => {
+    // The standard field of 254 × 142.875 mm, in the middle of which the field of 101.6 × 57.15 mm lies.
+    const [upper] = edges(page!);
+    const left = Math.min(...marksOf(page!).flatMap(({ x1, x2 }) => (x1 === x2 ? [x1] : [])));
+    expect(Math.min(upper!.x1, upper!.x2) - left).toBeCloseTo(76.2 + 6, 9);
+    expect(upper!.y1 - Math.min(...levels.map(({ y1 }) => y1))).toBeCloseTo(42.8625 + 6, 9);
+  });
+
+  test('has a cross in the middle of each field, along its sides, and none of the standard field', () => {
+    const crosses = (one: Page) =>
+      linesOf(one.marks).filter(
+        ({ stroke, x1, x2, y1, y2 }) =>
+          stroke.ink === 'black' &&
+          stroke.widthMm === 0.15 &&
+          Math.abs(Math.hypot(x2 - x1, y2 - y1) - 8) < 1e-6,
+      );
+    expect(crosses(page!)).toHaveLength(2);
+    const [side] = edges(page!);
+    const [along, down] = crosses(page!);
+    // The middle of a field of 101.6 × 57.15 mm.
+    expect([(along!.x1 + along!.x2) / 2 - side!.x1, (along!.y1 + along!.y2) / 2 - side!.y1]).toEqual([
+      expect.closeTo(50.8, 9),
+      expect.closeTo(28.575, 9),
+    ]);
+    expect([along!.y1 - along!.y2, down!.x1 - down!.x2]).toEqual([
+      expect.closeTo(0, 9),
+      expect.closeTo(0, 9),
+    ]);
+  });
+});
+
+test('of fields in rows and columns each page lies where its number says', () => {
+  // 400 % is 1016 × 571.5 mm.
+  const all = overlay('field C 400%\nfix C\n');
+  const places = all.map((one) =>
+    /column (\d+) of (\d+), row (\d+) of (\d+)/.exec(said(one))!.slice(1).map(Number),
+  );
+  const [, columns, , rows] = places[0]!;
+  expect(Math.max(...places.map(([column]) => column!))).toBe(columns);
+  expect(Math.max(...places.map(([, , row]) => row!))).toBe(rows);
+  // The field's left side stands on the pages of the first column only, 6 mm from the edge; its right side on the last column's.
+  const upright = (one: Page) => edges(one).filter(({ x1, x2 }) => x1 === x2).length;
+  const inside = all.filter((_, i) => places[i]![0]! > 1 && places[i]![0]! < columns!);
+  expect(inside.length).toBeGreaterThan(0);
+  expect(inside.every((one) => upright(one) === 0)).toBe(true);
+  expect(all.filter((_, i) => [1, columns].includes(places[i]![0]!)).every((one) => upright(one) === 1)).toBe(
+    true,
+  );
+  const level = (one: Page) => edges(one).filter(({ y1, y2 }) => y1 === y2).length;
+  expect(all.every((one, i) => level(one) === ([1, rows].includes(places[i]![2]!) ? 1 : 0))).toBe(true);
+  // All but the last say that there is more to lay on.
+  expect(all.map((one) => said(one).includes('lay the next')).indexOf(false)).toBe(all.length - 1);
+});
