@@ -16,6 +16,11 @@ const FIGURE = String.raw`(?<![\p{L}\d.+])(\d+(?:\.\d+)?)`;
 const SIGNED = String.raw`-?\d+(?:\.\d+)?`;
 const SECONDS = '(?:seconds?|secs?|s|秒)';
 const NAME = String.raw`[\p{L}][\p{L}\p{N}_]*`;
+
+/** Whether letters behind a number are a unit of time: `12コマ`, `2s`. */
+export const isTimeUnit = (letters: string): boolean =>
+  new RegExp(`^(?:${FRAMES}|${SECONDS})$`, 'iu').test(letters);
+
 const END = String.raw`(?![\p{L}\p{N}])`;
 const TIME = String.raw`\d+(?:\+\d+|'\d+)?`;
 

@@ -11,6 +11,7 @@ import {
   typedAt,
 } from './fault-fixes.js';
 import { tokenize } from './lexer.js';
+import { isTimeUnit } from './rewordings.js';
 import type { TextRange } from './source.js';
 import { startsTimeline } from './statement-reader.js';
 import { nearest } from './suggest.js';
@@ -56,6 +57,26 @@ const LOOKALIKES = new Map([
   ['′', "'"],
   ['‘', "'"],
 ]);
+
+/** Signs of drawings as they stand on Japanese sheets (common practice): a filled circle is an in-between. */
+const DRAWN_LOOKALIKES = new Map([['●', '-']]);
+
+/** The first of each row of circled numbers, what it stands for, and how many there are. */
+const CIRCLED: readonly (readonly [first: number, value: number, count: number])[] = [
+  [0x24ea, 0, 1],
+  [0x2460, 1, 20],
+  [0x3251, 21, 15],
+  [0x32b1, 36, 15],
+  [0x2776, 1, 10],
+  [0x24eb, 11, 10],
+];
+
+/** `①` → `1`: keys are circled on Japanese sheets (common practice). */
+function circledNumber(character: string): string | undefined {
+  const code = character.codePointAt(0) ?? 0;
+  const row = CIRCLED.find(([first, , count]) => code >= first && code < first + count);
+  return row && String(row[1] + code - row[0]);
+}
 
 /** The fault of the token at `at`, if the token itself is what is wrong. */
 export function faultyToken(tokens: readonly Token[], at: number, typed: string): StatementFault | null {
@@ -160,7 +181,7 @@ function ungluing(image: string, place: TextRange): FixCandidate[] {
   const unit = nearest(rest, UNITS);
   const found: FixCandidate[] = [];
   if (unit) found.push(replaceFix(place, number + unit, { action: 'write-plain', written: number + unit }));
-  if (/^\p{L}{2,}/u.test(rest))
+  if (/^\p{L}{2,}/u.test(rest) && !isTimeUnit(rest))
     found.push(insertFix(place.start + number.length, ' ', { action: 'blank-between' }));
   if (rest !== rest.toLowerCase())
     found.push(replaceFix(place, image.toLowerCase(), { action: 'write-small' }));
@@ -183,22 +204,27 @@ function unknown(tokens: readonly Token[], at: number, typed: string): Statement
   }
   const drawn = startsTimeline(tokens, 0);
   const alike = (one: Token): string | undefined => {
-    const sign = LOOKALIKES.get(typed.slice(one.start, one.end));
+    const character = typed.slice(one.start, one.end);
+    const sign = LOOKALIKES.get(character) ?? (drawn ? DRAWN_LOOKALIKES.get(character) : undefined);
     // Between two drawings it may be in-betweens or a hold: nobody knows.
-    return sign === '..' && drawn && one !== tokens.at(-1) ? undefined : sign;
+    return sign === '..' && drawn && one !== tokens.at(-1) ? undefined : (sign ?? circledNumber(character));
   };
   const meant = alike(token);
-  const sign = LOOKALIKES.has(typed.slice(token.start, token.end));
-  const candidates: FixCandidate[] = sign
-    ? []
-    : [replaceFix(wholeCharacter(tokens, token, typed), '', { action: 'leave-out' })];
-  if (meant) {
+  const candidates: FixCandidate[] =
+    meant !== undefined || LOOKALIKES.has(typed.slice(token.start, token.end))
+      ? []
+      : [replaceFix(wholeCharacter(tokens, token, typed), '', { action: 'leave-out' })];
+  if (meant !== undefined) {
     // `[1--2]` is mended as a whole: one bracket alone would only move the fault.
-    const edits = tokens.flatMap((one) => {
+    const edits = tokens.flatMap((one, index) => {
       const text = one.type === Unknown ? alike(one) : undefined;
-      return text ? [{ ...placeOf(one), text }] : [];
+      if (text === undefined) return [];
+      const before = tokens[index - 1];
+      // `①②` are two drawings.
+      const apart = before?.end === one.start && /\d$/.test(text) && endsInDigit(before, typed);
+      return [{ ...placeOf(one), text: apart ? ` ${text}` : text }];
     });
-    candidates.unshift({ action: 'write-each', written: edits.map(({ text }) => text), edits });
+    candidates.unshift({ action: 'write-each', written: edits.map(({ text }) => text.trim()), edits });
   }
   const found = typedAt(token, typed);
   const message = (guess: string | null): Message => ({
@@ -207,11 +233,14 @@ function unknown(tokens: readonly Token[], at: number, typed: string): Statement
   });
   return {
     message: message(null),
-    ...(meant ? { mended: message(meant) } : {}),
+    ...(meant !== undefined ? { mended: message(meant) } : {}),
     place,
     candidates,
   };
 }
+
+const endsInDigit = ({ start, end }: Token, typed: string): boolean =>
+  /[\d\p{No}]$/u.test(typed.slice(start, end));
 
 /** A character with all that is seen as one with it, as far as nothing in that is a token of use. */
 function wholeCharacter(tokens: readonly Token[], token: Token, typed: string): TextRange {

@@ -39,6 +39,14 @@ describe('characters of no use', () => {
     ['A: 1…', 'unknown-character', '…', 'A: 1..'],
     ['A: 1～', 'unknown-character', '～', 'A: 1..'],
     ['pan A@1 → B@9', 'unknown-character', '→', 'pan A@1 > B@9'],
+    // As on Japanese sheets: keys are circled, a filled circle is an in-between.
+    ['A：①ーー②。。', 'unknown-character', '①', 'A：1ーー2。。'],
+    ['A: ①②③-⑳..', 'unknown-character', '①', 'A: 1 2 3-20..'],
+    ['A: 1②..', 'unknown-character', '②', 'A: 1 2..'],
+    ['level B reuse ㊱/B', 'unknown-character', '㊱', 'level B reuse 36/B'],
+    ['A: 1--2 ●-3..', 'unknown-character', '●', 'A: 1--2 --3..'],
+    ['A: 1●●2..', 'unknown-character', '●', 'A: 1--2..'],
+    ['A: ①●②..', 'unknown-character', '①', 'A: 1-2..'],
   ])('%s', (...one) => check(one));
 
   test('that look like a sign are asked about by it', () => {
@@ -52,5 +60,7 @@ describe('a number with something glued on', () => {
     ['level BG at 3MM,4', 'glued-number', '3MM', 'level BG at 3mm,4'],
     ['level BG at 3inn,4', 'glued-number', '3inn', 'level BG at 3in,4'],
     ['A: 1 2walk', 'glued-number', '2walk', 'A: 1 2 walk'],
+    // A unit of time is no phrase.
+    ['A: 1 2:12コマ 3..', 'glued-number', '12コマ', 'A: 1 2:12 3..'],
   ])('%s', (...one) => check(one));
 });
