@@ -77,7 +77,7 @@ function parsed(text: string): Element {
 }
 
 /** For each new line the place of the old one that stays for it, rising; null: it is new. */
-export function stepsBetween(before: readonly string[], now: readonly string[]): (number | null)[] {
+function stepsBetween(before: readonly string[], now: readonly string[]): (number | null)[] {
   const places = new Map<string, number[]>();
   for (const [i, line] of before.entries()) {
     const same = places.get(line);
