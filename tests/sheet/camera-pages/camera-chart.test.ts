@@ -26,6 +26,50 @@ test('a single panel has the largest scale that has room', () => {
   expect(placePanels([panel(1300, 142.875)], body)).toMatchObject([{ page: 0, n: 5 }]);
 });
 
+describe('panels on a page of 277 × 150 mm', () => {
+  // Each needs 15 mm for its lines and 11 mm around its drawing; 4 mm lie between two.
+  const placed = (...sizes: readonly (readonly [number, number])[]) =>
+    placePanels(
+      sizes.map(([width, height]) => panel(width, height)),
+      body,
+    ).map(({ page, n, box: { x, y, width, height } }) => [page, n, x, y, width, height]);
+
+  test('stand side by side where that leaves them as large as they are', () => {
+    // Half of 273 mm; 120 + 26 mm high.
+    expect(placed([100, 120], [100, 120])).toEqual([
+      [0, 1, 10, 40, 136.5, 146],
+      [0, 1, 150.5, 40, 136.5, 146],
+    ]);
+  });
+
+  test('stand one below the other where they are wide, both a little smaller, and share what room is left', () => {
+    // 55 / 1.25 = 44 mm, with the rest 70 mm; twice that and 4 mm leave 6 mm.
+    expect(placed([254, 55], [254, 55])).toEqual([
+      [0, 1.25, 10, 40, 277, 73],
+      [0, 1.25, 10, 117, 277, 73],
+    ]);
+  });
+
+  test('take a further page where they would have to be smaller than that is worth', () => {
+    // Two of 60 mm have room at 1:1.25 and 1:1.5 only: 1.875 times, and a page is worth 1.8.
+    expect(placed([254, 60], [254, 60])).toEqual([
+      [0, 1, 10, 40, 277, 86],
+      [1, 1, 10, 40, 277, 86],
+    ]);
+  });
+
+  test('are six at the most that are shared out together: the seventh begins a page', () => {
+    const seven = placed(...Array.from({ length: 7 }, () => [50, 40] as const));
+    expect(seven.map(([page, n]) => [page, n])).toEqual([...Array(6).fill([0, 1]), [1, 1]]);
+    // Three columns of two.
+    expect(new Set(seven.slice(0, 6).map(([, , x]) => x)).size).toBe(3);
+  });
+
+  test('of which no scale is small enough have the smallest', () => {
+    expect(placed([1e9, 10])[0]![1]).toBe(SCALES.at(-1));
+  });
+});
+
 test('panels stand inside the page, apart from one another, in their order, and have room for their drawing', () => {
   const sizes = fc.array(fc.tuple(fc.integer({ min: 50, max: 3000 }), fc.integer({ min: 50, max: 1500 })), {
     minLength: 1,
