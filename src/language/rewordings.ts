@@ -9,6 +9,8 @@ interface Rewording {
   readonly written: string;
   /** Where it is looked for: in timelines and phrases, in all other statements, or in both. */
   readonly where: 'drawn' | 'said' | 'both';
+  /** It says where something comes from, and is written as where it goes to. */
+  readonly towards?: true;
 }
 
 const FRAMES = '(?:[Ff]rames?|FRAMES|frs?|f|コマ|k)';
@@ -23,6 +25,17 @@ export const isTimeUnit = (letters: string): boolean =>
 
 const END = String.raw`(?![\p{L}\p{N}])`;
 const TIME = String.raw`\d+(?:\+\d+|'\d+)?`;
+
+const THE = String.raw`(?:(?:the|screen)\s+)*`;
+const TO = String.raw`(?:\s+to\s+|-to-|\s*->\s*)${THE}`;
+const SIDE = String.raw`(?:[\s-]+hand)?(?:\s+(?:edge|side))?`;
+/** The side that something comes from, the opposite one, the first in Japanese, and the direction that it takes. */
+const COMING = [
+  ['left|west', 'right|east', '左', 'right'],
+  ['right|east', 'left|west', '右', 'left'],
+  ['top|above|up|north', 'bottom|below|down|south', '上', 'down'],
+  ['bottom|below|down|south', 'top|above|up|north', '下', 'up'],
+] as const;
 
 const rewording = (where: Rewording['where'], found: string, written: string, flags = 'gu'): Rewording => ({
   found,
@@ -72,6 +85,18 @@ const REWORDINGS: readonly Rewording[] = [
     '$1..$2',
   ),
   rewording('said', String.raw`(?<=\s)(${TIME})\s*(?:to|until) (?:the )?end${END}`, '$1..'),
+  // What comes from the left goes to the right; in a pan `left to right` would be two fields.
+  ...COMING.map(
+    ([from, to, japanese, here]): Rewording => ({
+      ...rewording(
+        'said',
+        String.raw`(?<=\s)(?<!^(?:pan|truck|slide|turn)\s.*)(?:from\s+${THE}(?:${from})(?:${TO}(?:${to})|${SIDE})|(?:${from})${TO}(?:${to})|${japanese}から(?:[左右上下]へ?)?)${END}`,
+        here,
+        'giu',
+      ),
+      towards: true,
+    }),
+  ),
   // Fields that a move goes through.
   rewording(
     'said',
@@ -95,6 +120,7 @@ const REWORDINGS: readonly Rewording[] = [
   rewording('said', String.raw`(?<=^(?:mark\s+\S+|note)\s+)at\s+`, ''),
   rewording('said', String.raw`(?<=^level\s+\S+\s+)(\d+x\d+(?:mm|cm|in)?)`, 'size $1'),
   rewording('said', String.raw`(?<=\sreuse\s+)(\d+)([A-Z])${END}`, '$1/$2'),
+  rewording('said', String.raw`(?<=^wipe\s+)(left|right|up|down)\s+(in|out)${END}`, '$2 $1'),
   rewording('said', String.raw`\((off|mono)\)`, '$1'),
   rewording('said', String.raw`(?<=\d)\s*:(?=\s*["「])`, ''),
   // Units.
@@ -169,6 +195,7 @@ const REWORDINGS: readonly Rewording[] = [
 export interface Reworded extends TextRange {
   readonly found: string;
   readonly text: string;
+  readonly towards?: true;
 }
 
 const QUOTED = /"(?:\\.|[^"\\\n])*"|「[^」\n]*」/gu;
@@ -194,7 +221,8 @@ export function rewordings(folded: string, { start, end }: TextRange, drawn: boo
       const text = filled(written, match);
       if (text === match[0]) continue;
       taken.push({ start: from, end: to });
-      made.push({ start: start + from, end: start + to, found: match[0], text });
+      const towards = entry.towards ? { towards: entry.towards } : {};
+      made.push({ start: start + from, end: start + to, found: match[0], text, ...towards });
     }
   }
   return made.sort((a, b) => a.start - b.start);

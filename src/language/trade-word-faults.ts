@@ -258,8 +258,9 @@ export function inSmallLetters(unread: UnreadStatement, word: string): FixCandid
   return rest.length > 0 ? [writing([{ ...place, text: word }, ...rest])] : [];
 }
 
-function wordedSo({ found, text }: Reworded): Messages['trade-word'] {
+function wordedSo({ found, text, towards }: Reworded): Messages['trade-word'] {
   const [typed, here] = [found.trim(), text.trim()];
+  if (towards) return { variant: 'towards', found: typed, here };
   return here === '' ? { variant: 'left-out', found: typed } : { variant: 'written', found: typed, here };
 }
 

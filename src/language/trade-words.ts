@@ -190,7 +190,7 @@ export const TRADE_WORDS: readonly TradeWord[] = [
     'transmitted, transmitted light, light through, backlight, back light, bottom light, underlight, T光, 透過光, トウカコウ, 透過',
   ),
   statement('effect', 'fx, vfx, special effect, filter, 特効, 特殊効果, 処理, フィルター'),
-  statement('wipe', 'wipe to, wipe from, ワイプ', 'wipe', 'wipe in', 'wipe out'),
+  statement('wipe', 'wipe to, ワイプ', 'wipe', 'wipe in', 'wipe out'),
   statement('iris in', 'ii, i.i, iris-in, アイリスイン, アイリス', 'iris'),
   statement('iris out', 'io, i.o, iris-out, アイリスアウト', 'iris'),
   effect(

@@ -13,6 +13,14 @@ test.each([
   ['sound 1+1 to 2+0', ['1+1 to 2+0→1+1..2+0']],
   ['pull BG left 2 mm per frame 1..24', ['left→left', '2 mm per frame→2mm/f'].slice(1)],
   ['pan full 1 > B 2+0', ['full 1 > B 2+0→full@1 > B@2+0']],
+  ['wipe in from left 1..12', ['from left→right']],
+  ['wipe in from the left edge to the right 1..12', ['from the left edge→right', 'to the right→right']],
+  ['wipe out from above 1..12', ['from above→down']],
+  ['pull BG from bottom to top 2mm/f 1..', ['from bottom to top→up']],
+  ['wipe in right to left 1..12', ['right to left→left']],
+  ['follow A 下から上へ 2mm/f 1..', ['下から上へ→up']],
+  ['pan left to right 1..24', ['left to right 1..24→left@1 > right@24']],
+  ['wipe left out 1..12', ['left out→out left']],
 ])('%s', (text, expected) => expect(reworded(text)).toEqual(expected));
 
 test('drawings and other statements have rules of their own', () => {

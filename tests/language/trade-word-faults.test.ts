@@ -29,6 +29,20 @@ test('a statement in words of the trade is offered as it is written here', () =>
   );
 });
 
+test.each([
+  ['wipe in from left 1..12', 'from left', 'wipe in right 1..12'],
+  ['wipe from above out 1..12', 'from above', 'wipe out down 1..12'],
+  ['pull BG 右から 2mm/f 1..12', '右から', 'pull BG left 2mm/f 1..12'],
+])('%s: it goes to the other side, and the message says so', (text, found, mended) => {
+  const said = plain(text);
+  expect(said).toMatch(`says where it goes to, not where it comes from: \`${found}\` is written`);
+  expect(said).toContain(`\n    ${mended}\n`);
+});
+
+test('a wipe from the left is offered as neither in nor out', () => {
+  expect(plain('wipe from left 1..12')).not.toContain('to mend');
+});
+
 test('a word of the language is none of the trade', () => {
   expect(plain('track 5')).not.toContain('is called');
   expect(plain('track in full@1 > B@24')).toContain('`track in` is called `truck` here.');

@@ -113,6 +113,12 @@ describe.each(Object.keys(MOVES))('behind %s', (name) => {
   });
 });
 
+test('only moves share words that have no meaning in some of them', () => {
+  const others = Object.keys(statementPages).filter((name) => !Object.hasOwn(MOVES, name));
+  expect(others).toContain('wipe');
+  expect(others.filter((name) => idleWords(name).length > 0)).toEqual([]);
+});
+
 test('a message that blames a statement stands on its page', () => {
   const missing = Object.entries(catalogue).flatMap(([code, { example }]) => {
     if (example.kind !== 'text') return [];

@@ -56,7 +56,7 @@ export const pages: Readonly<Record<string, PageTexts>> = {
     parts: [
       '名前。`x` と `on` は使えない',
       '名前と中身の間に書く。中身の中では中割り参考',
-      '中身はタイムラインと同じ。原画、中割り、空セルの `x`、`on 3`、グループ、ツメ、別のフレーズ。`@` と、終わりのない `..` はタイムラインだけ',
+      '中身はタイムラインと同じ。原画、中割り、中割りなしの `direct`、空セルの `x`、`on 3`、グループ、ツメ、別のフレーズ。`@` と、終わりのない `..` はタイムラインだけ',
     ],
     examples: ['Pim が5周歩き、目が2回まばたく。', '往復を3回。'],
   },
@@ -416,7 +416,7 @@ export const pages: Readonly<Record<string, PageTexts>> = {
     parts: [
       '端が画を出していく',
       '端が画を隠していく',
-      '端の進む方向。`left` 左、`right` 右、`up` 上、`down` 下',
+      '端の進む先。`left` 左、`right` 右、`up` 上、`down` 下',
       FRAMES,
     ],
     examples: ['左から画が出る。', '下から隠れる。'],

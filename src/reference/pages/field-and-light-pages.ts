@@ -38,7 +38,7 @@ export const lightPages: Readonly<Record<string, StatementPage>> = {
     parts: [
       ['in', 'the edge uncovers the picture'],
       ['out', 'it covers the picture'],
-      ['left', 'where the edge travels to: left, right, up or down'],
+      ['left, right, up, down', 'where the edge travels to'],
       ['1..24', 'its frames'],
     ],
     examples: [

@@ -264,8 +264,8 @@ export const timelinePages: Readonly<Record<string, StatementPage>> = {
       ['walk', 'its name; any but `x` and `on`'],
       ['=', 'between the name and the items; among the items it is a breakdown'],
       [
-        '1--2 x:8 on 3 walk*2',
-        'its items, as in a timeline: keys, in-betweens, `x` for nothing, `on 3`, groups, charts, other phrases. `@` and an open end are for timelines',
+        '1--2 direct 3 x:8 on 3 walk*2',
+        'its items, as in a timeline: keys, in-betweens, `direct` for none of them, `x` for nothing, `on 3`, groups, charts, other phrases. `@` and an open end are for timelines',
       ],
     ],
     examples: [

@@ -86,6 +86,8 @@ export const words: Texts<WordMessages> = {
       instead: ({ found, here }) =>
         `There is no statement for \`${found}\`; \`${here}\` tells the compositor.`,
       written: ({ found, here }) => `\`${found}\` is written \`${here}\` here.`,
+      towards: ({ found, here }) =>
+        `A direction says where it goes to, not where it comes from: \`${found}\` is written \`${here}\` here.`,
       'either-end': ({ found }) =>
         `\`${found}\` is said of both ends; here \`ease 12 0\` leaves slowly over 12 frames, \`ease 0 12\` arrives slowly.`,
       'left-out': ({ found }) => `\`${found}\` is left out here.`,

@@ -81,6 +81,8 @@ export const words: Texts<WordMessages> = {
       instead: ({ found, here }) =>
         `\`${found}\` のための行はありません。\`${here}\` と書いて撮影に伝えます。`,
       written: ({ found, here }) => `\`${found}\` は、ここでは \`${here}\` と書きます。`,
+      towards: ({ found, here }) =>
+        `方向には、来る側ではなく進む先を書きます。\`${found}\` は、ここでは \`${here}\` と書きます。`,
       'either-end': ({ found }) =>
         `\`${found}\` は人によって逆の意味になります。\`ease 12 0\` は12コマかけて動き出し、\`ease 0 12\` は12コマかけて止まります。`,
       'left-out': ({ found }) => `\`${found}\` は、ここでは書きません。`,
