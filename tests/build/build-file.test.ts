@@ -82,3 +82,16 @@ test('ninja prints a cut again that hangs on other files, however their names ru
   expect(named('a', 'bc')).toBe(named('a', 'bc'));
   expect(named('a', 'bc')).not.toBe(named('ab', 'c'));
 });
+
+test('both say what made them, and print without options where none were given', () => {
+  for (const [tool, print] of [
+    ['ninja', 'cutwright} build --output $out -- $in'],
+    ['make', '$(CUTWRIGHT) build --output out/-2.pdf -- ./-2.cut'],
+  ] as const) {
+    const text = buildFileText(tool, { ...FILE, options: [] });
+    expect(text.split('\n')[0]).toMatch(
+      new RegExp(`^# Made by \`cutwright build --plan ${tool}\`, and made anew`),
+    );
+    expect(text).toContain(print);
+  }
+});
