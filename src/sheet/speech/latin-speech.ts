@@ -1,9 +1,10 @@
 /** Dialogue in level scripts: its words and syllables spread over rows, and their marks. */
 
-import type { Mark, Metrics } from '../display-list.js';
+import type { Ink, Mark, Metrics } from '../display-list.js';
 import { textAt } from '../mark-builders.js';
 import { type BlockFrames, type PageSide, topOf } from '../sheet-plan.js';
 import { NARROWEST_SQUEEZE, wrap } from '../text-fitting.js';
+import { placesDown } from './column-places.js';
 import { type SpeechLane, tick, type WordStretch } from './speech-lanes.js';
 
 /**
@@ -61,59 +62,127 @@ function rowOfWords(
   ];
 }
 
-/** More words than rows: set on their side, in as many lines as the lane holds. */
+/**
+ * Words that find no room across the lane: set on their side. In one line each begins on its row, as far as there is room; in several,
+ * as a block.
+ */
 function turnedStretch(
   side: PageSide,
   run: BlockFrames,
   stretch: WordStretch,
   lane: SpeechLane,
-  { most, least }: { most: number; least: number },
+  sizes: TextSizes,
 ): Mark[] | null {
-  const { plan } = side;
-  const text = partOn(run, stretch);
-  if (text === '') return [];
-  const top = topOf(side, run, Math.max(stretch.from, run.first)) + 0.5;
-  const room = topOf(side, run, Math.min(stretch.to, run.last) + 1) - 0.5 - top;
-  for (let sizeMm = most; ; sizeMm = Math.max(least, sizeMm * 0.92)) {
-    const pitch = sizeMm * 1.12;
-    const lines = wrap(plan.metrics, text, room / 0.85, sizeMm);
-    if ((lines.length - 1) * pitch + sizeMm <= lane.wordsWidth) {
-      const middle = lane.wordsX + lane.wordsWidth / 2 + ((lines.length - 1) * pitch) / 2;
-      const here = stretch.tied && stretch.from >= run.first;
-      const words = lines.map((one, i) => {
-        const squeeze = Math.min(1, room / plan.metrics.width(one, sizeMm, 'regular'));
-        return textAt(middle - i * pitch, top, one, {
-          sizeMm,
-          turn: 90,
-          anchor: 'start',
-          squeeze,
-          ink: 'light',
-        });
-      });
-      return here
-        ? [
-            tick(lane.wordsX - 0.1, topOf(side, run, stretch.from) + side.geometry.rowMm / 2, side.geometry),
-            ...words,
-          ]
-        : words;
-    }
-    if (sizeMm === least) return null;
+  const words = wordsHere(run, stretch);
+  if (words.length === 0) return [];
+  const here = stretch.tied && stretch.from >= run.first && stretch.from <= run.last;
+  const set =
+    turnedOnRows(side, run, stretch, lane, words, sizes) ??
+    turnedLines(side, run, stretch, lane, words, sizes);
+  if (!set || !here) return set;
+  const { geometry } = side;
+  return [tick(lane.wordsX - 0.1, topOf(side, run, stretch.from) + geometry.rowMm / 2, geometry), ...set];
+}
+
+/** Height of print, mm. */
+interface TextSizes {
+  readonly most: number;
+  readonly least: number;
+}
+
+interface PlacedWord {
+  readonly text: string;
+  readonly frame: number;
+  readonly ink: Ink;
+}
+
+/** How far a word that stands on its side keeps off the edges of rows, mm. */
+const OFF_EDGE = 0.5;
+
+/** One word below the other; of the sizes in which all of them begin on their rows the largest, else of those that fit. */
+function turnedOnRows(
+  side: PageSide,
+  run: BlockFrames,
+  stretch: WordStretch,
+  lane: SpeechLane,
+  words: readonly PlacedWord[],
+  { most, least }: TextSizes,
+): Mark[] | null {
+  const { metrics } = side.plan;
+  const { rowMm } = side.geometry;
+  const end = topOf(side, run, Math.min(stretch.to, run.last) + 1) - OFF_EDGE;
+  const x = lane.wordsX + lane.wordsWidth / 2;
+  let fitting: Mark[] | null = null;
+  for (let sizeMm = Math.min(most, lane.wordsWidth); sizeMm >= least; sizeMm = smaller(sizeMm, least)) {
+    const blank = metrics.width(' ', sizeMm, 'regular');
+    const wanted = words.map(({ text, frame }) => ({
+      top: topOf(side, run, frame) + OFF_EDGE,
+      height: metrics.width(text, sizeMm, 'regular') + blank,
+    }));
+    const tops = placesDown(wanted, end + blank);
+    if (!tops) continue;
+    const marks = words.map(({ text, ink }, i) =>
+      textAt(x, tops[i]!, text, { sizeMm, turn: 90, anchor: 'start', ink }),
+    );
+    if (tops.every((top, i) => Math.abs(top - wanted[i]!.top) < rowMm - OFF_EDGE)) return marks;
+    fitting ??= marks;
   }
+  return fitting;
+}
+
+/** The next size to try; below `least` there is none. */
+const smaller = (sizeMm: number, least: number): number =>
+  sizeMm > least ? Math.max(least, sizeMm * 0.92) : -Infinity;
+
+/** More words than one line holds: as many lines as the lane holds. */
+function turnedLines(
+  side: PageSide,
+  run: BlockFrames,
+  stretch: WordStretch,
+  lane: SpeechLane,
+  words: readonly PlacedWord[],
+  { most, least }: TextSizes,
+): Mark[] | null {
+  const { metrics } = side.plan;
+  const text = words.map((word) => word.text).join(' ');
+  const known = words[0]!.ink === 'black' ? words[0]!.text : '';
+  const top = topOf(side, run, Math.max(stretch.from, run.first)) + OFF_EDGE;
+  const room = topOf(side, run, Math.min(stretch.to, run.last) + 1) - OFF_EDGE - top;
+  for (let sizeMm = most; sizeMm >= least; sizeMm = smaller(sizeMm, least)) {
+    const pitch = sizeMm * 1.12;
+    const lines = wrap(metrics, text, room / 0.85, sizeMm);
+    if ((lines.length - 1) * pitch + sizeMm > lane.wordsWidth) continue;
+    const middle = lane.wordsX + lane.wordsWidth / 2 + ((lines.length - 1) * pitch) / 2;
+    const width = (one: string): number => metrics.width(one, sizeMm, 'regular');
+    return lines.flatMap((one, i) => {
+      const squeeze = Math.min(1, room / width(one));
+      const set = { sizeMm, squeeze, turn: 90, anchor: 'start' } as const;
+      const x = middle - i * pitch;
+      const first = i === 0 ? one.slice(0, known.length) : '';
+      const rest = one.slice(first.length).trimStart();
+      const at = top + (width(one) - width(rest)) * squeeze;
+      return [
+        ...(first === '' ? [] : [textAt(x, top, first, set)]),
+        ...(rest === '' ? [] : [textAt(x, at, rest, { ...set, ink: 'light' as const })]),
+      ];
+    });
+  }
+  return null;
 }
 
 /** The words of a stretch whose beats fall on the rows of a run. */
-function partOn(run: BlockFrames, stretch: WordStretch): string {
+function wordsHere(run: BlockFrames, stretch: WordStretch): PlacedWord[] {
   const words = stretch.text.split(' ');
   const all = words.reduce((so, word) => so + beats(word), 0);
   const rows = stretch.to - stretch.from + 1;
   let before = 0;
   return words
-    .filter((word) => {
+    .map((text, i): PlacedWord => {
       const frame = stretch.from + Math.floor((rows * before) / all);
-      before += beats(word);
-      return frame >= run.first && frame <= run.last;
+      before += beats(text);
+      return { text, frame, ink: stretch.tied && i === 0 ? 'black' : 'light' };
     })
-    .join(' ');
+    .filter(({ frame }) => frame >= run.first && frame <= run.last);
 }
 
 /** Groups of vowels: near enough to the beats of a word to share out rows by. */
@@ -148,7 +217,7 @@ export function spreadWords(
   text: string,
   rows: number,
   width: number,
-  { most, least }: { most: number; least: number },
+  { most, least }: TextSizes,
   metrics: Metrics,
 ): SpreadWords | null {
   const words = text.split(' ');

@@ -1,4 +1,4 @@
-import type { Mark } from '../display-list.js';
+import type { Ink, Mark } from '../display-list.js';
 import { type BlockFrames, type PageSide, topOf } from '../sheet-plan.js';
 import {
   type CellSetting,
@@ -8,9 +8,10 @@ import {
   type VerticalCell,
   verticalCells,
 } from '../vertical-text.js';
+import { placesDown } from './column-places.js';
 import { barGap, type SpeechLane, tick, type WordStretch } from './speech-lanes.js';
 
-/** One character a row where there are rows enough; else closer, then in several columns from right to left. */
+/** One character a row where there are rows enough; else one below the other, each as near to its row as it can be; then in columns from right to left. */
 export function verticalStretch(
   side: PageSide,
   run: BlockFrames,
@@ -30,6 +31,7 @@ export function verticalStretch(
   const nudge = Math.max(0, (most * 0.92 + 0.8 - geometry.rowMm) / 2);
   const middle = lane.wordsX + lane.wordsWidth / 2;
   const known = stretch.tied ? cells[0] : undefined;
+  const inkOf = (cell: VerticalCell): Ink => (cell === known ? 'black' : 'light');
   const pointer =
     stretch.tied && stretch.from >= run.first && stretch.from <= run.last
       ? [tick(middle - most * 0.6, topOf(side, run, stretch.from) + geometry.rowMm / 2, geometry)]
@@ -42,15 +44,35 @@ export function verticalStretch(
       ...placed.flatMap(({ cell, frame }) => {
         const way = frame === stretch.from ? 1 : frame === stretch.to ? -1 : 0;
         const y = topOf(side, run, frame) + geometry.rowMm / 2 + way * nudge;
-        const ink = cell === known ? 'black' : 'light';
-        const mark = cellMark(cell, middle, y, { ...setting, ink }, metrics);
+        const mark = cellMark(cell, middle, y, { ...setting, ink: inkOf(cell) }, metrics);
         return mark ? [mark] : [];
       }),
     ];
   const top = topOf(side, run, Math.max(stretch.from, run.first)) + barGap(geometry) * 2 + 0.1;
-  const room = topOf(side, run, Math.min(stretch.to, run.last) + 1) - barGap(geometry) * 2 - top;
+  const end = topOf(side, run, Math.min(stretch.to, run.last) + 1) - barGap(geometry) * 2;
+  for (let sizeMm = most; sizeMm >= geometry.leastTextMm - 1e-9; sizeMm *= 0.96) {
+    const tops = placesDown(
+      placed.map(({ cell, frame }, i) => ({
+        top: i === 0 ? top : Math.max(top, topOf(side, run, frame) + barGap(geometry)),
+        height: cell.ems * sizeMm,
+      })),
+      end,
+    );
+    if (!tops) continue;
+    const marks = placed.map(({ cell }, i) =>
+      cellMark(
+        cell,
+        middle,
+        tops[i]! + (cell.ems * sizeMm) / 2,
+        { ...setting, sizeMm, ink: inkOf(cell) },
+        metrics,
+      ),
+    );
+    return [...pointer, ...marks.filter((mark) => mark !== null)];
+  }
+  const room = end - top;
   const here = placed.map(({ cell }) => cell);
-  for (let columns = 1; columns * geometry.leastTextMm <= lane.wordsWidth; columns++) {
+  for (let columns = 2; columns * geometry.leastTextMm <= lane.wordsWidth; columns++) {
     const widest = Math.min(most, lane.wordsWidth / columns / 1.08);
     const broken = intoColumns(here, columns, room, widest, geometry.leastTextMm);
     if (!broken) continue;
@@ -60,8 +82,13 @@ export function verticalStretch(
     return [
       ...pointer,
       ...parts.flatMap((part, i) => {
-        const pitch = parts.length === 1 ? Math.min(room / emsOf(part), geometry.rowMm) : sizeMm;
-        return columnMarks(part, right - i * pitchX, top, pitch, { ...setting, sizeMm }, metrics);
+        const x = right - i * pitchX;
+        const first = part[0] === known ? part.slice(0, 1) : [];
+        const rest = part.slice(first.length);
+        return [
+          ...columnMarks(first, x, top, sizeMm, { ...setting, sizeMm, ink: 'black' }, metrics),
+          ...columnMarks(rest, x, top + emsOf(first) * sizeMm, sizeMm, { ...setting, sizeMm }, metrics),
+        ];
       }),
     ];
   }

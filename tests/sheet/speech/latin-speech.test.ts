@@ -88,6 +88,70 @@ describe('words of Latin scripts', () => {
   });
 });
 
+describe('words on their side', () => {
+  /** The frame of the row on which a turned text begins, and its ink. */
+  function turnedOf(page: Page) {
+    return textsOf(page.marks)
+      .filter(({ turn, ink, weight }) => turn === 90 && weight !== 'bold')
+      .map(({ x, y, text, ink }) => {
+        const row = page.rows.find(
+          (one) => x > one.x && x < one.x + one.width && y >= one.y && y < one.y + one.height,
+        );
+        return [text, row?.frame ?? 0, ink] as const;
+      });
+  }
+  /** Three lanes are too narrow for words across. */
+  const narrow = (voice: string) =>
+    `cut 1\ntime 3+0\nA: 1..\nvoice "Nao" 1..3+0 ${voice}\nvoice "Pim" 1..3+0 "o"\nvoice "Oda" 1..3+0 "o"\nsound 1..3+0 "oars"\nmusic 1..3+0 "M3"\n`;
+
+  it('are black where the text ties them to a row, and grey where they are spread', () => {
+    for (const [convention, labels] of [
+      ['japan', 'en'],
+      ['japan', 'ja'],
+    ] as const) {
+      const [page] = laid(narrow('"Strength" @2+1 "throughout" "everything"'), {
+        convention,
+        labels,
+        paper: 'A4',
+      });
+      const words = turnedOf(page!).filter(([text]) => /Strength|throughout|everything/.test(text));
+      expect(words).toEqual([
+        ['Strength', 1, 'black'],
+        ['throughout', 49, 'black'],
+        ['everything', expect.any(Number), 'light'],
+      ]);
+    }
+  });
+
+  it('begin on the rows over which they are spread, to the end of the line', () => {
+    const [page] = laid(narrow('"Strength springs from nothing"'), { paper: 'A4' });
+    const frames = turnedOf(page!).filter(([text]) => /Strength|springs|from|nothing/.test(text));
+    expect(frames.map(([text, , ink]) => [text, ink])).toEqual([
+      ['Strength', 'light'],
+      ['springs', 'light'],
+      ['from', 'light'],
+      ['nothing', 'light'],
+    ]);
+    const rows = frames.map(([, frame]) => frame);
+    expect(rows[0]).toBe(1);
+    expect(rows.at(-1)).toBeGreaterThan(36);
+    expect([...rows].sort((a, b) => a - b)).toEqual(rows);
+  });
+
+  it('are a block where one line is too short for them, the first one black if it is known', () => {
+    const text = 'you do not let go of that rope before the bell has rung three times in a row.';
+    const [page] = laid(`cut 1\ntime 2+0\nA: 1..\nvoice "Nao" 1..12 @1 "Whatever ${text}"\n`);
+    const lines = textsOf(page!.marks).filter(({ turn, weight }) => turn === 90 && weight !== 'bold');
+    const [first, ...rest] = lines.filter(({ text: one }) => one === 'Whatever' || text.includes(one));
+    expect([first!.text, first!.ink]).toEqual(['Whatever', 'black']);
+    expect(new Set(rest.map(({ ink }) => ink))).toEqual(new Set(['light']));
+    expect(rest.map((one) => one.text).join(' ')).toBe(text);
+    expect(rest[0]!.x).toBe(first!.x);
+    expect(rest[0]!.y).toBeGreaterThan(first!.y);
+    expect(new Set(rest.map(({ x }) => x)).size).toBeGreaterThan(1);
+  });
+});
+
 it('beats of a word are its groups of vowels, one at least', () => {
   expect(['Wait', 'nobody', 'über', 'hmm'].map(beats)).toEqual([1, 3, 2, 1]);
 });

@@ -46,4 +46,22 @@ describe('Japanese', () => {
     expect(marks.length).toBeGreaterThanOrEqual([...long].length);
     for (const { x, y } of marks) expect(y < page!.rows[12]!.y + 0.5 || x < page!.rows[0]!.x).toBe(true);
   });
+
+  it('is black where it is known to begin and grey behind that, however closely it is set', () => {
+    const long = 'いま行くってばすぐ行くから待っててよ';
+    for (const rows of [12, 7]) {
+      const [page] = laid(`cut 1\ntime 2+0\nA: 1..\nvoice 「ナオ」 1..${rows} @1 「${long}」\n`);
+      const marks = textsOf(page!.marks).filter(
+        ({ text, weight }) => weight !== 'bold' && text.length === 1 && long.includes(text),
+      );
+      expect(marks.map(({ text }) => text).join('')).toBe(long);
+      expect(marks.map(({ ink }) => ink)).toEqual(['black', ...[...long].slice(1).map(() => 'light')]);
+    }
+  });
+
+  it('stands on its rows beside a foreign word as well, as far as there is room', () => {
+    const [page] = laid('cut 1\ntime 3+0\nA: 1..\nvoice 「ピム」 1..48 「はいOKOKさよ」\n');
+    expect(rowOf(page!, 'は')).toEqual([1]);
+    expect(rowOf(page!, 'よ')[0]).toBeGreaterThan(36);
+  });
 });
