@@ -35,6 +35,8 @@ export class TranslatedCommand extends Command {
       displayWidth: (text) => displayWidth(text),
       boxWrap: wrapped,
       styleTitle: (title) => texts.titles[title] ?? title,
+      // The words that an argument takes are in its text.
+      argumentDescription: (argument) => argument.description,
       optionDescription: (option) => describedOption(option, texts),
     });
   }

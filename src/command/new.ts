@@ -4,7 +4,7 @@ import { UsageError } from '../build/usage-error.js';
 import { episodeFiles, LENGTH } from '../episode/episode-templates.js';
 import type { Host } from '../host/host.js';
 import { nearest } from '../language/suggest.js';
-import { defaults } from '../shot/settings.js';
+import { userLanguage } from '../language/user-language.js';
 import { type CommandContext, choice, examples, looks, nextCommand, withLooks } from './command-options.js';
 import { ConsoleReporter, FORMATS } from './console-reporter.js';
 import { begin, newCut, type NewOptions as Options } from './new-cut.js';
@@ -75,12 +75,14 @@ function newEpisode(host: Host, folder: string, options: Options): number {
   if (host.kind(root) === 'file')
     throw new UsageError('would-overwrite', folder, { variant: 'file-for-folder', path: folder });
   const set = looks(options);
+  const language = userLanguage(host);
   const files = episodeFiles({
     title: options.title ?? (basename(host.real(root)) || 'Untitled'),
     episode: '1',
     convention: set.convention ?? 'japan',
-    labels: set.labels ?? defaults.labels,
+    labels: set.labels ?? language,
     paper: set.paper ?? 'A4',
+    language,
   });
   const there = [...files.keys()].filter((path) => host.kind(join(root, path)) !== 'none');
   if (there.length > 0)

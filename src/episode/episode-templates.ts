@@ -1,10 +1,12 @@
 /** What a new episode starts with, and a new cut: texts that check without an error. Pure. */
 
 import { format } from '../language/format/format-text.js';
-import { quote } from '../language/source.js';
+import { displayWidth, quote } from '../language/source.js';
 import type { Statement, Tree } from '../language/tree.js';
+import type { UserLanguage } from '../language/user-language.js';
 import { CONVENTIONAL, defaults, LENGTH_UNITS, type Settings } from '../shot/settings.js';
 import { LABELS } from '../words/labels.js';
+import { type TemplateTexts, templateTexts } from './episode-template-texts.js';
 
 /** What is known of a new episode. */
 export interface NewEpisode {
@@ -13,16 +15,19 @@ export interface NewEpisode {
   readonly convention: Settings['convention'];
   readonly labels: Settings['labels'];
   readonly paper: Settings['paper'];
+  /** Of comments and titles. */
+  readonly language: UserLanguage;
 }
 
 /** The files of a new episode: texts by path from its folder. */
 export function episodeFiles(episode: NewEpisode): ReadonlyMap<string, string> {
+  const texts = templateTexts[episode.language];
   return new Map([
-    ['episode.yaml', manifest(episode)],
-    ['house.cut', HOUSE],
-    ['cuts/c001.cut', cutText({ ...EMPTY, number: '1', title: 'First cut', uses: ['../house.cut'] })],
+    ['episode.yaml', manifest(episode, texts)],
+    ['house.cut', texts.house],
+    ['cuts/c001.cut', cutText({ ...EMPTY, number: '1', title: texts.firstCut, uses: ['../house.cut'] })],
     ['.gitattributes', '*.cut text eol=lf diff=cut\n'],
-    ['.gitignore', '# Printed from the texts.\n*.pdf\n'],
+    ['.gitignore', `# ${texts.ignored}\n*.pdf\n`],
   ]);
 }
 
@@ -37,56 +42,54 @@ interface Line {
 const size = ({ widthMm, heightMm }: { widthMm: number; heightMm: number }): string =>
   `${widthMm}mm x ${heightMm}mm`;
 
-function manifest(episode: NewEpisode): string {
-  const said = (key: string, value: string, says: string): Line => ({ key, value, says, plain: false });
-  const plain = (key: string, value: string, says: string): Line => ({ key, value, says, plain: true });
+/** Columns before the comments of the manifest. */
+const COMMENTS_FROM = 33;
+
+function manifest(episode: NewEpisode, texts: TemplateTexts): string {
+  const line = (key: string, value: string, words: readonly string[], plain: boolean): Line => {
+    const says = texts.says[key]?.(words) ?? '';
+    return { key, value, says, plain };
+  };
+  const said = (key: string, value: string, ...words: readonly string[]) => line(key, value, words, false);
+  const plain = (key: string, value: string, ...words: readonly string[]) => line(key, value, words, true);
   const usual = CONVENTIONAL[episode.convention];
   const lines: readonly Line[] = [
-    said('title', quoted(episode.title), ''),
-    said('episode', quoted(episode.episode), ''),
-    said('convention', episode.convention, 'whose form of sheet: japan or west'),
-    said('labels', episode.labels, `language of the printed form: ${LABELS.join(' or ')}`),
-    said('paper', episode.paper, 'A4 A3 B4 (JIS) B5 letter legal tabloid C4 kaku2'),
-    said('fps', String(defaults.fps), 'frames a second'),
-    said('on', String(defaults.on), 'frames that a drawing is exposed for, where nothing is said'),
-    plain('numbering', defaults.numbering, 'of finished drawings: sequence, or frame'),
-    plain('rows', episode.convention === 'japan' ? '144' : '96', 'rows a page: whole seconds, or whole feet'),
-    plain('field', size(usual.field), 'the standard field'),
-    plain('fields', String(defaults.fields), 'lines of its chart: 12 or 16'),
-    plain('artwork', size(usual.artwork), 'paper that levels are drawn on'),
-    plain('lengths', usual.lengths, `printed on charts and strips: ${LENGTH_UNITS.join(' or ')}`),
-    plain('pegs', 'flat-round-flat', 'drawn on the true-size prints: flat-round-flat or none'),
-    plain('output', `${defaults.output.width}x${defaults.output.height}`, 'pixels of the finished picture'),
-    plain('scan', `${defaults.scanDpi}dpi`, 'at which artwork is scanned'),
-    plain('drawings', 'scans/{cut}/{level}{number}.png', 'where scans lie, to see cuts move'),
-    plain('overlap', defaults.overlap, 'of two cuts at an overlap: half, or full'),
-    plain('budget', '1320+0', 'running time allowed: seconds + frames'),
-    plain('stages', '[layout, key, check, in-between, finish, shoot]', 'what each cut goes through'),
-    plain('due', '{ key: 2027-04-02 }', 'until when a stage is to be done'),
-    plain('rates', '{ finish: 2.50 EUR per drawing }', 'what is paid for a stage'),
-    plain('artists', '{ "A. Name": [1, 2], "B. Name": [3] }', 'who draws which cuts'),
-    said('cuts', '["cuts/*.cut"]', 'in story order: 2 before 10'),
+    said('title', quoted(episode.title)),
+    said('episode', quoted(episode.episode)),
+    said('convention', episode.convention),
+    said('labels', episode.labels, ...LABELS),
+    said('paper', episode.paper),
+    said('fps', String(defaults.fps)),
+    said('on', String(defaults.on)),
+    plain('numbering', defaults.numbering),
+    plain('rows', episode.convention === 'japan' ? '144' : '96'),
+    plain('field', size(usual.field)),
+    plain('fields', String(defaults.fields)),
+    plain('artwork', size(usual.artwork)),
+    plain('lengths', usual.lengths, ...LENGTH_UNITS),
+    plain('pegs', 'flat-round-flat'),
+    plain('output', `${defaults.output.width}x${defaults.output.height}`),
+    plain('scan', `${defaults.scanDpi}dpi`),
+    plain('drawings', 'scans/{cut}/{level}{number}.png'),
+    plain('overlap', defaults.overlap),
+    plain('budget', '1320+0'),
+    plain('stages', '[layout, key, check, in-between, finish, shoot]'),
+    plain('due', '{ key: 2027-04-02 }'),
+    plain('rates', texts.values.rates),
+    plain('artists', texts.values.artists),
+    said('cuts', '["cuts/*.cut"]'),
   ];
   const rows = lines.map(({ key, value, says, plain: off }) => {
     const text = `${off ? '# ' : ''}${key}: ${value}`;
-    return says === '' ? text : `${text.padEnd(33)}${text.length > 32 ? ' ' : ''}# ${says}`;
+    return says === ''
+      ? text
+      : `${text}${' '.repeat(Math.max(1, COMMENTS_FROM - displayWidth(text)))}# ${says}`;
   });
-  return [
-    '# What holds for every cut of the episode. Take the # off a line to change what it says.',
-    ...rows,
-    '',
-  ].join('\n');
+  return [`# ${texts.manifest}`, ...rows, ''].join('\n');
 }
 
 /** A YAML scalar in double quotes: JSON text is YAML (YAML 1.2, 10.2). */
 const quoted = (text: string): string => JSON.stringify(text);
-
-const HOUSE = `# What several cuts of the episode share. A cut reads it with: use "../house.cut"
-# Each level that plays a phrase has its own drawings 1, 2, ...
-
-phrase walk = 1--2--3--4--                # a cycle on two steps: walk.. goes on, walk*2 twice
-phrase blink = 1-2:3 1.1                  # shut for 3 frames, open again over the same in-between
-`;
 
 export interface NewCut {
   readonly number: string;

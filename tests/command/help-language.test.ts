@@ -53,6 +53,7 @@ describe.each(japanese.map((command) => [command.name(), command] as const))('%s
     for (const one of words) expect(one, one).toMatch(/^$|[\u3040-\u30ff\u4e00-\u9fff]|^[ -~、（）]*$/);
     expect(text).toMatch(/^使い方：cutwright|^使い方： cutwright/);
     expect(text).toContain('例：');
+    expect(text).not.toMatch(/choices:|default:/);
     expect(help.lines).toBeDefined();
     for (const one of Object.values(help.lines)) expect(englishIn(one, typed), one).toEqual([]);
   });

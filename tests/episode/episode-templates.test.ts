@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { main } from '../../src/command/main.js';
+import { templateTexts } from '../../src/episode/episode-template-texts.js';
 import { type MemoryHost, memoryHost } from '../../src/host/memory-host.js';
+import { englishIn } from '../japanese-text.js';
 
 async function run(host: MemoryHost, ...argv: string[]): Promise<number> {
   return main(argv, host);
@@ -44,6 +46,32 @@ describe('a new episode', () => {
     await run(host, 'check', 'a');
     const keys = /the keys are (.*)/.exec(host.complaints())![1]!.split(', ');
     expect(keys.filter((key) => !new RegExp(`^${key}:`, 'm').test(all))).toEqual([]);
+  });
+
+  test('is written in the language of whoever begins it, which its paper has then too', async () => {
+    const host = memoryHost();
+    host.variables.set('CUTWRIGHT_LANGUAGE', 'ja');
+    await run(host, 'new', 'episode', 'a');
+    expect(text(host, 'a/cuts/c001.cut')).toContain('cut 1 "最初のカット"');
+    expect(text(host, 'a/episode.yaml')).toMatch(/^fps: 24 +# 毎秒コマ数$/m);
+    expect(text(host, 'a/episode.yaml')).toMatch(/^labels: ja /m);
+    const comments = names(host).flatMap((name) =>
+      [...text(host, name).matchAll(/.*# (.*)$/gm)].map(([, comment]) => comment!),
+    );
+    expect(comments.length).toBeGreaterThan(20);
+    const typed =
+      'JIS japan west en ja letter legal tabloid kaku2 sequence frame mm in flat-round-flat none half full use house.cut';
+    expect(englishIn(comments.join('\n'), typed)).toEqual([]);
+    expect(await run(host, 'check', '--strict', 'a')).toBe(0);
+    expect(await run(host, 'format', '--check', 'a/house.cut', 'a/cuts/c001.cut')).toBe(0);
+
+    await run(host, 'new', 'episode', 'b', '--labels', 'en');
+    expect(text(host, 'b/episode.yaml')).toMatch(/^labels: en +# 用紙の言語/m);
+  });
+
+  test('says the same keys in all languages', () => {
+    const { en, ja } = templateTexts;
+    expect(Object.keys(ja.says)).toEqual(Object.keys(en.says));
   });
 
   test('writes over nothing: where one file is there, none is written', async () => {
