@@ -2,7 +2,8 @@ import type { Command } from 'commander';
 import type { Reporter } from '../build/reporter.js';
 import { UsageError } from '../build/usage-error.js';
 import type { Host } from '../host/host.js';
-import { defaults, PAPERS, type Paper } from '../shot/settings.js';
+import { userLanguage } from '../language/user-language.js';
+import { PAPERS, type Paper } from '../shot/settings.js';
 import { LABELS, type LabelLanguage } from '../words/labels.js';
 import { type CommandContext, choice, examples } from './command-options.js';
 import {
@@ -41,7 +42,13 @@ export function define(command: Command, context: CommandContext): Command {
     .option('--reason <text>', 'why, printed beside each change')
     .addOption(choice('-p, --paper <size>', 'paper of the printed note', PAPERS))
     .option('--json', 'everything in numbers, as JSON')
-    .addOption(choice('-l, --labels <language>', 'language of the sentences', LABELS))
+    .addOption(
+      choice(
+        '-l, --labels <language>',
+        'language of the sentences; otherwise that of messages, on paper that of the episode',
+        LABELS,
+      ),
+    )
     .option('--git', 'be called by git as its diff for cuts')
     .addOption(
       choice('--format <form>', 'how problems are shown on standard error', FORMATS).default('human'),
@@ -65,7 +72,7 @@ Leaves with 0 where nothing differs, 1 where something does, 2 where the two can
     .action(async (words: string[], options: Options) => {
       if (options.git) {
         const { gitDiff } = await import('./git-diff.js');
-        context.status = await gitDiff(context.host, words, options.labels ?? defaults.labels);
+        context.status = await gitDiff(context.host, words, options.labels ?? userLanguage(context.host));
       } else context.status = await compareAll(context.host, words, options);
     });
 }
@@ -77,7 +84,7 @@ async function compareAll(host: Host, words: readonly string[], options: Options
   const { old, now } = await sidesOf(host, words, options.since);
   reportFinding(old, reporter);
   reportFinding(now, reporter);
-  const language = options.labels ?? defaults.labels;
+  const language = options.labels ?? userLanguage(host);
   const print = options.output === undefined ? null : await printing(host, old, now, options);
   const comparison = print
     ? await print.compare(reporter)

@@ -45,6 +45,9 @@ describe.each([
   ['build', '--changed'],
   ['build', '--changed', '--one-file', '-o', 'all.pdf'],
   ['build', '--since', 'v1'],
+  ['compare', '--since', 'v1', 'c1.cut', 'c2.cut', 'c3.cut'],
+  ['compare', 'c1.cut', 'c2.cut'],
+  ['compare', '--git', 'c1.cut', 'c1.cut', '0', '0', 'c2.cut', '0', '0'],
 ])('%s %s %s', (...argv) => {
   test('is told in Japanese', async () => {
     const { out, error } = await run(world(), ...argv);

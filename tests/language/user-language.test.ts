@@ -22,6 +22,10 @@ describe('the language of the user', () => {
     },
   );
 
+  test.each(['jp', 'JP', 'jpn', 'japanese', '日本語'])('%s is meant for Japanese', (name) => {
+    expect(spoken({ CUTWRIGHT_LANGUAGE: name })).toBe('ja');
+  });
+
   test('LC_ALL counts more than LC_MESSAGES, and that more than LANG; empty ones do not count', () => {
     expect(spoken({ LC_ALL: 'C', LC_MESSAGES: 'ja_JP.UTF-8', LANG: 'ja_JP.UTF-8' })).toBe('en');
     expect(spoken({ LC_MESSAGES: 'ja_JP.UTF-8', LANG: 'en_GB.UTF-8' })).toBe('ja');

@@ -241,7 +241,8 @@ ${commands}
     'compare what is named, or the whole episode, with what it was then':
       '指定したもの、または話数全体を、その版と比べる',
     'everything in numbers, as JSON': '全部を数値で。JSON',
-    'language of the sentences': '違いの文の言語',
+    'language of the sentences; otherwise that of messages, on paper that of the episode':
+      '違いの文の言語。なければメッセージの言語、印刷では話数の用紙の言語',
     'be called by git as its diff for cuts': 'git がカットの diff として呼び出す',
     'what a retake note of cut 12 must say': 'カット12のリテイクの指示に書くこと',
     'against what git has': 'git にある版と比べる',
