@@ -1,6 +1,7 @@
 /** `build --marked-against`: what has changed in each cut since a revision, for change bars and memo. */
 
-import { markedLadders, markedLines, markedRows } from '../compare/change-wording.js';
+import { markedLadders, markedLines } from '../compare/change-wording.js';
+import { changedRows } from '../compare/changed-rows.js';
 import { compare } from '../compare/compare-cuts.js';
 import { NO_SOURCES } from '../episode/batch.js';
 import type { Found, Job } from '../episode/find-cuts.js';
@@ -72,7 +73,7 @@ export class ChangeMarks {
       return undefined;
     }
     const changes = compare(old, solved);
-    const rows = markedRows(changes, solved);
+    const rows = changedRows(old, solved, changes);
     const lines = markedLines(changes, solved, labels);
     const ladders = markedLadders(changes, solved);
     return { against: lines.length > 0 ? this.named(printable) : against, rows, ladders, lines };

@@ -1,4 +1,4 @@
-/** Changes in words: as sentences of a retake note, and as the sheet marks them with bars beside rows and lines for the memo. */
+/** Changes in words: as sentences of a retake note, and as lines for the memo of a sheet. */
 
 import { kindOf } from '../shot/camera/move-kinds.js';
 import type { Form, Parameter } from '../shot/camera/move-parameters.js';
@@ -10,7 +10,7 @@ import type { LabelLanguage } from '../words/labels.js';
 import { figure } from '../words/number-format.js';
 import type { MoveWords } from '../words/sheet-words.js';
 import { type Words, wordsOf } from '../words/words.js';
-import type { Change, ChangeOf, ChangePlace, MannerValue, MoveSeen } from './change.js';
+import type { Change, ChangeOf, MannerValue, MoveSeen } from './change.js';
 
 export interface SentenceContext extends SentenceFormat {
   readonly language: LabelLanguage;
@@ -112,41 +112,12 @@ export function parameterText(
   return say[manner]!(text, value === true);
 }
 
-// ---- A comparison as the sheet marks it: change bars beside rows, and lines for the memo
-
-export interface MarkedRows {
-  readonly place: ChangePlace;
-  readonly from: number;
-  readonly to: number;
-}
+// ---- A comparison as the sheet marks it, besides its rows (changed-rows.ts): ladders with change bars, and lines for the memo
 
 export interface MarkedLadder {
   readonly level: string;
   readonly from: string;
   readonly to: string;
-}
-
-/** Rows that get a change bar, place by place, joined where they touch. Sorted by place in the order of the changes, then by row. */
-export function markedRows(changes: readonly Change[], now: SolvedShot): readonly MarkedRows[] {
-  const { length } = now.shot;
-  const byPlace = new Map<string, { place: ChangePlace; rows: { from: number; to: number }[] }>();
-  for (const { place, rows } of changes) {
-    if (place === null || rows === null) continue;
-    const key = JSON.stringify(place);
-    const known = byPlace.get(key) ?? { place, rows: [] };
-    byPlace.set(key, known);
-    const from = Math.max(1, Math.min(rows.from, length));
-    known.rows.push({ from, to: Math.max(from, Math.min(rows.to, length)) });
-  }
-  return [...byPlace.values()].flatMap(({ place, rows }) => {
-    const joined: { from: number; to: number }[] = [];
-    for (const { from, to } of rows.sort((a, b) => a.from - b.from)) {
-      const last = joined.at(-1);
-      if (last && from <= last.to + 1) last.to = Math.max(last.to, to);
-      else joined.push({ from, to });
-    }
-    return joined.map((each) => ({ place, ...each }));
-  });
 }
 
 /** The ladders of the charts that get a change bar: the passage from one key to another. */

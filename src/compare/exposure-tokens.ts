@@ -124,6 +124,10 @@ export function nameBoth(old: SolvedLevel, now: SolvedLevel): Names {
   };
 }
 
+/** By what drawings are called in their text. Another key in a key's place is another drawing, and so are the in-betweens to it. */
+export const lastingNames = (level: SolvedLevel): ReadonlyMap<string, string> =>
+  symbolsOf(level, (key) => key);
+
 function symbolsOf(level: SolvedLevel, key: (name: string) => string): Map<string, string> {
   const symbols = new Map<string, string>();
   const pairs = new Map<string, number>();

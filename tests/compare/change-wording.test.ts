@@ -4,7 +4,6 @@ import { describe, expect, test } from 'vitest';
 import type { ChangeOf, MoveSeen } from '../../src/compare/change.js';
 import {
   markedLadders,
-  markedRows,
   moveName,
   ON_PAPER,
   parameterText,
@@ -100,27 +99,6 @@ test('values have their units, and nothing is told as such', () => {
   expect(text('turn', 'about', '10,20')).toBe('about 10,20');
   expect(text('turn', 'sense', 'ccw')).toBe('counter-clockwise');
   expect(text('sway', 'sideways', false)).toBe('up and down');
-});
-
-// ---- which rows get a change bar
-
-describe('a cycle', () => {
-  const cut = (line: string, time = '4+0') => `cut 1\ntime ${time}\nA: ${line}\n`;
-  const rows = (old: string, now: string) =>
-    markedRows(compare(solved(old), solved(now)), solved(now)).map(({ from, to }) => [from, to]);
-
-  test('played more often is marked where it goes on, not where it is as it was', () => {
-    expect(rows(cut('(1--2--)*2 3..'), cut('(1--2--)*3 3..'))[0]).toEqual([25, 36]);
-    expect(rows(cut('(1--2--)..', '3+0'), cut('(1--2--)..', '4+0'))).toEqual([]);
-  });
-
-  test('played less often is marked where it ends', () => {
-    expect(rows(cut('(1--2--)*3 3..'), cut('(1--2--)*2 3..'))[0]).toEqual([24, 24]);
-  });
-
-  test('of another speed is marked as a whole', () => {
-    expect(rows(cut('(1--2--)*4 3..'), cut('on 3 (1--2--)*4 3..'))[0]![0]).toBeLessThan(3);
-  });
 });
 
 test('a ladder is marked where its drawings, their places or their kind differ', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { sentence, telling } from '../../src/compare/change-wording.js';
+import { changedRows, samePlace } from '../../src/compare/changed-rows.js';
 import { type Change, compare } from '../../src/compare/compare-cuts.js';
 import { compileText } from '../compile.js';
 import { type GeneratedCut, generatedCuts } from '../generate.js';
@@ -123,6 +124,15 @@ test('two cuts differ both ways round or not at all, and every change has its se
           expect(change.rows.to).toBeLessThanOrEqual(now!.shot.length);
         }
       }
+      // Each change that says something of rows has a bar in its column.
+      const marked = changedRows(old!, now!, changes);
+      for (const { place, rows, kind } of changes)
+        if (place && rows)
+          expect(
+            marked.some((one) => samePlace(place, one.place)),
+            kind,
+          ).toBe(true);
+      expect(changedRows(now!, now!, [])).toEqual([]);
     }),
     { numRuns: RUNS },
   );
