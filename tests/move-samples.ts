@@ -39,11 +39,17 @@ const ENDS: { readonly [L in LegForm]: readonly [LegForms[L], LegForms[L]] } = {
   swing: [null, null],
 };
 
+/** Ends of a turn whose sense is the second one. */
+const LEFT = ENDS.angle.map(({ label, value }) => ({ label, value: 0 - value }));
+
 /** Two values of a parameter. */
 export const VALUES: { readonly [F in Form]: readonly [ParameterForms[F], ParameterForms[F]] } = {
   flag: [false, true],
   levels: [[], ['A']],
-  sense: ['cw', 'ccw'],
+  sense: [
+    { positive: 'cw', onward: true },
+    { positive: 'ccw', onward: true },
+  ],
   direction: [
     { degrees: 0, word: 'right' },
     { degrees: 30, word: 'angle' },
@@ -77,7 +83,7 @@ export const parameterNames = (kind: MoveKind): readonly string[] => Object.keys
 export function moveOf(kind: MoveKind, changed: Changed = {}): Move {
   const { target, parameters, legs } = kindOf({ kind });
   const { on = 1, graduated = false, spacing = { form: 'linear' }, end = 24, second = [] } = changed;
-  const [from, to] = ENDS[legs];
+  const [from, to] = second.includes('sense') ? LEFT : ENDS[legs];
   const values = Object.entries(parameters).map(([name, { form }]) => [
     name,
     VALUES[form][second.includes(name) ? 1 : 0],

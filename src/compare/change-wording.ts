@@ -86,7 +86,7 @@ const TEXTS: {
 } = {
   flag: () => '',
   levels: (value) => value,
-  sense: (value, words) => (value === 'cw' ? words.clockwise : words.counterClockwise),
+  sense: (value, words) => words.senses[value as keyof MoveWords['senses']],
   direction: (value, words) =>
     DIRECTIONS.has(value) ? words.directions[value as keyof MoveWords['directions']] : value,
   way: (value) => `${figure(Number(value))} mm`,

@@ -12,6 +12,7 @@ import {
   parametersOf,
   placesOf,
   rowsOf as rowsOfMove,
+  toldDegrees,
 } from '../shot/camera/move-kinds.js';
 import type { Form, Parameter } from '../shot/camera/move-parameters.js';
 import type { Frames } from '../shot/shot.js';
@@ -26,22 +27,23 @@ export function sheetRowsOf({ move }: SolvedMove): Frames {
 }
 
 /** Null: its legs have no places. */
-const NAMES: { readonly [L in LegForm]: ((end: LegForms[L]) => string) | null } = {
+const NAMES: { readonly [L in LegForm]: ((end: LegForms[L], move: Move) => string) | null } = {
   field: ({ name }) => name,
   place: ({ label, xMm, yMm }) => label || `${round(xMm)},${round(yMm)}`,
   scale: ({ label, value }) => `${label} ${round(value * 100)}%`.trim(),
-  angle: ({ label, value }) => `${label} ${round(Math.abs(value))}°`.trim(),
+  angle: ({ label, value }, move) => `${label} ${round(toldDegrees(move, value))}°`.trim(),
   way: null,
   swing: null,
 };
 
 /** Places on the way by name; scales in percent, turns in degrees. */
 export function placeNamesOf(move: Move): string[] {
-  const name = NAMES[kindOf(move).legs] as ((end: unknown) => string) | null;
+  const name = NAMES[kindOf(move).legs] as ((end: unknown, move: Move) => string) | null;
   if (!name) return [];
+  const named = (end: unknown) => name(end, move);
   // One name for each frame that is typed: what a curve passes on the way to it stands before it.
   const legs: readonly Leg<unknown>[] = move.legs;
-  return [name(legs[0]!.from), ...legs.map(({ passing, to }) => [...passing, to].map(name).join('→'))];
+  return [named(legs[0]!.from), ...legs.map(({ passing, to }) => [...passing, to].map(named).join('→'))];
 }
 
 export const round = (value: number): string => figure(value, { decimals: 3 });
@@ -263,7 +265,7 @@ type Values = {
 const VALUES: Values = {
   flag: (value) => value,
   levels: (names) => [...names].sort().join(','),
-  sense: (value) => value,
+  sense: ({ positive }) => positive,
   direction: ({ word, degrees }) => (word === 'angle' ? `${round(degrees)}°` : word),
   way: ({ distanceMm }) => distanceMm,
   swing: ({ fromMm, toMm }) => (near(fromMm, toMm) ? `${round(fromMm)}` : `${round(fromMm)}>${round(toMm)}`),

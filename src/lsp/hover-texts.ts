@@ -3,7 +3,7 @@
 import type { StatementOf } from '../language/tree.js';
 import { makeField, standardField } from '../shot/camera/bind-fields.js';
 import type { Field } from '../shot/camera/camera-model.js';
-import { kindOf, type LegForm } from '../shot/camera/move-kinds.js';
+import { givenOf, kindOf, type LegForm, toldDegrees } from '../shot/camera/move-kinds.js';
 import { evenSteps } from '../shot/camera/move-parameters.js';
 import type { Settings } from '../shot/settings.js';
 import type { ShotItem } from '../shot/shot.js';
@@ -12,6 +12,7 @@ import { passFrames } from '../solve/item-placement.js';
 import type { SolvedLevel, SolvedPassage } from '../solve/solved-shot.js';
 import { type Showing, showingsOf } from '../solve/text-to-frames.js';
 import { figure } from '../words/number-format.js';
+import { wordsOf } from '../words/words.js';
 import { type HoverWords, hoverWords } from './hover-words.js';
 import { spanTouches } from './name-index.js';
 import { solvedTimeline } from './timeline-frames.js';
@@ -93,7 +94,11 @@ export function moveText({ compiled, language }: Analysis, start: number, file: 
   const last = graduations.at(-1);
   if (first?.value != null && last?.value != null && first.value !== last.value) {
     const shown = VALUES[kindOf(move).legs];
-    lines.push(words.fromTo(shown(first.value, words), shown(last.value, words)));
+    const [from, to] = [first.value, last.value].map((value) => shown(toldDegrees(move, value), words));
+    const sense = givenOf(move, 'sense');
+    const told = wordsOf({ labels: language, convention: 'japan' }).moves;
+    const way = sense ? ` ${(sense.onward ? told.senses : told.positiveSenses)[sense.positive]}` : '';
+    lines.push(`${words.fromTo(from!, to!)}${way}`);
   }
   return lines.join('  \n');
 }

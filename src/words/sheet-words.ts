@@ -140,8 +140,10 @@ export interface MoveWords {
   readonly directions: { readonly [D in 'left' | 'right' | 'up' | 'down']: string };
   /** From a size of swings to another one. */
   readonly swing: (from: string, to: string) => string;
-  readonly clockwise: string;
-  readonly counterClockwise: string;
+  /** Which way a turn goes. */
+  readonly senses: { readonly [S in 'cw' | 'ccw']: string };
+  /** Which way its degrees are positive, where it goes back or to both sides. */
+  readonly positiveSenses: { readonly [S in 'cw' | 'ccw']: string };
   readonly exposure: string;
   readonly glow: string;
   /** Whatever else the compositor must do. */

@@ -69,7 +69,10 @@ function busy() {
     }),
     move('slide', ['A', 'B'], [leg(a, 1, b, LENGTH)]),
     move('levelTruck', ['A'], [leg(1, 1, 1.4, 72)], { ratios: false, about: { xMm: 10, yMm: 20 } }),
-    move('turn', ['B'], [leg(0, 1, 360, LENGTH)], { sense: 'cw', about: { xMm: 0, yMm: 9 } }),
+    move('turn', ['B'], [leg(0, 1, 360, LENGTH)], {
+      sense: { positive: 'cw', onward: true },
+      about: { xMm: 0, yMm: 9 },
+    }),
     move('sway', ['D'], during(1, LENGTH), { size: 5, period: 48, sideways: false }),
     move('shake', [], during(25, 48), { size: { fromMm: 4, toMm: 0 }, sideways: false }),
   ];

@@ -43,6 +43,17 @@ describe('a move', () => {
     );
   });
 
+  test('that turns says from where to where, and to which side', async () => {
+    const turn = async (way: string) => {
+      const { analysis, at } = await opened(cut(`A: 1..\nturn level A ${way}`));
+      return moveText(analysis, at('turn '), 'c1.cut')!.split('  \n')[1];
+    };
+    expect(await turn('0@1 > 48@24 ccw')).toBe('from 0° to 48° counter-clockwise');
+    expect(await turn('0@1 > -48@24 ccw')).toBe('from 0° to 48° clockwise');
+    expect(await turn('0@1 > 48@12 > 40@24 ccw')).toBe('from 0° to 40° (+ is counter-clockwise)');
+    expect(await turn('5@1 > -20@24 ccw')).toBe('from -5° to 20° (+ is clockwise)');
+  });
+
   test('of a statement that is none says nothing', async () => {
     const { analysis } = await opened(cut('field A full\nfield B full at 110,0\npan A@1 > B@23'));
     expect(moveText(analysis, 0, 'c1.cut')).toBeNull();

@@ -8,7 +8,7 @@
 
 import { layTable, type TableSet } from '../../layout/table.js';
 import type { Move } from '../../shot/camera/camera-model.js';
-import { kindOf, rests, rowsOf } from '../../shot/camera/move-kinds.js';
+import { kindOf, rests, rowsOf, toldDegrees } from '../../shot/camera/move-kinds.js';
 import type { Graduation, PlacementFrame, SolvedMove } from '../../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
 import { figure } from '../../words/number-format.js';
@@ -205,7 +205,7 @@ function stepText(move: Move, now: Graduation, before: Graduation, { lengths, wo
   if (goes) return lengths.text(now.stepMm);
   const by = (now.value ?? 0) - (before.value ?? 0);
   if (legs === 'field') return `${words.width} ${signed(lengths.text(by))}`;
-  return signed(legs === 'scale' ? `${figure(by * 100)} %` : `${figure(by)}°`);
+  return signed(legs === 'scale' ? `${figure(by * 100)} %` : `${figure(toldDegrees(move, by))}°`);
 }
 
 const differ = (values: readonly number[]) => values.some((value) => Math.abs(value - values[0]!) > 1e-9);

@@ -142,7 +142,7 @@ function beforeFirst({ first, solved }: CameraItem, { camera }: SolvedShot): str
   }
   const [turned] = legsOf(move, 'angle');
   const angle = turned?.from.value ?? 0;
-  return angle !== 0 && placed?.rotation === angle ? degrees(angle) : '';
+  return angle !== 0 && placed?.rotation === angle ? degrees(angle, move) : '';
 }
 
 export function tellingOf(shot: Shot, form: FormSettings, neighbours: Neighbours | undefined): LabelContext {

@@ -13,6 +13,7 @@ import {
   parametersOf,
   placesOf,
   rowsOf,
+  toldDegrees,
 } from '../../shot/camera/move-kinds.js';
 import type { Form, Parameter, Told } from '../../shot/camera/move-parameters.js';
 import type { Settings } from '../../shot/settings.js';
@@ -60,7 +61,9 @@ export interface CameraLabels<T> {
 }
 
 export const percent = (share: number): string => `${figure(share * 100, { decimals: 1 })}%`;
-export const degrees = (value: number): string => `${figure(value, { decimals: 1 })}°`;
+/** An angle of that turn. */
+export const degrees = (value: number, move: Move): string =>
+  `${figure(toldDegrees(move, value), { decimals: 1 })}°`;
 
 export const joined = (...parts: readonly (string | readonly string[])[]): string =>
   parts
@@ -118,19 +121,23 @@ export const graduated = (move: Move): boolean =>
   move.graduated || move.legs.some(({ spacing }) => spacing.form === 'steps');
 
 /** Places on the way by name; null: its legs have none. */
-const ENDS: { readonly [L in LegForm]: ((end: LegForms[L], telling: LabelContext) => string) | null } = {
+const ENDS: {
+  readonly [L in LegForm]: ((end: LegForms[L], telling: LabelContext, move: Move) => string) | null;
+} = {
   field: ({ name }) => name,
   place: ({ label, xMm, yMm }, { lengths }) =>
     label === '' ? `(${lengths.figure(xMm)},${lengths.figure(yMm)})` : label,
   scale: ({ label, value }) => joined(label, percent(value)),
-  angle: ({ label, value }) => joined(label, degrees(Math.abs(value))),
+  angle: ({ label, value }, _, move) => joined(label, degrees(value, move)),
   way: null,
   swing: null,
 };
 
 function endName(move: Move, telling: LabelContext): ((end: unknown) => string) | null {
-  const name = ENDS[kindOf(move).legs] as ((end: unknown, telling: LabelContext) => string) | null;
-  return name && ((end) => name(end, telling));
+  const name = ENDS[kindOf(move).legs] as
+    | ((end: unknown, telling: LabelContext, move: Move) => string)
+    | null;
+  return name && ((end) => name(end, telling, move));
 }
 
 /** `A→B→C` */
@@ -188,7 +195,7 @@ const mm = (value: number, { lengths }: LabelContext): string => lengths.text(va
 const TEXTS: Texts = {
   flag: (value, _, { toldUnset }) => (value ? SET : toldUnset ? UNSET : ''),
   levels: (names) => names.join(','),
-  sense: (value, { words }) => (value === 'cw' ? words.clockwise : words.counterClockwise),
+  sense: ({ positive, onward }, { words }) => (onward ? words.senses : words.positiveSenses)[positive],
   direction: ({ word, degrees: angle }) => (word === 'angle' ? `${figure(angle)}°` : ARROWS[word]),
   way: ({ rateMm, distanceMm }, telling) =>
     rateMm === null ? mm(distanceMm, telling) : `${mm(rateMm, telling)}/${telling.words.frame}`,
@@ -201,7 +208,11 @@ const TEXTS: Texts = {
 
 const MEASURES: {
   readonly [U in Parameter<'measure'>['unit']]: (value: number, telling: LabelContext) => string;
-} = { mm, degrees, frames: (value, telling) => telling.length(value) };
+} = {
+  mm,
+  degrees: (value) => `${figure(value, { decimals: 1 })}°`,
+  frames: (value, telling) => telling.length(value),
+};
 
 function told(move: Move, telling: LabelContext, where: readonly Told[]): string[] {
   return parametersOf(move).flatMap(({ form, name, value, parameter }) => {
@@ -236,10 +247,10 @@ function manner(move: Move, telling: LabelContext): string[] {
 }
 
 /** What stands beside a graduation of what goes no way in mm: how large it is, or how far turned. */
-const FIGURES: { readonly [L in LegForm]: (value: number, telling: LabelContext) => string } = {
+const FIGURES: { readonly [L in LegForm]: (value: number, telling: LabelContext, move: Move) => string } = {
   field: (value, { fieldMm }) => percent(value / fieldMm),
   scale: percent,
-  angle: (value) => degrees(Math.abs(value)),
+  angle: (value, _, move) => degrees(value, move),
   place: () => '',
   way: () => '',
   swing: () => '',
@@ -288,7 +299,7 @@ export const moveKind: CameraLabels<Move> = {
     if (goes) return before ? telling.lengths.step(stepMm) : '';
     if (value === null) return '';
     const leg = move.legs.find(({ end }) => frame <= end) ?? move.legs[0]!;
-    if (handSteps !== 'width' || leg.spacing.form !== 'steps') return FIGURES[legs](value, telling);
+    if (handSteps !== 'width' || leg.spacing.form !== 'steps') return FIGURES[legs](value, telling, move);
     // As typed: positive along the leg, whether the field gets narrower or wider.
     const { from, to } = leg as Leg<Field>;
     if (!before) return '';

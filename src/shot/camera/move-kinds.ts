@@ -303,6 +303,10 @@ export function givenOf<F extends Form>(move: Move, form: F): ParameterForms[F] 
   return parametersOf(move).find((one) => one.form === form)?.value as ParameterForms[F] | undefined;
 }
 
+/** An angle of a turn, or by how much it grows, as it is told: in the sense of the move. Degrees clockwise of other moves. */
+export const toldDegrees = (move: Move, degrees: number): number =>
+  givenOf(move, 'sense')?.positive === 'ccw' ? 0 - degrees : degrees;
+
 /** Levels that go along with a move of the camera: those that a follow names, and those that are carried. */
 export const goingAlong = (move: Move): readonly string[] => [
   ...(move.target.camera ? move.target.levels : []),

@@ -2,16 +2,32 @@
 
 import type { MoveNumber } from '../../language/catalogue/message-terms.js';
 import { diagnose, type Span } from '../../language/diagnostic.js';
-import type { DirectionNode, MoveOptions, MoveStatement, SpacingNode } from '../../language/tree-camera.js';
+import type {
+  DirectionNode,
+  MarkedNumber,
+  MoveOptions,
+  MoveStatement,
+  SpacingNode,
+} from '../../language/tree-camera.js';
 import type { Binding } from '../binding.js';
 import { levelsOf } from '../statements/bind-levels.js';
 import type { Direction, Leg, Point, PullWay, Spacing, Swing } from './camera-model.js';
+
+/**
+ * How the angles of a turn are told, whatever sense they were typed in. Where all of them lie on one side, they count from upright to
+ * that side and none has a minus; else they count clockwise, as everywhere.
+ */
+export interface AngleSense {
+  readonly positive: 'cw' | 'ccw';
+  /** No angle is negative and none is smaller than the one before: what is turned goes only that way. */
+  readonly onward: boolean;
+}
 
 /** The values of each form. Lengths in mm, times in frames, angles in degrees. */
 export interface ParameterForms {
   readonly flag: boolean;
   readonly levels: readonly string[];
-  readonly sense: 'cw' | 'ccw';
+  readonly sense: AngleSense;
   readonly direction: Direction;
   readonly way: PullWay;
   readonly swing: Swing;
@@ -141,9 +157,24 @@ export const about = parameter(
   ({ options: { about: point } }) => point && { xMm: point.xMm, yMm: point.yMm },
 );
 
-/** Which way degrees count; a move that does not say is reported, and goes clockwise. */
-export const sense = parameter('sense', { ...plain, told: 'memo', option: 'sense' }, (node, { report }) => {
-  if (node.options.sense) return node.options.sense.sense;
+/** `angles`: clockwise, in the order of the way. */
+function angleSense(angles: readonly number[]): AngleSense {
+  const left = angles.some((angle) => angle < 0);
+  const right = angles.some((angle) => angle > 0);
+  const positive = left && !right ? 'ccw' : 'cw';
+  const told = positive === 'cw' ? angles : angles.map((angle) => -angle);
+  return { positive, onward: !(left && right) && told.every((angle, i) => i === 0 || angle >= told[i - 1]!) };
+}
+
+/** Which way degrees count; a move that does not say is reported, and counts clockwise. */
+export const sense = parameter('sense', { ...plain, told: 'name', option: 'sense' }, (node, { report }) => {
+  const typed = [node.from, ...node.legs.map(({ to }) => to)].flatMap((stop) =>
+    stop ? [(stop.value as MarkedNumber).value] : [],
+  );
+  if (node.options.sense) {
+    const { sense: given } = node.options.sense;
+    return angleSense(given === 'cw' ? typed : typed.map((angle) => -angle));
+  }
   const end: Span = { ...node.span, start: node.span.end };
   report(
     diagnose(
@@ -153,7 +184,7 @@ export const sense = parameter('sense', { ...plain, told: 'memo', option: 'sense
       { fix: { action: 'turn-clockwise', edits: [{ span: end, text: ' cw' }] } },
     ),
   );
-  return 'cw';
+  return angleSense(typed);
 });
 
 export const swing = parameter('swing', { ...plain, told: 'name' }, ({ parts: { size, lastSize } }) =>

@@ -202,6 +202,32 @@ C: 1..
       'A turn 0°→90° counter-clockwise  0+1–1+24',
       'A 回転 0°→90° 左回り  0+1–1+24',
     ],
+    // Typed with a minus: it turns the other way.
+    [
+      'turn level A 0@1 > -90@2+0 ccw about 20,-10',
+      'A turn 0°→90° clockwise about 20, -10  0+1–1+24',
+      'A 回転 0°→90° 右回り 中心 20, -10  0+1–1+24',
+    ],
+    [
+      'turn level A 0@1 > 48@1+12 > 40@2+0 ccw',
+      'A turn 0°→48°→40° (+ is counter-clockwise)  0+1–1+24',
+      'A 回転 0°→48°→40° （＋は左回り）  0+1–1+24',
+    ],
+    [
+      'turn level A 0@1 > -48@1+12 > -40@2+0 ccw',
+      'A turn 0°→48°→40° (+ is clockwise)  0+1–1+24',
+      'A 回転 0°→48°→40° （＋は右回り）  0+1–1+24',
+    ],
+    [
+      'turn level A ア(0)@1 > イ(20)@1+12 > ウ(-5)@2+0 ccw',
+      'A turn ア 0°→イ -20°→ウ 5° (+ is clockwise)  0+1–1+24',
+      'A 回転 ア 0°→イ -20°→ウ 5° （＋は右回り）  0+1–1+24',
+    ],
+    [
+      'turn level A -45@1+1 > -90@3+0 cw',
+      'A turn 45°→90° counter-clockwise  1+1–2+24, 45° until 1+1',
+      'A 回転 45°→90° 左回り  1+1–2+24, 1+1まで45°',
+    ],
     [
       'truck level A 60%@1+1 > 130%@3+0',
       'A level T.U 60%→130%  1+1–2+24, 60% until 1+1',
@@ -257,7 +283,7 @@ C: 1..
   it('tells the marks of a truck and of a turn of levels with their sizes and angles', () => {
     const marked = 'truck level A ア(100%)@1 > イ(70%)@2+0 > 80%@3+0\nturn level A ア(0)@1 > イ(-20)@2+0 cw';
     expect(memo(marked).join('\n')).toContain('A level T.B ア 100%→イ 70% level T.U イ 70%→80%  0+1–2+24');
-    expect(memo(marked).join('\n')).toContain('A turn ア 0°→イ 20°');
+    expect(memo(marked).join('\n')).toContain('A turn ア 0°→イ 20° counter-clockwise');
     expect(memo(marked, { labels: 'ja' }).join('\n')).toContain('A セルT.B ア 100%→イ 70%');
   });
 

@@ -109,6 +109,7 @@ describe('moves are called', () => {
     expect(memo('truck', ['ratios', 'quick'])).toBe('Q.T.U P→Q equal ratios');
     expect(memo('pull', ['loop'])).toBe('A pull → 3 mm/f loop 420 mm');
     expect(memo('levelTruck')).toBe('A level T.U 100%→140%');
+    expect(memo('turn')).toBe('A turn 0°→90° clockwise');
     expect(memo('turn', ['sense'])).toBe('A turn 0°→90° counter-clockwise');
     expect(memo('shake', ['size', 'sideways'])).toBe('shake 5→9 mm left and right (right first)');
     expect(memo('sway', ['period'])).toBe('A sway 5 mm up and down (up first) every 0+9');

@@ -94,6 +94,8 @@ describe('moves', () => {
       });
     expect(first<'turn'>(turn('cw')).legs[0]!.to.value).toBe(90);
     expect(first<'turn'>(turn('ccw')).legs[0]).toMatchObject({ from: { value: 0 }, to: { value: -90 } });
+    expect(first<'turn'>(turn('cw')).parameters.sense).toEqual({ positive: 'cw', onward: true });
+    expect(first<'turn'>(turn('ccw')).parameters.sense).toEqual({ positive: 'ccw', onward: true });
     const silent = turn(null);
     const { diagnostics } = bound([silent]);
     const end = silent.span.end;

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { MoveKind } from '../../../src/language/tree-camera.js';
 import { bySteps, evenSteps } from '../../../src/shot/camera/move-parameters.js';
 import { withLines } from '../bind.js';
-import { bound, during, ease, length, move, number, OPTIONS, span, words } from './nodes.js';
+import { bound, during, ease, length, move, number, OPTIONS, span, stop, to, words } from './nodes.js';
 
 type Said = Omit<Parameters<typeof move>[0], 'kind'>;
 
@@ -108,4 +108,27 @@ test('a quick truck needs its mark on one leg only, and a move without it is no 
   const graduated = (line: string) => withLines(line).shot!.camera.moves[0]!.graduated;
   expect(graduated('pull BG right 1mm/f 1..24 graduated')).toBe(true);
   expect(graduated('pull BG right 1mm/f 1..24')).toBe(false);
+});
+
+const degrees = (value: number) => ({ label: null, value, span: span() });
+
+test.each([
+  ['cw', [0, 90], 'cw', true],
+  ['ccw', [0, 90], 'ccw', true],
+  ['ccw', [0, -90], 'cw', true],
+  ['cw', [0, 48, 40], 'cw', false],
+  ['ccw', [0, 48, 40], 'ccw', false],
+  ['cw', [0, -48, -40], 'ccw', false],
+  ['cw', [0, -20, 5], 'cw', false],
+  ['ccw', [0, -20, 5], 'cw', false],
+  ['cw', [-20, 10], 'cw', false],
+  ['ccw', [0, 0], 'cw', true],
+] as const)('angles typed %s through %j is told %s', (typed, [first, ...others], positive, onward) => {
+  const { parameters } = read('turn', {
+    range: null,
+    from: stop(degrees(first), 1),
+    legs: others.map((angle, i) => to(degrees(angle), 12 * (i + 1))),
+    options: { ...OPTIONS, sense: { sense: typed, span: span() } },
+  });
+  expect((parameters as { sense: unknown }).sense).toEqual({ positive, onward });
 });

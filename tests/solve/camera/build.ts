@@ -146,7 +146,7 @@ export const turn = (
   legs: readonly Leg<number>[],
   about: Point | null = null,
   more: More<'turn'> = {},
-): Move => made('turn', levels, unmarked(legs), { sense: 'cw', about }, more);
+): Move => made('turn', levels, unmarked(legs), { sense: { positive: 'cw', onward: true }, about }, more);
 
 export const shake = (
   fromMm: number,
