@@ -121,3 +121,8 @@ test('pages are counted as they would be printed, those of the sheet besides', a
     { sheet: 1, all: 1 },
   ]);
 });
+
+test('a file that cuts share is no row of the list', async () => {
+  const files = { 'episode.yaml': '', 'a.cut': 'phrase p = 1--2\n', 'b.cut': `use "a.cut"\n${CUT}` };
+  expect(listed((await runOn(files, 'list', '--json')).out).cuts.map(({ cut }) => cut)).toEqual(['1']);
+});

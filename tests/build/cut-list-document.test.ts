@@ -77,6 +77,10 @@ describe('the document', () => {
     expect(outline(1, 'cuts')).toMatchObject({ title: 'Ferry · Cut list', pages: 1 });
   });
 
+  test('of a work without a title is called what it is', () => {
+    expect(listDocument(listOfCuts(1), lookOf({ labels: 'en', title: '' })).title).toBe('Cut list');
+  });
+
   test('may be scaled to the paper that is in the printer: nothing is measured on it', () => {
     expect(listDocument(listOfCuts(1), lookOf()).trueSize).toBe(false);
   });
