@@ -22,7 +22,7 @@ async function world(files: Readonly<Record<string, string>> = { 'a.cut': CUT },
     };
   };
   const pdfs = new PdfUpdater(host, found, output);
-  return { host, job: job!, pdfs, look, print: () => pdfs.print(printer, look().prepared) };
+  return { host, job: job!, pdfs, printer, look, print: () => pdfs.print(printer, look().prepared) };
 }
 
 test('a cut is written, and not again as long as its paper is the same', async () => {
@@ -35,6 +35,32 @@ test('a cut is written, and not again as long as its paper is the same', async (
   host.files.set('/work/a.cut', Buffer.from(CUT.replace('--', '---')));
   expect((await print()).news).toBe(true);
   expect(host.files.get('/work/a.pdf')).not.toBe(first);
+});
+
+test('its pages are shown before its file is made, and what that sends has left by then', async () => {
+  const { host, pdfs, printer, look } = await world();
+  const order: string[] = [];
+  const make = printer.cut.bind(printer);
+  printer.cut = (...given) => {
+    order.push('made');
+    return make(...given);
+  };
+  const { fault } = await pdfs.print(printer, look().prepared, ({ pages }) => {
+    order.push(`${pages.length} pages shown`);
+    // As the server of the live view does: what it writes is held back until this turn of work is done.
+    process.nextTick(() => order.push('sent'));
+  });
+  expect(order).toEqual(['2 pages shown', 'sent', 'made']);
+  expect(host.files.has('/work/a.pdf')).toBe(true);
+  expect(fault).toBeNull();
+  // A failure to write is told though the pages were shown.
+  host.room = 10;
+  host.files.set('/work/a.cut', Buffer.from(CUT.replace('--', '---')));
+  let shown = false;
+  const failed = await pdfs.print(printer, look().prepared, () => {
+    shown = true;
+  });
+  expect([shown, failed.fault?.code]).toEqual([true, 'output-unwritable']);
 });
 
 test('it goes where the command line says', async () => {
