@@ -15,7 +15,8 @@ import {
 import { laterWordsOf } from './grammar-queries.js';
 import { slip } from './slip-faults.js';
 import type { TextRange } from './source.js';
-import { DEEPEST, type ReadingFailure } from './statement-reader.js';
+import { DEEPEST, isName, type ReadingFailure } from './statement-reader.js';
+import { exampleOf } from './statements/statement-forms.js';
 import { byWord, type StatementRule, timelineRule } from './statements/statement-table.js';
 import { nearest } from './suggest.js';
 import { faultyToken } from './token-faults.js';
@@ -117,7 +118,7 @@ function faultOf(unread: UnreadStatement, mender: FixTester): StatementFault {
       const special = token && faultyToken(tokens, failure.at, typed);
       if (special) return special;
       if (!token) return tooShort(unread);
-      return slip(unread, token, mender) ?? general(unread, token);
+      return slip(unread, token, mender) ?? general(unread, token, mender);
     }
   }
 }
@@ -196,7 +197,7 @@ function unknownWord(unread: UnreadStatement, mender: FixTester): StatementFault
     message: { code: 'unknown-word', parameters: { found, guess: meant } },
     place,
     candidates: words,
-    note: writtenSo(byWord.get(meant)!),
+    note: writtenSo(byWord.get(meant)!, tokens),
   };
 }
 
@@ -222,8 +223,9 @@ function isWanted({ wanted }: ReadingFailure, ...terms: readonly Wanted[]): bool
   return wanted.some((one) => terms.includes(one));
 }
 
-function writtenSo({ example }: StatementRule): Note {
-  return { note: 'written-so', example };
+/** An example of the form of the statement that was begun. */
+function writtenSo(entry: StatementRule, tokens: readonly Token[], guessed: readonly string[] = []): Note {
+  return { note: 'written-so', example: exampleOf(entry, tokens, guessed) };
 }
 
 function tooShort({ failure, tokens, typed }: UnreadStatement): StatementFault {
@@ -250,7 +252,7 @@ function tooShort({ failure, tokens, typed }: UnreadStatement): StatementFault {
       place,
       candidates: [replaceFix(place, '', { action: 'leave-out' })],
       wholeOnly: true,
-      note: writtenSo(entry),
+      note: writtenSo(entry, tokens),
     };
   }
   if (entry.word === 'fix')
@@ -258,13 +260,13 @@ function tooShort({ failure, tokens, typed }: UnreadStatement): StatementFault {
       message: { code: 'stops-short', parameters: { statement: entry.word, wanted: failure.wanted, last } },
       place: { start: end, end },
       candidates: [insertFix(end, ' full', { action: 'write', written: 'fix full' })],
-      note: writtenSo(entry),
+      note: writtenSo(entry, tokens),
     };
   return {
     message: { code: 'stops-short', parameters: { statement: entry.word, wanted: failure.wanted, last } },
     place: { start: end, end },
     candidates: isWanted(failure, '`}`', 'chart-end') ? [insertFix(end, '}', { action: 'close-chart' })] : [],
-    note: writtenSo(entry),
+    note: writtenSo(entry, tokens),
   };
 }
 
@@ -291,15 +293,27 @@ const OUT_OF_PLACE = new Map<TokenType, Misplaced>([
   [Seconds, 'seconds'],
 ]);
 
-function general({ failure, tokens, typed }: UnreadStatement, token: Token): StatementFault {
+/** The word before the fault where it was taken for the mark that a range begins at, and no such mark is set. */
+function noMark({ failure, tokens }: UnreadStatement, { source }: FixTester): Token | undefined {
+  const before = tokens[failure.at - 1];
+  if (!isWanted(failure, 'range-dots') || !isName(before)) return undefined;
+  const set = source.text.matchAll(/^mark\s+([\p{L}\p{N}_]+)/gmu);
+  return [...set].some(([, name]) => name === before.image) ? undefined : before;
+}
+
+function general(unread: UnreadStatement, stopped: Token, mender: FixTester): StatementFault {
+  const { failure, tokens, typed } = unread;
   const entry = failure.entry!;
-  const { wanted } = failure;
+  const unmarked = noMark(unread, mender);
+  const token = unmarked ?? stopped;
+  const wanted: readonly Wanted[] = unmarked ? ['range'] : failure.wanted;
   const place = placeOf(token);
   const found = typedAt(token, typed);
   const drawings = entry === timelineRule || entry.word === 'phrase';
   const anyDrawing =
     drawings && (wanted.length === 0 || isWanted(failure, 'drawing', 'drawings', 'drawing-or-group-end'));
   const candidates: FixCandidate[] = [];
+  const guessed: string[] = [];
   let mended: Message | undefined;
   const words = laterWordsOf(entry);
   const trade = token.type === Word ? tradeWord(token.image) : undefined;
@@ -312,11 +326,12 @@ function general({ failure, tokens, typed }: UnreadStatement, token: Token): Sta
       message: { code: 'trade-word', parameters: called(trade, found) },
       place,
       candidates: [],
-      note: writtenSo(entry),
+      note: writtenSo(entry, tokens),
     };
   for (const near of [token, tokens[failure.at - 1]]) {
     const meant = near?.type === Word ? nearest(near.image, words) : undefined;
     if (!meant) continue;
+    guessed.push(meant);
     candidates.push(replaceFix(placeOf(near!), meant, { action: 'write', written: meant }));
     mended ??= {
       code: 'does-not-fit',
@@ -348,7 +363,7 @@ function general({ failure, tokens, typed }: UnreadStatement, token: Token): Sta
     return { variant: 'wanted', found, wanted };
   };
   const message: Message = { code: 'does-not-fit', parameters: parameters() };
-  const note = why ? {} : { note: writtenSo(entry) };
+  const note = why ? {} : { note: writtenSo(entry, tokens, guessed) };
   const wholeOnly = token.type === Comma;
   return { message, place, ...(mended ? { mended } : {}), candidates, wholeOnly, ...note };
 }

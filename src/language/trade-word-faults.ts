@@ -10,12 +10,13 @@ import {
   type StatementFault,
   typedAt,
 } from './fault-fixes.js';
-import { foldCharacters } from './lexer.js';
+import { foldCharacters, tokenize } from './lexer.js';
 import { type Reworded, rewordings } from './rewordings.js';
 import type { TextRange } from './source.js';
 import { isName, startsTimeline, withEdits } from './statement-reader.js';
+import { exampleOf } from './statements/statement-forms.js';
 import { byWord, timelineRule } from './statements/statement-table.js';
-import { Colon, Text } from './tokens.js';
+import { Colon, Text, type Token } from './tokens.js';
 import { type TradeWord, tradeWord, tradeWordKey, tradeWordsByKey } from './trade-words.js';
 
 /** Statements that end in a text. */
@@ -78,9 +79,18 @@ export function tradeWordFault(unread: UnreadStatement): StatementFault | null {
     place: { start: piece.start, end: piece.start + length },
     candidates,
     wholeOnly: true,
-    ...(rule && entry.as === 'statement' ? { note: { note: 'written-so', example: rule.example } } : {}),
+    ...(rule && entry.as === 'statement'
+      ? {
+          note: {
+            note: 'written-so',
+            example: exampleOf(rule, [tokens[0]!, ...tokensOf(entry.here), ...tokens.slice(1)]),
+          },
+        }
+      : {}),
   };
 }
+
+const tokensOf = (text: string): Token[] => tokenize(text, 0, text.length);
 
 /** What the message says of a trade word. */
 export function called({ as, here }: TradeWord, found: string): Messages['trade-word'] {

@@ -86,12 +86,21 @@ describe('other statements', () => {
     ['time 5+0 6', 'does-not-fit', '6', null],
     ['mark hit', 'stops-short', '', null],
     ['stack A, B', 'does-not-fit', ',', 'stack A  B'],
-    ['voice "Nao" of 1+6..2 "x"', 'does-not-fit', '1+6', 'voice "Nao" off 1+6..2 "x"'],
+    ['voice "Nao" of 1+6..2 "x"', 'does-not-fit', 'of', 'voice "Nao" off 1+6..2 "x"'],
     ['voice "Nao" 1+6 "x"', 'does-not-fit', '"x"', null],
     ['voice "Nao" 1+6..2+0', 'stops-short', '', null],
     ['level BG siez 560x200mm', 'does-not-fit', 'siez', 'level BG size 560x200mm'],
+    ['sway A 5mm every 1+0', 'does-not-fit', 'every', null],
+    ['glow A hit 1+0', 'does-not-fit', 'hit', null],
+    ['glow A 1+1 1+0', 'does-not-fit', '1+0', null],
+    ['level A masked by B', 'trade-word', 'A masked by B', 'level B masks A'],
     ['level BG free free', 'part-twice', 'free', null],
   ])('%s', (...one) => check(one));
+});
+
+test('a mark that is set begins a range, of which the dots are wanted', () => {
+  const found = told('cut 1\nmark hit 3\nglow A hit 12\n');
+  expect(found.map(({ code, at }) => [code, at])).toEqual([['does-not-fit', '12']]);
 });
 
 test('a broken statement never harms the next one', () => {

@@ -20,6 +20,11 @@ test.each([
   ['wipe in right to left 1..12', ['right to left→left']],
   ['follow A 下から上へ 2mm/f 1..', ['下から上へ→up']],
   ['pan left to right 1..24', ['left to right 1..24→left@1 > right@24']],
+  ['level A is masked by B', ['A is masked by B→B masks A']],
+  ['level A free drawn with B', ['drawn with→with']],
+  ['expose B 50% to 100% 1..12', ['50% to 100%→50%>100%']],
+  ['truck level A 100% to 140%@2+0', []],
+  ['truck quick A@1 > B@9 fair 5 65%', ['5→ア@5']],
   ['wipe left out 1..12', ['left out→out left']],
 ])('%s', (text, expected) => expect(reworded(text)).toEqual(expected));
 

@@ -6,6 +6,7 @@ export type Expected =
   | 'cut-number'
   | 'message-code'
   | 'time'
+  | 'range'
   | 'range-dots'
   | 'millimetres'
   | 'place-comma'

@@ -21,6 +21,7 @@ const expected: Readonly<Record<Expected, string>> = {
   'cut-number': 'a number such as 12 or 12A',
   'message-code': 'the code of a warning or a hint such as strobing',
   time: 'a time such as 5+0',
+  range: 'a range such as 1+6..2+20',
   'range-dots': 'the `..` of a range such as 1+6..2+20',
   millimetres: 'a number of millimetres',
   'place-comma': 'the comma of a place such as 130,0',

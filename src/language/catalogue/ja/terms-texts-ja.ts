@@ -22,6 +22,7 @@ const expected: Readonly<Record<Expected, string>> = {
   'cut-number': 'カット番号（12、12A など）',
   'message-code': '注意・ヒントのコード（strobing など）',
   time: '時間（5+0 など）',
+  range: '範囲（1+6..2+20 など）',
   'range-dots': '範囲の `..`（1+6..2+20 など）',
   millimetres: 'ミリの数値',
   'place-comma': '位置のコンマ（130,0 など）',
