@@ -12,9 +12,14 @@ import type { Change, ChangePlace, Was } from './change.js';
 import { lastingNames } from './exposure-tokens.js';
 import { placeNamesOf } from './move-pair.js';
 
+/** A column of the sheet: of a level that of its keys or that of its finished numbers. */
+export type ChangedColumn =
+  | { readonly kind: 'level'; readonly level: string; readonly column: 'keys' | 'cels' }
+  | { readonly kind: 'speech' | 'camera' | 'notes' };
+
 /** Frames from..to, both included. */
 export interface ChangedRows extends Frames {
-  readonly place: ChangePlace;
+  readonly place: ChangedColumn;
 }
 
 /** One a row of the new sheet: whether it shows something else. */
@@ -30,12 +35,20 @@ export function changedRows(
   changes: readonly Change[],
 ): readonly ChangedRows[] {
   const earlier = earlierLevels(changes);
-  const columns: [ChangePlace, Differs][] = [
+  const columns: [ChangedColumn, Differs][] = [
     ...now.levels
       .filter(({ timed }) => timed)
-      .map((is): [ChangePlace, Differs] => {
+      .flatMap((is): [ChangedColumn, Differs][] => {
         const was = old.levels.find(({ name }) => name === (earlier.get(is.name) ?? is.name));
-        return [{ kind: 'level', level: is.name }, levelRows(was, is, changes)];
+        const drawings = levelRows(was, is, changes);
+        const numbers = drawings.map((differs, i) => differs || otherNumber(was, is, i));
+        // Western keys are called by their finished numbers.
+        const keys = now.shot.settings.convention === 'west' ? [...numbers] : drawings;
+        const place = { kind: 'level', level: is.name } as const;
+        return [
+          [{ ...place, column: 'keys' }, keys],
+          [{ ...place, column: 'cels' }, numbers],
+        ];
       }),
     [{ kind: 'speech' }, otherTexts(speechOn(old.shot), speechOn(now.shot))],
     [{ kind: 'camera' }, cameraRows(old, now, earlier)],
@@ -47,7 +60,8 @@ export function changedRows(
   });
 }
 
-export const samePlace = (a: ChangePlace | null, b: ChangePlace): boolean =>
+/** Whether what is said of a place is seen in a column. */
+export const samePlace = (a: ChangePlace | null, b: ChangedColumn): boolean =>
   a?.kind === b.kind && (a.kind !== 'level' || a.level === (b as typeof a).level);
 
 /** What levels that have another name now were called before. */
@@ -95,6 +109,10 @@ function levelRows(was: SolvedLevel | undefined, is: SolvedLevel, changes: reado
     (symbol, i) => symbol !== (before[i] ?? '') || otherwise.has(is.exposures[i]!.drawing ?? ''),
   );
 }
+
+/** Whether the same drawing has another number on a row. */
+const otherNumber = (was: SolvedLevel | undefined, is: SolvedLevel, row: number): boolean =>
+  (was?.exposures[row]?.cel ?? null) !== is.exposures[row]!.cel;
 
 /** The lasting name of the drawing on each row; '' where it is empty. */
 function drawingsOn(level: SolvedLevel): string[] {

@@ -19,6 +19,8 @@ const CLEAR = 0.15;
 /** A bar stands this share of a row inside the edges of its rows. */
 export const BAR_GAP = 0.06;
 
+const COLUMNS = ['keys', 'cels'] as const;
+
 /** Frames from..to, both included. */
 interface Stretch {
   readonly from: number;
@@ -43,7 +45,8 @@ export function barsOf(marked: MarkedChanges | undefined, length: number): Chang
   return { of: (place) => joined.get(keyOf(place)) ?? [], none: joined.size === 0 };
 }
 
-const keyOf = (place: BarPlace): string => (place.kind === 'level' ? `level ${place.level}` : place.kind);
+const keyOf = (place: BarPlace): string =>
+  place.kind === 'level' ? `${place.column} ${place.level}` : place.kind;
 
 function join(rows: readonly Stretch[]): Stretch[] {
   const joined: { from: number; to: number }[] = [];
@@ -61,7 +64,10 @@ export function guttersOf(bars: ChangeBars, levels: readonly string[], larger: n
   const width = (BAR + 2 * CLEAR) * larger;
   const has = (place: BarPlace): number => (bars.of(place).length > 0 ? width : 0);
   return {
-    levels: Math.max(0, ...levels.map((level) => has({ kind: 'level', level }))),
+    levels: Math.max(
+      0,
+      ...levels.flatMap((level) => COLUMNS.map((column) => has({ kind: 'level', level, column }))),
+    ),
     speech: has({ kind: 'speech' }),
     camera: has({ kind: 'camera' }),
     notes: has({ kind: 'notes' }),
@@ -78,8 +84,8 @@ export function barMarks(side: PageSide, run: BlockFrames): Mark[] {
     column ? bars.of(place).flatMap((rows) => bar(side, run, rows, column, gutterMm)) : [];
   return [
     ...side.levels.flatMap(({ name: level }, i) =>
-      [columns.keys[i], columns.cels[i]].flatMap((column) =>
-        beside({ kind: 'level', level }, column, gutters.levels),
+      COLUMNS.flatMap((column) =>
+        beside({ kind: 'level', level, column }, columns[column][i], gutters.levels),
       ),
     ),
     ...beside({ kind: 'speech' }, columns.dialogue, gutters.speech),

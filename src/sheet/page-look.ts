@@ -16,8 +16,13 @@ export interface LentLevel {
 }
 
 /** Where something stands on the rows of a sheet. */
-export type BarPlace =
+export type RowPlace =
   | { readonly kind: 'level'; readonly level: string }
+  | { readonly kind: 'speech' | 'camera' | 'notes' };
+
+/** A column that has change bars of its own: of a level that of its keys and that of its finished numbers. */
+export type BarPlace =
+  | { readonly kind: 'level'; readonly level: string; readonly column: 'keys' | 'cels' }
   | { readonly kind: 'speech' | 'camera' | 'notes' };
 
 /** What differs from another version of the cut. */

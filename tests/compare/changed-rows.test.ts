@@ -6,13 +6,15 @@ import { compare } from '../../src/compare/compare-cuts.js';
 import { rowName } from '../../src/shot/time-notation.js';
 import { solved } from './say.js';
 
-/** `A 1+1–1+6`, `camera 1+2–3+0`. */
-function rows(old: string, now: string): string[] {
+/** `A 1+1–1+6`, `camera 1+2–3+0`; of levels one of their two columns. */
+function rows(old: string, now: string, column: 'keys' | 'cels' = 'keys'): string[] {
   const [was, is] = [solved(old), solved(now)];
   const row = (frame: number) => rowName(frame, is.shot.fps, false);
-  return changedRows(was, is, compare(was, is)).map(
-    ({ place, from, to }) => `${place.kind === 'level' ? place.level : place.kind} ${row(from)}–${row(to)}`,
-  );
+  return changedRows(was, is, compare(was, is))
+    .filter(({ place }) => place.kind !== 'level' || place.column === column)
+    .map(
+      ({ place, from, to }) => `${place.kind === 'level' ? place.level : place.kind} ${row(from)}–${row(to)}`,
+    );
 }
 
 const level = (line: string, time = '4+0') => `cut 1\ntime ${time}\nA: ${line}\n`;
@@ -48,6 +50,15 @@ describe('of a level', () => {
 
   test('are none where only the number is another one: those before and behind one more in-between keep their names', () => {
     expect(levelRows('on 2 1--2:12 3..', 'on 2 1---2:12 3..')).toEqual(['A 0+7–0+8', 'A 0+19–0+20']);
+  });
+
+  test('in its other column are those with another number, too', () => {
+    const [old, now] = ['on 2 1--2:12 3..', 'on 2 1---2:12 3..'].map((line) => level(line)) as [
+      string,
+      string,
+    ];
+    expect(rows(old, now, 'cels')).toEqual(['A 0+7–3+24']);
+    expect(rows(level('1:12 2:12 3..'), level('1:12 4:12 3..'), 'cels')).toEqual(['A 0+13–0+24']);
   });
 
   test('with in-betweens elsewhere on their way are those that show them', () => {
@@ -157,9 +168,21 @@ describe('of the camera', () => {
   });
 });
 
+test('western keys are called by their numbers: both columns of a level have the same rows', () => {
+  const [was, is] = ['on 2 1--2:12 3..', 'on 2 1---2:12 3..'].map((line) => {
+    const it = solved(level(line));
+    return { ...it, shot: { ...it.shot, settings: { ...it.shot.settings, convention: 'west' as const } } };
+  });
+  const marked = changedRows(was!, is!, compare(was!, is!));
+  expect(marked.map(({ place, from, to }) => [place.kind === 'level' && place.column, from, to])).toEqual([
+    ['keys', 7, 96],
+    ['cels', 7, 96],
+  ]);
+});
+
 test('places are the same by their kind, levels by their name', () => {
-  expect(samePlace({ kind: 'level', level: 'A' }, { kind: 'level', level: 'A' })).toBe(true);
-  expect(samePlace({ kind: 'level', level: 'A' }, { kind: 'level', level: 'B' })).toBe(false);
+  expect(samePlace({ kind: 'level', level: 'A' }, { kind: 'level', level: 'A', column: 'cels' })).toBe(true);
+  expect(samePlace({ kind: 'level', level: 'A' }, { kind: 'level', level: 'B', column: 'keys' })).toBe(false);
   expect(samePlace({ kind: 'camera' }, { kind: 'notes' })).toBe(false);
   expect(samePlace(null, { kind: 'notes' })).toBe(false);
 });

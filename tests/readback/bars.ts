@@ -65,10 +65,11 @@ function placeOf(block: ReadBlock, group: Group, index: number): BarPlace {
   if (group === 'camera' || group === 'notes') return { kind: group };
   const level = block[group][index]?.name;
   if (level === undefined) throw new Unreadable('a bar in a column without a name');
-  return { kind: 'level', level };
+  if (group !== 'keys' && group !== 'cels') throw new Unreadable('a bar in a column of no level');
+  return { kind: 'level', level, column: group };
 }
 
-/** Columns that have a bar beside each frame, by what they belong to; a level has two. */
+/** Frames that have a bar, by the column. */
 function expectedBars(
   marked: MarkedChanges | undefined,
   { levels, shot }: SolvedShot,
@@ -76,17 +77,16 @@ function expectedBars(
   const expected = new Map<string, Set<number>>();
   for (const { place, from, to } of marked?.rows ?? []) {
     if (place.kind === 'level' && !levels.some(({ name, timed }) => timed && name === place.level)) continue;
-    for (const group of groupsOf(place)) {
-      const frames = expected.get(keyOf(place, group)) ?? new Set();
-      expected.set(keyOf(place, group), frames);
-      for (let frame = Math.max(1, from); frame <= Math.min(to, shot.length); frame++) frames.add(frame);
-    }
+    const key = keyOf(place, groupOf(place));
+    const frames = expected.get(key) ?? new Set();
+    expected.set(key, frames);
+    for (let frame = Math.max(1, from); frame <= Math.min(to, shot.length); frame++) frames.add(frame);
   }
   return expected;
 }
 
-const groupsOf = ({ kind }: BarPlace): Group[] =>
-  kind === 'level' ? ['keys', 'cels'] : [kind === 'speech' ? 'dialogue' : kind];
+const groupOf = (place: BarPlace): Group =>
+  place.kind === 'level' ? place.column : place.kind === 'speech' ? 'dialogue' : place.kind;
 const keyOf = (place: BarPlace, group: Group): string =>
   place.kind === 'level' ? `${place.level} ${group}` : group;
 const listed = (frames: Iterable<number> | undefined): string =>

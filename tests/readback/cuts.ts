@@ -15,7 +15,10 @@ export function caseOf(name: string, text: string, settings: Partial<Settings> =
 export function somewhatMarked({ solved }: Case, pick: (n: number) => number): MarkedChanges {
   const { length } = solved.shot;
   const places: BarPlace[] = [
-    ...solved.levels.map(({ name }): BarPlace => ({ kind: 'level', level: name })),
+    ...solved.levels.flatMap(({ name }): BarPlace[] => [
+      { kind: 'level', level: name, column: 'keys' },
+      { kind: 'level', level: name, column: 'cels' },
+    ]),
     { kind: 'speech' },
     { kind: 'camera' },
     { kind: 'notes' },

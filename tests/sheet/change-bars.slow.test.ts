@@ -34,7 +34,8 @@ function pagesOf(
   });
 }
 
-const ROW = { place: { kind: 'level', level: 'A' }, from: 13, to: 24 } as const;
+const ROW = { place: { kind: 'level', level: 'A', column: 'keys' }, from: 13, to: 24 } as const;
+const CEL_ROW = { ...ROW, place: { ...ROW.place, column: 'cels' } } as const;
 
 /** Black rectangles below the heads of the columns. */
 function barsOf(page: Page): Bounds[] {
@@ -101,8 +102,8 @@ describe.each(LOOKS)('$paper $convention $labels', (look) => {
 });
 
 describe('bars', () => {
-  it('stand beside their rows in both columns of a level', () => {
-    const [page] = pagesOf({ rows: [ROW] });
+  it('stand beside their rows in their column of a level', () => {
+    const [page] = pagesOf({ rows: [ROW, CEL_ROW] });
     const rows = page!.rows;
     const bars = barsOf(page!);
     expect(bars).toHaveLength(2);
@@ -118,15 +119,15 @@ describe('bars', () => {
   it('of rows that meet or overlap are one, and go on after a break', () => {
     const rows = [ROW, { ...ROW, from: 25, to: 30 }, { ...ROW, from: 20, to: 80 }];
     const [page] = pagesOf({ rows });
-    // Two columns, and each goes on in the second block.
-    expect(barsOf(page!)).toHaveLength(4);
+    // It goes on in the second block.
+    expect(barsOf(page!)).toHaveLength(2);
   });
 
   it('have no place on rows after the end, or of levels without a column', () => {
     const rows = [
       { ...ROW, from: 169, to: 200 },
-      { ...ROW, place: { kind: 'level', level: 'BG' } as const },
-      { ...ROW, place: { kind: 'level', level: 'D' } as const },
+      { ...ROW, place: { kind: 'level', level: 'BG', column: 'keys' } as const },
+      { ...ROW, place: { kind: 'level', level: 'D', column: 'cels' } as const },
     ];
     const pages = pagesOf({ rows, lines: ['Level D is gone'] });
     expect(pages.flatMap(barsOf)).toEqual([]);

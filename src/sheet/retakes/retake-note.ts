@@ -6,7 +6,7 @@ import { wordsOf } from '../../words/words.js';
 import type { Mark, Metrics, Page } from '../display-list.js';
 import { type Box, black, frame, inShares, line, pale, textAt } from '../mark-builders.js';
 import { pageFrame } from '../page-frame.js';
-import type { BarPlace, PageLook } from '../page-look.js';
+import type { PageLook, RowPlace } from '../page-look.js';
 import { largerPrint, smallestTextMm } from '../sheet-geometry.js';
 import { cachedMetrics, fitLine, wrap } from '../text-fitting.js';
 import { type ChangedRows, type RetakeStrip, retakeStrip } from './retake-strip.js';
@@ -16,7 +16,7 @@ export interface RetakeChange {
   /** In the language of the form, one line. */
   readonly text: string;
   /** Null: it concerns the cut as a whole. */
-  readonly place: BarPlace | null;
+  readonly place: RowPlace | null;
   /** Rows of the sheet after it. Null: none differs by it. */
   readonly rows: ChangedRows | null;
   /** What its level was called before, where that is not what it is called now. */

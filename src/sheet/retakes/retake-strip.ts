@@ -11,7 +11,7 @@ import { heldText, type KeySign, keySigns } from '../column-entries.js';
 import type { Mark } from '../display-list.js';
 import { HOLD, HOLD_GAP, inBrackets, numberSize, type SignPaper, signMarks } from '../drawing-columns.js';
 import { type Box, black, line, pale, polyline, textAt } from '../mark-builders.js';
-import type { BarPlace, PageLook } from '../page-look.js';
+import type { PageLook, RowPlace } from '../page-look.js';
 import { cameraTexts, noteTexts, type RowTexts, speechTexts } from '../row-texts.js';
 import { unitOf } from '../sheet-geometry.js';
 import { cachedMetrics, cutToFit, fitLine } from '../text-fitting.js';
@@ -24,7 +24,7 @@ export interface ChangedRows {
 
 /** Where a change is seen. A level that had another name is found by that one before. */
 export interface StripPlace {
-  readonly place: BarPlace;
+  readonly place: RowPlace;
   readonly earlierLevel: string | null;
   readonly rows: ChangedRows;
 }
@@ -135,7 +135,7 @@ interface VersionColumn {
   marks(paper: SignPaper, box: Box, frame: number, before: number | null): Mark[];
 }
 
-function columnOf(solved: SolvedShot, place: BarPlace, look: PageLook): VersionColumn {
+function columnOf(solved: SolvedShot, place: RowPlace, look: PageLook): VersionColumn {
   const { shot } = solved;
   if (place.kind === 'level') {
     const level = solved.levels.find(({ name }) => name === place.level);

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { BarPlace } from '../../../src/sheet/page-look.js';
+import type { RowPlace } from '../../../src/sheet/page-look.js';
 import { retakeStrip, rowsShown } from '../../../src/sheet/retakes/retake-strip.js';
 import { linesOf, lookOf, solvedCut, textsOf } from '../laid.js';
 
@@ -53,7 +53,7 @@ describe('a strip', () => {
   );
 
   /** Texts of a strip by its three columns, and rows: `row column text`. */
-  function told(place: BarPlace, rows: { from: number; to: number }, earlierLevel: string | null = null) {
+  function told(place: RowPlace, rows: { from: number; to: number }, earlierLevel: string | null = null) {
     const strip = retakeStrip(was, is, { place, rows, earlierLevel }, lookOf(), SIZE);
     return textsOf(strip.at(100, 50)).map(({ x, y, text, anchor }) => {
       const column = anchor === 'end' || x < 110 ? 'row' : x < 134 ? 'before' : 'after';
@@ -85,7 +85,7 @@ describe('a strip', () => {
   });
 
   test('of speech, camera and notes has their words where they begin', () => {
-    const words = (place: BarPlace, rows: { from: number; to: number }) =>
+    const words = (place: RowPlace, rows: { from: number; to: number }) =>
       told(place, rows).filter((one) => !one.includes(' row '));
     expect(words({ kind: 'speech' }, { from: 3, to: 4 })).toEqual([
       '2 before Rill: Lower it',
