@@ -302,7 +302,7 @@ function noMark({ failure, tokens }: UnreadStatement, { source }: FixTester): To
 }
 
 function general(unread: UnreadStatement, stopped: Token, mender: FixTester): StatementFault {
-  const { failure, tokens, typed } = unread;
+  const { failure, tokens, piece, typed } = unread;
   const entry = failure.entry!;
   const unmarked = noMark(unread, mender);
   const token = unmarked ?? stopped;
@@ -346,7 +346,8 @@ function general(unread: UnreadStatement, stopped: Token, mender: FixTester): St
         : insertFix(place.start, '= ', { action: 'add-equals' }),
     );
   }
-  if (token.type === Comma) candidates.push(replaceFix(place, ' ', { action: 'blank-instead' }));
+  const blank = replaceFix(place, /^\s/.test(typed.slice(place.end)) ? '' : ' ', { action: 'blank-instead' });
+  if (token.type === Comma) candidates.push(blank);
   if (token.type === Close) candidates.push(replaceFix(place, '', { action: 'leave-out' }));
   if (anyDrawing && token.type === Seconds)
     candidates.push(insertFix(place.start, ':', { action: 'write-as-length' }));
@@ -355,7 +356,8 @@ function general(unread: UnreadStatement, stopped: Token, mender: FixTester): St
   }
   let why: Misplaced | undefined;
   if (anyDrawing) why = OUT_OF_PLACE.get(token.type);
-  else if (token.type === Comma && wanted.length === 0) why = 'comma-between-names';
+  else if (token.type === Comma && wanted.length === 0 && mender.choose([blank], piece, place))
+    why = 'comma-for-blank';
   const parameters = (): Messages['does-not-fit'] => {
     if (why) return { variant: 'misplaced', found, why };
     if (anyDrawing) return { variant: 'not-shown', found };

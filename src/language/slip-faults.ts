@@ -6,7 +6,18 @@ import { insertFix, placeOf, replaceFix, type StatementFault, typedAt } from './
 import type { TextRange } from './source.js';
 import { isName, startsTimeline } from './statement-reader.js';
 import { byWord, timelineRule } from './statements/statement-table.js';
-import { Colon, Comma, Dash, DotDot, Equals, Greater, type Token, type TokenType } from './tokens.js';
+import {
+  Colon,
+  Comma,
+  Dash,
+  DotDot,
+  Equals,
+  Feet,
+  Greater,
+  Seconds,
+  type Token,
+  type TokenType,
+} from './tokens.js';
 import { withoutColon } from './trade-word-faults.js';
 
 /** The slip that was made, or null. `token`: the first that does not fit. */
@@ -77,8 +88,8 @@ function ofLevel(
   };
 }
 
-/** Signs that begin no text. */
-const NO_TEXT: ReadonlySet<TokenType> = new Set([Colon, Comma, Dash, DotDot, Equals, Greater]);
+/** What begins no text: signs, and times, which stand before it. */
+const NO_TEXT: ReadonlySet<TokenType> = new Set([Colon, Comma, Dash, DotDot, Equals, Greater, Seconds, Feet]);
 
 function withoutQuotes(
   { failure, tokens, piece, typed }: UnreadStatement,

@@ -188,6 +188,17 @@ function ungluing(image: string, place: TextRange): FixCandidate[] {
   return found;
 }
 
+/** Two words or numbers must not become one: `1;2`. */
+function withoutCharacter(place: TextRange, typed: string): FixCandidate[] {
+  const joins =
+    /[\p{L}\p{N}_]$/u.test(typed.slice(0, place.start)) && /^[\p{L}\p{N}_]/u.test(typed.slice(place.end));
+  return [
+    joins
+      ? replaceFix(place, ' ', { action: 'blank-instead' })
+      : replaceFix(place, '', { action: 'leave-out' }),
+  ];
+}
+
 function unknown(tokens: readonly Token[], at: number, typed: string): StatementFault {
   const token = tokens[at]!;
   const place = placeOf(token);
@@ -210,10 +221,10 @@ function unknown(tokens: readonly Token[], at: number, typed: string): Statement
     return sign === '..' && drawn && one !== tokens.at(-1) ? undefined : (sign ?? circledNumber(character));
   };
   const meant = alike(token);
-  const candidates: FixCandidate[] =
+  const candidates =
     meant !== undefined || LOOKALIKES.has(typed.slice(token.start, token.end))
       ? []
-      : [replaceFix(wholeCharacter(tokens, token, typed), '', { action: 'leave-out' })];
+      : withoutCharacter(wholeCharacter(tokens, token, typed), typed);
   if (meant !== undefined) {
     // `[1--2]` is mended as a whole: one bracket alone would only move the fault.
     const edits = tokens.flatMap((one, index) => {

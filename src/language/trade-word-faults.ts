@@ -143,11 +143,19 @@ export function titleWithoutQuotes(
   };
 }
 
+/** Who works on a cut, in Japanese: no characters of a film. */
+const ROLES: ReadonlySet<string> = new Set(
+  '監督 演出 作監 作画監督 総作監 総作画監督 原画 第二原画 動画 動検 仕上 仕上げ 美術 背景 撮影 編集 制作 進行 脚本 絵コンテ コンテ レイアウト 音響 作品 題名'.split(
+    ' ',
+  ),
+);
+
 /** `Pim: "Wait!"`: a line of dialogue as a script has it. When it is spoken nobody knows. */
 export function spokenLine({ tokens, piece, typed }: UnreadStatement): StatementFault | null {
   const [name, ...rest] = tokens.filter(({ type }) => type !== Colon);
   if (!isName(name) || byWord.has(name.image) || rest.length !== 1 || rest[0]!.type !== Text) return null;
-  if (leadingTradeWord(name.image)) return null;
+  // Names of people are not written small; what is may be the word of another program or of a form.
+  if (leadingTradeWord(name.image) || ROLES.has(name.image) || /^\p{Ll}/u.test(name.image)) return null;
   const [speaker, line] = [name, rest[0]!].map((one) => typed.slice(one.start, placeOf(one).end));
   return {
     message: {

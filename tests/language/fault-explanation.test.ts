@@ -85,7 +85,7 @@ describe('other statements', () => {
     ['time 60%', 'does-not-fit', '60%', null],
     ['time 5+0 6', 'does-not-fit', '6', null],
     ['mark hit', 'stops-short', '', null],
-    ['stack A, B', 'does-not-fit', ',', 'stack A  B'],
+    ['stack A, B', 'does-not-fit', ',', 'stack A B'],
     ['voice "Nao" of 1+6..2 "x"', 'does-not-fit', 'of', 'voice "Nao" off 1+6..2 "x"'],
     ['voice "Nao" 1+6 "x"', 'does-not-fit', '"x"', null],
     ['voice "Nao" 1+6..2+0', 'stops-short', '', null],

@@ -86,7 +86,7 @@ export type Misplaced =
   | 'comma'
   | 'group-end'
   | 'seconds'
-  | 'comma-between-names';
+  | 'comma-for-blank';
 
 /** Why no key stands before an in-between, and why none behind it. */
 export type NoKeyBefore = 'start' | 'empty' | 'between' | 'cut';

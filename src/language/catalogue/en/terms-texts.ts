@@ -98,7 +98,7 @@ export const misplaced: Readonly<Record<Misplaced, string>> = {
   comma: 'drawings have blanks between them, no commas',
   'group-end': 'it closes no group',
   seconds: 'how long a drawing stays is written with a colon, as in 3:1+0',
-  'comma-between-names': 'names have blanks between them, no commas',
+  'comma-for-blank': 'a blank stands between the two, no comma',
 };
 
 export const noKeyBefore: Readonly<Record<NoKeyBefore, string>> = {

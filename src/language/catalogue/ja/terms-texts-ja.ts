@@ -99,7 +99,7 @@ export const misplaced: Readonly<Record<Misplaced, string>> = {
   comma: '絵と絵の間はコンマではなく空白です',
   'group-end': '閉じるグループがありません',
   seconds: '絵を出す長さは、3:1+0 のようにコロンで書きます',
-  'comma-between-names': '名前と名前の間はコンマではなく空白です',
+  'comma-for-blank': '間はコンマではなく空白です',
 };
 
 export const noKeyBefore: Readonly<Record<NoKeyBefore, string>> = {
