@@ -153,6 +153,8 @@ function crossedOut({ corners }: PanelField, { place }: View, labels: Labels): M
 
 /** Closest that two strokes of graduations are drawn, mm. */
 export const CLOSEST = 0.8;
+/** What sums of steps may fall short of it by rounding: an even move is thinned evenly. */
+const ROUNDING_MM = 1e-6;
 
 /**
  * Of every how many graduations one is drawn, at each of them: 1, 2, 4 … so that strokes stay apart. `gaps`: from each to the
@@ -165,7 +167,7 @@ export function thinning(gaps: readonly number[]): number[] {
   };
   return Array.from({ length: gaps.length + 1 }, (_, i) => {
     let stride = 1;
-    while (stride < 1024 && mean(i, stride) * stride < CLOSEST) stride *= 2;
+    while (stride < 1024 && mean(i, stride) * stride < CLOSEST - ROUNDING_MM) stride *= 2;
     return stride;
   });
 }

@@ -151,6 +151,13 @@ describe('strokes of graduations', () => {
     expect(thinning([])).toEqual([1]);
   });
 
+  test.each([0.2, 0.4, 0.8])('are thinned evenly where steps of %d mm are so by rounding only', (step) => {
+    const places = Array.from({ length: 97 }, (_, i) => 7.3 - i * step);
+    const gaps = places.slice(1).map((place, i) => Math.abs(place - places[i]!));
+    expect(new Set(gaps).size).toBeGreaterThan(1);
+    expect(new Set(thinning(gaps))).toEqual(new Set([CLOSEST / step]));
+  });
+
   test('are thinned where the way is slow only', () => {
     const strides = thinning([...Array(20).fill(0.3), ...Array(20).fill(3)]);
     expect([strides[5], strides[35]]).toEqual([4, 1]);
