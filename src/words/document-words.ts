@@ -137,8 +137,26 @@ export interface CameraPageWords {
     readonly scale: string;
     readonly camera: string;
   };
-  /** What the figures of the table are measured from. */
-  units(unit: string): string;
+  /** What the figures of the table are, and what they are measured from. */
+  measured(what: MeasuredFigures): string;
+}
+
+/** What moves something besides the moves whose steps a table has. */
+export type FurtherMove = 'pull' | 'sway' | 'carry' | 'shake';
+
+/** What a table of moves has to explain of its figures. */
+export interface MeasuredFigures {
+  /** Of lengths; null: there are none. */
+  readonly unit: 'mm' | 'in' | null;
+  /** Whether it has places, x or y. */
+  readonly places: boolean;
+  /** What is in the camera's places besides its moves from field to field; null: it has none. */
+  readonly camera: readonly FurtherMove[] | null;
+  /** Levels with places of their own, as the table calls them, and what is in these besides. */
+  readonly levels: readonly { readonly names: string; readonly further: readonly FurtherMove[] }[];
+  /** Whether places hold more than the steps beside them. */
+  readonly stepsAlone: boolean;
+  readonly degrees: boolean;
 }
 
 /** Words of the pages of an episode: cut list and rhythm. */

@@ -8,9 +8,18 @@
 
 import { layTable, type TableSet } from '../../layout/table.js';
 import type { Move } from '../../shot/camera/camera-model.js';
-import { kindOf, rests, rowsOf, toldDegrees } from '../../shot/camera/move-kinds.js';
+import {
+  endOf,
+  goingAlong,
+  kindOf,
+  rests,
+  rowsOf,
+  startOf,
+  toldDegrees,
+} from '../../shot/camera/move-kinds.js';
 import type { Graduation, PlacementFrame, SolvedMove } from '../../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../../solve/solved-shot.js';
+import type { FurtherMove } from '../../words/document-words.js';
 import { figure } from '../../words/number-format.js';
 import { isConstant } from '../camera/camera-plan.js';
 import { moveKind } from '../camera/move-labels.js';
@@ -29,6 +38,7 @@ interface Figures {
   /** Who moves: the camera, or levels. */
   readonly group: string;
   readonly head: string;
+  readonly measures: 'place' | 'length' | 'share' | 'angle';
   /** The text on a frame; '' where it is not told. */
   readonly of: (frame: number) => string;
 }
@@ -75,7 +85,7 @@ export function moveTable(solved: SolvedShot, given: PageLook): MoveTable | null
   const print = {
     texts,
     rows,
-    remarks: [...constant, texts.words.units(texts.lengths.unit)],
+    remarks: [...constant, measuredWords(figures, told, solved, texts)],
     unit: unitOf(look.settings, shot.fps),
   };
   const columns = paperColumns(figures, said, rows, texts);
@@ -208,6 +218,48 @@ function stepText(move: Move, now: Graduation, before: Graduation, { lengths, wo
   return signed(legs === 'scale' ? `${figure(by * 100)} %` : `${figure(toldDegrees(move, by))}°`);
 }
 
+/** What the figures are measured from, and what besides the moves with steps is in them. */
+function measuredWords(
+  figures: readonly Figures[],
+  told: readonly SolvedMove[],
+  { camera, shot }: SolvedShot,
+  { words, lengths }: ChartTexts,
+): string {
+  const has = (...measures: readonly Figures['measures'][]) =>
+    figures.some((one) => measures.includes(one.measures));
+  const placed = new Set(figures.flatMap(({ group, measures }) => (measures === 'place' ? [group] : [])));
+  const moves = camera.moves.map(({ move }) => move);
+  const shake = moves.some(({ kind }) => kind === 'shake') ? (['shake'] as const) : [];
+  const groups = levelGroups(told, { camera, shot }).filter(({ names }) => placed.has(names.join(', ')));
+  const levels = groups.map(({ names }) => {
+    const named = names[0]!;
+    const fixed = shot.levels.some(({ name, carry }) => name === named && carry);
+    const own = moves.filter(({ target }) => !target.camera && target.levels.includes(named));
+    const going = own.filter((move) => kindOf(move).goes);
+    const added = going.some((a, i) =>
+      going.slice(i + 1).some((b) => startOf(a) < endOf(b) && startOf(b) < endOf(a)),
+    );
+    const further: readonly FurtherMove[] = [
+      ...(added ? (['pull'] as const) : []),
+      ...(own.some(({ kind }) => kind === 'sway') ? (['sway'] as const) : []),
+      ...(fixed || moves.some((move) => goingAlong(move).includes(named)) ? (['carry'] as const) : []),
+      ...(fixed ? shake : []),
+    ];
+    return { names: names.join(', '), further };
+  });
+  const ofCamera = placed.has(words.columns.camera) ? shake : null;
+  const further = [ofCamera ?? [], ...levels.map((level) => level.further)];
+  return words.measured({
+    unit: has('place', 'length') ? lengths.unit : null,
+    places: placed.size > 0,
+    camera: ofCamera,
+    levels,
+    stepsAlone:
+      figures.some(({ head }) => head === words.columns.step) && further.some((one) => one.length > 0),
+    degrees: has('angle'),
+  });
+}
+
 const differ = (values: readonly number[]) => values.some((value) => Math.abs(value - values[0]!) > 1e-9);
 
 /** What of the camera changes, and its steps. */
@@ -219,23 +271,17 @@ function cameraColumns(told: readonly SolvedMove[], { camera }: SolvedShot, text
   const group = words.columns.camera;
   const at = (
     head: string,
+    measures: Figures['measures'],
     pick: (frame: (typeof frames)[number]) => number,
     text: (value: number) => string,
-  ) => (differ(frames.map(pick)) ? [{ group, head, of: (f: number) => text(pick(frames[f - 1]!)) }] : []);
+  ): Figures[] =>
+    differ(frames.map(pick)) ? [{ group, head, measures, of: (f) => text(pick(frames[f - 1]!)) }] : [];
   return [
-    ...at('x', ({ x }) => x, lengths.aligned),
-    ...at('y', ({ y }) => y, lengths.aligned),
-    ...at(words.columns.width, ({ width }) => width, lengths.aligned),
-    ...at(
-      '%',
-      ({ percent }) => percent,
-      (value) => value.toFixed(1),
-    ),
-    ...at(
-      words.columns.turn,
-      ({ rotation }) => rotation,
-      (value) => value.toFixed(2),
-    ),
+    ...at('x', 'place', ({ x }) => x, lengths.aligned),
+    ...at('y', 'place', ({ y }) => y, lengths.aligned),
+    ...at(words.columns.width, 'length', ({ width }) => width, lengths.aligned),
+    ...at('%', 'share', ({ percent }) => percent, tenths),
+    ...at(words.columns.turn, 'angle', ({ rotation }) => rotation, hundredths),
     ...stepColumns(group, moves, texts),
   ];
 }
@@ -247,49 +293,46 @@ function levelColumns(
   texts: ChartTexts,
 ): Figures[] {
   const { lengths, words } = texts;
-  const groups: {
-    at: readonly PlacementFrame[];
-    names: string[];
-    columns: (group: string) => Figures[];
-  }[] = [];
+  return levelGroups(told, { camera, shot }).flatMap(({ names, at, moves }) => {
+    const group = names.join(', ');
+    const column = (
+      head: string,
+      measures: Figures['measures'],
+      pick: (frame: PlacementFrame) => number,
+      text: (value: number) => string,
+    ): Figures[] =>
+      differ(at.map(pick)) ? [{ group, head, measures, of: (f) => text(pick(at[f - 1]!)) }] : [];
+    return [
+      ...column('x', 'place', ({ x }) => x, lengths.aligned),
+      ...column('y', 'place', ({ y }) => y, lengths.aligned),
+      ...column(words.columns.scale, 'share', ({ scale }) => scale * 100, tenths),
+      ...column(words.columns.turn, 'angle', ({ rotation }) => rotation, hundredths),
+      ...stepColumns(group, moves, texts),
+    ];
+  });
+}
+
+/** Levels that move by themselves and always in the same way, with those of these moves that a table has to tell. */
+interface LevelGroup {
+  readonly names: string[];
+  readonly at: readonly PlacementFrame[];
+  readonly moves: readonly SolvedMove[];
+}
+
+function levelGroups(
+  told: readonly SolvedMove[],
+  { camera, shot }: Pick<SolvedShot, 'camera' | 'shot'>,
+): LevelGroup[] {
+  const groups: LevelGroup[] = [];
   for (const { name } of shot.levels) {
     const moves = told.filter(({ move }) => !move.target.camera && move.target.levels.includes(name));
     const at = camera.placement.get(name) ?? [];
     if (moves.length === 0 || at.length === 0) continue;
     const same = groups.find((one) => sameWay(one.at, at));
-    if (same) {
-      same.names.push(name);
-      continue;
-    }
-    const column = (
-      group: string,
-      head: string,
-      pick: (frame: (typeof at)[number]) => number,
-      text: (value: number) => string,
-    ) => (differ(at.map(pick)) ? [{ group, head, of: (f: number) => text(pick(at[f - 1]!)) }] : []);
-    groups.push({
-      at,
-      names: [name],
-      columns: (group) => [
-        ...column(group, 'x', ({ x }) => x, lengths.aligned),
-        ...column(group, 'y', ({ y }) => y, lengths.aligned),
-        ...column(
-          group,
-          words.columns.scale,
-          ({ scale }) => scale * 100,
-          (value) => value.toFixed(1),
-        ),
-        ...column(
-          group,
-          words.columns.turn,
-          ({ rotation }) => rotation,
-          (value) => value.toFixed(2),
-        ),
-        ...stepColumns(group, moves, texts),
-      ],
-    });
+    if (same) same.names.push(name);
+    else groups.push({ names: [name], at, moves });
   }
-  return groups.flatMap(({ names, columns }) => columns(names.join(', ')));
+  return groups;
 }
 
 /** Steps from the row before: a way, a change of width (and in percent of it), of scale or of degrees. */
@@ -299,6 +342,7 @@ function stepColumns(group: string, moves: readonly SolvedMove[], texts: ChartTe
   const steps = (
     own: readonly SolvedMove[],
     head: string,
+    measures: Figures['measures'],
     text: (now: Graduation, before: Graduation) => string,
   ): Figures[] => {
     const of = (frame: number): string => {
@@ -308,22 +352,25 @@ function stepColumns(group: string, moves: readonly SolvedMove[], texts: ChartTe
       }
       return '';
     };
-    return own.length === 0 ? [] : [{ group, head, of }];
+    return own.length === 0 ? [] : [{ group, head, measures, of }];
   };
   const going = moves.filter(({ move }) => kindOf(move).goes);
   const grows = (form: 'field' | 'scale' | 'angle') =>
     moves.filter(({ move }) => !kindOf(move).goes && kindOf(move).legs === form);
   const by = (now: Graduation, before: Graduation): number => (now.value ?? 0) - (before.value ?? 0);
   return [
-    ...steps(going, columns.step, ({ stepMm }) => lengths.aligned(stepMm)),
-    ...steps(grows('field'), columns.widthStep, (a, b) => signed(lengths.aligned(by(a, b)))),
-    ...steps(grows('field'), columns.shareStep, (a, b) =>
-      a.value && b.value ? signed(((a.value / b.value - 1) * 100).toFixed(2)) : '',
+    ...steps(going, columns.step, 'length', ({ stepMm }) => lengths.aligned(stepMm)),
+    ...steps(grows('field'), columns.widthStep, 'length', (a, b) => signed(lengths.aligned(by(a, b)))),
+    ...steps(grows('field'), columns.shareStep, 'share', (a, b) =>
+      a.value && b.value ? signed(hundredths((a.value / b.value - 1) * 100)) : '',
     ),
-    ...steps(grows('scale'), columns.scaleStep, (a, b) => signed((by(a, b) * 100).toFixed(2))),
-    ...steps(grows('angle'), columns.turnStep, (a, b) => signed(by(a, b).toFixed(2))),
+    ...steps(grows('scale'), columns.scaleStep, 'share', (a, b) => signed(hundredths(by(a, b) * 100))),
+    ...steps(grows('angle'), columns.turnStep, 'angle', (a, b) => signed(hundredths(by(a, b)))),
   ];
 }
+
+const tenths = (value: number): string => figure(value, { decimals: 1, zeros: 'always' });
+const hundredths = (value: number): string => figure(value, { zeros: 'always' });
 
 /** With its sign; nothing has none. */
 const signed = (text: string): string => (/^-/.test(text) || !/[1-9]/.test(text) ? text : `+${text}`);

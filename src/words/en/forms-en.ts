@@ -1,7 +1,13 @@
 /** What stands on forms, in English. */
 
 import type { MoveKind } from '../../language/tree-camera.js';
-import type { CameraPageWords, CutListWords, DocumentWords, RetakeWords } from '../document-words.js';
+import type {
+  CameraPageWords,
+  CutListWords,
+  DocumentWords,
+  FurtherMove,
+  RetakeWords,
+} from '../document-words.js';
 import { plural } from '../number-format.js';
 import type { ChartWords, MoveTitle, MoveWords, SheetWords } from '../sheet-words.js';
 
@@ -316,8 +322,21 @@ export const cameraPages: CameraPageWords = {
     scale: 'scale %',
     camera: 'camera',
   },
-  units: (unit) =>
-    `${unit} on the artwork from the centre of the standard field, x to the right, y up; degrees clockwise`,
+  measured: ({ unit, places, camera, levels, stepsAlone, degrees }) => {
+    const further = (moves: readonly FurtherMove[]) =>
+      moves.length > 0 ? `, ${listed(moves)} included` : '';
+    return [
+      unit && `${unit} on the artwork${places ? ', x to the right, y up' : ''}`,
+      camera && `camera from the centre of the standard field${further(camera)}`,
+      ...levels.map(
+        (level) => `${level.names}: centre of the artwork from its home${further(level.further)}`,
+      ),
+      stepsAlone && 'steps of the one move alone',
+      degrees && 'degrees clockwise',
+    ]
+      .filter(Boolean)
+      .join('; ');
+  },
 };
 
 export const cutListIn = ({ cut, scene, sceneShort }: EnglishTerms): CutListWords => ({

@@ -1,6 +1,12 @@
 /** What stands on forms, in Japanese. */
 
-import type { CameraPageWords, CutListWords, DocumentWords, RetakeWords } from '../document-words.js';
+import type {
+  CameraPageWords,
+  CutListWords,
+  DocumentWords,
+  FurtherMove,
+  RetakeWords,
+} from '../document-words.js';
 import type { ChartWords, MoveWords, SheetWords } from '../sheet-words.js';
 
 export const sheet: SheetWords = {
@@ -266,7 +272,22 @@ export const cameraPages: CameraPageWords = {
     scale: '倍率 %',
     camera: 'カメラ',
   },
-  units: (unit) => `標準フレームの中心から ${unit}、x は右、y は上が正、回転は時計回りの度`,
+  measured: ({ unit, places, camera, levels, stepsAlone, degrees }) => {
+    const names = { pull: '引き', sway: 'ローリング', carry: '付け', shake: '画面動' };
+    const further = (moves: readonly FurtherMove[]) =>
+      moves.length > 0 ? `（${moves.map((move) => names[move]).join('・')}を含む）` : '';
+    return [
+      unit && `作画上の ${unit}${places ? '、x は右、y は上が正' : ''}`,
+      camera && `カメラは標準フレームの中心から${further(camera)}`,
+      ...levels.map(
+        (level) => `${level.names} は作画の中央、動かさないときの位置から${further(level.further)}`,
+      ),
+      stepsAlone && '1コマはその動きだけ',
+      degrees && '回転は時計回りの度',
+    ]
+      .filter(Boolean)
+      .join('。');
+  },
 };
 
 export const cutList: CutListWords = {

@@ -177,3 +177,51 @@ describe('pages of its own', () => {
     expect(moveTablePages(solved(FIELDS, '1+0'), lookOf())).toEqual([]);
   });
 });
+
+describe('the line over the table', () => {
+  const free = 'level A free\nA: 1..\n';
+  const way = 'slide A (0,0)@1 > (12,-6)@3 steps 1 2\n';
+  const slid = `${free}${way}`;
+  const camera = 'field B full at 48,0\npan full@1 > B@5 steps 1 2 2 1';
+  const line = (lines: string, settings: Partial<Settings> = {}) =>
+    tableOf(lines, '0+6', settings).find(([first]) => /artwork|clockwise|作画|回転は/.test(first!))![0];
+  const pan = `${FIELDS}pan A@1 > B@5 steps 1 2 2 1`;
+
+  test('says of camera and levels what they are counted from, of nothing that the table has not', () => {
+    expect(line(pan)).toBe(
+      'mm on the artwork, x to the right, y up; camera from the centre of the standard field',
+    );
+    expect(line(slid, { lengths: 'in' })).toBe(
+      'in on the artwork, x to the right, y up; A: centre of the artwork from its home',
+    );
+    expect(line('level A free\nA: 1..\nturn level A 0@1 > 9@3 cw steps 1 2')).toBe('degrees clockwise');
+    expect(line(`${FIELDS}truck A@1 > C@3 log`)).toBe('mm on the artwork');
+  });
+
+  test.each([
+    [`${slid}sway A 2mm 1..6 every 6`, 'A: centre of the artwork from its home, sway included'],
+    [
+      `${slid}${camera} carry A\nshake 2mm 2..3`,
+      'camera from the centre of the standard field, shake included; A: centre of the artwork from its home, carry included',
+    ],
+    [
+      `level A free carry\nA: 1..\n${way}${camera}\nshake 2mm 2..3`,
+      'camera from the centre of the standard field, shake included; A: centre of the artwork from its home, carry and shake included',
+    ],
+    [`${slid}pull A left 1mm/f 2..3`, 'A: centre of the artwork from its home, pull included'],
+  ])('of %j says what is in the places and not in the steps', (lines, said) => {
+    expect(line(lines)).toBe(`mm on the artwork, x to the right, y up; ${said}; steps of the one move alone`);
+  });
+
+  test('says it in Japanese', () => {
+    expect(line(`${slid}sway A 2mm 1..6 every 6`, { labels: 'ja' })).toBe(
+      '作画上の mm、x は右、y は上が正。A は作画の中央、動かさないときの位置から（ローリングを含む）。1コマはその動きだけ',
+    );
+  });
+});
+
+test('nothing has no sign in any column', () => {
+  const lines =
+    'level A free\nA: 1..\nslide A (0,0)@1 > (12,-0.001)@3 ease 1\nturn level A 0@1 > 0.001@3 ccw ease 1';
+  expect(tableOf(lines, '0+3').flat().join(' ')).not.toContain('-0.00');
+});
