@@ -7,7 +7,7 @@ import { displayWidth } from '../language/source.js';
 import { byWord } from '../language/statements/statement-table.js';
 import { nearest } from '../language/suggest.js';
 import { called } from '../language/trade-word-faults.js';
-import { tradeWord } from '../language/trade-words.js';
+import { drawnTradeWord, tradeWord } from '../language/trade-words.js';
 import { type UserLanguage, userLanguage } from '../language/user-language.js';
 import { indent, plainList, plainPage, plainWord, wrap } from '../reference/explain-text.js';
 import { loadReference, referenceWords } from '../reference/reference-language.js';
@@ -80,10 +80,13 @@ function explained(typed: string, language: UserLanguage): string {
   if (Object.hasOwn(catalogue, word)) return explanation(word as Code, language);
   const inside = plainWord(word, language);
   if (inside !== null) return inside;
-  const trade = tradeWord(typed);
+  const trade = drawnTradeWord(typed) ?? tradeWord(typed);
   if (trade) {
-    const parameters = called(trade, typed);
-    return `${wrap(messageOf({ code: 'trade-word', parameters }, language))}\n\n${explained(trade.page, language)}`;
+    // 原画 in a timeline, and 原画 at the start of a line.
+    const said = [...new Set([trade, tradeWord(typed) ?? trade])].map((one) =>
+      wrap(messageOf({ code: 'trade-word', parameters: called(one, typed) }, language)),
+    );
+    return `${said.join('\n')}\n\n${explained(trade.page, language)}`;
   }
   const offer = nearest(word, knownWords());
   throw new UsageError(

@@ -112,8 +112,8 @@ async function write(
   reporter.report(episode.diagnostics, sources);
   if (hasErrors(episode.diagnostics)) return reporter.finish();
   const { stages } = episode.production;
-  const stage = known('stage', stageWord, stages);
-  const state = known('state', stateWord, STAGE_STATES);
+  const stage = await known('stage', stageWord, stages);
+  const state = await known('state', stateWord, STAGE_STATES);
   const date = today(host, options);
   const story = storyOf(host, episode, newEpisodeCache())!;
   const rows = cuts.split(',').map((word) => {
@@ -143,10 +143,15 @@ async function write(
   return reporter.finish();
 }
 
-function known<T extends string>(what: 'stage' | 'state', word: string, words: readonly T[]): T {
+async function known<T extends string>(
+  what: 'stage' | 'state',
+  word: string,
+  words: readonly T[],
+): Promise<T> {
   const found = words.find((one) => one === word.normalize('NFKC').toLowerCase() || one === word);
   if (found !== undefined) return found;
-  const guess = nearest(word, words) ?? null;
+  const { guessedWord } = await import('./stage-guess.js');
+  const guess = guessedWord(what, word, words);
   throw new UsageError(
     'option-value',
     word,

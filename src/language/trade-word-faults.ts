@@ -50,6 +50,10 @@ export function tradeWordFault(unread: UnreadStatement): StatementFault | null {
   const speaker = entry.page === 'voice' ? tokens.find(({ start }) => start >= place.end) : undefined;
   if (speaker && isName(speaker))
     rest.unshift({ ...placeOf(speaker), found: speaker.image, text: `"${typedAt(speaker, typed)}"` });
+  // `兼用 B 6/B`: the word of the language stands behind the level.
+  const [, later] = / (reuse) /.exec(entry.here) ?? [];
+  const named = later === undefined ? undefined : tokens.find(({ start }) => start >= place.end);
+  if (isName(named)) rest.unshift({ start: named.end, end: named.end, found: '', text: ` ${later}` });
   // Words at the end that are no word of the language: a text without quotes.
   const tail = TEXTS.has(entry.page) ? /(?<=[\s\d])\p{L}[^"「」\r\n]*$/u.exec(folded) : null;
   if (tail && piece.start + tail.index >= place.end)
@@ -95,7 +99,14 @@ const tokensOf = (text: string): Token[] => tokenize(text, 0, text.length);
 /** What the message says of a trade word. */
 export function called({ as, here }: TradeWord, found: string): Messages['trade-word'] {
   const variant = (
-    { statement: 'called', word: 'called', item: 'drawn', manifest: 'manifest', effect: 'instead' } as const
+    {
+      statement: 'called',
+      word: 'called',
+      item: 'drawn',
+      manifest: 'manifest',
+      effect: 'instead',
+      command: 'command',
+    } as const
   )[as];
   return { variant, found, here };
 }

@@ -17,9 +17,10 @@ export interface TradeWord {
 
 /**
  * `statement`: begins one under another name. `word`: stands inside statements. `item`: is a sign in a timeline. `manifest`: is said in
- * episode.yaml, as `here` shows. `effect`: has no statement of its own; `here` shows what does instead.
+ * episode.yaml, as `here` shows. `effect`: has no statement of its own; `here` shows what does instead. `command`: is no matter of a cut; `here` is
+ * the command.
  */
-export type TradeWordUse = 'statement' | 'word' | 'item' | 'manifest' | 'effect';
+export type TradeWordUse = 'statement' | 'word' | 'item' | 'manifest' | 'effect' | 'command';
 
 const statement = (
   here: string,
@@ -40,6 +41,7 @@ const word = entry('word');
 const item = entry('item');
 const manifest = entry('manifest');
 const effect = entry('effect');
+const command = entry('command');
 
 export const TRADE_WORDS: readonly TradeWord[] = [
   // ---- the cut and its time
@@ -48,16 +50,19 @@ export const TRADE_WORDS: readonly TradeWord[] = [
   statement('scene', 'sc, scene no, シーン, 場面'),
   statement('take', 'tk, テイク'),
   statement('artist', 'animator, key animator, drawn by, 担当, 原画, 原画マン, 作画, 原画担当, key by'),
-  statement('memo', 'remark, remarks, comment, comments, instructions, メモ, 備考, 注意, 指示'),
-  statement('note', 'row note, 注, コマ注'),
+  statement('memo', 'remark, remarks, comment, comments, instructions, メモ, 備考, 注意'),
+  statement('note', 'row note, 注, コマ注, 指示', 'note', 'note', 'memo'),
+  statement('same', '同ポジ, 同ポジション, 同ポジカット, same position, same set-up'),
   statement('fps', 'frame rate, framerate, フレームレート'),
   statement('on', 'shoot on, コマ打ち'),
   statement('mark', 'marker, cue, accent, マーク, きっかけ'),
   // ---- levels and timelines
+  word('stack BG A BOOK', 'stack', 'BOOK, ブック'),
   statement('stack', 'layers, levels, order, layer order, セル重ね, 重ね, 重ね順, 組み'),
   statement('level', 'layer, cel, cell, column, レイヤー, セル, artwork'),
   statement('level C reuse 8/C', 'reuse, bank, 兼用, バンク', 'level', 'level'),
   statement('cels', 'cel numbers, drawing numbers, 動画番号, 番号'),
+  word('_', 'cels', '欠番'),
   statement('numbering', 'renumber, renumbering, ナンバリング'),
   statement('phrase', 'macro, define, pattern'),
   statement('use', 'include, import, load'),
@@ -205,8 +210,24 @@ export const TRADE_WORDS: readonly TradeWord[] = [
   manifest('title: Lantern Bay', 'episode-key', 'title, series, production, 作品, 作品名, タイトル'),
   manifest('convention: west', 'episode-key', 'convention'),
   manifest('paper: A3', 'episode-key', 'paper, 用紙'),
+  manifest(
+    'stages: [layout, key, supervisor, in-between, in-between-check, finish, shoot]',
+    'progress-faulty',
+    '工程, レイアウト, LO, 演出, 作監, 作画監督, 動検, 動画検査, 仕上, 仕上げ, 撮影',
+  ),
+  command('cutwright progress', 'progress-faulty', '進行, 進行表, 進捗, 制作進行'),
+  command('cutwright progress 12 key retake', 'progress-faulty', 'retakes, リテイク, リテーク'),
   manifest('labels: ja', 'episode-key', 'language, labels, 言語'),
 ];
+
+/** Words that are something else in a timeline: 原画 is whoever draws the keys, and a key. By their keys. */
+const ALSO_DRAWN: ReadonlyMap<string, string> = new Map([['原画', 'key']]);
+
+/** The entry of what was typed where it stands for something in a timeline. */
+export function drawnTradeWord(typed: string): TradeWord | undefined {
+  const found = tradeWord(ALSO_DRAWN.get(tradeWordKey(typed)) ?? typed);
+  return found?.as === 'item' ? found : undefined;
+}
 
 /** A word without what makes no difference. */
 export function tradeWordKey(typed: string): string {

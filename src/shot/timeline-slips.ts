@@ -9,7 +9,7 @@ import {
   guessFix,
   type Span,
 } from '../language/diagnostic.js';
-import { tradeWord } from '../language/trade-words.js';
+import { drawnTradeWord, tradeWord } from '../language/trade-words.js';
 import type { Item } from '../language/tree.js';
 
 type ItemOf<K extends Item['kind']> = Extract<Item, { kind: K }>;
@@ -95,15 +95,7 @@ export function wordForSign(items: readonly Item[], index: number): Diagnostic |
   if (CHARTS.has(name) && before?.kind === 'key' && after?.kind === 'between')
     return written(`{${name}}`, instead(before.span.end, after.span.start, `{${name}}`));
 
-  // On paper 原画 is whoever draws the keys, in a timeline a key.
-  const here =
-    name === 'X'
-      ? 'x'
-      : name === '原画'
-        ? '1'
-        : tradeWord(name)?.as === 'item'
-          ? tradeWord(name)!.here
-          : null;
+  const here = name === 'X' ? 'x' : (drawnTradeWord(name)?.here ?? null);
   if (here === null) return null;
   if (here === 'x') return written('x', instead(place.start, place.end, 'x'));
   const says = (fix: Fix | null): Diagnostic =>

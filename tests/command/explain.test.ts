@@ -55,4 +55,13 @@ describe('explain', () => {
       (await runOn({}, 'explain', 'timeline-short')).out,
     );
   });
+
+  test('leads from words of a Japanese studio to what they are here', async () => {
+    const said = async (word: string) => (await runOn({}, '--language', 'ja', 'explain', word)).out;
+    expect(await said('原画')).toMatch(/^`原画` は、タイムラインでは `1` .*\n`原画` は、ここでは `artist` /);
+    expect(await said('同ポジ')).toContain('same NUMBER');
+    expect(await said('欠番')).toContain('cels LEVEL');
+    expect(await said('BOOK')).toContain('stack BG A BOOK');
+    for (const word of ['リテイク', '進行', '作監']) expect(await said(word), word).toContain('progress.csv');
+  });
 });

@@ -30,6 +30,18 @@ test('a statement in words of the trade is offered as it is written here', () =>
 });
 
 test.each([
+  ['指示 1+12 「まばたき」', 'note 1+12 「まばたき」'],
+  ['指示 「波は弱く」', 'memo 「波は弱く」'],
+  ['同ポジ 3', 'same 3'],
+  ['兼用 B 6/B', 'level B reuse 6/B'],
+])('%s is mended to %s', (text, mended) => expect(plain(text)).toContain(`\n    ${mended}\n`));
+
+test('what stands in no cut names its command', () => {
+  expect(plain('リテイク 3')).toContain('the command is `cutwright progress 12 key retake`');
+  expect(plain('兼用 B')).toContain('written like this: level C reuse 8/C');
+});
+
+test.each([
   ['wipe in from left 1..12', 'from left', 'wipe in right 1..12'],
   ['wipe from above out 1..12', 'from above', 'wipe out down 1..12'],
   ['pull BG 右から 2mm/f 1..12', '右から', 'pull BG left 2mm/f 1..12'],

@@ -23,7 +23,7 @@ export interface WordMessages {
   };
   readonly 'trade-word': /** `here`: what it is called, or how it is written. */
     | {
-        readonly variant: 'called' | 'drawn' | 'manifest' | 'instead' | 'written' | 'towards';
+        readonly variant: 'called' | 'drawn' | 'manifest' | 'instead' | 'command' | 'written' | 'towards';
         readonly found: string;
         readonly here: string;
       }

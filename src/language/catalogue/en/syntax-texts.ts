@@ -85,6 +85,7 @@ export const words: Texts<WordMessages> = {
         `\`${found}\` is said for all cuts in \`episode.yaml\`, as in \`${here}\`.`,
       instead: ({ found, here }) =>
         `There is no statement for \`${found}\`; \`${here}\` tells the compositor.`,
+      command: ({ found, here }) => `\`${found}\` is no matter of a cut's text; the command is \`${here}\`.`,
       written: ({ found, here }) => `\`${found}\` is written \`${here}\` here.`,
       towards: ({ found, here }) =>
         `A direction says where it goes to, not where it comes from: \`${found}\` is written \`${here}\` here.`,

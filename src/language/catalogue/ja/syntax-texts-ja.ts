@@ -80,6 +80,8 @@ export const words: Texts<WordMessages> = {
         `\`${found}\` は、全カット共通で \`episode.yaml\` に \`${here}\` のように書きます。`,
       instead: ({ found, here }) =>
         `\`${found}\` のための行はありません。\`${here}\` と書いて撮影に伝えます。`,
+      command: ({ found, here }) =>
+        `\`${found}\` は、カットのテキストには書きません。コマンド \`${here}\` を使います。`,
       written: ({ found, here }) => `\`${found}\` は、ここでは \`${here}\` と書きます。`,
       towards: ({ found, here }) =>
         `方向には、来る側ではなく進む先を書きます。\`${found}\` は、ここでは \`${here}\` と書きます。`,
