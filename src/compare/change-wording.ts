@@ -35,16 +35,31 @@ export function telling({ shot }: SolvedShot, language: LabelLanguage, most = 20
     parameter: (change, value) => parameterText(change, value, words.moves, length),
     long: (frames) => Math.abs(frames) >= shot.fps,
     row: (frame) => rowName(frame, unit, feet),
-    brief(text) {
-      const letters = [...text.replace(/\s+/g, ' ')];
-      return letters.length > most
-        ? `${letters
-            .slice(0, most - 2)
-            .join('')
-            .trimEnd()} …`
-        : letters.join('');
-    },
+    brief: (text, other = '') => brief(text, other, most),
   };
+}
+
+/** Letters before what differs that say where it is. */
+const LEAD = 12;
+
+/** At most so many letters of a text: its beginning, or the part of it where it begins to differ from the other one. */
+function brief(text: string, other: string, most: number): string {
+  const [letters, others] = [text, other].map((one) => [...one.replace(/\s+/g, ' ')]) as [string[], string[]];
+  if (letters.length <= most) return letters.join('');
+  const same = (a: readonly string[], b: readonly string[]): number => {
+    const at = a.findIndex((letter, i) => letter !== b[i]);
+    return at < 0 ? a.length : at;
+  };
+  const first = same(letters, others);
+  const end = Math.max(first, letters.length - same(letters.toReversed(), others.toReversed()));
+  const room = (from: number) => most - (from > 0 ? 4 : 2);
+  if (other === '' || end <= room(0)) return `${letters.slice(0, room(0)).join('').trimEnd()} …`;
+  // From a word on, where there are blanks.
+  const lead = Math.max(0, first - LEAD);
+  const word = lead === 0 ? 0 : letters.indexOf(' ', lead) + 1;
+  const from = word > lead && word < first ? word : lead;
+  const to = from + (letters.length - from <= most - 2 ? most : room(from));
+  return `${from > 0 ? '… ' : ''}${letters.slice(from, to).join('').trim()}${to < letters.length ? ' …' : ''}`;
 }
 
 /** No full stop at its end; one line. */

@@ -65,13 +65,13 @@ export function speechChanges({ shot: old }: SolvedShot, { shot: now }: SolvedSh
   return changes.sort((a, b) => (a.rows?.from ?? 0) - (b.rows?.from ?? 0));
 }
 
-/** Words on other rows than the line's own move explains; of lines that say the same. */
+/** Words on other rows than the line's own move explains, also where they are other words; of lines with as many parts. */
 function ties(was: Spoken, is: Spoken) {
   if (was.parts.length !== is.parts.length) return [];
   const by = is.frames.from - was.frames.from;
   return is.parts.flatMap(({ frame, text }, k) => {
     const before = was.parts[k]!;
-    if (before.text !== text || before.frame === frame) return [];
+    if (before.frame === frame) return [];
     if (before.frame !== null && frame !== null && frame - before.frame === by) return [];
     return [{ word: text, row: { old: before.frame, now: frame } }];
   });

@@ -18,8 +18,8 @@ export interface SentenceFormat {
   long(frames: number): boolean;
   /** A row as the sheet and the text name it: `2+13`. */
   row(frame: number): string;
-  /** Words that are quoted, cut where there are too many of them. */
-  brief(text: string): string;
+  /** Words that are quoted, cut where there are too many of them; `other`: words in whose place they stand, so that what differs is kept. */
+  brief(text: string, other?: string): string;
   /** What a move is called: `A スライド ア→イ`. */
   move(seen: MoveSeen): string;
   /** A parameter of a move with one of its values: `every 1+12`, `no loop`. */

@@ -61,12 +61,12 @@ edits(TRUCK, [
   [
     'ア@6 85%',
     'ア@8 85%',
-    'Q.T.U A→B: fairing ア on frame 8 with 85% (was fairing ア on frame 6 with 85%), slower: largest step 2.43 mm/f (was 3.4)',
+    'Q.T.U A→B: fairing ア on 0+8 with 85% (was fairing ア on 0+6 with 85%), slower: largest step 2.43 mm/f (was 3.4)',
   ],
   [
     'truck quick A@1 > B@24 fair ア@6 85%',
     'truck A@1 > B@24',
-    'T.U A→B: even speed (was fairing ア on frame 6 with 85%), slower: largest step 0.87 mm/f (was 3.4)',
+    'T.U A→B: even speed (was fairing ア on 0+6 with 85%), slower: largest step 0.87 mm/f (was 3.4)',
   ],
 ]);
 

@@ -48,6 +48,26 @@ describe('a text that is quoted', () => {
     expect(t.brief('a'.repeat(41))).toBe(`${'a'.repeat(38)} …`);
   });
 
+  test('keeps the part that differs from what it stands for, with a little before it', () => {
+    const { brief } = telling(cut('japan'), 'en', ON_PAPER);
+    const memo = (end: string) => `The door turns on its lower hinge and ${end}`;
+    expect(brief(memo('falls.'), memo('stays there.'))).toBe('… hinge and falls.');
+    expect(brief(memo('stays there.'), memo('falls.'))).toBe('… hinge and stays there.');
+    expect(brief(memo('falls.'), '')).toBe('The door turns on its lower hinge and …');
+    // What differs stands in what is shown anyway; or has no end that could be shown.
+    expect(brief(`Shut ${memo('falls.')}`, `Open ${memo('falls.')}`)).toBe(
+      'Shut The door turns on its lower hinge …',
+    );
+    expect(brief(memo('a'.repeat(60)), memo('b'.repeat(60)))).toBe(`… hinge and ${'a'.repeat(26)} …`);
+    expect(brief(`${'霜'.repeat(40)}は育つ`, `${'霜'.repeat(40)}が育つ`)).toBe(`… ${'霜'.repeat(12)}は育つ`);
+    expect(brief(memo('falls.'), `${memo('falls.')} At last.`)).toBe('… and falls.');
+    for (const text of [memo('x'.repeat(99)), memo('falls and lies there.'), '霜'.repeat(99)])
+      for (let at = 0; at < text.length; at += 7)
+        expect([...brief(text, `${text.slice(0, at)}!${text.slice(at)}`)].length).toBeLessThanOrEqual(
+          ON_PAPER,
+        );
+  });
+
   test('is not cut within a letter of two code units', () => {
     expect(telling(cut('japan'), 'en', 4).brief('𠮷𠮷𠮷𠮷𠮷')).toBe('𠮷𠮷 …');
   });

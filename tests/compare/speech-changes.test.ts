@@ -13,6 +13,18 @@ edits(SHEET, [
     'dialogue Nao “Wait for me!” 12 frames later: 1+18 to 3+8 (was 1+6 to 2+20)',
   ],
   ['@1+14', '@1+16', 'dialogue Nao “Wait for me!”: “for” on 1+16 (was 1+14)'],
+  [
+    '@1+14 "for" @1+20 "me!"',
+    '@1+16 "for" @1+20 "us!"',
+    'dialogue Nao “Wait for us!” reworded (was “Wait for me!”)',
+    'dialogue Nao “Wait for us!”: “for” on 1+16 (was 1+14)',
+  ],
+  [
+    '@1+20 "me!"',
+    '@1+22 "us, all!"',
+    'dialogue Nao “Wait for us, all!” reworded (was “Wait for me!”)',
+    'dialogue Nao “Wait for us, all!”: “us, all!” on 1+22 (was 1+20)',
+  ],
   ['"me!"', '"us!"', 'dialogue Nao “Wait for us!” reworded (was “Wait for me!”)'],
   ['voice "Nao"', 'voice "Pim"', 'dialogue Pim “Wait for me!”: said by Pim (was Nao)'],
   ['voice "Nao" 1', 'voice "Nao" mono 1', 'dialogue Nao “Wait for me!”: inner voice (was in picture)'],

@@ -53,7 +53,7 @@ function moveWay(change: ChangeOf<'move-way'>, t: SentenceFormat): string {
 const legOf = ({ leg, places }: ChangeOf<'move-spacing'>) =>
   places.length > 2 ? `, ${places[leg]}→${places[leg + 1]}` : '';
 
-function spacing(it: Spacing): string {
+function spacing(it: Spacing, t: SentenceFormat): string {
   switch (it.form) {
     case 'linear':
       return 'even speed';
@@ -64,7 +64,7 @@ function spacing(it: Spacing): string {
     case 'steps':
       return `graduations by hand ${repeated(it.mm)}`;
     case 'fair':
-      return `fairing ${it.mark} on frame ${it.frame} with ${figure(it.share * 100)}%`;
+      return `fairing ${it.mark} on ${t.row(it.frame)} with ${figure(it.share * 100)}%`;
   }
 }
 
@@ -155,7 +155,7 @@ export const cameraIn = (terms: EnglishTerms) =>
     'mark-moved': (change, t) =>
       `${t.move(change)}: mark ${change.mark} ${by(change.by)}, at ${at(change.now)} ${was(at(change.old))}`,
     'move-spacing': (change, t) =>
-      `${t.move(change)}${legOf(change)}: ${spacing(change.now)} ${was(spacing(change.old))}${speed(change)}`,
+      `${t.move(change)}${legOf(change)}: ${spacing(change.now, t)} ${was(spacing(change.old, t))}${speed(change)}`,
     'move-manner': (change, t) =>
       `${t.move(change)}: ${moveManner(change, change.now, t)} ${was(moveManner(change, change.old, t))}`,
     'light-added': (change, t) => `${lightName(change, t, terms)} added: ${range(change.frames, t)}`,

@@ -25,7 +25,8 @@ import { figure, plural, share } from '../number-format.js';
 import type { EnglishTerms } from './forms-en.js';
 
 export const was = (text: string | number) => `(was ${text})`;
-export const quoted = (text: string, t: SentenceFormat) => `“${t.brief(text)}”`;
+/** `other`: what stood, or stands now, in its place. */
+export const quoted = (text: string, t: SentenceFormat, other?: string) => `“${t.brief(text, other)}”`;
 export const none = (text: string, t: SentenceFormat) => (text === '' ? 'none' : quoted(text, t));
 
 /** `12 frames`, from a second on `1+12`. */
@@ -100,7 +101,7 @@ export const levelsIn = ({ cut, scene }: EnglishTerms) =>
       if (old === null) return `memo added: ${quoted(now!, t)}`;
       return now === null
         ? `memo dropped: ${quoted(old, t)}`
-        : `memo reworded: ${quoted(now, t)} ${was(quoted(old, t))}`;
+        : `memo reworded: ${quoted(now, t, old)} ${was(quoted(old, t, now))}`;
     },
     stack: ({ old, now }) => `stack, bottom to top: ${now.join(' ')} ${was(old.join(' '))}`,
     'level-added': ({ level, title, drawings, above }, t) =>
@@ -274,15 +275,16 @@ export const drawings = {
 // ---- dialogue, sound and notes
 
 const WORDS = { voice: 'dialogue', sound: 'sound', music: 'music' } as const;
-const speech = ({ words, speaker, text }: SpeechText, t: SentenceFormat) =>
-  `${WORDS[words]}${speaker ? ` ${speaker}` : ''} ${quoted(text, t)}`;
+const speech = ({ words, speaker, text }: SpeechText, t: SentenceFormat, other?: string) =>
+  `${WORDS[words]}${speaker ? ` ${speaker}` : ''} ${quoted(text, t, other)}`;
 const MANNERS = { on: 'in picture', off: 'off', mono: 'inner voice' } as const;
 
 export const words = {
   'speech-added': (change, t) => `${speech(change, t)} added: ${range(change.frames, t)}`,
   'speech-dropped': (change, t) => `${speech(change, t)} dropped ${was(range(change.frames, t))}`,
   'speech-time': (change, t) => timed(speech(change, t), change.frames, t),
-  'speech-text': (change, t) => `${speech(change, t)} reworded ${was(quoted(change.old, t))}`,
+  'speech-text': (change, t) =>
+    `${speech(change, t, change.old)} reworded ${was(quoted(change.old, t, change.now))}`,
   'speech-speaker': (change, t) =>
     `${speech(change, t)}: said by ${change.now || 'nobody'} ${was(change.old || 'nobody')}`,
   'speech-manner': (change, t) => `${speech(change, t)}: ${MANNERS[change.now]} ${was(MANNERS[change.old])}`,
@@ -295,5 +297,5 @@ export const words = {
   'note-moved': ({ frame, text }, t) =>
     `note ${quoted(text, t)} ${later(frame.now - frame.old, t)}, on ${t.row(frame.now)} ${was(t.row(frame.old))}`,
   'note-text': ({ frame, old, now }, t) =>
-    `note on ${t.row(frame)} reworded: ${quoted(now, t)} ${was(quoted(old, t))}`,
+    `note on ${t.row(frame)} reworded: ${quoted(now, t, old)} ${was(quoted(old, t, now))}`,
 } satisfies Partial<ChangeSentences>;

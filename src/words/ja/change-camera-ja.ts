@@ -50,7 +50,7 @@ function moveWay(change: ChangeOf<'move-way'>, t: SentenceFormat): string {
 const legOf = ({ leg, places }: ChangeOf<'move-spacing'>) =>
   places.length > 2 ? `、${places[leg]}→${places[leg + 1]}` : '';
 
-function spacing(it: Spacing): string {
+function spacing(it: Spacing, t: SentenceFormat): string {
   switch (it.form) {
     case 'linear':
       return '等速';
@@ -61,7 +61,7 @@ function spacing(it: Spacing): string {
     case 'steps':
       return `手書き目盛り ${repeated(it.mm)}`;
     case 'fair':
-      return `フェアリング ${it.mark} ${it.frame}コマ目 ${figure(it.share * 100)}%`;
+      return `フェアリング ${it.mark} ${t.row(it.frame)} ${figure(it.share * 100)}%`;
   }
 }
 
@@ -144,7 +144,7 @@ export const camera = {
   'mark-moved': (change, t) =>
     `${t.move(change)}：${change.mark} ${by(change.by)}、${at(change.now)}${was(at(change.old))}`,
   'move-spacing': (change, t) =>
-    `${t.move(change)}${legOf(change)}：${spacing(change.now)}${was(spacing(change.old))}${speed(change)}`,
+    `${t.move(change)}${legOf(change)}：${spacing(change.now, t)}${was(spacing(change.old, t))}${speed(change)}`,
   'move-manner': (change, t) =>
     `${t.move(change)}：${moveManner(change, change.now, t)}${was(moveManner(change, change.old, t))}`,
   'light-added': (change, t) => `${lightName(change, t)} 追加：${range(change.frames, t)}`,

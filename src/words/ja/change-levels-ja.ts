@@ -24,7 +24,8 @@ import {
 import { figure, share } from '../number-format.js';
 
 export const was = (text: string | number) => `（旧 ${text}）`;
-export const quoted = (text: string, t: SentenceFormat) => `「${t.brief(text)}」`;
+/** `other`: what stood, or stands now, in its place. */
+export const quoted = (text: string, t: SentenceFormat, other?: string) => `「${t.brief(text, other)}」`;
 export const none = (text: string, t: SentenceFormat) => (text === '' ? 'なし' : quoted(text, t));
 
 /** `12コマ`, from a second on `1+12`. */
@@ -95,7 +96,9 @@ export const levels = {
   },
   memo: ({ old, now }, t) => {
     if (old === null) return `メモ追加：${quoted(now!, t)}`;
-    return now === null ? `メモ削除：${quoted(old, t)}` : `メモ変更：${quoted(now, t)}${was(quoted(old, t))}`;
+    return now === null
+      ? `メモ削除：${quoted(old, t)}`
+      : `メモ変更：${quoted(now, t, old)}${was(quoted(old, t, now))}`;
   },
   stack: ({ old, now }) => `セル重ね（下から）：${now.join(' ')}${was(old.join(' '))}`,
   'level-added': ({ level, title, drawings, above }, t) =>
@@ -246,15 +249,16 @@ export const drawings = {
 // ---- dialogue, sound and notes
 
 const WORDS = { voice: 'セリフ', sound: 'SE', music: '音楽' } as const;
-const speech = ({ words, speaker, text }: SpeechText, t: SentenceFormat) =>
-  `${WORDS[words]}${speaker ? ` ${speaker}` : ''}${quoted(text, t)}`;
+const speech = ({ words, speaker, text }: SpeechText, t: SentenceFormat, other?: string) =>
+  `${WORDS[words]}${speaker ? ` ${speaker}` : ''}${quoted(text, t, other)}`;
 const MANNERS = { on: '画面内', off: 'OFF', mono: 'モノローグ' } as const;
 
 export const words = {
   'speech-added': (change, t) => `${speech(change, t)} 追加：${range(change.frames, t)}`,
   'speech-dropped': (change, t) => `${speech(change, t)} 削除${was(range(change.frames, t))}`,
   'speech-time': (change, t) => timed(speech(change, t), change.frames, t),
-  'speech-text': (change, t) => `${speech(change, t)} に変更${was(quoted(change.old, t))}`,
+  'speech-text': (change, t) =>
+    `${speech(change, t, change.old)} に変更${was(quoted(change.old, t, change.now))}`,
   'speech-speaker': (change, t) =>
     `${speech(change, t)}：話者 ${change.now || 'なし'}${was(change.old || 'なし')}`,
   'speech-manner': (change, t) => `${speech(change, t)}：${MANNERS[change.now]}${was(MANNERS[change.old])}`,
@@ -267,5 +271,5 @@ export const words = {
   'note-moved': ({ frame, text }, t) =>
     `指示${quoted(text, t)} ${later(frame.now - frame.old, t)}：${t.row(frame.now)}${was(t.row(frame.old))}`,
   'note-text': ({ frame, old, now }, t) =>
-    `指示 ${t.row(frame)} 変更：${quoted(now, t)}${was(quoted(old, t))}`,
+    `指示 ${t.row(frame)} 変更：${quoted(now, t, old)}${was(quoted(old, t, now))}`,
 } satisfies Partial<ChangeSentences>;

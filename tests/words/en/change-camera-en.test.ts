@@ -108,7 +108,7 @@ test.each<[Spacing, string]>([
   [{ form: 'ease', leave: 6, arrive: 12 }, 'ease 6/12'],
   [{ form: 'curve', x1: 0.42, y1: 0, x2: 0.58, y2: 1 }, 'curve 0.42 0 0.58 1'],
   [{ form: 'steps', mm: [1, 2, 3] }, 'graduations by hand 1 2 3'],
-  [{ form: 'fair', mark: 'ア', frame: 6, share: 0.85 }, 'fairing ア on frame 6 with 85%'],
+  [{ form: 'fair', mark: 'ア', frame: 6, share: 0.85 }, 'fairing ア on 0+6 with 85%'],
 ])('a spacing: %o', (now, text) => {
   const change = { kind: 'move-spacing', leg: 0, now, old: { form: 'linear' } } as const;
   expect(told({ ...change, ...SAME_SPEED, ...MOVE })).toBe(`PAN A→B: ${text} (was even speed)`);

@@ -98,7 +98,7 @@ test.each<[Spacing, string]>([
   [{ form: 'ease', leave: 6, arrive: 12 }, '加減速 6/12'],
   [{ form: 'curve', x1: 0.42, y1: 0, x2: 0.58, y2: 1 }, 'カーブ 0.42 0 0.58 1'],
   [{ form: 'steps', mm: [1, 2, 3] }, '手書き目盛り 1 2 3'],
-  [{ form: 'fair', mark: 'ア', frame: 6, share: 0.85 }, 'フェアリング ア 6コマ目 85%'],
+  [{ form: 'fair', mark: 'ア', frame: 6, share: 0.85 }, 'フェアリング ア 0+6 85%'],
 ])('a spacing: %o', (now, text) => {
   const change = { kind: 'move-spacing', leg: 0, now, old: { form: 'linear' } } as const;
   expect(told({ ...change, ...SAME_SPEED, ...MOVE })).toBe(`PAN A→B：${text}（旧 等速）`);
