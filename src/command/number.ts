@@ -51,6 +51,8 @@ ${examples(
     });
 }
 
+type Outcome = 'changed' | 'same' | 'failed';
+
 async function number(host: Host, files: readonly string[], options: Options): Promise<number> {
   const reporter = new ConsoleReporter(host, options.format, options.strict === true);
   const here = snapshot(await remembering(host, files));
@@ -63,57 +65,64 @@ async function number(host: Host, files: readonly string[], options: Options): P
   const count = { cuts: 0, changed: 0, failed: 0 };
   let unshown: string | undefined;
 
-  await eachCut(world, reporter, found, async (compiled, job) => {
-    const { solved, diagnostics, house } = compiled;
-    if (house) {
-      if (job.named) reporter.report([nothing(job)], NO_SOURCES);
-      return;
-    }
-    count.cuts += 1;
+  /** What came of a cut; null where nothing was to be done, as an option of the run is wrong. */
+  const one = async (compiled: Compiled, job: Job): Promise<Outcome | null> => {
+    const { solved, diagnostics } = compiled;
     if (solved === null || hasErrors(diagnostics, options.strict)) {
-      count.failed += 1;
       for (const line of questions(host, compiled, job, reporter.words)) reporter.say(line);
-      return;
+      return 'failed';
     }
     for (const { name } of solved.levels) {
       levels.add(name);
       missed.delete(name);
     }
-    if (missed.size > 0 && found.jobs.length === 1) return;
+    if (missed.size > 0 && found.jobs.length === 1) return null;
     unshown = options.new?.find((word) => isUnused(solved, word));
-    if (unshown !== undefined) return;
+    if (unshown !== undefined) return null;
     const chosen = (level: string) => wanted === undefined || wanted.includes(level);
     if (unsettled(compiled, chosen)) {
-      count.failed += 1;
       reporter.say(reporter.words.sayPassage(job.name));
-      return;
+      return 'failed';
     }
     const refused = twoCounts(solved, chosen);
     if (refused.length > 0) {
-      count.failed += 1;
       reporter.report(refused, compiled.sources);
-      return;
+      return 'failed';
     }
     const bytes = await bytesOf(world, job);
     const { text } = decode(job.name, bytes);
     const pins = pinsFor(solved).filter(({ level }) => chosen(level));
     const after = pinned(world, compiled, job, text, pins);
     const typed = before.get(job) ?? text;
-    const said = () => {
-      for (const line of [
-        ...drawnAnew(solved, options, reporter.words),
-        ...told(solved, pins, chosen, options, reporter.words),
-      ])
-        reporter.say(`${job.name}: ${line}`);
-    };
-    if (after !== typed) count.changed += 1;
     if (options.diff) await printDiff(host, job.name, typed, after);
-    if (options.diff || options.check || (after === typed && job.path !== null)) return said();
-    const fault = writeBack(host, job, after, marked(bytes), await bytesOf(here, job));
-    if (!fault) return said();
-    count.changed -= 1;
-    count.failed += 1;
-    reporter.report([fault], NO_SOURCES);
+    if (!options.diff && !options.check && (after !== typed || job.path === null)) {
+      const fault = writeBack(host, job, after, marked(bytes), await bytesOf(here, job));
+      if (fault) {
+        reporter.report([fault], NO_SOURCES);
+        return 'failed';
+      }
+    }
+    for (const line of [
+      ...drawnAnew(solved, options, reporter.words),
+      ...told(solved, pins, chosen, options, reporter.words),
+    ])
+      reporter.say(`${job.name}: ${line}`);
+    return after === typed ? 'same' : 'changed';
+  };
+
+  await eachCut(world, reporter, found, async (compiled, job) => {
+    if (compiled.house) {
+      if (job.named) reporter.report([nothing(job)], NO_SOURCES);
+      return;
+    }
+    count.cuts += 1;
+    // A cut on which the program fails is not numbered either.
+    let outcome: Outcome | null = 'failed';
+    try {
+      outcome = await one(compiled, job);
+    } finally {
+      if (outcome === 'changed' || outcome === 'failed') count[outcome] += 1;
+    }
   });
 
   if (unshown !== undefined) throw new UsageError('option-value', unshown, { variant: 'drawing-not-shown' });

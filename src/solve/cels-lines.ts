@@ -1,6 +1,6 @@
 /** `cels` lines → numbers and names of drawings. */
 
-import { diagnose, type Fix, type Report } from '../language/diagnostic.js';
+import { diagnose, type Fix, type Report, type Span } from '../language/diagnostic.js';
 import type { BetweenName, Level, Pinned, Shot } from '../shot/shot.js';
 import type { Passages } from './inbetween-resolution.js';
 import { type Drawing, makeDrawing, type Passage } from './level-drawings.js';
@@ -26,11 +26,24 @@ export interface Short {
   readonly tell: () => void;
 }
 
-/** `taken`: loose drawings that another source has given already; entries of theirs are passed over. */
+/** What the cut that is reused has on paper: the `cels` line may only go on from it. */
+export interface LentDrawings {
+  /** Its numbers. What the line says of these is compared with them elsewhere. */
+  readonly cels: ReadonlySet<number>;
+  /** Its drawings that the timeline shows by reference at most. */
+  readonly loose: readonly Drawing[];
+  /** Reports an entry under a number of its own for a drawing that has the given number in the other cut. */
+  readonly otherNumber: (entry: { span: Span; cel: number }, drawing: string, number: number) => void;
+}
+
+export const NOTHING_LENT: LentDrawings = { cels: new Set(), loose: [], otherNumber: () => {} };
+
+/** Gives the drawings that the line names their numbers and names on paper. `played`: see `takeKnown`. */
 export function unpin(
   line: NonNullable<Level['pinned']>,
   passages: Passages,
-  taken: ReadonlySet<string>,
+  played: ReadonlySet<Drawing>,
+  lent: LentDrawings,
   numbering: Shot['numbering'],
   report: Report,
 ): { readonly loose: Drawing[]; readonly unused: number[]; readonly short: Short[] } {
@@ -41,13 +54,17 @@ export function unpin(
   for (const [i, entry] of line.names.entries()) {
     const cel = i + 1;
     if (entry.form === 'unused') unused.push(cel);
+    else if (lent.cels.has(cel)) continue;
     else if (entry.form === 'between') {
       const list = betweens.get(entry.name.key);
       if (list) list.push({ ...entry, cel });
       else betweens.set(entry.name.key, [{ ...entry, cel }]);
     } else {
-      const drawing = passages.keys.get(entry.name) ?? makeDrawing('key', entry.name, entry.span);
-      if (!passages.keys.has(entry.name)) loose.push(drawing);
+      const known = passages.keys.get(entry.name);
+      const there = known?.reused ? known : lent.loose.find(({ name }) => name === entry.name);
+      if (there) lent.otherNumber({ ...entry, cel }, entry.name, there.cel);
+      const drawing = known ?? makeDrawing('key', entry.name, entry.span);
+      if (!known) loose.push(drawing);
       pin(drawing, cel, entry.name);
     }
   }
@@ -59,13 +76,35 @@ export function unpin(
   }
   for (const [key, names] of betweens) {
     const ways = from.get(key) ?? [];
-    const assumed = soleWay(line, names, ways, report);
+    const drawnHere = ways.filter(({ drawings }) => drawings.some(({ reused }) => !reused));
+    const assumed = soleWay(line, names, drawnHere.length > 0 ? drawnHere : ways, report);
     const left = new Set(names);
-    for (const passage of ways) {
-      const here = names.filter(({ name }) => (name.to ?? assumed) === passage.to).sort(byPlace);
-      if (here.length === 0) continue;
-      for (const each of here) left.delete(each);
-      if (passage.drawings.every((drawing) => drawing.reused)) continue;
+    for (const to of new Set(ways.map((passage) => passage.to))) {
+      const pair = ways.filter((passage) => passage.to === to);
+      const fresh = pair.filter((passage) => drawnHere.includes(passage));
+      const shown = fresh.filter(({ drawings }) => drawings.some((one) => !one.reused && played.has(one)));
+      const own = shown.length > 0 ? shown : fresh;
+      // Of a pair of keys with two counts the line can name the drawings of one only: of the first that is all of this cut.
+      const passage = own.find(({ drawings }) => drawings.every(({ reused }) => !reused)) ?? own[0];
+      const there = (passage ? [passage] : pair).flatMap(({ drawings }) =>
+        drawings.filter(({ reused }) => reused),
+      );
+      const here: PinnedBetween[] = [];
+      for (const each of names) {
+        if ((each.name.to ?? assumed) !== to) continue;
+        const { index, letter } = each.name;
+        const known = there.find((drawing) => drawing.index === index && drawing.letter === letter);
+        if (known) lent.otherNumber(each, betweenText(each.name), known.cel);
+        else if (passage) here.push(each);
+        else continue;
+        left.delete(each);
+      }
+      if (!passage || here.length === 0) continue;
+      here.sort(byPlace);
+      for (const other of fresh) {
+        if (other !== passage)
+          short.push({ passage: other, tell: () => otherCount(line, other, here, report) });
+      }
       const drawings = drawingsOf(here, passage);
       if (!drawings) {
         otherCount(line, passage, here, report);
@@ -85,9 +124,19 @@ export function unpin(
         drawing.letter = name.letter;
       }
     }
-    for (const { name, cel, span } of left) {
-      if (taken.has(betweenText(name))) continue;
-      const drawing = makeDrawing('inbetween', key, span, { ...name, to: name.to ?? assumed });
+    for (const each of left) {
+      const { name, cel, span } = each;
+      const { index, letter, to } = { ...name, to: name.to ?? assumed };
+      const there = lent.loose.find(
+        (one) =>
+          one.key === key &&
+          (to === null || one.to === null || one.to === to) &&
+          one.kind !== 'key' &&
+          one.index === index &&
+          one.letter === letter,
+      );
+      if (there) lent.otherNumber(each, betweenText(name), there.cel);
+      const drawing = makeDrawing('inbetween', key, span, { to, index, letter });
       pin(drawing, cel, betweenText(name));
       loose.push(drawing);
     }
@@ -294,7 +343,8 @@ export function pinsFor({ levels, shot }: SolvedShot): Pins[] {
       const to = ways.get(drawing);
       // With its second key where that is not the one behind it in the line, or where older names of the same key may have another:
       // when a way is gone, the drawings of the next one must not be taken for its.
-      if (to === undefined || drawing.includes('>')) return drawing;
+      // Which count of a pair it is of (`/3`) is told by its number: that of the other one is the other cut's.
+      if (to === undefined || drawing.includes('>')) return drawing.replace(/\/.*/, '');
       return to === nextKeys[cel] && !bare.has(drawing.replace(/\..*/, ''))
         ? drawing
         : drawing.replace('.', `>${to}.`);
@@ -303,10 +353,24 @@ export function pinsFor({ levels, shot }: SolvedShot): Pins[] {
   });
 }
 
-/** A passage that is the second of its two keys with another count, so that its drawings have no name that a `cels` line may hold. */
-export function unpinnable({ drawings, passages }: SolvedLevel): SolvedPassage | null {
+/**
+ * A passage that is the second of its two keys with another count, so that its drawings have no name that a `cels` line may hold.
+ * Where the first one is drawn for the cut that is reused they have.
+ */
+export function unpinnable({ drawings, passages, inherited }: SolvedLevel): SolvedPassage | null {
   const fresh = new Set(drawings.filter(({ reused }) => !reused).map(({ drawing }) => drawing));
-  return passages.find((each) => each.drawings.some((name) => name.includes('/') && fresh.has(name))) ?? null;
+  const lent = new Set(
+    [...drawings, ...inherited.drawings].map(({ drawing }) => drawing).filter((name) => !fresh.has(name)),
+  );
+  const own = passages.filter((each) => each.drawings.some((name) => fresh.has(name)));
+  return (
+    own.find((each, i) => {
+      const { from, to } = each;
+      if (own.slice(0, i).some((before) => before.from === from && before.to === to)) return true;
+      const full = each.drawings.filter((name) => name.includes('/') && fresh.has(name));
+      return full.length > 0 && !full.some((name) => lent.has(name.replace(/\/.*/, '')));
+    }) ?? null
+  );
 }
 
 /** Pinned drawings that no frame shows: those with a name. */

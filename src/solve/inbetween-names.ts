@@ -2,7 +2,7 @@
 
 import { type Diagnostic, diagnose, type Report } from '../language/diagnostic.js';
 import type { Level, Shot, ShotItem } from '../shot/shot.js';
-import { betweenText, type Short, unpin } from './cels-lines.js';
+import { betweenText, type LentDrawings, NOTHING_LENT, type Short, unpin } from './cels-lines.js';
 import type { Passages } from './inbetween-resolution.js';
 import { type Drawing, makeDrawing, type Passage } from './level-drawings.js';
 import type { SolvedLevel } from './solved-shot.js';
@@ -23,20 +23,21 @@ const NAME = /^(\d+(?:\p{L}\p{M}*)?)(?:>(\d+(?:\p{L}\p{M}*)?))?\.(\d+)([a-z]?)/u
 
 /**
  * Gives number and name to every drawing of the level that exists. `source` is the solved level that this one reuses, where there
- * is one and it could be had; its names and numbers stand before those of the `cels` line.
+ * is one and it could be had; its names and numbers stand before those of the `cels` line. `played`: the drawings whose place in
+ * the timeline comes up on some frame.
  */
 export function takeKnown(
   level: Level,
   passages: Passages,
+  played: ReadonlySet<Drawing>,
   source: SolvedLevel | null,
   numbering: Shot['numbering'],
   report: Report,
 ): PaperDrawings {
   const reused = source ? takeReused(level, passages, source, report) : { loose: [], highest: 0 };
   if (!level.pinned) return { ...reused, reused: reused.highest, unused: [], short: [] };
-  if (source) agree(level, source, report);
-  const taken = new Set(reused.loose.map((drawing) => drawing.name));
-  const pinned = unpin(level.pinned, passages, taken, numbering, report);
+  const lent = source ? lentDrawings(level, source, reused.loose, report) : NOTHING_LENT;
+  const pinned = unpin(level.pinned, passages, played, lent, numbering, report);
   return {
     loose: [...reused.loose, ...pinned.loose],
     highest: Math.max(reused.highest, level.pinned.names.length),
@@ -130,28 +131,58 @@ function otherCount(
   );
 }
 
-/** A `cels` line beside a reused level may only go on from it. */
-function agree(level: Level, source: SolvedLevel, report: Report): void {
-  const { drawings } = existing(source);
-  const cels = new Map(drawings.map((each) => [each.cel, each.drawing]));
-  const numbers = new Map(drawings.map((each) => [each.drawing, each.cel]));
-  for (const [i, name] of level.pinned!.names.entries()) {
-    if (name.form === 'unused') continue;
-    const text = name.form === 'key' ? name.name : `${name.name.key}.${name.name.index}${name.name.letter}`;
-    const there = cels.get(i + 1)?.replace(/>.*\./, '.');
-    const number = numbers.get(text) ?? i + 1;
-    if ((there === undefined || there === text) && number === i + 1) continue;
-    const { cut, level: other } = level.reuse!;
+/**
+ * What a `cels` line beside a reused level may not speak against. Its entries under numbers of the other cut are compared with the
+ * drawings there; bare names fit whatever their key leads to, as the number says which it is.
+ */
+function lentDrawings(
+  level: Level,
+  source: SolvedLevel,
+  loose: readonly Drawing[],
+  report: Report,
+): LentDrawings {
+  const { cut, level: other } = level.reuse!;
+  const { drawings, passages } = existing(source);
+  const ways = new Map(passages.flatMap(({ to, drawings: names }) => names.map((name) => [name, to])));
+  const cels = new Map(drawings.map(({ cel, drawing }) => [cel, drawing]));
+  for (const [i, entry] of level.pinned!.names.entries()) {
+    const there = cels.get(i + 1);
+    if (entry.form === 'unused' || there === undefined) continue;
+    const [, key, to = ways.get(there), index, letter] = NAME.exec(there) ?? [];
+    const { name } = entry;
+    const same =
+      typeof name === 'string'
+        ? name === there
+        : name.key === key &&
+          (name.to === null || to === undefined || name.to === to) &&
+          `${name.index}${name.letter}` === `${index}${letter}`;
+    if (same) continue;
     report(
-      diagnose(
-        'reuse-number',
-        name.span,
-        there === undefined || there === text
-          ? { variant: 'number', drawing: text, number, level: other, cut, pinned: i + 1 }
-          : { variant: 'drawing', pinned: i + 1, level: other, cut, there, drawing: text },
-      ),
+      diagnose('reuse-number', entry.span, {
+        variant: 'drawing',
+        pinned: i + 1,
+        level: other,
+        cut,
+        there: there.replace(/\/.*/, ''),
+        drawing: typeof name === 'string' ? name : betweenText(name),
+      }),
     );
   }
+  return {
+    cels: new Set(cels.keys()),
+    loose,
+    otherNumber: ({ span, cel }, drawing, number) =>
+      report(
+        diagnose('reuse-number', span, {
+          variant: 'number',
+          drawing,
+          number,
+          level: other,
+          cut,
+          pinned: cel,
+        }),
+      ),
+  };
 }
 
 // ---- canonical names of in-betweens, and the drawings that references mean
@@ -164,36 +195,32 @@ function listed<T>(map: Map<string, T[]>, key: string, value: T): void {
 
 /**
  * Names what has no name on paper: `1.2` where key 1 leads to one passage only, else `1>3.2`, and `1>3.2/4` for the passages of a
- * pair of keys that are written after another one with another count (`/4`: of four in-betweens).
+ * pair of keys that are written after another one with another count (`/4`: of four in-betweens). Names of the cut that is reused
+ * come first. All drawings of a passage are named in the same way, whether they are pinned or not: pinning changes no name.
  */
 export function nameBetweens({ passages }: Passages, { loose }: PaperDrawings): void {
   const ways = new Map<string, Passage[]>();
   for (const passage of passages) listed(ways, passage.from, passage);
-  const taken = new Set<string>();
-  for (const drawing of [...loose, ...passages.flatMap((passage) => passage.drawings)]) {
-    if (drawing.name) taken.add(drawing.name);
-  }
-  for (const { from, drawings } of passages) {
-    if (ways.get(from)!.length > 1) continue;
-    // On paper with its second key, which nobody needs who reads it here.
-    for (const drawing of drawings) {
-      const short = `${from}.${drawing.index}${drawing.letter}`;
-      if (!drawing.pinned || drawing.reused || taken.has(short)) continue;
-      drawing.name = short;
-      taken.add(short);
-    }
-  }
-  for (const { from, to, drawings } of passages) {
+  const all = passages.flatMap((passage) => passage.drawings);
+  const taken = new Set([...loose, ...all.filter(({ reused }) => reused)].map(({ name }) => name));
+  // A short name is kept as it is on paper. One with its second key is on paper for the `cels` line, not for who reads it here.
+  const kept = new Set(
+    all.filter(({ name, reused }) => !reused && name !== '' && !name.includes('>') && !taken.has(name)),
+  );
+  for (const { name } of kept) taken.add(name);
+  const isPinned = ({ drawings }: Passage) => drawings.some(({ pinned, reused }) => pinned && !reused);
+  for (const passage of [...passages.filter(isPinned), ...passages.filter((each) => !isPinned(each))]) {
+    const { from, to, drawings } = passage;
+    const place = ({ index, letter }: Drawing) => `${index}${letter}`;
     const names = [
-      ...(ways.get(from)!.length === 1 ? [(index: number) => `${from}.${index}`] : []),
-      (index: number) => `${from}>${to}.${index}`,
-      (index: number) => `${from}>${to}.${index}/${drawings.length}`,
+      ...(ways.get(from)!.length === 1 ? [(one: Drawing) => `${from}.${place(one)}`] : []),
+      (one: Drawing) => `${from}>${to}.${place(one)}`,
+      (one: Drawing) => `${from}>${to}.${place(one)}/${drawings.length}`,
     ];
-    const open = drawings.filter((drawing) => drawing.name === '');
-    const name =
-      names.find((each) => open.every((drawing) => !taken.has(each(drawing.index)))) ?? names.at(-1)!;
+    const open = drawings.filter((drawing) => !drawing.reused && !kept.has(drawing));
+    const name = names.find((each) => open.every((drawing) => !taken.has(each(drawing)))) ?? names.at(-1)!;
     for (const drawing of open) {
-      drawing.name = name(drawing.index);
+      drawing.name = name(drawing);
       taken.add(drawing.name);
     }
   }

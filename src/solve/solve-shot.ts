@@ -9,7 +9,7 @@ import { placesOf } from './drawn-fractions.js';
 import { existing, findReferences, nameBetweens, takeKnown } from './inbetween-names.js';
 import { findPassages } from './inbetween-resolution.js';
 import { cutShort, lay } from './item-placement.js';
-import type { Drawing, Passage } from './level-drawings.js';
+import type { Drawing } from './level-drawings.js';
 import { solveTrack } from './solve-track.js';
 import type {
   Counts,
@@ -127,7 +127,10 @@ function solveLevel(level: Level, shot: Shot, source: SolvedLevel | null, report
   });
   const cut = new Set<ShotItem>(placed.filter(cutShort).map((each) => each.item));
   const passages = findPassages(level, timeline.items, (group) => cut.has(group), report);
-  const known = takeKnown(level, passages, source, shot.numbering, report);
+  const played = placed.map((each) => ({ start: each.start, ...playPlaced(each, shot.length) }));
+  const units = level.pinned ? played.flatMap((each) => each.units) : [];
+  const drawn = new Set(units.flatMap(({ leaf }) => passages.betweens.get(leaf) ?? []));
+  const known = takeKnown(level, passages, drawn, source, shot.numbering, report);
   nameBetweens(passages, known);
   const places = new Map(passages.passages.map((each) => [each, placesOf(each, level.name, report)]));
   const references = findReferences(level, passages, known, report);
@@ -141,11 +144,10 @@ function solveLevel(level: Level, shot: Shot, source: SolvedLevel | null, report
   const repeated = new Array<boolean>(shot.length).fill(false);
   const cycles: SolvedCycle[] = [];
   const runs: SeenRun[] = [];
-  for (const each of placed) {
-    const played = playPlaced(each, shot.length);
-    cycles.push(...played.cycles);
+  for (const each of played) {
+    cycles.push(...each.cycles);
     let frame = each.start;
-    for (const { leaf, frames, again } of played.units) {
+    for (const { leaf, frames, again } of each.units) {
       const drawing = drawingOf(leaf);
       const last = runs.at(-1);
       const run: SeenRun =
@@ -200,6 +202,25 @@ function solveLevel(level: Level, shot: Shot, source: SolvedLevel | null, report
       .map((cel) => ({ cel, drawing: '' })),
   ].sort((a, b) => a.cel - b.cel);
 
+  const ways = passages.passages
+    .flatMap((passage): SolvedPassage[] => {
+      const frames = passage.drawings.map((drawing) => drawing.firstFrame).filter((frame) => frame > 0);
+      if (frames.length === 0) return [];
+      const { from, to } = passage;
+      const names = passage.drawings.map((drawing) => drawing.name);
+      return [
+        {
+          from,
+          to,
+          ...places.get(passage)!,
+          drawings: names,
+          firstFrame: Math.min(...frames),
+          span: passage.written[0]!.span,
+        },
+      ];
+    })
+    .sort((a, b) => a.firstFrame - b.firstFrame);
+
   return {
     name: level.name,
     title: level.title,
@@ -228,35 +249,18 @@ function solveLevel(level: Level, shot: Shot, source: SolvedLevel | null, report
         }),
       )
       .sort((a, b) => a.cel - b.cel),
-    passages: passages.passages
-      .flatMap((passage): SolvedPassage[] => {
-        const frames = passage.drawings.map((drawing) => drawing.firstFrame).filter((frame) => frame > 0);
-        if (frames.length === 0) return [];
-        const { from, to } = passage;
-        const names = passage.drawings.map((drawing) => drawing.name);
-        return [
-          {
-            from,
-            to,
-            ...places.get(passage)!,
-            drawings: names,
-            firstFrame: Math.min(...frames),
-            span: passage.written[0]!.span,
-          },
-        ];
-      })
-      .sort((a, b) => a.firstFrame - b.firstFrame),
+    passages: ways,
     cycles,
     lastCel: drawings.reduce((highest, { cel }) => Math.max(highest, cel), 0),
     missing,
     reuse: level.reuse && { cut: level.reuse.cut, level: level.reuse.level },
-    inherited: inherited(source, passages.passages, drawings),
+    inherited: inherited(source, ways, drawings),
   };
 }
 
 function inherited(
   source: SolvedLevel | null,
-  passages: readonly Passage[],
+  passages: readonly SolvedPassage[],
   shown: readonly Drawing[],
 ): SolvedLevel['inherited'] {
   if (!source) return { drawings: [], passages: [] };

@@ -133,6 +133,47 @@ describe('number', () => {
   });
 });
 
+describe('new in-betweens from a key that leads on in the reused cut, too', () => {
+  test.each([
+    ['1--2..', '1---2..', '_ _ _ _ 1>2.1 1>2.2 1>2.3'],
+    ['1--2..', '1--3..', '_ _ _ _ 1>3.1 1>3.2 3'],
+    ['(1--2--)..', '1--2-3..', '_ _ _ _ _ _ 2>3.1 3'],
+    ['(1--2--)..', '2-3..', '_ _ _ _ _ _ 2>3.1 3'],
+    ['1--2--3..', '1--2-4..', '_ _ _ _ _ _ _ 2>4.1 4'],
+    // Key 1 leads to two keys there, so the names of both passages have their second key.
+    ['1-2 1-3..', '1---2..', '_ _ _ _ _ 1>2.1 1>2.2 1>2.3'],
+  ])('source `%s`, here `%s`', async (source, here, cels) => {
+    const host = memoryHost({
+      'episode.yaml': '',
+      '6.cut': `cut 6\ntime 2+0\nB: ${source}\n`,
+      '9.cut': `cut 9\ntime 2+0\nlevel B reuse 6/B\nB: ${here}\n`,
+    });
+    const drawings = async () => (await run(host, 'export', '-t', 'drawings', '9.cut')).out;
+    const before = await drawings();
+    expect((await run(host, 'number', '9.cut')).error).toMatch(/\n1 cut: 1 numbered\n$/);
+    expect(text(host, '9.cut')).toMatch(new RegExp(`\ncels B ${cels}\n$`));
+    expect(await drawings()).toBe(before);
+    const again = await run(host, 'number', '9.cut');
+    expect([again.status, again.error]).toEqual([0, expect.stringMatching(/1 cut: 1 with nothing to add\n$/)]);
+  });
+
+  test('their own numbers may be said by hand; those of the other cut may not', async () => {
+    const cut = (cels: string) => ({
+      'episode.yaml': '',
+      '6.cut': 'cut 6\ntime 2+0\nB: (1--2--)..\n',
+      '9.cut': `cut 9\ntime 2+0\nlevel B reuse 6/B\nB: 2-3 2--1..\ncels B ${cels}\n`,
+    });
+    const check = async (cels: string) => (await runOn(cut(cels), 'check', '9.cut')).error;
+    expect(await check('_ _ _ _ _ _ 2>3.1 3')).not.toContain('Error');
+    expect(await check('_ _ _ _ _ _ 2.1 3')).not.toContain('Error');
+    expect(await check('1 1.1 1.2 2 2.1 2>1.2 2>3.1 3')).not.toContain('Error');
+    expect(await check('_ _ _ _ _ _ 2>3.1 2>1.2')).toContain(
+      'Drawing 2>1.2 is number 6 of level B in cut 6, not 8.',
+    );
+    expect(await check('_ _ _ _ 2>3.1')).toContain('Number 5 of level B in cut 6 is drawing 2.1');
+  });
+});
+
 describe('what is refused', () => {
   test('a cut with errors', async () => {
     const host = memoryHost({ 'a.cut': 'cut 1\ntime 1+0\nA: 1\nB: 1..\n' });
