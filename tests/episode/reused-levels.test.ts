@@ -40,6 +40,17 @@ describe('a level that reuses one', () => {
     expect(Object.values(cuts).flatMap((one) => codes(one))).toEqual([]);
   });
 
+  test('has its numbers where something is wrong in the manifest, too', async () => {
+    const cuts = await compiled({
+      'episode.yaml': 'title: "T"\nduo: 3\nfps: many\ncuts: ["*.cut"]\n',
+      '1.cut': cut('1', 'A: 1-2..'),
+      '2.cut': cut('2', 'level A reuse 1/A\nA: 2 3..'),
+    });
+    expect(codes(cuts['2.cut'])).toEqual(['episode-key', 'episode-value']);
+    expect(numbers(cuts['2.cut'], 'A')).toBe('3=2 4=3 new');
+    expect(cuts['2.cut']!.solved!.counts).toMatchObject({ drawings: 1, reused: 1 });
+  });
+
   test('is warned where another cut adds drawings of the same numbers to it', async () => {
     const cuts = await compiled({
       '1.cut': cut('1', 'A: 1--2..'),
