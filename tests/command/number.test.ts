@@ -154,7 +154,10 @@ describe('new in-betweens from a key that leads on in the reused cut, too', () =
     expect(text(host, '9.cut')).toMatch(new RegExp(`\ncels B ${cels}\n$`));
     expect(await drawings()).toBe(before);
     const again = await run(host, 'number', '9.cut');
-    expect([again.status, again.error]).toEqual([0, expect.stringMatching(/1 cut: 1 with nothing to add\n$/)]);
+    expect([again.status, again.error]).toEqual([
+      0,
+      expect.stringMatching(/1 cut: 1 with nothing to add\n$/),
+    ]);
   });
 
   test('their own numbers may be said by hand; those of the other cut may not', async () => {
