@@ -21,6 +21,7 @@ import { shotLimits, textLimits, treeGlyphs, treeLimits } from './cut-limits.js'
 import { dictionaryOf } from './english-words.js';
 import { artistsOf, type Episode, type EpisodeCache, newEpisodeCache } from './episode.js';
 import { STANDARD_INPUT } from './find-cuts.js';
+import { fixedAsTyped } from './fixes-as-typed.js';
 import { unknownLineUps } from './line-ups.js';
 import { withTestedFixes } from './offered-fixes.js';
 import { checkOverlaps } from './overlaps.js';
@@ -174,7 +175,14 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     trackPath,
     diagnostics: untested
       ? found
-      : withTestedFixes({ tree: parsed.tree, diagnostics: found }, withoutMark(read.text), tried),
+      : withTestedFixes(
+          {
+            tree: parsed.tree,
+            diagnostics: found.map((one) => fixedAsTyped(one, file, withoutMark(read.text))),
+          },
+          withoutMark(read.text),
+          tried,
+        ),
     // Only what is printed or lent has use for these two.
     get digest() {
       const { neighbours, lent } = this.surroundings;

@@ -1,7 +1,7 @@
 /** Slips of the hand that make a statement unreadable in a way that shows what was meant. */
 
 import type { UnreadStatement } from './fault-explanation.js';
-import type { FixTester } from './fault-fixes.js';
+import type { FixCandidate, FixTester } from './fault-fixes.js';
 import { insertFix, placeOf, replaceFix, type StatementFault, typedAt } from './fault-fixes.js';
 import type { TextRange } from './source.js';
 import { isName, startsTimeline } from './statement-reader.js';
@@ -104,9 +104,18 @@ function withoutQuotes(
   const last = tokens.findLast(({ start }) => start < whole.end)!;
   whole.end = placeOf(last).end;
   const plain = (place: TextRange): boolean => !/["「」]/.test(typed.slice(place.start, place.end));
-  const candidates = [placeOf(token), whole].filter(plain).map((place) =>
-    replaceFix(place, `"${typed.slice(place.start, place.end).replace(/\\/g, '\\$&')}"`, {
+  // Two edits, so that what is said of the text itself, such as a file that is not there, is no fault of the quotes.
+  const candidates = [placeOf(token), whole].filter(plain).map(
+    (place): FixCandidate => ({
       action: 'quote-text',
+      edits: [
+        { start: place.start, end: place.start, text: '"' },
+        ...[...typed.slice(place.start, place.end).matchAll(/\\/g)].map(({ index }) => {
+          const at = place.start + index;
+          return { start: at, end: at, text: '\\' };
+        }),
+        { start: place.end, end: place.end, text: '"' },
+      ],
     }),
   );
   if (!mender.choose(candidates, piece, placeOf(token))) return null;

@@ -106,5 +106,7 @@ export interface Fixes {
   readonly 'unpin-names': { readonly names: readonly string[] };
   readonly 'add-line': { readonly line: string };
   readonly 'turn-clockwise': None;
+  /** Two statements become one. */
+  readonly 'join-lines': None;
   readonly 'paint-on': { readonly size: string };
 }

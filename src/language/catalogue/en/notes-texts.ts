@@ -76,6 +76,7 @@ export const fixes: ShortTexts<Fixes> = {
   'blank-between': () => 'leave a blank between',
   'write-small': () => 'write a small letter',
   'double-backslash': () => 'type the backslash twice',
+  'join-lines': () => 'say it all in one line',
   'leave-quick-out': () => 'leave `quick` out',
   'place-field': ({ field, place }) => `put field ${field} at ${place}, where the graduations end`,
   'size-field': ({ field, size }) => `make field ${field} ${size} wide`,

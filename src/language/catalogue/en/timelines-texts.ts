@@ -267,7 +267,7 @@ export const timelines: Texts<TimelineMessages> = {
     explanation:
       'The same two keys with another number of in-betweens are other drawings, so these cannot be taken from the other cut. Write as many as there, or accept that they are drawn.',
     message: ({ from, to, level, cut, there, here }) =>
-      `From key ${from} to key ${to} level ${level} of cut ${cut} has ${plural(there, 'in-between')}; these ${here} are drawn anew.`,
+      `From key ${from} to key ${to} level ${level} of cut ${cut} has ${plural(there, 'in-between')}; ${here === 1 ? 'this one is' : `these ${here} are`} drawn anew.`,
   },
   'level-empty': {
     title: 'a level that never shows anything',

@@ -74,6 +74,7 @@ export const fixes: ShortTexts<Fixes> = {
   'blank-between': () => '間に空白を入れる',
   'write-small': () => '小文字で書く',
   'double-backslash': () => 'バックスラッシュを2つ書く',
+  'join-lines': () => '1行にまとめて書く',
   'leave-quick-out': () => '`quick` を消す',
   'write-plain': ({ written }) => `${written} と書く`,
   'write-each': ({ written }) => `\`${written.join('` と `')}\` と書く`,

@@ -58,7 +58,9 @@ function byHand(move: Move, leg: Leg<unknown>, mm: readonly number[], path: Path
   const total = mm.reduce((sum, step) => sum + step, 0);
   const wayMm = handSteps === 'width' ? legWidth(path) : legWay(path);
   if (Math.abs(total - wayMm) <= SAME_MM + 1e-9) return;
-  const fix = handSteps === 'width' ? sizedField(leg, total) : placedField(move, leg, total / wayMm);
+  // Another field would leave the wrong number of graduations.
+  const ends = handSteps === 'width' ? sizedField(leg, total) : placedField(move, leg, total / wayMm);
+  const fix = mm.length === steps ? ends : undefined;
   report(
     diagnose(
       'steps-sum',
