@@ -162,6 +162,11 @@ export interface MoveWords {
   on(frames: number): string;
   ease(leave: number, arrive: number): string;
   curve(values: string): string;
+  /** How the way of some of several legs is spread: `ease 6/6 (A→B)`; of every leg. */
+  onLegs(spacing: string, legs: readonly string[]): string;
+  onEachLeg(spacing: string): string;
+  /** The n-th leg, where its places have no names that are its own. */
+  leg(n: number): string;
   /** What of the field a move gives while another one gives the rest: beside its rows, and in the memo. */
   readonly gives: { readonly [P in FieldPart]: { readonly beside: string; readonly memo: string } };
   /** The graduations of a truck are steps of the field's width. */

@@ -140,6 +140,12 @@ function endName(move: Move, telling: LabelContext): ((end: unknown) => string) 
   return name && ((end) => name(end, telling, move));
 }
 
+/** The mark alone of what has one. */
+function placeName(move: Move, telling: LabelContext): ((end: unknown) => string) | null {
+  const name = endName(move, telling);
+  return name && ((end) => (end as Partial<LevelValue>).label || name(end));
+}
+
 /** `A→B→C` */
 const route = (legs: readonly Leg<unknown>[], name: (end: unknown) => string): string =>
   placesOf(legs).map(name).join('→');
@@ -226,21 +232,42 @@ function told(move: Move, telling: LabelContext, where: readonly Told[]): string
   });
 }
 
+/** What is said of legs, each time with the legs that it is said of where a move has several; '' is not said. */
+function onLegs(move: Move, say: (leg: Leg<unknown>) => string, telling: LabelContext): string[] {
+  const legs: readonly Leg<unknown>[] = move.legs;
+  const texts = legs.map(say);
+  const said = [...new Set(texts)].filter((text) => text !== '');
+  const { words } = telling;
+  const name = placeName(move, telling);
+  if (legs.length === 1 || !name) return said;
+  const routes = legs.map((leg) => route([leg], name));
+  return said.map((text) => {
+    const on = legs.flatMap((_, i) => (texts[i] === text ? [i] : []));
+    if (on.length === legs.length) return words.onEachLeg(text);
+    // Two legs may lead from and to places of the same names.
+    const known = on.every((i) => routes.indexOf(routes[i]!) === routes.lastIndexOf(routes[i]!));
+    return words.onLegs(
+      text,
+      on.map((i) => (known ? routes[i]! : words.leg(i + 1))),
+    );
+  });
+}
+
 /** How its way is spread, and other manners. */
 function manner(move: Move, telling: LabelContext): string[] {
   const { words } = telling;
-  const spacing = move.legs.flatMap(({ spacing: one }): string[] => {
-    if (one.form === 'ease') return [words.ease(one.leave, one.arrive)];
+  const spacing = ({ spacing: one }: Leg<unknown>): string => {
+    if (one.form === 'ease') return words.ease(one.leave, one.arrive);
     if (one.form === 'curve')
-      return [words.curve([one.x1, one.y1, one.x2, one.y2].map((value) => figure(value)).join(' '))];
-    return one.form === 'fair' ? [`${words.fairing} ${one.mark}`] : [];
-  });
-  const ofWidth =
-    kindOf(move).handSteps === 'width' && move.legs.some(({ spacing: { form } }) => form === 'steps');
+      return words.curve([one.x1, one.y1, one.x2, one.y2].map((value) => figure(value)).join(' '));
+    return one.form === 'fair' ? `${words.fairing} ${one.mark}` : '';
+  };
+  const ofWidth = ({ spacing: { form } }: Leg<unknown>): string =>
+    kindOf(move).handSteps === 'width' && form === 'steps' ? words.widthSteps : '';
   return [
-    ...new Set(spacing),
+    ...onLegs(move, spacing, telling),
     ...(move.gives ? [words.gives[move.gives].memo] : []),
-    ...(ofWidth ? [words.widthSteps] : []),
+    ...onLegs(move, ofWidth, telling),
     ...told(move, telling, ['manner']),
     ...(move.on > 1 ? [words.on(move.on)] : []),
   ];
@@ -282,11 +309,10 @@ export const moveKind: CameraLabels<Move> = {
     );
   },
   labels(move, telling) {
-    const name = endName(move, telling);
-    // Its mark alone, where it has one: the row has no room for more.
-    const beside = (end: unknown) => (end as Partial<LevelValue> | null)?.label || name!(end);
+    // The row has no room for more than a mark.
+    const beside = placeName(move, telling);
     // Fields are named on the graduations themselves.
-    if (!name || legsOf(move, 'field').length > 0) return new Map();
+    if (!beside || legsOf(move, 'field').length > 0) return new Map();
     return new Map(
       (move.legs as readonly Leg<unknown>[]).flatMap(({ from, to, start, end }) => [
         [start, beside(from)] as const,

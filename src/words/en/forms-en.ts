@@ -174,6 +174,9 @@ export const movesIn = ({ cut: cutWord, cutShort }: EnglishTerms): MoveWords => 
   on: (frames) => `on ${frames}s`,
   ease: (leave, arrive) => `ease ${leave}/${arrive}`,
   curve: (values) => `curve ${values}`,
+  onLegs: (spacing, legs) => `${spacing} (${legs.join(', ')})`,
+  onEachLeg: (spacing) => `${spacing} (each leg)`,
+  leg: (n) => `leg ${n}`,
   gives: {
     centre: { beside: 'centre', memo: 'gives the centre' },
     width: { beside: 'width', memo: 'gives the width' },

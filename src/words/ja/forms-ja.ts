@@ -148,6 +148,9 @@ export const moves: MoveWords = {
   gives: { centre: { beside: '中心', memo: '中心の動き' }, width: { beside: '幅', memo: '幅の動き' } },
   widthSteps: '目盛りは画面の幅',
   curve: (values) => `カーブ ${values}`,
+  onLegs: (spacing, legs) => `${spacing}（${legs.join('、')}）`,
+  onEachLeg: (spacing) => `${spacing}（各区間）`,
+  leg: (n) => `${n}区間目`,
   fromPage: (page) => `${page}枚目から`,
   noLane: (moves) => `カメラ欄に入らないもの：${moves}`,
   overlap: (what, way, cut) =>
