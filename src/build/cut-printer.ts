@@ -2,6 +2,7 @@
 
 import { dirname } from 'node:path';
 import type { Compiled } from '../episode/compile-cut.js';
+import { dictionaryOf } from '../episode/english-words.js';
 import type { EpisodeCache } from '../episode/episode.js';
 import type { Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
@@ -78,6 +79,7 @@ export class CutPrinter {
     const look: PageLook = {
       settings,
       metrics: this.fonts.metrics,
+      dictionary: dictionaryOf(printable.host),
       stamp: stamp(printable),
       neighbours,
       lent,
@@ -154,7 +156,10 @@ export class CutPrinter {
     return printPdf(document, this.fonts);
   }
 
-  private input({ compiled, solved }: PrintableCut, { metrics: _, stamp: __, ...look }: PageLook): string {
+  private input(
+    { compiled, solved }: PrintableCut,
+    { metrics: _, dictionary: __, stamp: ___, ...look }: PageLook,
+  ): string {
     const { artists } = solved.shot;
     const all = [PROGRAM, compiled.digest, artists, look, this.selection];
     return shortHash(all);

@@ -33,6 +33,7 @@
  *   changes under it, a bar beside them all; on further pages with bars the head alone.
  */
 
+import { mouthSounds } from '../shot/mouth/mouth-sounds.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
 import { wordsOf } from '../words/words.js';
 import { cameraMarks } from './camera/camera-column.js';
@@ -114,7 +115,7 @@ export function sheetPages(solved: SolvedShot, look: PageLook): Page[] {
   // The rows come before the memo: what finds no room on them is told there.
   const bodies = new Map(sides.flat().map((side) => [side, bodyMarks(side)]));
   const isGuess = (mark: Mark): boolean => mark.kind === 'text' && mark.ink === 'light';
-  if ([...bodies.values()].some((marks) => marks.some(isGuess))) plan.leftOver.add(plan.words.spreadEvenly);
+  if ([...bodies.values()].some((marks) => marks.some(isGuess))) plan.leftOver.add(plan.words.spreadWords);
   for (const spoken of plan.speech.without)
     plan.leftOver.add(spokenInMemo({ plan, geometry: geometries[0]! }, spoken));
   const heads = new Map(sides.flat().map((side) => [side, headOf(side, look)]));
@@ -144,6 +145,7 @@ function planOf(solved: SolvedShot, look: PageLook): SheetPlan {
     entries: ofEach((level) => columnEntries(level, convention)),
     heads: ofEach((level) => levelHead(level, solved.shot.levels, lent, words)),
     speech: speechOf(solved.shot),
+    pronounce: mouthSounds(look.dictionary),
     camera: cameraPlan(solved, look.settings, look.neighbours),
     lent,
     marked: look.marked ?? null,

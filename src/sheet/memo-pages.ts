@@ -86,7 +86,7 @@ export function laterMemo(side: PageSide, firstPage: readonly PageSide[]): Mark[
   const { plan, geometry } = side;
   const stack = stackMarks({ box: geometry.memo, geometry, plan });
   // That nothing moves, or what an ink means, is no reason to leaf back.
-  const slight = [plan.camera.fixed, plan.words.spreadEvenly];
+  const slight = [plan.camera.fixed, plan.words.spreadWords];
   if (memoOf(firstPage).every(({ text }) => slight.includes(text))) return stack.marks;
   const barred = blockFramesOf(side).some((run) => barMarks(side, run).length > 0);
   const legend = memoMarks({ box: stack.left, geometry, plan }, barred ? changedHead(plan) : []);

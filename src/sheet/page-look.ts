@@ -1,4 +1,5 @@
 import type { Settings } from '../shot/settings.js';
+import type { Dictionary } from '../sound/pronunciation.js';
 import type { Metrics } from './display-list.js';
 
 /** Numbers of the cuts before and after this one, where they are known. */
@@ -60,6 +61,8 @@ export interface PageLook {
   /** Convention, labels, paper and rows are taken from here, not from the shot: any mix is allowed. */
   readonly settings: Settings;
   readonly metrics: Metrics;
+  /** How English words are pronounced; without it, by their spelling. */
+  readonly dictionary?: Dictionary | undefined;
   /** Printed at the foot of every page: short hash of the text, commit. May be ''. */
   readonly stamp: string;
   /** With whom the cut overlaps. */

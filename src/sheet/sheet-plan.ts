@@ -1,5 +1,6 @@
 /** What is settled once for a cut before its pages are drawn, and what one side of one page is. */
 
+import type { Pronounce } from '../shot/mouth/line-sounds.js';
 import type { Convention } from '../shot/settings.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
 import type { SheetWords } from '../words/sheet-words.js';
@@ -24,6 +25,8 @@ export interface SheetPlan {
   /** What stands over the columns of each level. */
   readonly heads: ReadonlyMap<SolvedLevel, LevelHead>;
   readonly speech: SpeechLanes;
+  /** How words are read: as for the mouths of the cut. */
+  readonly pronounce: Pronounce;
   readonly camera: CameraPlan;
   /** Levels that other cuts show again. */
   readonly lent: readonly LentLevel[];

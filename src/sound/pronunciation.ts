@@ -6,6 +6,7 @@
  */
 
 import { englishWords } from './english-pronunciation.js';
+import { syllableStarts } from './english-syllables.js';
 import { isJapanese, japanesePhrases } from './japanese-pronunciation.js';
 import type { SoundClass } from './speech-sounds.js';
 
@@ -30,7 +31,7 @@ export interface SpokenWord {
   readonly sounds: readonly ExpectedSound[];
   /** Syllables, or morae. */
   readonly beats: number;
-  /** Where each beat begins in the text; of English words only the word's own place is known. */
+  /** Where each beat begins in the text; of an English word that cannot be cut only its first. */
   readonly beatStarts: readonly number[];
   /** How long a pause behind it is usual: none, at a comma, at the end of a sentence. */
   readonly pause: 'none' | 'short' | 'long';
@@ -73,7 +74,7 @@ export function pronounce(text: string, dictionary: Dictionary = () => null): Pr
           start: piece.start,
           end: piece.end,
           pause,
-          beatStarts: [piece.start],
+          beatStarts: syllableStarts(piece.text, read.beats).map((start) => piece.start + start),
         });
     }
   }

@@ -49,7 +49,7 @@ export interface SheetWords {
   /** Where the lists go on: in the memo. */
   readonly inMemo: string;
   /** What it means that words of a voice are paler: told once in the memo. */
-  readonly spreadEvenly: string;
+  readonly spreadWords: string;
   readonly off: string;
   readonly mono: string;
   readonly sound: string;

@@ -5,7 +5,8 @@ import { textAt } from '../mark-builders.js';
 import { type BlockFrames, type PageSide, topOf } from '../sheet-plan.js';
 import { NARROWEST_SQUEEZE, wrap } from '../text-fitting.js';
 import { placesDown } from './column-places.js';
-import { type SpeechLane, tick, type WordStretch } from './speech-lanes.js';
+import { type SpeechLane, tick } from './speech-lanes.js';
+import { type ReadStretch, rowAt } from './word-places.js';
 
 /**
  * Words of level scripts on their rows, a list of marks for each stretch; null where one does not fit. A word that the text
@@ -14,15 +15,13 @@ import { type SpeechLane, tick, type WordStretch } from './speech-lanes.js';
 export function levelStretches(
   side: PageSide,
   run: BlockFrames,
-  all: readonly WordStretch[],
+  all: readonly ReadStretch[],
   lane: SpeechLane,
 ): (Mark[] | null)[] {
   const { plan, geometry } = side;
   const most = Math.max(geometry.leastTextMm, Math.min(geometry.rowMm * 0.72, 2.5 * geometry.scale));
   const least = geometry.leastTextMm;
-  const spread = all.map((stretch) =>
-    spreadWords(stretch.text, stretch.to - stretch.from + 1, lane.wordsWidth, { most, least }, plan.metrics),
-  );
+  const spread = all.map((stretch) => spreadWords(stretch, lane.wordsWidth, { most, least }, plan.metrics));
   const fitting = spread.filter((one) => one !== null);
   const sizeMm = Math.min(most, ...fitting.map((one) => one.sizeMm));
   return all.map((stretch, i) => {
@@ -69,7 +68,7 @@ function rowOfWords(
 function turnedStretch(
   side: PageSide,
   run: BlockFrames,
-  stretch: WordStretch,
+  stretch: ReadStretch,
   lane: SpeechLane,
   sizes: TextSizes,
 ): Mark[] | null {
@@ -103,7 +102,7 @@ const OFF_EDGE = 0.5;
 function turnedOnRows(
   side: PageSide,
   run: BlockFrames,
-  stretch: WordStretch,
+  stretch: ReadStretch,
   lane: SpeechLane,
   words: readonly PlacedWord[],
   { most, least }: TextSizes,
@@ -138,7 +137,7 @@ const smaller = (sizeMm: number, least: number): number =>
 function turnedLines(
   side: PageSide,
   run: BlockFrames,
-  stretch: WordStretch,
+  stretch: ReadStretch,
   lane: SpeechLane,
   words: readonly PlacedWord[],
   { most, least }: TextSizes,
@@ -170,35 +169,42 @@ function turnedLines(
   return null;
 }
 
-/** The words of a stretch whose beats fall on the rows of a run. */
-function wordsHere(run: BlockFrames, stretch: WordStretch): PlacedWord[] {
-  const words = stretch.text.split(' ');
-  const all = words.reduce((so, word) => so + beats(word), 0);
-  const rows = stretch.to - stretch.from + 1;
-  let before = 0;
-  return words
-    .map((text, i): PlacedWord => {
-      const frame = stretch.from + Math.floor((rows * before) / all);
-      before += beats(text);
-      return { text, frame, ink: stretch.tied && i === 0 ? 'black' : 'light' };
+/** The words of a stretch that begin on the rows of a run. */
+function wordsHere(run: BlockFrames, stretch: ReadStretch): PlacedWord[] {
+  return wordsOf(stretch.text)
+    .map(({ text, offset }): PlacedWord => {
+      const ink = stretch.tied && offset === 0 ? 'black' : 'light';
+      return { text, frame: rowAt(stretch, offset), ink };
     })
     .filter(({ frame }) => frame >= run.first && frame <= run.last);
 }
 
-/** Groups of vowels: near enough to the beats of a word to share out rows by. */
-export function beats(word: string): number {
-  return Math.max(1, word.match(/[aeiouyàâäåæéèêëíîïóôöøœúûüý]+/giu)?.length ?? 1);
+/** What stands on a row of its own, or with others on one. */
+interface Piece {
+  readonly text: string;
+  readonly offset: number;
+  /** It goes on with the word of the piece before. */
+  readonly inWord: boolean;
 }
 
-/** Pieces of a word that may stand on rows of their own, hyphens included; cut between a vowel and the next consonant. */
-export function syllables(word: string): string[] {
-  const parts = word.match(/[^aeiouy]*[aeiouy]+(?:[^aeiouy]+$|[^aeiouy](?=[^aeiouy]))?/giu) ?? [word];
-  const left = word.slice(parts.join('').length);
-  const all = left === '' ? [...parts] : [...parts.slice(0, -1), parts.at(-1)! + left];
-  // A last syllable of a consonant and e is silent.
-  if (all.length > 1 && /^[^aeiouy]+e[^a-z]*$/iu.test(all.at(-1)!))
-    all.splice(-2, 2, all.at(-2)! + all.at(-1)!);
-  return all.map((part, i) => (i < all.length - 1 ? `${part}-` : part));
+function wordsOf(text: string): Piece[] {
+  return [...text.matchAll(/[^ ]+/g)].map(({ 0: word, index }) => ({
+    text: word,
+    offset: index,
+    inWord: false,
+  }));
+}
+
+/** The syllables of a word, as far as it is known where they begin. */
+export function syllables({ places }: Pick<ReadStretch, 'places'>, word: Piece): Piece[] {
+  const end = word.offset + word.text.length;
+  const within = (places ?? []).filter(({ offset }) => offset > word.offset && offset < end);
+  const starts = [word.offset, ...new Set(within.map(({ offset }) => offset))];
+  return starts.map((offset, i) => ({
+    text: word.text.slice(offset - word.offset, (starts[i + 1] ?? end) - word.offset),
+    offset,
+    inWord: i > 0,
+  }));
 }
 
 export interface RowOfWords {
@@ -212,69 +218,61 @@ export interface SpreadWords {
   readonly rows: readonly RowOfWords[];
 }
 
-/** Words on at most `rows` rows of `width`, in step with their beats; null where even the smallest print does not fit. */
+/** Words on the rows of their stretch, in `width`, in step with how they are spoken; null where even the smallest print does not fit. */
 export function spreadWords(
-  text: string,
-  rows: number,
+  stretch: ReadStretch,
   width: number,
   { most, least }: TextSizes,
   metrics: Metrics,
 ): SpreadWords | null {
-  const words = text.split(' ');
+  const words = wordsOf(stretch.text);
   // Whole words, even if small, read better than large syllables.
   for (const split of [false, true])
-    for (let sizeMm = most; ; sizeMm = Math.max(least, sizeMm * 0.92)) {
-      const fits = (one: string): boolean =>
-        metrics.width(one, sizeMm, 'regular') * NARROWEST_SQUEEZE <= width;
-      const pieces = split ? words.flatMap((word) => (fits(word) ? [word] : syllables(word))) : words;
-      const set = pieces.every(fits) ? (inStep(pieces, rows, fits) ?? packed(pieces, rows, fits)) : null;
-      if (set) return { sizeMm, rows: set };
-      if (sizeMm === least) break;
+    for (let sizeMm = most; sizeMm >= least; sizeMm = smaller(sizeMm, least)) {
+      const fits = (text: string): boolean =>
+        metrics.width(text, sizeMm, 'regular') * NARROWEST_SQUEEZE <= width;
+      const pieces = split
+        ? words.flatMap((word) => (fits(word.text) ? [word] : syllables(stretch, word)))
+        : words;
+      const rows = onRows(pieces, stretch, (line) => fits(lineOf(line, pieces)));
+      if (rows) return { sizeMm, rows };
     }
   return null;
 }
 
-const join = (text: string, piece: string): string =>
-  text === '' ? piece : /[^-]-$/.test(text) ? text.slice(0, -1) + piece : `${text} ${piece}`;
-
-/** Each piece on the row where its beat falls, or on the next one that is free. */
-function inStep(
-  pieces: readonly string[],
-  rows: number,
-  fits: (text: string) => boolean,
-): RowOfWords[] | null {
-  const all = pieces.reduce((so, piece) => so + beats(piece), 0);
-  const set: { row: number; text: string }[] = [];
-  const roomy = pieces.length <= rows;
-  let before = 0;
-  for (const [i, piece] of pieces.entries()) {
-    let row = Math.floor((rows * before) / all);
-    before += beats(piece);
-    const last = set.at(-1);
-    if (roomy) {
-      row = Math.min(rows - (pieces.length - i), Math.max(row, last ? last.row + 1 : 0));
-      set.push({ row, text: piece });
-    } else if (last && row <= last.row) {
-      const joined = join(last.text, piece);
-      if (fits(joined)) last.text = joined;
-      else set.push({ row: last.row + 1, text: piece });
-    } else set.push({ row, text: piece });
-  }
-  return set.at(-1)!.row < rows ? set : null;
+/** Pieces in a row as they are printed: with blanks between words, and a hyphen where a word goes on in the next row. */
+function lineOf(line: readonly Piece[], all: readonly Piece[]): string {
+  const text = line.map((piece, i) => (i === 0 || piece.inWord ? piece.text : ` ${piece.text}`)).join('');
+  const goesOn = all[all.indexOf(line.at(-1)!) + 1]?.inWord && !/[-\u2010-\u2015]$/u.test(text);
+  return goesOn ? `${text}-` : text;
 }
 
-/** As many pieces a row as it holds, the rows spread evenly. */
-function packed(
-  pieces: readonly string[],
-  rows: number,
-  fits: (text: string) => boolean,
+/**
+ * Where there are rows enough, each piece on its row or as near to it as it can be; else those of one row together, or else as many on a row
+ * as it holds.
+ */
+function onRows(
+  pieces: readonly Piece[],
+  stretch: ReadStretch,
+  fits: (line: readonly Piece[]) => boolean,
 ): RowOfWords[] | null {
-  const lines: string[] = [];
-  for (const piece of pieces) {
-    const joined = join(lines.at(-1) ?? '', piece);
-    if (lines.length > 0 && fits(joined)) lines[lines.length - 1] = joined;
-    else lines.push(piece);
+  const rows = stretch.to - stretch.from + 1;
+  const rowOf = ({ offset }: Piece): number => rowAt(stretch, offset) - stretch.from;
+  const together: ((line: readonly Piece[], piece: Piece) => boolean)[] =
+    pieces.length <= rows ? [() => false] : [(line, piece) => rowOf(line[0]!) === rowOf(piece), () => true];
+  for (const joins of together) {
+    const lines: Piece[][] = [];
+    for (const piece of pieces) {
+      const last = lines.at(-1);
+      if (last && joins(last, piece) && fits([...last, piece])) last.push(piece);
+      else lines.push([piece]);
+    }
+    if (!lines.every(fits)) continue;
+    const tops = placesDown(
+      lines.map(([first]) => ({ top: rowOf(first!), height: 1 })),
+      rows,
+    );
+    if (tops) return lines.map((line, i) => ({ row: tops[i]!, text: lineOf(line, pieces) }));
   }
-  if (lines.length > rows) return null;
-  return lines.map((text, i) => ({ row: Math.floor((i * rows) / lines.length), text }));
+  return null;
 }

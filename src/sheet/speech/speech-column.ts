@@ -20,6 +20,7 @@ import {
   wordStretches,
 } from './speech-lanes.js';
 import { verticalStretch } from './vertical-speech.js';
+import { readStretches } from './word-places.js';
 
 export function speechMarks(side: PageSide, run: BlockFrames): Mark[] {
   if (run.last < run.first) return [];
@@ -214,7 +215,8 @@ function onRows(
 }
 
 function wordMarks(side: PageSide, run: BlockFrames, spoken: Spoken, whole: SpeechLane): Mark[] {
-  const all = wordStretches(spoken);
+  const { solved, pronounce } = side.plan;
+  const all = readStretches(spoken, solved.shot.fps, pronounce);
   const lane = all.some(({ tied }) => tied)
     ? { ...whole, wordsX: whole.wordsX + TICK_MM, wordsWidth: whole.wordsWidth - TICK_MM }
     : whole;

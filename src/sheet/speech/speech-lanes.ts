@@ -1,6 +1,6 @@
 /** Who speaks beside whom: lanes of the dialogue column, and the stretches of rows that words are spread over. */
 
-import type { Shot, Spoken } from '../../shot/shot.js';
+import type { Shot, Spoken, SpokenPart } from '../../shot/shot.js';
 import type { SheetWords } from '../../words/sheet-words.js';
 import type { Mark } from '../display-list.js';
 import { polygon } from '../mark-builders.js';
@@ -74,8 +74,10 @@ export interface WordStretch {
   readonly from: number;
   readonly to: number;
   readonly text: string;
-  /** Whether its first word is known to begin on the row `from`; every other word is only spread evenly. */
+  /** Whether its first word is known to begin on the row `from`; every other word is only spread. */
   readonly tied: boolean;
+  /** The parts of the line that it is made of, and the offset in `text` at which each begins. */
+  readonly parts: readonly { readonly part: SpokenPart; readonly offset: number }[];
 }
 
 /**
@@ -84,16 +86,26 @@ export interface WordStretch {
  */
 export function wordStretches({ frames, parts }: Spoken): WordStretch[] {
   const read = parts.some(({ frame }) => frame !== null);
-  const begun: { from: number; text: string; tied: boolean }[] = [];
+  const begun: { from: number; tied: boolean; texts: string[]; parts: SpokenPart[] }[] = [];
   for (const part of parts) {
     const text = part.text.replace(/\s+/gu, ' ').trim();
     const last = begun.at(-1);
-    if (part.frame !== null && part.frame !== last?.from) begun.push({ from: part.frame, text, tied: true });
-    else if (last) last.text = `${last.text} ${text}`.trim();
-    else begun.push({ from: frames.from, text, tied: read });
+    if (last && (part.frame === null || part.frame === last.from)) {
+      last.texts.push(text);
+      last.parts.push(part);
+    } else begun.push({ from: part.frame ?? frames.from, tied: read, texts: [text], parts: [part] });
   }
   return begun
-    .map((one, i): WordStretch => ({ ...one, to: (begun[i + 1]?.from ?? frames.to + 1) - 1 }))
+    .map(({ from, tied, texts, parts: own }, i): WordStretch => {
+      let text = '';
+      const placed = own.map((part, k) => {
+        const gap = text !== '' && texts[k] !== '' ? ' ' : '';
+        const offset = text.length + gap.length;
+        text += gap + texts[k];
+        return { part, offset };
+      });
+      return { from, to: (begun[i + 1]?.from ?? frames.to + 1) - 1, text, tied, parts: placed };
+    })
     .filter((stretch) => stretch.text !== '' && stretch.to >= stretch.from);
 }
 

@@ -9,13 +9,14 @@ import {
   verticalCells,
 } from '../vertical-text.js';
 import { placesDown } from './column-places.js';
-import { barGap, type SpeechLane, tick, type WordStretch } from './speech-lanes.js';
+import { barGap, type SpeechLane, tick } from './speech-lanes.js';
+import { type ReadStretch, rowAt } from './word-places.js';
 
 /** One character a row where there are rows enough; else one below the other, each as near to its row as it can be; then in columns from right to left. */
 export function verticalStretch(
   side: PageSide,
   run: BlockFrames,
-  stretch: WordStretch,
+  stretch: ReadStretch,
   lane: SpeechLane,
 ): Mark[] | null {
   const { plan, geometry } = side;
@@ -101,25 +102,35 @@ interface Framed {
 }
 
 /**
- * The row of each cell: beats are spread evenly, what is not heard stands beside its character. Where there are rows enough,
- * no two cells are on one row.
+ * The row of each cell: where it is spoken, or spread evenly by beats where nobody can say how it is read; what is not heard stands beside
+ * its character. Where there are rows enough, no two cells are on one row.
  */
-export function framed(cells: readonly VerticalCell[], stretch: WordStretch): Framed[] {
-  const rows = stretch.to - stretch.from + 1;
+export function framed(cells: readonly VerticalCell[], stretch: ReadStretch): Framed[] {
+  const { from, to } = stretch;
+  const rows = to - from + 1;
   const all = cells.filter(({ beat }) => beat === 'own').reduce((so, { ems }) => so + ems, 0);
   const at: number[] = [];
   let before = 0;
-  for (const { beat, ems } of cells) {
-    const even = Math.floor((before * rows) / Math.max(all, 1));
-    at.push(beat === 'before' && at.length > 0 ? at.at(-1)! + 1 : beat === 'after' ? even - 1 : even);
+  let offset = 0;
+  for (const { beat, ems, text } of cells) {
+    const row = stretch.places
+      ? rowAt(stretch, offset) - from
+      : Math.floor((before * rows) / Math.max(all, 1));
+    const silent = beat === 'before' || (stretch.places && text === '');
+    at.push(silent && at.length > 0 ? at.at(-1)! + 1 : beat === 'after' ? row - 1 : row);
     if (beat === 'own') before += ems;
+    // A blank has no text in its cell.
+    offset += Math.max(1, text.length);
   }
-  const roomy = cells.length <= rows;
-  const apart = roomy ? 1 : 0;
-  for (let i = 0; i < at.length; i++) at[i] = Math.max(at[i]!, i === 0 ? 0 : at[i - 1]! + apart);
-  for (let i = at.length - 1; i >= 0; i--)
-    at[i] = Math.min(at[i]!, i === at.length - 1 ? rows - 1 : at[i + 1]! - apart);
-  return cells.map((cell, i) => ({ cell, frame: stretch.from + at[i]! }));
+  const height = cells.length <= rows ? 1 : 0;
+  let top = 0;
+  const wanted = at.map((row) => {
+    top = Math.max(top, row);
+    return { top, height };
+  });
+  // The first begins the stretch, so that there is always room.
+  const tops = placesDown(wanted, height === 1 ? rows : rows - 1)!;
+  return cells.map((cell, i) => ({ cell, frame: from + tops[i]! }));
 }
 
 function intoColumns(

@@ -1,12 +1,14 @@
 /** A line's words → its sounds on the rows that it takes: from tie to tie, spread by how long each sound is expected to last. */
 
-import type { Spoken, Vowel } from '../shot.js';
+import type { Spoken, SpokenPart, Vowel } from '../shot.js';
 
 /** A sound as far as a mouth shows it. */
 export interface MouthSound {
   readonly shown: SeenSound;
   /** How long it lasts at an ordinary pace. */
   readonly seconds: number;
+  /** The offset in the text at which its syllable or mora begins; only of the first sound of one, where it is known. */
+  readonly at?: number;
 }
 
 /** A vowel; lips that are closed; any other consonant; nothing said. */
@@ -17,6 +19,8 @@ export interface PlacedSound {
   readonly shown: SeenSound;
   readonly start: number;
   readonly end: number;
+  /** Where its syllable or mora begins in the words, which part and which offset in its reading; of the first sound of one. */
+  readonly beat?: { readonly part: SpokenPart; readonly at: number };
 }
 
 /** From one tie to the next: the sounds of its words, in order, and the frames that they fill. */
@@ -36,12 +40,13 @@ const DRAWN_OUT = 1.5;
 
 /** Null where some of its words cannot be read. */
 export function lineStretches(line: Spoken, fps: number, pronounce: Pronounce): LineStretch[] | null {
-  const stretches: { from: number; sounds: MouthSound[] }[] = [{ from: line.frames.from, sounds: [] }];
-  for (const { reading, frame } of line.parts) {
+  const stretches: { from: number; sounds: PartSound[] }[] = [{ from: line.frames.from, sounds: [] }];
+  for (const part of line.parts) {
+    const { reading, frame } = part;
     const sounds = pronounce(reading);
     if (!sounds) return null;
     if (frame !== null && frame > stretches.at(-1)!.from) stretches.push({ from: frame, sounds: [] });
-    stretches.at(-1)!.sounds.push(...sounds);
+    stretches.at(-1)!.sounds.push(...sounds.map((sound) => ({ ...sound, part })));
   }
   return stretches.map(({ from, sounds }, i) => {
     const next = stretches[i + 1];
@@ -52,9 +57,11 @@ export function lineStretches(line: Spoken, fps: number, pronounce: Pronounce): 
   });
 }
 
+type PartSound = MouthSound & { readonly part: SpokenPart };
+
 /** `ownPace`: the end is not known, so that the words are not drawn out to reach it. */
 function spread(
-  sounds: readonly MouthSound[],
+  sounds: readonly PartSound[],
   { from, end }: { readonly from: number; readonly end: number },
   fps: number,
   ownPace: boolean,
@@ -68,9 +75,9 @@ function spread(
   const ofSounds = slow ? DRAWN_OUT : pace;
   const ofPauses = slow ? (end - from - DRAWN_OUT * (all - pauses)) / pauses : pace;
   let start = from;
-  return sounds.map(({ shown, seconds }) => {
+  return sounds.map(({ shown, seconds, at, part }): PlacedSound => {
     const placed = { shown, start, end: start + seconds * fps * (shown === 'pause' ? ofPauses : ofSounds) };
     start = placed.end;
-    return placed;
+    return at === undefined ? placed : { ...placed, beat: { part, at } };
   });
 }

@@ -51,8 +51,12 @@ function pauseAtEnd(text: string): SpokenWord['pause'] {
   return /\p{P}\s*$/u.test(text) ? 'short' : 'none';
 }
 
-function ofWord({ sounds, pause }: SpokenWord): MouthSound[] {
-  const shown = sounds.flatMap((sound, i) => ofSound(sound, sounds[i + 1]));
+function ofWord({ sounds, beatStarts, pause }: SpokenWord): MouthSound[] {
+  const shown = sounds.flatMap((sound, i) => {
+    const [first, ...more] = ofSound(sound, sounds[i + 1]);
+    const at = sound.beat === sounds[i - 1]?.beat ? undefined : beatStarts[sound.beat];
+    return [at === undefined ? first : { ...first, at }, ...more];
+  });
   const seconds = USUAL_PAUSES[pause];
   return seconds > 0 ? [...shown, { shown: 'pause', seconds }] : shown;
 }
@@ -60,7 +64,7 @@ function ofWord({ sounds, pause }: SpokenWord): MouthSound[] {
 function ofSound(
   { sound, kind, seconds, stressed }: ExpectedSound,
   next: ExpectedSound | undefined,
-): MouthSound[] {
+): [MouthSound, ...MouthSound[]] {
   if (kind === 'vowel') {
     // An unstressed vowel in the middle of the mouth.
     const vowels: readonly Vowel[] =

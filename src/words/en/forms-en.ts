@@ -66,7 +66,7 @@ export const sheetIn = ({ cut: cutWord, cutShort, scene }: EnglishTerms): SheetW
   reused: 'reused',
   missing: 'not used',
   inMemo: 'see memo',
-  spreadEvenly: 'words in grey: spread evenly, not read',
+  spreadWords: 'words in grey: spread over their rows, not read',
   off: 'OFF',
   mono: 'inner voice',
   sound: 'SE',

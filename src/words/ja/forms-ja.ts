@@ -39,7 +39,7 @@ export const sheet: SheetWords = {
   reused: '兼用',
   missing: '欠番',
   inMemo: 'メモ参照',
-  spreadEvenly: 'セリフの灰色の字：均等に割り振ったもの（音の位置ではない）',
+  spreadWords: 'セリフの灰色の字：行に割り振ったもの（音の位置ではない）',
   off: 'OFF',
   mono: 'モノローグ',
   sound: 'SE',

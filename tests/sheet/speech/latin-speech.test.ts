@@ -2,12 +2,24 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Page } from '../../../src/sheet/display-list.js';
-import { beats, spreadWords, syllables } from '../../../src/sheet/speech/latin-speech.js';
-import { laid, lookOf, said, textsOf } from '../laid.js';
+import { spreadWords, syllables } from '../../../src/sheet/speech/latin-speech.js';
+import { readStretches } from '../../../src/sheet/speech/word-places.js';
+import { mouthSounds } from '../../../src/shot/mouth/mouth-sounds.js';
+import type { Dictionary } from '../../../src/sound/pronunciation.js';
+import { laid, lookOf, said, solvedCut, textsOf } from '../laid.js';
 
 const { metrics } = lookOf();
 
 const SIZES = { most: 2.2, least: 1.411 };
+
+function stretchOf(text: string, rows: number, dictionary?: Dictionary) {
+  const { shot } = solvedCut(`cut 1\ntime 4+0\nA: 1..\nvoice "Nao" 1..${rows} "${text}"\n`);
+  return readStretches(shot.spoken[0]!, shot.fps, mouthSounds(dictionary))[0]!;
+}
+const spread = (text: string, rows: number, width: number, dictionary?: Dictionary) =>
+  spreadWords(stretchOf(text, rows, dictionary), width, SIZES, metrics);
+const linesOn = (text: string, rows: number, width: number, dictionary?: Dictionary) =>
+  spread(text, rows, width, dictionary)?.rows.map((row) => row.text);
 
 /** The row (from 1) of each text that stands on one. */
 function rowOf(page: Page, text: string): number[] {
@@ -22,30 +34,26 @@ function rowOf(page: Page, text: string): number[] {
 
 describe('words of Latin scripts', () => {
   it('stand one a row where there are rows enough', () => {
-    const spread = spreadWords('Nobody comes up these stairs', 20, 8, SIZES, metrics)!;
-    expect(spread.rows.map(({ text }) => text)).toEqual(['Nobody', 'comes', 'up', 'these', 'stairs']);
-    const rows = spread.rows.map(({ row }) => row);
-    expect(rows[0]).toBe(0);
-    expect(new Set(rows).size).toBe(5);
-    expect(rows.at(-1)).toBeLessThan(20);
+    const rows = spread('Nobody comes up these stairs', 20, 8)!.rows;
+    expect(rows.map(({ text }) => text)).toEqual(['Nobody', 'comes', 'up', 'these', 'stairs']);
+    expect(rows[0]!.row).toBe(0);
+    expect(new Set(rows.map(({ row }) => row)).size).toBe(5);
+    expect(rows.at(-1)!.row).toBeLessThan(20);
   });
 
   it('share rows where there are more words than rows', () => {
-    const spread = spreadWords('I did not do it and I will not', 4, 14, SIZES, metrics)!;
-    expect(spread.rows.map(({ text }) => text).join(' ')).toBe('I did not do it and I will not');
-    expect(spread.rows.length).toBeLessThanOrEqual(4);
-  });
-
-  it('are cut into syllables where a whole word is too wide', () => {
-    expect(syllables('extraordinarily').join('')).toMatch(/-/);
-    expect(syllables('there')).toEqual(['there']);
-    const spread = spreadWords('extraordinarily', 10, 4, SIZES, metrics)!;
-    expect(spread.rows.map(({ text }) => text.replace(/-$/, '')).join('')).toBe('extraordinarily');
-    expect(spread.rows.length).toBeGreaterThan(1);
+    const lines = linesOn('I did not do it and I will not', 4, 14)!;
+    expect(lines.join(' ')).toBe('I did not do it and I will not');
+    expect(lines.length).toBeLessThanOrEqual(4);
   });
 
   it('do not fit everywhere', () => {
-    expect(spreadWords('far too many words for a single row of this width', 1, 8, SIZES, metrics)).toBeNull();
+    expect(spread('far too many words for a single row of this width', 1, 8)).toBeNull();
+  });
+
+  it('of a script that nobody reads here stand on their rows by their letters', () => {
+    expect(linesOn('сюда иди', 24, 8)).toEqual(['сюда', 'иди']);
+    expect(spread('сюда иди', 24, 8)!.rows.map(({ row }) => row)).toEqual([0, 15]);
   });
 
   it('stand on the rows that they are tied to', () => {
@@ -92,7 +100,7 @@ describe('words on their side', () => {
   /** The frame of the row on which a turned text begins, and its ink. */
   function turnedOf(page: Page) {
     return textsOf(page.marks)
-      .filter(({ turn, ink, weight }) => turn === 90 && weight !== 'bold')
+      .filter(({ turn, weight }) => turn === 90 && weight !== 'bold')
       .map(({ x, y, text, ink }) => {
         const row = page.rows.find(
           (one) => x > one.x && x < one.x + one.width && y >= one.y && y < one.y + one.height,
@@ -152,6 +160,29 @@ describe('words on their side', () => {
   });
 });
 
-it('beats of a word are its groups of vowels, one at least', () => {
-  expect(['Wait', 'nobody', 'über', 'hmm'].map(beats)).toEqual([1, 3, 2, 1]);
+describe('a word that is too wide', () => {
+  it('is cut into its syllables, with a hyphen where it goes on in the next row', () => {
+    expect(linesOn('extraordinarily', 24, 3)).toEqual(['ex-', 'tra-', 'or-', 'di-', 'na-', 'ri-', 'ly']);
+    expect(linesOn('extraordinarily', 4, 6)!.join('').replaceAll('-', '')).toBe('extraordinarily');
+  });
+
+  // CMU Pronouncing Dictionary: plates P L EY1 T S.
+  it('is not cut where it is one syllable: it is asked how the word is spoken', () => {
+    const plates = (word: string) => (word === 'plates' ? 'P L EY1 T S' : null);
+    const places = stretchOf('plates,', 24, plates);
+    expect(syllables(places, { text: 'plates,', offset: 0, inWord: false }).map(({ text }) => text)).toEqual([
+      'plates,',
+    ]);
+    expect(linesOn('plates,', 24, 2, plates)).toBeUndefined();
+  });
+
+  it('keeps its own hyphen and gets no second one', () => {
+    expect(linesOn('Sora-san!', 24, 3.4)).toEqual(['So-', 'ra-', 'san!']);
+    expect(linesOn('Sora-san!', 2, 5)).toEqual(['Sora-', 'san!']);
+    expect(linesOn('Melon- no', 24, 3)).toEqual(['Me-', 'lon-', 'no']);
+  });
+
+  it('that ends in a hyphen is not joined to the next one', () => {
+    expect(linesOn('Wait- for me', 1, 20)).toEqual(['Wait- for me']);
+  });
 });

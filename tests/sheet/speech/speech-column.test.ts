@@ -43,9 +43,9 @@ describe('who and what is heard', () => {
     const texts = (voice: string, labels: 'en' | 'ja') =>
       laid(`cut 1\ntime 14+0\nA: 1..\nvoice "Nao" 5..200 ${voice}\n`, { labels }).map(said);
     const [page, ...more] = texts('"Wait for me"', 'en');
-    expect(page!.split('words in grey: spread evenly, not read')).toHaveLength(2);
+    expect(page!.split('words in grey: spread over their rows, not read')).toHaveLength(2);
     for (const other of more) expect(other).not.toMatch(/grey|Memo/);
-    expect(texts('"まって"', 'ja')[0]).toContain('灰色の字：均等に割り振ったもの');
+    expect(texts('"まって"', 'ja')[0]).toContain('灰色の字：行に割り振ったもの');
     expect(texts('@5 "Wait"', 'en')[0]).not.toContain('grey');
   });
 

@@ -26,17 +26,18 @@ describe('Japanese', () => {
   // Japanese phonology teaching: とうきょう 4, コンピューター 6).
   it('spreads beats, not characters', () => {
     const frames = (text: string, to: number) =>
-      framed(cells(text), { from: 1, to, text, tied: false }).map(({ frame }) => frame);
+      framed(cells(text), { from: 1, to, text, tied: false, parts: [], places: null }).map(
+        ({ frame }) => frame,
+      );
     expect(frames('とうきょう', 16)).toEqual([1, 5, 9, 10, 13]);
     expect(frames('コンピューター', 12)).toEqual([1, 3, 5, 6, 7, 9, 11]);
     expect(frames('はい。', 6)).toEqual([1, 4, 5]);
   });
 
   it('stands one a row, in the rows of its line', () => {
-    const [page] = laid('cut 1\ntime 3+0\nA: 1..\nvoice 「ピム」 25..48 「いまいく」\n');
-    expect(rowOf(page!, 'い')).toEqual([25, 37]);
-    expect(rowOf(page!, 'ま')).toEqual([31]);
-    expect(rowOf(page!, 'く')).toEqual([43]);
+    const [page] = laid('cut 1\ntime 3+0\nA: 1..\nvoice 「ピム」 25..48 「かきかき」\n');
+    expect(rowOf(page!, 'か')).toEqual([25, 37]);
+    expect(rowOf(page!, 'き')).toEqual([31, 43]);
   });
 
   it('closes up and takes several columns where there are more characters than rows', () => {
