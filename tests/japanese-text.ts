@@ -1,6 +1,6 @@
 /** Words that a Japanese of the trade writes in Latin letters: on paper, of files and formats, units. */
 const LATIN = new Set(
-  `PAN T.U T.B O.L F.I F.O BG BOOK SE OFF FIX WXP mm m cm in deg dpi kB MB fps
+  `No PAN T.U T.B O.L F.I F.O BG BOOK SE OFF FIX WXP mm m cm in deg dpi kB MB fps
   UTF WAV RIFX MP3 FLAC Ogg AIFF M4A CAF AU Wave64 AVI MIDI RF64 dB PNG JPEG WebP JSON CSV PDF EDL YAML NUL BELL MIT npm git ffmpeg Debian Ubuntu CSS Easing cubic bezier WCAG ITU BT REV PATH
   cutwright episode.yaml .cut .pdf .csv .json .png`
     .split(/\s+/)

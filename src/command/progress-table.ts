@@ -5,6 +5,7 @@ import { amountText, type Sum } from '../count/stage-rates.js';
 import type { TableTexts } from '../language/catalogue/table-entry.js';
 import { textsOf } from '../language/message.js';
 import type { UserLanguage } from '../language/user-language.js';
+import { type StageNames, stageNames } from './stage-names.js';
 import { type Column, oneLine, textTable } from './terminal-table.js';
 
 /** `width`: columns of the terminal, or null: as wide as the words are. Ends with a line end. */
@@ -17,18 +18,23 @@ export function terminalProgress(
   const { tables } = textsOf(language);
   const words = tables.progress;
   const { heads } = words;
+  const names = stageNames(language);
   const columns: Column<CutProgress>[] = [
     { head: heads.cut, of: ({ cut, payable }) => `${cut}${payable === null ? ' !' : ''}` },
     { head: heads.title, least: 8, spare: 1, of: ({ title }) => oneLine(title) },
     ...stages.map(
       (stage, i): Column<CutProgress> => ({
-        head: stage,
+        head: names.stage(stage),
         of: (cut) => stageCell(cut.stages[i]!, date, words),
       }),
     ),
   ];
   const stageColumns: Column<StageTotal>[] = [
-    { head: heads.stage, of: ({ stage }) => stage },
+    // Where what is called otherwise has to be typed, both.
+    {
+      head: heads.stage,
+      of: ({ stage }) => (names.stage(stage) === stage ? stage : `${names.stage(stage)} ${stage}`),
+    },
     ...(['done', 'started', 'retake', 'open', 'late'] as const).map(
       (standing): Column<StageTotal> => ({
         head: heads[standing],
@@ -45,7 +51,7 @@ export function terminalProgress(
       head: heads.rate,
       of: ({ stage }) => {
         const rate = rates.get(stage);
-        return rate ? words.rate(amountText(rate), rate.currency, rate.unit) : '';
+        return rate ? words.rate(amountText(rate), rate.currency, names.unit(rate.unit)) : '';
       },
     },
   ];
@@ -57,7 +63,7 @@ export function terminalProgress(
       of: ({ person }) => oneLine(person) || words.nobody,
       ...(paid ? { total: tables.total } : {}),
     },
-    { head: heads.stage, of: ({ stage }) => stage },
+    { head: heads.stage, of: ({ stage }) => names.stage(stage) },
     { head: heads.cuts, right: true, of: (one) => String(one.cuts) },
     { head: heads.drawings, right: true, of: ({ drawings }) => (drawings === null ? '-' : String(drawings)) },
     ...(paid
@@ -78,7 +84,7 @@ export function terminalProgress(
     ...(people.length > 0 ? ['', ...textTable(personColumns, people, width, tables)] : []),
     '',
     summary(progress, words),
-    ...lateLines(progress, words),
+    ...lateLines(progress, words, names),
     '',
   ].join('\n');
 }
@@ -105,7 +111,7 @@ function summary({ cuts, date, stages, retakes }: ProgressTable, words: Progress
 }
 
 /** A line for each stage and day that is past, with the cuts that are not done, the longest past first. */
-function lateLines({ cuts }: ProgressTable, words: ProgressTexts): string[] {
+function lateLines({ cuts }: ProgressTable, words: ProgressTexts, names: StageNames): string[] {
   const late = new Map<string, { stage: string; due: string; days: number; cuts: string[] }>();
   for (const { cut, stages } of cuts) {
     for (const { stage, state, due, daysLate } of stages) {
@@ -118,5 +124,5 @@ function lateLines({ cuts }: ProgressTable, words: ProgressTexts): string[] {
   }
   return [...late.values()]
     .sort((a, b) => b.days - a.days)
-    .map(({ days, stage, due, cuts: of }) => words.late(days, stage, due, of));
+    .map(({ days, stage, due, cuts: of }) => words.late(days, names.stage(stage), due, of));
 }

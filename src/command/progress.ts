@@ -136,9 +136,11 @@ async function write(
     reporter.say(`${file.name}: ${reporter.words.nothingWritten}`);
     return Math.max(1, reporter.finish());
   }
+  const { stageNames } = await import('./stage-names.js');
+  const names = stageNames(reporter.language);
   for (const row of rows)
     reporter.say(
-      `${file.name}: cut ${row.cut}: ${stage} ${state}, ${date}${row.person === '' ? '' : `, ${row.person}`}`,
+      reporter.words.rowWritten(file.name, { ...row, stage: names.stage(stage), state: names.state(state) }),
     );
   return reporter.finish();
 }

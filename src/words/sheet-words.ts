@@ -34,6 +34,8 @@ export interface SheetWords {
   /** Over the columns of levels: the first that has room there; the last has room over a single column. */
   readonly keys: readonly string[];
   readonly cels: readonly string[];
+  /** In a terminal over the times and numbers of rows: up to four cells and three. */
+  rowHeads(feet: boolean): readonly [time: string, number: string];
   readonly dialogue: string;
   /** The cut's recording. */
   readonly track: string;

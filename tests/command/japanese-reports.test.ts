@@ -40,6 +40,9 @@ describe.each([
   ['list', '--since', 'v1'],
   ['list', '--check'],
   ['progress', '--date', '2027-01-10'],
+  ['progress', '1', 'shoot', 'done', '--date', '2027-01-10', '--by', '浦'],
+  ['progress', '1', '撮影', 'done'],
+  ['show', 'c2.cut', '--labels', 'ja'],
   ['number', 'c1.cut', 'c2.cut', '--check'],
   ['number', 'c1.cut'],
   ['build', '--changed'],
@@ -56,6 +59,19 @@ describe.each([
     expect(told).toMatch(/[ぁ-ん一-龠]/);
     expect(englishIn(told, TYPED), told).toEqual([]);
   });
+});
+
+test('stages have the names of the paper, beside what is typed; rates their units', async () => {
+  const { out } = await run(world(), 'progress', '--date', '2027-01-10');
+  expect(out).toMatch(/^カット +内容 +原画 +撮影$/m);
+  expect(out).toMatch(/^原画 key .* 500 JPY／原画1枚$/m);
+  expect(out).toContain('日遅れ：原画、締切');
+  const { error } = await run(world(), 'progress', '1', 'shoot', 'done', '--date', '2027-01-11');
+  expect(error).toBe('progress.csv：カット1：撮影 済、2027-01-11\n');
+});
+
+test('the command line is called so', async () => {
+  expect((await run(world(), 'progress', '1', '撮影', 'done')).error).toMatch(/^コマンドライン:1:\d+: /m);
 });
 
 test('columns that a narrow terminal has no room for are named in Japanese', async () => {

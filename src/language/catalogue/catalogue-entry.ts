@@ -143,6 +143,11 @@ export interface RunTexts {
   readonly noNote: string;
   readonly mendsWritten: (count: number) => string;
   readonly nothingWritten: string;
+  /** A row of production that was written; `stage` and `state` as they are called, `person` '' where nobody is named. */
+  readonly rowWritten: (
+    file: string,
+    row: Readonly<Record<'cut' | 'stage' | 'state' | 'date' | 'person', string>>,
+  ) => string;
   readonly unreadStatements: (file: string, count: number) => string;
   readonly formatted: (
     files: number,
@@ -209,6 +214,8 @@ export interface RunTexts {
 export interface ReportTexts {
   /** Stands before a sentence. */
   readonly severity: Readonly<Record<Severity, string>>;
+  /** What is no file is called otherwise than in the code: the command line, standard input. */
+  readonly places: Readonly<Record<string, string>>;
   /** Stands before a further remark. */
   readonly note: string;
   /** Stands before what a fix does. */

@@ -12,6 +12,7 @@
  */
 
 import colours from 'picocolors';
+import type { ReportTexts } from '../catalogue/catalogue-entry.js';
 import type { Diagnostic, Fix, Severity, Span } from '../diagnostic.js';
 import { actionOf, messageOf, noteOf, reportTexts } from '../message.js';
 import { displayWidth, type Lines, lines, lineText, placeAt, withoutMark, withoutTabs } from '../source.js';
@@ -42,10 +43,11 @@ export function human(
 const painted = (severity: Severity, paint: Paint): ((text: string) => string) =>
   ({ error: paint.red, warning: paint.yellow, hint: paint.cyan })[severity];
 
-function place(span: Span, source: Lines | undefined): string {
-  if (!source) return span.file;
+function place(span: Span, source: Lines | undefined, { places }: ReportTexts): string {
+  const file = places[span.file] ?? span.file;
+  if (!source) return file;
   const { line, column } = placeAt(source, span.start);
-  return `${span.file}:${line}:${column}`;
+  return `${file}:${line}:${column}`;
 }
 
 function block(
@@ -59,13 +61,13 @@ function block(
   const words = reportTexts(language);
   const out = [
     `${tint(`${words.severity[severity]}:`)} ${paint.bold(visible(messageOf({ code, parameters }, language)))}`,
-    `${place(span, source)}: ${paint.dim(code)}`,
+    `${place(span, source, words)}: ${paint.dim(code)}`,
   ];
   // Of an empty line there is nothing to show.
   if (source && lineText(source, placeAt(source, span.start).line).trim() !== '')
     out.push(...pointed(source, span).map((line, index) => INDENT + (index === 1 ? tint(line) : line)));
   for (const note of notes) {
-    const where = note.span ? `${place(note.span, table(note.span.file))}: ` : '';
+    const where = note.span ? `${place(note.span, table(note.span.file), words)}: ` : '';
     out.push(`${INDENT}${words.note}: ${where}${visible(noteOf(note, language))}`);
   }
   if (fix) out.push(...mendOf(fix, source, paint, language));

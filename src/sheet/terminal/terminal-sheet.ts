@@ -84,7 +84,7 @@ export function terminalSheet(solved: SolvedShot, look: TerminalLook): string[] 
   ];
   const rules = rulesOf(rows, unit, look.every ?? 1, [shot.handles.head, shot.length - shot.handles.tail]);
   const { pages } = layTextTable({
-    columns: [namesColumn(rows, unit, feet), ...columns],
+    columns: [namesColumn(rows, unit, feet, words), ...columns],
     names: 1,
     rows: rows.length,
     sharing: cellByCell,
@@ -148,7 +148,7 @@ function levelsOf({ levels }: SolvedShot, { shows }: TerminalLook, west: boolean
 }
 
 /** Each row by its second (or foot) and the frame within it, and by its number from the first row of the sheet. */
-function namesColumn(rows: Rows, unit: number, feet: boolean): TextColumn {
+function namesColumn(rows: Rows, unit: number, feet: boolean, words: SheetWords): TextColumn {
   const whole = (frame: number): number => Math.floor((frame - 1) / unit);
   const last = rows.at(-1)!;
   const [left, right] = [String(whole(last)).length, Math.max(3, String(last).length)];
@@ -159,10 +159,8 @@ function namesColumn(rows: Rows, unit: number, feet: boolean): TextColumn {
     return `${named} ${inWidth(String(frame), right, 'right')}`;
   });
   const width = left + 1 + digits + 1 + right;
-  const heads = [
-    `${inWidth(feet ? "ft'f" : 's+f', left + 1 + digits)} ${inWidth('no.', right, 'right')}`,
-    '',
-  ];
+  const [time, number] = words.rowHeads(feet);
+  const heads = [`${inWidth(time, left + 1 + digits)} ${inWidth(number, right, 'right')}`, ''];
   return sheetColumn(heads, width, width, () => names);
 }
 

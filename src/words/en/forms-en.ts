@@ -57,6 +57,7 @@ export const sheetIn = ({ cut: cutWord, cutShort, scene }: EnglishTerms): SheetW
   track: 'track',
   cels: ['finished cels', 'cels'],
   camera: 'camera',
+  rowHeads: (feet) => [feet ? "ft'f" : 's+f', 'no.'],
   notes: 'notes',
   drawings: 'drawings',
   last: 'last no.',

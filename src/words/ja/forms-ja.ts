@@ -31,6 +31,7 @@ export const sheet: SheetWords = {
   track: '音声',
   cels: ['動画', '動'],
   camera: 'カメラ',
+  rowHeads: (feet) => [feet ? "ft'k" : '秒+k', 'No.'],
   notes: '指示',
   drawings: '枚数',
   last: '最終番号',

@@ -2,6 +2,7 @@ import type { ReportTexts } from '../catalogue-entry.js';
 
 export const report: ReportTexts = {
   severity: { error: 'Error', warning: 'Warning', hint: 'Hint' },
+  places: {},
   note: 'note',
   mend: 'to mend',
   leftOut({ file, severity, count, most }) {

@@ -94,6 +94,8 @@ export const run: RunTexts = {
   noNote: 'nothing differs, so no note is printed',
   mendsWritten: (count) => `${plural(count, 'mend')} written`,
   nothingWritten: 'nothing was written',
+  rowWritten: (file, { cut, stage, state, date, person }) =>
+    `${file}: cut ${cut}: ${stage} ${state}, ${date}${person === '' ? '' : `, ${person}`}`,
   compared: (count, differ) =>
     `${cuts(count)} compared: ${differ === 0 ? 'all the same' : `${differ} ${differ === 1 ? 'differs' : 'differ'}`}`,
   unreadStatements: (file, count) =>

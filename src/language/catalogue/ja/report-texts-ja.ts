@@ -4,6 +4,7 @@ const SEVERITY = { error: '誤り', warning: '注意', hint: 'ヒント' } as co
 
 export const report: ReportTexts = {
   severity: SEVERITY,
+  places: { 'command line': 'コマンドライン', 'standard input': '標準入力', 'the new cut': '新しいカット' },
   note: '参考',
   mend: '直し方',
   leftOut: ({ file, severity, count, most }) =>

@@ -93,6 +93,8 @@ export const run: RunTexts = {
   noNote: '違いがないので、リテイク票は印刷しません',
   mendsWritten: (count) => `${count}か所を直しました`,
   nothingWritten: '何も書き込みませんでした',
+  rowWritten: (file, { cut, stage, state, date, person }) =>
+    `${file}：カット${cut}：${stage} ${state}、${date}${person === '' ? '' : `、${person}`}`,
   compared: (count, differ) =>
     `${cuts(count)}を比べました：${differ === 0 ? '違いなし' : `${cuts(differ)}に違いあり`}`,
   unreadStatements: (file, count) => `${file}：読めない${count}行は、そのままにしました`,
