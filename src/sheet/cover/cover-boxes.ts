@@ -19,6 +19,9 @@ export interface CoverContent {
   readonly scale: number;
 }
 
+/** Several share a page, so that there is little room. */
+export const isLabel = ({ scale }: CoverContent): boolean => scale <= 0.6;
+
 export const captionSize = ({ scale, least }: CoverContent): number => Math.max(least, 2.1 * scale);
 
 /** A box with its name in the corner. */

@@ -32,27 +32,45 @@ function countsOf({ name, title, background, timed, drawings }: SolvedLevel): Le
 /** Rows in one column of levels; more stand side by side. */
 const MOST_ROWS = 16;
 
-/** Levels as a table from the top of the stack to its bottom, with their sum; on a label as a line of names and counts. */
+/** New drawings level by level in a line, as a label has them, from the top of the stack to its bottom, with their sum. */
+function drawingLine({ solved, words }: CoverContent): string {
+  const { cover, total } = words.progress;
+  const drawn = solved.levels
+    .map(countsOf)
+    .reverse()
+    .filter(({ painted }) => !painted);
+  const count = ({ keys, inbetweens }: LevelCounts): number => keys + inbetweens;
+  return [
+    ...drawn.map(
+      (one) => `${one.name} ${count(one)}${one.reused > 0 ? ` (${cover.reused} ${one.reused})` : ''}`,
+    ),
+    `${total} ${drawn.reduce((all, one) => all + count(one), 0)}`,
+  ].join('   ');
+}
+
+/** The drawings over the camera's words, each as wide as the label. */
+export function labelBoxes(content: CoverContent, box: Box): Mark[] {
+  const { words, metrics, least, scale } = content;
+  const line = drawingLine(content);
+  const lines = wrap(metrics, line, box.width - 2, least).length;
+  const height = Math.min(box.height / 2, captionSize(content) + 1.5 + lines * least * 1.35);
+  const upper = { ...box, height };
+  return [
+    ...captioned(content, upper, words.progress.columns.drawings),
+    ...setInBox(metrics, line, inside(content, upper), {
+      ...{ most: 6 * scale, least, down: 'top', across: 'start' },
+    }).marks,
+    ...cameraBox(content, { ...box, y: box.y + height, height: box.height - height }),
+  ];
+}
+
+/** Levels as a table from the top of the stack to its bottom, with their sum. */
 export function levelBox(content: CoverContent, box: Box): Mark[] {
   const { solved, words, metrics, least, scale } = content;
   const { cover, columns, total } = words.progress;
   const levels = solved.levels.map(countsOf).reverse();
   const drawn = levels.filter(({ painted }) => !painted);
   const sum = (of: (one: LevelCounts) => number): number => drawn.reduce((all, one) => all + of(one), 0);
-  const room = inside(content, box);
-  if (scale <= 0.6) {
-    const count = ({ keys, inbetweens }: LevelCounts): number => keys + inbetweens;
-    const line = [
-      ...drawn.map(
-        (one) => `${one.name} ${count(one)}${one.reused > 0 ? ` (${cover.reused} ${one.reused})` : ''}`,
-      ),
-      `${total} ${sum(count)}`,
-    ].join('   ');
-    return [
-      ...captioned(content, box, columns.drawings),
-      ...setInBox(metrics, line, room, { most: 6 * scale, least, down: 'top', across: 'start' }).marks,
-    ];
-  }
   const blocks = Math.max(1, Math.ceil((levels.length + 1) / MOST_ROWS));
   const each = Math.ceil((levels.length + 1) / blocks);
   const rowMm = Math.min(7 * scale, box.height / (each + 1));
@@ -102,15 +120,23 @@ export function cameraBox(content: CoverContent, box: Box): Mark[] {
   const lines = memoTexts({
     ...{ solved, camera, words: words.sheet, lent: look.lent ?? [] },
     leftOver: new Set<string>(),
-  }).map(({ text }) => text);
+  })
+    .map(({ text }) => text)
+    // On the sheet the caution stands first. Here, where lines may be left out, nothing of the camera gives way to it.
+    .sort((a, b) => Number(a === words.sheet.flashCaution) - Number(b === words.sheet.flashCaution));
   const room = inside(content, box);
+  const lineOf = (text: string, size: number): string[] => wrap(metrics, text, room.width, size);
+  const fitting = (size: number): number => Math.max(1, Math.floor(room.height / (size * 1.3)));
+  // Where there is no room for a line each, one runs on behind the other.
+  const apart = lines.flatMap((text) => lineOf(text, least)).length <= fitting(least);
+  const paragraphs = apart ? lines : [lines.join('  ·  ')];
   const marks = captioned(content, box, words.progress.cover.camera);
   for (let sizeMm = 3.4 * scale; ; sizeMm = Math.max(least, sizeMm * 0.94)) {
     const size = Math.max(least, sizeMm);
-    const set = lines.flatMap((text) => wrap(metrics, text, room.width, size));
-    const fitting = Math.max(1, Math.floor(room.height / (size * 1.3)));
-    if (set.length > fitting && size > least) continue;
-    const shown = set.length > fitting ? [...set.slice(0, fitting - 1), '…'] : set;
+    const set = paragraphs.flatMap((text) => lineOf(text, size));
+    const most = fitting(size);
+    if (set.length > most && size > least) continue;
+    const shown = set.length > most ? [...set.slice(0, most - 1), `${set[most - 1]} …`] : set;
     shown.forEach((text, i) => {
       const fit = fitLine(metrics, text, room.width, { most: size, least });
       marks.push(textAt(room.x, room.y + (i + 0.5) * size * 1.3, text, { ...fit, anchor: 'start' }));

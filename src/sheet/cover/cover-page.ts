@@ -12,8 +12,8 @@ import { footMarks } from '../page-frame.js';
 import type { PageLook } from '../page-look.js';
 import { PAPER_MM, smallestTextMm } from '../sheet-geometry.js';
 import { cachedMetrics, setInBox } from '../text-fitting.js';
-import { type CoverContent, captioned, inside } from './cover-boxes.js';
-import { cameraBox, levelBox } from './cover-counts.js';
+import { type CoverContent, captioned, inside, isLabel } from './cover-boxes.js';
+import { cameraBox, labelBoxes, levelBox } from './cover-counts.js';
 import { retakeBox, stageBoxes } from './cover-stages.js';
 
 /** From the paper's edge, mm: an envelope's flap and a printer's rim. */
@@ -58,8 +58,12 @@ export function coverMarks(solved: SolvedShot, look: PageLook, box: Box): Mark[]
   const middle = take(heights.middle);
   const left = middle.width * 0.56;
   marks.push(
-    ...levelBox(content, { ...middle, width: left }),
-    ...cameraBox(content, { ...middle, x: middle.x + left, width: middle.width - left }),
+    ...(isLabel(content)
+      ? labelBoxes(content, middle)
+      : [
+          ...levelBox(content, { ...middle, width: left }),
+          ...cameraBox(content, { ...middle, x: middle.x + left, width: middle.width - left }),
+        ]),
     ...retakeBox(content, take(heights.retakes)),
   );
   marks.push(...captioned(content, take(heights.remarks), words.progress.cover.remarks));
@@ -80,11 +84,10 @@ export function coverMarks(solved: SolvedShot, look: PageLook, box: Box): Mark[]
 }
 
 /** Shares of the height. A label has no room for remarks; retakes are then told in a line. */
-function coverHeights({ scale }: CoverContent, { height }: Box) {
-  const shares =
-    scale > 0.6
-      ? { head: 0.18, stages: 0.13, middle: 0.34, retakes: 0.18, remarks: 0.17 }
-      : { head: 0.3, stages: 0.26, middle: 0.3, retakes: 0.14, remarks: 0 };
+function coverHeights(content: CoverContent, { height }: Box) {
+  const shares = isLabel(content)
+    ? { head: 0.3, stages: 0.26, middle: 0.3, retakes: 0.14, remarks: 0 }
+    : { head: 0.18, stages: 0.13, middle: 0.34, retakes: 0.18, remarks: 0.17 };
   return Object.fromEntries(Object.entries(shares).map(([name, share]) => [name, share * height])) as {
     readonly [N in keyof typeof shares]: number;
   };

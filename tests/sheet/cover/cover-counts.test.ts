@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { coverPages } from '../../../src/sheet/cover/cover-page.js';
+import { coverMarks, coverPages } from '../../../src/sheet/cover/cover-page.js';
+import { coverPlaces } from '../../../src/sheet/cover/shared-cover-page.js';
 import { lookOf, solvedCut, textsOf } from '../laid.js';
 import { CUT, crowded } from './covers.js';
 
@@ -51,4 +52,34 @@ test('the words of the memo are on the cover', () => {
   expect(texts(CUT)).toContain('FIX Rests on both ends.');
   const long = `cut 1\ntime 1+0\nmemo "${'word '.repeat(300)}"\nA: 1..\n`;
   expect(texts(long)).toContain('word');
+});
+
+describe('a label, eight to a page', () => {
+  const label = (cut: string) => textsOf(coverMarks(solvedCut(cut), lookOf(), coverPlaces('A4', 8)[0]!));
+  const texts = (cut: string): string[] => label(cut).map(({ text }) => text);
+
+  test('has the drawings in a line over the words of the camera', () => {
+    const found = label(CUT);
+    const at = (name: string): number => found.find(({ text }) => text.startsWith(name))!.y;
+    expect(texts(CUT)).toContain('B 5   A 7   total 12');
+    expect(at('B 5')).toBeLessThan(at('FIX'));
+  });
+
+  test('has its lines one behind the other where there is no room for each', () => {
+    const memos = Array.from({ length: 6 }, (_, i) => `memo "word ${i + 1}"`).join('\n');
+    expect(texts(`cut 1\ntime 1+0\n${memos}\nA: 1..\n`).join(' ')).toContain('word 1  ·  word 2  ·  word 3');
+    expect(texts('cut 1\ntime 1+0\nmemo "word 1"\nA: 1..\n')).toEqual(
+      expect.arrayContaining(['FIX', 'word 1']),
+    );
+  });
+
+  test('says where it leaves something out, and that is the caution before the camera', () => {
+    const flashing = `cut 1\ntime 3+0\nA: on 1 (1-2)..\npull A left 1mm/f 1..1+0\nmemo "${'word '.repeat(60)}"\nglow A 1..2\nglow A 5..6\nglow A 9..10\nglow A 13..14\n`;
+    const whole = textsOf(coverPages(solvedCut(flashing), lookOf())[0]!.marks).map(({ text }) => text);
+    expect(whole.join(' ')).toContain('CAUTION: flashing light');
+    const shown = texts(flashing);
+    expect(shown.join(' ')).toContain('A pull');
+    expect(shown.some((text) => text.endsWith(' …'))).toBe(true);
+    expect(shown.join(' ')).not.toContain('CAUTION');
+  });
 });
