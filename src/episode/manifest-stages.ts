@@ -69,3 +69,15 @@ export function rate(text: string): Value<Rate> {
     },
   };
 }
+
+/**
+ * `2.50 EUR per drawing` for `2,50 EUR per drawing`, `1200 yen per cut` for `1,200 yen per cut`: three digits behind a comma are
+ * thousands, others decimals. Null where there is no such comma, or where it is no rate even so.
+ */
+export function pointFor(text: string): string | null {
+  const typed = text.normalize('NFKC').trim();
+  const written = typed.replace(/^(\d+)\s?,\s?(\d+)/, (_, whole: string, behind: string) =>
+    behind.length === 3 ? whole + behind : `${whole}.${behind}`,
+  );
+  return written !== typed && rate(written).ok ? written : null;
+}

@@ -35,7 +35,8 @@ import { LABELS } from '../words/labels.js';
 import { writtenGlyphs } from './cut-limits.js';
 import { cutKey, type Episode, noEpisode, rowsFault, type Written } from './episode.js';
 import { leadsOut } from './file-patterns.js';
-import { dueDay, dueKey, rate, stageName } from './manifest-stages.js';
+import { type KeySlip, keySlips, withoutSlips } from './manifest-slips.js';
+import { dueDay, dueKey, pointFor, rate, stageName } from './manifest-stages.js';
 import { dpi, pixels, runningTime, sizeMm, type Value, whole } from './manifest-values.js';
 import { readText } from './read-text.js';
 
@@ -83,6 +84,17 @@ interface Cell {
   readonly span: Span;
 }
 
+function readYaml(text: string): Document.Parsed {
+  // Equal keys are looked for here: the library's own check compares every key with every other.
+  return parseDocument(text, {
+    version: '1.2',
+    schema: 'core',
+    uniqueKeys: false,
+    prettyErrors: false,
+    lineCounter: new LineCounter(),
+  });
+}
+
 type Draft = { -readonly [K in keyof Settings]: Settings[K] };
 
 class Reader {
@@ -104,23 +116,37 @@ class Reader {
   /** What the convention would say otherwise. */
   private readonly own: Partial<Pick<Draft, keyof (typeof CONVENTIONAL)['japan']>> = {};
   private readonly document: Document.Parsed;
+  /** Keys without a colon, which are read as if they had one. */
+  private readonly slips: readonly KeySlip[];
+  /** Where a place of what was read stands in the text. */
+  private typed: (at: number) => number = (at) => at;
   private readonly meant = new Map<Node, Node>();
 
   constructor(
     private readonly file: string,
     private readonly text: string,
   ) {
-    // Equal keys are looked for here: the library's own check compares every key with every other.
-    this.document = parseDocument(text, {
-      version: '1.2',
-      schema: 'core',
-      uniqueKeys: false,
-      prettyErrors: false,
-      lineCounter: new LineCounter(),
-    });
+    const read = readYaml(text);
+    const isYaml = read.errors.length === 0 && (read.contents === null || isMap(read.contents));
+    const slips = keySlips(text, Object.keys(this.keys), !isYaml);
+    const mended = withoutSlips(text, slips);
+    const again = slips.length > 0 ? readYaml(mended.text) : read;
+    const better = isYaml ? again.errors.length === 0 : again.errors.length < Math.max(read.errors.length, 1);
+    this.slips = better ? slips : [];
+    this.document = better ? again : read;
+    if (better) this.typed = mended.typed;
   }
 
   read(): void {
+    for (const { range, written } of this.slips) {
+      const span = { file: this.file, ...range };
+      this.fail(
+        'episode-syntax',
+        span,
+        { variant: 'no-colon', written },
+        { action: 'write-plain', written, edits: [{ span, text: ': ' }] },
+      );
+    }
     for (const error of this.document.errors) {
       const [start, end] = error.pos;
       this.fail('episode-syntax', this.place(start, end), {
@@ -342,10 +368,32 @@ class Reader {
   }
 
   private readRates(): void {
-    for (const { key, span, value } of this.pairsOf(this.ratesCell, { value: 'rates' })) {
+    const pairs = [...this.pairsOf(this.ratesCell, { value: 'rates' })];
+    for (const [i, { key, span, value }] of pairs.entries()) {
+      const before = pairs[i - 1];
+      // YAML reads `{ finish: 2,50 EUR per drawing }` as `finish: 2` and a key without a value.
+      if (before && value.node === null && this.commaIn(before.value, `,${key}`, span)) continue;
+      const next = pairs[i + 1];
       if (!this.stages.includes(key)) this.noStage(key, span, false);
-      else this.take(value, rate, (paid) => this.rates.set(key, paid));
+      else if (next?.value.node === null && pointFor(`${this.scalar(value)},${next.key}`) !== null) continue;
+      else if (!this.commaIn(value, '', value.span))
+        this.take(value, rate, (paid) => this.rates.set(key, paid));
     }
+  }
+
+  /** Tells an amount with a comma, if it is one. `rest`, which ends with `last`: what stands behind the value. */
+  private commaIn(value: Cell, rest: string, last: Span): boolean {
+    const found = `${this.scalar(value) ?? ''}${rest}`;
+    const written = pointFor(found);
+    if (written === null) return false;
+    const span = { ...value.span, end: last.end };
+    this.fail(
+      'episode-value',
+      span,
+      { variant: 'comma', found, written },
+      { action: 'write-plain', written, edits: [{ span, text: written }] },
+    );
+    return true;
   }
 
   /** Names with a value each; a name that stands there twice is said. */
@@ -483,8 +531,9 @@ class Reader {
   }
 
   private place(start: number, end: number): Span {
-    const from = Math.min(start, this.text.length);
-    return { file: this.file, start: from, end: Math.min(Math.max(end, from), this.text.length) };
+    const from = Math.min(this.typed(start), this.text.length);
+    const to = Math.min(Math.max(this.typed(end), from), this.text.length);
+    return { file: this.file, start: from, end: to };
   }
 
   fail<C extends Code>(

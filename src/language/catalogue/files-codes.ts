@@ -43,6 +43,8 @@ export interface FileMessages {
   };
   readonly 'episode-syntax': /** `code` and `message`: as the YAML reader gives them. */
     | { readonly variant: 'yaml'; readonly code: string; readonly message: string }
+    /** `written`: the entry with a colon and a blank. */
+    | { readonly variant: 'no-colon'; readonly written: string }
     | { readonly variant: 'too-deep' | 'no-keys' }
     | { readonly variant: 'no-anchor'; readonly name: string };
   readonly 'episode-key': /** `key`: null where it is none. */
@@ -61,7 +63,9 @@ export interface FileMessages {
         readonly orCut: boolean;
         readonly guess: string | null;
       }
-    | { readonly variant: 'guess'; readonly found: string; readonly guess: string };
+    | { readonly variant: 'guess'; readonly found: string; readonly guess: string }
+    /** An amount; `written`: with a point, or without thousands marked. */
+    | { readonly variant: 'comma'; readonly found: string; readonly written: string };
   readonly 'episode-outside': { readonly path: string };
   readonly 'artist-without-cut': { readonly cut: string };
   readonly 'use-missing':

@@ -13,13 +13,25 @@ function plainYaml(code: string, message: string): string {
     case 'MULTIPLE_DOCS':
       return 'A manifest is one document; take this line of dashes out.';
     case 'MISSING_CHAR':
-      return `Something that was opened is not closed: ${lower(message)}.`;
+      return message.includes('quote')
+        ? 'A text in quotes is not closed.'
+        : message.startsWith('Implicit')
+          ? KEY_AND_VALUE
+          : `Something that was opened is not closed: ${lower(message)}.`;
+    case 'MULTILINE_IMPLICIT_KEY':
+      return KEY_AND_VALUE;
+    case 'BAD_INDENT':
+      return 'A list or a group is not closed: `]` or `}` is missing, or this line begins too far to the left.';
+    case 'UNEXPECTED_TOKEN':
+      return 'The value has ended before this; text with quotes in it goes into quotes as a whole.';
     case 'RESOURCE_EXHAUSTION':
       return 'The manifest is nested too deeply to be read.';
     default:
       return `This is no YAML: ${lower(message)}.`;
   }
 }
+
+const KEY_AND_VALUE = 'Between a key and its value stand a half-width colon and a blank: `fps: 24`.';
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
@@ -117,6 +129,8 @@ export const files: Texts<FileMessages> = {
       'The manifest, episode.yaml, is written in YAML: one "key: value" a line. At the place that is shown it is no YAML any more. A text that holds a colon, or that starts with a sign such as * or @, needs quotes.',
     message: {
       yaml: ({ code, message }) => plainYaml(code, message),
+      'no-colon': ({ written }) =>
+        `Between a key and its value stand a half-width colon and a blank: \`${written}\`.`,
       'too-deep': () => 'The manifest is nested too deeply to be read.',
       'no-keys': () => 'A manifest is a list of keys, one a line, such as `fps: 24`.',
       'no-anchor': ({ name }) => `No value before this is called \`&${name}\`.`,
@@ -147,6 +161,8 @@ export const files: Texts<FileMessages> = {
         guess === null
           ? `\`${found}\` is no stage${orCut ? ' and no cut' : ''}; the stages are ${stages.join(', ')}.`
           : `\`${found}\` is no stage${meant(guess)}`,
+      comma: ({ written }) =>
+        `An amount has no comma, and its decimals stand behind a point: \`${written}\`.`,
       guess: ({ found, guess }) => `There is no \`${found}\` here; did you mean \`${guess}\`?`,
     },
   },

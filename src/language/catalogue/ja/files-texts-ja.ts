@@ -13,13 +13,25 @@ function plainYaml(code: string, message: string): string {
     case 'MULTIPLE_DOCS':
       return 'episode.yaml は1つの文書です。この --- の行を消してください。';
     case 'MISSING_CHAR':
-      return `開いたものが閉じていません：\`${message}\`。`;
+      return message.includes('quote')
+        ? '引用符が閉じていません。'
+        : message.startsWith('Implicit')
+          ? KEY_AND_VALUE
+          : `開いたものが閉じていません：\`${message}\`。`;
+    case 'MULTILINE_IMPLICIT_KEY':
+      return KEY_AND_VALUE;
+    case 'BAD_INDENT':
+      return '一覧が閉じていません。`]` か `}` がないか、この行の字下げが足りません。';
+    case 'UNEXPECTED_TOKEN':
+      return '値はこの前で終わっています。引用符のある文字は、全体を引用符で囲みます。';
     case 'RESOURCE_EXHAUSTION':
       return '入れ子が深すぎて読めません。';
     default:
       return `YAML として読めません：\`${message}\`。`;
   }
 }
+
+const KEY_AND_VALUE = 'キーと値の間には、半角のコロンと空白を書きます：`fps: 24`。';
 
 /** A character with its code point; one that would not show, or would spoil the line, by its code point alone. */
 function characterName(character: string): string {
@@ -117,6 +129,7 @@ export const files: Texts<FileMessages> = {
       'episode.yaml は YAML で、1行に1つ「キー: 値」を書きます。示した所から YAML として読めません。コロンのある文字や、`*` や `@` などの記号で始まる文字は引用符で囲みます。',
     message: {
       yaml: ({ code, message }) => plainYaml(code, message),
+      'no-colon': ({ written }) => `キーと値の間には、半角のコロンと空白を書きます：\`${written}\`。`,
       'too-deep': () => '入れ子が深すぎて読めません。',
       'no-keys': () => 'episode.yaml には、`fps: 24` のようにキーを1行に1つ書きます。',
       'no-anchor': ({ name }) => `これより前に \`&${name}\` という値がありません。`,
@@ -148,6 +161,7 @@ export const files: Texts<FileMessages> = {
         guess === null
           ? `\`${found}\` は工程${orCut ? 'でもカット' : ''}でもありません。工程は ${stages.map((one) => `\`${one}\``).join('、')} です。`
           : `\`${found}\` という工程はありません${meant(guess)}`,
+      comma: ({ written }) => `金額にコンマは書きません。小数は点で書きます：\`${written}\`。`,
       guess: ({ found, guess }) => `ここに \`${found}\` はありません。\`${guess}\` のことですか？`,
     },
   },
