@@ -1,6 +1,8 @@
 /** Retake notes as one printed document: a summary where there are many cuts, then the note of each cut that changed. */
 
+import { subjectOf } from '../compare/camera-subject.js';
 import { sentence, telling } from '../compare/change-wording.js';
+import { earlierLevels, nowCalled, rowsOfChange } from '../compare/changed-rows.js';
 import type { Change } from '../compare/compare-cuts.js';
 import type { Document, Page } from '../sheet/display-list.js';
 import type { PageLook } from '../sheet/page-look.js';
@@ -33,13 +35,16 @@ export function layOutNote(
 ): LaidOutNote {
   const { places } = wordsOf(look.settings).retakes;
   const told = telling(is, look.settings.labels);
-  const names = renamed(all);
+  const names = earlierLevels(all);
   const changes = all.map((change): RetakeChange => {
-    const { place, rows } = change;
+    const { place } = change;
+    const found = rowsOfChange(was, is, change, all);
     return {
       text: sentence(change, told),
       place,
-      rows,
+      rows: found?.rows ?? null,
+      differs: found?.differs ?? [],
+      camera: subjectOf(was, is, change, nowCalled(names)),
       earlierLevel: place?.kind === 'level' ? (names.get(place.level) ?? null) : null,
     };
   });
@@ -59,15 +64,6 @@ export function layOutNote(
     },
     pages: retakePages({ was, is, changes, ...order }, look),
   };
-}
-
-/** Of each level that is called otherwise now: its name before. */
-function renamed(changes: readonly Change[]): ReadonlyMap<string, string> {
-  return new Map(
-    changes.flatMap((change) =>
-      change.kind === 'level-renamed' ? [[change.level, change.old] as const] : [],
-    ),
-  );
 }
 
 export interface NotesOf {

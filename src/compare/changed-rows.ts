@@ -8,6 +8,7 @@ import { rowsOf as rowsOfMove, startOf } from '../shot/camera/move-kinds.js';
 import type { Frames, Shot, Spoken } from '../shot/shot.js';
 import type { SolvedLight, SolvedMove } from '../solve/camera/solved-camera.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
+import { type CameraThing, rowsOfThing, subjectOf } from './camera-subject.js';
 import type { Change, ChangePlace, Was } from './change.js';
 import { lastingNames } from './exposure-tokens.js';
 import { placeNamesOf } from './move-pair.js';
@@ -73,6 +74,12 @@ export function earlierLevels(changes: readonly Change[]): ReadonlyMap<string, s
   );
 }
 
+/** What levels of the old version are called now. */
+export function nowCalled(earlier: ReadonlyMap<string, string>): (level: string) => string {
+  const names = new Map([...earlier].map(([to, from]) => [from, to]));
+  return (level) => names.get(level) ?? level;
+}
+
 /** What a change says that no row shows otherwise still has its rows. */
 function markTold(differs: Differs, change: Change): void {
   if (change.rows === null) return;
@@ -81,12 +88,97 @@ function markTold(differs: Differs, change: Change): void {
   differs.fill(true, change.rows.from - 1, change.rows.to);
 }
 
-/** All rows on which a change of words or of the camera may be seen: those of before, too. */
+/** All rows on which a change may be seen: of words and of the camera those of before, too. */
 function reach(change: Change): readonly Frames[] {
-  const frames: Frames | Was<Frames> | null =
-    'frames' in change ? (change.frames as Frames | Was<Frames>) : null;
+  // Of levels `frames` are lengths.
+  const frames =
+    change.place?.kind !== 'level' && 'frames' in change ? (change.frames as Frames | Was<Frames>) : null;
   return [change.rows!, ...(frames === null || !('old' in frames) ? [] : [frames.old])];
 }
+
+/** What a retake note shows of a change. */
+export interface RowsOfChange {
+  /** From the first to the last row that differs by it; of a move or light from where it begins. */
+  readonly rows: Frames;
+  /** One a row of the new sheet: whether its column, or the move or light that changed, differs there. */
+  readonly differs: readonly boolean[];
+}
+
+/** Null: no row differs by it. */
+export function rowsOfChange(
+  old: SolvedShot,
+  now: SolvedShot,
+  change: Change,
+  changes: readonly Change[],
+): RowsOfChange | null {
+  const { place, rows } = change;
+  if (place === null || rows === null) return null;
+  const differs = columnOf(old, now, change, place, changes);
+  if (!differs.includes(true)) differs.fill(true, rows.from - 1, rows.to);
+  const within = (from: number, to: number): Frames | null => {
+    const runs = runsOf(differs.map((one, i) => one && i + 1 >= from && i + 1 <= to));
+    return runs.length > 0 ? { from: runs[0]!.from, to: runs.at(-1)!.to } : null;
+  };
+  const [first, last] = [reach(change).map(({ from }) => from), reach(change).map(({ to }) => to)];
+  // A hold that is shorter differs where it was held before.
+  const found =
+    within(Math.min(...first), Math.max(...last)) ?? within(rows.to, runEnd(differs, rows.to)) ?? rows;
+  // Of a move or light also where its name stands.
+  const subject =
+    place.kind === 'camera' ? subjectOf(old, now, change, nowCalled(earlierLevels(changes))) : null;
+  const named = [subject?.was, subject?.is].flatMap((thing) => (thing ? [rowsOfThing(thing).from] : []));
+  return { rows: { ...found, from: Math.max(1, Math.min(found.from, ...named)) }, differs };
+}
+
+/** The last row of the first run of rows that differ, from a row on. */
+const runEnd = (differs: Differs, from: number): number =>
+  runsOf(differs).find(({ to }) => to >= from)?.to ?? differs.length;
+
+function columnOf(
+  old: SolvedShot,
+  now: SolvedShot,
+  change: Change,
+  place: ChangePlace,
+  changes: readonly Change[],
+): Differs {
+  const earlier = earlierLevels(changes);
+  switch (place.kind) {
+    case 'level': {
+      const is = now.levels.find(({ name }) => name === place.level)!;
+      const was = old.levels.find(({ name }) => name === (earlier.get(is.name) ?? is.name));
+      return levelRows(was, is, changes);
+    }
+    case 'speech':
+      return otherTexts(speechOn(old.shot), speechOn(now.shot));
+    case 'notes':
+      return otherTexts(notesOn(old.shot), notesOn(now.shot));
+    case 'camera': {
+      const called = nowCalled(earlier);
+      const subject = subjectOf(old, now, change, called);
+      if (!subject) return cameraRows(old, now, earlier);
+      const { length } = now.shot;
+      return otherTexts(
+        thingOn(length, subject.was, called),
+        thingOn(length, subject.is, (level) => level),
+      );
+    }
+  }
+}
+
+/** A move or light on its rows, and where what it moves is. */
+const thingOn = (length: number, thing: CameraThing | null, called: (level: string) => string): Texts =>
+  rowTexts(length, (put) => {
+    if (!thing) return;
+    if ('light' in thing) {
+      putLight(thing, called, put);
+      return;
+    }
+    putMove(thing, called, put);
+    const { from, to } = rowsOfThing(thing);
+    for (const { frame, x, y, value } of thing.graduations)
+      if (frame >= from && frame <= to)
+        put(frame, [x, y, value ?? 0].map((one) => one.toFixed(3).replace(/^-(?=[0.]+$)/, '')).join(' '));
+  });
 
 function runsOf(differs: Differs): Frames[] {
   const runs: { from: number; to: number }[] = [];
@@ -159,7 +251,7 @@ const notesOn = ({ length, notes }: Shot): Texts =>
     for (const { frame, text } of notes) put(frame, `note ${text}`);
   });
 
-/** The words that fall on each row: between two that are tied to rows they are spread evenly. */
+/** The words that fall on each row, and where they begin: between two that are tied to rows they are spread evenly. */
 const speechOn = ({ length, spoken }: Shot): Texts =>
   rowTexts(length, (put) => {
     for (const line of spoken) {
@@ -168,7 +260,8 @@ const speechOn = ({ length, spoken }: Shot): Texts =>
         for (let frame = from; frame <= to; frame++) {
           const at = (row: number) => Math.floor((row * words.length) / (to - from + 1));
           const [first, end] = [at(frame - from), at(frame - from + 1)];
-          put(frame, `${said} ${words.slice(first, Math.max(first + 1, end)).join(' ')}`);
+          const begins = frame === from ? 'begins ' : '';
+          put(frame, `${said} ${begins}${words.slice(first, Math.max(first + 1, end)).join(' ')}`);
         }
     }
   });
@@ -205,9 +298,8 @@ function cameraRows(old: SolvedShot, now: SolvedShot, earlier: ReadonlyMap<strin
     return was ? [[was, is] as const] : [];
   });
   const away = (a: number, b: number, least: number) => Math.abs(a - b) > least;
-  const called = new Map([...earlier].map(([to, from]) => [from, to]));
   const texts = otherTexts(
-    cameraOn(old, (level) => called.get(level) ?? level),
+    cameraOn(old, nowCalled(earlier)),
     cameraOn(now, (level) => level),
   );
   return texts.map((differs, i) => {

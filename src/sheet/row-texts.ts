@@ -1,6 +1,7 @@
 /** What is said beside the rows of a sheet, as text: each where it begins, and how far it lasts. For who cannot draw bars beside rows. */
 
 import type { Shot, Spoken } from '../shot/shot.js';
+import type { SolvedLight, SolvedMove } from '../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import type { SheetWords } from '../words/sheet-words.js';
 import { cameraPlan, type FormSettings, saidOn } from './camera/camera-plan.js';
@@ -36,12 +37,20 @@ export function noteTexts({ length, notes }: Shot): RowTexts {
   return column;
 }
 
-/** Moves and light by their names on paper; on later rows the places and graduations that they reach. */
-export function cameraTexts(solved: SolvedShot, form: FormSettings): RowTexts {
+/**
+ * Moves and light by their names on paper; on later rows the places and graduations that they reach. `only`: of one of them alone; null:
+ * of none.
+ */
+export function cameraTexts(
+  solved: SolvedShot,
+  form: FormSettings,
+  only?: SolvedMove | SolvedLight | null,
+): RowTexts {
   const column = new Column(solved.shot.length);
   const { items, fixed } = cameraPlan(solved, form, undefined);
-  if (fixed !== null) column.put(1, fixed);
+  if (fixed !== null && only === undefined) column.put(1, fixed);
   for (const item of items) {
+    if (only !== undefined && (item.solved ?? item.light) !== only) continue;
     column.last(item.from, item.last);
     for (let frame = item.from; frame <= item.last; frame++) {
       const name = frame === item.from ? (item.names[0] ?? '') : '';

@@ -1,7 +1,13 @@
 /** The rows that get a change bar: those that show something else than the same row did. */
 
 import { describe, expect, test } from 'vitest';
-import { changedRows, earlierLevels, samePlace } from '../../src/compare/changed-rows.js';
+import {
+  changedRows,
+  earlierLevels,
+  nowCalled,
+  rowsOfChange,
+  samePlace,
+} from '../../src/compare/changed-rows.js';
 import { compare } from '../../src/compare/compare-cuts.js';
 import { rowName } from '../../src/shot/time-notation.js';
 import { solved } from './say.js';
@@ -105,6 +111,10 @@ describe('of the dialogue', () => {
     ]);
   });
 
+  test('are those on which a line begins, too', () => {
+    expect(sheetRows('sound 3..9 "bang"', 'sound 5..9 "bang"')).toEqual(['speech 0+3–0+5']);
+  });
+
   test('of a script without blanks go by its letters', () => {
     expect(sheetRows('voice "ナオ" 1..12 "待って"', 'voice "ナオ" 1..12 "待つよ"')).toEqual([
       'speech 0+5–0+12',
@@ -178,6 +188,53 @@ test('western keys are called by their numbers: both columns of a level have the
     ['keys', 7, 96],
     ['cels', 7, 96],
   ]);
+});
+
+describe('a change is shown', () => {
+  /** `exposure 25-26 25-30,35-36`: the rows shown, and all that differ. */
+  function shownOf(old: string, now: string): string[] {
+    const [was, is] = [solved(old), solved(now)];
+    const changes = compare(was, is);
+    return changes.map((change) => {
+      const found = rowsOfChange(was, is, change, changes);
+      if (!found) return `${change.kind} none`;
+      const frames = found.differs.flatMap((one, i) => (one ? [i + 1] : []));
+      return `${change.kind} ${found.rows.from}-${found.rows.to}: ${frames[0]} to ${frames.at(-1)}`;
+    });
+  }
+  const camera = (old: string, now: string) => shownOf(with3(old), with3(now));
+
+  test('from the first row that differs, not from the beginning of the hold', () => {
+    expect(shownOf(level('1:1+0 2-3:6 x..'), level('1:1+2 2-3:6 x..'))).toEqual(['exposure 25-26: 25 to 36']);
+    expect(shownOf(level('1:1+2 2-3:6 x..'), level('1:1+0 2-3:6 x..'))).toEqual(['exposure 25-30: 25 to 36']);
+  });
+
+  test('on no row where it has none', () => {
+    expect(shownOf(level('1..'), `${level('1..')}scene 3\n`)).toEqual(['scene none']);
+  });
+
+  test('by the one move or light that it is about, from its name on', () => {
+    const both = (shake: string, glow: string) => `shake ${shake} 1+1..1+12\nglow A ${glow}`;
+    expect(camera(both('3mm>0mm', '1..6'), both('4mm>0mm', '1..8'))).toEqual([
+      'move-manner 25-36: 25 to 36',
+      'light-time 1-8: 7 to 8',
+    ]);
+  });
+
+  test('beside all rows of a move where nothing of it is seen', () => {
+    const pull = (loop: number) => `pull A left 1mm/f 1..1+0 loop ${loop}mm`;
+    expect(camera(pull(420), pull(600))).toEqual(['move-manner 1-24: 1 to 24']);
+  });
+
+  test('in dialogue and notes by all that is said', () => {
+    expect(camera('sound 1..6 "bang"', 'sound 3..6 "bang"')).toEqual(['speech-time 1-3: 1 to 3']);
+    expect(camera('note 5 "dust"', 'note 9 "dust"')).toEqual(['note-moved 9-9: 5 to 9']);
+  });
+});
+
+test('levels are called by what they are called now', () => {
+  const called = nowCalled(new Map([['C', 'B']]));
+  expect(['A', 'B', 'C'].map(called)).toEqual(['A', 'C', 'C']);
 });
 
 test('places are the same by their kind, levels by their name', () => {

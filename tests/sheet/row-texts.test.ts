@@ -48,6 +48,16 @@ describe('the camera', () => {
     expect(said).toEqual(['', '', 'PAN (full)', '|', '|', '|', '|', '(N)', '', '']);
   });
 
+  test('has one move alone where that is asked for, or none', () => {
+    const solved = cut('field N full at -60,0\npan full@3 > N@8\nshake 3mm 1..4\nglow A 2..3');
+    const only = (thing: Parameters<typeof cameraTexts>[2]) => rows(cameraTexts(solved, FORM, thing), 4);
+    const shake = solved.camera.moves.find(({ move }) => move.kind === 'shake')!;
+    expect(only(shake)).toEqual(['shake 3 mm', '|', '|', '|']);
+    expect(only(solved.camera.light[0]!)).toEqual(['', 'A glow', '|', '']);
+    expect(only(null)).toEqual(['', '', '', '']);
+    expect(rows(cameraTexts(cut(''), FORM, null), 2)).toEqual(['', '']);
+  });
+
   test('that does not move says so once', () => {
     expect(rows(cameraTexts(cut(''), FORM), 3)).toEqual(['FIX', '', '']);
   });

@@ -9,7 +9,7 @@ import { pageFrame } from '../page-frame.js';
 import type { PageLook, RowPlace } from '../page-look.js';
 import { largerPrint, smallestTextMm } from '../sheet-geometry.js';
 import { cachedMetrics, fitLine, wrap } from '../text-fitting.js';
-import { type ChangedRows, type RetakeStrip, retakeStrip } from './retake-strip.js';
+import { type ChangedRows, type ChangedThing, type RetakeStrip, retakeStrip } from './retake-strip.js';
 
 /** A change as it is told on paper. */
 export interface RetakeChange {
@@ -19,6 +19,10 @@ export interface RetakeChange {
   readonly place: RowPlace | null;
   /** Rows of the sheet after it. Null: none differs by it. */
   readonly rows: ChangedRows | null;
+  /** One a row of that sheet: whether it gets a bar. */
+  readonly differs: readonly boolean[];
+  /** The one move or light that it is about. Null: none, or many. */
+  readonly camera: ChangedThing | null;
   /** What its level was called before, where that is not what it is called now. */
   readonly earlierLevel: string | null;
 }
@@ -105,13 +109,14 @@ class Note {
     );
   }
 
-  private entry({ text, place, rows, earlierLevel }: RetakeChange, number: number): Entry {
+  private entry(change: RetakeChange, number: number): Entry {
+    const { text, place, rows, earlierLevel, differs, camera } = change;
     const { columns, cut, least, look, metrics, scale } = this;
     const sizeMm = Math.max(least, TEXT * scale);
     const lines = wrap(metrics, text, columns.change.width - 2 * PADDING, sizeMm);
     const strip =
       place && rows
-        ? retakeStrip(cut.was, cut.is, { place, rows, earlierLevel }, look, {
+        ? retakeStrip(cut.was, cut.is, { place, rows, earlierLevel, differs, camera }, look, {
             namesMm: columns.names.width,
             versionMm: columns.before.width,
             rowMm: ROW * scale,

@@ -4,6 +4,7 @@
  */
 
 import { rowName } from '../../shot/time-notation.js';
+import type { SolvedLight, SolvedMove } from '../../solve/camera/solved-camera.js';
 import type { SolvedLevel, SolvedShot } from '../../solve/solved-shot.js';
 import { wordsOf } from '../../words/words.js';
 import { BAR, barMark } from '../change-bars.js';
@@ -27,6 +28,16 @@ export interface StripPlace {
   readonly place: RowPlace;
   readonly earlierLevel: string | null;
   readonly rows: ChangedRows;
+  /** One a row of the sheet after it: whether it gets a bar. */
+  readonly differs: readonly boolean[];
+  /** The one move or light that is shown of the camera. Null: all of them. */
+  readonly camera: ChangedThing | null;
+}
+
+/** Null: the version does not have it. */
+export interface ChangedThing {
+  readonly was: SolvedMove | SolvedLight | null;
+  readonly is: SolvedMove | SolvedLight | null;
 }
 
 export interface RetakeStrip {
@@ -54,11 +65,15 @@ export function retakeStrip(
   look: PageLook,
   size: StripSize,
 ): RetakeStrip {
-  const { place, earlierLevel, rows } = where;
-  const before = columnOf(was, earlierLevel === null ? place : { kind: 'level', level: earlierLevel }, look);
-  const after = columnOf(is, place, look);
-  const frames = rowsShown(rows, Math.max(before.length, after.length), (frame) =>
-    [before, after].some((column) => column.begins(frame)),
+  const { place, earlierLevel, rows, differs, camera } = where;
+  const placeBefore: RowPlace = earlierLevel === null ? place : { kind: 'level', level: earlierLevel };
+  const before = columnOf(was, placeBefore, look, camera?.was);
+  const after = columnOf(is, place, look, camera?.is);
+  const frames = rowsShown(
+    rows,
+    Math.max(before.length, after.length),
+    (frame) => [before, after].some((column) => column.begins(frame)),
+    differs,
   );
   const { namesMm, versionMm, rowMm, leastTextMm } = size;
   const metrics = cachedMetrics(look.metrics);
@@ -91,7 +106,7 @@ export function retakeStrip(
           if (frame <= column.length) marks.push(...column.marks(paper, box, frame, frames[i - 1] ?? null));
           else marks.push({ kind: 'tint', ...box });
         });
-        if (frame >= rows.from && frame <= rows.to)
+        if (differs[frame - 1])
           marks.push(
             barMark({ x: x + namesMm + versionMm + 0.35, y: top + 0.2, width: BAR, height: rowMm - 0.4 }),
           );
@@ -101,17 +116,24 @@ export function retakeStrip(
   };
 }
 
-/** Rising. All rows near the change where they are few, else those on which something begins. */
+/**
+ * Rising. All rows near the change where they are few, else those on which something begins, and the first and last of each run of rows
+ * that differ.
+ */
 export function rowsShown(
   { from, to }: ChangedRows,
   length: number,
   begins: (frame: number) => boolean,
+  differs: readonly boolean[],
 ): number[] {
   const first = Math.max(1, Math.min(from, length) - AROUND);
   const last = Math.min(length, Math.max(to, from) + AROUND);
   const all = Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => first + i);
   if (all.length <= MOST_ROWS) return all;
-  const told = all.filter((frame) => frame === first || frame === from || frame === last || begins(frame));
+  const ends = (frame: number) => differs[frame - 1] && !(differs[frame - 2] && differs[frame]);
+  const told = all.filter(
+    (frame) => frame === first || frame === from || frame === last || begins(frame) || ends(frame),
+  );
   if (told.length <= MOST_ROWS) return told;
   return [...told.slice(0, MOST_ROWS - 1), last];
 }
@@ -135,7 +157,12 @@ interface VersionColumn {
   marks(paper: SignPaper, box: Box, frame: number, before: number | null): Mark[];
 }
 
-function columnOf(solved: SolvedShot, place: RowPlace, look: PageLook): VersionColumn {
+function columnOf(
+  solved: SolvedShot,
+  place: RowPlace,
+  look: PageLook,
+  only: SolvedMove | SolvedLight | null | undefined,
+): VersionColumn {
   const { shot } = solved;
   if (place.kind === 'level') {
     const level = solved.levels.find(({ name }) => name === place.level);
@@ -144,7 +171,7 @@ function columnOf(solved: SolvedShot, place: RowPlace, look: PageLook): VersionC
   const words = wordsOf(look.settings).sheet;
   const texts = {
     speech: () => speechTexts(shot, ['voice', 'sound', 'music'], words),
-    camera: () => cameraTexts(solved, look.settings),
+    camera: () => cameraTexts(solved, look.settings, only),
     notes: () => noteTexts(shot),
   }[place.kind]();
   return textColumn(texts, shot.length);

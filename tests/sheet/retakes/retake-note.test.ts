@@ -12,6 +12,8 @@ const change = (text: string, more: Partial<RetakeChange> = {}): RetakeChange =>
   text,
   place: { kind: 'level', level: 'A' },
   rows: { from: 5, to: 12 },
+  differs: [],
+  camera: null,
   earlierLevel: null,
   ...more,
 });

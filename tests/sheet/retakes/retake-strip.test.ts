@@ -6,19 +6,29 @@ import type { RowPlace } from '../../../src/sheet/page-look.js';
 import { retakeStrip, rowsShown } from '../../../src/sheet/retakes/retake-strip.js';
 import { linesOf, lookOf, solvedCut, textsOf } from '../laid.js';
 
+/** Bars beside these rows of the sheet. */
+const barred = (from: number, to: number) =>
+  Array.from({ length: 30 }, (_, i) => i + 1 >= from && i + 1 <= to);
 const SIZE = { namesMm: 10, versionMm: 24, rowMm: 3.7, leastTextMm: 1.6 };
 
 describe('rows shown', () => {
   const never = () => false;
 
   test('are those of the change and two around it', () => {
-    expect(rowsShown({ from: 7, to: 9 }, 24, never)).toEqual([5, 6, 7, 8, 9, 10, 11]);
-    expect(rowsShown({ from: 1, to: 2 }, 24, never)).toEqual([1, 2, 3, 4]);
-    expect(rowsShown({ from: 23, to: 24 }, 24, never)).toEqual([21, 22, 23, 24]);
+    expect(rowsShown({ from: 7, to: 9 }, 24, never, [])).toEqual([5, 6, 7, 8, 9, 10, 11]);
+    expect(rowsShown({ from: 1, to: 2 }, 24, never, [])).toEqual([1, 2, 3, 4]);
+    expect(rowsShown({ from: 23, to: 24 }, 24, never, [])).toEqual([21, 22, 23, 24]);
   });
 
   test('of a long change are its ends and those on which something begins', () => {
-    expect(rowsShown({ from: 10, to: 60 }, 72, (frame) => frame % 20 === 0)).toEqual([8, 10, 20, 40, 60, 62]);
+    expect(rowsShown({ from: 10, to: 60 }, 72, (frame) => frame % 20 === 0, [])).toEqual([
+      8, 10, 20, 40, 60, 62,
+    ]);
+  });
+
+  test('of a long change are the first and the last of those that differ, too', () => {
+    expect(rowsShown({ from: 10, to: 60 }, 72, never, barred(30, 30))).toEqual([8, 10, 30, 62]);
+    expect(rowsShown({ from: 10, to: 60 }, 72, never, barred(20, 24))).toEqual([8, 10, 20, 24, 62]);
   });
 
   test('rise, lie on the sheet, begin near the change and are never more than fourteen', () => {
@@ -34,6 +44,7 @@ describe('rows shown', () => {
             { from, to: Math.max(a, b) + 1 },
             length,
             (frame) => frame % (every + 1) === 0,
+            barred(a % 30, b % 30),
           );
           expect(rows.length).toBeGreaterThan(0);
           expect(rows.length).toBeLessThanOrEqual(14);
@@ -54,7 +65,13 @@ describe('a strip', () => {
 
   /** Texts of a strip by its three columns, and rows: `row column text`. */
   function told(place: RowPlace, rows: { from: number; to: number }, earlierLevel: string | null = null) {
-    const strip = retakeStrip(was, is, { place, rows, earlierLevel }, lookOf(), SIZE);
+    const strip = retakeStrip(
+      was,
+      is,
+      { place, rows, earlierLevel, differs: [], camera: null },
+      lookOf(),
+      SIZE,
+    );
     return textsOf(strip.at(100, 50)).map(({ x, y, text, anchor }) => {
       const column = anchor === 'end' || x < 110 ? 'row' : x < 134 ? 'before' : 'after';
       return `${Math.floor((y - 50) / SIZE.rowMm)} ${column} ${text}`;
@@ -99,6 +116,22 @@ describe('a strip', () => {
     ]);
   });
 
+  test('of a move has that move alone, and nothing where a version does not have it', () => {
+    const two = solvedCut(
+      'cut 9\ntime 1+0\nA: 1..\nshake 3mm 1..12\nfield N full at 0,40\npan full@3 > N@8\n',
+    );
+    const pan = two.camera.moves.find(({ move }) => move.kind === 'pan')!;
+    const where = {
+      place: { kind: 'camera' },
+      rows: { from: 3, to: 8 },
+      differs: [],
+      earlierLevel: null,
+    } as const;
+    const strip = retakeStrip(is, two, { ...where, camera: { was: null, is: pan } }, lookOf(), SIZE);
+    const words = textsOf(strip.at(100, 50)).filter(({ anchor }) => anchor === 'start');
+    expect(words.map(({ text }) => text)).toEqual(['PAN (full)', '(N)']);
+  });
+
   test('has nothing where a version has no such level, but for one that was called otherwise', () => {
     const earlierTexts = (earlier: string | null) =>
       told({ kind: 'level', level: 'A' }, { from: 1, to: 2 }, earlier).filter((one) =>
@@ -112,7 +145,13 @@ describe('a strip', () => {
     const strip = retakeStrip(
       was,
       is,
-      { place: { kind: 'level', level: 'A' }, rows: { from: 5, to: 6 }, earlierLevel: null },
+      {
+        place: { kind: 'level', level: 'A' },
+        rows: { from: 5, to: 8 },
+        differs: barred(5, 6),
+        camera: null,
+        earlierLevel: null,
+      },
       lookOf(),
       SIZE,
     );
@@ -121,14 +160,20 @@ describe('a strip', () => {
       mark.kind === 'path' ? Math.floor((mark.points[0]![1] - 50) / SIZE.rowMm) : 0,
     );
     expect(tops).toEqual([2, 3]);
-    expect(strip.heightMm).toBeCloseTo(6 * SIZE.rowMm, 9);
+    expect(strip.heightMm).toBeCloseTo(8 * SIZE.rowMm, 9);
   });
 
   test('is grey where a version has no such row, and torn where rows are left out', () => {
     const long = retakeStrip(
       was,
       is,
-      { place: { kind: 'level', level: 'A' }, rows: { from: 1, to: 30 }, earlierLevel: null },
+      {
+        place: { kind: 'level', level: 'A' },
+        rows: { from: 1, to: 30 },
+        differs: [],
+        camera: null,
+        earlierLevel: null,
+      },
       lookOf(),
       SIZE,
     ).at(0, 0);
