@@ -87,31 +87,24 @@ function westernSign(exposure: Exposure): KeySign {
 
 function japaneseSigns(level: SolvedLevel, begins: (frame: number) => boolean): (KeySign | null)[] {
   const before = predecessors(level);
-  /** The frame on which a drawing appeared last. */
-  const seen = new Map<string, number>();
   const reused = new Set(level.drawings.filter((one) => one.reused).map((one) => one.drawing));
   /** The drawing that the next in-between has to follow to stand in its turn. */
   let last: string | null = null;
   return level.exposures.map((exposure): KeySign | null => {
-    const { drawing, kind, frame } = exposure;
+    const { drawing, kind, frame, again, back } = exposure;
     if (!begins(frame)) return null;
     if (drawing === null) {
       last = null;
       return { form: 'empty' };
     }
-    const earlier = seen.get(drawing) ?? 0;
-    seen.set(drawing, frame);
     if (kind === 'key') {
       last = drawing;
       return { form: 'key', text: drawing };
     }
     const inTurn = before.get(drawing) === last;
-    const onTheWayBack = level.cycles.some(
-      ({ bounce, firstFrame, lastFrame }) => bounce && firstFrame <= earlier && frame <= lastFrame,
-    );
-    if (!inTurn && !onTheWayBack) return { form: 'named', text: drawing };
+    if (!inTurn && !back) return { form: 'named', text: drawing };
     last = drawing;
-    if (exposure.again || onTheWayBack) return { form: 'again' };
+    if (again || back) return { form: 'again' };
     if (reused.has(drawing)) return { form: kind === 'breakdown' ? 'reused breakdown' : 'again' };
     return { form: kind === 'breakdown' ? 'breakdown' : 'dash' };
   });

@@ -139,15 +139,16 @@ function solveLevel(level: Level, shot: Shot, source: SolvedLevel | null, report
     return passages.betweens.get(item) ?? references.get(item) ?? null;
   };
 
-  // What each row shows, and whether again.
+  // What each row shows, whether again, and on the way back.
   const shown = new Array<Drawing | null>(shot.length).fill(null);
   const repeated = new Array<boolean>(shot.length).fill(false);
+  const goingBack = new Array<boolean>(shot.length).fill(false);
   const cycles: SolvedCycle[] = [];
   const runs: SeenRun[] = [];
   for (const each of played) {
     cycles.push(...each.cycles);
     let frame = each.start;
-    for (const { leaf, frames, again } of each.units) {
+    for (const { leaf, frames, again, back } of each.units) {
       const drawing = drawingOf(leaf);
       const last = runs.at(-1);
       const run: SeenRun =
@@ -158,6 +159,7 @@ function solveLevel(level: Level, shot: Shot, source: SolvedLevel | null, report
       run.lastFrame = frame + frames - 1;
       shown.fill(drawing, frame - 1, frame - 1 + frames);
       repeated.fill(again, frame - 1, frame - 1 + frames);
+      goingBack.fill(back, frame - 1, frame - 1 + frames);
       frame += frames;
     }
   }
@@ -234,6 +236,7 @@ function solveLevel(level: Level, shot: Shot, source: SolvedLevel | null, report
         cel: drawing === null ? null : drawing.cel,
         starts: i === 0 || shown[i - 1] !== drawing,
         again: repeated[i]!,
+        back: goingBack[i]!,
       }),
     ),
     drawings: drawings

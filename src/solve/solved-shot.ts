@@ -20,6 +20,8 @@ export interface Exposure {
   readonly starts: boolean;
   /** Inside a cycle, after its first pass. */
   readonly again: boolean;
+  /** On the way back of a group that is played there and back, once or more often. */
+  readonly back: boolean;
 }
 
 export interface SolvedDrawing {

@@ -9,6 +9,8 @@ export interface Unit {
   readonly frames: number;
   /** Inside a cycle, after its first pass. */
   readonly again: boolean;
+  /** On the way back of a group. */
+  readonly back: boolean;
 }
 
 /** `cycles` count their first frame from 0, the beginning of what was played. */
@@ -39,7 +41,10 @@ function shifted(cycle: SolvedCycle, by: number): SolvedCycle {
 function play(item: Leaf | Group, wanted: number, depth: number): Played {
   if (wanted <= 0) return { units: [], cycles: [] };
   if (item.kind === 'group') return playGroup(item, wanted, depth);
-  return { units: [{ leaf: item, frames: Math.min(item.frames, wanted), again: false }], cycles: [] };
+  return {
+    units: [{ leaf: item, frames: Math.min(item.frames, wanted), again: false, back: false }],
+    cycles: [],
+  };
 }
 
 function playItems(items: readonly ShotItem[], wanted: number, depth: number): Played {
@@ -89,7 +94,7 @@ function playGroup(group: Group, wanted: number, depth: number): Played {
     for (const unit of once.units) {
       if (frames >= all) break;
       const shown = Math.min(unit.frames, all - frames);
-      units.push({ leaf: unit.leaf, frames: shown, again: unit.again || begin > 0 });
+      units.push({ ...unit, frames: shown, again: unit.again || begin > 0 });
       frames += shown;
     }
   }
@@ -100,6 +105,7 @@ function playPass(group: Group, wanted: number, depth: number): Played {
   const there = playItems(group.items, wanted, depth);
   if (!group.bounce) return there;
   // Whatever is more than wanted is cut by the group.
-  const units = [...there.units, ...there.units.slice(1, -1).reverse()];
+  const back = there.units.slice(1, -1).map((unit) => ({ ...unit, back: true }));
+  const units = [...there.units, ...back.reverse()];
   return { units, cycles: there.cycles };
 }

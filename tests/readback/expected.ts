@@ -54,23 +54,17 @@ function japanese(level: SolvedLevel, begins: readonly boolean[]): Cell[] {
     passage.drawings.forEach((drawing, i) => {
       before.set(drawing, i === 0 ? passage.from : passage.drawings[i - 1]!);
     });
-  const lastSeen = new Map<string, number>();
   let turn: string | null = null;
   let sign: Cell = '';
   return level.exposures.map((exposure, i) => {
-    const { drawing, kind, frame } = exposure;
+    const { drawing, kind } = exposure;
     if (!begins[i]) return sign;
-    const seen = drawing === null ? undefined : lastSeen.get(drawing);
-    if (drawing !== null) lastSeen.set(drawing, frame);
     const inTurn = drawing !== null && turn !== null && before.get(drawing) === turn;
-    const wayBack =
-      seen !== undefined &&
-      level.cycles.some((cycle) => cycle.bounce && cycle.firstFrame <= seen && frame <= cycle.lastFrame);
     if (kind === 'empty') sign = '×';
     else if (kind === 'key') sign = `(${drawing})`;
     // Out of its turn an in-between has its name, in a cycle too: a ring would not say which one it is.
-    else if (!inTurn && !wayBack) sign = `${drawing}`;
-    else if (exposure.again || wayBack) sign = 'o';
+    else if (!inTurn && !exposure.back) sign = `${drawing}`;
+    else if (exposure.again || exposure.back) sign = 'o';
     // What another cut has drawn is no dash: a dash says "draw this".
     else if (level.drawings.some((one) => one.reused && one.drawing === drawing))
       sign = kind === 'breakdown' ? '(o)' : 'o';

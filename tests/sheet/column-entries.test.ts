@@ -101,6 +101,15 @@ it('an in-between is on its way back only within its own there and back', () => 
   expect(signs('(1-2 1.1 2)..', 20)).toBe('O1 - O2 n1.1 O2 O1 o O2 n1.1 O2');
 });
 
+it('a group that is played there and back once has the rings of one that is played more often', () => {
+  expect(signs('(1-2-3)<> 4..', 18)).toBe('O1 - O2 - O3 o O2 o O4');
+  expect(signs('((1-2)<> 3)*2 4..', 22)).toBe('O1 - O2 o O3 O1 o O2 o O3 O4');
+});
+
+it('what is typed by its name on the way there has its name there, in every pass', () => {
+  expect(signs('(1-2 1.1 3)<>*2 4..', 36)).toBe('O1 - O2 n1.1 O3 o O2 o O1 o O2 n1.1 O3 o O2 o O4');
+});
+
 it('a hold lasts from one sign to the next, and from one number to the next', () => {
   const [level] = solvedCut('cut 1\ntime 24\nA: 1:8 (1-)..\n').levels.filter(({ name }) => name === 'A');
   const { keyHolds, celHolds } = columnEntries(level!, 'japan');

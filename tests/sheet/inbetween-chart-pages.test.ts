@@ -40,6 +40,7 @@ function level(name: string, ways: readonly Way[]): SolvedLevel {
       cel: i + 1,
       starts: j === 0,
       again: false,
+      back: false,
     })),
   );
   return {

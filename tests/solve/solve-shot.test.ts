@@ -132,12 +132,12 @@ describe('an exposure', () => {
   test('starts where another drawing is seen, and says what and with which number', () => {
     const { exposures } = shown(6, '1 x:1 1..').level;
     expect(exposures).toEqual([
-      { frame: 1, kind: 'key', drawing: '1', cel: 1, starts: true, again: false },
-      { frame: 2, kind: 'key', drawing: '1', cel: 1, starts: false, again: false },
-      { frame: 3, kind: 'empty', drawing: null, cel: null, starts: true, again: false },
-      { frame: 4, kind: 'key', drawing: '1', cel: 1, starts: true, again: false },
-      { frame: 5, kind: 'key', drawing: '1', cel: 1, starts: false, again: false },
-      { frame: 6, kind: 'key', drawing: '1', cel: 1, starts: false, again: false },
+      { frame: 1, kind: 'key', drawing: '1', cel: 1, starts: true, again: false, back: false },
+      { frame: 2, kind: 'key', drawing: '1', cel: 1, starts: false, again: false, back: false },
+      { frame: 3, kind: 'empty', drawing: null, cel: null, starts: true, again: false, back: false },
+      { frame: 4, kind: 'key', drawing: '1', cel: 1, starts: true, again: false, back: false },
+      { frame: 5, kind: 'key', drawing: '1', cel: 1, starts: false, again: false, back: false },
+      { frame: 6, kind: 'key', drawing: '1', cel: 1, starts: false, again: false, back: false },
     ]);
   });
 });

@@ -11,12 +11,12 @@ function played(text: string, frames: number, { start = 1, rows = 1000 } = {}) {
   return playPlaced({ item, start, frames }, rows);
 }
 
-/** `1*2 2*3'`: what is seen for how many frames; `'`: again, in a cycle. */
+/** `1*2 2*3'`: what is seen for how many frames; `'`: again, in a cycle; `<`: on a way back. */
 const seen = (text: string, frames: number, place = {}): string =>
   played(text, frames, place)
     .units.map(
-      ({ leaf, frames, again }) =>
-        `${leaf.kind === 'key' ? leaf.name : leaf.kind}*${frames}${again ? "'" : ''}`,
+      ({ leaf, frames, again, back }) =>
+        `${leaf.kind === 'key' ? leaf.name : leaf.kind}*${frames}${again ? "'" : ''}${back ? '<' : ''}`,
     )
     .join(' ');
 
@@ -25,7 +25,8 @@ describe('what is seen', () => {
     ['1:2', 2, '1*2'],
     ['(1:2 2:3)*2', 10, "1*2 2*3 1*2' 2*3'"],
     ['(1:2 2:3):7', 7, "1*2 2*3 1*2'"],
-    ['(1:1 2:2 3:3)<>*2', 16, "1*1 2*2 3*3 2*2 1*1' 2*2' 3*3' 2*2'"],
+    ['(1:1 2:2 3:3)<>*2', 16, "1*1 2*2 3*3 2*2< 1*1' 2*2' 3*3' 2*2'<"],
+    ['(1:1 2:2 3:3)<>', 8, '1*1 2*2 3*3 2*2<'],
     ['(1:2 2:3)..', 12, "1*2 2*3 1*2' 2*3' 1*2'"],
     ['((1:1 2:1)*2 3:1)*2', 10, "1*1 2*1 1*1' 2*1' 3*1 1*1' 2*1' 1*1' 2*1' 3*1'"],
   ])('%s for %d frames', (text, frames, wanted) => {
