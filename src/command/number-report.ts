@@ -6,6 +6,7 @@ import type { Compiled } from '../episode/compile-cut.js';
 import type { Job } from '../episode/find-cuts.js';
 import type { Host } from '../host/host.js';
 import type { RunTexts } from '../language/catalogue/catalogue-entry.js';
+import type { Messages } from '../language/catalogue/index.js';
 import { celsEdits } from '../language/cels-line.js';
 import type { Diagnostic, SourceEdit } from '../language/diagnostic.js';
 import { parse } from '../language/parse.js';
@@ -156,6 +157,29 @@ function choices(
     return next === undefined ? [] : [`${level}:${key(one)}.${index}${next}`];
   });
   return { option: '--new', words, count: offered.length };
+}
+
+/**
+ * A drawing of `--gone` whose passage still shows as many in-betweens as are on paper, so that it is not gone. Asked of the cut with
+ * what the options say already in its text.
+ */
+export function stillShown(
+  { tree, diagnostics }: Compiled,
+  { gone = [] }: Retimed,
+): { word: string; level: string; from: string; to: string } | null {
+  for (const { code, notes, parameters } of diagnostics) {
+    if (code !== 'cels-count') continue;
+    const { from, to, shown, pinned } = parameters as Messages['cels-count'];
+    const start = notes.find(({ span }) => span)?.span?.start;
+    const line = tree?.statements.find((each) => each.kind === 'cels' && each.span.start === start);
+    if (line?.kind !== 'cels' || shown <= pinned.length) continue;
+    const level = line.level.text;
+    const word =
+      gone.find((one) => one.normalize('NFC').startsWith(`${level}:${from}.`)) ??
+      gone.find((one) => one.normalize('NFC').startsWith(`${level}:${from}>${to}.`));
+    if (word !== undefined) return { word, level, from, to };
+  }
+  return null;
 }
 
 function named(tree: Tree, option: string, word: string): Named {

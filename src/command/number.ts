@@ -15,7 +15,7 @@ import { type Pins, pinsFor, unpinnable, unused } from '../solve/cels-lines.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import { type CommandContext, examples, type ReportOptions, withReport } from './command-options.js';
 import { ConsoleReporter } from './console-reporter.js';
-import { type Dry, questions, type Retimed, retime, summary, told } from './number-report.js';
+import { type Dry, questions, type Retimed, retime, stillShown, summary, told } from './number-report.js';
 import { bytesOf, marked, printDiff, remembering, saying, writeBack } from './rewrite-input.js';
 
 interface Options extends ReportOptions, Retimed, Dry {
@@ -175,7 +175,10 @@ async function retimed(host: Host, found: Found, options: Options, before: Map<J
   if (!read.ok) return host;
   before.set(job, read.text);
   const text = (marked(bytes) ? '\ufeff' : '') + retime(read.text, options);
-  return saying(host, job.path, Buffer.from(text, 'utf8'));
+  const world = saying(host, job.path, Buffer.from(text, 'utf8'));
+  const shown = stillShown(compile(world, job.path, job.episode, { name: job.name }), options);
+  if (shown) throw new UsageError('option-value', shown.word, { variant: 'still-shown', ...shown });
+  return world;
 }
 
 /** The text with its `cels` lines. Throws where a drawing would get another number by it, which must never be. */

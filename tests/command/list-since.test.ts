@@ -40,7 +40,7 @@ describe('list --since', () => {
       '3    Kite over roof 3  gone        0+18        -0+18               1',
       '4    Kite over roof 4  new               1+0    +1+0                    1',
       '',
-      '3 cuts differ; 1 cut unchanged',
+      '3 cuts differ; 1 with the same time and number of drawings',
       "v1: 3 cuts, 3 drawings, running time 7+18 (11'10); budget 9+0: 1+6 under",
       "now: 3 cuts, 6 drawings, running time 8+6 (12'06); budget 8+0: 0+6 over",
       'it runs 0+12 longer',
@@ -77,7 +77,9 @@ describe('list --since', () => {
   test('nothing differs', async () => {
     const host = world();
     host.revisions.set('same', world());
-    expect((await run(host, 'list', '--since', 'same')).out).toMatch(/^no cut differs; 3 cuts unchanged\n/);
+    expect((await run(host, 'list', '--since', 'same')).out).toMatch(
+      /^no cut differs; 3 with the same time and number of drawings\n/,
+    );
   });
 
   test.each([

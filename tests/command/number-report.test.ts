@@ -143,6 +143,22 @@ describe('a pinned passage that has grown or shrunk', () => {
     expect(text(host, 'a.cut')).toBe(SHRUNK.replace('1.1 ', '_ '));
   });
 
+  test('--gone of a drawing that the timeline still shows says to take it out first', async () => {
+    const fits = 'cut 1\ntime 1+0\nA: 1--2..\nB: 1--2..\ncels A 1 1.1 1.2 2\ncels B 1 1>2.1 1>2.2 2\n';
+    const host = memoryHost({ 'a.cut': fits });
+    for (const word of ['A:1.1', 'B:1>2.2']) {
+      const { status, error } = await run(host, 'number', 'a.cut', '--gone', word);
+      expect([status, error]).toEqual([
+        2,
+        expect.stringContaining(
+          `Level ${word[0]} still shows as many in-betweens from key 1 to key 2 as are on paper; take the drawing out`,
+        ),
+      ]);
+      expect(error).not.toContain('--new');
+      expect(text(host, 'a.cut')).toBe(fits);
+    }
+  });
+
   test.each([
     ['no level', ['--new', '1.1a'], 'takes a level and the name of an in-between'],
     ['a key', ['--new', 'A:3'], 'takes a level and the name of an in-between'],

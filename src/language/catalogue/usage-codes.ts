@@ -58,6 +58,13 @@ type OptionValue =
   | { readonly variant: 'not-pinned'; readonly level: string }
   | { readonly variant: 'not-in-cels'; readonly level: string; readonly drawing: string }
   | { readonly variant: 'drawing-not-shown' }
+  | {
+      readonly variant: 'still-shown';
+      readonly word: string;
+      readonly level: string;
+      readonly from: string;
+      readonly to: string;
+    }
   // ---- new cuts; `fault`: what would be wrong with the cut
   | { readonly variant: 'cut-number' | 'cut-file-name' | 'new-levels' }
   | { readonly variant: 'new-time' | 'new-cut'; readonly fault: Message }

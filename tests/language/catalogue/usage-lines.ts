@@ -78,6 +78,10 @@ export const OPTION_VALUES: readonly (readonly [string | readonly string[], stri
     '`--gone` takes a level and the name of an in-between, such as `A:1.1a`.',
   ],
   [
+    'number pinned.cut --gone A:1.1',
+    'Level A still shows as many in-betweens from key 1 to key 2 as are on paper; take the drawing out of the timeline first, then say that it is gone.',
+  ],
+  [
     'number unused.cut --new B:1.1a',
     'The timeline does not show this drawing; write the in-between into it first, then number it.',
   ],

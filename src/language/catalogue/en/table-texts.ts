@@ -57,7 +57,7 @@ export const tables: TableTexts = {
     cutNew: 'new',
     cutGone: 'gone',
     differ: (count, unchanged, reordered) =>
-      `${count === 0 ? 'no cut differs' : `${cuts(count)} ${count === 1 ? 'differs' : 'differ'}`}${unchanged > 0 ? `; ${cuts(unchanged)} unchanged` : ''}${reordered ? '; the cuts stand in another order' : ''}`,
+      `${count === 0 ? 'no cut differs' : `${cuts(count)} ${count === 1 ? 'differs' : 'differ'}`}${unchanged > 0 ? `; ${unchanged} with the same time and number of drawings` : ''}${reordered ? '; the cuts stand in another order' : ''}`,
     episode: (revision, count, drawings, length, least, budget) =>
       `${revision ?? 'now'}: ${cuts(count)}, ${plural(drawings, 'drawing')}, ${runningTime(length, least, budget)}`,
     runs: (by, sense) => `it runs ${sense === 'same' ? 'as long as before' : `${by} ${sense}`}`,

@@ -88,6 +88,8 @@ export const usage: Texts<UsageMessages> = {
       'not-in-cels': ({ level, drawing }) => `The \`cels\` line of level ${level} has no ${drawing}.`,
       'drawing-not-shown': () =>
         'The timeline does not show this drawing; write the in-between into it first, then number it.',
+      'still-shown': ({ level, from, to }) =>
+        `Level ${level} still shows as many in-betweens from key ${from} to key ${to} as are on paper; take the drawing out of the timeline first, then say that it is gone.`,
       'cut-number': () => 'A cut is numbered with letters and digits, such as 13 or 12A.',
       'cut-file-name': () => 'The name of a cut ends in .cut.',
       'new-levels': () => '`--levels` takes names of levels with commas between, such as A,B.',

@@ -55,7 +55,7 @@ export const tables: TableTexts = {
     cutNew: '新規',
     cutGone: '欠番',
     differ: (count, unchanged, reordered) =>
-      `${count === 0 ? '違うカットなし' : `${cuts(count)}に違いあり`}${unchanged > 0 ? `、${cuts(unchanged)}は変更なし` : ''}${reordered ? '。カットの順が変わった' : ''}`,
+      `${count === 0 ? '違うカットなし' : `${cuts(count)}に違いあり`}${unchanged > 0 ? `、${cuts(unchanged)}は尺も枚数も同じ` : ''}${reordered ? '。カットの順が変わった' : ''}`,
     episode: (revision, count, drawings, length, least, budget) =>
       `${revision ?? '今'}：${cuts(count)}、${drawings}枚、${runningTime(length, least, budget)}`,
     runs: (by, sense) =>

@@ -90,6 +90,8 @@ export const usage: Texts<UsageMessages> = {
       'not-in-cels': ({ level, drawing }) => `セル${level}の \`cels\` の行に ${drawing} がありません。`,
       'drawing-not-shown': () =>
         'この絵はタイムラインに出ません。先にタイムラインに中割りを書いてから、番号を付けてください。',
+      'still-shown': ({ level, from, to }) =>
+        `セル${level}の原画${from}から${to}までの中割りは、紙にある枚数のまま減っていません。先にタイムラインからその絵を消してから、\`--gone\` を指定してください。`,
       'cut-number': () => 'カット番号は、13 や 12A のような英数字です。',
       'cut-file-name': () => 'カットのファイル名は .cut で終わります。',
       'new-levels': () => '`--levels` はセルの名前です。A,B のようにコンマで区切ります。',

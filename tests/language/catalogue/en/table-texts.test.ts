@@ -41,9 +41,14 @@ describe('the list since a revision', () => {
   const { since } = tables;
 
   test.each([
-    [0, 3, false, 'no cut differs; 3 cuts unchanged'],
+    [0, 3, false, 'no cut differs; 3 with the same time and number of drawings'],
     [1, 0, false, '1 cut differs'],
-    [2, 1, true, '2 cuts differ; 1 cut unchanged; the cuts stand in another order'],
+    [
+      2,
+      1,
+      true,
+      '2 cuts differ; 1 with the same time and number of drawings; the cuts stand in another order',
+    ],
   ])('%i differ, %i do not', (differ, unchanged, reordered, sentence) =>
     expect(since.differ(differ, unchanged, reordered)).toBe(sentence),
   );

@@ -25,7 +25,7 @@ test('drawings by their sorts; backgrounds and unknown times where there are any
 
 test('what has become of an episode', () => {
   const { since } = tables;
-  expect(since.differ(0, 3, false)).toBe('違うカットなし、3カットは変更なし');
+  expect(since.differ(0, 3, false)).toBe('違うカットなし、3カットは尺も枚数も同じ');
   expect(since.differ(2, 0, true)).toBe('2カットに違いあり。カットの順が変わった');
   expect(since.episode(null, 1, 2, '1+0', false, null)).toBe('今：1カット、2枚、総尺 1+0');
   expect(since.episode('v2', 1, 2, '1+0', true, null)).toBe('v2：1カット、2枚、総尺 1+0 以上');
