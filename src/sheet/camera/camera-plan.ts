@@ -61,6 +61,8 @@ export interface CameraPlan {
   readonly placed: readonly LaneItem[];
   /** Of each lane its width, in widths of the narrowest. */
   readonly lanes: readonly number[];
+  /** What each would take besides, in the same widths, if the column had room to spare. */
+  readonly wishes: readonly number[];
   readonly fixed: string | null;
   /** Levels whose edge comes into the picture, and on which rows. */
   readonly edges: readonly string[];
@@ -69,6 +71,16 @@ export interface CameraPlan {
 
 /** Lanes with numbers need room for numbers, labels and steps. */
 const GRADUATED_LANE = 2;
+
+/** Letters beside a number for which such a lane has room, and how many more one width has. */
+const LANE_LETTERS = 8;
+const LETTERS_A_WIDTH = 8;
+
+/** How many widths more a lane should have so that the keys of several levels and a step stand on one row. */
+function wishOf({ keys, numbers }: CameraItem): number {
+  const letters = [...keys].map(([frame, key]) => key.length + (numbers.get(frame)?.beside.length ?? 0));
+  return Math.max(0, ...letters.map((count) => (count - LANE_LETTERS) / LETTERS_A_WIDTH));
+}
 
 /** What of the settings decides how moves are named. */
 export type FormSettings = Pick<Settings, 'labels' | 'convention' | 'lengths'>;
@@ -99,12 +111,16 @@ export function cameraPlan(
   const { fix } = telling.words;
   const placed = intoLanes(items);
   const lanes: number[] = [1];
-  for (const { item, lane } of placed)
+  const wishes: number[] = [0];
+  for (const { item, lane } of placed) {
     lanes[lane] = Math.max(lanes[lane] ?? 1, item.graduated ? GRADUATED_LANE : 1);
+    wishes[lane] = Math.max(wishes[lane] ?? 0, wishOf(item));
+  }
   return {
     items,
     placed,
     lanes,
+    wishes,
     fixed: !camera.fixed ? null : rest.notation === 'full' ? fix : `${fix} ${rest.name}`,
     edges: [...camera.artwork].flatMap(([name, { edge }]) => {
       if (!edge) return [];

@@ -41,15 +41,18 @@ export function lanesShown(widths: readonly number[], columnMm: number, leastTex
 /** The lane of a run, or null where there is no room for it. */
 export function laneOf(side: PageSide, run: BlockFrames, index: number): Lane | null {
   const column = besideGutter(run.block.columns.camera!, side.geometry.gutters.camera);
-  const { lanes } = side.plan.camera;
+  const { lanes, wishes } = side.plan.camera;
   const shown = lanesShown(lanes, column.width, side.geometry.leastTextMm);
   if (index >= shown) return null;
   const sum = (several: readonly number[]): number => several.reduce((so, one) => so + one, 0);
   const { scale, leastTextMm } = side.geometry;
   // What is left at the right is the pencil's.
   const unit = Math.min(column.width / sum(lanes.slice(0, shown)), 9 * scale);
-  const x = column.x + unit * sum(lanes.slice(0, index));
-  const width = unit * lanes[index]!;
+  const wished = sum(wishes.slice(0, shown));
+  const spare = column.width / unit - sum(lanes.slice(0, shown));
+  const granted = wished > 0 ? Math.max(0, Math.min(1, spare / wished)) : 0;
+  const x = column.x + unit * (sum(lanes.slice(0, index)) + granted * sum(wishes.slice(0, index)));
+  const width = unit * (lanes[index]! + granted * wishes[index]!);
   const stripWidth = Math.max(leastTextMm * 1.1, Math.min(width * 0.3, 2.5 * scale));
   const strip = { x: x + width - stripWidth - 0.15, width: stripWidth };
   const lineX = x + Math.min(0.95, width * 0.18);

@@ -95,36 +95,41 @@ export function besideLine(side: PageSide, run: BlockFrames, { item, goesOn }: L
     const graduation = item.numbers.get(frame);
     const key = item.keys.get(frame) ?? '';
     let x = item.graduated ? numbersEnd + 0.25 : lane.zoneX;
+    const step =
+      graduation && (graduation.beside !== said || frame === run.first) ? besideTexts(graduation.beside) : [];
+    // A row without a step is read as the step before it: names and keys leave room for one that is new.
+    const changed =
+      step.some((text) => text !== '') && graduation?.beside !== item.numbers.get(frame - 1)?.beside;
+    const stepMm = changed ? leastWidth(side, step) + 0.3 : 0;
     if (graduation) {
       const circled = label !== '' || key !== '' || frame === item.from || frame === item.last;
       marks.push(...numberMarks(side, String(graduation.number), lane.zoneX, numbersEnd, y, circled));
     }
     const name =
       label !== ''
-        ? nameMarks(side, label, x, y, nameEnd(label) - x, item, frame)
+        ? (nameMarks(side, label, x, y, nameEnd(label) - x - stepMm, item, frame) ??
+          nameMarks(side, label, x, y, nameEnd(label) - x, item, frame))
         : continues && frame === run.first
-          ? firstFitting(side, heldNames(item, frame), x, y, lane.zoneEnd - x, 'bold')
+          ? firstFitting(side, heldNames(item, frame), x, y, lane.zoneEnd - x - stepMm, 'bold')
           : null;
     if (name) {
       marks.push(...name.marks);
       x = name.end + 0.3;
     }
-    const keyed = key === '' ? null : firstFitting(side, [key], x, y, lane.zoneEnd - x, 'bold');
+    const keyed =
+      key === '' ? null : firstFitting(side, keyTexts(key), x, y, lane.zoneEnd - x - stepMm, 'bold');
     if (keyed) {
       marks.push(...keyed.marks);
       x = keyed.end + 0.3;
     }
-    if (!graduation) continue;
-    if (graduation.beside !== said || frame === run.first) {
-      const room = side.geometry.scale * 3;
-      const at = Math.max(x, Math.min(numbersEnd + room, lane.zoneEnd - room));
-      const set =
-        firstFitting(side, besideTexts(graduation.beside), at, y, lane.zoneEnd - at) ??
-        firstFitting(side, besideTexts(graduation.beside), x, y, lane.zoneEnd - x);
-      if (graduation.beside !== '' && set) {
-        marks.push(...set.marks);
-        said = graduation.beside;
-      }
+    if (!graduation || graduation.beside === '' || step.length === 0) continue;
+    const room = side.geometry.scale * 3;
+    const at = Math.max(x, Math.min(numbersEnd + room, lane.zoneEnd - room));
+    const set =
+      firstFitting(side, step, at, y, lane.zoneEnd - at) ?? firstFitting(side, step, x, y, lane.zoneEnd - x);
+    if (set) {
+      marks.push(...set.marks);
+      said = graduation.beside;
     }
   }
   return marks;
@@ -156,6 +161,17 @@ function heldNames(item: CameraItem, frame: number): string[] {
   if (before === undefined) return [];
   return after === undefined ? [`[${before}]`] : [`[${before}→${after}]`, `[${before}]`];
 }
+
+/** New keys of several levels, as many as there is room for; the key columns have all of them on the row. */
+function keyTexts(keys: string): string[] {
+  const all = keys.split(' ');
+  return all.map((_, i) => (i === 0 ? keys : `${all.slice(0, all.length - i).join(' ')}…`));
+}
+
+/** The least that one of the texts takes. */
+const leastWidth = ({ plan, geometry }: PageSide, texts: readonly string[]): number =>
+  Math.min(...texts.map((text) => plan.metrics.width(text, geometry.leastTextMm, 'regular'))) *
+  NARROWEST_SQUEEZE;
 
 /** As exact as there is room for. */
 function besideTexts(text: string): string[] {

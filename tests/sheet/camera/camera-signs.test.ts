@@ -25,9 +25,9 @@ describe('lanes that are shown', () => {
 });
 
 describe('a lane', () => {
-  function lanes(widths: readonly number[], width: number, gutter = 0) {
+  function lanes(widths: readonly number[], width: number, gutter = 0, wishes = widths.map(() => 0)) {
     const side = {
-      plan: { camera: { lanes: widths } },
+      plan: { camera: { lanes: widths, wishes } },
       geometry: { scale: 1, leastTextMm: 1.4, gutters: { ...NO_GUTTERS, camera: gutter } },
     } as unknown as PageSide;
     const run = { block: { columns: { camera: { x: 100, width } } } } as unknown as BlockFrames;
@@ -46,6 +46,15 @@ describe('a lane', () => {
 
   test('is not made wider than it needs: the rest is the pencil’s', () => {
     expect(lanes([1], 30)[0]!.width).toBe(9);
+  });
+
+  test('that has more to say takes of the rest, never of its neighbours', () => {
+    const widths = (column: number) => lanes([2, 1], column, 0, [0.5, 0]).map((lane) => lane!.width);
+    expect(widths(60)).toEqual([22.5, 9]);
+    expect(widths(29)[0]).toBeCloseTo(20);
+    expect(widths(29)[1]).toBeCloseTo(9);
+    expect(lanes([2, 1], 60, 0, [0.5, 0])[1]!.x).toBe(122.5);
+    expect(widths(12)).toEqual([8, 4]);
   });
 
   test('has its line, its names and its words from left to right', () => {

@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import type { Page } from '../../../src/sheet/display-list.js';
-import { laid, textsOf } from '../laid.js';
+import { laid, solvedCut, textsOf } from '../laid.js';
 
 const HEAD = 'stack BG A\nA: 1..\nlevel BG free\nfield P full\nfield Q full at 120,10\n';
 const pages = (time: string, text: string) =>
@@ -42,6 +42,38 @@ describe('graduations', () => {
     expect(bold.map(({ text }) => text)).toEqual(['0', '12']);
   });
 });
+
+// A4 has the narrowest lanes.
+test.each([
+  ['west', 'A4'],
+  ['west', 'A3'],
+  ['japan', 'A4'],
+  ['japan', 'B4'],
+] as const)(
+  'each step of a %s sheet on %s stands on its row, with keys of two levels and a name beside it',
+  (convention, paper) => {
+    const text =
+      'stack BG A B\nlevel BG free\nA: 1:24 on 2 (2-3-4-)..\nB: on 3 (1-2-3-)..\nfield TUNNEL full at 9in,0\npan full@1 > TUNNEL@2+12 ease 16 24 graduated carry A,B\n';
+    const all = laid(`cut 1\ntime 2+12\n${text}`, { convention, paper, lengths: 'in' });
+    const [pan] = solvedCut(`cut 1\ntime 2+12\n${text}`).camera.moves;
+    const texts = new Map(
+      all.flatMap(({ rows, marks }) =>
+        rows.map(({ frame, ...row }) => {
+          const here = textsOf(marks).filter(
+            ({ x, y }) => y > row.y && y < row.y + row.height && x > row.x && x < row.x + row.width,
+          );
+          return [frame, here.map(({ text }) => text).join(' ')] as const;
+        }),
+      ),
+    );
+    let before = '';
+    for (const { frame, stepMm } of pan!.graduations.slice(1)) {
+      const step = (stepMm / 25.4).toFixed(3);
+      if (step !== before) expect(texts.get(frame), `frame ${frame}`).toContain(step);
+      before = step;
+    }
+  },
+);
 
 describe('places', () => {
   test('are named on their rows', () => {
