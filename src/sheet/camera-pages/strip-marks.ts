@@ -227,6 +227,9 @@ function namesOf(
     const place = places.find(([where, , taken]) => take(taken, where, half));
     if (!place) continue;
     set(text, place[0], place[1], 'bold');
+    // Beside an upright ruler a long name reaches into the column of the counts.
+    if (strip.upright && place[1] + metrics.width(text, small, 'bold') > across.counts - 0.8)
+      take(counts, place[0], half);
     if (place !== places[0])
       marks.push(
         line(

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { LONGEST_STRIP_MM, stripPages } from '../../../src/sheet/camera-pages/scale-strip.js';
+import { textClashes } from '../clashes.js';
 import { linesOf, lookOf, solvedCut, textsOf } from '../laid.js';
 
 const pages = (wayMm: number) =>
@@ -111,4 +112,14 @@ describe('the strips of a cut', () => {
     expect(strips('slide A ア(0,0)@1 > イ(0.4,0)@2+0')).toEqual([]);
     expect(strips('slide A ア(0,0)@1 > イ(0.6,0)@2+0')).toHaveLength(1);
   });
+});
+
+test('a long name beside an upright ruler leaves its place to no count', () => {
+  const solved = solvedCut(
+    'cut 5\ntime 5+0\nlevel BG size 320x700mm at 0,-200\nA: 1..\nfield surface full\nfield seabed full at 0,-400\npan surface@1 > seabed@5+0 ease 24 on 2 graduated\n',
+  );
+  for (const { marks } of stripPages(solved, lookOf({ labels: 'en' }))) {
+    expect(textsOf(marks).map(({ text }) => text)).toContain('surface 0+1–0+2');
+    expect(textClashes(marks)).toEqual([]);
+  }
 });
