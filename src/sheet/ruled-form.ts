@@ -6,7 +6,7 @@ import { headRows } from './level-heads.js';
 import { type Box, frame, line, pale, textAt } from './mark-builders.js';
 import { headerCells } from './page-header.js';
 import { captionMm, type RowBlock, rowTop, type SheetGeometry } from './sheet-geometry.js';
-import { cutToFit, setInBox } from './text-fitting.js';
+import { cutToFit, fitLine, setInBox } from './text-fitting.js';
 
 const HAIR = pale(0.12);
 const LIGHT = pale(0.24);
@@ -213,7 +213,13 @@ function groupNames(block: RowBlock, geometry: SheetGeometry, words: SheetWords,
       weight: 'bold',
     } as const;
     const sets = texts.map((text) => setInBox(metrics, text, box, look));
-    return (sets.find(({ fits }) => fits) ?? sets.at(-1)!).marks;
+    const fitting = sets.find(({ fits }) => fits);
+    if (fitting) return fitting.marks;
+    // Over a single narrow column the shortest name is squeezed, never broken.
+    const { ink, weight } = look;
+    const shortest = texts.at(-1)!;
+    const fit = fitLine(metrics, shortest, box.width, { most: look.least, least: look.least, weight });
+    return [textAt(box.x + box.width / 2, box.y + box.height / 2, shortest, { ...fit, ink, weight })];
   };
   const end = (several: typeof columns.keys): number => several.at(-1)!.x + several.at(-1)!.width;
   const marks = [

@@ -18,7 +18,7 @@ it('memos go on on a further side of the first page, every word of them', () => 
       expect(printed.filter((one) => one === word)).toHaveLength(
         words(memo).filter((one) => one === word).length,
       );
-  expect(said(pages[0]!)).toContain('goes on on page 1-b');
+  expect(said(pages[0]!)).toContain('continued on page 1-b');
 });
 
 it('memos are named on the other pages, whose boxes are free for the pencil', () => {
