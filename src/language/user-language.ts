@@ -25,19 +25,18 @@ function systemLanguage(host: { env(name: string): string | undefined }): UserLa
   return locale !== undefined && /\.(?!utf-?8\b)/i.test(locale) ? undefined : known(locale);
 }
 
-/** Other names that are typed for a language: the country's, and its own. */
+/** Other names that are typed for a language: the country's, and the English word. */
 const ALSO_CALLED: Readonly<Record<string, UserLanguage>> = {
   jp: 'ja',
   jpn: 'ja',
   japanese: 'ja',
-  日本語: 'ja',
   eng: 'en',
   english: 'en',
 };
 
 /** Of `ja`, `ja-JP` and `ja_JP.UTF-8` the `ja`. */
 function known(name: string | undefined): UserLanguage | undefined {
-  const typed = name?.toLowerCase().match(/^[\p{L}]+/u)?.[0] ?? '';
+  const typed = name?.toLowerCase().match(/^[a-z]+/)?.[0] ?? '';
   const language = ALSO_CALLED[typed] ?? typed;
   return USER_LANGUAGES.find((one) => one === language);
 }

@@ -68,7 +68,7 @@ export const JAPANESE_HOVERS: HoverWords = {
       ...(breakdowns > 0 ? [`中割り参考 ${breakdowns}`] : []),
       `中割り ${inbetweens}`,
     ];
-    return `絵${keys + breakdowns + inbetweens}枚：${kinds.join('、')}${reused > 0 ? `。ほかに兼用 ${reused}` : ''}`;
+    return `動画枚数 ${keys + breakdowns + inbetweens}：${kinds.join('、')}${reused > 0 ? `。ほかに兼用 ${reused}` : ''}`;
   },
   seen: (length, of, empty) => `${of}のうち ${length} 見える${empty > 0 ? `。空セル ${frames(empty)}` : ''}`,
   reuses: (cut, level) => `カット${cut}のセル${level}の兼用`,

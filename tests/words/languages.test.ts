@@ -14,7 +14,13 @@ const LETTERS = [
   'src/language/text-wrap.ts',
 ];
 /** What somebody may type who thinks in Japanese: it is read, and never printed. */
-const TYPED = ['src/language/trade-words.ts', 'src/language/rewordings.ts', 'src/shot/timeline-slips.ts'];
+const TYPED = [
+  'src/command/stage-guess.ts',
+  'src/language/trade-word-faults.ts',
+  'src/language/trade-words.ts',
+  'src/language/rewordings.ts',
+  'src/shot/timeline-slips.ts',
+];
 /** What the program says to its user, in the user's language; the paper's words are all in src/words. */
 const SAID = /\/ja\/|^src\/lsp\/hover-words(-ja)?\.ts$|^src\/preview\/(page-language|page\/player)\.ts$/;
 /** Where the user's language is chosen. */

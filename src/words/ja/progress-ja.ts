@@ -40,7 +40,7 @@ export const progress: ProgressWords = {
     label: '表書き',
     level: 'セル',
     keys: '原画',
-    inbetweens: '動画',
+    inbetweens: '中割り',
     reused: '兼用',
     painted: '美術',
     camera: 'カメラ・メモ',
@@ -53,7 +53,7 @@ export const progress: ProgressWords = {
   units: {
     cut: 'カット',
     key: '原画1枚',
-    'in-between': '動画1枚',
+    'in-between': '中割り1枚',
     drawing: '1枚',
     second: '秒',
     foot: 'フィート',

@@ -24,8 +24,8 @@ export const tables: TableTexts = {
       levels: 'セル',
       keys: '原画',
       breakdowns: '中割り参考',
-      inbetweens: '動画',
-      drawings: '枚数',
+      inbetweens: '中割り',
+      drawings: '動画枚数',
       reused: '兼用',
       camera: 'カメラ',
       pages: 'ページ',
@@ -36,7 +36,7 @@ export const tables: TableTexts = {
     running: (count, length, least, budget) => `${cuts(count)}、${runningTime(length, least, budget)}`,
     times: (length) => `各カットの尺の合計は ${length}（O.L は一度だけ数える）`,
     drawings: ({ drawings, keys, breakdowns, inbetweens, reused, backgrounds }, newOnesASecond) =>
-      `枚数 ${drawings}枚：原画${keys}、中割り参考${breakdowns}、動画${inbetweens}。兼用${reused}${backgrounds > 0 ? `、ほかに背景${backgrounds}枚` : ''}。1秒あたり新規 ${newOnesASecond}枚`,
+      `動画枚数 ${drawings}枚：原画${keys}、中割り参考${breakdowns}、中割り${inbetweens}。兼用${reused}${backgrounds > 0 ? `、ほかに背景${backgrounds}枚` : ''}。1秒あたり新規 ${newOnesASecond}枚`,
     pages: (all, sheets) => `${all}ページ、うちシート${sheets}ページ`,
     unsound: (count, untimed) =>
       `${cuts(count)}に誤りあり（!）：読めた分だけ数え、印刷しない${untimed > 0 ? `。うち${cuts(untimed)}は尺が不明で合計に入らない` : ''}`,
@@ -48,7 +48,7 @@ export const tables: TableTexts = {
       cut: 'カット',
       title: '内容',
       timeAt: (revision) => `尺（${revision}）`,
-      drawingsAt: (revision) => `枚数（${revision}）`,
+      drawingsAt: (revision) => `動画枚数（${revision}）`,
       now: '今',
       change: '増減',
     },

@@ -16,7 +16,7 @@ test.each([
 test('drawings by their sorts; backgrounds and unknown times where there are any', () => {
   const { list } = tables;
   expect(list.drawings(COUNTS, '2.0')).toBe(
-    '枚数 5枚：原画1、中割り参考0、動画4。兼用2。1秒あたり新規 2.0枚',
+    '動画枚数 5枚：原画1、中割り参考0、中割り4。兼用2。1秒あたり新規 2.0枚',
   );
   expect(list.drawings({ ...COUNTS, backgrounds: 1 }, '2.0')).toContain('兼用2、ほかに背景1枚。');
   expect(list.unsound(2, 0)).toBe('2カットに誤りあり（!）：読めた分だけ数え、印刷しない');
