@@ -71,7 +71,7 @@ describe('the ruled form', () => {
     const sounds = Array.from({ length: 3 }, (_, i) => `sound 1..24 "s${i}"\n`).join('');
     // So many moves that the columns of levels are as narrow as may be.
     const moves =
-      'level A free\nfield Z 60%\ntruck full@1 > Z@2+0 log\nslide A (0,0)@1 > (60,40)@1+12 graduated\nturn level A 0@1 > 70@1+8\ntruck level A 60%@1 > 120%@2+0\nexpose A 100%>0% 1+13..2+0\nshake 6mm 1..1+9\neffect "rain" A 1..1+12\n';
+      'level A free\nfield Z 60%\ntruck full@1 > Z@2+0 log\nslide A (0,0)@1 > (60,40)@1+12 graduated\nturn level A 0@1 > 70@1+8 cw\ntruck level A 60%@1 > 120%@2+0\nexpose A 100%>0% 1+13..2+0\nshake 6mm 1..1+9\neffect "rain" A 1..1+12\n';
     expect(heads('', { paper: 'B5' })).toEqual(['key drawings', 'finished cels']);
     expect(heads(`${voices(2)}${sounds}`, { paper: 'B5' })).toEqual(['key', 'cels']);
     for (const paper of PAPERS)
