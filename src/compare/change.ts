@@ -24,7 +24,7 @@ export type ChangePlace =
 export type Change = ChangeBody & {
   /** Null: the header, or the cut as a whole. */
   readonly place: ChangePlace | null;
-  /** Rows of the new sheet that differ by it; null where no row does. */
+  /** Rows of the new sheet that it is about, null where it is about none. Which of them show something else: changed-rows.ts. */
   readonly rows: Frames | null;
 };
 
