@@ -44,7 +44,16 @@ export function makeClock({ fps, marks, broken, rows, guess: guessName, report }
 
   function counted(time: Exclude<TypedTime, { form: 'mark' }>): number {
     if (time.form === 'frames') return Math.min(time.frames, FAR);
-    if (time.form === 'seconds') return Math.min(time.seconds * fps + time.frames, FAR);
+    if (time.form === 'seconds') {
+      const frames = Math.min(time.seconds * fps + time.frames, FAR);
+      // `0+30` is a way to write 30 frames, and the row `1+24` the last one of its second.
+      if (time.seconds > 0 && time.frames > fps && frames < FAR) {
+        const meant = `${Math.floor(frames / fps)}+${frames % fps}`;
+        const parameters = { seconds: time.seconds, frames: time.frames, fps, meant };
+        report(diagnose('frames-past-second', time.span, parameters, guessFix(meant, time.span)));
+      }
+      return frames;
+    }
     return Math.min(time.feet * FRAMES_A_FOOT + time.frames, FAR);
   }
 

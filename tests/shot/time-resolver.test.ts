@@ -30,6 +30,26 @@ describe('positions', () => {
   });
 });
 
+describe('more frames than a second has', () => {
+  test.each([
+    ['note 3+30 "here"', '4+6'],
+    ['sound 1+30..2+3 "door"', '2+6'],
+    ['sound 1+1..2+40 "door"', '3+16'],
+  ])('%s is hinted at, with what it becomes', (line, meant) => {
+    const { codes, diagnostics } = withLines(line);
+    expect(codes.filter((code) => code.includes('frames-past'))).toEqual(['hint frames-past-second']);
+    const [hint] = diagnostics.filter(({ code }) => code === 'frames-past-second');
+    expect(messageOf(hint!, 'en')).toContain(`is \`${meant}\`.`);
+    expect(hint!.fix!.edits[0]!.text).toBe(meant);
+  });
+
+  test('is no hint for frames alone, for the last row of a second, and at another speed', () => {
+    expect(withLines('note 0+30 "here"', 'note 1+24 "there"').codes).toEqual([]);
+    expect(withLines('fps 30', 'note 1+30 "here"').codes).toEqual([]);
+    expect(withLines('fps 25', 'note 1+26 "here"').codes).toEqual(['hint frames-past-second']);
+  });
+});
+
 describe('marks', () => {
   test('name a row, and rows before and after it', () => {
     expect(noteFrame('hit', 'mark hit 2+6')).toBe(54);

@@ -30,6 +30,12 @@ export interface StatementMessages {
     readonly frames: number;
     readonly seconds: string;
   };
+  readonly 'frames-past-second': /** `meant`: the same time with fewer frames than a second has. */ {
+    readonly seconds: number;
+    readonly frames: number;
+    readonly fps: number;
+    readonly meant: string;
+  };
   readonly 'range-starts-late': { readonly seconds: number };
   readonly 'fps-range': { readonly most: number };
   readonly 'on-range': { readonly most: number };
@@ -119,6 +125,10 @@ export const statements: Entries<StatementMessages> = {
   'time-in-frames': {
     severity: 'hint',
     example: text('cut 1\ntime 5\nA: 1..\n', 'cut 1\ntime 5+0\nA: 1..\n'),
+  },
+  'frames-past-second': {
+    severity: 'hint',
+    example: text('cut 1\ntime 3+30\nA: 1..\n', 'cut 1\ntime 4+6\nA: 1..\n'),
   },
   'range-starts-late': {
     severity: 'hint',

@@ -324,6 +324,7 @@ export const timePages: Readonly<Record<string, StatementPage>> = {
 
       'time-too-long',
       'time-in-frames',
+      'frames-past-second',
       'statement-twice',
       'spaced-number',
       'stops-short',

@@ -101,8 +101,8 @@ export const OPTION_VALUES: readonly (readonly [string | readonly string[], stri
   ['compare a.cut --since HEDA', '`HEDA` cannot be read: git knows no revision `HEDA`.'],
   ['progress ep 1 kye done', '`kye` is no stage; did you mean `key`?'],
   [
-    'progress ep 1 paint done',
-    '`paint` is no stage, which would be layout, key, check, in-between, finish or shoot.',
+    'progress ep 1 sculpture done',
+    '`sculpture` is no stage, which would be layout, key, check, in-between, finish or shoot.',
   ],
   ['progress ep 1 key lost', '`lost` is no state, which would be started, done or retake.'],
   ['progress ep 9 key done', 'The episode has no cut 9.'],

@@ -88,6 +88,13 @@ export const statements: Texts<StatementMessages> = {
     message: ({ frames, seconds }) =>
       `This cut lasts ${frames} frame${frames === 1 ? '' : 's'}; were seconds meant, \`${seconds}\`?`,
   },
+  'frames-past-second': {
+    title: 'more frames than a second has',
+    explanation:
+      'Behind the `+` stand the frames that are left over, so they are fewer than a second has: 24, or what `fps` says. `3+30` is read as three seconds and 30 frames, which is `4+6`. Perhaps a slip, or a time in another count.',
+    message: ({ seconds, frames, fps, meant }) =>
+      `A second has ${fps} frames: \`${seconds}+${frames}\` is \`${meant}\`.`,
+  },
   'range-starts-late': {
     title: 'a range that starts on the last frame of a second',
     explanation:

@@ -91,6 +91,13 @@ export const statements: Texts<StatementMessages> = {
     message: ({ frames, seconds }) =>
       `このカットは${frames}コマです。秒のつもりなら \`${seconds}\` と書きます。`,
   },
+  'frames-past-second': {
+    title: '1秒より多いコマ数',
+    explanation:
+      '`+` の後には秒に満たないコマ数を書きます。1秒は24コマか、`fps` に書いたコマ数です。`3+30` は3秒と30コマ、つまり `4+6` と読みます。書き間違いか、別の数え方の尺かもしれません。',
+    message: ({ seconds, frames, fps, meant }) =>
+      `1秒は${fps}コマなので、\`${seconds}+${frames}\` は \`${meant}\` です。`,
+  },
   'range-starts-late': {
     title: '秒の最後のコマから始まる範囲',
     explanation:
