@@ -38,7 +38,7 @@ export function levelStretches(
   });
 }
 
-/** Words on one row: what is known to begin there in black, with a tick, what is spread evenly in a lighter ink. */
+/** Words on one row: what is known to begin there in black, with a tick, what is spread over its rows in a lighter ink. */
 function rowOfWords(
   { plan, geometry }: PageSide,
   lane: SpeechLane,

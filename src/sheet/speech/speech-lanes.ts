@@ -141,7 +141,7 @@ export const barGap = ({ rowMm }: SheetGeometry): number => Math.min(0.18, rowMm
 export const TICK_MM = 1.3;
 
 /**
- * A pointer at the row on which the text says that a word begins, its tip at `tipX`: nothing that is only spread evenly
+ * A pointer at the row on which the text says that a word begins, its tip at `tipX`: nothing that is only spread
  * has one.
  */
 export function tick(tipX: number, middleMm: number, { rowMm }: SheetGeometry): Mark {
