@@ -71,7 +71,7 @@ describe.each([
   ['turn level A 0@1 > 30@48 cw', ['turn'], ['回転']],
   ['shake 2mm 1..24\nsway A 3mm 25..48 every 24', ['shake', 'sway'], ['画面動', 'ローリング']],
   ['expose A 50% 1..24\nglow A 25..48', ['FIX', 'double exposure', 'glow'], ['FIX', 'WXP', 'T光']],
-  ['effect "heat haze" A 1..48', ['FIX', 'effect'], ['FIX', '特効']],
+  ['effect "heat haze" A 1..48', ['FIX', 'effect'], ['FIX', '撮影処理']],
   ['overlap in 12\npull BG right 1mm/f 30..40\npull BG right 1mm/f 41..48', ['O.L', 'pull'], ['O.L', '引き']],
 ])('%j', (statements, en, ja) => {
   const text = `cut 1\ntime 2+0\nstack BG A\nfield A full\nfield B full at 20,0\nfield C 60%\nlevel BG size 900x400mm\nlevel A size 900x400mm\nA: 1..\n${statements}\n`;

@@ -21,13 +21,13 @@ ${commands}
 
 どのコマンドにも、複数のファイル、フォルダー、episode.yaml を渡せます。- は標準入力です。
 オプションと例は「cutwright コマンド --help」で出ます。
-メッセージの言語は --language、CUTWRIGHT_LANGUAGE、システムの設定の順に決まります。紙の言語は --labels です。
+メッセージの言語は --language、CUTWRIGHT_LANGUAGE、システムの設定の順に決まります。用紙の言語は --labels です。
 `,
   lines: {
     'this text': 'この説明',
     'how it is used, with examples': '使い方と例',
     'language of messages and help; --labels is that of the paper':
-      'メッセージと説明の言語（紙の言語は --labels）',
+      'メッセージと説明の言語（用紙の言語は --labels）',
 
     // ---- what several commands take
     'cuts, folders or an episode.yaml; - is standard input': 'カット、フォルダー、episode.yaml。- は標準入力',
@@ -38,7 +38,7 @@ ${commands}
     'how problems are shown on standard error': '誤りを標準エラー出力に出す形式',
     'count warnings as errors': '注意も誤りとして数える',
     'whose form of sheet': 'シートの形式',
-    'language of the printed form': '印刷する紙の言語',
+    'language of the printed form': '印刷する用紙の言語',
     'paper to print on; B4 and B5 are the JIS sizes, C4 and kaku2 envelopes':
       '印刷する用紙（B4、B5 は JIS、C4、kaku2 は封筒。kaku2 は角2）',
     'rows a page: whole seconds in Japan, whole feet in the west':
@@ -102,12 +102,13 @@ ${commands}
     'writes out/cutwright.ninja, for `ninja -f out/cutwright.ninja`':
       '`ninja -f out/cutwright.ninja` で使う out/cutwright.ninja を書く',
     'A cut has changed where its paper would come out otherwise. Comments, spelling, the clock and the stamp at the foot do not count. Each PDF holds a record of what was printed: one that is missing, damaged or of another program is printed anew. Files of cuts that are gone are named, and never deleted.':
-      '紙が変わるカットを、変更とみなします。コメント、書き方、時刻、欄外の表示は数えません。PDF には何を印刷したかの記録が入ります。ないもの、壊れたもの、別のプログラムのものは印刷し直します。なくなったカットのファイルは名前を示すだけで、消しません。',
+      '印刷が変わるカットを、変更とみなします。コメント、書き方、時刻、欄外の表示は数えません。PDF には何を印刷したかの記録が入ります。ないもの、壊れたもの、別のプログラムのものは印刷し直します。なくなったカットのファイルは名前を示すだけで、消しません。',
     'A build file (--plan) stands in the folder of --output, or in this one, and is used from here. It knows what each print hangs on, and is made anew when a text changes. It calls cutwright, or what the variable CUTWRIGHT says.':
-      'ビルドファイル（--plan）は --output のフォルダーかこのフォルダーに作り、ここから使います。各カットが何に頼るかを書き、テキストが変わると作り直されます。呼び出すのは cutwright か、環境変数 CUTWRIGHT のプログラムです。',
+      'ビルドファイル（--plan）は --output のフォルダーかこのフォルダーに作り、ここから使います。各カットが何に依存するかを書き、テキストが変わると作り直されます。呼び出すのは cutwright か、環境変数 CUTWRIGHT のプログラムです。',
 
     // ---- export
-    'Give cuts as JSON or CSV, an episode as an edit.': 'カットを JSON や CSV に、話数を編集に書き出します。',
+    'Give cuts as JSON or CSV, an episode as an edit.':
+      'カットを JSON や CSV に、話数を編集データ（EDL など）に書き出します。',
     'a file or a folder; otherwise standard output': 'ファイルかフォルダー。なければ標準出力',
     'a table as CSV instead of JSON': 'JSON の代わりに CSV の表',
     'placements also in pixels of the finished picture, from its centre, y up':
@@ -126,7 +127,7 @@ ${commands}
     // ---- format
     'Put cuts into the usual layout.': 'カットの書き方を整えます。',
     'write nothing; list the files that would change, and leave with 1 if there are any':
-      '書かずに、変わるファイルを示す。あれば終了状態 1',
+      '書かずに、変わるファイルを示す。あれば終了コード 1',
     'write nothing; show what would change': '書かずに、変わる所を示す',
     'Timelines that stand together start in one column, lines over 100 columns are broken, full-width characters outside quotes become plain ones. Line breaks before a drawing stay. What is printed stays the same. What cannot be read is left as it is; "cutwright check" says why.':
       '続くタイムラインの頭をそろえ、100桁を超える行を折り、引用符の外の全角文字を半角にします。絵の前の改行は残します。印刷は変わりません。読めない所はそのままです。理由は cutwright check で分かります。',
@@ -138,7 +139,7 @@ ${commands}
     'from standard input to standard output, for an editor': '標準入力から標準出力へ。エディター用',
 
     // ---- shoot
-    'See cuts move: a film, or pictures.': 'カットを動かして見ます。動画ファイルか画像を作ります。',
+    'See cuts move: a film, or pictures.': 'カットの動きを確認します。動画ファイルか画像を作ります。',
     'a cut, or several or an episode.yaml for one film with its overlaps; - is standard input':
       'カット。複数か episode.yaml なら、O.L も入れた1本にする。- は標準入力',
     'a film (.mp4, .mov, .mkv, .webm), a folder for pictures, or their names, such as frames/%04d.png':
@@ -164,7 +165,7 @@ ${commands}
     'an in-between put in where the paper exists, such as A:1.1a': '後から足した中割り（A:1.1a など）',
     'an in-between taken out there, such as A:1.2': 'なくした中割り（A:1.2 など）',
     'write nothing; leave with 1 where a drawing has no pinned number':
-      '書かずに、番号の確定していない絵があれば終了状態 1',
+      '書かずに、番号の確定していない絵があれば終了コード 1',
     'Once the drawings exist, their numbers must not move: this writes a `cels` line for each level, or adds new drawings at the end of the one that is there. Everything else in the file stays as it is.':
       '描いた絵の番号は変えられません。セルごとに `cels` の行を書くか、今ある行の最後に新しい絵を足します。ファイルのほかの所は変わりません。',
     'pin the numbers of its levels': '全部のセルの番号を確定する',
@@ -250,7 +251,7 @@ ${commands}
     'the episode against a tag': '話数をタグの版と比べる',
     'one cut, in Japanese': '1つのカットを日本語で',
     'Leaves with 0 where nothing differs, 1 where something does, 2 where the two cannot be compared.':
-      '終了状態は、違いがなければ 0、あれば 1、比べられなければ 2 です。',
+      '終了コードは、違いがなければ 0、あれば 1、比べられなければ 2 です。',
 
     'print the retake note as a PDF: rows before and after, room to answer':
       'リテイクの指示を PDF に印刷する。前後の行と返事の欄付き',
@@ -270,7 +271,7 @@ ${commands}
     'and says where a browser shows the pages': 'ブラウザーで見るアドレスも示す',
     'the same at a port of your own': '同じものを、決めたポートで',
     'A cut whose text is broken keeps the PDF that it has. A file that cuts share, and the manifest, print anew those cuts whose paper comes out otherwise, and no others. New cuts are taken in. One folder is written to by one watch at a time.':
-      '誤りのあるカットの PDF は、前のままです。共有ファイルや episode.yaml を保存すると、紙が変わるカットだけを印刷し直します。新しいカットも加わります。1つのフォルダーに書ける watch は1つだけです。',
+      '誤りのあるカットの PDF は、前のままです。共有ファイルや episode.yaml を保存すると、印刷が変わるカットだけを印刷し直します。新しいカットも加わります。1つのフォルダーに書ける watch は1つだけです。',
     'The live view is for this machine only. Its address holds a word that nobody can guess; with it, an editor shows the rows of the item at the cursor: ADDRESS/at?file=c012.cut&line=7&column=4':
       'ブラウザーで見られるのは、このマシンだけです。アドレスには推測できない言葉が入ります。エディターからは、カーソルのある絵のコマを示せます：アドレス/at?file=c012.cut&line=7&column=4',
 
@@ -283,10 +284,10 @@ ${commands}
     'twenty copies with six levels': '6セルの用紙を20枚',
 
     // ---- show
-    'Show the sheet in the terminal.': 'シートを端末に表示します。',
+    'Show the sheet in the terminal.': 'シートをターミナルに表示します。',
     'only every so many frames: what is seen on each of them': '何コマかおきに、その時に出ている絵',
     'only these levels, as A,B': 'A,B などのセルだけ',
-    'how wide; otherwise as wide as the terminal, or 80': '幅（桁）。なければ端末の幅か 80',
+    'how wide; otherwise as wide as the terminal, or 80': '幅（桁）。なければターミナルの幅か 80',
     'language of the words on the sheet': 'シートの言葉の言語',
     'read each cut as if it lay in this folder, with its episode':
       'カットがこのフォルダーの話数にあるものとして読む',
@@ -326,13 +327,13 @@ ${commands}
     'levels with drawings, bottom to top, such as A,B': '絵のあるセル。下から上へ（A,B など）',
     'title of the work, or of the cut': '作品名、またはカットの題',
     'who draws the cut': 'カットの担当',
-    'make the cut of a table of exposures; - is standard input': '露出の表からカットを作る。- は標準入力',
+    'make the cut of a table of exposures; - is standard input': 'コマ打ちの表からカットを作る。- は標準入力',
     'where the cut is written; - is standard output': 'カットを書く所。- は標準出力',
     'Nothing is ever written over: where one of the files is there already, none is written.':
       '上書きはしません。ファイルが1つでもあれば、何も書きません。',
     'a folder with a manifest, a house file and cut 1': 'episode.yaml、共有ファイル、カット1のあるフォルダー',
     'the next cut of this episode, one key a level': 'この話数の次のカット。1セルに原画1枚',
-    "on cut 12's set-up, without its drawings": 'カット12の組みを写す。絵は写さない',
+    "on cut 12's set-up, without its drawings": 'カット12の設定を写す。絵は写さない',
     'three levels, two seconds and a half': '3セル、2秒半',
     'from a table frame,A,B: holds and cycles are found': 'frame,A,B の表から。止メとリピートは自動',
     'each cut of an exported table': '書き出した表の全カット',

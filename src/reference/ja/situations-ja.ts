@@ -38,7 +38,7 @@ export const situations: ReferenceWords['situations'] = {
     '`cutwright build day/c001.cut night/c001.cut --output out/`',
     '`cutwright build day/c001.cut --output out/day/`。`night` も同じようにする',
   ],
-  'internal-fault': ['プログラムが失敗するカット', 'ほかのカット'],
+  'internal-fault': ['プログラムの不具合が出るカット', 'ほかのカット'],
   'edit-speeds': [
     '`cutwright export cuts/ --edit otio`。1つのカットに `fps 12` がある',
     '`fps 12` の行を消す',

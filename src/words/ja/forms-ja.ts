@@ -136,7 +136,7 @@ export const moves: MoveWords = {
   positiveSenses: { cw: '（＋は右回り）', ccw: '（＋は左回り）' },
   exposure: 'WXP',
   glow: 'T光',
-  effect: '特効',
+  effect: '撮影処理',
   wipe: (way) => `ワイプ${way === 'in' ? 'イン' : 'アウト'}`,
   iris: (way) => `アイリス${way === 'in' ? 'イン' : 'アウト'}`,
   irisAt: (iris, point) => `${iris}　中心 ${point}`,

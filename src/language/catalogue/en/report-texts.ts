@@ -2,7 +2,11 @@ import type { ReportTexts } from '../catalogue-entry.js';
 
 export const report: ReportTexts = {
   severity: { error: 'Error', warning: 'Warning', hint: 'Hint' },
-  places: {},
+  places: {
+    'command line': 'command line',
+    'standard input': 'standard input',
+    'the new cut': 'the new cut',
+  },
   note: 'note',
   mend: 'to mend',
   leftOut({ file, severity, count, most }) {

@@ -42,14 +42,14 @@ export const typing: Texts<TypingMessages> = {
     message: {
       'second-watch': ({ folder, by }) =>
         `\`${folder}\` には、もう別の watch（${by === null ? 'このプロセス' : `プロセス ${by}`}）が書いています。それを終えるか、1回で全部のカットを指定してください。`,
-      'folder-gone': ({ folder }) => `フォルダー \`${folder}\` がなくなったので、もう見張っていません。`,
+      'folder-gone': ({ folder }) => `フォルダー \`${folder}\` がなくなったので、もう監視していません。`,
       system: ({ reason }) => `フォルダーを見張れません：${reasonInJapanese(reason)}。`,
       port: ({ port, kept }) =>
         `ポート ${port} では見せられません。${kept ? 'システムが取ってあります' : 'ほかのプログラムが使っています'}。ポートを書かなければ、空いているものを使います。`,
     },
   },
   'table-faulty': {
-    title: '読めない露出の表',
+    title: '読めないコマ打ちの表',
     explanation:
       'カットの元にする CSV に問題があります。列の数が違う、コマが抜けている、同じコマが2回ある、絵でないものが書いてある、などです。場所は行と列で示します。表は `cutwright export --table exposures` の形か、1コマ1行・1セル1列で見出しが `frame,A,B` の形です。何も書きませんでした。',
     message: {

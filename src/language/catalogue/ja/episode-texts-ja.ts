@@ -52,7 +52,7 @@ export const episode: Texts<EpisodeMessages> = {
       `${neighbourName(neighbour)}${why === 'unreadable' ? 'が読めない' : 'に誤りがある'}ので、O.L の長さが同じか確かめられません。`,
   },
   'reuse-circle': {
-    title: '一周する兼用',
+    title: '循環する兼用',
     explanation:
       '兼用が次々につながって元に戻るので、誰も絵を描きません。つながりはメッセージに出ています。絵を描くカットには `reuse` を書きません。',
     message: ({ links }) => `${notLent({ why: 'circle', links })}。`,

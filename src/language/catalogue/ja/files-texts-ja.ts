@@ -99,7 +99,7 @@ export const files: Texts<FileMessages> = {
       `ここに NUL バイトがあります${count === 1 ? '' : `（全部で${count}個）`}。テキストではないか、壊れています。`,
   },
   'no-cuts': {
-    title: 'することがない',
+    title: 'カットが見つからない',
     explanation:
       'フォルダーか episode.yaml を調べましたが、カットがありません。カットは名前が .cut で終わるファイルです。episode.yaml では `cuts` に書きます。',
     message: {
@@ -197,7 +197,7 @@ export const files: Texts<FileMessages> = {
         : `\`${path}\` はこのフォルダーにありません。episode.yaml がないときは、同じフォルダーのファイルだけを読み込めます。`,
   },
   'use-circle': {
-    title: '一周する読み込み',
+    title: '循環する読み込み',
     explanation:
       '`use` をたどると、読んでいる途中のファイルに戻ります。つながりはメッセージに出ています。どこか1つを消してください。',
     message: ({ files: names }) =>

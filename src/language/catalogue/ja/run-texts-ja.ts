@@ -101,7 +101,7 @@ export const run: RunTexts = {
   formatted: (files, { changed, same, unread, failed }, dry) =>
     `${files}ファイル：${[
       ...(changed > 0 ? [`${changed}個を${dry ? '整える必要あり' : '整えました'}`] : []),
-      ...(same > 0 ? [`${same}個はそのままで正しい`] : []),
+      ...(same > 0 ? [`変更なし ${same}個`] : []),
       ...(unread > 0 ? [`${unread}個に読めない行あり`] : []),
       ...(failed > 0 ? [`${failed}個は整えていません`] : []),
     ].join('、')}`,
@@ -141,7 +141,7 @@ export const run: RunTexts = {
   next: (command) => `次は：${command}`,
   addToManifest: (_, file) => `まだ episode.yaml のカットにありません。${file} の \`cuts:\` に足してください`,
   watching: (count, withErrors) =>
-    `${cuts(count)}を見張っています${withErrors > 0 ? `（${cuts(withErrors)}に誤りあり）` : ''}。Ctrl-C で終わります`,
+    `${cuts(count)}を監視しています${withErrors > 0 ? `（${cuts(withErrors)}に誤りあり）` : ''}。Ctrl-C で終わります`,
   nothingChanges: (name) => `${name}：紙は変わりません`,
   stillHolds: (file, count) => `${file}：${errors(count)}。前の内容のまま続けます`,
   lost: (name, gone) => `${name} ${gone ? 'がなくなりました' : 'はもう見張りません'}`,

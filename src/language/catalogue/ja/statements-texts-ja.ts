@@ -68,7 +68,7 @@ export const statements: Texts<StatementMessages> = {
       `マーク \`${name}\` はありません${meant(guess, '。`mark` で位置を書いてください。')}`,
   },
   'mark-circle': {
-    title: '互いに頼り合うマーク',
+    title: '互いに依存するマーク',
     explanation:
       'マークの位置は別のマークで書けるので、一緒に動かせます。ただし、どれか1つは行を直接書いてください。',
     message: ({ marks }) => `マークの位置が一周しています：${around(marks)}。`,

@@ -136,7 +136,7 @@ export const words: Texts<WordMessages> = {
   'missing-quotes': {
     title: '引用符のない文字',
     explanation: 'そのまま印刷される文字（話者、セリフ、メモ、人の名前）は引用符で囲みます。',
-    message: ({ found }) => `文字は引用符で囲みますが、\`${found}\` にはありません。`,
+    message: ({ found }) => `文字列は「…」か \`"…"\` で囲みます。\`${found}\` は囲まれていません。`,
   },
   'unclosed-group': {
     title: '閉じていないグループ',

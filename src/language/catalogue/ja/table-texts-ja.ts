@@ -49,7 +49,7 @@ export const tables: TableTexts = {
       title: '内容',
       timeAt: (revision) => `尺（${revision}）`,
       drawingsAt: (revision) => `動画枚数（${revision}）`,
-      now: '今',
+      now: '現在',
       change: '増減',
     },
     cutNew: '新規',
@@ -57,7 +57,7 @@ export const tables: TableTexts = {
     differ: (count, unchanged, reordered) =>
       `${count === 0 ? '違うカットなし' : `${cuts(count)}に違いあり`}${unchanged > 0 ? `、${cuts(unchanged)}は尺も枚数も同じ` : ''}${reordered ? '。カットの順が変わった' : ''}`,
     episode: (revision, count, drawings, length, least, budget) =>
-      `${revision ?? '今'}：${cuts(count)}、${drawings}枚、${runningTime(length, least, budget)}`,
+      `${revision ?? '現在'}：${cuts(count)}、${drawings}枚、${runningTime(length, least, budget)}`,
     runs: (by, sense) =>
       sense === 'same' ? '総尺は変わらない' : `総尺は ${by} ${sense === 'longer' ? '長い' : '短い'}`,
     budget: (by, sense) => `定尺は ${by} ${sense === 'larger' ? '長い' : '短い'}`,

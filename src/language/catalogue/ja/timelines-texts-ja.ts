@@ -207,7 +207,7 @@ export const timelines: Texts<TimelineMessages> = {
       'この絵は別の割りで描かれています。番号を確定した時の枚数か、兼用元のカットに合わせたものです。新しい番号で描き直すか（`number --gone` と `--new`）、ツメを今の位置に合わせてください。その時の中割り1枚に1つずつの分数を書けば、その時の割りになります。後から足した中割りは、隣同士の真ん中になります。',
     message: ({ level, from, to, moved }) => {
       const places = moved.map(({ cel, name, was }) => `${level}${cel}（${name}）が ${share(was)}`);
-      return `紙では原画${from}→${to} の間の ${places.join('、')} ですが、このツメでは ${moved.map(({ is }) => share(is)).join('、')} です。`;
+      return `原画${from}→${to} の間は ${places.join('、')} で描いてありますが、このツメでは ${moved.map(({ is }) => share(is)).join('、')} です。`;
     },
   },
   'chart-twice': {
@@ -227,7 +227,7 @@ export const timelines: Texts<TimelineMessages> = {
     explanation:
       '`cels` の行には、紙にある中割りが書いてあります。タイムラインの枚数はそれと違います。新しい中割りは位置で名付けて行の最後に足します（`1.1a` は 1.1 の後、`1.0a` は 1.1 の前）。なくした中割りの所には `_` を残します。',
     message: ({ from, to, shown, pinned }) =>
-      `原画${from}→${to} の中割りは、ここでは${shown}枚、紙では${pinned.length}枚（${pinned.join(' ')}）です。`,
+      `原画${from}→${to} の中割りは、ここでは${shown}枚、描いてあるのは${pinned.length}枚（${pinned.join(' ')}）です。`,
   },
   'cels-ambiguous': {
     title: 'どの原画間か決まらない確定番号',

@@ -196,6 +196,6 @@ export const usage: Texts<UsageMessages> = {
     title: 'プログラム自体の失敗',
     explanation:
       'テキストではなく、プログラムの誤りです。ほかのカットは処理します。このカットと一緒に報告してください。直るまでは、最後に書き足した所を消すと、たいてい動きます。',
-    message: ({ onCut, error }) => `${onCut ? 'このカットで' : ''}プログラムが失敗しました：\`${error}\`。`,
+    message: ({ onCut, error }) => `${onCut ? 'このカットで' : ''}プログラムの不具合です：\`${error}\`。`,
   },
 };

@@ -27,7 +27,7 @@ test('what has become of an episode', () => {
   const { since } = tables;
   expect(since.differ(0, 3, false)).toBe('違うカットなし、3カットは尺も枚数も同じ');
   expect(since.differ(2, 0, true)).toBe('2カットに違いあり。カットの順が変わった');
-  expect(since.episode(null, 1, 2, '1+0', false, null)).toBe('今：1カット、2枚、総尺 1+0');
+  expect(since.episode(null, 1, 2, '1+0', false, null)).toBe('現在：1カット、2枚、総尺 1+0');
   expect(since.episode('v2', 1, 2, '1+0', true, null)).toBe('v2：1カット、2枚、総尺 1+0 以上');
   expect(since.runs('0+0', 'same')).toBe('総尺は変わらない');
   expect([since.runs('0+4', 'longer'), since.runs('0+4', 'shorter')]).toEqual([
