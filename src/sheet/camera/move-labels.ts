@@ -1,6 +1,6 @@
 /** What moves and light are called in the camera column, the memo, the cut list, the camera chart and on the strip, made of the table of moves. */
 
-import type { Field, Leg, LevelValue, Light, Move } from '../../shot/camera/camera-model.js';
+import type { Field, Leg, LevelValue, Light, Move, Point } from '../../shot/camera/camera-model.js';
 import {
   type GivenParameter,
   givenOf,
@@ -113,6 +113,10 @@ export function printedLengths({ lengths: unit }: Pick<Settings, 'lengths'>): Pr
   };
 }
 
+/** `20,-10 mm` */
+const pointText = ({ xMm, yMm }: Point, { figure: number, unit }: PrintedLengths): string =>
+  `${number(xMm)},${number(yMm)} ${unit}`;
+
 // ----
 // What a move is called in the camera column, the memo, the camera chart and on the strip, made of the table of moves.
 
@@ -209,7 +213,7 @@ const TEXTS: Texts = {
     fromMm === toMm ? mm(fromMm, telling) : `${telling.lengths.figure(fromMm)}→${mm(toMm, telling)}`,
   measure: (value, telling, { unit }) => MEASURES[unit](value, telling),
   loop: (value, telling) => (value === null ? '' : mm(value, telling)),
-  point: (point, { lengths }) => (point ? `${lengths.figure(point.xMm)}, ${lengths.figure(point.yMm)}` : ''),
+  point: (point, { lengths }) => (point ? pointText(point, lengths) : ''),
 };
 
 const MEASURES: {
@@ -387,7 +391,7 @@ const lights: { readonly [K in Light['kind']]: CameraLabels<LightOf<K>> } = {
     names: ({ way }, { words }) => [words.iris(way)],
     short: ({ way }, words) => words.iris(way),
     memo: ({ way, xMm, yMm }, { words, lengths }) =>
-      words.irisAt(words.iris(way), `${lengths.figure(xMm)},${lengths.figure(yMm)} ${lengths.unit}`),
+      words.irisAt(words.iris(way), pointText({ xMm, yMm }, lengths)),
   },
   overlap: {
     ...frameBounds,

@@ -42,7 +42,10 @@ export const OPTION_VALUES: readonly (readonly [string | readonly string[], stri
   ['build a.cut --pages 9', '`--pages 9` chooses no page of 1 cut.'],
   ['build b.cut --only charts', 'No in-between, so no chart, in 1 cut.'],
   ['build a.cut --only camera', 'No camera work, so no camera chart, in 1 cut.'],
-  ['build a.cut --only table', 'Nothing moves, so no move table, in 1 cut.'],
+  [
+    'build a.cut --only table',
+    'Nothing moves, or only at constant speed or in swings, so no move table, in 1 cut.',
+  ],
   ['build a.cut --only strip', 'No graduations, so no scale strip, in 1 cut.'],
   ['build a.cut --only overlay', 'No camera work, so no field overlay, in 1 cut.'],
   [['build', 'a.cut', '-o', ''], '`--output` takes a file or a folder; nothing stands here.'],

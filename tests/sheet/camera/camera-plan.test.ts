@@ -226,8 +226,8 @@ C: 1..
     // Typed with a minus: it turns the other way.
     [
       'turn level A 0@1 > -90@2+0 ccw about 20,-10',
-      'A turn 0°→90° clockwise about 20, -10  0+1–1+24',
-      'A 回転 0°→90° 右回り 中心 20, -10  0+1–1+24',
+      'A turn 0°→90° clockwise about 20,-10 mm  0+1–1+24',
+      'A 回転 0°→90° 右回り 中心 20,-10 mm  0+1–1+24',
     ],
     [
       'turn level A 0@1 > 48@1+12 > 40@2+0 ccw',
@@ -267,13 +267,13 @@ C: 1..
     ],
     [
       'turn level A 0@1 > 90@2+0 cw about 20,-10',
-      'A turn 0°→90° clockwise about 20, -10  0+1–1+24',
-      'A 回転 0°→90° 右回り 中心 20, -10  0+1–1+24',
+      'A turn 0°→90° clockwise about 20,-10 mm  0+1–1+24',
+      'A 回転 0°→90° 右回り 中心 20,-10 mm  0+1–1+24',
     ],
     [
       'truck level A 100%@1 > 140%@3+0 about 20,10',
-      'A level T.U 100%→140% about 20, 10  0+1–2+24',
-      'A セルT.U 100%→140% 中心 20, 10  0+1–2+24',
+      'A level T.U 100%→140% about 20,10 mm  0+1–2+24',
+      'A セルT.U 100%→140% 中心 20,10 mm  0+1–2+24',
     ],
     [
       'shake 4mm>0mm 1..12 sideways',

@@ -10,7 +10,7 @@ const NO_PAGE: Readonly<Record<PrintedPart, string>> = {
   sheet: 'No sheet',
   charts: 'No in-between, so no chart',
   camera: 'No camera work, so no camera chart',
-  table: 'Nothing moves, so no move table',
+  table: 'Nothing moves, or only at constant speed or in swings, so no move table',
   strip: 'No graduations, so no scale strip',
   overlay: 'No camera work, so no field overlay',
 };
