@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { sentence, telling } from '../../src/compare/change-wording.js';
-import { changedRows, samePlace } from '../../src/compare/changed-rows.js';
+import { changedRows, rowsOfChange, samePlace } from '../../src/compare/changed-rows.js';
 import { type Change, compare } from '../../src/compare/compare-cuts.js';
 import { compileText } from '../compile.js';
 import { type GeneratedCut, generatedCuts } from '../generate.js';
@@ -133,6 +133,17 @@ test('two cuts differ both ways round or not at all, and every change has its se
             kind,
           ).toBe(true);
       expect(changedRows(now!, now!, [])).toEqual([]);
+      // A retake note shows rows of the sheet, some of which differ.
+      for (const change of changes) {
+        const found = rowsOfChange(old!, now!, change, changes);
+        expect(found !== null).toBe(change.place !== null && change.rows !== null);
+        if (!found) continue;
+        expect(found.differs).toHaveLength(now!.shot.length);
+        expect(found.differs).toContain(true);
+        expect(found.rows.from).toBeGreaterThanOrEqual(1);
+        expect(found.rows.to).toBeGreaterThanOrEqual(found.rows.from);
+        expect(found.rows.to).toBeLessThanOrEqual(now!.shot.length);
+      }
     }),
     { numRuns: RUNS },
   );
