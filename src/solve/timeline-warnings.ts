@@ -1,7 +1,7 @@
 /** What is allowed, but looks like a slip. Cycles, there-and-back and keys that come back are normal, and nothing is said of them. */
 
 import type { Report } from '../language/diagnostic.js';
-import { diagnose } from '../language/diagnostic.js';
+import { diagnose, guessFix } from '../language/diagnostic.js';
 import type { Leaf, Level, Timeline } from '../shot/shot.js';
 import type { Passages } from './inbetween-resolution.js';
 import type { Drawing, Passage } from './level-drawings.js';
@@ -35,6 +35,7 @@ export function warn(seen: SeenTimeline, report: Report): void {
     return;
   }
   neverSeen(seen, report);
+  zero(seen, report);
   flashes(seen, report);
   // Which drawing of a mouth is seen first is a matter of the words.
   if (!seen.level.reuse && !seen.level.mouth) keyOrder(seen, report);
@@ -48,6 +49,14 @@ function neverSeen({ level, passages }: SeenTimeline, report: Report): void {
   report(
     diagnose('drawing-never-seen', lost[0]!.span, { level: level.name, keys: lost.map((key) => key.name) }),
   );
+}
+
+/** A key of the number 0 that is not on paper: a time table in figures has 0 where a level is empty. */
+function zero({ level, passages }: SeenTimeline, report: Report): void {
+  const key = passages.keys.get('0');
+  if (!key || key.pinned) return;
+  const span = { ...key.span, end: key.span.start + 1 };
+  report(diagnose('key-zero', span, { level: level.name }, guessFix('x', span)));
 }
 
 /** Frames from which on a drawing counts as held. */
@@ -94,7 +103,8 @@ interface Numbered {
 
 /** Keys at their first appearance: 1 then 3 with no 2 anywhere, or 3 before 2. The first key of a level may have any number. */
 function keyOrder({ level, drawings, pinnedKeys, passages }: SeenTimeline, report: Report): void {
-  const keys = drawings.filter((drawing) => drawing.kind === 'key').map(numbered);
+  // Of a key 0 `zero` has spoken.
+  const keys = drawings.filter(({ kind, key }) => kind === 'key' && key !== '0').map(numbered);
   const numbers = [...passages.keys.keys(), ...pinnedKeys]
     .map((name) => Number.parseInt(name, 10))
     .sort((a, b) => a - b);

@@ -198,3 +198,19 @@ describe('a flash on a way of another pair of keys, in full', () => {
     ],
   ])('%s', (_, lines, said) => expect(explained(`cut 1\n${lines}\n`)).toEqual(said));
 });
+
+describe('a key with the number 0', () => {
+  test('is a hint, and an empty level its mend', () => {
+    const { codes, diagnostics } = shown(24, '1 0:12 2..');
+    expect(codes).toEqual(['hint key-zero']);
+    expect(diagnostics[0]!.fix!.edits).toEqual([
+      { span: { file: 'this.cut', start: 19, end: 20 }, text: 'x' },
+    ]);
+    expect(shown(24, '1 x:12 2..').codes).toEqual([]);
+  });
+
+  test('is none where it is on paper, or has a letter', () => {
+    expect(shown(24, '0:12 1..', 'cels A 0 1').codes).toEqual([]);
+    expect(shown(24, '0a:12 1..').codes).toEqual([]);
+  });
+});

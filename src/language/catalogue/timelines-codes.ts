@@ -151,6 +151,7 @@ export interface TimelineMessages {
     readonly first: number;
     readonly last: number;
   };
+  readonly 'key-zero': { readonly level: string };
   readonly 'key-backwards': {
     readonly key: string;
     readonly level: string;
@@ -340,6 +341,10 @@ export const timelines: Entries<TimelineMessages> = {
   'key-jump': {
     severity: 'warning',
     example: lines('A: 1--3..', 'A: 1--2..'),
+  },
+  'key-zero': {
+    severity: 'hint',
+    example: lines('A: 0:12 1..', 'A: x:12 1..'),
   },
   'key-backwards': {
     severity: 'warning',

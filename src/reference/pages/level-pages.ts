@@ -243,6 +243,7 @@ export const timelinePages: Readonly<Record<string, StatementPage>> = {
       'one-frame-flash',
       'chart-drawn',
       'key-jump',
+      'key-zero',
       'key-backwards',
       'unknown-chart',
       'chart-count',

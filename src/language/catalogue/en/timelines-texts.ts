@@ -301,6 +301,12 @@ export const timelines: Texts<TimelineMessages> = {
     message: ({ key, level, after, first, last }) =>
       `Key ${key} of level ${level} follows key ${after}; ${first === last ? `there is no key ${first}` : `keys ${first} to ${last} are not there`}.`,
   },
+  'key-zero': {
+    title: 'a key with the number 0',
+    explanation:
+      'Keys are numbered from 1, and an empty level is `x`: `x:12` shows nothing for 12 frames. `0:12` is read as a drawing that is called 0, which is counted and printed. If there is such a drawing, its number in a `cels` line says so.',
+    message: ({ level }) => `Level ${level} shows a drawing with the number 0; an empty level is \`x\`.`,
+  },
   'key-backwards': {
     title: 'key numbers that run backwards',
     explanation:

@@ -287,6 +287,12 @@ export const timelines: Texts<TimelineMessages> = {
     message: ({ key, level, after, first, last }) =>
       `セル${level}の原画${after}の次が原画${key}です。原画${first === last ? first : `${first}～${last}`}がありません。`,
   },
+  'key-zero': {
+    title: '番号が 0 の原画',
+    explanation:
+      '原画の番号は 1 からです。空セルは `x` と書きます。`x:12` なら12コマの間、何も出ません。`0:12` は 0 という名前の絵になり、枚数に入って印刷されます。本当にある絵なら、`cels` の行に番号を書きます。',
+    message: ({ level }) => `セル${level}に番号が 0 の絵があります。空セルは \`x\` と書きます。`,
+  },
   'key-backwards': {
     title: '順番が逆の原画番号',
     explanation:
