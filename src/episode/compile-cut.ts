@@ -3,6 +3,7 @@
 import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import type { Host } from '../host/host.js';
+import type { RowNotation } from '../language/catalogue/catalogue-entry.js';
 import { type Code, catalogue } from '../language/catalogue/index.js';
 import { type Diagnostic, diagnose, hasErrors } from '../language/diagnostic.js';
 import { parse } from '../language/parse.js';
@@ -11,7 +12,7 @@ import { currentCode } from '../language/retired-words.js';
 import { withoutMark } from '../language/source.js';
 import type { StatementOf, Tree } from '../language/tree.js';
 import { bind } from '../shot/bind-cut.js';
-import type { Settings } from '../shot/settings.js';
+import { FRAMES_A_FOOT, type Settings } from '../shot/settings.js';
 import type { Shot } from '../shot/shot.js';
 import { solve } from '../solve/solve-shot.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
@@ -162,6 +163,7 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     const { tree, diagnostics } = compile(host, path, episode, { name: file, bytes, cache, trial: true });
     return tree && { tree, diagnostics };
   };
+  const notation = rowNotation(episode.settings, shot);
   const untested = source.trial || source.lends !== undefined;
   const texts = [read.text, ...used.trees.map((tree) => sources.get(tree.file) ?? '')];
   const artists = shot?.artists ?? [];
@@ -178,7 +180,10 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
       : withTestedFixes(
           {
             tree: parsed.tree,
-            diagnostics: found.map((one) => fixedAsTyped(one, file, withoutMark(read.text))),
+            diagnostics: found.map((one) => ({
+              ...fixedAsTyped(one, file, withoutMark(read.text)),
+              rows: notation,
+            })),
           },
           withoutMark(read.text),
           tried,
@@ -197,6 +202,13 @@ export function compile(host: Host, path: string | null, episode: Episode, sourc
     },
     house,
   };
+}
+
+/** How the sheet of a cut names its rows; where there is no cut yet, with the frames of a second of the episode. */
+function rowNotation({ convention, fps }: Settings, shot: Shot | null): RowNotation {
+  return convention === 'west'
+    ? { unit: FRAMES_A_FOOT, feet: true }
+    : { unit: Math.max(1, Math.round(shot?.fps ?? fps)), feet: false };
 }
 
 /** Who draws a cut: the cut's own word, or else the manifest's. */

@@ -3,6 +3,7 @@
  * (for people, as JSON, as GitHub annotations, in an editor). Its sentences are made by the printers: see `message.ts`.
  */
 
+import type { RowNotation } from './catalogue/catalogue-entry.js';
 import { type Code, catalogue, type Messages } from './catalogue/index.js';
 import type { Fixes, Notes } from './catalogue/message-notes.js';
 
@@ -40,6 +41,8 @@ export interface Diagnostic {
   readonly parameters: Messages[Code];
   readonly notes: readonly Note[];
   readonly fix?: Fix;
+  /** How the sheet names the rows that the sentence speaks of, once that is known. */
+  readonly rows?: RowNotation;
 }
 
 /** Makes a diagnostic; the severity comes from the catalogue, so that a code means one thing everywhere. */

@@ -116,7 +116,7 @@ export function problemsOf(
     tables.set(file, known);
     return known;
   };
-  return diagnostics.slice(0, MOST).map(({ severity, code, parameters, notes, fix, span }) => {
+  return diagnostics.slice(0, MOST).map(({ severity, code, parameters, notes, fix, span, rows }) => {
     const table = tableOf(span.file);
     const place = table && placeAt(table, span.start);
     const excerpt = [];
@@ -129,7 +129,7 @@ export function problemsOf(
     return {
       severity,
       code,
-      message: messageOf({ code, parameters }, language),
+      message: messageOf({ code, parameters, ...(rows ? { rows } : {}) }, language),
       notes: notes.map((note) => noteOf(note, language)),
       fix: fix ? actionOf(fix, language) : null,
       file: span.file,

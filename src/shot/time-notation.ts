@@ -3,7 +3,7 @@
  * a wrong argument is a fault of the program, never of a text.
  */
 
-import { plural } from '../words/number-format.js';
+import { plural, rowLabel } from '../words/number-format.js';
 import { FRAMES_A_FOOT } from './settings.js';
 
 /** Frames of one foot of 16 mm film. Source: 16 mm film tables. */
@@ -52,9 +52,7 @@ export function feetAndFrames(frames: number): string {
  * of a second, or of a foot where `feet` says so.
  */
 export function rowName(frame: number, unit: number, feet: boolean): string {
-  const before = Math.floor((whole(frame) - 1) / unit);
-  const rest = frame - before * unit;
-  return feet ? `${before}'${String(rest).padStart(2, '0')}` : `${before}+${rest}`;
+  return rowLabel(whole(frame), unit, feet);
 }
 
 /**

@@ -60,3 +60,10 @@ export function ranges(numbers: readonly number[]): string {
   }
   return runs.map(([from, to]) => (from === to ? `${from}` : `${from}-${to}`)).join(', ');
 }
+
+/** Frame 120 at 24 fps is `4+24`, the row labelled 24 in the fifth second; `unit`: frames of a second, or of a foot: `7'08`. */
+export function rowLabel(frame: number, unit: number, feet: boolean): string {
+  const before = Math.floor((frame - 1) / unit);
+  const rest = frame - before * unit;
+  return feet ? `${before}'${String(rest).padStart(2, '0')}` : `${before}+${rest}`;
+}

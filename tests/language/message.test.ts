@@ -16,6 +16,16 @@ describe('a message', () => {
     );
   });
 
+  test('names rows as the sheet does, and those of the first second or foot by their frames', () => {
+    const back = (to: number, from: number, rows: { unit: number; feet: boolean }): string =>
+      messageOf({ ...diagnose('range-backwards', span, { from, to }), rows }, 'en');
+    const said = (to: string, from: string) =>
+      `This range ends on frame ${to}, before it starts on frame ${from}.`;
+    expect(back(24, 57, { unit: 24, feet: false })).toBe(said('24', '2+9 (57)'));
+    expect(back(16, 57, { unit: 16, feet: true })).toBe(said('16', "3'09 (57)"));
+    expect(back(-3, 25, { unit: 24, feet: false })).toBe(said('-3', '1+1 (25)'));
+  });
+
   test('of several variants is that of its own', () => {
     const zero = diagnose('position-zero', span, { variant: 'zero' });
     const before = diagnose('position-zero', span, { variant: 'before', frames: 3 });

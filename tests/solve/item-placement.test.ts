@@ -375,7 +375,7 @@ describe('what is said of frames that do not add up, in full', () => {
     [
       'a place behind the sheet',
       'time 1+0\nA: 1.. @30 2..',
-      ['error «@30» Frame 30 lies past the end of the sheet, which has 24 rows.'],
+      ['error «@30» Frame 1+6 (30) lies past the end of the sheet, which has 24 rows.'],
     ],
     [
       'too few frames',

@@ -34,8 +34,17 @@ export type None = {};
 // The types of the texts in one language. What a text says is in its parameters, which are the same for all languages: a second
 // language is a second table of type `Language`.
 
-/** A text made of parameters; `sentence` makes the one of a message among them. */
-type Written<P> = (parameters: P, sentence: (message: Message) => string) => string;
+/** How the sheet of a cut names its rows: `unit` frames of a second, or of a foot where `feet` says so. */
+export interface RowNotation {
+  readonly unit: number;
+  readonly feet: boolean;
+}
+
+/** A row, or the rows from one to another, in a sentence: `frame 2+9 (57)`; only the frame where nobody knows the sheet. */
+export type RowText = (frame: number, to?: number) => string;
+
+/** A text made of parameters; `sentence` makes the one of a message among them, `row` what a frame of the cut is called. */
+type Written<P> = (parameters: P, sentence: (message: Message) => string, row: RowText) => string;
 
 /** A text made of parameters; where they come in variants, one a variant. */
 export type MessageText<P> = [P] extends [{ readonly variant: string }]
@@ -55,6 +64,14 @@ export interface CodeTexts<P> {
 export type Texts<P> = { readonly [C in keyof P]: CodeTexts<P[C]> };
 export type ShortTexts<P> = { readonly [N in keyof P]: MessageText<P[N]> };
 
+/** Rows in a sentence. `rows`, `from`, `to`: as the sheet names them. */
+export interface RowTexts {
+  readonly plain: (from: number, to?: number) => string;
+  readonly named: (rows: string, from: number, to?: number) => string;
+  /** Between the rows of a range. */
+  readonly until: string;
+}
+
 /** All texts of one language. */
 export interface Language {
   readonly codes: { readonly [C in Code]: CodeTexts<Messages[C]> };
@@ -62,6 +79,7 @@ export interface Language {
   readonly notes: ShortTexts<Notes>;
   /** What a fix does, as a request: "hold it until there". */
   readonly fixes: ShortTexts<Fixes>;
+  readonly rows: RowTexts;
   readonly report: ReportTexts;
   readonly run: RunTexts;
   readonly tables: TableTexts;

@@ -51,7 +51,7 @@ function place(span: Span, source: Lines | undefined, { places }: ReportTexts): 
 }
 
 function block(
-  { code, severity, span, parameters, notes, fix }: Diagnostic,
+  { code, severity, span, parameters, notes, fix, rows }: Diagnostic,
   table: (file: string) => Lines | undefined,
   paint: Paint,
   language: UserLanguage,
@@ -60,7 +60,7 @@ function block(
   const source = table(span.file);
   const words = reportTexts(language);
   const out = [
-    `${tint(`${words.severity[severity]}:`)} ${paint.bold(visible(messageOf({ code, parameters }, language)))}`,
+    `${tint(`${words.severity[severity]}:`)} ${paint.bold(visible(messageOf({ code, parameters, ...(rows ? { rows } : {}) }, language)))}`,
     `${place(span, source, words)}: ${paint.dim(code)}`,
   ];
   // Of an empty line there is nothing to show.

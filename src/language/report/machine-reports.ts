@@ -18,7 +18,7 @@ export function github(diagnostics: readonly Diagnostic[], sources: Sources, lan
   const table = tableOf(sources, (text) => lines(withoutMark(text)));
   const { shown, leftOut } = limited(diagnostics, sources);
   const words = reportTexts(language);
-  const told = shown.map(({ code, severity, parameters, span, notes, fix }) => {
+  const told = shown.map(({ code, severity, parameters, span, notes, fix, rows }) => {
     const source = table(span.file);
     const properties = [`file=${property(span.file)}`];
     if (source) {
@@ -29,7 +29,7 @@ export function github(diagnostics: readonly Diagnostic[], sources: Sources, lan
     }
     properties.push(`title=${property(code)}`);
     const sentences = [
-      messageOf({ code, parameters }, language),
+      messageOf({ code, parameters, ...(rows ? { rows } : {}) }, language),
       ...notes.map((note) => `${words.note}: ${noteOf(note, language)}`),
     ];
     if (fix) sentences.push(`${words.mend}: ${actionOf(fix, language)}`);
@@ -104,10 +104,10 @@ export function jsonReport(diagnostics: readonly Diagnostic[], sources: Sources)
   const { shown, leftOut } = limited(diagnostics, sources);
   return {
     version: 1,
-    diagnostics: shown.map(({ code, severity, parameters, span, notes, fix }) => ({
+    diagnostics: shown.map(({ code, severity, parameters, span, notes, fix, rows }) => ({
       code,
       severity,
-      message: messageOf({ code, parameters }, 'en'),
+      message: messageOf({ code, parameters, ...(rows ? { rows } : {}) }, 'en'),
       place: place(span),
       notes: notes.map((note) => ({
         message: noteOf(note, 'en'),

@@ -227,7 +227,12 @@ describe('what is said of a level, in full', () => {
     [
       'a level that is said twice',
       'time 1+0\nlevel A free\nlevel A carry\nA: 1..',
-      ['error «level A carry» `level A` is said twice.', ' + «level A free» the first is here'],
+      [
+        'error «level A carry» `level A` is said twice.',
+        ' + «level A free» the first is here',
+        ' > say it all in one line: «» → « carry»',
+        ' > say it all in one line: «\nlevel A carry» → «»',
+      ],
     ],
     [
       'a cels line that is said twice',

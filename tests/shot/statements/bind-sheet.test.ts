@@ -299,36 +299,40 @@ describe('what is said of times and words, in full', () => {
     [
       'a range to the end from behind it',
       'time 2+0\nvoice "Nao" 60.. "Wait"',
-      ['warning «60..» This dialogue starts on frame 60, past the end of the sheet, which has 48 rows.'],
+      [
+        'warning «60..» This dialogue starts on frame 2+12 (60), past the end of the sheet, which has 48 rows.',
+      ],
     ],
     [
       'a line past the end',
       'time 2+0\nvoice "Nao" 40..60 "Wait"',
-      ['warning «40..60» This dialogue lasts to frame 60, past the end of the sheet, which has 48 rows.'],
+      [
+        'warning «40..60» This dialogue lasts to frame 2+12 (60), past the end of the sheet, which has 48 rows.',
+      ],
     ],
     [
       'a line that begins past the end',
       'time 2+0\nsound 49..60 "bell"',
-      ['warning «49..60» This sound starts on frame 49, past the end of the sheet, which has 48 rows.'],
+      ['warning «49..60» This sound starts on frame 2+1 (49), past the end of the sheet, which has 48 rows.'],
     ],
     [
       'words outside their line',
       'time 2+0\nvoice "Nao" 10..40 @9 "Wait" @41 "here"',
       [
-        'error «9» These words are tied to frame 9, outside their range, frames 10 to 40.',
-        'error «41» These words are tied to frame 41, outside their range, frames 10 to 40.',
+        'error «9» These words are tied to frame 9, outside their range, frames 0+10 to 1+16 (10 to 40).',
+        'error «41» These words are tied to frame 1+17 (41), outside their range, frames 0+10 to 1+16 (10 to 40).',
       ],
     ],
     [
       'words that go back',
       'time 2+0\nvoice "Nao" 10..40 @20 "Wait" @20 "here" @30 "now"',
-      ['error «20» These words are tied to frame 20, but the words before them to 20.'],
+      ['error «20» These words are tied to frame 20, but the words before them to frame 20.'],
     ],
     ['words at the edges of their line', 'time 2+0\nvoice "Nao" 10..40 @10 "Wait here" @40 "now"', []],
     [
       'a note past the end',
       'time 2+0\nnote 49 "x"',
-      ['warning «49» This note stands beside frame 49, past the end of the sheet, which has 48 rows.'],
+      ['warning «49» This note stands beside frame 2+1 (49), past the end of the sheet, which has 48 rows.'],
     ],
     [
       'the same cut as itself',

@@ -401,12 +401,12 @@ describe('light that gets in the way of other light, in full', () => {
     [
       'a fade that goes on behind the sheet',
       'time 1+0\nfade out 1..30',
-      ['error «fade out 1..30» This ends on frame 30, past the end of the sheet, which has 24 rows.'],
+      ['error «fade out 1..30» This ends on frame 1+6 (30), past the end of the sheet, which has 24 rows.'],
     ],
     [
       'one that begins there',
       'time 1+0\nfade out 25..30',
-      ['error «fade out 25..30» This ends on frame 30, past the end of the sheet, which has 24 rows.'],
+      ['error «fade out 25..30» This ends on frame 1+6 (30), past the end of the sheet, which has 24 rows.'],
     ],
     [
       'a fade of one frame',

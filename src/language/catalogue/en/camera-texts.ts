@@ -109,42 +109,42 @@ export const camera: Texts<CameraMessages> = {
     title: 'a size that shrinks to nothing',
     explanation:
       'A curve may swing past its end and come back. Here it swings so far that the field (or the level) has no size left on some frame. Choose a second number nearer to 1, or a larger field to end on.',
-    message: ({ level, frame }) =>
-      `${level ?? 'The field'} shrinks to nothing on frame ${frame}; the curve swings too far past its end.`,
+    message: ({ level, frame }, _, row) =>
+      `${level ?? 'The field'} shrinks to nothing on ${row(frame)}; the curve swings too far past its end.`,
   },
   'move-backwards': {
     title: 'a leg that arrives before it leaves',
     explanation: 'The frames of a move run forwards, and a leg takes one frame at least.',
-    message: ({ start, end }) =>
-      `This leg should arrive on frame ${end}, but it leaves on frame ${start}; it needs one frame at least.`,
+    message: ({ start, end }, _, row) =>
+      `This leg should arrive on ${row(end)}, but it leaves on ${row(start)}; it needs one frame at least.`,
   },
   'move-past-end': {
     title: 'a move past the end of the sheet',
     explanation:
       'The move (or fade, or exposure) ends on a frame that the sheet does not have, so nobody could shoot its end. After a retime give it new frames, or hang it on a mark.',
-    message: ({ light, end, rows }) =>
-      `This ${light ? '' : 'move '}ends on frame ${end}, past the end of the sheet, which has ${plural(rows, 'row')}.`,
+    message: ({ light, end, rows }, _, row) =>
+      `This ${light ? '' : 'move '}ends on ${row(end)}, past the end of the sheet, which has ${plural(rows, 'row')}.`,
   },
   'moves-overlap': {
     title: 'two moves of one thing at once',
     explanation:
       'The camera goes one way at a time, and so do the place, the scale, the turn and the sway of a level. A truck and a pan or a follow may run together: the truck gives the width then, the other one the centre. Moves may follow each other: what stands on a frame with `@` leaves from there, and a range `a..b` takes its own frames. Only pulls of a level add up.',
-    message: ({ move, level, from, to }) =>
-      `Two ${moveTitles[move].rival.replace(/^(\w+)/, '$1s')}${level === null ? '' : ` of ${level}`} run at once, from frame ${from} to frame ${to}.`,
+    message: ({ move, level, from, to }, _, row) =>
+      `Two ${moveTitles[move].rival.replace(/^(\w+)/, '$1s')}${level === null ? '' : ` of ${level}`} run at once, from ${row(from)} to ${row(to)}.`,
   },
   'move-jumps': {
     title: 'a move that starts elsewhere',
     explanation:
       'Each move starts where the last one of its kind ended; else the picture would jump within the cut. Start it from the field, place, scale or turn that the thing has then.',
     message: {
-      camera: ({ frame, move, field, widthMm, xMm, yMm, turnDeg }) =>
-        `The camera would jump on frame ${frame}: this ${move} starts from field ${field}, but the camera is ${figure(widthMm)} mm wide at ${figure(xMm)}, ${figure(yMm)}${turnDeg === 0 ? '' : ` turned ${figure(turnDeg)}°`}.`,
-      level: ({ frame, level, of, starts, is }) => {
+      camera: ({ frame, move, field, widthMm, xMm, yMm, turnDeg }, _, row) =>
+        `The camera would jump on ${row(frame)}: this ${move} starts from field ${field}, but the camera is ${figure(widthMm)} mm wide at ${figure(xMm)}, ${figure(yMm)}${turnDeg === 0 ? '' : ` turned ${figure(turnDeg)}°`}.`,
+      level: ({ frame, level, of, starts, is }, _, row) => {
         const written = (value: number) => (of === 'scale' ? percent(value) : `${figure(value)}°`);
-        return `${level} would jump on frame ${frame}: this move starts from ${written(starts)}, but ${level} is at ${written(is)}.`;
+        return `${level} would jump on ${row(frame)}: this move starts from ${written(starts)}, but ${level} is at ${written(is)}.`;
       },
-      slide: ({ frame, level, starts, ended }) =>
-        `${level} would jump on frame ${frame}: this slide starts at ${figure(starts.x)}, ${figure(starts.y)}, but its last slide ended at ${figure(ended.x)}, ${figure(ended.y)}.`,
+      slide: ({ frame, level, starts, ended }, _, row) =>
+        `${level} would jump on ${row(frame)}: this slide starts at ${figure(starts.x)}, ${figure(starts.y)}, but its last slide ended at ${figure(ended.x)}, ${figure(ended.y)}.`,
     },
   },
   'quick-long': {
@@ -181,8 +181,8 @@ export const camera: Texts<CameraMessages> = {
     title: 'more or fewer graduations than steps',
     explanation:
       'There is one graduation a step. From the frame on which the thing stands still to the frame on which it has arrived: `A@1 > B@5` has four steps, the range 1..4 as well.',
-    message: ({ graduations, steps, start, end }) =>
-      `There ${graduations === 1 ? 'is' : 'are'} ${plural(graduations, 'graduation')} for ${plural(steps, 'step')}, from frame ${start} to frame ${end}.`,
+    message: ({ graduations, steps, start, end }, _, row) =>
+      `There ${graduations === 1 ? 'is' : 'are'} ${plural(graduations, 'graduation')} for ${plural(steps, 'step')}, from ${row(start)} to ${row(end)}.`,
   },
   'steps-by-ratios': {
     title: 'graduations by hand and equal ratios',
@@ -208,27 +208,27 @@ export const camera: Texts<CameraMessages> = {
     title: 'a fairing mark outside its move',
     explanation:
       'The fairing begins at its mark, so the mark lies between the frames that the move leaves from and arrives on.',
-    message: ({ mark, frame, first, last }) => {
+    message: ({ mark, frame, first, last }, _, row) => {
       const must =
         last < first
           ? 'it must lie inside the move, and this one arrives on the frame after it leaves: give it more frames, or leave the mark out'
           : `it must lie inside the move, on frame ${first === last ? first : `${first} to ${last}`}`;
-      return `The fairing mark ${mark} stands on frame ${frame}; ${must}.`;
+      return `The fairing mark ${mark} stands on ${row(frame)}; ${must}.`;
     },
   },
   'fairing-slow': {
     title: 'a fairing that would speed up',
     explanation:
       'The fairing keeps the speed that the move has at its mark and loses it evenly. If less is done at the mark than a move of one speed would have done by then, it would have to go faster afterwards. Put the mark earlier, or have more done there.',
-    message: ({ mark, share, frame, latest, least }) =>
-      `With ${percent(share)} done on frame ${frame} the move would have to go faster after the fairing mark ${mark} than before it; ${latest === null ? 'have ' : `put the mark on frame ${latest} or earlier, or have `}${least} % or more done there.`,
+    message: ({ mark, share, frame, latest, least }, _, row) =>
+      `With ${percent(share)} done on ${row(frame)} the move would have to go faster after the fairing mark ${mark} than before it; ${latest === null ? 'have ' : `put the mark on ${row(latest)} or earlier, or have `}${least} % or more done there.`,
   },
   'fairing-short': {
     title: 'a fairing that stops early',
     explanation:
       'The speed at the fairing mark is so high for what is left that 99.5 % of the fairing is done before half of its frames. The rest looks like a stop. Have less done at the mark, or put the mark later, or end the move sooner.',
-    message: ({ mark, still, frames }) =>
-      `The fairing after ${mark} is 99.5 % done on frame ${still}, before half of its ${plural(frames, 'frame')}; the rest looks like a stop.`,
+    message: ({ mark, still, frames }, _, row) =>
+      `The fairing after ${mark} is 99.5 % done on ${row(still)}, before half of its ${plural(frames, 'frame')}; the rest looks like a stop.`,
   },
   'place-passed': {
     title: 'a place on the way without a frame',
@@ -254,12 +254,12 @@ export const camera: Texts<CameraMessages> = {
     explanation:
       'Of a pan or a follow and a truck that run at once, the truck gives the width and the other move the centre. Where both have arrived, the camera should stand on the field that a move names. Let both end on the same field, or give the truck fields with one centre (then only their widths are meant) and the pan fields of one size.',
     message: {
-      width: ({ field, frame, partner, widthMm, wantedMm }) =>
-        `On frame ${frame} the camera is ${figure(widthMm)} mm wide, and not ${figure(wantedMm)} mm as field \`${field}\` is: the ${partner} gives the width.`,
-      centre: ({ field, frame, partner, at, wanted }) =>
-        `On frame ${frame} the camera stands at ${figure(at.x)}, ${figure(at.y)}, and not on field \`${field}\` at ${figure(wanted.x)}, ${figure(wanted.y)}: the ${partner} gives the centre.`,
-      turn: ({ field, frame, partner, turnDeg, wantedDeg }) =>
-        `On frame ${frame} the camera is ${turned(turnDeg)}, and field \`${field}\` is ${turned(wantedDeg)}: the ${partner} gives the turn.`,
+      width: ({ field, frame, partner, widthMm, wantedMm }, _, row) =>
+        `On ${row(frame)} the camera is ${figure(widthMm)} mm wide, and not ${figure(wantedMm)} mm as field \`${field}\` is: the ${partner} gives the width.`,
+      centre: ({ field, frame, partner, at, wanted }, _, row) =>
+        `On ${row(frame)} the camera stands at ${figure(at.x)}, ${figure(at.y)}, and not on field \`${field}\` at ${figure(wanted.x)}, ${figure(wanted.y)}: the ${partner} gives the centre.`,
+      turn: ({ field, frame, partner, turnDeg, wantedDeg }, _, row) =>
+        `On ${row(frame)} the camera is ${turned(turnDeg)}, and field \`${field}\` is ${turned(wantedDeg)}: the ${partner} gives the turn.`,
     },
   },
   'pan-sizes': {
@@ -279,8 +279,8 @@ export const camera: Texts<CameraMessages> = {
     title: 'a jump of the speed at a field passed through',
     explanation:
       'Two legs of one move meet with different speeds or directions, and the eye sees the knee. An ease on both legs makes it a stop, or other frames make the speeds agree. The measure, a quarter of the faster speed, is our own.',
-    message: ({ frame, field, before, after }) =>
-      `The speed jumps on frame ${frame}, where the move passes ${field ?? 'a mark'}: ${figure(before)} mm a frame before, ${figure(after)} after.`,
+    message: ({ frame, field, before, after }, _, row) =>
+      `The speed jumps on ${row(frame)}, where the move passes ${field ?? 'a mark'}: ${figure(before)} mm a frame before, ${figure(after)} after.`,
   },
   'carried-level': {
     title: 'a level fixed to the camera that should go with it',
@@ -300,8 +300,8 @@ export const camera: Texts<CameraMessages> = {
     title: 'a sway that ends away from rest',
     explanation:
       'After the last frame of a sway the level is at its place again. If the sway is not there by then the level jumps. End it after a whole number of half sways.',
-    message: ({ offMm, frame, levels, frames }) =>
-      `The sway is ${figure(offMm)} mm from rest on its last frame ${frame}, so ${levels.join(', ')} would jump back; ${figure(frames)} frames, a whole number of half sways, would end at rest.`,
+    message: ({ offMm, frame, levels, frames }, _, row) =>
+      `The sway is ${figure(offMm)} mm from rest on its last ${row(frame)}, so ${levels.join(', ')} would jump back; ${figure(frames)} frames, a whole number of half sways, would end at rest.`,
   },
   'field-off-chart': {
     title: 'a field that leaves the field chart',
@@ -314,11 +314,11 @@ export const camera: Texts<CameraMessages> = {
     title: 'a field so small that the scan is enlarged',
     explanation:
       'The drawings are scanned at the resolution that the episode says (`scan`), and the finished picture has so many pixels (`output`). Below a certain field the scan has fewer pixels than the picture, and lines grow soft. Scan finer, or draw larger.',
-    message: ({ level, share, frame, dpi, enough, pixels }) => {
+    message: ({ level, share, frame, dpi, enough, pixels }, _, row) => {
       const what =
         level === null
-          ? `The field is ${percent(share)} of the standard field on frame ${frame}`
-          : `${level} shows as little as a field of ${percent(share)} would on frame ${frame}`;
+          ? `The field is ${percent(share)} of the standard field on ${row(frame)}`
+          : `${level} shows as little as a field of ${percent(share)} would on ${row(frame)}`;
       return `${what}: scanned at ${dpi} dpi it is enlarged from ${percent(enough)} down, to fill ${pixels} pixels.`;
     },
   },
@@ -326,24 +326,24 @@ export const camera: Texts<CameraMessages> = {
     title: 'a speed that strobes',
     explanation:
       'Between 1/120 and 1/48 of the field’s width a frame a passing picture probably strobes: over 0.1 in on a 12 in field, and safe again as a zip pan from 0.25 in (a rule of drawn animation). What camera and levels do together counts, at the point of the picture that goes fastest; in a truck with a pan that is an edge. Go slower or faster, or blur.',
-    message: ({ frames, edge, mm, fraction }) =>
-      `On ${frameList(frames)} the ${edge ? 'edge of the ' : ''}picture passes at up to ${figure(mm)} mm a frame, 1/${fraction} of the field's width: between 1/120 and 1/48 it probably strobes.`,
+    message: ({ frames, edge, mm, fraction }, _, row) =>
+      `On ${frameList(frames, row)} the ${edge ? 'edge of the ' : ''}picture passes at up to ${figure(mm)} mm a frame, 1/${fraction} of the field's width: between 1/120 and 1/48 it probably strobes.`,
   },
   judder: {
     title: 'a full width in less than seven seconds',
     explanation:
       'A picture that passes a whole width of the field in less than seven seconds can judder (a camera maker’s panning guide). It is a matter of taste and of what is seen, so it is a hint only.',
-    message: ({ frames, seconds, least }) =>
-      `On ${frameList(frames)} the picture passes a full width in ${figure(seconds)} seconds; in less than ${least} it can judder (a camera maker's panning guide).`,
+    message: ({ frames, seconds, least }, _, row) =>
+      `On ${frameList(frames, row)} the picture passes a full width in ${figure(seconds)} seconds; in less than ${least} it can judder (a camera maker's panning guide).`,
   },
   'artwork-edge': {
     title: 'an edge of the artwork comes into the picture',
     explanation:
       'On some frame the camera sees past the edge of the paper. The message says from when on, by how much, and the smallest artwork that would do. A level whose edges may show, a cut-out for example, is marked `free`.',
-    message: ({ level, side, frame, byMm, worstFrame, worstMm, needed }) => {
-      const worst = worstFrame === frame ? '' : ` (at worst ${paperMm(worstMm)} mm, on frame ${worstFrame})`;
+    message: ({ level, side, frame, byMm, worstFrame, worstMm, needed }, _, row) => {
+      const worst = worstFrame === frame ? '' : ` (at worst ${paperMm(worstMm)} mm, on ${row(worstFrame)})`;
       const enough = `${paperMm(needed.width)} x ${paperMm(needed.height)} mm with its centre at ${figure(needed.x)}, ${figure(needed.y)}`;
-      return `The ${side} edge of ${level} comes into the picture on frame ${frame}, by ${paperMm(byMm)} mm${worst}; ${enough} would do.`;
+      return `The ${side} edge of ${level} comes into the picture on ${row(frame)}, by ${paperMm(byMm)} mm${worst}; ${enough} would do.`;
     },
   },
   'artwork-long': {
@@ -398,20 +398,20 @@ export const camera: Texts<CameraMessages> = {
     title: 'two fades, wipes or exposures at once',
     explanation:
       'Fades, wipes, irises and overlaps say how much of the whole picture is seen, so only one of them can run at a time; the same holds for exposures of one level.',
-    message: ({ levels, from, to }) => {
+    message: ({ levels, from, to }, _, row) => {
       const what =
         levels === null
           ? 'Two fades, wipes, irises or overlaps of the whole picture'
           : `Two exposures of ${levels.join(', ')}`;
-      return `${what} run at once, from frame ${from} to frame ${to}.`;
+      return `${what} run at once, from ${row(from)} to ${row(to)}.`;
     },
   },
   flashes: {
     title: 'light that flashes more than three times in a second',
     explanation:
       'More than three flashes in any second can bring on seizures in people with photosensitive epilepsy (WCAG 2.3.1, ITU-R BT.1702). A flash is a pair of opposing changes, so dips to black count as well as white. Counted are fades, exposures, a glow and the appearing of levels marked as flashing. It is a count and no measurement of brightness, area or colour: the test of the broadcaster decides.',
-    message: ({ count, from, to }) =>
-      `Light flashes ${count} times within a second, on frames ${from} to ${to}: more than three flashes in any second can bring on seizures (WCAG 2.3.1, ITU-R BT.1702).`,
+    message: ({ count, from, to }, _, row) =>
+      `Light flashes ${count} times within a second, on ${row(from, to)}: more than three flashes in any second can bring on seizures (WCAG 2.3.1, ITU-R BT.1702).`,
   },
   'flash-unmeasured': {
     title: 'flashing light that only a test of the picture can judge',

@@ -13,6 +13,7 @@ import { run } from './run-texts.js';
 import { statements } from './statements-texts.js';
 import { words } from './syntax-texts.js';
 import { tables } from './table-texts.js';
+import { rows } from './terms-texts.js';
 import { timelines } from './timelines-texts.js';
 import { track } from './track-texts.js';
 import { usage } from './usage-texts.js';
@@ -36,6 +37,7 @@ export const en: Language = {
   },
   notes,
   fixes,
+  rows,
   report,
   run,
   tables,

@@ -79,7 +79,7 @@ export const statements: Texts<StatementMessages> = {
   'range-backwards': {
     title: 'a range that ends before it starts',
     explanation: 'In `a..b` both are rows of the sheet, counted from its first; `b` is not a length.',
-    message: ({ from, to }) => `This range ends on frame ${to}, before it starts on frame ${from}.`,
+    message: ({ from, to }, _, row) => `This range ends on ${row(to)}, before it starts on ${row(from)}.`,
   },
   'time-in-frames': {
     title: 'a cut of a few frames',
@@ -167,28 +167,28 @@ export const statements: Texts<StatementMessages> = {
     title: 'words tied to a row outside their range',
     explanation:
       'Words that are tied to a row with `@` stand between the first and the last row of their dialogue.',
-    message: ({ frame, from, to }) =>
-      `These words are tied to frame ${frame}, outside their range, frames ${from} to ${to}.`,
+    message: ({ frame, from, to }, _, row) =>
+      `These words are tied to ${row(frame)}, outside their range, ${row(from, to)}.`,
   },
   'words-not-rising': {
     title: 'words tied to rows in the wrong order',
     explanation:
       'Words are spoken in the order in which they are written, so each tie lies after the one before.',
-    message: ({ frame, before }) =>
-      `These words are tied to frame ${frame}, but the words before them to ${before}.`,
+    message: ({ frame, before }, _, row) =>
+      `These words are tied to ${row(frame)}, but the words before them to ${row(before)}.`,
   },
   'dialogue-past-end': {
     title: 'dialogue or sound past the end',
     explanation:
       'The words go on when the cut is over. The sheet shows them up to its last row. Shorten them, lengthen the cut, or give the rest to the next cut.',
-    message: ({ heard, from, to, rows }) =>
-      `This ${heard === 'voice' ? 'dialogue' : heard} ${from > rows ? `starts on frame ${from}` : `lasts to frame ${to}`}, past the end of the sheet, which has ${rows} rows.`,
+    message: ({ heard, from, to, rows }, _, row) =>
+      `This ${heard === 'voice' ? 'dialogue' : heard} ${from > rows ? `starts on ${row(from)}` : `lasts to ${row(to)}`}, past the end of the sheet, which has ${rows} rows.`,
   },
   'note-past-end': {
     title: 'a note past the end',
     explanation: 'The sheet has no such row, so the note is not printed. Move it, or make it a `memo`.',
-    message: ({ frame, rows }) =>
-      `This note stands beside frame ${frame}, past the end of the sheet, which has ${rows} rows.`,
+    message: ({ frame, rows }, _, row) =>
+      `This note stands beside ${row(frame)}, past the end of the sheet, which has ${rows} rows.`,
   },
   'unknown-phrase': {
     title: 'a phrase that is not there',

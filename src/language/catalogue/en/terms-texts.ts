@@ -1,6 +1,7 @@
 /** What the things that messages speak of are called in English. */
 
 import { figure } from '../../../words/number-format.js';
+import type { RowText, RowTexts } from '../catalogue-entry.js';
 import type {
   Expected,
   FieldQuantity,
@@ -252,15 +253,26 @@ export const percent = (of: number): string => `${figure(of * 100, { decimals: 1
 /** Rounded up, so that a piece of paper cut to it is never too small, and an edge never shows by 0 mm. */
 export const paperMm = (mm: number): string => figure(Math.ceil(mm * 100 - 1e-6) / 100);
 
+/** Rows of the sheet, and frames where nobody knows the sheet. */
+export const rows: RowTexts = {
+  plain: (from, to) => (to === undefined ? `frame ${from}` : `frames ${from} to ${to}`),
+  named: (rows, from, to) =>
+    to === undefined ? `frame ${rows} (${from})` : `frames ${rows} (${from} to ${to})`,
+  until: ' to ',
+};
+
 /** `frame 3`, `frames 3-7, 12, 15-20 and others`. */
-export function frameList(frames: readonly number[]): string {
+export function frameList(frames: readonly number[], row: RowText): string {
   const runs: [number, number][] = [];
   for (const frame of frames) {
     const run = runs[runs.length - 1];
     if (run && frame === run[1] + 1) run[1] = frame;
     else runs.push([frame, frame]);
   }
-  const texts = runs.slice(0, 4).map(([a, b]) => (a === b ? `${a}` : `${a}-${b}`));
   const more = runs.length > 4 ? ' and others' : '';
+  const named = runs.slice(0, 4).map(([a, b]) => (a === b ? row(a) : row(a, b)));
+  // As the sheet names them, or in short where that is the same.
+  if (named.some((one) => one.endsWith(')'))) return `${named.join(', ')}${more}`;
+  const texts = runs.slice(0, 4).map(([a, b]) => (a === b ? `${a}` : `${a}-${b}`));
   return `${frames.length === 1 ? 'frame' : 'frames'} ${texts.join(', ')}${more}`;
 }

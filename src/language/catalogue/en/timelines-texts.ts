@@ -8,10 +8,10 @@ export const timelines: Texts<TimelineMessages> = {
     title: 'a timeline that ends before the cut',
     explanation:
       'Every level says what it shows until the last row, so that nobody has to guess whether it is held or empty. Hold the last drawing with `..`, or go on with `x..` if the level is empty from there.',
-    message: ({ level, shown, time, rows }) =>
+    message: ({ level, shown, time, rows }, _, row) =>
       shown === 0
         ? `Level ${level} shows nothing on any of ${sheetRows(time, rows)} frames: name its drawings, or write \`x..\` where it stays empty.`
-        : `Level ${level} shows ${shown} of ${sheetRows(time, rows)} frames: ${plural(rows - shown, 'frame')} missing, from frame ${shown + 1} on.`,
+        : `Level ${level} shows ${shown} of ${sheetRows(time, rows)} frames: ${plural(rows - shown, 'frame')} missing, from ${row(shown + 1)} on.`,
   },
   'timeline-long': {
     title: 'a timeline that goes on after the cut',
@@ -36,18 +36,18 @@ export const timelines: Texts<TimelineMessages> = {
     explanation:
       '`@` says on which row the next item starts. What is written before it must have begun by then, and cannot be on the sheet for longer than until then.',
     message: {
-      unseen: ({ frame, seen }) =>
-        `This starts the next item on frame ${frame}, but what is before it is first seen on frame ${seen}.`,
-      exposed: ({ frame, until }) =>
-        `This starts the next item on frame ${frame}, but the item before it is exposed until frame ${until}.`,
+      unseen: ({ frame, seen }, _, row) =>
+        `This starts the next item on ${row(frame)}, but what is before it is first seen on ${row(seen)}.`,
+      exposed: ({ frame, until }, _, row) =>
+        `This starts the next item on ${row(frame)}, but the item before it is exposed until ${row(until)}.`,
     },
   },
   'at-gap': {
     title: 'nothing between an item and the next `@`',
     explanation:
       'The item before the `@` has a length of its own, and that ends too early. Leave the length out, and the item is held until the `@`; or say what the level shows between.',
-    message: ({ last, frame }) =>
-      `The item before stops on frame ${last}, and nothing is said for the ${plural(frame - 1 - last, 'frame')} before frame ${frame}.`,
+    message: ({ last, frame }, _, row) =>
+      `The item before stops on ${row(last)}, and nothing is said for the ${plural(frame - 1 - last, 'frame')} before ${row(frame)}.`,
   },
   'at-nothing': {
     title: 'an `@` with nothing behind it',
@@ -58,8 +58,8 @@ export const timelines: Texts<TimelineMessages> = {
     title: 'an `@` after the end of the cut',
     explanation:
       'The sheet has no such row. Perhaps the cut was shortened: then what stood there must go or move forward.',
-    message: ({ frame, time, rows }) =>
-      `Frame ${frame} lies past the end of the sheet, which has ${sheetRows(time, rows)} rows.`,
+    message: ({ frame, time, rows }, _, row) =>
+      `${row(frame).replace(/^f/, 'F')} lies past the end of the sheet, which has ${sheetRows(time, rows)} rows.`,
   },
   'at-in-group': {
     title: 'an `@` inside a group or phrase',
@@ -288,10 +288,10 @@ export const timelines: Texts<TimelineMessages> = {
     title: 'one frame between two holds',
     explanation:
       'A drawing that is seen for a single frame between two held ones, or a level that is empty for one, reads as a mistake on the screen. If it is meant, `on 1` before it says so.',
-    message: ({ level, drawing, frame }) => {
+    message: ({ level, drawing, frame }, _, row) => {
       const what =
         drawing === null ? `Level ${level} is empty` : `Drawing ${drawing} of level ${level} is seen`;
-      return `${what} for 1 frame only, frame ${frame}, between two holds.`;
+      return `${what} for 1 frame only, ${row(frame)}, between two holds.`;
     },
   },
   'key-jump': {
@@ -311,7 +311,7 @@ export const timelines: Texts<TimelineMessages> = {
     title: 'key numbers that run backwards',
     explanation:
       'A key is first seen after one with a higher number. Perhaps two were exchanged. A key that was put in later takes a letter: 3a lies between 3 and 4.',
-    message: ({ key, level, frame, after }) =>
-      `Key ${key} of level ${level} is first seen on frame ${frame}, after key ${after}.`,
+    message: ({ key, level, frame, after }, _, row) =>
+      `Key ${key} of level ${level} is first seen on ${row(frame)}, after key ${after}.`,
   },
 };

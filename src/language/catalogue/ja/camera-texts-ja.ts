@@ -111,42 +111,42 @@ export const camera: Texts<CameraMessages> = {
     title: '0まで縮む大きさ',
     explanation:
       'カーブは終わりを行き過ぎて戻ることがあります。ここでは行き過ぎが大きく、フレームかセルの大きさがなくなるコマがあります。カーブの2番目の数値を 1 に近づけるか、終わりのフレームを大きくしてください。',
-    message: ({ level, frame }) =>
-      `${frame}コマ目で${level === null ? 'フレーム' : `セル${level}`}の大きさがなくなります。カーブの行き過ぎが大きすぎます。`,
+    message: ({ level, frame }, _, row) =>
+      `${row(frame)}で${level === null ? 'フレーム' : `セル${level}`}の大きさがなくなります。カーブの行き過ぎが大きすぎます。`,
   },
   'move-backwards': {
     title: '出発より前に着く動き',
     explanation: '動きのコマは前へ進み、1つの区間は1コマ以上です。',
-    message: ({ start, end }) =>
-      `この区間は${start}コマ目に出て${end}コマ目に着くことになっています。1コマ以上にしてください。`,
+    message: ({ start, end }, _, row) =>
+      `この区間は${row(start)}に出て${row(end)}に着くことになっています。1コマ以上にしてください。`,
   },
   'move-past-end': {
     title: '尻を越える動き',
     explanation:
       '動き（またはフェード、露出）が、シートにないコマで終わります。このままでは終わりを撮影できません。尺を直したら、コマも直すか、マークで書いてください。',
-    message: ({ light, end, rows }) =>
-      `この${light ? '指定' : '動き'}は${end}コマ目で終わり、シートの最後（${rows}コマ）を越えます。`,
+    message: ({ light, end, rows }, _, row) =>
+      `この${light ? '指定' : '動き'}は${row(end)}で終わり、シートの最後（${rows}コマ）を越えます。`,
   },
   'moves-overlap': {
     title: '同じものの動きが重なる',
     explanation:
       'カメラの動きは一度に1つです。セルの位置、倍率、回転、揺れもそれぞれ1つです。続けて動かすことはできます。`@` で書いたコマからは次の動きが出られ、範囲 `a..b` はその間のコマを使います。足し合わせられるのは引きとスライドだけです。',
-    message: ({ move, level, from, to }) =>
-      `${level === null ? 'カメラの動き' : `セル${level}の${moveNames[move]}`}が2つ、${from}～${to}コマ目で重なっています。`,
+    message: ({ move, level, from, to }, _, row) =>
+      `${level === null ? 'カメラの動き' : `セル${level}の${moveNames[move]}`}が2つ、${row(from, to)}で重なっています。`,
   },
   'move-jumps': {
     title: '前と違う所から始まる動き',
     explanation:
       '動きは、前の同じ種類の動きが終わった所から始めます。そうしないと画面が飛びます。その時のフレーム、位置、倍率、回転から始めてください。',
     message: {
-      camera: ({ frame, field, widthMm, xMm, yMm, turnDeg }) =>
-        `${frame}コマ目でカメラが飛びます。この動きはフレーム ${field} から始まりますが、カメラは幅 ${figure(widthMm)} mm、位置 ${figure(xMm)}, ${figure(yMm)}${turnDeg === 0 ? '' : `、回転 ${figure(turnDeg)}°`} にあります。`,
-      level: ({ frame, level, of, starts, is }) => {
+      camera: ({ frame, field, widthMm, xMm, yMm, turnDeg }, _, row) =>
+        `${row(frame)}でカメラが飛びます。この動きはフレーム ${field} から始まりますが、カメラは幅 ${figure(widthMm)} mm、位置 ${figure(xMm)}, ${figure(yMm)}${turnDeg === 0 ? '' : `、回転 ${figure(turnDeg)}°`} にあります。`,
+      level: ({ frame, level, of, starts, is }, _, row) => {
         const written = (value: number) => (of === 'scale' ? percent(value) : `${figure(value)}°`);
-        return `${frame}コマ目でセル${level}が飛びます。この動きは ${written(starts)} から始まりますが、セル${level}は ${written(is)} です。`;
+        return `${row(frame)}でセル${level}が飛びます。この動きは ${written(starts)} から始まりますが、セル${level}は ${written(is)} です。`;
       },
-      slide: ({ frame, level, starts, ended }) =>
-        `${frame}コマ目でセル${level}が飛びます。このスライドは ${figure(starts.x)}, ${figure(starts.y)} から始まりますが、前のスライドは ${figure(ended.x)}, ${figure(ended.y)} で終わっています。`,
+      slide: ({ frame, level, starts, ended }, _, row) =>
+        `${row(frame)}でセル${level}が飛びます。このスライドは ${figure(starts.x)}, ${figure(starts.y)} から始まりますが、前のスライドは ${figure(ended.x)}, ${figure(ended.y)} で終わっています。`,
     },
   },
   'quick-long': {
@@ -183,8 +183,8 @@ export const camera: Texts<CameraMessages> = {
     title: '目盛りとステップの数が違う',
     explanation:
       '目盛りは1ステップに1つです。止まっているコマから着くコマまでを数えます。`A@1 > B@5` は4ステップ、範囲 1..4 も4ステップです。',
-    message: ({ graduations, steps, start, end }) =>
-      `${start}コマ目から${end}コマ目までは${steps}ステップですが、目盛りは${graduations}個です。`,
+    message: ({ graduations, steps, start, end }, _, row) =>
+      `${row(start)}から${row(end)}までは${steps}ステップですが、目盛りは${graduations}個です。`,
   },
   'steps-by-ratios': {
     title: '手書きの目盛りと等比',
@@ -208,27 +208,27 @@ export const camera: Texts<CameraMessages> = {
   'fairing-outside': {
     title: '動きの外のフェアリング',
     explanation: 'クッションはフェアリングの印から始まるので、印は動きの出発と到着の間に置きます。',
-    message: ({ mark, frame, first, last }) => {
+    message: ({ mark, frame, first, last }, _, row) => {
       const must =
         last < first
           ? '動きの途中に置くものですが、この動きは次のコマで着きます。コマを増やすか、印を消してください'
           : `動きの途中の${first === last ? first : `${first}～${last}`}コマ目に置いてください`;
-      return `フェアリング ${mark} が${frame}コマ目にあります。${must}。`;
+      return `フェアリング ${mark} が${row(frame)}にあります。${must}。`;
     },
   },
   'fairing-slow': {
     title: '途中から速くなるクッション',
     explanation:
       'クッションは、印での速さから一定に減速します。印までの進みが等速より少ないと、後で速くなってしまいます。印を前にするか、印までの進みを増やしてください。',
-    message: ({ mark, share, frame, latest, least }) =>
-      `${frame}コマ目で ${percent(share)} では、フェアリング ${mark} の後の方が速くなります。${latest === null ? '' : `印を${latest}コマ目以前にするか、`}進みを ${least}% 以上にしてください。`,
+    message: ({ mark, share, frame, latest, least }, _, row) =>
+      `${row(frame)}で ${percent(share)} では、フェアリング ${mark} の後の方が速くなります。${latest === null ? '' : `印を${row(latest)}以前にするか、`}進みを ${least}% 以上にしてください。`,
   },
   'fairing-short': {
     title: '早く止まりすぎるクッション',
     explanation:
       '残りに対して印での速さが大きく、クッションの半分のコマまでに 99.5% が終わります。残りは止まって見えます。印までの進みを減らすか、印を後にするか、動きを早く終わらせてください。',
-    message: ({ mark, still, frames }) =>
-      `${mark} からのクッション（${frames}コマ）は、半分より前の${still}コマ目で 99.5% 終わります。残りは止まって見えます。`,
+    message: ({ mark, still, frames }, _, row) =>
+      `${mark} からのクッション（${frames}コマ）は、半分より前の${row(still)}で 99.5% 終わります。残りは止まって見えます。`,
   },
   'place-passed': {
     title: 'コマのない通過点',
@@ -253,12 +253,12 @@ export const camera: Texts<CameraMessages> = {
     explanation:
       'PAN かフォローと T.U/T.B が同時に動くときは、T.U/T.B が画面の幅を、もう一方が中心を決めます。両方が終わったコマで、カメラは書かれたフレームに立つはずです。両方を同じフレームで終えるか、T.U/T.B には中心の同じフレームを、PAN には大きさの同じフレームを使ってください。',
     message: {
-      width: ({ field, frame, partner, widthMm, wantedMm }) =>
-        `${frame}コマ目で画面の幅は ${figure(widthMm)} mm です。フレーム \`${field}\` の ${figure(wantedMm)} mm ではありません。幅は${moveNames[partner]}が決めます。`,
-      centre: ({ field, frame, partner, at, wanted }) =>
-        `${frame}コマ目でカメラの中心は ${figure(at.x)}, ${figure(at.y)} です。フレーム \`${field}\` の ${figure(wanted.x)}, ${figure(wanted.y)} ではありません。中心は${moveNames[partner]}が決めます。`,
-      turn: ({ field, frame, partner, turnDeg, wantedDeg }) =>
-        `${frame}コマ目でカメラの回転は${turned(turnDeg)}です。フレーム \`${field}\` は${turned(wantedDeg)}です。回転は${moveNames[partner]}が決めます。`,
+      width: ({ field, frame, partner, widthMm, wantedMm }, _, row) =>
+        `${row(frame)}で画面の幅は ${figure(widthMm)} mm です。フレーム \`${field}\` の ${figure(wantedMm)} mm ではありません。幅は${moveNames[partner]}が決めます。`,
+      centre: ({ field, frame, partner, at, wanted }, _, row) =>
+        `${row(frame)}でカメラの中心は ${figure(at.x)}, ${figure(at.y)} です。フレーム \`${field}\` の ${figure(wanted.x)}, ${figure(wanted.y)} ではありません。中心は${moveNames[partner]}が決めます。`,
+      turn: ({ field, frame, partner, turnDeg, wantedDeg }, _, row) =>
+        `${row(frame)}でカメラの回転は${turned(turnDeg)}です。フレーム \`${field}\` は${turned(wantedDeg)}です。回転は${moveNames[partner]}が決めます。`,
     },
   },
   'pan-sizes': {
@@ -277,8 +277,8 @@ export const camera: Texts<CameraMessages> = {
     title: '通過点での速さの飛び',
     explanation:
       '2つの区間が、違う速さか向きでつながり、角が見えます。両方に加減速を付けて止めるか、コマを変えて速さを合わせてください。速い方の4分の1という基準は、このプログラムのものです。',
-    message: ({ frame, field, before, after }) =>
-      `${frame}コマ目の${field === null ? '印' : ` ${field} `}の通過で速さが飛びます。前は ${figure(before)} mm/コマ、後は ${figure(after)} mm/コマです。`,
+    message: ({ frame, field, before, after }, _, row) =>
+      `${row(frame)}の${field === null ? '印' : ` ${field} `}の通過で速さが飛びます。前は ${figure(before)} mm/コマ、後は ${figure(after)} mm/コマです。`,
   },
   'carried-level': {
     title: 'カメラに固定したセルの付けPAN・フォロー',
@@ -298,8 +298,8 @@ export const camera: Texts<CameraMessages> = {
     title: '戻らずに終わるローリング',
     explanation:
       'ローリングの最後のコマの次で、セルは元の位置にあります。戻りきる前に終わると飛びます。半周期の整数倍で終わらせてください。',
-    message: ({ offMm, frame, levels, frames }) =>
-      `最後の${frame}コマ目でまだ ${figure(offMm)} mm ずれているので、セル${levels.join('、')}が飛んで戻ります。${figure(frames)}コマ（半周期の整数倍）なら元の位置で終わります。`,
+    message: ({ offMm, frame, levels, frames }, _, row) =>
+      `最後の${row(frame)}でまだ ${figure(offMm)} mm ずれているので、セル${levels.join('、')}が飛んで戻ります。${figure(frames)}コマ（半周期の整数倍）なら元の位置で終わります。`,
   },
   'field-off-chart': {
     title: 'フィールドチャートからはみ出すフレーム',
@@ -312,11 +312,11 @@ export const camera: Texts<CameraMessages> = {
     title: 'スキャンが拡大される小さなフレーム',
     explanation:
       '絵は話数の解像度（`scan`）でスキャンし、完成画面のピクセル数（`output`）に合わせます。フレームが小さいと、スキャンのピクセルが画面より少なくなり、線がぼけます。細かくスキャンするか、大きく描いてください。',
-    message: ({ level, share, frame, dpi, enough, pixels }) => {
+    message: ({ level, share, frame, dpi, enough, pixels }, _, row) => {
       const what =
         level === null
-          ? `${frame}コマ目のフレームは標準の ${percent(share)} です`
-          : `${frame}コマ目のセル${level}は、標準の ${percent(share)} のフレームと同じ範囲しか写りません`;
+          ? `${row(frame)}のフレームは標準の ${percent(share)} です`
+          : `${row(frame)}のセル${level}は、標準の ${percent(share)} のフレームと同じ範囲しか写りません`;
       return `${what}。${dpi} dpi のスキャンでは ${percent(enough)} より小さいと、${pixels} ピクセルにするため拡大されます。`;
     },
   },
@@ -324,23 +324,23 @@ export const camera: Texts<CameraMessages> = {
     title: 'ストロボの出やすい速さ',
     explanation:
       '画面が1コマにフレーム幅の 1/120 から 1/48 動くと、ストロボ（ちらつき）が出やすくなります。12インチのフレームで 0.1 インチを超える速さで、0.25 インチからは速いPANなので大丈夫です（手描きアニメーションの経験則）。カメラとセルの動きを合わせ、画面で一番速い点で調べます。PANを伴う T.U では画面の端です。遅くするか速くするか、ぼかしてください。',
-    message: ({ frames, edge, mm, fraction }) =>
-      `${frameList(frames)}で、画面${edge ? 'の端' : ''}が最大 ${figure(mm)} mm/コマ（フレーム幅の 1/${fraction}）動きます。1/120 から 1/48 の間はストロボ（ちらつき）が出やすい速さです。`,
+    message: ({ frames, edge, mm, fraction }, _, row) =>
+      `${frameList(frames, row)}で、画面${edge ? 'の端' : ''}が最大 ${figure(mm)} mm/コマ（フレーム幅の 1/${fraction}）動きます。1/120 から 1/48 の間はストロボ（ちらつき）が出やすい速さです。`,
   },
   judder: {
     title: '7秒より速い画面1つ分の移動',
     explanation:
       'フレーム幅1つ分を7秒より短く動くと、がたついて見えることがあります（カメラメーカーの PAN の目安）。見せ方と絵によるので、ヒントだけです。',
-    message: ({ frames, seconds, least }) =>
-      `${frameList(frames)}で、画面1つ分を ${figure(seconds)} 秒で動きます。${least} 秒より短いと、がたついて見えることがあります（カメラメーカーの PAN の目安）。`,
+    message: ({ frames, seconds, least }, _, row) =>
+      `${frameList(frames, row)}で、画面1つ分を ${figure(seconds)} 秒で動きます。${least} 秒より短いと、がたついて見えることがあります（カメラメーカーの PAN の目安）。`,
   },
   'artwork-edge': {
     title: '用紙の端が画面に入る',
     explanation:
       'カメラに用紙の外が写るコマがあります。いつから、どれだけ写るか、どの大きさなら足りるかがメッセージに出ています。切り抜きなど、端が見えてよいセルは `free` を付けてください。',
-    message: ({ level, side, frame, byMm, worstFrame, worstMm, needed }) => {
-      const worst = worstFrame === frame ? '' : `（最大は${worstFrame}コマ目の ${paperMm(worstMm)} mm）`;
-      return `${frame}コマ目から、セル${level}の${SIDES[side]}端が ${paperMm(byMm)} mm 画面に入ります${worst}。用紙が ${paperMm(needed.width)} x ${paperMm(needed.height)} mm、中心が ${figure(needed.x)}, ${figure(needed.y)} なら足ります。`;
+    message: ({ level, side, frame, byMm, worstFrame, worstMm, needed }, _, row) => {
+      const worst = worstFrame === frame ? '' : `（最大は${row(worstFrame)}の ${paperMm(worstMm)} mm）`;
+      return `${row(frame)}から、セル${level}の${SIDES[side]}端が ${paperMm(byMm)} mm 画面に入ります${worst}。用紙が ${paperMm(needed.width)} x ${paperMm(needed.height)} mm、中心が ${figure(needed.x)}, ${figure(needed.y)} なら足ります。`;
     },
   },
   'artwork-long': {
@@ -390,15 +390,15 @@ export const camera: Texts<CameraMessages> = {
     title: 'フェードや O.L、露出の重なり',
     explanation:
       'フェード、ワイプ、アイリス、O.L は画面全体の見え方なので、同時には1つだけです。1つのセルの露出も同じです。',
-    message: ({ levels, from, to }) =>
-      `${levels === null ? '画面全体のフェード、ワイプ、アイリス、O.L のどれか' : `セル${levels.join('、')}の露出`}が2つ、${from}～${to}コマ目で重なっています。`,
+    message: ({ levels, from, to }, _, row) =>
+      `${levels === null ? '画面全体のフェード、ワイプ、アイリス、O.L のどれか' : `セル${levels.join('、')}の露出`}が2つ、${row(from, to)}で重なっています。`,
   },
   flashes: {
     title: '1秒に3回を超える点滅',
     explanation:
       'どの1秒にも3回を超える点滅は、光過敏性の人に発作を起こすことがあります（WCAG 2.3.1、ITU-R BT.1702）。点滅は明暗の往復なので、白だけでなく黒への変化も数えます。数えるのはフェード、露出、透過光、`flash` を付けたセルが出る回数です。回数だけで、明るさ、面積、色は測っていません。判定は放送局の検査によります。',
-    message: ({ count, from, to }) =>
-      `${from}～${to}コマ目の1秒間に${count}回点滅します。どの1秒にも3回を超える点滅は、発作を起こすことがあります（WCAG 2.3.1、ITU-R BT.1702）。`,
+    message: ({ count, from, to }, _, row) =>
+      `${row(from, to)}の1秒間に${count}回点滅します。どの1秒にも3回を超える点滅は、発作を起こすことがあります（WCAG 2.3.1、ITU-R BT.1702）。`,
   },
   'flash-unmeasured': {
     title: '画面の検査が必要な点滅',

@@ -13,6 +13,7 @@ import { run } from './run-texts-ja.js';
 import { statements } from './statements-texts-ja.js';
 import { words } from './syntax-texts-ja.js';
 import { tables } from './table-texts-ja.js';
+import { rows } from './terms-texts-ja.js';
 import { timelines } from './timelines-texts-ja.js';
 import { track } from './track-texts-ja.js';
 import { usage } from './usage-texts-ja.js';
@@ -36,6 +37,7 @@ export const ja: Language = {
   },
   notes,
   fixes,
+  rows,
   report,
   run,
   tables,

@@ -82,7 +82,7 @@ export const statements: Texts<StatementMessages> = {
   'range-backwards': {
     title: '終わりが始まりより前の範囲',
     explanation: '`a..b` はどちらもシートの先頭から数えた行です。`b` は長さではありません。',
-    message: ({ from, to }) => `範囲の終わりが${to}コマ目で、始まりの${from}コマ目より前です。`,
+    message: ({ from, to }, _, row) => `範囲の終わりが${row(to)}で、始まりの${row(from)}より前です。`,
   },
   'time-in-frames': {
     title: '数コマしかないカット',
@@ -166,25 +166,26 @@ export const statements: Texts<StatementMessages> = {
   'words-outside': {
     title: '範囲の外の行に付けたセリフ',
     explanation: '`@` で行に付ける言葉は、そのセリフの最初の行から最後の行までの間に置きます。',
-    message: ({ frame, from, to }) =>
-      `この言葉は${frame}コマ目に付いていますが、セリフの範囲は${from}～${to}コマ目です。`,
+    message: ({ frame, from, to }, _, row) =>
+      `この言葉は${row(frame)}に付いていますが、セリフの範囲は${row(from, to)}です。`,
   },
   'words-not-rising': {
     title: '順番が逆の言葉',
     explanation: '言葉は書いた順に話されるので、行も前の言葉より後になります。',
-    message: ({ frame, before }) => `この言葉は${frame}コマ目ですが、前の言葉は${before}コマ目です。`,
+    message: ({ frame, before }, _, row) => `この言葉は${row(frame)}ですが、前の言葉は${row(before)}です。`,
   },
   'dialogue-past-end': {
     title: '尻を越えるセリフ・SE',
     explanation:
       'カットが終わっても言葉が続いています。シートには最後の行まで印刷します。短くするか、カットを延ばすか、残りを次のカットに回してください。',
-    message: ({ heard, from, to, rows }) =>
-      `この${HEARD[heard]}は${from > rows ? `${from}コマ目から始まり` : `${to}コマ目まで続き`}、シートの最後（${rows}コマ）を越えます。`,
+    message: ({ heard, from, to, rows }, _, row) =>
+      `この${HEARD[heard]}は${from > rows ? `${row(from)}から始まり` : `${row(to)}まで続き`}、シートの最後（${rows}コマ）を越えます。`,
   },
   'note-past-end': {
     title: '尻を越える指示',
     explanation: 'シートにその行がないので、指示は印刷されません。場所を変えるか、`memo` にしてください。',
-    message: ({ frame, rows }) => `この指示は${frame}コマ目で、シートの最後（${rows}コマ）を越えます。`,
+    message: ({ frame, rows }, _, row) =>
+      `この指示は${row(frame)}で、シートの最後（${rows}コマ）を越えます。`,
   },
   'unknown-phrase': {
     title: '存在しないフレーズ',

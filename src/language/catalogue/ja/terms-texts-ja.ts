@@ -2,6 +2,7 @@
 
 import { figure } from '../../../words/number-format.js';
 import type { MoveKind } from '../../tree-camera.js';
+import type { RowText, RowTexts } from '../catalogue-entry.js';
 import type {
   Expected,
   FieldQuantity,
@@ -268,16 +269,27 @@ export const percent = (of: number): string => `${figure(of * 100, { decimals: 1
 /** Rounded up, so that a piece of paper cut to it is never too small, and an edge never shows by 0 mm. */
 export const paperMm = (mm: number): string => figure(Math.ceil(mm * 100 - 1e-6) / 100);
 
+/** Rows of the sheet, and frames where nobody knows the sheet. */
+export const rows: RowTexts = {
+  plain: (from, to) => (to === undefined ? `${from}コマ目` : `${from}～${to}コマ目`),
+  named: (rows, from, to) => `${rows}（${to === undefined ? from : `${from}～${to}`}コマ目）`,
+  until: '～',
+};
+
 /** `3コマ目`, `3～7、12コマ目ほか`. */
-export function frameList(frames: readonly number[]): string {
+export function frameList(frames: readonly number[], row: RowText): string {
   const runs: [number, number][] = [];
   for (const frame of frames) {
     const run = runs[runs.length - 1];
     if (run && frame === run[1] + 1) run[1] = frame;
     else runs.push([frame, frame]);
   }
+  const more = runs.length > 4 ? 'ほか' : '';
+  const named = runs.slice(0, 4).map(([a, b]) => (a === b ? row(a) : row(a, b)));
+  // As the sheet names them, or in short where that is the same.
+  if (named.some((one) => one.endsWith('）'))) return `${named.join('、')}${more}`;
   const texts = runs.slice(0, 4).map(([a, b]) => (a === b ? `${a}` : `${a}～${b}`));
-  return `${texts.join('、')}コマ目${runs.length > 4 ? 'ほか' : ''}`;
+  return `${texts.join('、')}コマ目${more}`;
 }
 
 /** Why the system refused: phrases that `Host` gives, which stand in parameters as they come. */

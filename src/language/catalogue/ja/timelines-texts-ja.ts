@@ -8,10 +8,10 @@ export const timelines: Texts<TimelineMessages> = {
     title: '尺より短いタイムライン',
     explanation:
       'どのセルも、最後のコマまで何を見せるかを書きます。止メか空セルか、誰も迷わないようにするためです。最後の絵を止メるなら `..`、そこから空セルなら `x..` を足してください。',
-    message: ({ level, shown, time, rows }) =>
+    message: ({ level, shown, time, rows }, _, row) =>
       shown === 0
         ? `セル${level}は${sheetRows(time, rows)}の間、何も出ません。絵を書くか、空セルなら \`x..\` と書いてください。`
-        : `セル${level}は${sheetRows(time, rows)}のうち${shown}コマ分です。${shown + 1}コマ目から${rows - shown}コマ足りません。`,
+        : `セル${level}は${sheetRows(time, rows)}のうち${shown}コマ分です。${row(shown + 1)}から${rows - shown}コマ足りません。`,
   },
   'timeline-long': {
     title: '尺より長いタイムライン',
@@ -36,18 +36,18 @@ export const timelines: Texts<TimelineMessages> = {
     explanation:
       '`@` は次の絵が始まる行です。前に書いたものは、それまでに始まっていて、それより長くは出せません。',
     message: {
-      unseen: ({ frame, seen }) =>
-        `次の絵は${frame}コマ目から始まりますが、その前の絵が出るのは${seen}コマ目です。`,
-      exposed: ({ frame, until }) =>
-        `次の絵は${frame}コマ目から始まりますが、その前の絵は${until}コマ目まで出ています。`,
+      unseen: ({ frame, seen }, _, row) =>
+        `次の絵は${row(frame)}から始まりますが、その前の絵が出るのは${row(seen)}です。`,
+      exposed: ({ frame, until }, _, row) =>
+        `次の絵は${row(frame)}から始まりますが、その前の絵は${row(until)}まで出ています。`,
     },
   },
   'at-gap': {
     title: '次の `@` までの空き',
     explanation:
       '`@` の前の絵に長さが書いてあり、早く終わりすぎます。長さを消すと `@` まで止メになります。または、間に何を見せるかを書いてください。',
-    message: ({ last, frame }) =>
-      `前の絵は${last}コマ目で終わり、${frame}コマ目までの${frame - 1 - last}コマに何も書かれていません。`,
+    message: ({ last, frame }, _, row) =>
+      `前の絵は${row(last)}で終わり、${row(frame)}までの${frame - 1 - last}コマに何も書かれていません。`,
   },
   'at-nothing': {
     title: '後に何もない `@`',
@@ -58,8 +58,8 @@ export const timelines: Texts<TimelineMessages> = {
     title: '尻を越える `@`',
     explanation:
       'シートにその行はありません。カットを短くしたなら、そこにあったものは消すか、前に動かしてください。',
-    message: ({ frame, time, rows }) =>
-      `${frame}コマ目はシートの最後を越えます。シートは${sheetRows(time, rows)}です。`,
+    message: ({ frame, time, rows }, _, row) =>
+      `${row(frame)}はシートの最後を越えます。シートは${sheetRows(time, rows)}です。`,
   },
   'at-in-group': {
     title: 'グループやフレーズの中の `@`',
@@ -277,8 +277,8 @@ export const timelines: Texts<TimelineMessages> = {
     title: '止メの間の1コマ',
     explanation:
       '止メと止メの間に1コマだけ出る絵や空セルは、画面ではミスに見えます。わざとなら、前に `on 1` と書いてください。',
-    message: ({ level, drawing, frame }) =>
-      `セル${level}は、止メと止メの間の${frame}コマ目の1コマだけ${drawing === null ? '空セルです' : `絵 ${drawing} が出ます`}。`,
+    message: ({ level, drawing, frame }, _, row) =>
+      `セル${level}は、止メと止メの間の${row(frame)}の1コマだけ${drawing === null ? '空セルです' : `絵 ${drawing} が出ます`}。`,
   },
   'key-jump': {
     title: '抜けた原画番号',
@@ -297,7 +297,7 @@ export const timelines: Texts<TimelineMessages> = {
     title: '順番が逆の原画番号',
     explanation:
       '番号の大きい原画の後に、初めて出る原画があります。入れ替わったのかもしれません。後から足した原画には英字を付けます。3a は 3 と 4 の間です。',
-    message: ({ key, level, frame, after }) =>
-      `セル${level}の原画${key}が、原画${after}より後の${frame}コマ目に初めて出ます。`,
+    message: ({ key, level, frame, after }, _, row) =>
+      `セル${level}の原画${key}が、原画${after}より後の${row(frame)}に初めて出ます。`,
   },
 };

@@ -12,6 +12,7 @@ import {
   oneOf,
   paperMm,
   percent,
+  rows,
   sheetRows,
   statementName,
   taken,
@@ -66,7 +67,7 @@ test.each([
   [[3, 4, 5, 6, 7, 12, 15, 16], 'frames 3-7, 12, 15-16'],
   [[1, 3, 5, 7, 9], 'frames 1, 3, 5, 7 and others'],
 ])('frames %j are %s', (frames, text) => {
-  expect(frameList(frames)).toBe(text);
+  expect(frameList(frames, rows.plain)).toBe(text);
 });
 
 describe('why a level is not lent', () => {
@@ -112,4 +113,11 @@ describe('what a key of the manifest takes', () => {
   ] as const)('%j', (takes, text) => {
     expect(taken(takes)).toBe(text);
   });
+});
+
+test('rows that the sheet names have their frames behind them', () => {
+  expect(rows.named('2+9', 57)).toBe('frame 2+9 (57)');
+  expect(
+    frameList([3, 4, 57], (from, to) => (from < 24 ? rows.plain(from, to) : rows.named('2+9', from, to))),
+  ).toBe('frames 3 to 4, frame 2+9 (57)');
 });

@@ -7,6 +7,7 @@ import {
   notLent,
   oneOf,
   reasonInJapanese,
+  rows,
   sheetRows,
   taken,
 } from '../../../../src/language/catalogue/ja/terms-texts-ja.js';
@@ -28,9 +29,9 @@ test('signs of the language are typed as they are, other things are named', () =
 });
 
 test('frames that follow each other are one stretch, and at most four are listed', () => {
-  expect(frameList([3])).toBe('3コマ目');
-  expect(frameList([3, 4, 5, 9])).toBe('3～5、9コマ目');
-  expect(frameList([1, 3, 5, 7, 9])).toBe('1、3、5、7コマ目ほか');
+  expect(frameList([3], rows.plain)).toBe('3コマ目');
+  expect(frameList([3, 4, 5, 9], rows.plain)).toBe('3～5、9コマ目');
+  expect(frameList([1, 3, 5, 7, 9], rows.plain)).toBe('1、3、5、7コマ目ほか');
 });
 
 test('rows that a dissolve adds are told', () => {
@@ -61,4 +62,11 @@ test('reasons of the system are Japanese; a strange one is quoted', () => {
   expect(reasonInJapanese('no such file')).toBe('ファイルがありません');
   expect(reasonInJapanese('git knows no revision `HEDA`')).toBe('git に `HEDA` という版はありません');
   expect(reasonInJapanese('the system refuses (EWHAT)')).toBe('`the system refuses (EWHAT)`');
+});
+
+test('rows that the sheet names have their frames behind them', () => {
+  expect(rows.named('2+9', 57)).toBe('2+9（57コマ目）');
+  expect(frameList([57, 58], (from, to) => rows.named('2+9～2+10', from, to))).toBe(
+    '2+9～2+10（57～58コマ目）',
+  );
 });

@@ -59,7 +59,7 @@ describe('a pan and a truck that share the camera, in full', () => {
       'a pan whose field has another width',
       'time 2+0\nlevel BG free\nfield P 98% at 2,0\nfield T 97% at 2,0\npan full@1 > P@24\ntruck full@1 > T@40',
       [
-        'warning «full@1 > P@24» On frame 40 the camera is 246.38 mm wide, and not 248.92 mm as field `P` is: the truck gives the width.',
+        'warning «full@1 > P@24» On frame 1+16 (40) the camera is 246.38 mm wide, and not 248.92 mm as field `P` is: the truck gives the width.',
         ' + «truck full@1 > T@40» The other one.',
       ],
     ],
@@ -101,8 +101,8 @@ describe('a pan and a truck that share the camera, in full', () => {
       'a truck past the end of the sheet',
       'time 1+0\nlevel BG free\nfield P full at 2,0\nfield T 97% at 3,0\npan full@1 > P@24\ntruck full@1 > T@30',
       [
-        'error «truck full@1 > T@30» This move ends on frame 30, past the end of the sheet, which has 24 rows.',
-        'warning «full@1 > T@30» On frame 30 the camera stands at 2, 0, and not on field `T` at 3, 0: the pan gives the centre.',
+        'error «truck full@1 > T@30» This move ends on frame 1+6 (30), past the end of the sheet, which has 24 rows.',
+        'warning «full@1 > T@30» On frame 1+6 (30) the camera stands at 2, 0, and not on field `T` at 3, 0: the pan gives the centre.',
         ' + «pan full@1 > P@24» The other one.',
       ],
     ],

@@ -354,7 +354,7 @@ describe('judder, in full', () => {
       'of a pull names its frames, how long a width takes, and the limit',
       'time 2+0\nlevel BG free\npull BG right 1.7mm/f 1..48',
       [
-        "hint «pull BG right 1.7mm/f 1..48» On frames 1-48 the picture passes a full width in 6.23 seconds; in less than 7 it can judder (a camera maker's panning guide).",
+        "hint «pull BG right 1.7mm/f 1..48» On frames 0+1 to 1+24 (1 to 48) the picture passes a full width in 6.23 seconds; in less than 7 it can judder (a camera maker's panning guide).",
         ' + 1.51 mm a frame is the limit on this field.',
       ],
     ],
@@ -362,7 +362,7 @@ describe('judder, in full', () => {
       'of a pan counts from the frame after it leaves',
       'time 2+0\nlevel BG free\nfield A full at 80,0\npan full@1 > A@48',
       [
-        "hint «pan full@1 > A@48» On frames 2-48 the picture passes a full width in 6.22 seconds; in less than 7 it can judder (a camera maker's panning guide).",
+        "hint «pan full@1 > A@48» On frames 0+2 to 1+24 (2 to 48) the picture passes a full width in 6.22 seconds; in less than 7 it can judder (a camera maker's panning guide).",
         ' + 1.51 mm a frame is the limit on this field.',
       ],
     ],
@@ -377,7 +377,7 @@ describe('judder, in full', () => {
       [
         "warning «pull BG right 3mm/f 1..24» On frames 1-24 the picture passes at up to 3 mm a frame, 1/85 of the field's width: between 1/120 and 1/48 it probably strobes.",
         ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
-        "hint «pull BG right 1.7mm/f 25..48» On frames 25-48 the picture passes a full width in 6.23 seconds; in less than 7 it can judder (a camera maker's panning guide).",
+        "hint «pull BG right 1.7mm/f 25..48» On frames 1+1 to 1+24 (25 to 48) the picture passes a full width in 6.23 seconds; in less than 7 it can judder (a camera maker's panning guide).",
         ' + 1.51 mm a frame is the limit on this field.',
       ],
     ],
@@ -411,7 +411,7 @@ describe('strobing, in full', () => {
       'a slow ramp stays in it, once on each side',
       'time 2+0\nA: 1..\nlevel A free\npull A right 8mm/f 1..48 ease 24',
       [
-        "warning «pull A right 8mm/f 1..48 ease 24» On frames 7-16, 33-42 the picture passes at up to 5.17 mm a frame, 1/49 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        "warning «pull A right 8mm/f 1..48 ease 24» On frames 7 to 16, frames 1+9 to 1+18 (33 to 42) the picture passes at up to 5.17 mm a frame, 1/49 of the field's width: between 1/120 and 1/48 it probably strobes.",
         ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
       ],
     ],
@@ -419,7 +419,7 @@ describe('strobing, in full', () => {
       'a move shorter than a quarter of a second counts as a whole',
       'time 2+0\nA: 1..\nlevel A free\npull A right 4mm/f 46..48',
       [
-        "warning «pull A right 4mm/f 46..48» On frames 46-48 the picture passes at up to 4 mm a frame, 1/64 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        "warning «pull A right 4mm/f 46..48» On frames 1+22 to 1+24 (46 to 48) the picture passes at up to 4 mm a frame, 1/64 of the field's width: between 1/120 and 1/48 it probably strobes.",
         ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
       ],
     ],
@@ -427,8 +427,8 @@ describe('strobing, in full', () => {
       'what lies behind the sheet is not seen',
       'time 2+0\nA: 1..\nlevel A free\npull A right 4mm/f 46..60',
       [
-        'error «pull A right 4mm/f 46..60» This move ends on frame 60, past the end of the sheet, which has 48 rows.',
-        "warning «pull A right 4mm/f 46..60» On frames 46-48 the picture passes at up to 4 mm a frame, 1/64 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        'error «pull A right 4mm/f 46..60» This move ends on frame 2+12 (60), past the end of the sheet, which has 48 rows.',
+        "warning «pull A right 4mm/f 46..60» On frames 1+22 to 1+24 (46 to 48) the picture passes at up to 4 mm a frame, 1/64 of the field's width: between 1/120 and 1/48 it probably strobes.",
         ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
       ],
     ],
@@ -436,7 +436,7 @@ describe('strobing, in full', () => {
       'a frame is told of the camera, not again of a level',
       'time 2+0\nA: 1..\nlevel A free\nlevel BG free\nfield P full at 96,0\npan full@1 > P@25\npull A up 4mm/f 2..48',
       [
-        "warning «pull A up 4mm/f 2..48» On frames 26-48 the picture passes at up to 4 mm a frame, 1/63 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        "warning «pull A up 4mm/f 2..48» On frames 1+2 to 1+24 (26 to 48) the picture passes at up to 4 mm a frame, 1/63 of the field's width: between 1/120 and 1/48 it probably strobes.",
         ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
       ],
     ],
@@ -444,7 +444,7 @@ describe('strobing, in full', () => {
       'a carried level passes by its own way only',
       'time 2+0\nA: 1..\nlevel A free carry\nlevel BG free\npull A up 4mm/f 2..48\npull A left 3mm/f 2..48',
       [
-        "warning «pull A up 4mm/f 2..48» On frames 2-48 the picture passes at up to 5 mm a frame, 1/51 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        "warning «pull A up 4mm/f 2..48» On frames 0+2 to 1+24 (2 to 48) the picture passes at up to 5 mm a frame, 1/51 of the field's width: between 1/120 and 1/48 it probably strobes.",
         ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
       ],
     ],
@@ -457,7 +457,7 @@ describe('strobing, in full', () => {
       'a turned camera takes the way of the level with it',
       'time 2+0\nA: 1..\nlevel A free\nlevel BG free\nfield P full cw 90\nfix P\npull A up 4mm/f 2..25',
       [
-        "warning «pull A up 4mm/f 2..25» On frames 2-25 the picture passes at up to 4 mm a frame, 1/64 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        "warning «pull A up 4mm/f 2..25» On frames 0+2 to 1+1 (2 to 25) the picture passes at up to 4 mm a frame, 1/64 of the field's width: between 1/120 and 1/48 it probably strobes.",
         ' + Up to 2.12 mm a frame it is safe, and from 5.29 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
       ],
     ],
@@ -470,7 +470,7 @@ describe('strobing, in full', () => {
       'a truck that turns passes fastest at a corner',
       'time 2+0\nlevel BG free\nfield P 97% at 2,0 cw 30\ntruck full@1 > P@25',
       [
-        "warning «truck full@1 > P@25» On frames 2-25 the edge of the picture passes at up to 3.16 mm a frame, 1/78 of the field's width: between 1/120 and 1/48 it probably strobes.",
+        "warning «truck full@1 > P@25» On frames 0+2 to 1+1 (2 to 25) the edge of the picture passes at up to 3.16 mm a frame, 1/78 of the field's width: between 1/120 and 1/48 it probably strobes.",
         ' + Up to 2.05 mm a frame it is safe, and from 5.13 mm it is a zip pan (0.1 in and 0.25 in on a 12 in field).',
       ],
     ],
