@@ -32,11 +32,22 @@ function notCompared(reason: NoEarlierPrint): string {
   }
 }
 
+/** Pages as they are called on Japanese paper; a label itself is the same in all languages. */
+const PAGES: Readonly<Record<string, string>> = {
+  charts: 'チャート',
+  camera: 'カメラ図',
+  table: '移動表',
+  strip: '目盛り',
+  overlay: 'フレーム',
+};
+
+const pageName = (label: string): string => label.replace(/^[a-z]+(?= \d)/, (word) => PAGES[word] ?? word);
+
 function pagesDiffer({ cut, pages, differing, labels, gone, notCompared: why }: PageChanges): string {
   if (why !== null) return `カット${cut}：${pages === 1 ? '' : '全'}${pages}ページ（${notCompared(why)}）`;
-  const lost = gone.length === 0 ? '' : `。なくなったページ：${gone.join('、')}`;
+  const lost = gone.length === 0 ? '' : `。なくなったページ：${gone.map(pageName).join('、')}`;
   if (differing.length === 0) return `カット${cut}：${pages}ページとも違いなし${lost}`;
-  const called = labels?.map(({ label, fresh }) => `${label}${fresh ? ' 新規' : ''}`);
+  const called = labels?.map(({ label, fresh }) => `${pageName(label)}${fresh ? ' 新規' : ''}`);
   const named = called ? `（${called.join('、')}）` : '';
   return `カット${cut}：${pages}ページのうち ${ranges(differing)}${named}${lost}`;
 }

@@ -47,6 +47,10 @@ test('which pages of a cut differ from an earlier print, or why none was compare
   expect(run.pagesDiffer({ ...changes, differing: [2], labels, gone: ['1c'] })).toBe(
     'カット12：5ページのうち 2（1b 新規）。なくなったページ：1c',
   );
+  const charts = [{ label: 'charts 1', fresh: true }];
+  expect(run.pagesDiffer({ ...changes, differing: [4], labels: charts, gone: ['table 2'] })).toBe(
+    'カット12：5ページのうち 4（チャート 1 新規）。なくなったページ：移動表 2',
+  );
   expect(run.pagesDiffer({ ...changes, differing: [], gone: ['6'] })).toBe(
     'カット12：5ページとも違いなし。なくなったページ：6',
   );
