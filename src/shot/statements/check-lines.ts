@@ -7,7 +7,7 @@ import type { Binding } from '../binding.js';
 import { FASTEST, lineLength } from '../line-length.js';
 import { FRAMES_A_FOOT } from '../settings.js';
 import type { Spoken } from '../shot.js';
-import { rowName, secondsAndFrames } from '../time-notation.js';
+import { feetAndFrames, rowName, secondsAndFrames } from '../time-notation.js';
 
 /** Of a line with words tied to rows nothing is said: it was timed to a recording. */
 export function checkLines(
@@ -33,6 +33,9 @@ export function checkLines(
     const until = Math.min(room, from + exact.wantedFrames - 1);
     const fits = until >= from + exact.leastFrames - 1;
     const written = fits ? positionText(end, last, until, draft.fps) : null;
+    // In feet where the line's end is typed in feet.
+    const lengthAsTyped = (length: number): string =>
+      end.form === 'feet' ? feetAndFrames(length) : secondsAndFrames(length, draft.fps);
     const edits: readonly SourceEdit[] = [{ span: end.span, text: written ?? '' }];
     report(
       diagnose(
@@ -41,10 +44,10 @@ export function checkLines(
         {
           unit: exact.unit,
           count: exact.count,
-          time: secondsAndFrames(frames, draft.fps),
+          time: lengthAsTyped(frames),
           rate: (exact.count * draft.fps) / frames,
           most: FASTEST[exact.unit],
-          wanted: secondsAndFrames(exact.wantedFrames, draft.fps),
+          wanted: lengthAsTyped(exact.wantedFrames),
         },
         written === null ? {} : { fix: { action: 'end-on', time: written, edits } },
       ),

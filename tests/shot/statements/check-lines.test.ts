@@ -109,6 +109,14 @@ describe('a line that is spoken too fast, in full', () => {
       ],
     ],
     [
+      'one that is typed in feet',
+      'time 8+0\nA: 1..\nvoice "Nao" 1..1\'08 "いろはにほへとちりぬるをわかよたれそつねならむうゐの"',
+      [
+        "hint «1..1'08» 26 morae in 1'08 are 26 a second, and people speak 9 at most; the line wants about 6'08.",
+        " > end on `6'08`: «1'08» → «6'08»",
+      ],
+    ],
+    [
       'one with just room enough',
       'time 8+0\nA: 1..\nvoice "Nao" 1..24 "いろはにほへとちりぬるをわかよたれそつねならむうゐの"\nvoice "Pim" 71..94 "ああああ"',
       [
