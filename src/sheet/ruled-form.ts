@@ -215,10 +215,10 @@ function groupNames(block: RowBlock, geometry: SheetGeometry, words: SheetWords,
     const sets = texts.map((text) => setInBox(metrics, text, box, look));
     const fitting = sets.find(({ fits }) => fits);
     if (fitting) return fitting.marks;
-    // Over a single narrow column the shortest name is squeezed, never broken.
+    // Over a single narrow column the shortest name takes nearly all of its width, and is squeezed, never broken.
     const { ink, weight } = look;
     const shortest = texts.at(-1)!;
-    const fit = fitLine(metrics, shortest, box.width, { most: look.least, least: look.least, weight });
+    const fit = fitLine(metrics, shortest, box.width + 0.4, { most: look.least, least: look.least, weight });
     return [textAt(box.x + box.width / 2, box.y + box.height / 2, shortest, { ...fit, ink, weight })];
   };
   const end = (several: typeof columns.keys): number => several.at(-1)!.x + several.at(-1)!.width;

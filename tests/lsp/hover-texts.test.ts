@@ -197,7 +197,7 @@ describe('in Japanese', () => {
     const { analysis } = await ja('cut 1\ntime 1+0\nA "Nao": 1--2:4 x:12 3..\n');
     expect(levelText(analysis, 'A')!.split('  \n').slice(0, 3)).toEqual([
       'セル **A**「Nao」',
-      '絵5枚：原画 3、中割り 2',
+      '動画枚数 5：原画 3、中割り 2',
       '24コマ（1+0）のうち 12コマ（0+12） 見える。空セル 12コマ',
     ]);
   });
