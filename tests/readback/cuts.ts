@@ -27,7 +27,7 @@ export function somewhatMarked({ solved }: Case, pick: (n: number) => number): M
     const from = 1 + pick(length);
     return { place: places[pick(places.length)]!, from, to: from + pick(60) };
   });
-  const lines = Array.from({ length: pick(9) }, (_, i) => `line ${i}: the drawing after it stands later`);
+  const lines = Array.from({ length: 1 + pick(8) }, (_, i) => `line ${i}: the drawing after it stands later`);
   return { against: 'HEAD~1', rows, ladders: [], lines };
 }
 
