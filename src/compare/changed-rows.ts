@@ -5,7 +5,8 @@
  */
 
 import { rowsOf as rowsOfMove, startOf } from '../shot/camera/move-kinds.js';
-import type { Frames, Shot, Spoken } from '../shot/shot.js';
+import type { Frames, Shot } from '../shot/shot.js';
+import { wordStretches } from '../shot/word-stretches.js';
 import type { SolvedLight, SolvedMove } from '../solve/camera/solved-camera.js';
 import type { SolvedLevel, SolvedShot } from '../solve/solved-shot.js';
 import { type CameraThing, rowsOfThing, subjectOf } from './camera-subject.js';
@@ -256,28 +257,19 @@ const speechOn = ({ length, spoken }: Shot): Texts =>
   rowTexts(length, (put) => {
     for (const line of spoken) {
       const said = [line.kind, line.speaker, line.manner].join(' ');
-      for (const { from, to, words } of stretchesOf(line))
+      const stretches = wordStretches(line);
+      // A line without words takes its rows all the same.
+      for (const { from, to, text } of stretches.length > 0 ? stretches : [{ ...line.frames, text: '' }]) {
+        const words = wordsOf(text);
         for (let frame = from; frame <= to; frame++) {
           const at = (row: number) => Math.floor((row * words.length) / (to - from + 1));
           const [first, end] = [at(frame - from), at(frame - from + 1)];
           const begins = frame === from ? 'begins ' : '';
           put(frame, `${said} ${begins}${words.slice(first, Math.max(first + 1, end)).join(' ')}`);
         }
+      }
     }
   });
-
-interface Stretch extends Frames {
-  readonly words: readonly string[];
-}
-
-function stretchesOf({ frames, parts }: Spoken): Stretch[] {
-  const begun: { from: number; words: string[] }[] = [];
-  for (const { frame, text } of parts) {
-    if (begun.length === 0 || frame !== null) begun.push({ from: frame ?? frames.from, words: [] });
-    begun.at(-1)!.words.push(...wordsOf(text));
-  }
-  return begun.map(({ from, words }, i) => ({ from, to: (begun[i + 1]?.from ?? frames.to + 1) - 1, words }));
-}
 
 /** Of scripts without blanks the letters. */
 const wordsOf = (text: string): string[] =>

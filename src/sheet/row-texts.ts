@@ -1,11 +1,12 @@
 /** What is said beside the rows of a sheet, as text: each where it begins, and how far it lasts. For who cannot draw bars beside rows. */
 
 import type { Shot, Spoken } from '../shot/shot.js';
+import { wordStretches } from '../shot/word-stretches.js';
 import type { SolvedLight, SolvedMove } from '../solve/camera/solved-camera.js';
 import type { SolvedShot } from '../solve/solved-shot.js';
 import type { SheetWords } from '../words/sheet-words.js';
 import { cameraPlan, type FormSettings, saidOn } from './camera/camera-plan.js';
-import { speakerOf, wordStretches } from './speech/speech-lanes.js';
+import { speakerOf } from './speech/speech-lanes.js';
 
 export interface RowTexts {
   /** '' where nothing begins. Two that begin on one row have ` / ` between them. */

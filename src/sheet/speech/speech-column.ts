@@ -3,6 +3,7 @@
 import { isWide } from '../../layout/line-breaking.js';
 import type { Spoken } from '../../shot/shot.js';
 import { rowName } from '../../shot/time-notation.js';
+import { wordStretches } from '../../shot/word-stretches.js';
 import { besideGutter } from '../block-columns.js';
 import type { Mark } from '../display-list.js';
 import { black, line, polyline, textAt } from '../mark-builders.js';
@@ -11,14 +12,7 @@ import { type BlockFrames, type PageSide, topOf } from '../sheet-plan.js';
 import { fitLine, wrap } from '../text-fitting.js';
 import { setDownwards } from '../vertical-text.js';
 import { levelStretches } from './latin-speech.js';
-import {
-  barGap,
-  type PlacedSpoken,
-  type SpeechLane,
-  TICK_MM,
-  wholeText,
-  wordStretches,
-} from './speech-lanes.js';
+import { barGap, type PlacedSpoken, type SpeechLane, TICK_MM, wholeText } from './speech-lanes.js';
 import { verticalStretch } from './vertical-speech.js';
 import { readStretches } from './word-places.js';
 

@@ -3,7 +3,7 @@
 import { withoutRuby } from '../../language/ruby.js';
 import { lineStretches, type Pronounce } from '../../shot/mouth/line-sounds.js';
 import type { Spoken, SpokenPart } from '../../shot/shot.js';
-import { type WordStretch, wordStretches } from './speech-lanes.js';
+import { type WordStretch, wordStretches } from '../../shot/word-stretches.js';
 
 /** A stretch with the syllables or morae of its words. */
 export interface ReadStretch extends WordStretch {

@@ -2,12 +2,13 @@
 
 import { broken, inWidth, type TextColumn, widthOf } from '../../layout/text-table.js';
 import type { Shot, Spoken } from '../../shot/shot.js';
+import { wordStretches } from '../../shot/word-stretches.js';
 import type { SolvedCycle, SolvedLevel, SolvedShot } from '../../solve/solved-shot.js';
 import { POINTS_A_ROW } from '../../sound/track-sound.js';
 import type { SheetWords } from '../../words/sheet-words.js';
 import { type CameraItem, type CameraPlan, saidOn } from '../camera/camera-plan.js';
 import { type KeySign, keySigns } from '../column-entries.js';
-import { speakerOf, speechOf, wholeText, wordStretches } from '../speech/speech-lanes.js';
+import { speakerOf, speechOf, wholeText } from '../speech/speech-lanes.js';
 
 /** The frames that have a row, rising; each row tells what is seen on that very frame. */
 export type Rows = readonly number[];

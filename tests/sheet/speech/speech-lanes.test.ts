@@ -1,7 +1,7 @@
-/** Lanes of the dialogue column, and the rows that words are spread over. */
+/** Lanes of the dialogue column. */
 
 import { describe, expect, test } from 'vitest';
-import { speakerOf, speechOf, wholeText, wordStretches } from '../../../src/sheet/speech/speech-lanes.js';
+import { speakerOf, speechOf, wholeText } from '../../../src/sheet/speech/speech-lanes.js';
 import { wordsOf } from '../../../src/words/words.js';
 import { laid, said, solvedCut, textsOf } from '../laid.js';
 
@@ -47,22 +47,6 @@ test('names who speaks, and how', () => {
   expect(speakers('sound 1..6 "bell"')).toEqual(['']);
 });
 
-describe('words', () => {
-  const stretches = (text: string) =>
-    wordStretches(shotOf(text).spoken[0]!).map(({ from, to, text: words, tied }) => [from, to, words, tied]);
-
-  test('that are tied to a row begin a stretch there, the others go on with the one before', () => {
-    expect(stretches('voice "Nao" 1..24 "Wait" @9 "for" "me!"')).toEqual([
-      [1, 8, 'Wait', true],
-      [9, 24, 'for me!', true],
-    ]);
-  });
-
-  test('that are tied to the first row are one stretch, tied', () => {
-    expect(stretches('voice "Nao" 1..24 @1 "Wait for me!"')).toEqual([[1, 24, 'Wait for me!', true]]);
-  });
-
-  test('of a line are told whole, with single blanks', () => {
-    expect(wholeText(shotOf('voice "Nao" 1..24 "Wait  for" @9 "me!"').spoken[0]!)).toBe('Wait for me!');
-  });
+test('tells the words of a line whole, with single blanks', () => {
+  expect(wholeText(shotOf('voice "Nao" 1..24 "Wait  for" @9 "me!"').spoken[0]!)).toBe('Wait for me!');
 });
