@@ -66,7 +66,7 @@ export class ProgressBar implements Progress {
       this.clear();
       this.draw(
         width < 4
-          ? counted.slice(0, columns - 1)
+          ? inColumns(counted, columns - 1)
           : `${counted}[${'#'.repeat(full)}${'.'.repeat(width - full)}]`,
       );
     }
@@ -83,4 +83,11 @@ export class ProgressBar implements Progress {
     this.bar = bar;
     this.world.error(bar);
   }
+}
+
+/** As much of a text as has room; a Japanese character takes two columns. */
+function inColumns(text: string, columns: number): string {
+  let shown = text;
+  while (displayWidth(shown) > columns) shown = shown.slice(0, -1);
+  return shown;
 }

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { ProgressBar } from '../../src/command/progress-bar.js';
 import { memoryHost } from '../../src/host/memory-host.js';
+import { loadMessages } from '../../src/language/message.js';
+import { displayWidth } from '../../src/language/source.js';
 import { CUT, run } from './run.js';
 
 /** What a terminal shows at last of what was written to it: `\r` goes back to the start of the line, and writes over. */
@@ -12,8 +14,8 @@ function screen(text: string): string[] {
   });
 }
 
-function watched(columns: number | null, quiet = false) {
-  const host = { ...memoryHost(), columns };
+function watched(columns: number | null, quiet = false, variables: Record<string, string> = {}) {
+  const host = { ...memoryHost(), columns, env: (name: string) => variables[name] };
   let text = '';
   host.error = (more: string) => {
     text += more;
@@ -53,6 +55,18 @@ describe('on a terminal', () => {
     for (let i = 0; i < 3000; i++) progress.step();
     for (const part of text().split(/[\r\n]/)) expect(part.length).toBeLessThan(columns);
   });
+
+  test.each([10, 20, 30])(
+    'never wider than %i columns in Japanese, of which a character takes two',
+    async (columns) => {
+      await loadMessages('ja');
+      const { progress, text } = watched(columns, false, { CUTWRIGHT_LANGUAGE: 'ja' });
+      progress.start('comparing', 3000);
+      for (let i = 0; i < 30; i++) progress.step();
+      expect(text()).toContain('比較中');
+      for (const part of text().split(/[\r\n]/)) expect(displayWidth(part)).toBeLessThan(columns);
+    },
+  );
 
   test('none for a single cut', () => {
     const { progress, text } = watched(80);
