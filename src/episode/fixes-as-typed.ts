@@ -1,6 +1,7 @@
 /** Fixes that need the text as it was typed, which later stages do not have: its units, and what two statements say together. */
 
 import type { Diagnostic, SourceEdit } from '../language/diagnostic.js';
+import { MM } from '../language/shared-rules.js';
 import { figure } from '../words/number-format.js';
 
 /** The diagnostic with its fix as it would be typed in that text; `text`: of the file of this name, without its byte-order mark. */
@@ -22,7 +23,6 @@ export function fixedAsTyped(one: Diagnostic, file: string, text: string): Diagn
   };
 }
 
-const MM = { mm: 1, cm: 10, in: 25.4 };
 type Unit = keyof typeof MM;
 
 /** The first unit of length that was typed in a piece of text; null where there is none. */

@@ -1,13 +1,12 @@
 /** Values of the manifest: what is typed behind a key, read into what the key takes. Pure functions of text. */
 
 import type { Takes } from '../language/catalogue/message-terms.js';
+import { millimetres } from '../language/shared-rules.js';
 
 /** A value, or what the key takes. */
 export type Value<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly takes: Takes };
-
-const MM: Readonly<Record<string, number>> = { mm: 1, cm: 10, in: 25.4 };
 
 /** `254mm x 142.875mm`, `254x142.875mm`, `10in x 5.625in`; each side within the limits, in mm. */
 export function sizeMm(
@@ -18,10 +17,9 @@ export function sizeMm(
   const takes = { value: 'size', least, most } as const;
   const match = /^(\d+(?:\.\d+)?) ?(mm|cm|in)? ?[x×] ?(\d+(?:\.\d+)?) ?(mm|cm|in)?$/.exec(plain(text));
   if (!match) return { ok: false, takes };
-  const second = match[4] ?? match[2] ?? 'mm';
-  const first = match[2] ?? second;
-  const widthMm = Number(match[1]) * MM[first]!;
-  const heightMm = Number(match[3]) * MM[second]!;
+  const second = match[4] ?? match[2];
+  const widthMm = millimetres(match[1]!, match[2] ?? second);
+  const heightMm = millimetres(match[3]!, second);
   const fine = [widthMm, heightMm].every((side) => side >= least && side <= most);
   return fine ? { ok: true, value: { widthMm, heightMm } } : { ok: false, takes };
 }

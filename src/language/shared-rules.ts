@@ -105,7 +105,8 @@ const OPTIONS = new Set(
     .map(word),
 );
 
-const MM = { mm: 1, cm: 10, in: 25.4 } as const;
+/** Millimetres of the units that lengths are typed in (an inch is 25.4 mm: ISO 31-1). */
+export const MM = { mm: 1, cm: 10, in: 25.4 } as const;
 
 /** Millimetres of `12`, `1.5in`, `3cm`. */
 export function millimetres(image: string, unit?: string): number {

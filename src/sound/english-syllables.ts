@@ -19,7 +19,7 @@ interface Letters {
  * as are spoken.
  */
 export function syllableStarts(word: string, spoken: number): number[] {
-  const letters = [...Array(word.length).keys()].map((i) => bare(word[i]!)).join('');
+  const letters = word.split('').map(bare).join('');
   if (spoken < 2 || !/^[a-z'’]+$/.test(letters)) return [0];
   const known = COMPOUNDS.get(letters);
   if (known?.length === spoken) return [...known];
